@@ -1,0 +1,26 @@
+import type { ExactLength, Length } from '../lengths/length.ts';
+
+/**
+ * What a mark is for. `words/` has the name for each.
+ * `sewn` is already made: it is where it was measured and never moves.
+ */
+export type MarkKind = 'closure' | 'level' | 'sewn';
+
+/** A place on a run, measured from the run's datum. */
+export interface Mark {
+  at: ExactLength;
+  /** What is written beside the mark: a number, or a letter. */
+  label: string;
+  kind: MarkKind;
+}
+
+/** Where the tape's zero is held. `words/` has the name for each. */
+export type Datum = 'top-edge';
+
+/** A line along which things are marked: the common currency of every calculation. */
+export interface Run {
+  datum: Datum;
+  length: Length;
+  /** In order from the datum. */
+  marks: readonly Mark[];
+}
