@@ -1,4 +1,4 @@
-import { type ExactLength, type Length, length } from './length.ts';
+import { type ExactLength, type Length, length, settled } from './length.ts';
 
 /** The smallest divisions a tape in hand may have, largest first in each system. */
 export const METRIC_GRADUATIONS = ['1mm', '0.5mm'] as const;
@@ -24,7 +24,7 @@ export const STEP: Readonly<Record<Graduation, Length>> = {
  * exactly midway to the even one".
  */
 export function toGraduation(exact: ExactLength, step: Length): Length {
-  const steps = exact / step;
+  const steps = settled(exact) / step;
   const below = Math.floor(steps);
   const part = steps - below;
   const up = part > 0.5 || (part === 0.5 && below % 2 !== 0);

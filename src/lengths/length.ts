@@ -55,6 +55,16 @@ export function exactLength(units: number): ExactLength {
   return (units + 0) as ExactLength;
 }
 
+/**
+ * The same length without the noise a division leaves in a `number`: seven
+ * sevenths of a length are that length again. Noise is under a hundred-thousandth
+ * of a unit; what is left of a true division by a count is never so small.
+ */
+export function settled(value: ExactLength): ExactLength {
+  const half = Math.round(2 * value) / 2; // halves too: midway between odd steps
+  return exactLength(Math.abs(value - half) < 1e-5 ? half : value);
+}
+
 /** Millimetres as the nearest length. `mm(12.5)` is 1.25 cm. */
 export function mm(millimetres: number): Length {
   return length(Math.round(millimetres * UNITS_PER_MM));

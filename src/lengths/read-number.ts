@@ -1,0 +1,33 @@
+import type { Read, ReadFaultKind } from './read-fault.ts';
+import { readSum } from './sum.ts';
+
+/** A plain number as typed. */
+export type NumberReading = Read<{ readonly value: number }>;
+
+/**
+ * Reads a number that is not a length: `7`, `2.5`, `2,5`, `1/2`, `1 1/2`, and
+ * sums of such. Of either sign, no larger than 2^53 − 1; a unit is not understood.
+ */
+export function readNumber(typed: string): NumberReading {
+  return read(typed, false);
+}
+
+/** Reads a whole number, of either sign: a count below one is for the calculation to refuse. */
+export function readCount(typed: string): NumberReading {
+  return read(typed, true);
+}
+
+function read(typed: string, asCount: boolean): NumberReading {
+  const sum = readSum(typed);
+  if (!sum.ok) return sum;
+  const { over, under } = sum.value;
+  if (asCount && over % under !== 0n) return refuse(typed, 'not-whole');
+  const value = Number(over) / Number(under);
+  if (Math.abs(value) > Number.MAX_SAFE_INTEGER) return refuse(typed, 'too-large');
+  return { ok: true, value: value + 0 }; // + 0 turns −0 into 0
+}
+
+function refuse(typed: string, kind: ReadFaultKind): NumberReading {
+  const text = typed.trim();
+  return { ok: false, fault: { kind, at: typed.indexOf(text), text } };
+}

@@ -1,0 +1,80 @@
+import type { Unit } from './unit.ts';
+
+/** A piece of typed text: a number, a sign, a unit, or something unknown. */
+export interface Token {
+  readonly kind: TokenKind;
+  readonly text: string;
+  /** Where it begins in the typed text, from 0. */
+  readonly at: number;
+  /** White space comes before it. */
+  readonly spaced: boolean;
+  readonly unit?: Unit | undefined;
+}
+
+export type TokenKind =
+  | 'number'
+  | 'vulgar'
+  | 'slash'
+  | 'plus'
+  | 'minus'
+  | 'times'
+  | 'divide'
+  | 'unit'
+  | 'unknown'
+  | 'end';
+
+/**
+ * Each group is named after its kind. `x` multiplies even against a unit
+ * (`5ftx2`), so words are made of the other letters. Phones turn straight
+ * quotes into curled ones, so both are primes. U+2010 and U+2011 are hyphens.
+ */
+const PIECES =
+  /(?<number>[\d.,]+)|(?<vulgar>[¼-¾⅐-⅞↉])|(?<slash>[/⁄∕])|(?<plus>\+)|(?<minus>[-\u2010\u2011–−])|(?<times>[×*·xX])|(?<divide>÷)|(?<unit>[A-WYZa-wyz]+|['’‘′]{1,2}|["”“″])|(?<unknown>\S)/gu;
+
+/** Every way to write a unit, once in lower case and with primes straightened. */
+const UNITS: ReadonlyMap<string, Unit> = new Map([
+  ['mm', 'mm'],
+  ['cm', 'cm'],
+  ['m', 'm'],
+  ['in', 'in'],
+  ['inch', 'in'],
+  ['inches', 'in'],
+  ['"', 'in'],
+  ["''", 'in'],
+  ['ft', 'ft'],
+  ["'", 'ft'],
+  ['yd', 'yd'],
+  ['yard', 'yd'],
+  ['yards', 'yd'],
+  ['line', 'line'],
+  ['lines', 'line'],
+]);
+
+/**
+ * Cuts text into its pieces, ending with an `end` piece. Loses nothing but white space.
+ * @param units whether units are known; where they are not, each is `unknown`.
+ */
+export function tokens(typed: string, units: boolean): Token[] {
+  const found: Token[] = [];
+  let end = 0;
+  for (const match of typed.matchAll(PIECES)) {
+    const text = match[0];
+    const named = Object.entries(match.groups ?? {}).find(([, piece]) => piece !== undefined);
+    let kind = (named?.[0] ?? 'unknown') as TokenKind;
+    const unit = kind === 'unit' && units ? unitNamed(text) : undefined;
+    if (kind === 'unit' && !unit) kind = 'unknown';
+    found.push({ kind, text, at: match.index, spaced: match.index > end, unit });
+    end = match.index + text.length;
+  }
+  found.push({ kind: 'end', text: '', at: typed.length, spaced: typed.length > end });
+  return found;
+}
+
+/**
+ * Capitals are harmless in every unit but one: button lines are `L`, never `l`,
+ * because `24l` can't be told from 241.
+ */
+function unitNamed(text: string): Unit | undefined {
+  if (text === 'L') return 'line';
+  return UNITS.get(text.toLowerCase().replace(/[’‘′]/g, "'").replace(/[”“″]/g, '"'));
+}

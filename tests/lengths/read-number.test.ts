@@ -1,0 +1,54 @@
+import { expect, test } from 'vitest';
+
+import { readCount, readNumber } from '../../src/lengths/read-number.ts';
+
+// Worked by hand.
+test.each([
+  ['7', 7],
+  ['2.5', 2.5],
+  ['2,5', 2.5],
+  ['1/2', 0.5],
+  ['1 1/2', 1.5],
+  ['6½', 6.5],
+  ['-3', -3],
+  ['0.1', 0.1],
+  ['-0', 0],
+  ['0.1 + 0.2', 0.3],
+  ['2 × 7', 14],
+])('reads the number %s', (typed, value) => {
+  expect(readNumber(typed)).toEqual({ ok: true, value });
+});
+
+test.each([
+  ['', 'empty', 0, ''],
+  ['5 in', 'not-understood', 2, 'in'],
+  ['in', 'not-understood', 0, 'in'],
+  ['6 %', 'not-understood', 2, '%'],
+  ['1/', 'unfinished', 0, '1/'],
+  [' 9007199254740993', 'too-large', 1, '9007199254740993'],
+  ['1 ÷ 0', 'divide-by-zero', 2, '÷ 0'],
+  ['9'.repeat(200), 'too-large', 0, '9'.repeat(200)],
+])('does not read %s as a number', (typed, kind, at, text) => {
+  expect(readNumber(typed)).toEqual({ ok: false, fault: { kind, at, text } });
+  expect(readCount(typed)).toEqual({ ok: false, fault: { kind, at, text } });
+});
+
+test.each([
+  ['7', 7],
+  ['7,0', 7],
+  ['-2', -2],
+  ['0', 0],
+  ['6/2', 3],
+  ['2 × 7', 14],
+])('reads the count %s', (typed, value) => {
+  expect(readCount(typed)).toEqual({ ok: true, value });
+});
+
+test.each([
+  ['2.5', 0, '2.5'],
+  [' 1/3 ', 1, '1/3'],
+  // Nearer to a whole number than a double can tell.
+  ['9007199254740990.3', 0, '9007199254740990.3'],
+])('a count is whole, %s is not', (typed, at, text) => {
+  expect(readCount(typed)).toEqual({ ok: false, fault: { kind: 'not-whole', at, text } });
+});
