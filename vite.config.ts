@@ -1,30 +1,118 @@
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
-const jsx = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
+const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
+
+/** What the service worker keeps at install: every part of the app, and nothing by accident. */
+const KEPT = [
+  'index.html',
+  'manifest.webmanifest',
+  'favicon.svg',
+  'assets/*.{js,css,woff2}',
+  'icons/*.png',
+];
+
+const PAPER = '#f5efdf';
+
+const pwa = VitePWA({
+  strategies: 'injectManifest',
+  srcDir: 'service-worker',
+  filename: 'sw.ts',
+  // src/app/offline.ts registers it, after first paint.
+  injectRegister: false,
+  includeManifestIcons: false,
+  injectManifest: { globPatterns: KEPT, rollupFormat: 'iife' },
+  manifest: {
+    id: 'thumbrule',
+    name: 'Thumbrule',
+    short_name: 'Thumbrule',
+    description: 'Sewing-bench arithmetic for one hand, with or without a connection.',
+    lang: 'en',
+    dir: 'ltr',
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    theme_color: PAPER,
+    background_color: PAPER,
+    categories: ['utilities', 'productivity'],
+    icons: [
+      { src: 'favicon.svg', sizes: 'any', type: 'image/svg+xml' },
+      { src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' },
+      { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png' },
+      {
+        src: 'icons/icon-maskable-512.png',
+        sizes: '512x512',
+        type: 'image/png',
+        purpose: 'maskable',
+      },
+    ],
+    shortcuts: [
+      shortcut('Inches and centimetres', './#/convert'),
+      shortcut('Closures', './#/closures'),
+    ],
+  },
+});
 
 export default defineConfig({
+  // Addresses relative to the page, so that the build works from any folder of any host.
   base: './',
+  // There is one page; a part that is missing is an error, not another copy of the page.
+  appType: 'mpa',
   publicDir: 'assets',
-  oxc: jsx,
-  build: { target: 'es2022', outDir: 'dist' },
+  oxc,
+  plugins: [pwa],
+  build: {
+    target: 'es2022',
+    outDir: 'dist',
+    // A part inlined as data: would need a wider content policy for fonts.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  preview: { port: 4173, host: true },
   test: {
+    reporters: ['default', './.ci/reporter.mjs'],
+    // Two cores: a browser and a compiler side by side.
+    maxWorkers: 2,
     projects: [
       {
-        oxc: jsx,
+        oxc,
         test: {
           name: 'unit',
           environment: 'node',
-          include: ['tests/{lengths,sewing,drawing,words}/**/*.test.ts'],
+          include: ['tests/{lengths,sewing,tape,lay,garment,drawing,words}/**/*.test.ts'],
         },
       },
       {
-        oxc: jsx,
+        oxc,
         test: {
           name: 'dom',
           environment: 'jsdom',
-          include: ['tests/{controls,screens,app}/**/*.test.tsx'],
+          include: ['tests/{controls,screens,app,storage,camera}/**/*.test.{ts,tsx}'],
+        },
+      },
+      {
+        test: {
+          name: 'structure',
+          environment: 'node',
+          include: ['tests/structure/**/*.test.ts'],
+          exclude: ['tests/structure/built/**'],
+          testTimeout: 240_000,
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts', 'tests/structure/built/**/*.test.ts'],
+          globalSetup: ['tests/browser/global-setup.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
     ],
   },
 });
+
+function shortcut(name: string, url: string) {
+  return { name, url, icons: [{ src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' }] };
+}

@@ -1,0 +1,194 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { watchOffline } from '../../src/app/offline.ts';
+import { StandInWorker, StandInWorkers } from './stand-in-workers.ts';
+
+const phone = { kept: true };
+
+beforeEach(() => {
+  phone.kept = true;
+  vi.stubGlobal('isSecureContext', true);
+  vi.stubGlobal('caches', {
+    match: async () => (phone.kept ? new Response('') : undefined),
+  });
+});
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.restoreAllMocks();
+});
+
+/** Starts the watch on a phone whose service workers are given, and waits until it has registered. */
+async function start(workers: StandInWorkers | undefined) {
+  Object.defineProperty(navigator, 'serviceWorker', { value: workers, configurable: true });
+  const order: string[] = [];
+  const news = {
+    onReady: vi.fn(),
+    onUpdate: vi.fn<(apply: () => void) => void>(),
+    onBlocked: vi.fn(),
+    flush: vi.fn<() => void | Promise<void>>(() => void order.push('flushed')),
+  };
+  const reload = vi.fn(() => void order.push('reloaded'));
+  watchOffline(news, reload);
+  if (workers) await vi.waitFor(() => expect(workers.register).toHaveBeenCalled());
+  await idle();
+  return { news, reload, order, takeUpdate: () => news.onUpdate.mock.calls.at(-1)?.[0]() };
+}
+
+/** Long enough for workbox-window's own wait of 200 ms before it calls a worker waiting. */
+function idle(): Promise<void> {
+  return new Promise((done) => setTimeout(done, 250));
+}
+
+test('a first visit is ready when everything is kept, and is not reloaded', async () => {
+  const workers = new StandInWorkers();
+  const { news, reload } = await start(workers);
+  expect(workers.register).toHaveBeenCalledWith('./sw.js', { updateViaCache: 'none' });
+  expect(news.onReady).not.toHaveBeenCalled();
+
+  workers.claim(workers.registration.find());
+  await idle();
+  expect(news.onReady).toHaveBeenCalledOnce();
+  expect(news.onUpdate).not.toHaveBeenCalled();
+  expect(reload).not.toHaveBeenCalled();
+});
+
+test('a later start is ready at once', async () => {
+  const { news } = await start(StandInWorkers.controlled());
+  expect(news.onReady).toHaveBeenCalledOnce();
+  expect(news.onBlocked).not.toHaveBeenCalled();
+});
+
+test('a newer build waits for the maker, and what was typed is put away before the reload', async () => {
+  const workers = StandInWorkers.controlled();
+  const { news, order, takeUpdate } = await start(workers);
+  const newer = workers.registration.find();
+  workers.wait(newer);
+  await idle();
+  expect(news.onUpdate).toHaveBeenCalledOnce();
+  expect(newer.asked).toEqual([]);
+  expect(order).toEqual([]);
+
+  takeUpdate();
+  expect(newer.asked).toEqual([{ type: 'SKIP_WAITING', onlyIfAlone: false }]);
+  workers.claim(newer);
+  await idle();
+  expect(order).toEqual(['flushed', 'reloaded']);
+});
+
+test('a page of a first visit reloads too when a second worker takes over', async () => {
+  const workers = new StandInWorkers();
+  const { order } = await start(workers);
+  workers.claim(workers.registration.find());
+  await idle();
+  expect(order).toEqual([]);
+  workers.claim(workers.registration.find());
+  await idle();
+  expect(order).toEqual(['flushed', 'reloaded']);
+});
+
+test('a build that already waits at a start is taken at once', async () => {
+  const workers = StandInWorkers.controlled();
+  const waiting = new StandInWorker();
+  workers.wait(waiting);
+  const { news, order } = await start(workers);
+  expect(waiting.asked).toEqual([{ type: 'SKIP_WAITING', onlyIfAlone: true }]);
+  workers.claim(waiting);
+  await idle();
+  expect(order).toEqual(['flushed', 'reloaded']);
+  expect(news.onUpdate).not.toHaveBeenCalled();
+});
+
+test('it is offered instead when another page is open', async () => {
+  const workers = StandInWorkers.controlled();
+  const waiting = new StandInWorker();
+  waiting.answer = false;
+  workers.wait(waiting);
+  const { news, takeUpdate } = await start(workers);
+  expect(news.onUpdate).toHaveBeenCalledOnce();
+  takeUpdate();
+  expect(waiting.asked.at(-1)).toEqual({ type: 'SKIP_WAITING', onlyIfAlone: false });
+});
+
+test('it is offered instead when something has been touched', async () => {
+  const workers = StandInWorkers.controlled();
+  const waiting = new StandInWorker();
+  workers.wait(waiting);
+  const started = start(workers);
+  window.dispatchEvent(new Event('pointerdown'));
+  const { news } = await started;
+  expect(news.onUpdate).toHaveBeenCalledOnce();
+  expect(waiting.asked).toEqual([]);
+});
+
+test('a worker that does not answer is offered instead', async () => {
+  const workers = StandInWorkers.controlled();
+  const waiting = new StandInWorker();
+  waiting.answer = undefined;
+  workers.wait(waiting);
+  const { news } = await start(workers);
+  await vi.waitFor(() => expect(news.onUpdate).toHaveBeenCalledOnce(), { timeout: 4000 });
+});
+
+test('a page that can not put away what was typed stays, and the reload is offered', async () => {
+  const workers = StandInWorkers.controlled();
+  const { news, reload, takeUpdate } = await start(workers);
+  news.flush.mockRejectedValueOnce(new Error('storage full'));
+  workers.claim(workers.registration.find());
+  await idle();
+  expect(reload).not.toHaveBeenCalled();
+  expect(news.onUpdate).toHaveBeenCalledOnce();
+
+  takeUpdate();
+  await idle();
+  expect(reload).toHaveBeenCalledOnce();
+});
+
+test('without a connection a page that is not kept is not given up', async () => {
+  const workers = StandInWorkers.controlled();
+  const { news, reload } = await start(workers);
+  phone.kept = false;
+  vi.spyOn(navigator, 'onLine', 'get').mockReturnValue(false);
+  workers.claim(workers.registration.find());
+  await idle();
+  expect(reload).not.toHaveBeenCalled();
+  expect(news.onUpdate).toHaveBeenCalledOnce();
+});
+
+test('it looks again when the connection or the maker comes back', async () => {
+  const workers = StandInWorkers.controlled();
+  await start(workers);
+  expect(workers.registration.update).not.toHaveBeenCalled();
+  window.dispatchEvent(new Event('online'));
+  document.dispatchEvent(new Event('visibilitychange'));
+  expect(workers.registration.update).toHaveBeenCalledTimes(2);
+});
+
+test('a part that did not arrive is said', async () => {
+  const workers = new StandInWorkers();
+  const { news } = await start(workers);
+  workers.registration.find().become('redundant');
+  expect(news.onBlocked).toHaveBeenCalledExactlyOnceWith('incomplete');
+});
+
+test('says why it can not work offline, and never throws', async () => {
+  expect((await start(undefined)).news.onBlocked).toHaveBeenCalledExactlyOnceWith('unsupported');
+
+  const refusing = new StandInWorkers();
+  refusing.register.mockRejectedValue(new DOMException('no', 'SecurityError'));
+  expect((await start(refusing)).news.onBlocked).toHaveBeenCalledExactlyOnceWith('refused');
+
+  const silent = new StandInWorkers();
+  silent.register.mockResolvedValue(undefined as never);
+  expect((await start(silent)).news.onBlocked).toHaveBeenCalledExactlyOnceWith('refused');
+
+  vi.stubGlobal('isSecureContext', false);
+  expect((await start(undefined)).news.onBlocked).toHaveBeenCalledExactlyOnceWith('insecure');
+});
+
+test('a refusal to a page that is controlled is not one: it works offline', async () => {
+  const workers = StandInWorkers.controlled();
+  workers.register.mockRejectedValue(new TypeError('no connection'));
+  const { news } = await start(workers);
+  expect(news.onReady).toHaveBeenCalledOnce();
+  expect(news.onBlocked).not.toHaveBeenCalled();
+});
