@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import { type Source, sourcesIn, withoutComments, withoutStrings } from './sources.ts';
+
+/** Folders whose answers depend on nothing but what they are given. */
+const PURE = ['lengths', 'sewing', 'tape', 'lay', 'garment', 'drawing'];
+
+/** What the compiler lets through, though an answer would then depend on more than its inputs. */
+const OUTSIDE: ReadonlyArray<readonly [RegExp, string]> = [
+  [/\bDate\b/, 'the clock'],
+  [/\bMath\.random\b/, 'chance'],
+  [/\bIntl\b|\.toLocale\w+/, "the phone's language"],
+  [/\bglobalThis\b|\beval\b|\bFunction\(/, 'whatever happens to be around'],
+  [
+    /\b(document|window|navigator|localStorage|indexedDB|fetch|performance|crypto)\b\s*[.(]/,
+    'the page',
+  ],
+  [/\bconsole\b/, 'somewhere to write'],
+  [/^(export\s+)?let\b/m, 'what was asked before'],
+];
+
+function dependsOn({ path, code }: Source): string[] {
+  const bare = withoutStrings(code);
+  return OUTSIDE.filter(([sign]) => sign.test(bare)).map(
+    ([, what]) => `${path} depends on ${what}`,
+  );
+}
+
+test('arithmetic depends on nothing but its inputs', () => {
+  expect(PURE.flatMap((zone) => sourcesIn(`src/${zone}`).flatMap(dependsOn))).toEqual([]);
+});
+
+test('each of these is seen, and words about it are not', () => {
+  const seen = [
+    'Date.now()',
+    'Math.random()',
+    'new Intl.NumberFormat()',
+    '(5).toLocaleString()',
+    'globalThis.x',
+    'document.title',
+    'fetch(x)',
+    'console.log(1)',
+    'let last = 0;',
+    'export let last = 0;',
+  ];
+  for (const code of seen) expect(dependsOn({ path: 'x.ts', code }), code).toHaveLength(1);
+
+  const words = "// the Date of the window.\nconst words = 'document. Date Math.random';";
+  expect(dependsOn({ path: 'x.ts', code: withoutComments(words) })).toEqual([]);
+});

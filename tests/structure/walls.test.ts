@@ -1,0 +1,89 @@
+import { expect, test } from 'vitest';
+import { filesIn, type Source, sourcesIn } from './sources.ts';
+import { brokenWalls, importCircles, onlyHandsOn, WALLS } from './walls.ts';
+
+const house = [...sourcesIn('src'), ...sourcesIn('service-worker')];
+
+function file(path: string, ...lines: string[]): Source {
+  return { path, code: lines.join('\n') };
+}
+
+test('nobody imports through a wall', () => {
+  expect(house.length).toBeGreaterThan(20);
+  expect(brokenWalls(house)).toEqual([]);
+});
+
+test('nobody imports in a circle', () => {
+  expect(importCircles(house)).toEqual([]);
+});
+
+test('no file only hands on what another has', () => {
+  expect(house.filter(onlyHandsOn).map(({ path }) => path)).toEqual([]);
+});
+
+test('every folder of the house has its walls', () => {
+  const folders = new Set(filesIn('src').map((path) => path.split('/').slice(0, 2).join('/')));
+  expect([...folders].filter((folder) => !WALLS[folder])).toEqual([]);
+});
+
+test('every import names its file, so that the walls can be seen', () => {
+  const hidden = house.filter(({ code }) => /import\.meta\.glob|\bimport\(\s*[^'"\s]/.test(code));
+  expect(hidden.map(({ path }) => path)).toEqual([]);
+});
+
+test('a broken wall is seen, however it is written', () => {
+  const ways = [
+    "import { a } from '../words/a.ts';",
+    "import type { A } from '../words/a.ts';",
+    "import '../words/a.ts';",
+    "import {\n  a,\n} from '../words/a.ts';",
+    "export { a } from '../words/a.ts';",
+    "export * from '../words/a.ts';",
+    "const a = await import('../words/a.ts');",
+    "new Worker(new URL('../words/a.ts', import.meta.url));",
+  ];
+  for (const way of ways) {
+    const sources = [file('src/sewing/hem.ts', way), file('src/words/a.ts', '')];
+    expect(brokenWalls(sources), way).toEqual([
+      expect.stringContaining('src/sewing/hem.ts must not import from src/words: arithmetic'),
+    ]);
+  }
+});
+
+test('packages and missing endings are seen too', () => {
+  const sources = [
+    file('src/sewing/hem.ts', "import { h } from 'preact';", "import { a } from './a';"),
+    file('src/sewing/a.ts', ''),
+    file('src/app/start.ts', "import { render } from 'preact';", "import '../sewing/a.ts';"),
+  ];
+  expect(brokenWalls(sources)).toEqual([
+    expect.stringContaining('must not use the package preact'),
+    expect.stringContaining('asks for ./a, which is not a file'),
+  ]);
+});
+
+test('a screen may have files of its own, and not another screen', () => {
+  const sources = [
+    file('src/screens/hem.ts', "import './hem-fields.ts';", "import './closures-fields.ts';"),
+    file('src/screens/hem-fields.ts', ''),
+    file('src/screens/closures-fields.ts', ''),
+  ];
+  expect(brokenWalls(sources)).toEqual([
+    expect.stringContaining('hem.ts must not import from another screen, src/screens/closures-fie'),
+  ]);
+});
+
+test('a circle and a file that only hands on are seen', () => {
+  const circle = [
+    file('src/sewing/a.ts', "import { b } from './b.ts';"),
+    file('src/sewing/b.ts', "import { c } from './c.ts';"),
+    file('src/sewing/c.ts', "import type { A } from './a.ts';"),
+  ];
+  expect(importCircles(circle)).toEqual([
+    'src/sewing/a.ts → src/sewing/b.ts → src/sewing/c.ts → src/sewing/a.ts',
+  ]);
+  expect(onlyHandsOn(file('x.ts', "export * from './a.ts';"))).toBe(true);
+  expect(onlyHandsOn(file('x.ts', "import { a } from './a.ts';", 'export { a };'))).toBe(true);
+  expect(onlyHandsOn(file('x.ts', "export * from './a.ts';", 'export const b = 1;'))).toBe(false);
+  expect(onlyHandsOn(file('x.ts', "import './a.css';"))).toBe(false);
+});

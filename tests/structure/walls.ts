@@ -1,0 +1,143 @@
+import { askedFor, leadsTo, type Source } from './sources.ts';
+
+interface Wall {
+  may: readonly string[];
+  why: string;
+}
+
+const PURE =
+  'arithmetic must not know who asks for it, where it is shown or kept, or in what words';
+
+/** Who may import whom, besides files of the same folder. Nothing else may be imported. */
+export const WALLS: Readonly<Record<string, Wall>> = {
+  'src/lengths': { may: [], why: PURE },
+  'src/sewing': { may: ['src/lengths'], why: PURE },
+  'src/tape': { may: ['src/lengths', 'src/sewing'], why: PURE },
+  'src/lay': { may: ['src/lengths', 'src/sewing'], why: PURE },
+  'src/drawing': { may: ['src/lengths', 'src/sewing'], why: PURE },
+  'src/garment': { may: ['src/lengths', 'src/sewing'], why: PURE },
+  'src/workers': {
+    may: ['src/tape', 'src/lay', 'src/drawing'],
+    why: 'a worker is a message in, a pure function and a message out',
+  },
+  'src/storage': {
+    may: ['src/lengths', 'src/garment'],
+    why: 'what is kept is lengths and records',
+  },
+  'src/camera': { may: ['src/tape'], why: 'the camera makes grey pictures; others read them' },
+  'src/words': { may: ['src/lengths', 'src/sewing'], why: 'words are said about values, by all' },
+  'src/controls': {
+    may: ['src/lengths', 'src/sewing', 'src/drawing', 'src/words'],
+    why: 'a control is used by any screen, so it knows none, and keeps nothing',
+  },
+  'src/screens': {
+    may: [
+      'src/lengths',
+      'src/sewing',
+      'src/garment',
+      'src/drawing',
+      'src/camera',
+      'src/controls',
+      'src/words',
+    ],
+    why: 'a screen is handed what it needs by the app, so that it can be tried alone',
+  },
+  'src/app': {
+    may: [
+      'src/lengths',
+      'src/sewing',
+      'src/garment',
+      'src/drawing',
+      'src/storage',
+      'src/camera',
+      'src/tape',
+      'src/lay',
+      'src/controls',
+      'src/screens',
+      'src/words',
+    ],
+    why: 'the app puts everything together; workers it starts by URL',
+  },
+  'service-worker': {
+    may: [],
+    why: 'a worker kept from an old build must not share code with a new',
+  },
+};
+
+/** Packages a folder may use; one that isn't listed here may use none. */
+const PACKAGES: Readonly<Record<string, RegExp>> = {
+  'src/garment': /^valibot$/,
+  'src/workers': /^tesseract\.js/,
+  'src/storage': /^(idb-keyval|valibot)$/,
+  'src/controls': /^preact(\/|$)/,
+  'src/screens': /^preact(\/|$)/,
+  'src/app': /^(preact(\/.*)?|workbox-window)$/,
+  'service-worker': /^workbox-/,
+};
+
+/** Every import that goes through a wall, as a sentence with its reason. */
+export function brokenWalls(sources: readonly Source[]): string[] {
+  const there = new Set(sources.map(({ path }) => path));
+  return sources.flatMap((source) =>
+    askedFor(source.code).flatMap((asked) => fault(source.path, asked, there) ?? []),
+  );
+}
+
+function fault(from: string, asked: string, there: ReadonlySet<string>): string | undefined {
+  const zone = zoneOf(from);
+  const wall = WALLS[zone];
+  if (!wall) return `${from} is in no folder of the house`;
+  if (!asked.startsWith('.')) {
+    if (PACKAGES[zone]?.test(asked)) return undefined;
+    return `${from} must not use the package ${asked}: ${wall.why}`;
+  }
+  const to = leadsTo(from, asked);
+  const toZone = zoneOf(to);
+  const startsWorker = zone === 'src/app' && toZone === 'src/workers';
+  if (toZone !== zone && !startsWorker && !wall.may.includes(toZone)) {
+    return `${from} must not import from ${toZone}: ${wall.why}`;
+  }
+  if (zone === 'src/screens' && toZone === zone && screenOf(from) !== screenOf(to)) {
+    return `${from} must not import from another screen, ${to}: ${wall.why}`;
+  }
+  if (/\.css$/.test(to) || there.has(to)) return undefined;
+  return `${from} asks for ${asked}, which is not a file: an import carries its .ts or .tsx ending`;
+}
+
+/** The files of one screen start with its name: `closures.ts`, `closures-fields.ts`. */
+function screenOf(path: string): string {
+  return /([^/]+?)[-.][^/]*$/.exec(path)?.[1] ?? path;
+}
+
+function zoneOf(path: string): string {
+  return path.split('/', path.startsWith('src/') ? 2 : 1).join('/');
+}
+
+/** Circles of files that import each other, each as `a → b → a`. */
+export function importCircles(sources: readonly Source[]): string[] {
+  const next = new Map(
+    sources.map(({ path, code }) => [
+      path,
+      askedFor(code).flatMap((asked) => (asked.startsWith('.') ? leadsTo(path, asked) : [])),
+    ]),
+  );
+  const circles: string[] = [];
+  const done = new Set<string>();
+  const walk = (path: string, trail: readonly string[]) => {
+    const met = trail.indexOf(path);
+    if (met >= 0) circles.push([...trail.slice(met), path].join(' → '));
+    if (met >= 0 || done.has(path)) return;
+    for (const to of next.get(path) ?? []) walk(to, [...trail, path]);
+    done.add(path);
+  };
+  for (const path of next.keys()) walk(path, []);
+  return circles;
+}
+
+/** Files that only hand on what another file has: whoever wants it can import that file. */
+export function onlyHandsOn({ code }: Source): boolean {
+  const handed =
+    /\bexport\s+(?:type\s+)?(?:\*(?:\s+as\s+\w+)?|\{[^}]*\})\s*(?:from\s*'[^']*')?\s*;/g;
+  const imported = /\bimport\s+[^;]*;/g;
+  return handed.test(code) && code.replace(handed, '').replace(imported, '').trim() === '';
+}
