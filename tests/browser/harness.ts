@@ -1,0 +1,113 @@
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { findChromium } from '../../.ci/chromium.mjs';
+import type { Bench } from '../../src/controls/bench.ts';
+
+/** The two screens everything is tried on, in CSS pixels. */
+export const PHONE = { width: 390, height: 844 };
+export const SMALL_PHONE = { width: 360, height: 640 };
+
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export interface Opening {
+  /** The route, with its `#`. */
+  at?: string;
+  size?: { width: number; height: number };
+  /** What the phone is set to; the bench may say otherwise. */
+  colours?: 'light' | 'dark';
+  /** Settings kept on the device before the app starts; those left out are as new. */
+  bench?: Partial<Bench>;
+  serviceWorkers?: 'allow' | 'block';
+}
+
+export interface OpenApp {
+  page: Page;
+  context: BrowserContext;
+  /** What no page of ours may do: an error on the console, a request to another origin. */
+  complaints: string[];
+  close(): Promise<void>;
+}
+
+/** Starts the Chromium that set-up found. */
+export async function launchBrowser(flags: readonly string[] = []): Promise<Browser> {
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error('no Chromium: `node .ci/setup.mjs --browser` finds one');
+  return chromium.launch({ executablePath, args: [...FLAGS, ...flags] });
+}
+
+/** Opens the app as a phone would: a fresh device with touch, nothing kept on it. */
+export async function openApp(
+  browser: Browser,
+  address: string,
+  opening: Opening = {},
+): Promise<OpenApp> {
+  const { at = '', size = PHONE, colours = 'light', bench, serviceWorkers = 'allow' } = opening;
+  const context = await browser.newContext({
+    viewport: size,
+    hasTouch: true,
+    isMobile: true,
+    deviceScaleFactor: 2,
+    colorScheme: colours,
+    serviceWorkers,
+  });
+  const complaints = collectComplaints(context, address);
+  const page = await context.newPage();
+  if (bench) {
+    await page.goto(`${address}robots.txt`); // the app's origin, without the app
+    await page.evaluate(keepBench, bench);
+  }
+  await page.goto(address + at);
+  return { page, context, complaints, close: () => context.close() };
+}
+
+/** Writes the record src/storage/store.ts would. Runs in the page. */
+function keepBench(bench: Partial<Bench>): Promise<void> {
+  return new Promise((kept, failed) => {
+    const opening = indexedDB.open('thumbrule', 1);
+    opening.onupgradeneeded = () => opening.result.createObjectStore('bench');
+    opening.onerror = () => failed(opening.error);
+    opening.onsuccess = () => {
+      const change = opening.result.transaction('bench', 'readwrite');
+      change.objectStore('bench').put(bench, 'settings');
+      change.onerror = () => failed(change.error);
+      change.oncomplete = () => {
+        opening.result.close();
+        kept();
+      };
+    };
+  });
+}
+
+function collectComplaints(context: BrowserContext, address: string): string[] {
+  const complaints: string[] = [];
+  const { origin } = new URL(address);
+  context.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(`console: ${message.text()}`);
+  });
+  context.on('weberror', (error) => complaints.push(`error: ${error.error()}`));
+  context.on('request', (request) => {
+    const url = new URL(request.url());
+    if (/^(http|ws)/.test(url.protocol) && url.origin !== origin) {
+      complaints.push(`asked another origin: ${url}`);
+    }
+  });
+  return complaints;
+}
+
+/** Makes the page's processor `times` slower than this machine's. */
+export async function slowDown(page: Page, times: number): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: times });
+}
+
+/** Waits until the service worker has everything and is in charge of the page. */
+export async function waitUntilKept(page: Page): Promise<void> {
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+}

@@ -1,0 +1,20 @@
+import type { Page } from 'playwright-core';
+
+export interface Screen {
+  name: string;
+  hash: string;
+  /** What is pressed after the screen has opened, to reach a state that has no address. */
+  steps?: (page: Page) => Promise<void>;
+}
+
+/** The screen the first page is measured with. */
+export const FIRST: Screen = { name: 'inches and centimetres', hash: '#/convert' };
+
+/** Every screen of the app: what is photographed, weighed and checked goes through this list. */
+export const SCREENS: readonly Screen[] = [
+  FIRST,
+  { name: 'home', hash: '#/' },
+  { name: 'closures', hash: '#/closures' },
+  { name: 'following the closures', hash: '#/closures/follow' },
+  { name: 'settings', hash: '#/settings' },
+];
