@@ -6,14 +6,27 @@ import type { ExactLength, Length } from '../lengths/length.ts';
  * A problem is a value, not an exception: while someone types, most inputs are
  * impossible for a moment. It carries the facts and the field to mend; its
  * sentence is in `words/`, so that arithmetic never holds language.
+ *
+ * - `too-short`, `too-long`: a length under the least or over the most that works.
+ * - `does-not-fit`: what is asked for needs more length than there is.
+ * - `ends-too-long`: the two ends together leave nothing (or less) between first and last.
+ * - `too-close`: a pitch so small that more than `most` marks would be needed.
+ * - `overlap`: items wider than the pitch they are set at.
+ * - `fewer-than-sewn`: a count below the number that is already sewn.
  */
 export type Problem =
   | { kind: 'not-positive'; field: string; given: Length }
   | { kind: 'negative'; field: string; given: Length }
+  | { kind: 'too-short'; field: string; least: ExactLength; given: Length }
+  | { kind: 'too-long'; field: string; most: ExactLength; given: Length }
   | { kind: 'too-few'; field: string; least: number; given: number }
   | { kind: 'too-many'; field: string; most: number; given: number }
   | { kind: 'not-whole'; field: string; given: number }
   | { kind: 'does-not-fit'; field: string; room: ExactLength; needed: ExactLength }
+  | { kind: 'ends-too-long'; field: string; room: ExactLength; needed: ExactLength }
+  | { kind: 'too-close'; field: string; least: ExactLength; most: number }
+  | { kind: 'overlap'; field: string; given: Length; pitch: ExactLength }
+  | { kind: 'fewer-than-sewn'; field: string; sewn: number; given: number }
   | { kind: 'outside'; field: string; given: Length; least: ExactLength; most: ExactLength }
   | { kind: 'out-of-range'; field: string; given: number; least: number; most: number }
   | { kind: 'twice'; field: string; given: Length };
@@ -22,3 +35,20 @@ export type Problem =
 export type Outcome<Value> =
   | { ok: true; value: Value }
   | { ok: false; problems: readonly [Problem, ...Problem[]] };
+
+/** There is no answer, for these reasons. */
+export function refused(
+  first: Problem,
+  ...more: Problem[]
+): { ok: false; problems: readonly [Problem, ...Problem[]] } {
+  return { ok: false, problems: [first, ...more] };
+}
+
+/** The answer when nothing is wrong, otherwise every reason why there is none. */
+export function answerUnless<Value>(
+  problems: readonly Problem[],
+  answer: () => Outcome<Value>,
+): Outcome<Value> {
+  const [first, ...more] = problems;
+  return first ? refused(first, ...more) : answer();
+}

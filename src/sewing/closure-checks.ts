@@ -1,0 +1,110 @@
+import { exactLength, type Length, ZERO } from '../lengths/length.ts';
+import {
+  type ClosuresInput,
+  keptPitch,
+  MOST_CLOSURES,
+  pitchField,
+  type SpacingRule,
+  wholeRow,
+} from './closure-input.ts';
+import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import type { Problem } from './problem.ts';
+import { lengthOf } from './segment.ts';
+
+/** Everything wrong with an opening to be closed, field by field and then between fields. */
+export function closureProblems(input: ClosuresInput): Problem[] {
+  const alone = [
+    ...mustBePositive('opening', input.opening),
+    ...(input.ends === 'given'
+      ? [...mustNotBeNegative('top', input.top), ...mustNotBeNegative('bottom', input.bottom)]
+      : []),
+    ...ruleProblems(input.rule),
+    ...(input.width !== undefined && input.rule.by !== 'gap'
+      ? mustBePositive('width', input.width)
+      : []),
+  ];
+  if (alone.length > 0) return alone;
+  const room = roomProblems(input);
+  return room.length > 0 ? room : [...levelProblems(input), ...sewnProblems(input)];
+}
+
+function ruleProblems(rule: SpacingRule): Problem[] {
+  switch (rule.by) {
+    case 'count':
+      return countProblems(rule.count);
+    case 'widest':
+    case 'exact':
+      return mustBePositive('pitch', rule.pitch);
+    case 'gap':
+      return [...mustNotBeNegative('gap', rule.gap), ...mustBePositive('width', rule.width)];
+  }
+}
+
+function countProblems(given: number): Problem[] {
+  const field = 'count';
+  if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
+  if (given < 1) return [{ kind: 'too-few', field, least: 1, given }];
+  return given > MOST_CLOSURES ? [{ kind: 'too-many', field, most: MOST_CLOSURES, given }] : [];
+}
+
+/** Is there room between first and last for what is asked? */
+function roomProblems(input: ClosuresInput): Problem[] {
+  const { opening, rule, sewn = [] } = input;
+  const row = wholeRow(input);
+  const room = lengthOf(row);
+  const several = rule.by === 'count' && rule.count > 1 && sewn.length === 0;
+  if (room < 0 || (room === 0 && several)) {
+    return [endsTooLong(opening, exactLength(opening - room))];
+  }
+  const pitch = keptPitch(rule);
+  if (pitch === undefined || sewn.length > 0 || row.head * pitch <= room) return [];
+  return [
+    {
+      kind: 'does-not-fit',
+      field: pitchField(rule),
+      room: opening,
+      needed: exactLength(row.head * pitch),
+    },
+  ];
+}
+
+/** First and last together leave nothing between them. */
+export function endsTooLong(room: Length, needed: number): Problem {
+  return { kind: 'ends-too-long', field: 'bottom', room, needed: exactLength(needed) };
+}
+
+/** A level lies from first to last; where the ends are shares of a space, clear of the edges. */
+function levelProblems(input: ClosuresInput): Problem[] {
+  const { level: given, opening, ends, rule, sewn = [] } = input;
+  if (given === undefined) return [];
+  const row = wholeRow(input);
+  const pitch = sewn.length > 0 ? undefined : keptPitch(rule);
+  const share = (row.head * (pitch ?? 0)) / 2;
+  const least = exactLength(row.from + share);
+  const most = exactLength(row.to - share);
+  const onEdge = ends !== 'given' && (given <= ZERO || given >= opening);
+  if (given >= least && given <= most && !onEdge) return [];
+  return [{ kind: 'outside', field: 'level', given, least, most }];
+}
+
+function sewnProblems({ opening, rule, sewn = [] }: ClosuresInput): Problem[] {
+  const field = 'sewn';
+  const outside = sewn
+    .filter((at) => at < 0 || at > opening)
+    .map((given): Problem => ({ kind: 'outside', field, given, least: ZERO, most: opening }));
+  const twice = repeated(sewn).map((given): Problem => ({ kind: 'twice', field, given }));
+  const given = sewn.length;
+  const many: Problem[] =
+    given > MOST_CLOSURES ? [{ kind: 'too-many', field, most: MOST_CLOSURES, given }] : [];
+  const over: Problem[] =
+    rule.by === 'count' && rule.count < given
+      ? [{ kind: 'fewer-than-sewn', field: 'count', sewn: given, given: rule.count }]
+      : [];
+  return [...outside, ...twice, ...many, ...over];
+}
+
+/** Each value that occurs more than once, once. */
+function repeated(sewn: readonly Length[]): Length[] {
+  const seen = new Set<Length>();
+  return [...new Set(sewn.filter((at) => seen.size === seen.add(at).size))];
+}

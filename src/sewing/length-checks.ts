@@ -1,0 +1,17 @@
+import { type Length, LONGEST } from '../lengths/length.ts';
+import type { Problem } from './problem.ts';
+
+/** What is wrong with a length that must be more than nothing. */
+export function mustBePositive(field: string, given: Length): Problem[] {
+  return given <= 0 ? [{ kind: 'not-positive', field, given }] : mustNotBeTooLong(field, given);
+}
+
+/** What is wrong with a length that may be nothing but not less. */
+export function mustNotBeNegative(field: string, given: Length): Problem[] {
+  return given < 0 ? [{ kind: 'negative', field, given }] : mustNotBeTooLong(field, given);
+}
+
+/** Above `LONGEST` the sums would no longer be exact. */
+function mustNotBeTooLong(field: string, given: Length): Problem[] {
+  return given > LONGEST ? [{ kind: 'too-long', field, most: LONGEST, given }] : [];
+}

@@ -1,0 +1,65 @@
+import { toGraduation } from '../lengths/graduation.ts';
+import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
+import type { Mark, Run } from './run.ts';
+
+/** A mark as it is made with the tape in hand. */
+export interface MarkedMark extends Omit<Mark, 'at'> {
+  /** Where it would be if a tape could show it. */
+  exact: ExactLength;
+  /** Where it is marked: the nearest graduation from the datum, or the measured place of a sewn one. */
+  at: ExactLength;
+  /** From the mark before as marked, for checking with the tape; the first one from the datum. */
+  step: ExactLength;
+}
+
+/** A run marked with one tape. */
+export interface MarkedRun extends Omit<Run, 'marks'> {
+  /** The smallest division of the tape it is marked with. */
+  graduation: Length;
+  marks: readonly MarkedMark[];
+  /** The most any mark is from its exact place: never over half a graduation. */
+  worstError: ExactLength;
+  /** The most any step between neighbours differs from its exact step: never over a graduation. */
+  worstUnevenness: ExactLength;
+  /** Two marks fall on one graduation: the tape is too coarse for this run. */
+  tooCoarse: boolean;
+}
+
+/**
+ * Marks a run out with the tape in hand.
+ *
+ * Every mark is rounded from the datum by itself, never by adding up rounded
+ * steps, so that no error grows along the run. A sewn mark stays where it was
+ * measured. Time grows with the number of marks, no faster.
+ *
+ * @param step the tape's graduation, more than nothing
+ */
+export function markOut(run: Run, step: Length): MarkedRun {
+  let exactBefore: ExactLength = ZERO;
+  let before: ExactLength = ZERO;
+  let worstError = 0;
+  let worstUnevenness = 0;
+  let tooCoarse = false;
+  const marks = run.marks.map(({ at: exact, label, kind }, i): MarkedMark => {
+    const at = kind === 'sewn' ? exact : toGraduation(exact, step);
+    const marked: MarkedMark = { exact, at, step: exactLength(at - before), label, kind };
+    worstError = Math.max(worstError, Math.abs(at - exact));
+    if (i > 0) {
+      const uneven = Math.abs(marked.step - (exact - exactBefore));
+      worstUnevenness = Math.max(worstUnevenness, uneven);
+      tooCoarse ||= marked.step === 0;
+    }
+    exactBefore = exact;
+    before = at;
+    return marked;
+  });
+  return {
+    datum: run.datum,
+    length: run.length,
+    graduation: step,
+    marks,
+    worstError: exactLength(worstError),
+    worstUnevenness: exactLength(worstUnevenness),
+    tooCoarse,
+  };
+}

@@ -1,0 +1,80 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { STEP, toGraduation } from '../../src/lengths/graduation.ts';
+import { exactLength, inches, mm, toInches } from '../../src/lengths/length.ts';
+import { markOut } from '../../src/sewing/marks.ts';
+import type { Run } from '../../src/sewing/run.ts';
+import { byCount, opening, planFor, roomy } from './closures-cases.ts';
+
+// treadleyardgoods.blogspot.com, 2023/08 (a shop's page): 8 buttons in 15 in, about 2 1/8
+// in apart. Stepping that pitch along ends at 14 7/8 in: an eighth short.
+test('marks are rounded from the datum; stepped ones drift an eighth short', () => {
+  const plan = planFor(opening(inches(15), byCount(8)));
+  const marked = markOut(plan.run, STEP['1/8in']);
+  expect(marked.marks.map(({ at }) => toInches(at))).toEqual([
+    0, 2.125, 4.25, 6.375, 8.625, 10.75, 12.875, 15,
+  ]);
+  const stepped = 7 * toInches(toGraduation(plan.stretches[0]!.pitch, STEP['1/8in']));
+  expect(15 - stepped).toBe(1 / 8);
+});
+
+test('each mark says its step from the one before, the first from the datum', () => {
+  const plan = planFor(opening(inches(15), byCount(8), { top: inches(0.5), bottom: inches(0.5) }));
+  const { marks } = markOut(plan.run, STEP['1/8in']);
+  expect(marks[0]!.step).toBe(inches(0.5));
+  marks.slice(1).forEach(({ at, step }, i) => {
+    expect(step).toBe(at - marks[i]!.at);
+  });
+});
+
+test('worst error and worst unevenness, worked by hand', () => {
+  const at = [0, 10.3, 20.6, 30.9].map((place) => exactLength(mm(place)));
+  const run: Run = {
+    datum: 'top-edge',
+    length: mm(40),
+    marks: at.map((place, i) => ({ at: place, label: String(i), kind: 'closure' })),
+  };
+  const marked = markOut(run, STEP['1mm']);
+  // 0, 10, 21, 31: off by 0, 0.3, 0.4, 0.1; steps 10, 11, 10 against 10.3.
+  expect(marked.worstError).toBe(mm(0.4));
+  expect(marked.worstUnevenness).toBe(mm(0.7));
+  expect(marked.tooCoarse).toBe(false);
+});
+
+test('a sewn mark keeps the place it was measured at', () => {
+  const run: Run = {
+    datum: 'top-edge',
+    length: mm(40),
+    marks: [{ at: mm(12.3), label: '1', kind: 'sewn' }],
+  };
+  const marked = markOut(run, STEP['1mm']);
+  expect(marked.marks[0]!.at).toBe(mm(12.3));
+  expect(marked.worstError).toBe(0);
+});
+
+test('two marks on one graduation are said to be too close for the tape', () => {
+  expect(markOut(planFor(opening(mm(5), byCount(9))).run, STEP['1mm']).tooCoarse).toBe(true);
+  expect(markOut(planFor(opening(mm(5), byCount(9))).run, STEP['0.5mm']).tooCoarse).toBe(false);
+  expect(markOut(planFor(opening(mm(8), byCount(9))).run, STEP['1mm']).tooCoarse).toBe(false);
+});
+
+test('no mark is over half a graduation out, no step over a whole one', () => {
+  fc.assert(
+    fc.property(
+      roomy,
+      fc.integer({ min: 1, max: 60 }),
+      fc.constantFrom(...Object.values(STEP)),
+      (edge, count, step) => {
+        const marked = markOut(planFor({ ...edge, rule: byCount(count) }).run, step);
+        for (const { at, exact } of marked.marks) {
+          expect(Math.abs(at - exact)).toBeLessThanOrEqual(step / 2);
+          expect(at % step).toBe(0);
+        }
+        expect(marked.worstError).toBeLessThanOrEqual(step / 2);
+        expect(marked.worstUnevenness).toBeLessThanOrEqual(step);
+        const steps = marked.marks.reduce((sum, mark) => sum + mark.step, 0);
+        expect(steps).toBe(marked.marks.at(-1)!.at);
+      },
+    ),
+  );
+});
