@@ -1,3 +1,4 @@
+import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
@@ -53,6 +54,19 @@ const pwa = VitePWA({
   },
 });
 
+/**
+ * Each part fetched later brings its own style along (src/controls/adopt.ts), so
+ * nothing has to be preloaded beside it, and the helper for that is not needed.
+ */
+const plainImports: Plugin = {
+  name: 'plain-imports',
+  enforce: 'pre',
+  load: (id) =>
+    id.endsWith('vite/preload-helper.js')
+      ? 'export const __vitePreload = (load) => load();'
+      : undefined,
+};
+
 export default defineConfig({
   // Addresses relative to the page, so that the build works from any folder of any host.
   base: './',
@@ -60,13 +74,15 @@ export default defineConfig({
   appType: 'mpa',
   publicDir: 'assets',
   oxc,
-  plugins: [pwa],
+  plugins: [plainImports, pwa],
   build: {
     target: 'es2022',
     outDir: 'dist',
     // A part inlined as data: would need a wider content policy for fonts.
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // Every part is on the phone soon after the first visit; telling the browser ahead what a
+    // part needs would only make the first page larger.
+    modulePreload: false,
   },
   preview: { port: 4173, host: true },
   test: {

@@ -42,13 +42,23 @@ export async function launchBrowser(flags: readonly string[] = []): Promise<Brow
   return chromium.launch({ executablePath, args: [...FLAGS, ...flags] });
 }
 
-/** Opens the app as a phone would: a fresh device with touch, nothing kept on it. */
+/** Opens the app as a phone would: a fresh device with touch, nothing kept on it but `bench`. */
 export async function openApp(
   browser: Browser,
   address: string,
   opening: Opening = {},
 ): Promise<OpenApp> {
-  const { at = '', size = PHONE, colours = 'light', bench, serviceWorkers = 'allow' } = opening;
+  const phone = await takePhone(browser, address, opening);
+  await phone.page.goto(address + (opening.at ?? ''));
+  return phone;
+}
+
+/** The phone of `openApp`, before the app has been opened on it. */
+export async function takePhone(
+  browser: Browser,
+  address: string,
+  { size = PHONE, colours = 'light', bench, serviceWorkers = 'allow' }: Opening,
+): Promise<OpenApp> {
   const context = await browser.newContext({
     viewport: size,
     hasTouch: true,
@@ -60,10 +70,15 @@ export async function openApp(
   const complaints = collectComplaints(context, address);
   const page = await context.newPage();
   if (bench) {
-    await page.goto(`${address}robots.txt`); // the app's origin, without the app
+    // The app's origin without the app; its icon is named, or the browser would ask for one.
+    const blank = `${address}blank`;
+    await page.route(blank, (route) =>
+      route.fulfill({ contentType: 'text/html', body: '<link rel="icon" href="data:,">' }),
+    );
+    await page.goto(blank);
     await page.evaluate(keepBench, bench);
+    await page.unroute(blank);
   }
-  await page.goto(address + at);
   return { page, context, complaints, close: () => context.close() };
 }
 
@@ -89,7 +104,8 @@ function collectComplaints(context: BrowserContext, address: string): string[] {
   const complaints: string[] = [];
   const { origin } = new URL(address);
   context.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(`console: ${message.text()}`);
+    if (message.type() === 'error')
+      complaints.push(`console: ${message.text()} ${message.location().url}`);
   });
   context.on('weberror', (error) => complaints.push(`error: ${error.error()}`));
   context.on('request', (request) => {

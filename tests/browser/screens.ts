@@ -3,6 +3,8 @@ import type { Page } from 'playwright-core';
 export interface Screen {
   name: string;
   hash: string;
+  /** The route it is reached from, where that isn't the first page. */
+  from?: string;
   /** What is pressed after the screen has opened, to reach a state that has no address. */
   steps?: (page: Page) => Promise<void>;
 }
@@ -15,6 +17,6 @@ export const SCREENS: readonly Screen[] = [
   FIRST,
   { name: 'home', hash: '#/' },
   { name: 'closures', hash: '#/closures' },
-  { name: 'following the closures', hash: '#/closures/follow' },
+  { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'settings', hash: '#/settings' },
 ];

@@ -64,12 +64,12 @@ test('packages and missing endings are seen too', () => {
 
 test('a screen may have files of its own, and not another screen', () => {
   const sources = [
-    file('src/screens/hem.ts', "import './hem-fields.ts';", "import './closures-fields.ts';"),
-    file('src/screens/hem-fields.ts', ''),
-    file('src/screens/closures-fields.ts', ''),
+    file('src/screens/hem/hem.ts', "import './fields.ts';", "import '../closures/fields.ts';"),
+    file('src/screens/hem/fields.ts', ''),
+    file('src/screens/closures/fields.ts', ''),
   ];
   expect(brokenWalls(sources)).toEqual([
-    expect.stringContaining('hem.ts must not import from another screen, src/screens/closures-fie'),
+    expect.stringContaining('hem.ts must not import from another screen, src/screens/closures/'),
   ]);
 });
 

@@ -104,9 +104,9 @@ function fault(from: string, asked: string, there: ReadonlySet<string>): string 
   return `${from} asks for ${asked}, which is not a file: an import carries its .ts or .tsx ending`;
 }
 
-/** The files of one screen start with its name: `closures.ts`, `closures-fields.ts`. */
-function screenOf(path: string): string {
-  return /([^/]+?)[-.][^/]*$/.exec(path)?.[1] ?? path;
+/** A screen is a file in src/screens, or a folder there: `hem.ts`, `closures/fields.ts`. */
+function screenOf(path: string): string | undefined {
+  return path.split('/')[2]?.replace(/\.\w+$/, '');
 }
 
 function zoneOf(path: string): string {

@@ -1,0 +1,134 @@
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from 'vitest';
+import { phoneWords } from '../../src/words/phone-words.ts';
+import { type Served, serveApp } from './built.ts';
+import { launchBrowser, openApp, waitUntilKept } from './harness.ts';
+import { SCREENS } from './screens.ts';
+
+let browser: Browser;
+let folder: string;
+let served: Served;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'thumbrule-offline-'));
+  await cp(inject('built'), folder, { recursive: true });
+  served = await serveApp(folder);
+});
+
+afterEach(async () => {
+  await served.close();
+  await rm(folder, { recursive: true });
+});
+
+test('once kept, every screen opens with the server gone', async () => {
+  const app = await openApp(browser, served.address);
+  await app.page.getByText(phoneWords.ready).waitFor();
+  await app.page.getByText(phoneWords.readyNow).waitFor();
+  await served.close();
+  for (const { hash } of SCREENS) {
+    await app.page.goto(`${served.address}${hash}`);
+    await app.page.reload();
+    await app.page.locator('h1').first().waitFor();
+  }
+  // Asking the server for a newer worker is what may fail, and nothing else.
+  expect(app.complaints.filter((said) => !said.includes('ERR_CONNECTION_REFUSED'))).toEqual([]);
+  await app.close();
+});
+
+test('it says ready once on a phone, and knows it on later starts', async () => {
+  const app = await openApp(browser, served.address);
+  await app.page.getByText(phoneWords.readyNow).waitFor();
+  await app.page.reload();
+  await app.page.getByText(phoneWords.ready).waitFor();
+  expect(await app.page.getByText(phoneWords.readyNow).count()).toBe(0);
+  await app.close();
+});
+
+test('a newer build waits for the maker; what was typed in another page survives it', async () => {
+  const app = await openApp(browser, served.address);
+  await waitUntilKept(app.page);
+  const other = await app.context.newPage();
+  await other.goto(`${served.address}#/convert`);
+  const field = other.locator('.tiles input').first();
+  await field.fill('12 3/8 in');
+
+  await publishAnother();
+  await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  await app.page.getByText(phoneWords.update).waitFor();
+  expect(await builds(app.page, other)).toEqual(['first', 'first']);
+
+  await app.page.getByText(phoneWords.takeUpdate).tap();
+  await expect
+    .poll(() => builds(app.page, other), { timeout: 10_000 })
+    .toEqual(['second', 'second']);
+  await field.waitFor();
+  expect(await field.inputValue()).toBe('12 3/8 in');
+  expect(app.complaints).toEqual([]);
+  await app.close();
+});
+
+test('a build that waits is taken at a start, when no other page is open', async () => {
+  const app = await openApp(browser, served.address);
+  await waitUntilKept(app.page);
+  await publishAnother();
+  await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  await app.page.getByText(phoneWords.update).waitFor();
+
+  await app.page.reload();
+  await expect.poll(() => builds(app.page), { timeout: 10_000 }).toEqual(['second']);
+  await app.close();
+});
+
+test('it is not taken at a start while another page is open', async () => {
+  const app = await openApp(browser, served.address);
+  await waitUntilKept(app.page);
+  await publishAnother();
+  await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  await app.page.getByText(phoneWords.update).waitFor();
+
+  const other = await app.context.newPage();
+  await other.goto(served.address);
+  await other.getByText(phoneWords.update).waitFor();
+  expect(await builds(app.page, other)).toEqual(['first', 'first']);
+  await app.close();
+});
+
+test('a page whose browser refuses service workers works, and says what it lacks', async () => {
+  const app = await openApp(browser, served.address, { serviceWorkers: 'block' });
+  await app.page.getByText(phoneWords.blocked.refused).waitFor();
+  await app.page.goto(`${served.address}#/convert`);
+  await app.page.locator('.pad button').first().waitFor();
+  await app.close();
+});
+
+/** Puts another build in the place of the one that is served: the page says so of itself. */
+async function publishAnother(): Promise<void> {
+  const page = join(folder, 'index.html');
+  await writeFile(
+    page,
+    (await readFile(page, 'utf8')).replace('<html', '<html data-build="second"'),
+  );
+  const worker = join(folder, 'sw.js');
+  const code = await readFile(worker, 'utf8');
+  // The list says of each file which revision it is of; of index.html another from now on.
+  const entry = /(revision["`']?:["`'])(\w{32})(["`'],["`']?url["`']?:["`']index\.html)/;
+  expect(code).toMatch(entry);
+  await writeFile(worker, code.replace(entry, `$1${'2'.repeat(32)}$3`));
+}
+
+function builds(...pages: Page[]): Promise<string[]> {
+  return Promise.all(
+    pages.map((page) =>
+      page.evaluate(() => document.documentElement.dataset.build ?? 'first').catch(() => 'loading'),
+    ),
+  );
+}
