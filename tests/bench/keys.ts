@@ -1,0 +1,64 @@
+import type { Browser, Page } from 'playwright-core';
+import type { Bench } from '../../src/controls/bench.ts';
+import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
+import { median, SLOWER, timePress } from './press.ts';
+import { withApp } from './with-app.ts';
+
+/** `npm run bench:keys`: how long the answer takes after each key of the pad, in every field. */
+const SCREENS = ['#/convert', '#/closures'];
+const UNITS: readonly Bench['unit'][] = ['cm', 'in'];
+
+interface Press {
+  key: string;
+  took: number;
+}
+
+await withApp(async (browser, address) => {
+  const rows = [];
+  for (const unit of UNITS) {
+    for (const at of SCREENS) rows.push(await timeScreen(browser, address, at, unit));
+  }
+  console.log(`Milliseconds from press to painted answer, processor ${SLOWER}× slower`);
+  console.table(rows);
+});
+
+async function timeScreen(browser: Browser, address: string, at: string, unit: Bench['unit']) {
+  const app = await openApp(browser, address, {
+    at,
+    size: SMALL_PHONE,
+    bench: { unit },
+    serviceWorkers: 'block',
+  });
+  await app.page.locator('.pad button').first().waitFor();
+  await slowDown(app.page, SLOWER);
+  const fields = await app.page.locator('.tiles input').count();
+  const presses: Press[] = [];
+  for (let i = 0; i < fields; i++) presses.push(...(await timeField(app.page, i)));
+  await app.close();
+  const worst = presses.reduce((a, b) => (b.took > a.took ? b : a));
+  return {
+    screen: at,
+    unit,
+    fields,
+    presses: presses.length,
+    median: median(presses.map(({ took }) => took)).toFixed(1),
+    worst: worst.took.toFixed(1),
+    'worst key': worst.key,
+  };
+}
+
+/** Every key is pressed on the field as it opened, so that most presses give an answer. */
+async function timeField(page: Page, index: number): Promise<Press[]> {
+  const field = page.locator('.tiles input').nth(index);
+  await field.focus();
+  const first = await field.inputValue();
+  const keys = page.locator('.pad button:not(.go)');
+  const presses: Press[] = [];
+  for (let i = 0; i < (await keys.count()); i++) {
+    const key = keys.nth(i);
+    const name = (await key.getAttribute('aria-label')) ?? '';
+    presses.push({ key: name, took: await timePress(page, key) });
+    await field.fill(first);
+  }
+  return presses;
+}

@@ -1,0 +1,67 @@
+import type { Locator, Page } from 'playwright-core';
+
+/** How much slower than this machine a phone of the middle sort is taken to be. */
+export const SLOWER = 4;
+
+/** What shows the answer: its last change is what a press waits for. */
+const ANSWER = '.reading';
+
+/**
+ * Taps a key and waits for the answer to be painted.
+ *
+ * @returns milliseconds from the pointer's going down to the end of the frame that
+ *   painted the answer's last change, by the page's own clock
+ */
+export async function timePress(page: Page, key: Locator): Promise<number> {
+  await key.scrollIntoViewIfNeeded();
+  const box = await key.boundingBox();
+  if (!box) throw new Error('the key is not on the screen');
+  const painted = page.evaluate(timeToPaint, ANSWER);
+  await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+  return painted;
+}
+
+/**
+ * Runs in the page. A frame callback runs before the paint and the message it posts
+ * after it; a change that comes later than that starts the wait anew.
+ */
+function timeToPaint(answer: string): Promise<number> {
+  return new Promise((done) => {
+    let pressed = 0;
+    let settled: ReturnType<typeof setTimeout>;
+    const afterPaint = () =>
+      requestAnimationFrame(() => {
+        const channel = new MessageChannel();
+        channel.port1.onmessage = () => {
+          const took = performance.now() - pressed;
+          clearTimeout(settled);
+          settled = setTimeout(() => {
+            changes.disconnect();
+            done(took);
+          }, 100);
+        };
+        channel.port2.postMessage('painted');
+      });
+    const changes = new MutationObserver(afterPaint);
+    const once = { capture: true, once: true };
+    const start = (event: Event) => {
+      pressed = event.timeStamp;
+      const shown = document.querySelector(answer);
+      if (!shown) throw new Error(`nothing on the page is ${answer}`);
+      changes.observe(shown, {
+        attributes: true,
+        characterData: true,
+        childList: true,
+        subtree: true,
+      });
+    };
+    addEventListener('pointerdown', start, once);
+    addEventListener('click', afterPaint, once);
+  });
+}
+
+/** The middle one of some times, in milliseconds. */
+export function median(times: readonly number[]): number {
+  const sorted = [...times].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}

@@ -1,0 +1,18 @@
+import { rm } from 'node:fs/promises';
+import type { Browser } from 'playwright-core';
+import { buildApp, serveApp } from '../browser/built.ts';
+import { launchBrowser } from '../browser/harness.ts';
+
+/** Builds and serves the app, lets `work` use it in a browser, and takes everything down. */
+export async function withApp(work: (browser: Browser, address: string) => Promise<void>) {
+  const built = await buildApp();
+  const served = await serveApp(built);
+  const browser = await launchBrowser();
+  try {
+    await work(browser, served.address);
+  } finally {
+    await browser.close();
+    await served.close();
+    await rm(built, { recursive: true });
+  }
+}
