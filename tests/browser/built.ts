@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { preview } from 'vite';
 
-export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 /**
  * Builds the app for production into a fresh folder, so that a build of someone
