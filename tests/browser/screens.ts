@@ -16,6 +16,7 @@ export const FIRST: Screen = { name: 'inches and centimetres', hash: '#/convert'
 export const SCREENS: readonly Screen[] = [
   FIRST,
   { name: 'home', hash: '#/' },
+  { name: 'sizes', hash: '#/sizes' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'settings', hash: '#/settings' },

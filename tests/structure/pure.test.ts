@@ -2,18 +2,17 @@ import { expect, test } from 'vitest';
 import { type Source, sourcesIn, withoutComments, withoutStrings } from './sources.ts';
 
 /** Folders whose answers depend on nothing but what they are given. */
-const PURE = ['lengths', 'sewing', 'tape', 'lay', 'garment', 'drawing'];
+const PURE = /^src\/(lengths|sewing|tape|lay|garment|drawing)\//;
 
-/** What the compiler lets through, though an answer would then depend on more than its inputs. */
+/**
+ * What the compiler lets through, though an answer would then depend on more than its inputs.
+ * The page itself is not among it: these folders' tsconfig files leave the DOM out.
+ */
 const OUTSIDE: ReadonlyArray<readonly [RegExp, string]> = [
   [/\bDate\b/, 'the clock'],
   [/\bMath\.random\b/, 'chance'],
   [/\bIntl\b|\.toLocale\w+/, "the phone's language"],
   [/\bglobalThis\b|\beval\b|\bFunction\(/, 'whatever happens to be around'],
-  [
-    /\b(document|window|navigator|localStorage|indexedDB|fetch|performance|crypto)\b\s*[.(]/,
-    'the page',
-  ],
   [/\bconsole\b/, 'somewhere to write'],
   [/^(export\s+)?let\b/m, 'what was asked before'],
 ];
@@ -26,7 +25,9 @@ function dependsOn({ path, code }: Source): string[] {
 }
 
 test('arithmetic depends on nothing but its inputs', () => {
-  expect(PURE.flatMap((zone) => sourcesIn(`src/${zone}`).flatMap(dependsOn))).toEqual([]);
+  const pure = sourcesIn('src').filter(({ path }) => PURE.test(path));
+  expect(pure.length).toBeGreaterThan(10);
+  expect(pure.flatMap(dependsOn)).toEqual([]);
 });
 
 test('each of these is seen, and words about it are not', () => {
@@ -36,8 +37,6 @@ test('each of these is seen, and words about it are not', () => {
     'new Intl.NumberFormat()',
     '(5).toLocaleString()',
     'globalThis.x',
-    'document.title',
-    'fetch(x)',
     'console.log(1)',
     'let last = 0;',
     'export let last = 0;',

@@ -44,7 +44,7 @@ export function askedFor(code: string): string[] {
   return [...code.matchAll(imports), ...code.matchAll(urls)].map((found) => found[1] as string);
 }
 
-/** The path, from the project's folder, that a relative import in `from` leads to. */
+/** The path, from the project's folder, that a relative import in `from` leads to, `?inline` and the like left out. */
 export function leadsTo(from: string, asked: string): string {
-  return posix.join(dirname(from), asked);
+  return posix.join(dirname(from), asked.replace(/\?\w+$/, ''));
 }

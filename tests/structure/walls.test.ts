@@ -10,7 +10,8 @@ function file(path: string, ...lines: string[]): Source {
 
 test('nobody imports through a wall', () => {
   expect(house.length).toBeGreaterThan(20);
-  expect(brokenWalls(house)).toEqual([]);
+  const styles = filesIn('src').filter((path) => path.endsWith('.css'));
+  expect(brokenWalls(house, styles)).toEqual([]);
 });
 
 test('nobody imports in a circle', () => {
@@ -55,10 +56,12 @@ test('packages and missing endings are seen too', () => {
     file('src/sewing/hem.ts', "import { h } from 'preact';", "import { a } from './a';"),
     file('src/sewing/a.ts', ''),
     file('src/app/start.ts', "import { render } from 'preact';", "import '../sewing/a.ts';"),
+    file('src/app/look.ts', "import './here.css';", "import css from './gone.css?inline';"),
   ];
-  expect(brokenWalls(sources)).toEqual([
+  expect(brokenWalls(sources, ['src/app/here.css'])).toEqual([
     expect.stringContaining('must not use the package preact'),
     expect.stringContaining('asks for ./a, which is not a file'),
+    expect.stringContaining('asks for ./gone.css?inline, which is not a file'),
   ]);
 });
 

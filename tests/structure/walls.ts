@@ -75,9 +75,12 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   'service-worker': /^workbox-/,
 };
 
-/** Every import that goes through a wall, as a sentence with its reason. */
-export function brokenWalls(sources: readonly Source[]): string[] {
-  const there = new Set(sources.map(({ path }) => path));
+/**
+ * Every import that goes through a wall, or nowhere, as a sentence with its reason.
+ * @param styles the style files there are
+ */
+export function brokenWalls(sources: readonly Source[], styles: readonly string[] = []): string[] {
+  const there = new Set([...sources.map(({ path }) => path), ...styles]);
   return sources.flatMap((source) =>
     askedFor(source.code).flatMap((asked) => fault(source.path, asked, there) ?? []),
   );
@@ -100,7 +103,7 @@ function fault(from: string, asked: string, there: ReadonlySet<string>): string 
   if (zone === 'src/screens' && toZone === zone && screenOf(from) !== screenOf(to)) {
     return `${from} must not import from another screen, ${to}: ${wall.why}`;
   }
-  if (/\.css$/.test(to) || there.has(to)) return undefined;
+  if (there.has(to)) return undefined;
   return `${from} asks for ${asked}, which is not a file: an import carries its .ts or .tsx ending`;
 }
 
