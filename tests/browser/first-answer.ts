@@ -1,14 +1,14 @@
 import type { Page, Route } from 'playwright-core';
 
-/** A phone's wait for one file to be run, once it is there. */
-const RUN_MS = 600;
+/** What a file is given to be run in, once it is there, before the next one is handed out. */
+const RUN_MS = 1000;
 
 /**
  * Opens the page over a connection that hands out one file at a time, until a press
  * of the pad gives an answer.
  *
- * @returns the path of every file asked for before the one that made it answer was handed
- *   out, and that one: what comes after it does not keep the maker waiting
+ * @returns the path of every file asked for by the time the one that made it answer was
+ *   handed out: what is asked for after that does not keep the maker waiting
  */
 export async function untilFirstAnswer(page: Page, url: string): Promise<string[]> {
   const asked: string[] = [];
@@ -18,33 +18,38 @@ export async function untilFirstAnswer(page: Page, url: string): Promise<string[
     held.push(route);
   });
   const opening = page.goto(url, { waitUntil: 'commit' });
-  let askedSoFar: string[] = [];
-  do {
+  for (;;) {
     await waitFor(() => held.length > 0);
-    askedSoFar = [...asked];
+    const askedSoFar = [...asked];
     await held.shift()?.continue();
     await opening;
-  } while (!(await answersSoon(page)));
-  return askedSoFar;
+    if (await answers(page, () => held.length > 0)) return askedSoFar;
+  }
 }
 
-async function answersSoon(page: Page): Promise<boolean> {
+/** Whether a press gives an answer; no, when it doesn't in time and there is more to hand out. */
+async function answers(page: Page, isMore: () => boolean): Promise<boolean> {
+  const late = Date.now() + RUN_MS;
+  let answered = false;
+  await waitFor(async () => {
+    answered = await pressAnswers(page);
+    return answered || (Date.now() > late && isMore());
+  });
+  return answered;
+}
+
+async function pressAnswers(page: Page): Promise<boolean> {
   const key = page.locator('.pad button', { hasText: /^7$/ });
   const answer = page.locator('.answer');
-  try {
-    await key.waitFor({ timeout: RUN_MS });
-    const before = await answer.textContent({ timeout: RUN_MS });
-    await key.tap({ timeout: RUN_MS });
-    await waitFor(async () => (await answer.textContent()) !== before);
-    return true;
-  } catch {
-    return false;
-  }
+  if (!(await key.isVisible()) || !(await answer.isVisible())) return false;
+  const before = await answer.textContent();
+  await key.tap({ timeout: RUN_MS }).catch(() => undefined); // it may lie under something yet
+  return (await answer.textContent()) !== before;
 }
 
 async function waitFor(what: () => boolean | Promise<boolean>): Promise<void> {
   for (let waited = 0; !(await what()); waited += 20) {
-    if (waited > 10_000) throw new Error(`waited in vain for ${what}`);
+    if (waited > 10_000) throw new Error('waited in vain for the page to answer');
     await new Promise((done) => setTimeout(done, 20));
   }
 }
