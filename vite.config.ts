@@ -1,6 +1,7 @@
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { homeWords, SCREEN_WORDS } from './src/words/home-words.ts';
 
 const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
 
@@ -12,6 +13,14 @@ const KEPT = [
   'assets/*.{js,css,woff2}',
   'icons/*.png',
 ];
+
+/** What every screen needs, in one file: it packs better than in several. */
+const BASE =
+  /node_modules.(preact|idb-keyval)|src.storage|src.lengths.(?!read-(lengths|number))|src.app.(?!follow|home|phone|other|offline|awake|voice)|src.controls.(?!adopt|follow|made|tape|run-|use-(pan|box|tape)|mark|fault|choice|offers|problem|draft-|with|css)|src.screens.convert|src.words.(app|pad|control|convert|unit)|sewing.run/;
+
+/** What comes just after the first answer, on every calculation: tape, list, choices, faults. */
+const LATE =
+  /src.drawing.tape|src.controls.(adopt|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-)|src.lengths.read-(lengths|number)|src.words.(mark|place|read|problem)|sewing.(marks|problem|length-checks)/;
 
 const PAPER = '#f5efdf';
 
@@ -54,6 +63,23 @@ const pwa = VitePWA({
   },
 });
 
+/** Home as it reads before any script: the same words and links that the app draws. */
+const homeFirst: Plugin = {
+  name: 'home-first',
+  transformIndexHtml: (html) => html.replace('<!--home-->', homeHtml()),
+};
+
+function homeHtml(): string {
+  const links = Object.entries(SCREEN_WORDS).map(
+    ([id, { title, about }]) => `<a href="#/${id}"><b>${title}</b><small>${about}</small></a>`,
+  );
+  return [
+    `<div class="home"><main><h1>${homeWords.name}</h1><p class="lead">${homeWords.lead}</p>`,
+    `<p>${homeWords.about}</p></main>`,
+    `<nav aria-label="${homeWords.calculations}">${links.join('')}</nav></div>`,
+  ].join('');
+}
+
 /**
  * Each part fetched later brings its own style along (src/controls/adopt.ts), so
  * nothing has to be preloaded beside it, and the helper for that is not needed.
@@ -74,15 +100,32 @@ export default defineConfig({
   appType: 'mpa',
   publicDir: 'assets',
   oxc,
-  plugins: [plainImports, pwa],
+  plugins: [homeFirst, plainImports, pwa],
   build: {
     target: 'es2022',
+    cssTarget: ['chrome123', 'safari17.5', 'firefox120'],
+    minify: 'terser',
+    terserOptions: {
+      ecma: 2020,
+      module: true,
+      compress: { passes: 4 },
+    },
     outDir: 'dist',
     // A part inlined as data: would need a wider content policy for fonts.
     assetsInlineLimit: 0,
     // Every part is on the phone soon after the first visit; telling the browser ahead what a
     // part needs would only make the first page larger.
     modulePreload: false,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'base', test: BASE },
+            { name: 'late', test: LATE },
+          ],
+        },
+      },
+    },
   },
   preview: { port: 4173, host: true },
   test: {

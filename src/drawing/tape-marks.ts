@@ -82,7 +82,7 @@ export function markHeads(
   let free = -Infinity;
   for (const mark of marks) {
     if (mark.at > layout.end) break;
-    if (mark === current) continue;
+    if (mark === current || mark.label === '') continue;
     const each = head(layout, mark, HEAD);
     if (each.x - each.width / 2 < free) continue;
     if (currentHead && overlap(each, currentHead, between)) continue;

@@ -10,9 +10,6 @@ import type { Unit } from './unit.ts';
  */
 export type Reading = Read<{ readonly value: Length; readonly exact: boolean }>;
 
-/** Lengths as typed, in the order typed. */
-export type ListReading = Read<{ readonly values: readonly Length[]; readonly exact: boolean }>;
-
 /**
  * Reads a length as a person types it: `12.5`, `1 5/8 in`, `5' 3 1/2"`,
  * `12 3/8 in + 1.5 cm - 2 × 5/8 in`. Never guesses: what has two meanings is a fault.
@@ -32,25 +29,4 @@ export function readLength(typed: string, bare: Unit): Reading {
     return { ok: false, fault: { kind: 'too-long', at: typed.indexOf(text), text } };
   }
   return { ok: true, value: length(units), exact: sum.value.over % sum.value.under === 0n };
-}
-
-/**
- * Reads lengths parted by semicolons: `4; 12.5; 1 5/8 in`. Nothing between two
- * semicolons is nothing; a fault's place counts from the start of the whole text.
- */
-export function readLengths(typed: string, bare: Unit): ListReading {
-  const values: Length[] = [];
-  let exact = true;
-  let start = 0;
-  for (const item of typed.split(';')) {
-    const read = readLength(item, bare);
-    if (read.ok) {
-      values.push(read.value);
-      exact &&= read.exact;
-    } else if (read.fault.kind !== 'empty') {
-      return { ok: false, fault: { ...read.fault, at: start + read.fault.at } };
-    }
-    start += item.length + 1;
-  }
-  return { ok: true, values, exact };
 }

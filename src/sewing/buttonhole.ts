@@ -10,8 +10,8 @@ import {
   BUTTONHOLE_DIAMETER_AND_AN_EIGHTH,
   BUTTONHOLE_PAST_CENTRE,
   BUTTONHOLE_ROUND,
-  type Published,
-} from './sources.ts';
+} from './sources/buttonholes.ts';
+import type { Published } from './sources/published.ts';
 
 /** The published rules for a buttonhole's length. They conflict; the first is the default. */
 export const BUTTONHOLE_RULES = {

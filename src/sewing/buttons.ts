@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, type Length, UNITS_PER_INCH } from '../lengths/length.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome } from './problem.ts';
-import { COMMON_BUTTON_LINES, LINES_PER_INCH } from './sources.ts';
+import { COMMON_BUTTON_LINES, LINES_PER_INCH } from './sources/sizes.ts';
 
 /** A size buttons are sold in: its number of button lines (1/40 in) and its exact diameter. */
 export interface ButtonSize {

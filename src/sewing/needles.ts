@@ -1,5 +1,5 @@
 import { type Outcome, refused } from './problem.ts';
-import { NEEDLE_CONFLICT, NEEDLE_SIZES } from './sources.ts';
+import { NEEDLE_CONFLICT, NEEDLE_SIZES } from './sources/sizes.ts';
 
 /** A needle by both names: metric is the blade's diameter in 1/100 mm (DIN 5325). */
 export interface Needle {

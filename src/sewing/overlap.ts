@@ -6,8 +6,8 @@ import {
   OVERLAP_HALF_AND_QUARTER,
   OVERLAP_SMALL_BUTTON,
   OVERLAP_THREE_QUARTERS,
-  type Published,
-} from './sources.ts';
+} from './sources/buttonholes.ts';
+import type { Published } from './sources/published.ts';
 
 /** What one published rule asks for. */
 export interface OverlapRule {

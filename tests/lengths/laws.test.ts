@@ -4,12 +4,8 @@ import { describe, expect, test } from 'vitest';
 
 import { STEP, toGraduation } from '../../src/lengths/graduation.ts';
 import { exactLength, length } from '../../src/lengths/length.ts';
-import {
-  type ListReading,
-  type Reading,
-  readLength,
-  readLengths,
-} from '../../src/lengths/read-length.ts';
+import { type Reading, readLength } from '../../src/lengths/read-length.ts';
+import { type ListReading, readLengths } from '../../src/lengths/read-lengths.ts';
 import { type NumberReading, readCount, readNumber } from '../../src/lengths/read-number.ts';
 import { remainder, showExact, shownText, showOnTape } from '../../src/lengths/show-length.ts';
 import type { BenchUnit } from '../../src/lengths/unit.ts';

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 
 import { inches, LONGEST, mm } from '../../src/lengths/length.ts';
 import type { ReadFaultKind } from '../../src/lengths/read-fault.ts';
-import { readLength, readLengths } from '../../src/lengths/read-length.ts';
+import { readLength } from '../../src/lengths/read-length.ts';
+import { readLengths } from '../../src/lengths/read-lengths.ts';
 import type { Unit } from '../../src/lengths/unit.ts';
 
 const value = (typed: string, bare: Unit = 'in') => {

@@ -6,7 +6,7 @@ import {
   HOOK_PITCH,
   HOOK_SET_BACK_EIGHTH,
   HOOK_SET_BACK_QUARTER,
-} from '../../src/sewing/sources.ts';
+} from '../../src/sewing/sources/hooks.ts';
 import { answer, byCount, opening, planFor, problems, typed } from './closures-cases.ts';
 
 const { run } = planFor(opening(mm(463), byCount(7)));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
-import { SHIRT_STITCHES, TROUSER_STITCHES } from '../../src/sewing/sources.ts';
+import { SHIRT_STITCHES, TROUSER_STITCHES } from '../../src/sewing/sources/sizes.ts';
 import { stitchFromLength, stitchFromPerCm, stitchFromPerInch } from '../../src/sewing/stitches.ts';
 import { answer, problems, typed } from './closures-cases.ts';
 

@@ -1,0 +1,85 @@
+import { useEffect, useState } from 'preact/hooks';
+
+import type { Bench } from '../controls/bench.ts';
+import { useLoaded } from '../controls/use-loaded.ts';
+import { type Store, StoreError, type StoreFault } from '../storage/store.ts';
+import { CalculationPlace } from './calculation-place.tsx';
+import { type Last, saveLast } from './last.ts';
+import type { Offline } from './offline-watch.ts';
+import { CALCULATIONS } from './registry.ts';
+import { saveBench } from './settings.ts';
+import { SettingsPlace } from './settings-place.tsx';
+import { showTheme } from './theme.ts';
+import { useAddress } from './use-address.ts';
+import { Waiting } from './waiting.tsx';
+
+interface Props {
+  store: Store;
+  bench: Bench;
+  last: Last;
+  storeFault: StoreFault | undefined;
+}
+
+export const loadHome = () => import('./home-place.tsx').then((part) => part.HomePlace);
+
+/** The whole app: the screen the address names, and what all screens share. */
+export function App({ store, ...first }: Props) {
+  const [bench, setBench] = useState(first.bench);
+  const [last, setLast] = useState(first.last);
+  const [storeFault, setStoreFault] = useState(first.storeFault);
+  const [offline, setOffline] = useState<Offline>({});
+  const keep = (work: Promise<void>) =>
+    work.then(
+      () => setStoreFault(undefined),
+      (error: unknown) => setStoreFault(error instanceof StoreError ? error.fault : 'refused'),
+    );
+  const address = useAddress(({ screen, draft }) => {
+    setLast((old) => ({ ...old, [screen]: new URLSearchParams(draft).toString() }));
+    void keep(saveLast(store, screen, draft));
+  });
+  useEffect(() => showTheme(bench.theme), [bench.theme]);
+  const hear = (news: Offline) => setOffline((old) => ({ ...old, ...news }));
+  useEffect(() => {
+    // Fetched after the first screen: nothing of it is needed for an answer.
+    import('./offline-watch.ts').then(
+      ({ watch }) => watch(store, address.flush, hear),
+      () => hear({ block: 'incomplete' }),
+    );
+  }, []);
+  const Home = useLoaded(loadHome);
+
+  const { route } = address;
+  const open = (screen: string) => address.go({ screen, mode: '', draft: {} });
+  const home = () => open('');
+  const entry = CALCULATIONS.find(({ id }) => id === route.screen);
+  if (entry) {
+    return (
+      <CalculationPlace
+        key={entry.id}
+        entry={entry}
+        address={address}
+        last={last[entry.id]}
+        bench={bench}
+        onHome={home}
+      />
+    );
+  }
+  if (route.screen === 'settings') {
+    const change = (next: Bench) => {
+      setBench(next);
+      void keep(saveBench(store, next));
+    };
+    return <SettingsPlace bench={bench} onBench={change} onHome={home} />;
+  }
+  if (Home.state !== 'here') return <Waiting loaded={Home} onHome={home} />;
+  return (
+    <Home.value
+      hand={bench.hand}
+      unknown={route.screen === '' ? undefined : route.screen}
+      offline={offline}
+      fault={storeFault}
+      onOpen={open}
+      onDismiss={() => hear({ firstReady: false, update: undefined })}
+    />
+  );
+}

@@ -1,0 +1,45 @@
+import type { Store } from '../storage/store.ts';
+import { type OfflineBlock, watchOffline } from './offline.ts';
+
+/** How the app stands without a connection. */
+export interface Offline {
+  ready?: boolean;
+  /** Ready for the first time on this phone: said once. */
+  firstReady?: boolean;
+  block?: OfflineBlock | undefined;
+  /** Takes the newer version that waits, if one does. */
+  update?: (() => void) | undefined;
+}
+
+const KEY = 'said-ready';
+
+/**
+ * Watches over the app's being on the phone, from the start to the end.
+ * @param flush puts away what was typed before the page is loaded anew
+ * @param change called with what has changed
+ */
+export function watch(store: Store, flush: () => void, change: (news: Offline) => void): void {
+  watchOffline({
+    onReady: () => {
+      change({ ready: true, block: undefined });
+      void sayOnce(store).then((firstReady) => change({ firstReady }));
+    },
+    onUpdate: (update) => change({ update }),
+    onBlocked: (block) => change({ block }),
+    flush,
+  });
+}
+
+/** True once on this phone. Where nothing can be kept it is never said, rather than each time. */
+async function sayOnce(store: Store): Promise<boolean> {
+  let first = false;
+  try {
+    await store.change(KEY, (said) => {
+      first = said !== true;
+      return true;
+    });
+  } catch {
+    return false;
+  }
+  return first;
+}

@@ -1,0 +1,23 @@
+import type { Calculation } from '../controls/calculation.ts';
+import { convert } from '../screens/convert/convert.ts';
+import type { ScreenId } from '../words/home-words.ts';
+
+/** A calculation by its address; `home-words` has its title. */
+export interface Entry {
+  id: ScreenId;
+  load(): Calculation | Promise<Calculation>;
+}
+
+/** Every calculation, in the order of the work. Each further one is fetched when first opened. */
+export const CALCULATIONS: readonly Entry[] = [
+  { id: 'convert', load: () => convert },
+  {
+    id: 'closures',
+    load: () => import('../screens/closures/closures.ts').then((part) => part.closures),
+  },
+  {
+    id: 'buttonhole',
+    load: () => import('../screens/buttonhole/buttonhole.ts').then((part) => part.buttonhole),
+  },
+  { id: 'sizes', load: () => import('../screens/sizes/sizes.ts').then((part) => part.sizes) },
+];

@@ -1,0 +1,84 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+
+import { type Route, readRoute, writeRoute } from './route.ts';
+
+/** Browsers refuse more than about three address changes a second for long. */
+const QUIET_MS = 400;
+
+/** The address bar as state: what is typed goes into it, back and reload bring it back. */
+export interface Address {
+  route: Route;
+  /** Another place, with a way back to this one. */
+  go(route: Route): void;
+  /** The same place with other typing: no step in the history. */
+  type(route: Route): void;
+  /** Writes what was typed last, now. */
+  flush(): void;
+}
+
+/** @param onWritten called with each route once it is in the address bar */
+export function useAddress(onWritten: (route: Route) => void): Address {
+  const [route, setRoute] = useState(() => readRoute(location.hash));
+  const written = useRef(onWritten);
+  written.current = onWritten;
+
+  const writer = useMemo(() => createWriter((done) => written.current(done)), []);
+  useEffect(() => {
+    const back = () => {
+      writer.handOver();
+      setRoute(readRoute(location.hash));
+    };
+    const hide = () => writer.flush();
+    addEventListener('hashchange', back);
+    addEventListener('pagehide', hide);
+    document.addEventListener('visibilitychange', hide);
+    return () => {
+      writer.flush();
+      removeEventListener('hashchange', back);
+      removeEventListener('pagehide', hide);
+      document.removeEventListener('visibilitychange', hide);
+    };
+  }, [writer]);
+
+  return {
+    route,
+    go(next) {
+      writer.flush();
+      history.pushState(null, '', writeRoute(next));
+      setRoute(next);
+    },
+    type(next) {
+      setRoute(next);
+      writer.soon(next);
+    },
+    flush: writer.flush,
+  };
+}
+
+/** Writes the latest route when the typing pauses, or at once when the page may go. */
+function createWriter(onWritten: (route: Route) => void) {
+  let pending: Route | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const flush = () => {
+    clearTimeout(timer);
+    const route = pending;
+    pending = undefined;
+    if (!route) return;
+    history.replaceState(null, '', writeRoute(route));
+    onWritten(route);
+  };
+  return {
+    flush,
+    soon(route: Route) {
+      pending = route;
+      clearTimeout(timer);
+      timer = setTimeout(flush, QUIET_MS);
+    },
+    /** The address is another's already: what was typed is kept, not written there. */
+    handOver() {
+      clearTimeout(timer);
+      if (pending) onWritten(pending);
+      pending = undefined;
+    },
+  };
+}

@@ -1,0 +1,83 @@
+import type { RefObject } from 'preact';
+
+import { shownText } from '../lengths/show-length.ts';
+import type { Bench } from './bench.ts';
+import type { Answer, Line } from './calculation.ts';
+import { ListOfMarks } from './parts.tsx';
+import { Rich } from './rich.tsx';
+import './answer.css';
+
+interface Props {
+  answer: Answer;
+  bench: Bench;
+  scroller: RefObject<HTMLElement | null>;
+}
+
+/** The answer in words: the number, what to do with it, every mark, how it was got. */
+export function AnswerWords({ answer, bench, scroller }: Props) {
+  return (
+    <>
+      <div class="answer" aria-live="polite" aria-atomic="true">
+        <p class="number">
+          <Headline {...answer.headline} bench={bench} />
+        </p>
+        <p>
+          <Rich text={answer.sentence} />
+        </p>
+        {answer.warnings.map((warning) => (
+          <p class="warning" key={warning}>
+            <Rich text={warning} />
+          </p>
+        ))}
+      </div>
+      {answer.runs
+        .filter(({ run }) => run.marks.length > 1)
+        .map(({ name, run }) => (
+          <ListOfMarks key={name} run={run} bench={bench} scroller={scroller} />
+        ))}
+      <Lines lines={answer.lines} />
+      {answer.cautions.map((caution) => (
+        <p class="warning caution" key={caution}>
+          {caution}
+        </p>
+      ))}
+      {answer.workings.map((working) => (
+        <p class="how" key={working.formula}>
+          <Rich text={working.formula} /> <cite>{working.source}</cite>
+        </p>
+      ))}
+    </>
+  );
+}
+
+function Headline({ before, number, after, bench }: Answer['headline'] & { bench: Bench }) {
+  const text = typeof number === 'string' ? number : shownText(number, bench.decimalMark);
+  const [, figure, unit] = /^(.*?)\s*([a-z]*)$/i.exec(text) ?? ['', text, ''];
+  return (
+    <>
+      {before && <span>{before} </span>}
+      <strong>
+        <Rich text={figure ?? text} />
+      </strong>{' '}
+      <span>
+        {unit} {after}
+      </span>
+    </>
+  );
+}
+
+function Lines({ lines }: { lines: readonly Line[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <dl class="lines">
+      {lines.map((line) => (
+        <div key={line.label}>
+          <dt>{line.label}</dt>
+          <dd>
+            <Rich text={line.value} />
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,132 @@
+import { useMemo, useRef } from 'preact/hooks';
+
+import { viewWords } from '../words/control-words.ts';
+import { Actions } from './actions.tsx';
+import { AnswerWords } from './answer.tsx';
+import type { Bench } from './bench.ts';
+import {
+  type Calculation,
+  type Draft,
+  type Field,
+  isUnfinished,
+  type Work,
+} from './calculation.ts';
+import { FieldTile } from './field-tile.tsx';
+import { Pad } from './pad.tsx';
+import { ChoicesOf, ChoiceTileOf, FaultsOf, OffersOf, TapeOfRun } from './parts.tsx';
+import { type Editor, useEditor } from './use-editor.ts';
+import './calculation-view.css';
+
+interface Props {
+  calculation: Calculation;
+  draft: Draft;
+  bench: Bench;
+  onDraft: (draft: Draft) => void;
+  /** Starts following one of the answer's runs. */
+  onFollow: (run: number) => void;
+  onLeave: () => void;
+  /** Opens another calculation. */
+  onOpen: (id: string) => void;
+}
+
+const FAULT_ID = 'fault';
+
+/** Any calculation: its answer above, its fields and the pad under the thumb. */
+export function CalculationView(props: Props) {
+  const { calculation, draft, bench } = props;
+  const fields = useMemo(() => calculation.fields(draft), [calculation, draft]);
+  const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
+  const editor = useEditor(fields, draft, props.onDraft);
+  const scroller = useRef<HTMLElement>(null);
+  return (
+    <div class="bench" data-hand={bench.hand}>
+      <main class="reading">
+        <h1>{calculation.title}</h1>
+        {work.ok && work.answer.runs[0] && <TapeOfRun named={work.answer.runs[0]} bench={bench} />}
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+        <section class="scroll" ref={scroller} tabIndex={0} aria-label={viewWords.answer}>
+          {work.ok ? (
+            <AnswerWords answer={work.answer} bench={bench} scroller={scroller} />
+          ) : (
+            <FaultsOf faults={work.faults} fields={fields} bench={bench} id={FAULT_ID} />
+          )}
+        </section>
+      </main>
+      <Actions
+        work={work}
+        padOpen={editor.open}
+        onPad={editor.toggle}
+        onFollow={props.onFollow}
+        onLeave={props.onLeave}
+      />
+      <div class="tiles">
+        {fields.map((field) => {
+          const Tile = field.kind === 'choice' ? ChoiceTileOf : FieldTile;
+          return (
+            <Tile
+              key={field.key}
+              field={field}
+              text={draft[field.key] ?? ''}
+              bench={bench}
+              current={editor.open && field.key === editor.field?.key}
+              wrong={isWrong(work, field.key) ? FAULT_ID : undefined}
+              onText={(text) => editor.type(field.key, text, 'no')}
+              onPick={() => editor.pick(field.key)}
+              onNext={editor.next}
+            />
+          );
+        })}
+        {work.ok && work.answer.offers.length > 0 && (
+          <OffersOf
+            offers={work.answer.offers}
+            onTake={(take) => props.onDraft({ ...draft, ...take })}
+          />
+        )}
+        {calculation.beside?.map(({ id, label }) => (
+          <button type="button" class="tile link" key={id} onClick={() => props.onOpen(id)}>
+            {label}
+          </button>
+        ))}
+      </div>
+      {editor.open && editor.field && (
+        <Keys field={editor.field} bench={bench} draft={draft} editor={editor} />
+      )}
+    </div>
+  );
+}
+
+interface KeysProps {
+  field: Field;
+  bench: Bench;
+  draft: Draft;
+  editor: Editor;
+}
+
+function Keys({ field, bench, draft, editor }: KeysProps) {
+  if (field.kind === 'choice') {
+    return (
+      <ChoicesOf
+        field={field}
+        chosen={draft[field.key] ?? ''}
+        hand={bench.hand}
+        onChoose={(value) => editor.type(field.key, value, 'all')}
+        onNext={editor.next}
+      />
+    );
+  }
+  if (bench.keys === 'phone') return null;
+  return (
+    <Pad
+      field={field}
+      text={draft[field.key] ?? ''}
+      fresh={editor.fresh}
+      bench={bench}
+      onText={(text, fresh) => editor.type(field.key, text, fresh)}
+      onNext={editor.next}
+    />
+  );
+}
+
+function isWrong(work: Work, key: string): boolean {
+  return !work.ok && work.faults.some((fault) => fault.field === key && !isUnfinished(fault));
+}

@@ -1,0 +1,96 @@
+import type { ReadFault } from '../lengths/read-fault.ts';
+import type { Shown } from '../lengths/show-length.ts';
+import type { Problem } from '../sewing/problem.ts';
+import type { Run } from '../sewing/run.ts';
+import type { Bench } from './bench.ts';
+
+/** What was typed, by field, exactly as typed. */
+export type Draft = Readonly<Record<string, string>>;
+
+interface FieldBase {
+  key: string;
+  label: string;
+  /** Said to a screen reader after the label, and shown when the field is empty. */
+  hint?: string;
+}
+
+/** One thing the maker gives. */
+export type Field =
+  | (FieldBase & { kind: 'length' | 'lengths' | 'count' | 'number' })
+  | (FieldBase & { kind: 'choice'; options: readonly Option[] });
+
+export interface Option {
+  value: string;
+  label: string;
+}
+
+/** Something typed that gives no answer: which field, and why. `fault-words` says it. */
+export interface Fault {
+  field: string;
+  why:
+    | { of: 'reading'; fault: ReadFault }
+    | { of: 'problem'; problem: Problem }
+    | { of: 'words'; words: string };
+}
+
+/** Still being typed: said softly, not as a mistake. */
+export function isUnfinished({ why }: Fault): boolean {
+  return why.of === 'reading' && (why.fault.kind === 'empty' || why.fault.kind === 'unfinished');
+}
+
+/** A further number of the answer. */
+export interface Line {
+  label: string;
+  value: string;
+}
+
+/** How the answer was got: the formula with the numbers in it, and where it is from. */
+export interface Working {
+  formula: string;
+  source: string;
+}
+
+/** Another solution the maker may take; taking it types these fields. */
+export interface Offer {
+  words: string;
+  take: Draft;
+}
+
+/** A run of marks with its name. */
+export interface NamedRun {
+  name: string;
+  /** What one mark is called: "Hook". */
+  item: string;
+  run: Run;
+}
+
+export interface Answer {
+  headline: { before?: string; number: Shown | string; after: string };
+  /** What to do with the number. */
+  sentence: string;
+  lines: readonly Line[];
+  offers: readonly Offer[];
+  /** What is wrong or doubtful with this answer. */
+  warnings: readonly string[];
+  /** What can hurt someone at this step, said below the numbers. */
+  cautions: readonly string[];
+  runs: readonly NamedRun[];
+  workings: readonly Working[];
+}
+
+export type Work = { ok: true; answer: Answer } | { ok: false; faults: readonly Fault[] };
+
+/** Everything a screen needs to show one calculation. */
+export interface Calculation {
+  id: string;
+  title: string;
+  /** What the fields hold the first time, so that there is an answer to look at. */
+  start(bench: Bench): Draft;
+  /** The fields that matter for what has been chosen so far, in order. */
+  fields(draft: Draft): readonly Field[];
+  work(draft: Draft, bench: Bench): Work;
+  /** Calculations of the same kind, one press away. */
+  beside?: readonly { id: string; label: string }[];
+  /** The draft with these places already made (as typed, from the datum), the rest around them. */
+  around?(draft: Draft, made: readonly string[]): Draft;
+}

@@ -1,0 +1,23 @@
+import type { TileProps } from './field-tile.tsx';
+import { Rich } from './rich.tsx';
+
+/** A field with a few ways to be, as a tile. */
+export function ChoiceTile({ field, text, current, wrong, onPick }: TileProps) {
+  if (field.kind !== 'choice') return null;
+  const chosen = field.options.find((option) => option.value === text) ?? field.options[0];
+  return (
+    <button
+      type="button"
+      name={field.key}
+      class={current ? 'tile now' : 'tile'}
+      aria-pressed={current}
+      aria-describedby={wrong}
+      onClick={onPick}
+    >
+      <span>{field.label}</span>
+      <span class="typed">
+        <Rich text={chosen?.label ?? ''} />
+      </span>
+    </button>
+  );
+}

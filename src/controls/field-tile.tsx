@@ -1,0 +1,72 @@
+import { useEffect, useRef } from 'preact/hooks';
+
+import { fieldWords } from '../words/control-words.ts';
+import type { Bench } from './bench.ts';
+import type { Field } from './calculation.ts';
+import './field-tile.css';
+
+export interface TileProps {
+  field: Field;
+  text: string;
+  bench: Bench;
+  current: boolean;
+  /** The id of the sentence that says what is wrong with it. */
+  wrong: string | undefined;
+  onText: (text: string) => void;
+  onPick: () => void;
+  onNext: () => void;
+}
+
+/** One field as a tile: a real text field. What was typed is never rewritten. */
+export function FieldTile({
+  field,
+  text,
+  bench,
+  current,
+  wrong,
+  onText,
+  onPick,
+  onNext,
+}: TileProps) {
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (!current || !input.current) return;
+    if (document.activeElement !== input.current) input.current.focus({ preventScroll: true });
+    input.current.closest('label')?.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
+  }, [current]);
+  const isLength = field.kind === 'length' || field.kind === 'lengths';
+  const bare = isLength && !/[a-z"'″′]\s*$/i.test(text);
+  return (
+    <label class={current ? 'tile now' : 'tile'}>
+      <span>{field.label}</span>
+      <span class="typed">
+        <input
+          ref={input}
+          type="text"
+          name={field.key}
+          inputMode={bench.keys === 'phone' ? (isLength ? 'text' : 'decimal') : 'none'}
+          enterKeyHint="next"
+          autoComplete="off"
+          autoCorrect="off"
+          spellcheck={false}
+          placeholder={field.hint}
+          value={text}
+          aria-invalid={wrong !== undefined}
+          aria-describedby={wrong}
+          onInput={(event) => onText(event.currentTarget.value)}
+          onFocus={(event) => {
+            event.currentTarget.select();
+            onPick();
+          }}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter') return;
+            event.preventDefault();
+            onNext();
+          }}
+        />
+        {bare && text !== '' && <small aria-hidden="true">{bench.unit}</small>}
+        {isLength && <span class="unseen">{fieldWords.bareUnit(bench.unit)}</span>}
+      </span>
+    </label>
+  );
+}

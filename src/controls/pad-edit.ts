@@ -1,0 +1,119 @@
+import type { BenchUnit } from '../lengths/unit.ts';
+
+/**
+ * What each pad key does to the text of a field.
+ *
+ * Every key edits the last number of the text and nothing before it, so a sum
+ * keeps what was typed. A key that would make no sense there does nothing.
+ */
+
+/** The last number of a text, what stands before it, and the unit written after it. */
+export interface Tail {
+  head: string;
+  number: string;
+  unit: string;
+}
+
+const TAIL =
+  /^(?<head>(?:.*[+−×÷;])?\s*)(?<number>[\d.,/⁄\s¼½¾⅐-⅞-]*?)(?<unit>\s*(?:mm|cm|m|in|ft|yd|L)?)$/u;
+
+/** Splits a text before its last number; a text of another shape is all head. */
+export function tailOf(text: string): Tail {
+  const found = TAIL.exec(text)?.groups;
+  if (!found) return { head: text, number: '', unit: '' };
+  return { head: found.head ?? '', number: found.number ?? '', unit: found.unit ?? '' };
+}
+
+function join({ head, number, unit }: Tail): string {
+  return `${head}${number}${unit}`;
+}
+
+/** A denominator already complete on a tape: another digit after it is a slip. */
+const COMPLETE = /\/(?:2|4|8|16|32|64)$/;
+
+/** Puts a digit at the end of the last number. */
+export function typeDigit(text: string, digit: string): string {
+  const tail = tailOf(text);
+  if (COMPLETE.test(tail.number)) return text;
+  return join({ ...tail, number: tail.number + digit });
+}
+
+/** Puts the decimal mark in, once, and never into a fraction. */
+export function typePoint(text: string, mark: '.' | ','): string {
+  const tail = tailOf(text);
+  if (/[.,/]/.test(tail.number)) return text;
+  return join({ ...tail, number: tail.number + mark });
+}
+
+/** Puts a fraction stroke after a whole number. */
+export function typeStroke(text: string): string {
+  const tail = tailOf(text);
+  return /(?:^|\s)\d+$/.test(tail.number) ? join({ ...tail, number: `${tail.number}/` }) : text;
+}
+
+/** Puts an operator after a finished number; a second one replaces the first. */
+export function typeOperator(text: string, operator: '+' | '−' | '×' | '÷'): string {
+  const open = /\s*[+−×÷]\s*$/u;
+  const base = text.replace(open, '').trimEnd();
+  return base === '' ? '' : `${base} ${operator} `;
+}
+
+/** Puts a separator in a list of lengths. */
+export function typeSeparator(text: string): string {
+  const base = text.trimEnd();
+  return base === '' || base.endsWith(';') ? text : `${base}; `;
+}
+
+/** Writes the unit after the last number, or takes it off when it stands there. */
+export function typeUnit(text: string, unit: string): string {
+  const tail = tailOf(text);
+  return join({ ...tail, unit: tail.unit.trim() === unit ? '' : ` ${unit}` });
+}
+
+/** Takes off the last thing typed: of the number first, then its unit, then what stands before. */
+export function erase(text: string): string {
+  const tail = tailOf(text);
+  if (tail.number !== '') {
+    return join({ ...tail, number: tail.number.slice(0, -1).trimEnd() });
+  }
+  if (tail.unit !== '') return join({ ...tail, unit: '' });
+  return text.trimEnd().slice(0, -1).trimEnd();
+}
+
+/**
+ * Adds sixteenths to the last number, as a reduced mixed number.
+ * `1` and ten sixteenths make `1 5/8`; a number that is no tape fraction is left alone.
+ */
+export function typeSixteenths(text: string, sixteenths: number): string {
+  const tail = tailOf(text);
+  const have = in64ths(tail.number);
+  if (have === undefined) return text;
+  return join({ ...tail, number: mixed(have + sixteenths * 4) });
+}
+
+/** A number of the text in 64ths, when it is a whole number of them. */
+function in64ths(number: string): number | undefined {
+  if (number.trim() === '') return 0;
+  const parts = /^(?:(\d+(?:[.,]\d*)?)(?:[\s-]+(?=\d)|$))?(?:(\d+)\/(\d+))?$/.exec(number.trim());
+  if (!parts) return undefined;
+  const whole = Number((parts[1] ?? '0').replace(',', '.'));
+  const value = (whole + (parts[2] ? Number(parts[2]) / Number(parts[3]) : 0)) * 64;
+  return Number.isSafeInteger(value) ? value : undefined;
+}
+
+function mixed(value: number): string {
+  const whole = Math.floor(value / 64);
+  let over = value % 64;
+  let under = 64;
+  while (over > 0 && over % 2 === 0) {
+    over /= 2;
+    under /= 2;
+  }
+  if (over === 0) return String(whole);
+  return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
+}
+
+/** The unit the last number is in: the one written after it, or the field's own. */
+export function unitOfTail(text: string, bare: BenchUnit): string {
+  return tailOf(text).unit.trim() || bare;
+}

@@ -1,0 +1,124 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Answer, Calculation, Draft, Field, Line } from '../../controls/calculation.ts';
+import { exactly, readDraft } from '../../controls/draft.ts';
+import { refusedFor } from '../../controls/problem-faults.ts';
+import { exactLength, inches } from '../../lengths/length.ts';
+import { showExact } from '../../lengths/show-length.ts';
+import {
+  BUTTONHOLE_RULES,
+  type Buttonhole,
+  type ButtonholeInput,
+  type ButtonholeRule,
+  buttonhole as work,
+} from '../../sewing/buttonhole.ts';
+import { overlapPastCentre } from '../../sewing/overlap.ts';
+import { buttonholeWords as words } from '../../words/buttonhole-words.ts';
+import { cautionWords } from '../../words/caution-words.ts';
+
+/** The largest thing that counts as a small part: 16 CFR 1501.4, a cylinder 1.25 in wide. */
+const SMALL_PART = inches(1.25);
+
+/** How long a buttonhole is and where it starts, by the published rule the maker chooses. */
+export const buttonhole: Calculation = {
+  id: 'buttonhole',
+  title: words.title,
+  start: () => ({
+    diameter: '24 L',
+    thickness: '3 mm',
+    girth: '',
+    holeRule: 'diameter-thickness',
+    holeWay: 'horizontal',
+  }),
+  fields: (draft) => [
+    length('diameter'),
+    ...(ruleOf(draft) === 'half-girth-eighth' ? [GIRTH] : []),
+    length('thickness'),
+    choice('holeRule', words.holeRules),
+    choice('holeWay', words.holeWays),
+  ],
+  work(draft, bench) {
+    const read = readDraft(draft, bench);
+    const diameter = read.length('diameter');
+    const thickness = read.length('thickness');
+    const rule = ruleOf(draft);
+    const girth = rule === 'half-girth-eighth' ? read.maybeLength('girth') : undefined;
+    if (diameter === undefined || thickness === undefined || read.faults.length > 0) {
+      return { ok: false, faults: read.faults };
+    }
+    const direction = draft.holeWay === 'vertical' ? 'vertical' : 'horizontal';
+    const input = { diameter, thickness, girth, rule, direction } as const;
+    const outcome = work(input);
+    if (!outcome.ok) return refusedFor(outcome.problems);
+    return { ok: true, answer: answer(outcome.value, input, bench) };
+  },
+};
+
+function answer(hole: Buttonhole, input: ButtonholeInput, bench: Bench): Answer {
+  const { past, rest } = hole;
+  const direction = input.direction;
+  return {
+    headline: { number: showExact(hole.length, bench.unit, 2), after: words.long },
+    sentence: words.sentence(direction, exactly(past, bench), exactly(rest, bench)),
+    lines: [...overlapLine(input, bench), ...otherRules(input, bench)],
+    offers: [],
+    warnings: [],
+    cautions: input.diameter > SMALL_PART ? [] : [cautionWords.smallParts],
+    runs: [
+      {
+        name: words.title,
+        item: words.title,
+        run: {
+          datum: 'zero',
+          length: exactLength(hole.length) as typeof past,
+          marks: [{ at: past, label: '', kind: 'measure' }],
+        },
+      },
+    ],
+    workings: [
+      { formula: words.published(hole.lengthRule), source: words.conflict },
+      { formula: words.published(hole.placeRule), source: '' },
+    ],
+  };
+}
+
+function overlapLine({ diameter }: ButtonholeInput, bench: Bench): Line[] {
+  const overlap = overlapPastCentre(diameter);
+  if (!overlap.ok) return [];
+  return overlap.value.rules.map(({ least, rule }) => ({
+    label: `${words.overlap}: ${rule.says}`,
+    value: exactly(least, bench),
+  }));
+}
+
+/** What the other published rules would give, for comparison. */
+function otherRules(input: ButtonholeInput, bench: Bench): Line[] {
+  return (Object.keys(BUTTONHOLE_RULES) as ButtonholeRule[])
+    .filter((rule) => rule !== input.rule)
+    .flatMap((rule) => {
+      const other = work({ ...input, girth: undefined, rule });
+      return other.ok
+        ? [{ label: words.holeRules[rule], value: exactly(other.value.length, bench) }]
+        : [];
+    });
+}
+
+function ruleOf(draft: Draft): ButtonholeRule {
+  const rule = draft.holeRule ?? '';
+  return Object.hasOwn(BUTTONHOLE_RULES, rule) ? (rule as ButtonholeRule) : 'diameter-thickness';
+}
+
+const GIRTH: Field = {
+  kind: 'length',
+  key: 'girth',
+  label: words.labels.girth,
+  hint: words.notMeasured,
+};
+
+function length(key: 'diameter' | 'thickness'): Field {
+  return { kind: 'length', key, label: words.labels[key] };
+}
+
+function choice(key: 'holeRule' | 'holeWay', options: Readonly<Record<string, string>>): Field {
+  const named = Object.entries(options).map(([value, label]) => ({ value, label }));
+  return { kind: 'choice', key, label: words.labels[key], options: named };
+}

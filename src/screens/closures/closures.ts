@@ -1,0 +1,93 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Calculation, Draft } from '../../controls/calculation.ts';
+import { type DraftReader, readDraft } from '../../controls/draft.ts';
+import { countOf, lengthsOf } from '../../controls/draft-numbers.ts';
+import { refusedFor } from '../../controls/problem-faults.ts';
+import { ZERO } from '../../lengths/length.ts';
+import type { ClosuresInput, SpacingRule } from '../../sewing/closure-input.ts';
+import { spaceClosures } from '../../sewing/closures.ts';
+import { closuresWords as words } from '../../words/closures-words.ts';
+import { closuresAnswer } from './answer.ts';
+import { besideRow } from './beside.ts';
+import { byOf, closureFields, endsOf } from './fields.ts';
+
+/** Hooks, buttons, snaps or ties along an opening. */
+export const closures: Calculation = {
+  id: 'closures',
+  title: words.title,
+  start: startingDraft,
+  fields: closureFields,
+  work(draft, bench) {
+    const read = readDraft(draft, bench);
+    const input = closuresInput(read, draft, bench);
+    const beside = besideRow(read, draft, bench);
+    if (!input || read.faults.length > 0) return { ok: false, faults: read.faults };
+    const outcome = spaceClosures(input);
+    if (!outcome.ok) return refusedFor(outcome.problems);
+    if (beside.problems.length > 0) {
+      return refusedFor(beside.problems);
+    }
+    return { ok: true, answer: closuresAnswer(outcome.value, input, draft, bench, beside) };
+  },
+  beside: [{ id: 'buttonhole', label: words.buttonhole }],
+  around: (draft, made) => ({
+    ...draft,
+    sewn: made.join('; '),
+    made: '',
+    level: '',
+    ...(byOf(draft) === 'count' ? {} : { by: 'count', count: draft.count ?? '' }),
+  }),
+};
+
+function startingDraft(bench: Bench): Draft {
+  const inInches = bench.unit === 'in';
+  const scale = (cm: string, mm: string) => (bench.unit === 'mm' ? mm : cm);
+  return {
+    opening: inInches ? '18 1/4' : scale('46.3', '463'),
+    count: '7',
+    top: inInches ? '1/2' : scale('1.2', '12'),
+    bottom: inInches ? '1' : scale('2.5', '25'),
+    by: 'count',
+    pitch: inInches ? '2' : scale('5', '50'),
+    gap: inInches ? '1' : scale('3', '30'),
+    ends: 'given',
+    item: 'hook',
+    width: '',
+    level: '',
+    levelBy: 'two-pitches',
+    sewn: '',
+    side: 'none',
+    setBack: '1/8 in',
+    lap: inInches ? '3/4' : scale('2', '20'),
+  };
+}
+
+/** The input of the arithmetic; undefined when a field it needs could not be read. */
+function closuresInput(read: DraftReader, draft: Draft, bench: Bench): ClosuresInput | undefined {
+  const ends = endsOf(draft);
+  const opening = read.length('opening');
+  const rule = spacingRule(read, draft);
+  const top = ends === 'given' ? read.length('top') : ZERO;
+  const bottom = ends === 'given' ? read.length('bottom') : ZERO;
+  const level = read.maybeLength('level');
+  const sewn = lengthsOf(read, 'sewn', bench);
+  const width = byOf(draft) === 'gap' ? undefined : read.maybeLength('width');
+  if (opening === undefined || !rule || top === undefined || bottom === undefined) return undefined;
+  const levelBy = read.text('levelBy') === 'moved-ends' ? 'moved-ends' : 'two-pitches';
+  return { opening, ends, top, bottom, rule, level, levelBy, sewn, width };
+}
+
+function spacingRule(read: DraftReader, draft: Draft): SpacingRule | undefined {
+  const by = byOf(draft);
+  if (by === 'count') {
+    const count = countOf(read, 'count');
+    return count === undefined ? undefined : { by, count };
+  }
+  if (by === 'gap') {
+    const gap = read.length('gap');
+    const width = read.length('width');
+    return gap === undefined || width === undefined ? undefined : { by, gap, width };
+  }
+  const pitch = read.length('pitch');
+  return pitch === undefined ? undefined : { by, pitch };
+}

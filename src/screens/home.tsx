@@ -1,0 +1,43 @@
+import type { ComponentChildren } from 'preact';
+
+import { homeWords, SCREEN_WORDS, type ScreenId } from '../words/home-words.ts';
+
+interface Props {
+  ids: readonly ScreenId[];
+  hand: 'right' | 'left';
+  /** The address that led nowhere, if one did. */
+  unknown: string | undefined;
+  onOpen: (screen: string) => void;
+  /** How the app stands on this phone. */
+  children: ComponentChildren;
+}
+
+/** Where everything starts: what can be worked out, under the thumb. */
+export function Home({ ids, hand, unknown, onOpen, children }: Props) {
+  return (
+    <div class="home" data-hand={hand}>
+      <main>
+        <h1>{homeWords.name}</h1>
+        <p class="lead">{homeWords.lead}</p>
+        <p>{homeWords.about}</p>
+        {unknown !== undefined && <p class="warning">{homeWords.unknown(unknown)}</p>}
+        {children}
+      </main>
+      <nav aria-label={homeWords.calculations}>
+        {ids.map((id) => (
+          <a
+            key={id}
+            href={`#/${id}`}
+            onClick={(event) => {
+              event.preventDefault();
+              onOpen(id);
+            }}
+          >
+            <b>{SCREEN_WORDS[id].title}</b>
+            <small>{SCREEN_WORDS[id].about}</small>
+          </a>
+        ))}
+      </nav>
+    </div>
+  );
+}

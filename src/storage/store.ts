@@ -1,0 +1,91 @@
+import { promisifyRequest, type UseStore } from 'idb-keyval';
+
+/**
+ * The one place things are kept: IndexedDB, one record a key.
+ *
+ * Every change is one transaction with strict durability, and resolves only
+ * when it is on the disk. Every read and write has a time limit; the app runs
+ * without storage and says so.
+ */
+export interface Store {
+  /** What is kept under a key, or undefined. Rejects with a StoreError. */
+  load(key: string): Promise<unknown>;
+  /** Changes what is kept under a key, whatever another tab has kept meanwhile. */
+  change(key: string, by: (old: unknown) => unknown): Promise<void>;
+}
+
+export type StoreFault = 'refused' | 'full' | 'slow';
+
+/** Why something could not be kept or read. */
+export class StoreError extends Error {
+  readonly fault: StoreFault;
+  constructor(fault: StoreFault, cause?: unknown) {
+    super(`storage ${fault}`, { cause });
+    this.fault = fault;
+  }
+}
+
+const LIMIT_MS = 4000;
+
+/** Opens the store; nothing is asked of the browser before the first load or change. */
+export function openStore(name = 'thumbrule'): Store {
+  const use = strictStore(name);
+  return {
+    load: (key) => within(() => use('readonly', (kept) => promisifyRequest(kept.get(key)))),
+    change: (key, by) => within(() => use('readwrite', (kept) => changed(kept, key, by))),
+  };
+}
+
+/** Reads and writes in one transaction, so that no other tab comes between; done when it is. */
+async function changed(kept: IDBObjectStore, key: string, by: (old: unknown) => unknown) {
+  kept.put(by(await promisifyRequest<unknown>(kept.get(key))), key);
+  await promisifyRequest(kept.transaction);
+}
+
+/** An idb-keyval store whose writes are on the disk before they are called done. */
+function strictStore(name: string): UseStore {
+  let opened: Promise<IDBDatabase> | undefined;
+  const open = () => {
+    opened ??= openDatabase(name, () => {
+      opened = undefined;
+    });
+    return opened;
+  };
+  return async (mode, callback) => {
+    const db = await open();
+    return callback(db.transaction('bench', mode, { durability: 'strict' }).objectStore('bench'));
+  };
+}
+
+async function openDatabase(name: string, onLost: () => void): Promise<IDBDatabase> {
+  try {
+    const request = indexedDB.open(name, 1);
+    request.onupgradeneeded = () => request.result.createObjectStore('bench');
+    const db = await promisifyRequest(request);
+    db.onclose = onLost;
+    db.onversionchange = () => {
+      db.close();
+      onLost();
+    };
+    return db;
+  } catch (error) {
+    onLost();
+    throw error;
+  }
+}
+
+async function within<Value>(work: () => Promise<Value>): Promise<Value> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const limit = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new StoreError('slow')), LIMIT_MS);
+  });
+  try {
+    return await Promise.race([work(), limit]);
+  } catch (error) {
+    if (error instanceof StoreError) throw error;
+    const full = error instanceof DOMException && error.name === 'QuotaExceededError';
+    throw new StoreError(full ? 'full' : 'refused', error);
+  } finally {
+    clearTimeout(timer);
+  }
+}

@@ -1,0 +1,9 @@
+/** What the app says of itself where a screen is still to come, or fails. */
+export const appWords = {
+  loading: 'One moment…',
+  notLoaded: 'This screen could not be fetched. Connect once, then try again.',
+  again: 'Try again',
+  home: 'Back to the start',
+  broken: (message: string) =>
+    `Something in the app failed (${message}). What was typed is in the address. Go back to the start, or load the page again.`,
+};

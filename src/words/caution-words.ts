@@ -1,0 +1,7 @@
+/** Cautions, shown once where the step is. They defer to local rules and qualified people. */
+export const cautionWords = {
+  smallParts:
+    'For a child under three a part this small can choke: follow your local rules and ask a qualified tester before selling.',
+  cords:
+    'Ties and cords on children’s clothes can catch and strangle: follow your local rules and ask a qualified tester before selling.',
+};

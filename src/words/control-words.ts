@@ -1,0 +1,16 @@
+import type { BenchUnit } from '../lengths/unit.ts';
+import { UNIT_NAMES } from './unit-names.ts';
+
+export const fieldWords = {
+  bareUnit: (unit: BenchUnit) => `in ${UNIT_NAMES[unit]} unless another unit is written`,
+};
+
+export const viewWords = {
+  answer: 'Answer',
+  actions: 'Actions',
+  leave: 'Back',
+  follow: 'Follow',
+  followOne: (name: string) => `Follow: ${name}`,
+  padDown: 'No keys',
+  padUp: 'Keys',
+};

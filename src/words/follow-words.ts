@@ -1,0 +1,36 @@
+import type { Datum } from '../sewing/run.ts';
+import { placeWords } from './place-words.ts';
+
+/** Following the marks of a run, on the screen and aloud. */
+export const followWords = {
+  nothing: 'There are no marks to follow: the numbers give no answer. Go back and mend them.',
+  place: (item: string, label: string, count: number) => `${item} ${label} of ${count}`,
+  one: (item: string, label: string) => `${item} ${label}`,
+  all: (count: number) => `All ${count} marked`,
+  from: (datum: Datum) => placeWords(datum),
+  step: (length: string) => `${length} from the last mark`,
+  made: (length: string, off: string) => `Made at ${length}: ${off} off the plan`,
+  measured: (item: string) => `${item}: where it really is`,
+  otherwise: 'Made elsewhere',
+  respace: 'Space the rest anew',
+  asPlanned: 'It is as planned',
+  keep: 'Keep this measure',
+  cancel: 'Leave it',
+  back: 'Back one',
+  leave: 'Close',
+  speak: 'Speak',
+  next: 'Marked. Next',
+  restart: 'From the first again',
+  anywhere: 'press anywhere down here',
+  say: (item: string, label: string, place: string, step: string | undefined) =>
+    `${item} ${label}. ${place}.${step === undefined ? '' : ` ${step} from the last.`}`,
+};
+
+/** Text as it should be said: units in words, fractions joined by "and". */
+export function spoken(text: string): string {
+  return text
+    .replace(/(\d) (\d+\/\d+)/g, '$1 and $2')
+    .replace(/(\d) in\b/g, '$1 inches')
+    .replace(/(\d) cm\b/g, '$1 centimetres')
+    .replace(/(\d) mm\b/g, '$1 millimetres');
+}

@@ -1,0 +1,26 @@
+import type { MarkKind } from '../sewing/run.ts';
+
+const KINDS: Readonly<Record<MarkKind, string>> = {
+  measure: '',
+  closure: '',
+  level: 'on the level',
+  sewn: 'sewn',
+};
+
+export const markWords = {
+  list: 'Marks',
+  kind: (kind: MarkKind) => KINDS[kind],
+  step: 'from the one before',
+  uneven: (length: string) =>
+    `Marked on your tape, no space is off by more than ${length}. Each mark is taken from the same end, so nothing adds up.`,
+};
+
+export const answerWords = {
+  none: '—',
+};
+
+export const tapeWords = {
+  tape: (name: string, marks: number, length: string) =>
+    marks === 1 ? `${name}: ${length} on the tape` : `${name}: ${marks} marks along ${length}`,
+  moves: 'Tape: left and right move along it, plus and minus zoom',
+};

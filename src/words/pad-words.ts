@@ -1,0 +1,25 @@
+import { UNIT_NAMES } from './unit-names.ts';
+
+/** What the number pad's keys are called. */
+export const padWords = {
+  pad: 'Number pad',
+  point: 'decimal mark',
+  separator: 'next one in the list',
+  erase: 'erase',
+  clear: 'clear the field',
+  clearFace: 'Clear',
+  plus: 'plus',
+  minus: 'minus',
+  times: 'times',
+  over: 'divided by',
+  stroke: 'fraction stroke',
+  halve: 'halve it',
+  double: 'double it',
+  next: 'next field',
+  nextFace: 'Next',
+  fraction: (fraction: string) => `and ${fraction}`,
+  unit: (unit: string) => `in ${UNIT_NAMES[unit] ?? unit}`,
+  switchTo: (unit: string) => `type in ${UNIT_NAMES[unit] ?? unit}`,
+  less: (step: string) => `less by ${step}`,
+  more: (step: string) => `more by ${step}`,
+};

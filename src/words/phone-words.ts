@@ -1,0 +1,24 @@
+/** How the app stands on this phone: connection, storage, updates; and the mend. */
+export const phoneWords = {
+  ready: 'Ready without a connection.',
+  readyNow: 'Everything is on this phone now: it works without a connection.',
+  getting: 'Storing itself for work without a connection…',
+  blocked: {
+    insecure:
+      'This address is not https, so the browser will not store the app: it needs a connection.',
+    unsupported: 'This browser cannot store the app: it needs a connection.',
+    refused:
+      'The browser refused to store the app: it needs a connection. Allow site data for this address.',
+    incomplete: 'Not every part of the app has arrived. It tries again at the next start.',
+  },
+  store: {
+    refused:
+      'The browser refuses storage: settings and last numbers are lost when the page closes. Allow site data for this address.',
+    full: 'The phone’s storage is full: settings and last numbers are not kept. Free some space.',
+    slow: 'Storage does not answer: settings and last numbers may not be kept. Close other tabs of this app.',
+  },
+  update: 'A newer version is here.',
+  takeUpdate: 'Take it now',
+  later: 'Later',
+  understood: 'Good',
+};

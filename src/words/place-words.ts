@@ -1,0 +1,11 @@
+import type { Datum } from '../sewing/run.ts';
+
+const PLACES: Readonly<Record<Datum, string>> = {
+  zero: 'from zero',
+  'top-edge': 'from the top edge',
+};
+
+/** Where a place on a run is measured from. */
+export function placeWords(datum: Datum): string {
+  return PLACES[datum];
+}

@@ -1,0 +1,40 @@
+interface Size {
+  us: number;
+  metric: number;
+}
+
+/** Stitches, buttons and needles. */
+export const sizesWords = {
+  title: 'Stitches, buttons, needles',
+  whatLabel: 'What',
+  what: { stitch: 'Stitch', button: 'Button', needle: 'Needle size' },
+  byLabel: 'Given as',
+  stitchBy: { mm: 'mm long', in: 'to the inch', cm: 'to the centimetre' },
+  needleBy: { metric: 'metric size', us: 'US size' },
+  inMm: 'In millimetres',
+  inInches: 'In inches',
+  stitchLong: 'long',
+  perInch: 'to the inch',
+  stitchSentence: (mm: string, perInch: string) =>
+    `Set the stitch to ${mm}: ${perInch} stitches to the inch.`,
+  inUse: 'In use',
+  stitchFormula: (mm: string, perInch: string) => `25.4 mm ÷ ${mm} = ${perInch} to the inch.`,
+  lines: 'button lines',
+  buttonSold: (lines: number, mm: string) => `${lines} lines is a size sold: ${mm} across.`,
+  buttonNear: (lines: number, mm: string, off: string, wider: boolean) =>
+    `Nearest size sold: ${lines} lines, ${mm}, ${off} ${wider ? 'wider' : 'narrower'}.`,
+  sizesSold: 'Sizes sold, in lines',
+  buttonFormula: (lines: string, mm: string) =>
+    `${lines} lines × 25.4 mm ÷ 40 = ${mm}. Other “lines” exist: this is the button line, 1/40 in.`,
+  metricNeedle: 'metric',
+  usNeedle: 'US size',
+  needleIs: (metric: number, us: number) =>
+    `Metric ${metric} is US ${us}: a blade ${metric / 100} mm thick.`,
+  needleBetween: (finer: Size, coarser: Size) =>
+    `Between two sizes: metric ${finer.metric} (US ${finer.us}) and ${coarser.metric} (US ${coarser.us}). Take the finer for fine cloth.`,
+  disputed: (says: string) => `Sources differ: ${says}.`,
+  metricSize: (metric: number) => `Metric ${metric}`,
+  usSize: (us: number) => `US ${us}`,
+  needleFormula:
+    'Metric size = blade in mm × 100. Below US 19, metric = 60 + 5 × (US size − 8); above it, by table.',
+};
