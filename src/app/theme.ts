@@ -4,6 +4,6 @@ import type { Bench } from '../controls/bench.ts';
 export function showTheme(theme: Bench['theme']): void {
   const root = document.documentElement;
   root.dataset.theme = theme;
-  const ground = getComputedStyle(root).getPropertyValue('--paper');
+  const ground = getComputedStyle(document.body).backgroundColor;
   document.querySelector('meta[name=theme-color]')?.setAttribute('content', ground);
 }

@@ -34,7 +34,7 @@ const FAULT_ID = 'fault';
 /** Any calculation: its answer above, its fields and the pad under the thumb. */
 export function CalculationView(props: Props) {
   const { calculation, draft, bench } = props;
-  const fields = useMemo(() => calculation.fields(draft), [calculation, draft]);
+  const fields = useFields(calculation, draft);
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
   const editor = useEditor(fields, draft, props.onDraft);
   const scroller = useRef<HTMLElement>(null);
@@ -70,8 +70,8 @@ export function CalculationView(props: Props) {
               bench={bench}
               current={editor.open && field.key === editor.field?.key}
               wrong={isWrong(work, field.key) ? FAULT_ID : undefined}
-              onText={(text) => editor.type(field.key, text, 'no')}
-              onPick={() => editor.pick(field.key)}
+              onText={editor.type}
+              onPick={editor.pick}
               onNext={editor.next}
             />
           );
@@ -125,6 +125,14 @@ function Keys({ field, bench, draft, editor }: KeysProps) {
       onNext={editor.next}
     />
   );
+}
+
+/** The fields for a draft: the very same ones as long as they are alike. */
+function useFields(calculation: Calculation, draft: Draft): readonly Field[] {
+  const before = useRef<readonly Field[]>([]);
+  const now = calculation.fields(draft);
+  if (JSON.stringify(now) !== JSON.stringify(before.current)) before.current = now;
+  return before.current;
 }
 
 function isWrong(work: Work, key: string): boolean {

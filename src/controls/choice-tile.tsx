@@ -12,7 +12,7 @@ export function ChoiceTile({ field, text, current, wrong, onPick }: TileProps) {
       class={current ? 'tile now' : 'tile'}
       aria-pressed={current}
       aria-describedby={wrong}
-      onClick={onPick}
+      onClick={() => onPick(field.key)}
     >
       <span>{field.label}</span>
       <span class="typed">

@@ -1,8 +1,7 @@
-import type { ExactLength, Length } from '../lengths/length.ts';
+import type { Length } from '../lengths/length.ts';
 import type { Read } from '../lengths/read-fault.ts';
 import { readLength } from '../lengths/read-length.ts';
-import { showExact, shownText, showOnTape } from '../lengths/show-length.ts';
-import { type Bench, tapeStep } from './bench.ts';
+import type { Bench } from './bench.ts';
 import type { Draft, Fault } from './calculation.ts';
 
 /** Reads the fields of a draft, and collects what could not be read. */
@@ -34,15 +33,4 @@ export function readDraft(draft: Draft, bench: Bench): DraftReader {
     take,
     faults,
   };
-}
-
-/** A length rounded to the tape in hand, as text: "15.4 cm". */
-export function onTape(x: ExactLength, bench: Bench): string {
-  return shownText(showOnTape(x, tapeStep(bench), bench.unit), bench.decimalMark);
-}
-
-/** A length in the bench's unit, to a hundredth of a millimetre or so, as text. */
-export function exactly(x: ExactLength, bench: Bench): string {
-  const places = bench.unit === 'mm' ? 2 : 3;
-  return shownText(showExact(x, bench.unit, places), bench.decimalMark);
 }

@@ -4,8 +4,8 @@ import { problemWords } from '../words/problem-words.ts';
 import { readWords } from '../words/read-words.ts';
 import type { Bench } from './bench.ts';
 import { type Fault, type Field, isUnfinished } from './calculation.ts';
-import { exactly } from './draft.ts';
 import { Rich } from './rich.tsx';
+import { exactly } from './tape-text.ts';
 
 interface Props {
   faults: readonly Fault[];

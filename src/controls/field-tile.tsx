@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { fieldWords } from '../words/control-words.ts';
 import type { Bench } from './bench.ts';
 import type { Field } from './calculation.ts';
+import { steady } from './steady.tsx';
 import './field-tile.css';
 
 export interface TileProps {
@@ -12,13 +13,13 @@ export interface TileProps {
   current: boolean;
   /** The id of the sentence that says what is wrong with it. */
   wrong: string | undefined;
-  onText: (text: string) => void;
-  onPick: () => void;
+  onText: (key: string, text: string, fresh: 'no') => void;
+  onPick: (key: string) => void;
   onNext: () => void;
 }
 
 /** One field as a tile: a real text field. What was typed is never rewritten. */
-export function FieldTile({
+export const FieldTile = steady(function Tile({
   field,
   text,
   bench,
@@ -34,6 +35,10 @@ export function FieldTile({
     if (document.activeElement !== input.current) input.current.focus({ preventScroll: true });
     input.current.closest('label')?.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
   }, [current]);
+  // After the answer is painted: a text field that is written to is laid out on the spot.
+  useEffect(() => {
+    if (input.current && input.current.value !== text) input.current.value = text;
+  }, [text]);
   const isLength = field.kind === 'length' || field.kind === 'lengths';
   const bare = isLength && !/[a-z"'″′]\s*$/i.test(text);
   return (
@@ -50,13 +55,12 @@ export function FieldTile({
           autoCorrect="off"
           spellcheck={false}
           placeholder={field.hint}
-          value={text}
           aria-invalid={wrong !== undefined}
           aria-describedby={wrong}
-          onInput={(event) => onText(event.currentTarget.value)}
+          onInput={(event) => onText(field.key, event.currentTarget.value, 'no')}
           onFocus={(event) => {
             event.currentTarget.select();
-            onPick();
+            onPick(field.key);
           }}
           onKeyDown={(event) => {
             if (event.key !== 'Enter') return;
@@ -69,4 +73,4 @@ export function FieldTile({
       </span>
     </label>
   );
-}
+});

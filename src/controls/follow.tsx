@@ -6,12 +6,12 @@ import { followWords, spoken } from '../words/follow-words.ts';
 import { adopt } from './adopt.ts';
 import { type Bench, tapeStep } from './bench.ts';
 import type { Calculation, Draft, NamedRun } from './calculation.ts';
-import { exactly, onTape } from './draft.ts';
 import css from './follow.css?inline';
 import { readMade, writeMade } from './made.ts';
 import { MadeEntry } from './made-entry.tsx';
 import { Rich } from './rich.tsx';
 import { RunTape } from './run-tape.tsx';
+import { exactly, onTape } from './tape-text.ts';
 
 adopt(css);
 

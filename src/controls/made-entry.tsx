@@ -6,7 +6,7 @@ import { readWords } from '../words/read-words.ts';
 import type { Bench } from './bench.ts';
 import { FieldTile } from './field-tile.tsx';
 import { Pad } from './pad.tsx';
-import type { Fresh } from './pad-props.ts';
+import type { Fresh } from './pad-keys.ts';
 import { Rich } from './rich.tsx';
 
 interface Props {
@@ -52,7 +52,7 @@ export function MadeEntry({ bench, item, text: first, onKeep, onCancel }: Props)
           bench={bench}
           current
           wrong={!empty && !reading.ok ? 'made-fault' : undefined}
-          onText={(typed) => setTyped({ text: typed, fresh: 'no' })}
+          onText={(_, typed) => setTyped({ text: typed, fresh: 'no' })}
           onPick={() => undefined}
           onNext={keep}
         />

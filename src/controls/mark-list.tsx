@@ -7,9 +7,9 @@ import { markWords } from '../words/mark-words.ts';
 import { placeWords } from '../words/place-words.ts';
 import { adopt } from './adopt.ts';
 import { type Bench, tapeStep } from './bench.ts';
-import { exactly, onTape } from './draft.ts';
 import css from './mark-list.css?inline';
 import { Rich } from './rich.tsx';
+import { exactly, onTape } from './tape-text.ts';
 
 adopt(css);
 
@@ -20,16 +20,16 @@ interface Props {
   scroller: RefObject<HTMLElement | null>;
 }
 
-/** Rows made at once; a list longer than this is made as it is scrolled to. */
-const ROWS = 60;
+/** Rows made before the pane is measured, and beyond what is seen of it. */
+const SPARE = 4;
 
 /** Every mark: its number, its place from the datum, its step from the one before. */
 export function MarkList({ run, bench, scroller }: Props) {
   const step = tapeStep(bench);
   const marked = useMemo(() => markOut(run, step), [run, step]);
   const list = useRef<HTMLOListElement>(null);
-  const first = useFirstRow(list, scroller, marked.marks.length);
-  const rows = marked.marks.slice(first, first + ROWS);
+  const { first, last } = useRows(list, scroller, marked.marks.length);
+  const rows = marked.marks.slice(first, last);
   return (
     <section class="marks" aria-label={markWords.list}>
       <p class="heads" aria-hidden="true">
@@ -58,31 +58,35 @@ export function MarkList({ run, bench, scroller }: Props) {
   );
 }
 
-/** The first row to make, from how far the list has been scrolled. */
-function useFirstRow(
+/** Which rows to make, from how high the pane is and how far it has been scrolled. */
+function useRows(
   list: RefObject<HTMLOListElement | null>,
   scroller: RefObject<HTMLElement | null>,
   count: number,
-): number {
-  const [first, setFirst] = useState(0);
+): { first: number; last: number } {
+  const [rows, setRows] = useState({ first: 0, last: 2 * SPARE });
   useEffect(() => {
     const pane = scroller.current;
-    if (!pane || count <= ROWS) {
-      setFirst(0);
-      return;
-    }
+    if (!pane) return;
     const look = () => {
-      const row = list.current?.querySelector('li')?.offsetHeight || 1;
+      const high = list.current?.querySelector('li')?.offsetHeight || 1;
       const above =
         pane.getBoundingClientRect().top - (list.current?.getBoundingClientRect().top ?? 0);
-      const wanted = Math.floor(above / row) - ROWS / 3;
       // Whole blocks of rows, so that scrolling by a row makes nothing anew.
-      const block = Math.floor(wanted / (ROWS / 3)) * (ROWS / 3);
-      setFirst(Math.max(0, Math.min(block, count - ROWS)));
+      const first = Math.max(0, Math.floor(above / high / SPARE - 1) * SPARE);
+      const seen = Math.ceil(pane.clientHeight / high / SPARE) * SPARE;
+      const last = first + seen + 2 * SPARE;
+      setRows((old) => (old.first === first && old.last === last ? old : { first, last }));
     };
     look();
     pane.addEventListener('scroll', look, { passive: true });
-    return () => pane.removeEventListener('scroll', look);
-  }, [list, scroller, count]);
-  return Math.max(0, Math.min(first, Math.max(0, count - ROWS)));
+    const watch = 'ResizeObserver' in globalThis ? new ResizeObserver(look) : undefined;
+    watch?.observe(pane);
+    return () => {
+      pane.removeEventListener('scroll', look);
+      watch?.disconnect();
+    };
+  }, [list, scroller]);
+  const first = Math.min(rows.first, Math.floor(Math.max(0, count - 1) / SPARE) * SPARE);
+  return { first, last: Math.min(count, first + rows.last - rows.first) };
 }

@@ -2,6 +2,7 @@ import { STEP } from '../lengths/graduation.ts';
 import type { Length } from '../lengths/length.ts';
 import { padWords } from '../words/pad-words.ts';
 import type { Bench } from './bench.ts';
+import type { Field } from './calculation.ts';
 import { nudge, nudgeCount, nudgeText } from './nudge.ts';
 import {
   erase,
@@ -13,24 +14,41 @@ import {
   typeSixteenths,
   typeStroke,
   typeUnit,
-  unitOfTail,
 } from './pad-edit.ts';
-import type { Fresh, PadProps } from './pad-props.ts';
 
-/** A key of the pad: what stands on it, what it is called, what it does. */
+/** What the next digit does: goes on, or starts the number or the whole text anew. */
+export type Fresh = 'no' | 'number' | 'all';
+
+/** A key of the pad: what stands on it, what it is called, what it makes of the text. */
 export interface Key {
   face: string;
   name: string;
-  press: () => void;
   kind?: 'word' | 'go';
+  /** Not there on the key that leads to the next field. */
+  edit?(text: string, fresh: Fresh): string;
+  /** After this key the number is still to be typed anew. */
+  staysFresh?: boolean;
+}
+
+/** What decides which keys there are; the text itself does not. */
+export interface PadKind {
+  kind: Field['kind'];
+  /** The unit of the number being typed. */
+  unit: string;
+  bench: Bench;
 }
 
 const METRIC = ['mm', 'cm', 'm'];
+const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '0'];
 
 /** The text a digit is added to: nothing, or what is left of it, when the text is fresh. */
 function base(text: string, fresh: Fresh): string {
   if (fresh === 'all') return '';
   return fresh === 'number' ? tailOf(text).head + tailOf(text).unit : text;
+}
+
+export function isLength(kind: Field['kind']): boolean {
+  return kind === 'length' || kind === 'lengths';
 }
 
 /** The tape a unit is read on. */
@@ -39,139 +57,115 @@ function stepOf(unit: string, bench: Bench): Length {
 }
 
 /** Three columns: unit and nudges, the digits, the decimal mark. */
-export function digitKeys({ field, text, fresh, bench, onText }: PadProps): (Key | undefined)[] {
-  const isLength = field.kind === 'length' || field.kind === 'lengths';
-  const unit = unitOfTail(text, bench.unit);
-  const nudged = (times: number) =>
-    isLength ? nudge(text, bench, times * stepOf(unit, bench)) : nudgeCount(text, times);
-  const step = isLength ? nudgeText(unit, bench, stepOf(unit, bench)) : '1';
-  const nudgeKey = (times: 1 | -1): Key | undefined =>
-    step === undefined
-      ? undefined
-      : {
-          face: `${times < 0 ? '−' : '+'}${step}`,
-          name: times < 0 ? padWords.less(step) : padWords.more(step),
-          kind: 'word',
-          press: () => onText(nudged(times), 'no'),
-        };
+export function digitKeys(pad: PadKind): (Key | undefined)[] {
+  const { kind, bench } = pad;
+  const point: Key = {
+    face: bench.decimalMark,
+    name: padWords.point,
+    edit: (text, fresh) => typePoint(base(text, fresh), bench.decimalMark),
+  };
   return [
-    isLength ? unitKey(text, fresh, bench, onText) : undefined,
-    nudgeKey(-1),
-    nudgeKey(1),
-    ...['7', '8', '9', '4', '5', '6', '1', '2', '3', '0'].map((digit) => ({
-      face: digit,
-      name: digit,
-      press: () => onText(typeDigit(base(text, fresh), digit), 'no'),
-    })),
-    field.kind === 'count'
-      ? undefined
-      : {
-          face: bench.decimalMark,
-          name: padWords.point,
-          press: () => onText(typePoint(base(text, fresh), bench.decimalMark), 'no'),
-        },
-    field.kind === 'lengths'
-      ? { face: ';', name: padWords.separator, press: () => onText(typeSeparator(text), 'no') }
-      : {
-          face: padWords.clearFace,
-          name: padWords.clear,
-          kind: 'word',
-          press: () => onText('', 'no'),
-        },
+    isLength(kind) ? unitKey(pad) : undefined,
+    nudgeKey(pad, -1),
+    nudgeKey(pad, 1),
+    ...DIGITS.map(
+      (digit): Key => ({
+        face: digit,
+        name: digit,
+        edit: (text, fresh) => typeDigit(base(text, fresh), digit),
+      }),
+    ),
+    kind === 'count' ? undefined : point,
+    kind === 'lengths'
+      ? { face: ';', name: padWords.separator, edit: typeSeparator }
+      : { face: padWords.clearFace, name: padWords.clear, kind: 'word', edit: () => '' },
   ];
 }
 
+/** Moves the number by a graduation of its tape, a count by one. */
+function nudgeKey({ kind, unit, bench }: PadKind, times: 1 | -1): Key | undefined {
+  const step = isLength(kind) ? nudgeText(unit, bench, stepOf(unit, bench)) : '1';
+  if (step === undefined) return undefined;
+  return {
+    face: `${times < 0 ? '−' : '+'}${step}`,
+    name: times < 0 ? padWords.less(step) : padWords.more(step),
+    kind: 'word',
+    edit: (text) =>
+      isLength(kind) ? nudge(text, bench, times * stepOf(unit, bench)) : nudgeCount(text, times),
+  };
+}
+
 /** Changes the unit of the number being typed; a fresh number stays fresh. */
-function unitKey(text: string, fresh: Fresh, bench: Bench, onText: PadProps['onText']): Key {
+function unitKey({ unit, bench }: PadKind): Key {
   const foreign = bench.unit === 'in' ? 'cm' : 'in';
-  const now = unitOfTail(text, bench.unit);
-  const target = now === bench.unit ? foreign : bench.unit;
-  const next =
-    target === bench.unit ? typeUnit(text, tailOf(text).unit.trim()) : typeUnit(text, target);
+  const target = unit === bench.unit ? foreign : bench.unit;
   return {
     face: `→ ${target}`,
     name: padWords.switchTo(target),
     kind: 'word',
-    press: () => onText(next, fresh === 'no' ? 'no' : 'number'),
+    edit: (text) => typeUnit(text, target === bench.unit ? tailOf(text).unit.trim() : target),
+    staysFresh: true,
   };
 }
 
 /** Three columns for a length: fractions or units, sums, erase, next. */
-export function lengthKeys(props: PadProps): Key[] {
-  const { text, fresh, bench, onText } = props;
-  const inInches = !METRIC.includes(unitOfTail(text, bench.unit));
-  const operator = (sign: '+' | '−' | '×' | '÷', name: string): Key => ({
-    face: sign,
+export function lengthKeys({ unit }: PadKind): Key[] {
+  const operator = (face: '+' | '−' | '×' | '÷', name: string): Key => ({
+    face,
     name,
-    press: () => onText(typeOperator(text, sign), 'no'),
+    edit: (text) => typeOperator(text, face),
   });
   return [
-    ...(inInches ? fractionKeys(text, fresh, onText) : unitKeys(text, onText)),
-    eraseKey(props),
+    ...(METRIC.includes(unit) ? unitKeys() : fractionKeys()),
+    ERASE,
     operator('+', padWords.plus),
     operator('−', padWords.minus),
-    { face: '/', name: padWords.stroke, press: () => onText(typeStroke(text), 'no') },
+    { face: '/', name: padWords.stroke, edit: typeStroke },
     operator('×', padWords.times),
     operator('÷', padWords.over),
-    nextKey(props),
+    NEXT,
   ];
 }
 
-function fractionKeys(text: string, fresh: Fresh, onText: PadProps['onText']): Key[] {
-  const faces: [string, number][] = [
-    ['1/8', 2],
-    ['1/4', 4],
-    ['3/8', 6],
-    ['1/2', 8],
-    ['5/8', 10],
-    ['3/4', 12],
-    ['7/8', 14],
-    ['1/16', 1],
-  ];
-  return faces.map(([face, sixteenths]) => ({
+function fractionKeys(): Key[] {
+  const faces = ['1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8', '1/16'];
+  return faces.map((face, i) => ({
     face,
     name: padWords.fraction(face),
-    press: () => onText(typeSixteenths(base(text, fresh), sixteenths), 'no'),
+    edit: (text, fresh) => typeSixteenths(base(text, fresh), i < 7 ? 2 * (i + 1) : 1),
   }));
 }
 
-function unitKeys(text: string, onText: PadProps['onText']): Key[] {
-  const units = ['mm', 'cm', 'm', 'in', 'yd', 'L'];
-  const twice = (face: '× 2' | '÷ 2', name: string): Key => ({
-    face,
+function unitKeys(): Key[] {
+  const twice = (sign: '×' | '÷', name: string): Key => ({
+    face: `${sign} 2`,
     name,
     kind: 'word',
-    press: () =>
-      onText(`${typeOperator(text, face === '× 2' ? '×' : '÷')}${text === '' ? '' : '2'}`, 'no'),
+    edit: (text) => (text === '' ? '' : `${typeOperator(text, sign)}2`),
   });
   return [
-    ...units.map(
+    ...['mm', 'cm', 'm', 'in', 'yd', 'L'].map(
       (unit): Key => ({
         face: unit,
         name: padWords.unit(unit),
         kind: 'word',
-        press: () => onText(typeUnit(text, unit), 'no'),
+        edit: (text) => typeUnit(text, unit),
       }),
     ),
-    twice('÷ 2', padWords.halve),
-    twice('× 2', padWords.double),
+    twice('÷', padWords.halve),
+    twice('×', padWords.double),
   ];
 }
 
-/** For a count or a plain number: only erase, clear and next. */
-export function plainKeys(props: PadProps): (Key | undefined)[] {
-  const empty = Array.from({ length: 8 }, () => undefined);
-  return [...empty, eraseKey(props), ...Array.from({ length: 5 }, () => undefined), nextKey(props)];
+/** For a count or a plain number: only erase and next, where a length has them. */
+export function plainKeys(): (Key | undefined)[] {
+  return Array.from({ length: 15 }, (_, i) => (i === 8 ? ERASE : i === 14 ? NEXT : undefined));
 }
 
-function eraseKey({ text, fresh, onText }: PadProps): Key {
-  return {
-    face: '⌫',
-    name: padWords.erase,
-    press: () => onText(fresh === 'all' ? '' : erase(text), 'no'),
-  };
-}
+const ERASE: Key = {
+  face: '⌫',
+  name: padWords.erase,
+  edit: (text, fresh) => (fresh === 'all' ? '' : erase(text)),
+};
 
-function nextKey({ onNext }: PadProps): Key {
-  return { face: padWords.nextFace, name: padWords.next, kind: 'go', press: onNext };
-}
+const NEXT: Key = { face: padWords.nextFace, name: padWords.next, kind: 'go' };

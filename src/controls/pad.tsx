@@ -1,40 +1,81 @@
+import { useMemo, useRef } from 'preact/hooks';
+
 import { padWords } from '../words/pad-words.ts';
-import { digitKeys, type Key, lengthKeys, plainKeys } from './pad-keys.ts';
-import type { PadProps } from './pad-props.ts';
+import type { Bench } from './bench.ts';
+import type { Field } from './calculation.ts';
+import { unitOfTail } from './pad-edit.ts';
+import {
+  digitKeys,
+  type Fresh,
+  isLength,
+  type Key,
+  lengthKeys,
+  type PadKind,
+  plainKeys,
+} from './pad-keys.ts';
 import { Rich } from './rich.tsx';
 import './pad.css';
 
-/** The number pad: digits at the outer side of the thumb, what the field needs beside them. */
-export function Pad(props: PadProps) {
-  const isLength = props.field.kind === 'length' || props.field.kind === 'lengths';
-  return (
-    <fieldset class="pad" data-hand={props.bench.hand} aria-label={padWords.pad}>
-      <Keys keys={digitKeys(props)} />
-      <Keys keys={isLength ? lengthKeys(props) : plainKeys(props)} />
-    </fieldset>
-  );
+interface Props {
+  field: Field;
+  text: string;
+  fresh: Fresh;
+  bench: Bench;
+  onText: (text: string, fresh: Fresh) => void;
+  onNext: () => void;
 }
 
-function Keys({ keys }: { keys: readonly (Key | undefined)[] }) {
+/**
+ * The number pad: digits at the outer side of the thumb, what the field needs
+ * beside them. Its thirty keys are made anew only when they change, not at each press.
+ */
+export function Pad(props: Props) {
+  const latest = useRef(props);
+  latest.current = props;
+  const { bench } = props;
+  const { kind } = props.field;
+  const unit = unitOfTail(props.text, bench.unit);
+  return useMemo(() => {
+    const press = ({ edit, staysFresh }: Key) => {
+      const { text, fresh, onText, onNext } = latest.current;
+      if (!edit) onNext();
+      else onText(edit(text, fresh), staysFresh && fresh !== 'no' ? 'number' : 'no');
+    };
+    return <Keys pad={{ kind, unit, bench }} onPress={press} />;
+  }, [kind, unit, bench]);
+}
+
+function Keys({ pad, onPress }: { pad: PadKind; onPress: (key: Key) => void }) {
+  const beside = isLength(pad.kind) ? lengthKeys(pad) : plainKeys();
   return (
-    <div class="keys">
-      {keys.map((key, i) =>
-        key ? (
-          <button
-            type="button"
-            key={key.name}
-            class={key.kind}
-            aria-label={key.name === key.face ? undefined : key.name}
-            // Keeps the caret in the field, so that hardware keys go on working.
-            onPointerDown={(event) => event.preventDefault()}
-            onClick={key.press}
-          >
-            <Rich text={key.face} />
-          </button>
-        ) : (
-          <span key={i} />
-        ),
-      )}
-    </div>
+    <fieldset class="pad" data-hand={pad.bench.hand} aria-label={padWords.pad}>
+      {[digitKeys(pad), beside].map((keys, half) => (
+        <div class="keys" key={half}>
+          {keys.map((key, i) =>
+            key ? (
+              <button
+                type="button"
+                key={i}
+                class={key.kind}
+                aria-label={key.name === key.face ? undefined : key.name}
+                // As a keyboard does, a key acts when it goes down. The caret stays in the field.
+                onPointerDown={(event) => {
+                  event.preventDefault();
+                  if (event.button === 0) onPress(key);
+                }}
+                // Not by a pointer: Enter, Space, a screen reader.
+                onClick={(event) => {
+                  if (event.detail === 0) onPress(key);
+                }}
+              >
+                <Rich text={key.face} />
+              </button>
+            ) : (
+              <span key={i} />
+            ),
+          )}
+        </div>
+      ))}
+    </fieldset>
   );
 }

@@ -2,10 +2,10 @@ import { tapeWords } from '../words/mark-words.ts';
 import { adopt } from './adopt.ts';
 import type { Bench } from './bench.ts';
 import type { NamedRun } from './calculation.ts';
-import { onTape } from './draft.ts';
 import sideways from './sideways.css?inline';
 import css from './tape.css?inline';
 import { Tape } from './tape.tsx';
+import { onTape } from './tape-text.ts';
 
 adopt(css);
 adopt(sideways);

@@ -8,22 +8,31 @@ export interface Box {
   letter: number;
 }
 
-/** Taken while nothing can be measured: a narrow phone, upright. */
-const UNMEASURED: Box = { width: 360, height: 84, letter: 14 };
+/** What was measured last: most likely right for the next one too. First a narrow phone, upright. */
+let seen: Box = { width: 360, height: 84, letter: 14 };
 
-/** Measures an element before it is first seen and whenever its size changes. */
+/**
+ * Measures an element whenever its size changes. The first measure comes with
+ * the frame that shows it, so that nothing is laid out twice.
+ */
 export function useBox(ref: RefObject<HTMLElement | null>): Box {
-  const [box, setBox] = useState(UNMEASURED);
+  const [box, setBox] = useState(seen);
   useLayoutEffect(() => {
     const element = ref.current!;
-    const measure = () =>
-      setBox({
-        width: element.clientWidth || UNMEASURED.width,
-        height: element.clientHeight || UNMEASURED.height,
-        letter: Number.parseFloat(getComputedStyle(element).fontSize) || UNMEASURED.letter,
-      });
-    measure();
-    if (!('ResizeObserver' in globalThis)) return;
+    const measure = () => {
+      const next = {
+        width: element.clientWidth || seen.width,
+        height: element.clientHeight || seen.height,
+        letter: Number.parseFloat(getComputedStyle(element).fontSize) || seen.letter,
+      };
+      if (String(Object.values(next)) === String(Object.values(seen))) return;
+      seen = next;
+      setBox(next);
+    };
+    if (!('ResizeObserver' in globalThis)) {
+      measure();
+      return;
+    }
     const watch = new ResizeObserver(measure);
     watch.observe(element);
     return () => watch.disconnect();

@@ -1,16 +1,15 @@
 import type { Browser, Page } from 'playwright-core';
 import type { Bench } from '../../src/controls/bench.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
-import { median, SLOWER, timePress } from './press.ts';
+import { median, type Press, SLOWER, timePress } from './press.ts';
 import { withApp } from './with-app.ts';
 
 /** `npm run bench:keys`: how long the answer takes after each key of the pad, in every field. */
 const SCREENS = ['#/convert', '#/closures'];
 const UNITS: readonly Bench['unit'][] = ['cm', 'in'];
 
-interface Press {
+interface KeyPress extends Press {
   key: string;
-  took: number;
 }
 
 await withApp(async (browser, address) => {
@@ -32,7 +31,7 @@ async function timeScreen(browser: Browser, address: string, at: string, unit: B
   await app.page.locator('.pad button').first().waitFor();
   await slowDown(app.page, SLOWER);
   const fields = await app.page.locator('.tiles input').count();
-  const presses: Press[] = [];
+  const presses: KeyPress[] = [];
   for (let i = 0; i < fields; i++) presses.push(...(await timeField(app.page, i)));
   await app.close();
   const worst = presses.reduce((a, b) => (b.took > a.took ? b : a));
@@ -41,6 +40,7 @@ async function timeScreen(browser: Browser, address: string, at: string, unit: B
     unit,
     fields,
     presses: presses.length,
+    'median of the work': median(presses.map(({ work }) => work)).toFixed(1),
     median: median(presses.map(({ took }) => took)).toFixed(1),
     worst: worst.took.toFixed(1),
     'worst key': worst.key,
@@ -48,16 +48,16 @@ async function timeScreen(browser: Browser, address: string, at: string, unit: B
 }
 
 /** Every key is pressed on the field as it opened, so that most presses give an answer. */
-async function timeField(page: Page, index: number): Promise<Press[]> {
+async function timeField(page: Page, index: number): Promise<KeyPress[]> {
   const field = page.locator('.tiles input').nth(index);
   await field.focus();
   const first = await field.inputValue();
   const keys = page.locator('.pad button:not(.go)');
-  const presses: Press[] = [];
+  const presses: KeyPress[] = [];
   for (let i = 0; i < (await keys.count()); i++) {
     const key = keys.nth(i);
     const name = (await key.getAttribute('aria-label')) ?? '';
-    presses.push({ key: name, took: await timePress(page, key) });
+    presses.push({ key: name, ...(await timePress(page, key)) });
     await field.fill(first);
   }
   return presses;

@@ -6,13 +6,16 @@ export const SLOWER = 4;
 /** What shows the answer: its last change is what a press waits for. */
 const ANSWER = '.reading';
 
-/**
- * Taps a key and waits for the answer to be painted.
- *
- * @returns milliseconds from the pointer's going down to the end of the frame that
- *   painted the answer's last change, by the page's own clock
- */
-export async function timePress(page: Page, key: Locator): Promise<number> {
+/** A press, in milliseconds by the page's own clock. */
+export interface Press {
+  /** From the pointer's going down to the end of the frame that painted the answer's last change. */
+  took: number;
+  /** The same without the wait for the screen's next refresh, which comes 60 times a second. */
+  work: number;
+}
+
+/** Taps a key and waits for the answer to be painted. */
+export async function timePress(page: Page, key: Locator): Promise<Press> {
   await key.scrollIntoViewIfNeeded();
   const box = await key.boundingBox();
   if (!box) throw new Error('the key is not on the screen');
@@ -25,24 +28,35 @@ export async function timePress(page: Page, key: Locator): Promise<number> {
  * Runs in the page. A frame callback runs before the paint and the message it posts
  * after it; a change that comes later than that starts the wait anew.
  */
-function timeToPaint(answer: string): Promise<number> {
+function timeToPaint(answer: string): Promise<Press> {
   return new Promise((done) => {
     let pressed = 0;
     let settled: ReturnType<typeof setTimeout>;
-    const afterPaint = () =>
+    const afterPaint = () => {
+      const changedAt = performance.now();
       requestAnimationFrame(() => {
+        const waited = performance.now() - changedAt;
         const channel = new MessageChannel();
         channel.port1.onmessage = () => {
           const took = performance.now() - pressed;
           clearTimeout(settled);
           settled = setTimeout(() => {
             changes.disconnect();
-            done(took);
+            done({ took, work: took - waited });
           }, 100);
         };
         channel.port2.postMessage('painted');
       });
-    const changes = new MutationObserver(afterPaint);
+    };
+    let changed = false;
+    const changes = new MutationObserver(() => {
+      changed = true;
+      afterPaint();
+    });
+    // A key that changes nothing is answered by the frame after it.
+    const lifted = () => {
+      if (!changed) afterPaint();
+    };
     const once = { capture: true, once: true };
     const start = (event: Event) => {
       pressed = event.timeStamp;
@@ -56,7 +70,7 @@ function timeToPaint(answer: string): Promise<number> {
       });
     };
     addEventListener('pointerdown', start, once);
-    addEventListener('click', afterPaint, once);
+    addEventListener('click', lifted, once);
   });
 }
 

@@ -1,7 +1,8 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Calculation, Draft, Field, Line } from '../../controls/calculation.ts';
-import { exactly, readDraft } from '../../controls/draft.ts';
+import { readDraft } from '../../controls/draft.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
+import { exactly } from '../../controls/tape-text.ts';
 import { exactLength, inches } from '../../lengths/length.ts';
 import { showExact } from '../../lengths/show-length.ts';
 import {

@@ -1,6 +1,6 @@
 import { type Bench, tapeStep } from '../../controls/bench.ts';
 import type { Answer, Draft, Line, Offer, Working } from '../../controls/calculation.ts';
-import { exactly, onTape } from '../../controls/draft.ts';
+import { exactly, onTape } from '../../controls/tape-text.ts';
 import { showOnTape } from '../../lengths/show-length.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';

@@ -1,6 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Draft, Line } from '../../controls/calculation.ts';
-import { type DraftReader, exactly } from '../../controls/draft.ts';
+import type { DraftReader } from '../../controls/draft.ts';
+import { exactly } from '../../controls/tape-text.ts';
 import { exactLength, ZERO } from '../../lengths/length.ts';
 import { otherSide } from '../../sewing/other-side.ts';
 import type { Problem } from '../../sewing/problem.ts';
