@@ -3,7 +3,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Route, readRoute, writeRoute } from './route.ts';
 
 /** Browsers refuse more than about three address changes a second for long. */
-const QUIET_MS = 400;
+const APART_MS = 350;
 
 /** The address bar as state: what is typed goes into it, back and reload bring it back. */
 export interface Address {
@@ -55,15 +55,17 @@ export function useAddress(onWritten: (route: Route) => void): Address {
   };
 }
 
-/** Writes the latest route when the typing pauses, or at once when the page may go. */
+/** Writes the latest route at once, or as soon after the last time as browsers allow. */
 function createWriter(onWritten: (route: Route) => void) {
   let pending: Route | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let last = -APART_MS;
   const flush = () => {
     clearTimeout(timer);
     const route = pending;
     pending = undefined;
     if (!route) return;
+    last = performance.now();
     history.replaceState(null, '', writeRoute(route));
     onWritten(route);
   };
@@ -72,7 +74,9 @@ function createWriter(onWritten: (route: Route) => void) {
     soon(route: Route) {
       pending = route;
       clearTimeout(timer);
-      timer = setTimeout(flush, QUIET_MS);
+      const wait = last + APART_MS - performance.now();
+      if (wait <= 0) flush();
+      else timer = setTimeout(flush, wait);
     },
     /** The address is another's already: what was typed is kept, not written there. */
     handOver() {

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 
 import { fieldWords } from '../words/control-words.ts';
 import type { Bench } from './bench.ts';
@@ -30,15 +30,22 @@ export const FieldTile = steady(function Tile({
   onNext,
 }: TileProps) {
   const input = useRef<HTMLInputElement>(null);
+  useLayoutEffect(() => {
+    if (input.current) input.current.value = text;
+  }, []);
+  // What was typed here and has not come back as `text` yet: never to be written over.
+  const typing = useRef<string | undefined>(undefined);
+  // After the answer is painted: a text field that is written to is laid out on the spot.
   useEffect(() => {
+    const shown = input.current;
+    if (typing.current === undefined && shown && shown.value !== text) shown.value = text;
+    if (typing.current === text) typing.current = undefined;
+  }, [text]);
+  useLayoutEffect(() => {
     if (!current || !input.current) return;
     if (document.activeElement !== input.current) input.current.focus({ preventScroll: true });
     input.current.closest('label')?.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
   }, [current]);
-  // After the answer is painted: a text field that is written to is laid out on the spot.
-  useEffect(() => {
-    if (input.current && input.current.value !== text) input.current.value = text;
-  }, [text]);
   const isLength = field.kind === 'length' || field.kind === 'lengths';
   const bare = isLength && !/[a-z"'″′]\s*$/i.test(text);
   return (
@@ -57,7 +64,11 @@ export const FieldTile = steady(function Tile({
           placeholder={field.hint}
           aria-invalid={wrong !== undefined}
           aria-describedby={wrong}
-          onInput={(event) => onText(field.key, event.currentTarget.value, 'no')}
+          onInput={(event) => {
+            const { value } = event.currentTarget;
+            typing.current = value === text ? undefined : value;
+            onText(field.key, value, 'no');
+          }}
           onFocus={(event) => {
             event.currentTarget.select();
             onPick(field.key);

@@ -15,7 +15,7 @@ export interface Tail {
 }
 
 const TAIL =
-  /^(?<head>(?:.*[+−×÷;])?\s*)(?<number>[\d.,/⁄\s¼½¾⅐-⅞-]*?)(?<unit>\s*(?:mm|cm|m|in|ft|yd|L)?)$/u;
+  /^(?<head>(?:.*[+−×÷;]\s?)?)(?<number>[\d.,/⁄\s¼½¾⅐-⅞-]*?)(?<unit>\s*(?:mm|cm|m|in|ft|yd|L)?)$/u;
 
 /** Splits a text before its last number; a text of another shape is all head. */
 export function tailOf(text: string): Tail {
@@ -25,7 +25,8 @@ export function tailOf(text: string): Tail {
 }
 
 function join({ head, number, unit }: Tail): string {
-  return `${head}${number}${unit}`;
+  const apart = number !== '' && unit !== '' ? ` ${unit.trim()}` : unit;
+  return `${head}${number}${apart}`;
 }
 
 /** A denominator already complete on a tape: another digit after it is a slip. */

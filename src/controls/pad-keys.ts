@@ -41,10 +41,14 @@ export interface PadKind {
 const METRIC = ['mm', 'cm', 'm'];
 const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '0'];
 
-/** The text a digit is added to: nothing, or what is left of it, when the text is fresh. */
+/**
+ * The text a digit is added to. A fresh text leaves the unit it was in, which is
+ * the one the keys are for.
+ */
 function base(text: string, fresh: Fresh): string {
-  if (fresh === 'all') return '';
-  return fresh === 'number' ? tailOf(text).head + tailOf(text).unit : text;
+  if (fresh === 'no') return text;
+  const { head, unit } = tailOf(text);
+  return fresh === 'all' ? unit : head + unit;
 }
 
 export function isLength(kind: Field['kind']): boolean {
@@ -100,7 +104,7 @@ function unitKey({ unit, bench }: PadKind): Key {
   const foreign = bench.unit === 'in' ? 'cm' : 'in';
   const target = unit === bench.unit ? foreign : bench.unit;
   return {
-    face: `→ ${target}`,
+    face: padWords.switchFace(target),
     name: padWords.switchTo(target),
     kind: 'word',
     edit: (text) => typeUnit(text, target === bench.unit ? tailOf(text).unit.trim() : target),

@@ -45,10 +45,14 @@ async function changed(kept: IDBObjectStore, key: string, by: (old: unknown) => 
 /** An idb-keyval store whose writes are on the disk before they are called done. */
 function strictStore(name: string): UseStore {
   let opened: Promise<IDBDatabase> | undefined;
+  const forget = () => {
+    opened = undefined;
+  };
   const open = () => {
-    opened ??= openDatabase(name, () => {
-      opened = undefined;
-    });
+    if (!opened) {
+      opened = openDatabase(name, forget);
+      opened.catch(forget); // to be asked again the next time
+    }
     return opened;
   };
   return async (mode, callback) => {
@@ -58,20 +62,15 @@ function strictStore(name: string): UseStore {
 }
 
 async function openDatabase(name: string, onLost: () => void): Promise<IDBDatabase> {
-  try {
-    const request = indexedDB.open(name, 1);
-    request.onupgradeneeded = () => request.result.createObjectStore('bench');
-    const db = await promisifyRequest(request);
-    db.onclose = onLost;
-    db.onversionchange = () => {
-      db.close();
-      onLost();
-    };
-    return db;
-  } catch (error) {
+  const request = indexedDB.open(name, 1);
+  request.onupgradeneeded = () => request.result.createObjectStore('bench');
+  const db = await promisifyRequest(request);
+  db.onclose = onLost;
+  db.onversionchange = () => {
+    db.close();
     onLost();
-    throw error;
-  }
+  };
+  return db;
 }
 
 async function within<Value>(work: () => Promise<Value>): Promise<Value> {

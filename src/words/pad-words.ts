@@ -18,8 +18,9 @@ export const padWords = {
   next: 'next field',
   nextFace: 'Next',
   fraction: (fraction: string) => `and ${fraction}`,
-  unit: (unit: string) => `in ${UNIT_NAMES[unit] ?? unit}`,
-  switchTo: (unit: string) => `type in ${UNIT_NAMES[unit] ?? unit}`,
+  unit: (unit: string) => `${unit}: in ${UNIT_NAMES[unit] ?? unit}`,
+  switchFace: (unit: string) => `to ${unit}`,
+  switchTo: (unit: string) => `to ${unit}: type in ${UNIT_NAMES[unit] ?? unit}`,
   less: (step: string) => `less by ${step}`,
   more: (step: string) => `more by ${step}`,
 };

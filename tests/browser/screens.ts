@@ -17,6 +17,7 @@ export const SCREENS: readonly Screen[] = [
   FIRST,
   { name: 'home', hash: '#/' },
   { name: 'sizes', hash: '#/sizes' },
+  { name: 'buttonhole', hash: '#/buttonhole' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'settings', hash: '#/settings' },

@@ -233,10 +233,14 @@ test('takes its size from the page, and follows it', () => {
     .spyOn(HTMLElement.prototype, 'clientWidth', 'get')
     .mockImplementation(() => wide);
   render(tape());
+  act(() => changed());
   expect(screen.getByRole('img').getAttribute('width')).toBe('390');
   wide = 800;
   act(() => changed());
   expect(screen.getByRole('img').getAttribute('width')).toBe('800');
+  // The next tape takes the size measured last; the tests after this one count on 360.
+  wide = 360;
+  act(() => changed());
   width.mockRestore();
 });
 

@@ -1,0 +1,48 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { loadLast, openingDraft } from '../../src/app/last.ts';
+import { inUnitOf } from '../../src/app/other-unit.ts';
+import { CHOICES, checkBench } from '../../src/app/settings.ts';
+import { readLength } from '../../src/lengths/read-length.ts';
+import { closures } from '../../src/screens/closures/closures.ts';
+import { convert } from '../../src/screens/convert/convert.ts';
+import { benchOf } from '../controls/helpers.ts';
+
+test('whatever was kept, a bench is made of known settings', () => {
+  fc.assert(
+    fc.property(fc.anything(), (kept) => {
+      const bench = checkBench(kept);
+      for (const [key, choices] of Object.entries(CHOICES)) {
+        expect(choices).toContain(bench[key as keyof typeof bench]);
+      }
+    }),
+  );
+});
+
+test('kept settings are taken, unknown ones are as new', () => {
+  expect(checkBench({ hand: 'left', unit: 'ell' })).toMatchObject({ hand: 'left', unit: 'cm' });
+});
+
+test('a calculation opens with the address, else with what it held last, else with its start', () => {
+  const bench = benchOf();
+  expect(openingDraft(convert, { length: '3' }, 'length=4', bench).length).toBe('3');
+  expect(openingDraft(convert, {}, 'length=4', bench).length).toBe('4');
+  expect(openingDraft(convert, {}, undefined, bench).length).toBe('5/8 in');
+});
+
+test('a draft typed in inches means the same on a bench of centimetres', () => {
+  const typed = { ...closures.start(benchOf({ unit: 'in' })), u: 'in' };
+  const bench = benchOf();
+  const here = inUnitOf(bench, closures, typed);
+  expect(here.opening).toBe('18 1/4 in');
+  expect(here.u).toBe('cm');
+  expect(readLength(here.opening ?? '', 'cm')).toEqual(readLength('18 1/4', 'in'));
+});
+
+test('what a damaged store holds of the last typing is left out', async () => {
+  const store = {
+    load: async () => ({ convert: 'length=4', closures: 7 }),
+    change: async () => {},
+  };
+  expect(await loadLast(store)).toEqual({ convert: 'length=4' });
+});

@@ -1,0 +1,46 @@
+import { cleanup, render, screen } from '@testing-library/preact';
+import { afterEach, expect, test } from 'vitest';
+import { MarkList } from '../../src/controls/mark-list.tsx';
+import { mm } from '../../src/lengths/length.ts';
+import type { Run } from '../../src/sewing/run.ts';
+import { benchOf } from './helpers.ts';
+
+afterEach(cleanup);
+
+function runOf(count: number, pitch: number): Run {
+  const marks = Array.from({ length: count }, (_, i) => ({
+    at: mm(12 + i * pitch),
+    label: String(i + 1),
+    kind: 'closure' as const,
+  }));
+  return { datum: 'top-edge', length: mm(24 + (count - 1) * pitch), marks };
+}
+
+const pane = () => ({ current: document.createElement('div') });
+
+test('each mark has its place from the datum and its step from the one before', () => {
+  render(<MarkList run={runOf(3, 71)} bench={benchOf()} scroller={pane()} />);
+  const rows = screen.getAllByRole('listitem').map((row) => row.textContent);
+  expect(rows).toEqual(['11.2 cm', '28.3 cm+7.1 cm', '315.4 cm+7.1 cm']);
+  expect(screen.getByText('from the top edge')).toBeTruthy();
+});
+
+test('it says the worst unevenness', () => {
+  render(<MarkList run={runOf(3, 71.4)} bench={benchOf()} scroller={pane()} />);
+  expect(screen.getByText(/no space is off by more than 0\.06 cm/)).toBeTruthy();
+});
+
+test('of 2,000 marks only those near to sight are made, and each knows its place', () => {
+  render(<MarkList run={runOf(2000, 5)} bench={benchOf()} scroller={pane()} />);
+  const rows = screen.getAllByRole('listitem');
+  expect(rows.length).toBeLessThan(60);
+  expect(rows[4]?.getAttribute('aria-posinset')).toBe('5');
+  expect(rows[4]?.getAttribute('aria-setsize')).toBe('2000');
+});
+
+test('a sewn mark is called so', () => {
+  const run = runOf(2, 50);
+  const marks = run.marks.map((mark) => ({ ...mark, kind: 'sewn' as const }));
+  render(<MarkList run={{ ...run, marks }} bench={benchOf()} scroller={pane()} />);
+  expect(screen.getAllByText('sewn')).toHaveLength(2);
+});

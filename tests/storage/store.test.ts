@@ -1,0 +1,67 @@
+import 'fake-indexeddb/auto';
+import { afterEach, expect, test, vi } from 'vitest';
+import { openStore, StoreError } from '../../src/storage/store.ts';
+
+let names = 0;
+const fresh = () => `test-${names++}`;
+
+afterEach(() => {
+  vi.restoreAllMocks();
+  vi.useRealTimers();
+});
+
+const faultOf = (work: Promise<unknown>) =>
+  work.then(
+    () => 'none',
+    (error: unknown) => (error instanceof StoreError ? error.fault : String(error)),
+  );
+
+test('what is kept is there, also for another page', async () => {
+  const name = fresh();
+  await openStore(name).change('settings', () => ({ hand: 'left' }));
+  expect(await openStore(name).load('settings')).toEqual({ hand: 'left' });
+  expect(await openStore(name).load('nothing')).toBeUndefined();
+});
+
+test('two pages changing the same thing at once lose nothing', async () => {
+  const name = fresh();
+  const pages = [openStore(name), openStore(name)];
+  const more = (old: unknown) => (typeof old === 'number' ? old : 0) + 1;
+  await Promise.all(Array.from({ length: 200 }, (_, i) => pages[i % 2]?.change('count', more)));
+  expect(await pages[0]?.load('count')).toBe(200);
+});
+
+test('a change is on the disk before it is called done', async () => {
+  const asked = vi.spyOn(IDBDatabase.prototype, 'transaction');
+  await openStore(fresh()).change('a', () => 1);
+  expect(asked).toHaveBeenCalledWith('bench', 'readwrite', { durability: 'strict' });
+});
+
+test('a browser that refuses storage is named so, and can be asked again', async () => {
+  const refuse = vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+    throw new DOMException('no', 'SecurityError');
+  });
+  const store = openStore(fresh());
+  expect(await faultOf(store.load('a'))).toBe('refused');
+  refuse.mockRestore();
+  expect(await faultOf(store.change('a', () => 1))).toBe('none');
+});
+
+test('a full disk is named so, and what was kept is still there', async () => {
+  const store = openStore(fresh());
+  await store.change('a', () => 1);
+  const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+    throw new DOMException('full', 'QuotaExceededError');
+  });
+  expect(await faultOf(store.change('a', () => 2))).toBe('full');
+  put.mockRestore();
+  expect(await store.load('a')).toBe(1);
+});
+
+test('a store that never answers is named slow', async () => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  vi.spyOn(indexedDB, 'open').mockImplementation(() => ({}) as IDBOpenDBRequest);
+  const waited = faultOf(openStore(fresh()).load('a'));
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(await waited).toBe('slow');
+});
