@@ -2,7 +2,6 @@ import { Home } from '../screens/home.tsx';
 import type { StoreFault } from '../storage/store.ts';
 import type { Offline } from './offline-watch.ts';
 import { PhoneNews } from './phone-news.tsx';
-import { CALCULATIONS } from './registry.ts';
 
 interface Props {
   hand: 'right' | 'left';
@@ -16,9 +15,8 @@ interface Props {
 
 /** The home screen with what there is to say of this phone. */
 export function HomePlace({ hand, unknown, onOpen, ...news }: Props) {
-  const ids = [...CALCULATIONS.map(({ id }) => id), 'settings'] as const;
   return (
-    <Home ids={ids} hand={hand} unknown={unknown} onOpen={onOpen}>
+    <Home hand={hand} unknown={unknown} onOpen={onOpen}>
       <PhoneNews {...news} />
     </Home>
   );

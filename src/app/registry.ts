@@ -1,10 +1,9 @@
 import type { Calculation } from '../controls/calculation.ts';
 import { convert } from '../screens/convert/convert.ts';
-import type { ScreenId } from '../words/home-words.ts';
 
-/** A calculation by its address; `home-words` has its title. */
+/** A calculation by its address. Home leads to those of `home-words`, others are beside one of these. */
 export interface Entry {
-  id: ScreenId;
+  id: string;
   load(): Calculation | Promise<Calculation>;
 }
 

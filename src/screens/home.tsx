@@ -1,9 +1,8 @@
 import type { ComponentChildren } from 'preact';
 
-import { homeWords, SCREEN_WORDS, type ScreenId } from '../words/home-words.ts';
+import { homeWords, SCREEN_WORDS } from '../words/home-words.ts';
 
 interface Props {
-  ids: readonly ScreenId[];
   hand: 'right' | 'left';
   /** The address that led nowhere, if one did. */
   unknown: string | undefined;
@@ -13,7 +12,7 @@ interface Props {
 }
 
 /** Where everything starts: what can be worked out, under the thumb. */
-export function Home({ ids, hand, unknown, onOpen, children }: Props) {
+export function Home({ hand, unknown, onOpen, children }: Props) {
   return (
     <div class="home" data-hand={hand}>
       <main>
@@ -24,7 +23,7 @@ export function Home({ ids, hand, unknown, onOpen, children }: Props) {
         {children}
       </main>
       <nav aria-label={homeWords.calculations}>
-        {ids.map((id) => (
+        {Object.entries(SCREEN_WORDS).map(([id, { title, about }]) => (
           <a
             key={id}
             href={`#/${id}`}
@@ -33,8 +32,8 @@ export function Home({ ids, hand, unknown, onOpen, children }: Props) {
               onOpen(id);
             }}
           >
-            <b>{SCREEN_WORDS[id].title}</b>
-            <small>{SCREEN_WORDS[id].about}</small>
+            <b>{title}</b>
+            <small>{about}</small>
           </a>
         ))}
       </nav>

@@ -5,5 +5,5 @@ export const appWords = {
   again: 'Try again',
   home: 'Back to the start',
   broken: (message: string) =>
-    `Something in the app failed (${message}). What was typed is in the address. Go back to the start, or load the page again.`,
+    `Something failed (${message}). What was typed is in the address: load the page again.`,
 };

@@ -7,13 +7,10 @@ export const homeWords = {
   unknown: (address: string) => `There is nothing at “${address}”. Choose below.`,
 };
 
-/** Every screen that home leads to: its title, and what it is for. */
+/** Every screen that home leads to, in the order of the work: its title, and what it is for. */
 export const SCREEN_WORDS = {
   convert: { title: 'Inches and centimetres', about: 'Any length, on both tapes' },
   closures: { title: 'Closures', about: 'Hooks, buttons, snaps, evenly placed' },
-  buttonhole: { title: 'Buttonhole', about: 'How long, and where it starts' },
   sizes: { title: 'Stitches, buttons, needles', about: 'Sizes in the other system' },
   settings: { title: 'Settings', about: 'Hand, units, tape, light, voice' },
 };
-
-export type ScreenId = keyof typeof SCREEN_WORDS;

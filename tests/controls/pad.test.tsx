@@ -55,7 +55,7 @@ test('sums are typed as they are said', () => {
   render(<TypedOn bench={benchOf()} first="" />);
   expect(press('1', '2', 'plus', '3', 'mm: in millimetres', 'minus', '4')).toBe('12 + 3 mm − 4');
   expect(press('erase', 'erase')).toBe('12 + 3 mm');
-  expect(press('halve it')).toBe('12 + 3 mm ÷ 2');
+  expect(press('÷ 2: halve it')).toBe('12 + 3 mm ÷ 2');
   expect(press('clear the field')).toBe('');
 });
 

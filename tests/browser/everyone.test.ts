@@ -1,0 +1,172 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { phoneWords } from '../../src/words/phone-words.ts';
+import { axeFaults } from './axe.ts';
+import { launchBrowser, openApp, SMALL_PHONE, takePhone } from './harness.ts';
+import { SCREENS } from './screens.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+const NARROW = { width: 320, height: 568 };
+const SIDEWAYS = { width: 640, height: 360 };
+
+/** States of a screen that have no place in the list of screens. */
+const STATES: [string, string, (page: Page) => Promise<void>][] = [
+  ['a mistake', '#/closures?count=abc', async () => {}],
+  ['choices', '#/closures', (page) => page.locator('button[name=by]').tap()],
+  ['no keys', '#/closures?level=20', (page) => page.getByText('No keys').tap()],
+  ['made elsewhere', '#/closures/follow', (page) => page.getByText('Made elsewhere').tap()],
+  ['nowhere', '#/nowhere', async () => {}],
+];
+
+const large = (page: Page) =>
+  page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+
+/** What can be pressed and is smaller than a thumb needs, with its size. */
+const smallTargets = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, a, label')]
+      .filter((target) => target.checkVisibility())
+      .map((target) => ({ target, box: target.getBoundingClientRect() }))
+      .filter(({ box }) => box.width < 47.9 || box.height < 47.9)
+      .map(({ target, box }) => `${target.textContent} ${box.width} × ${box.height}`),
+  );
+
+const overflow = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+
+test.each(SCREENS)('$name suits the left hand, large text, and a narrow phone', async (screen) => {
+  const app = await openApp(browser, inject('address'), {
+    at: screen.hash,
+    size: SMALL_PHONE,
+    bench: { hand: 'left', theme: 'night' },
+    serviceWorkers: 'block',
+  });
+  const { page } = app;
+  await page.locator('h1').first().waitFor();
+  await screen.steps?.(page);
+  expect(await axeFaults(page), 'left hand').toEqual([]);
+  for (const size of [SMALL_PHONE, NARROW, SIDEWAYS]) {
+    await page.setViewportSize(size);
+    expect(await smallTargets(page), `${size.width} wide`).toEqual([]);
+    expect(await overflow(page), `${size.width} wide`).toBe(0);
+  }
+  await page.setViewportSize(SMALL_PHONE);
+  await large(page);
+  expect(await axeFaults(page), 'large text').toEqual([]);
+  expect(await overflow(page), 'large text').toBe(0);
+  expect(app.complaints).toEqual([]);
+  await app.close();
+});
+
+test.each(STATES)('%s can be used by everyone', async (_, at, reach) => {
+  for (const theme of ['paper', 'night'] as const) {
+    const app = await openApp(browser, inject('address'), {
+      at,
+      size: SMALL_PHONE,
+      bench: { theme },
+      serviceWorkers: 'block',
+    });
+    await app.page.locator('h1').first().waitFor();
+    await reach(app.page);
+    expect(await axeFaults(app.page), theme).toEqual([]);
+    await large(app.page);
+    expect(await axeFaults(app.page), `${theme}, large text`).toEqual([]);
+    await app.close();
+  }
+});
+
+test('everything that is pressed lies in the lower 60 % of a small phone', async () => {
+  const app = await openApp(browser, inject('address'), {
+    size: SMALL_PHONE,
+    serviceWorkers: 'block',
+  });
+  for (const { hash } of SCREENS) {
+    await app.page.goto(inject('address') + hash);
+    await app.page.locator('h1').first().waitFor();
+    const high = await app.page.evaluate(() =>
+      [...document.querySelectorAll('button, a, label')]
+        .filter((target) => target.checkVisibility())
+        .filter((target) => target.getBoundingClientRect().top < innerHeight * 0.4 - 1)
+        .map((target) => target.textContent),
+    );
+    expect(high, hash).toEqual([]);
+  }
+  await app.close();
+});
+
+test('the key for the next mark is the lower half', async () => {
+  const app = await openApp(browser, inject('address'), {
+    at: '#/closures/follow',
+    size: SMALL_PHONE,
+    serviceWorkers: 'block',
+  });
+  const box = await app.page.getByRole('button', { name: /Marked. Next/ }).boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(SMALL_PHONE.height / 2);
+  expect(box?.width).toBe(SMALL_PHONE.width);
+  await app.close();
+});
+
+test('settings are kept over a reload: hand, light, unit, decimal comma', async () => {
+  const app = await openApp(browser, inject('address'), {
+    at: '#/settings',
+    size: SMALL_PHONE,
+    serviceWorkers: 'block',
+  });
+  const { page } = app;
+  for (const name of ['left hand', 'night bench', 'inches', 'comma, 1,5']) {
+    await page.getByText(name, { exact: true }).tap();
+  }
+  await page.waitForTimeout(300); // each change is on the disk only a moment later
+  await page.goto(`${inject('address')}#/closures`);
+  await page.reload();
+  await page.locator('.pad[data-hand=left]').waitFor();
+  expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('night');
+  expect(await page.locator('input[name=opening]').inputValue()).toBe('18 1/4');
+  expect(await page.getByRole('button', { name: 'decimal mark' }).textContent()).toBe(',');
+  const left = await page.getByRole('button', { name: 'next field' }).boundingBox();
+  expect(left?.x).toBeLessThan(SMALL_PHONE.width / 2);
+  await app.close();
+});
+
+const BROKEN: [string, () => void, string][] = [
+  [
+    'refuses storage',
+    () => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('no', 'SecurityError');
+      };
+    },
+    phoneWords.store.refused,
+  ],
+  [
+    'never answers about storage',
+    () => {
+      IDBFactory.prototype.open = () => ({}) as IDBOpenDBRequest;
+    },
+    phoneWords.store.slow,
+  ],
+  [
+    'has no service workers',
+    () => Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined }),
+    phoneWords.blocked.unsupported,
+  ],
+];
+
+test.each(BROKEN)('a browser that %s is said so, and the app works', async (_, breakIt, said) => {
+  const app = await takePhone(browser, inject('address'), { size: SMALL_PHONE });
+  await app.page.addInitScript(breakIt);
+  await app.page.goto(inject('address'));
+  await app.page.getByText(said).waitFor();
+  await app.page.getByRole('link', { name: /^Closures/ }).tap();
+  await app.page.locator('.answer .number').waitFor();
+  await app.close();
+});
