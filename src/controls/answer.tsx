@@ -3,7 +3,7 @@ import type { RefObject } from 'preact';
 import { shownText } from '../lengths/show-length.ts';
 import type { Bench } from './bench.ts';
 import type { Answer, Line } from './calculation.ts';
-import { ListOfMarks } from './parts.tsx';
+import { FigureOf, ListOfMarks } from './parts.tsx';
 import { Rich } from './rich.tsx';
 import './answer.css';
 
@@ -35,6 +35,9 @@ export function AnswerWords({ answer, bench, scroller }: Props) {
         .map(({ name, run }) => (
           <ListOfMarks key={name} run={run} bench={bench} scroller={scroller} />
         ))}
+      {answer.figures?.map((drawn) => (
+        <FigureOf key={drawn.name} {...drawn} />
+      ))}
       <Lines lines={answer.lines} />
       {answer.cautions.map((caution) => (
         <p class="warning caution" key={caution}>

@@ -1,3 +1,4 @@
+import type { Figure } from '../drawing/figure.ts';
 import type { ReadFault } from '../lengths/read-fault.ts';
 import type { Shown } from '../lengths/show-length.ts';
 import type { Problem } from '../sewing/problem.ts';
@@ -75,6 +76,8 @@ export interface Answer {
   /** What can hurt someone at this step, said below the numbers. */
   cautions: readonly string[];
   runs: readonly NamedRun[];
+  /** Drawings to scale. */
+  figures?: readonly { name: string; figure: Figure }[];
   workings: readonly Working[];
 }
 

@@ -5,6 +5,8 @@ const KINDS: Readonly<Record<MarkKind, string>> = {
   closure: '',
   level: 'on the level',
   sewn: 'sewn',
+  press: 'press',
+  stitch: 'stitch',
 };
 
 export const markWords = {

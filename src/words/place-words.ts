@@ -3,6 +3,7 @@ import type { Datum } from '../sewing/run.ts';
 const PLACES: Readonly<Record<Datum, string>> = {
   zero: 'from zero',
   'top-edge': 'from the top edge',
+  'raw-edge': 'from the raw edge',
 };
 
 /** Where a place on a run is measured from. */

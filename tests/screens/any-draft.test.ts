@@ -4,6 +4,7 @@ import type { Calculation, Draft } from '../../src/controls/calculation.ts';
 import { buttonhole } from '../../src/screens/buttonhole/buttonhole.ts';
 import { closures } from '../../src/screens/closures/closures.ts';
 import { convert } from '../../src/screens/convert/convert.ts';
+import { hem } from '../../src/screens/hem/hem.ts';
 import { sizes } from '../../src/screens/sizes/sizes.ts';
 import { benchOf } from '../controls/helpers.ts';
 
@@ -44,7 +45,7 @@ function draftsOf(calculation: Calculation) {
   return fc.record(Object.fromEntries(entries), { requiredKeys: [] });
 }
 
-test.each([convert, sizes, closures, buttonhole])(
+test.each([convert, sizes, closures, buttonhole, hem])(
   'whatever the address holds, $id answers or says why, in whole sentences',
   (calculation) => {
     fc.assert(

@@ -1,0 +1,8 @@
+/** The key of the line styles, the same on every drawing. */
+export const figureWords = {
+  cloth: 'cloth',
+  fold: 'fold',
+  stitch: 'stitch line',
+  cut: 'cut line',
+  measure: 'measure',
+};

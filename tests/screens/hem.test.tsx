@@ -1,0 +1,79 @@
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { afterEach, expect, test } from 'vitest';
+import { hem } from '../../src/screens/hem/hem.ts';
+import { benchOf } from '../controls/helpers.ts';
+import { answer, open, type } from './helpers.tsx';
+
+afterEach(cleanup);
+
+// US Army FM 10-16, fig. 8-3: 1/2 in turn-under, 1 in hem, 1 1/2 in in all, lines at 1 and 2 in.
+test('the canvas hem of the manual, on the screen', async () => {
+  const canvas = { depth: '1', turn: '1/2', edgeStitch: '1/8', style: 'unequal' };
+  open(hem, canvas, benchOf({ unit: 'in' }));
+  const said = await answer();
+  expect(said).toMatch(/^1 1\/2.* in to turn up/);
+  expect(said).toMatch(/Press 1\/2.* in from the raw edge, then 1 1\/2/);
+  expect(said).toMatch(/Chalk lines to fold to1 in from the raw edge, then 2 in from the fold/);
+});
+
+test('the lines are marks from the raw edge, to be followed', async () => {
+  open(hem, { depth: '2', turn: '0.7', edgeStitch: '0.2' });
+  await answer();
+  expect(await screen.findByText('0.7 cm')).toBeTruthy();
+  expect(await screen.findByText('4.5 cm')).toBeTruthy();
+  expect(screen.getByRole('button', { name: 'Follow' })).toBeTruthy();
+});
+
+test('a hem too full for its cloth says so, and a shallower one is a press away', async () => {
+  open(hem, { depth: '2', shape: 'rise', chord: '40', rise: '5' });
+  expect(await answer()).toContain('9.4 % to lose, the cloth takes about 6 %');
+  fireEvent.click(await screen.findByText('Make it 1.2 cm deep'));
+  expect(await answer()).not.toContain('will not lie flat');
+});
+
+test('an inward curve is stretched or clipped instead', async () => {
+  open(hem, { shape: 'inward' });
+  expect(await answer()).toContain('An inward curve is too short');
+});
+
+test('a mitred corner has its two marks, and is drawn with the key of its lines', async () => {
+  open(hem, { depth: '4', side: '1.5', corner: 'mitre', style: 'single' });
+  const said = await answer();
+  expect(said).toContain('along the bottom from the raw corner3 cm');
+  expect(said).toContain('up the side from the raw corner8 cm');
+  expect(await screen.findByRole('img', { name: 'Corner, flat, wrong side up' })).toBeTruthy();
+  expect((await screen.findAllByText('stitch line')).length).toBeGreaterThan(0);
+});
+
+test('cautions stand where the cut and the iron come', async () => {
+  open(hem);
+  const said = await answer();
+  expect(said).toContain('Try on before you cut');
+  expect(said).toContain('at most 110 °C');
+});
+
+const WRONG: [string, Record<string, string>, RegExp][] = [
+  ['no depth', { depth: '0' }, /Depth, finished: /],
+  ['deeper than the piece', { depth: '2', finished: '1' }, /Depth, finished: .*1 cm/],
+  ['a turn deeper than the hem', { turn: '3' }, /First turn: /],
+  [
+    'deeper than the radius',
+    { depth: '50', turn: '1', shape: 'rise' },
+    /Depth, finished: .*42\.5 cm/,
+  ],
+  ['no such corner', { corner: 'mitre', angle: '3' }, /Angle of the corner: .*20 to 160/],
+  ['no such angle', { corner: 'mitre', angle: 'right' }, /Angle of the corner: “right”/],
+  ['no taper', { taper: 'taper', acrossAbove: '0' }, /Across, a depth above: /],
+  ['an ease no cloth has', { shape: 'rise', cloth: 'own', ease: '120' }, /Eases in, per cent: /],
+];
+
+test.each(WRONG)('%s: the field and the mend are named', async (_, set, said) => {
+  open(hem, set);
+  expect(await answer()).toMatch(said);
+});
+
+test('typing the depth moves every line at once', async () => {
+  open(hem);
+  type('Depth, finished', '3');
+  expect(await answer()).toMatch(/^3\.7 cm to turn up/);
+});
