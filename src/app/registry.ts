@@ -10,6 +10,7 @@ export interface Entry {
 /** Every calculation, in the order of the work. Each further one is fetched when first opened. */
 export const CALCULATIONS: readonly Entry[] = [
   { id: 'convert', load: () => convert },
+  { id: 'seam', load: () => import('../screens/seam/seam.ts').then((part) => part.seam) },
   { id: 'hem', load: () => import('../screens/hem/hem.ts').then((part) => part.hem) },
   {
     id: 'closures',

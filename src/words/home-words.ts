@@ -10,6 +10,7 @@ export const homeWords = {
 /** Every screen that home leads to, in the order of the work: its title, and what it is for. */
 export const SCREEN_WORDS = {
   convert: { title: 'Inches and centimetres', about: 'Any length, on both tapes' },
+  seam: { title: 'Seam allowance', about: 'What each finish takes' },
   hem: { title: 'Hem', about: 'Turn-up, lines, curves, corners' },
   closures: { title: 'Closures', about: 'Hooks, buttons, snaps, evenly placed' },
   sizes: { title: 'Stitches, buttons, needles', about: 'Sizes in the other system' },

@@ -18,6 +18,7 @@ export const SCREENS: readonly Screen[] = [
   { name: 'home', hash: '#/' },
   { name: 'sizes', hash: '#/sizes' },
   { name: 'buttonhole', hash: '#/buttonhole' },
+  { name: 'seam allowance', hash: '#/seam' },
   { name: 'hem', hash: '#/hem' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },

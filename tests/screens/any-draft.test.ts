@@ -5,6 +5,7 @@ import { buttonhole } from '../../src/screens/buttonhole/buttonhole.ts';
 import { closures } from '../../src/screens/closures/closures.ts';
 import { convert } from '../../src/screens/convert/convert.ts';
 import { hem } from '../../src/screens/hem/hem.ts';
+import { seam } from '../../src/screens/seam/seam.ts';
 import { sizes } from '../../src/screens/sizes/sizes.ts';
 import { benchOf } from '../controls/helpers.ts';
 
@@ -45,7 +46,7 @@ function draftsOf(calculation: Calculation) {
   return fc.record(Object.fromEntries(entries), { requiredKeys: [] });
 }
 
-test.each([convert, sizes, closures, buttonhole, hem])(
+test.each([convert, sizes, closures, buttonhole, hem, seam])(
   'whatever the address holds, $id answers or says why, in whole sentences',
   (calculation) => {
     fc.assert(

@@ -1,0 +1,94 @@
+import type { Figure, FigureShape, Point } from './figure.ts';
+
+/** A row of a finish as far as it can be drawn: what is done, in mm from the stitch line. */
+export interface DrawnRow {
+  what: string;
+  at: number | undefined;
+}
+
+/**
+ * A seam in section, its widths to scale, the layers drawn apart: garment to the
+ * left, allowances to the right of the stitch line at 0.
+ */
+export function seamSection(finish: string, rows: readonly DrawnRow[], consumed: number): Figure {
+  const apart = Math.max(0.8, consumed * 0.12);
+  const garment = -consumed * 1.2;
+  const at = (what: string) => rows.find((row) => row.what === what)?.at;
+  const upright = (
+    x: number,
+    line: 'stitch' | 'cut',
+    from = -2 * apart,
+    to = 2 * apart,
+  ): FigureShape => ({
+    line,
+    points: [
+      { x, y: from },
+      { x, y: to },
+    ],
+  });
+  const layer = (y: number, ...rest: Point[]): FigureShape => ({
+    line: 'cloth',
+    points: [{ x: garment, y }, ...rest],
+  });
+  const stitch = upright(0, 'stitch');
+  switch (finish) {
+    case 'french': {
+      const edge = at('turn') ?? consumed;
+      const raw = edge - ((at('trim') ?? edge) - edge);
+      return [
+        layer(
+          -apart,
+          { x: edge, y: -apart },
+          { x: edge, y: -apart / 3 },
+          { x: raw, y: -apart / 3 },
+        ),
+        layer(apart, { x: edge, y: apart }, { x: edge, y: apart / 3 }, { x: raw, y: apart / 3 }),
+        stitch,
+        upright(edge - apart / 4, 'stitch', -apart, apart),
+      ];
+    }
+    case 'felled': {
+      const fold = at('turn-under') ?? consumed;
+      const under = at('trim-under') ?? 0;
+      return [
+        layer(-apart, { x: fold, y: -apart }, { x: fold, y: 0 }, { x: fold * 0.2, y: 0 }),
+        layer(apart, { x: under, y: apart }),
+        stitch,
+        upright(fold * 0.92, 'stitch'),
+        upright(under, 'cut', apart / 2, 1.5 * apart),
+      ];
+    }
+    case 'mock-french': {
+      const half = at('press-half') ?? consumed / 2;
+      const fold = (y: number, to: number) =>
+        layer(y, { x: half, y }, { x: half, y: to }, { x: 0.1 * half, y: to });
+      return [
+        fold(-apart, -apart / 3),
+        fold(apart, apart / 3),
+        stitch,
+        upright(half * 0.9, 'stitch'),
+      ];
+    }
+    case 'graded': {
+      const outer = at('trim') ?? consumed;
+      const inner = at('trim-inner') ?? outer;
+      return [
+        layer(-apart, { x: outer, y: -apart }),
+        layer(apart, { x: inner, y: apart }),
+        stitch,
+        upright(outer, 'cut', -1.5 * apart, -apart / 2),
+        upright(inner, 'cut', apart / 2, 1.5 * apart),
+      ];
+    }
+    default: {
+      const edge = at('trim') ?? consumed;
+      const bound = at('bind');
+      return [
+        layer(-apart, { x: edge, y: -apart }),
+        layer(apart, { x: edge, y: apart }),
+        stitch,
+        ...(bound === undefined ? [upright(edge, 'cut')] : [upright(bound, 'stitch')]),
+      ];
+    }
+  }
+}

@@ -1,0 +1,118 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Answer, Calculation, Draft } from '../../controls/calculation.ts';
+import { type DraftReader, readDraft } from '../../controls/draft.ts';
+import { countOf } from '../../controls/draft-numbers.ts';
+import { refusedFor } from '../../controls/problem-faults.ts';
+import { exactLength, length, ZERO } from '../../lengths/length.ts';
+import { mustBePositive, mustNotBeNegative } from '../../sewing/length-checks.ts';
+import { answerUnless, type Outcome } from '../../sewing/problem.ts';
+import { allowanceChange, clipSpacing, girthEffect, letOut } from '../../sewing/seam-change.ts';
+import {
+  type FinishInput,
+  finishSeam,
+  leastAllowance,
+  USUAL_FRENCH,
+} from '../../sewing/seam-finish.ts';
+import { seamWords as words } from '../../words/seam-words.ts';
+import { changeAnswer, clipAnswer, finishAnswer, girthAnswer } from './answers.ts';
+import { chosen, seamFields } from './fields.ts';
+
+/** Seam allowances: what a finish takes, another allowance, letting out, clips. */
+export const seam: Calculation = {
+  id: 'seam',
+  title: words.title,
+  start: startingDraft,
+  fields: seamFields,
+  work(draft, bench) {
+    const read = readDraft(draft, bench);
+    const outcome = WORK[chosen(draft, 'what')](read, draft, bench);
+    if (read.faults.length > 0 || !outcome) return { ok: false, faults: read.faults };
+    return outcome.ok ? { ok: true, answer: outcome.value } : refusedFor(outcome.problems);
+  },
+};
+
+function startingDraft(bench: Bench): Draft {
+  const scale = (cm: string, mm: string, inches: string) =>
+    bench.unit === 'in' ? inches : bench.unit === 'mm' ? mm : cm;
+  return {
+    what: 'finish',
+    given: scale('1.5', '15', '5/8'),
+    finish: 'french',
+    first: scale('0.9', '9', '3/8'),
+    trim: scale('0.3', '3', '1/8'),
+    second: scale('0.6', '6', '1/4'),
+    allowance: scale('1.5', '15', '5/8'),
+    wanted: scale('1', '10', '3/8'),
+    seams: '4',
+    way: 'out',
+    change: scale('2', '20', '3/4'),
+    radius: scale('8', '80', '3'),
+    opening: scale('0.2', '2', '1/8'),
+  };
+}
+
+type Working = (read: DraftReader, draft: Draft, bench: Bench) => Outcome<Answer> | undefined;
+
+const WORK: Readonly<Record<keyof typeof words.what, Working>> = {
+  finish: (read, draft, bench) => {
+    const input = finishInput(read, draft);
+    return input && then(finishSeam(input), (plan) => finishAnswer(plan, input, bench));
+  },
+  change: (read, _, bench) => {
+    const pattern = read.length('given');
+    const wanted = read.length('wanted');
+    const seams = countOf(read, 'seams');
+    if (pattern === undefined || wanted === undefined || seams === undefined) return undefined;
+    const counted = letOut({ allowance: length(1), change: ZERO, seams, least: ZERO });
+    const problems = [
+      ...mustNotBeNegative('given', pattern),
+      ...mustBePositive('wanted', wanted),
+      ...(counted.ok ? [] : counted.problems),
+    ];
+    return answerUnless(problems, () => {
+      const each = allowanceChange(pattern, wanted);
+      const girth = girthEffect(pattern, wanted, seams);
+      return { ok: true, value: changeAnswer({ pattern, wanted, each, girth }, bench) };
+    });
+  },
+  girth: (read, draft, bench) => {
+    const allowance = read.length('allowance');
+    const by = read.length('change');
+    const seams = countOf(read, 'seams');
+    if (allowance === undefined || by === undefined || seams === undefined) return undefined;
+    const out = chosen(draft, 'way') === 'out';
+    const finish = chosen(draft, 'finish');
+    const least = leastAllowance({ finish, given: allowance, ...USUAL_FRENCH });
+    const change = out ? by : length(-by);
+    return answerUnless(mustBePositive('change', by), () =>
+      then(letOut({ allowance, change, seams, least }), (plan) =>
+        girthAnswer(plan, { by, seams, out, least }, bench),
+      ),
+    );
+  },
+  curve: (read, _, bench) => {
+    const radius = read.length('radius');
+    const allowance = read.length('allowance');
+    const opening = read.length('opening');
+    if (radius === undefined || allowance === undefined || opening === undefined) return undefined;
+    return then(clipSpacing(radius, allowance, opening), (spacing) =>
+      clipAnswer({ spacing: exactLength(spacing), radius, allowance, opening }, bench),
+    );
+  },
+};
+
+function finishInput(read: DraftReader, draft: Draft): FinishInput | undefined {
+  const finish = chosen(draft, 'finish');
+  const given = read.length('given');
+  if (given === undefined) return undefined;
+  if (finish !== 'french') return { finish, given, ...USUAL_FRENCH };
+  const first = read.length('first');
+  const trim = read.length('trim');
+  const second = read.length('second');
+  if (first === undefined || trim === undefined || second === undefined) return undefined;
+  return { finish, given, first, trim, second };
+}
+
+function then<Value>(outcome: Outcome<Value>, say: (value: Value) => Answer): Outcome<Answer> {
+  return outcome.ok ? { ok: true, value: say(outcome.value) } : outcome;
+}

@@ -1,0 +1,110 @@
+import type { Finish, Row } from '../sewing/seam-finish.ts';
+
+interface Rule {
+  says: string;
+  source: string;
+}
+
+const labels = {
+  what: 'What',
+  given: 'Pattern gives',
+  finish: 'Finish',
+  first: 'First row from the edge',
+  trim: 'Trim to',
+  second: 'Second row',
+  allowance: 'Allowance',
+  wanted: 'Allowance wanted',
+  seams: 'Seams all round',
+  way: 'Change',
+  change: 'By, all round',
+  radius: 'Radius of the curve',
+  opening: 'A clip may open',
+};
+
+const finishes: Readonly<Record<Finish, string>> = {
+  plain: 'Plain, overcast',
+  french: 'French',
+  felled: 'Flat-felled',
+  'mock-french': 'Mock French',
+  bound: 'Bound',
+  graded: 'Enclosed, graded',
+};
+
+const ROWS: Readonly<Record<Row['do'], (at: string) => string>> = {
+  sew: () => 'Sew, right sides together, on the stitch line',
+  'sew-first': (at) => `Sew the first row, wrong sides together, ${at} from the stitch line`,
+  'sew-second': () => 'Sew the second row on the stitch line',
+  trim: (at) => `Trim to ${at} from the stitch line`,
+  'trim-under': (at) => `Trim the under layer to ${at} from the stitch line`,
+  'trim-inner': (at) => `Trim the inner layer to ${at} from the stitch line`,
+  overcast: () => 'Overcast or zigzag each edge (ISO 4915: 503, 504 or 304)',
+  'press-open': () => 'Press the allowances open',
+  turn: (at) =>
+    `Turn right sides together, press the first row to the edge, ${at} from the stitch line`,
+  'turn-under': (at) => `Turn the upper layer under; its fold is ${at} from the stitch line`,
+  'press-half': (at) =>
+    `Press each allowance in half to the middle; the fold is ${at} from the stitch line`,
+  'edge-stitch': (at) => `Edge-stitch the folds together, ${at} from the stitch line`,
+  'fell-stitch': (at) => `Stitch the fold down, ${at} from the seam`,
+  bind: (at) =>
+    `Stitch the bias strip on, ${at} from the stitch line; wrap it round and stitch again`,
+  enclose: () => 'Turn and press, the widest layer to the outside',
+};
+
+/** Seam allowances: what a finish takes, changes, curves. */
+export const seamWords = {
+  title: 'Seam allowance',
+  labels,
+  what: {
+    finish: 'A finish',
+    change: 'Another allowance',
+    girth: 'Let out or take in',
+    curve: 'Clips on a curve',
+  },
+  finish: finishes,
+  way: { out: 'Let out', in: 'Take in' },
+  row: (row: Row, at: string) => ROWS[row.do](at),
+  step: (number: number) => `${number}.`,
+  taken: 'taken on each edge',
+  fits: (finish: string, spare: string | undefined) =>
+    spare === undefined
+      ? `${finish}: takes the allowance just as it is.`
+      : `${finish}: ${spare} of the allowance is left over; trim it off first, or sew nearer the edge.`,
+  over: (finish: string, over: string, girth: string) =>
+    `${finish} takes ${over} more than the pattern gives on each edge: ${girth} of the girth is lost at each seam. Cut a wider allowance, or sew narrower rows.`,
+  overShort: (finish: string) => `${finish}: does not fit this allowance.`,
+  guide: 'Guide the raw edge',
+  guideAt: (mm: string, inches: string) => `${mm} or ${inches} from the needle`,
+  plate: 'Nearest line of the plate (common practice, no source)',
+  plateAt: (line: string, off: string | undefined) =>
+    off === undefined ? `${line}, just on it` : `${line}, off by ${off}`,
+  strip: 'Cut the bias strip',
+  trimEach: 'to trim from each edge',
+  addEach: 'to add to each edge',
+  same: 'nothing to change',
+  changeSentence: (wanted: string) => `Mark the stitch line ${wanted} from the new raw edge.`,
+  sameSentence: 'The pattern has this allowance already.',
+  girthIf: 'Sewn so without recutting, the girth changes by',
+  wider: (length: string) => `${length} wider`,
+  narrower: (length: string) => `${length} narrower`,
+  perEdge: 'on each edge of each seam',
+  letOutSentence: (left: string) =>
+    `Sew that much nearer to the raw edge; ${left} of the allowance is left.`,
+  takeInSentence: (left: string) => `Sew that much further in; the allowance is then ${left}.`,
+  fromHere: 'apart at most',
+  clipSentence: (short: string) =>
+    `Clip (or notch, outward) no further apart, and stop ${short} short of the stitching.`,
+  blades:
+    'Clip and trim with the points away from the hand that holds the cloth; never cut towards it.',
+  published: ({ says, source }: Rule) => `${says} (${source}).`,
+  derived: 'Geometry, derived here.',
+  sumFormula: (first: string, second: string, consumed: string) =>
+    `${first} + ${second} = ${consumed}.`,
+  changeFormula: (pattern: string, wanted: string, each: string) =>
+    `${pattern} − ${wanted} = ${each} on each edge.`,
+  girthFormula: (change: string, seams: number, each: string) =>
+    `${change} ÷ (2 × ${seams}) = ${each}.`,
+  clipFormula: (opening: string, radius: string, allowance: string, spacing: string) =>
+    `${opening} × ${radius} ÷ ${allowance} = ${spacing}.`,
+  section: 'The seam in section',
+};
