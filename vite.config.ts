@@ -16,7 +16,7 @@ const KEPT = [
 
 /** What every screen needs, in one file: it packs better than in several. */
 const BASE =
-  /node_modules.(preact|idb-keyval)|src.storage|src.lengths.(?!read-(lengths|number))|src.app.(?!follow|home|phone|other|offline|awake|voice)|src.controls.(?!adopt|sideways|follow|made|tape|run-|use-(pan|box|tape)|mark|figure|fault|choice|offers|problem|draft-|with|css)|src.screens.convert|src.words.(app|pad|control|convert|unit)|sewing.run/;
+  /node_modules.(preact|idb-keyval)|src.storage|src.lengths.(?!read-(lengths|number))|src.app.(?!calculations|follow|home|phone|other|offline|awake|voice)|src.controls.(?!adopt|sideways|follow|made|tally|tape|run-|use-(pan|box|tape)|mark|figure|fault|choice|offers|problem|draft-|with|css)|src.screens.convert|src.words.(app|pad|control|convert|unit)|sewing.run/;
 
 /** What comes just after the first answer, on every calculation: tape, list, choices, faults. */
 const LATE =
@@ -70,9 +70,7 @@ const homeFirst: Plugin = {
 };
 
 function homeHtml(): string {
-  const links = Object.entries(SCREEN_WORDS).map(
-    ([id, { title, about }]) => `<a href="#/${id}"><b>${title}</b><small>${about}</small></a>`,
-  );
+  const links = Object.entries(SCREEN_WORDS).map(([id, title]) => `<a href="#/${id}">${title}</a>`);
   return [
     `<div class="home"><main><h1>${homeWords.name}</h1><p class="lead">${homeWords.lead}</p>`,
     `<p>${homeWords.about}</p></main>`,

@@ -6,7 +6,7 @@ import { type Store, StoreError, type StoreFault } from '../storage/store.ts';
 import { CalculationPlace } from './calculation-place.tsx';
 import { type Last, saveLast } from './last.ts';
 import type { Offline } from './offline-watch.ts';
-import { CALCULATIONS } from './registry.ts';
+import { loaderOf } from './registry.ts';
 import { saveBench } from './settings.ts';
 import { SettingsPlace } from './settings-place.tsx';
 import { showTheme } from './theme.ts';
@@ -51,19 +51,6 @@ export function App({ store, ...first }: Props) {
   const { route } = address;
   const open = (screen: string) => address.go({ screen, mode: '', draft: {} });
   const home = () => open('');
-  const entry = CALCULATIONS.find(({ id }) => id === route.screen);
-  if (entry) {
-    return (
-      <CalculationPlace
-        key={entry.id}
-        entry={entry}
-        address={address}
-        last={last[entry.id]}
-        bench={bench}
-        onHome={home}
-      />
-    );
-  }
   if (route.screen === 'settings') {
     const change = (next: Bench) => {
       setBench(next);
@@ -71,15 +58,29 @@ export function App({ store, ...first }: Props) {
     };
     return <SettingsPlace bench={bench} onBench={change} onHome={home} />;
   }
-  if (Home.state !== 'here') return <Waiting loaded={Home} onHome={home} />;
+  const atHome =
+    Home.state === 'here' ? (
+      <Home.value
+        hand={bench.hand}
+        unknown={route.screen === '' ? undefined : route.screen}
+        offline={offline}
+        fault={storeFault}
+        onOpen={open}
+        onDismiss={() => hear({ firstReady: false, update: undefined })}
+      />
+    ) : (
+      <Waiting loaded={Home} onHome={home} />
+    );
+  if (route.screen === '') return atHome;
   return (
-    <Home.value
-      hand={bench.hand}
-      unknown={route.screen === '' ? undefined : route.screen}
-      offline={offline}
-      fault={storeFault}
-      onOpen={open}
-      onDismiss={() => hear({ firstReady: false, update: undefined })}
+    <CalculationPlace
+      key={route.screen}
+      load={loaderOf(route.screen)}
+      address={address}
+      last={last[route.screen]}
+      bench={bench}
+      onHome={home}
+      nowhere={atHome}
     />
   );
 }

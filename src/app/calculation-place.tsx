@@ -1,4 +1,4 @@
-import type { ComponentProps } from 'preact';
+import type { ComponentProps, VNode } from 'preact';
 import { useEffect, useMemo } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
@@ -8,16 +8,17 @@ import { useLoaded } from '../controls/use-loaded.ts';
 import type { FollowPlace } from './follow-place.tsx';
 import { openingDraft } from './last.ts';
 import type { inUnitOf } from './other-unit.ts';
-import type { Entry } from './registry.ts';
 import type { Address } from './use-address.ts';
 import { Waiting } from './waiting.tsx';
 
 interface Props {
-  entry: Entry;
+  load: () => Calculation | Promise<Calculation | undefined>;
   address: Address;
   last: string | undefined;
   bench: Bench;
   onHome: () => void;
+  /** What is shown where there is no such calculation. */
+  nowhere: VNode;
 }
 
 const loadOtherUnit = async () => (await import('./other-unit.ts')).inUnitOf;
@@ -25,9 +26,9 @@ const loadFollow = async () => (await import('./follow-place.tsx')).FollowPlace;
 
 /** One calculation at its address: being worked out, or its marks being followed. */
 export function CalculationPlace(props: Props) {
-  const loaded = useLoaded(props.entry.load);
+  const loaded = useLoaded(props.load);
   if (loaded.state !== 'here') return <Waiting loaded={loaded} onHome={props.onHome} />;
-  return <Open {...props} calculation={loaded.value} />;
+  return loaded.value ? <Open {...props} calculation={loaded.value} /> : props.nowhere;
 }
 
 function Open({ calculation, address, last, bench, onHome }: Props & { calculation: Calculation }) {
@@ -43,9 +44,10 @@ function Open({ calculation, address, last, bench, onHome }: Props & { calculati
       <OtherUnit rewrite={(inUnit) => type(inUnit(bench, calculation, draft))} onHome={onHome} />
     );
   }
-  if (route.mode === 'follow') {
+  if (route.mode === 'follow' || route.mode === 'count') {
     return (
       <Following
+        counting={route.mode === 'count' && calculation.tally === true}
         calculation={calculation}
         draft={draft}
         bench={bench}
@@ -63,6 +65,7 @@ function Open({ calculation, address, last, bench, onHome }: Props & { calculati
       onFollow={(run) =>
         address.go({ ...route, mode: 'follow', draft: { ...draft, run: String(run) } })
       }
+      onCount={() => address.go({ ...route, mode: 'count', draft })}
       onLeave={onHome}
       onOpen={(screen) => address.go({ screen, mode: '', draft: {} })}
     />

@@ -1,24 +1,22 @@
 import type { Calculation } from '../controls/calculation.ts';
 import { convert } from '../screens/convert/convert.ts';
 
-/** A calculation by its address. Home leads to those of `home-words`, others are beside one of these. */
-export interface Entry {
-  id: string;
-  load(): Calculation | Promise<Calculation>;
-}
+type Load = () => Calculation | Promise<Calculation | undefined>;
 
-/** Every calculation, in the order of the work. Each further one is fetched when first opened. */
-export const CALCULATIONS: readonly Entry[] = [
-  { id: 'convert', load: () => convert },
-  { id: 'seam', load: () => import('../screens/seam/seam.ts').then((part) => part.seam) },
-  { id: 'hem', load: () => import('../screens/hem/hem.ts').then((part) => part.hem) },
-  {
-    id: 'closures',
-    load: () => import('../screens/closures/closures.ts').then((part) => part.closures),
-  },
-  {
-    id: 'buttonhole',
-    load: () => import('../screens/buttonhole/buttonhole.ts').then((part) => part.buttonhole),
-  },
-  { id: 'sizes', load: () => import('../screens/sizes/sizes.ts').then((part) => part.sizes) },
-];
+const loads = new Map<string, Load>([['convert', () => convert]]);
+
+/**
+ * How to get the calculation at an address: the first page's is at hand, the list
+ * of the others is fetched with the first of them. The same function every time.
+ * It gives undefined where there is no such calculation.
+ */
+export function loaderOf(id: string): Load {
+  const known = loads.get(id);
+  if (known) return known;
+  const load = () =>
+    import('./calculations.ts').then(({ CALCULATIONS }) =>
+      Object.hasOwn(CALCULATIONS, id) ? CALCULATIONS[id]?.() : undefined,
+    );
+  loads.set(id, load);
+  return load;
+}

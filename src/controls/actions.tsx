@@ -6,17 +6,24 @@ interface Props {
   padOpen: boolean;
   onPad: () => void;
   onFollow: (run: number) => void;
+  /** Starts counting, where there is something to count. */
+  onCount: (() => void) | undefined;
   onLeave: () => void;
 }
 
 /** Between answer and fields: the way back, the marks to follow, the keys. */
-export function Actions({ work, padOpen, onPad, onFollow, onLeave }: Props) {
+export function Actions({ work, padOpen, onPad, onFollow, onCount, onLeave }: Props) {
   const runs = work.ok ? work.answer.runs : [];
   return (
     <nav class="actions" aria-label={viewWords.actions}>
       <button type="button" onClick={onLeave}>
         {viewWords.leave}
       </button>
+      {onCount && (
+        <button type="button" class="main" onClick={onCount}>
+          {viewWords.count}
+        </button>
+      )}
       {runs
         .filter((named) => named.run.marks.length > 1)
         .map((named, i) => (

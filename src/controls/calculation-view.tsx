@@ -24,6 +24,7 @@ interface Props {
   onDraft: (draft: Draft) => void;
   /** Starts following one of the answer's runs. */
   onFollow: (run: number) => void;
+  onCount: () => void;
   onLeave: () => void;
   /** Opens another calculation. */
   onOpen: (id: string) => void;
@@ -57,6 +58,7 @@ export function CalculationView(props: Props) {
         padOpen={editor.open}
         onPad={editor.toggle}
         onFollow={props.onFollow}
+        onCount={calculation.tally && props.onCount}
         onLeave={props.onLeave}
       />
       <div class="tiles">

@@ -92,6 +92,8 @@ export interface Calculation {
   /** The fields that matter for what has been chosen so far, in order. */
   fields(draft: Draft): readonly Field[];
   work(draft: Draft, bench: Bench): Work;
+  /** Has something to count with the thumb. */
+  tally?: true;
   /** Calculations of the same kind, one press away. */
   beside?: readonly { id: string; label: string }[];
   /** The draft with these places already made (as typed, from the datum), the rest around them. */

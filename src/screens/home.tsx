@@ -23,7 +23,7 @@ export function Home({ hand, unknown, onOpen, children }: Props) {
         {children}
       </main>
       <nav aria-label={homeWords.calculations}>
-        {Object.entries(SCREEN_WORDS).map(([id, { title, about }]) => (
+        {Object.entries(SCREEN_WORDS).map(([id, title]) => (
           <a
             key={id}
             href={`#/${id}`}
@@ -32,8 +32,7 @@ export function Home({ hand, unknown, onOpen, children }: Props) {
               onOpen(id);
             }}
           >
-            <b>{title}</b>
-            <small>{about}</small>
+            {title}
           </a>
         ))}
       </nav>

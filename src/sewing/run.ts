@@ -4,7 +4,15 @@ import type { ExactLength, Length } from '../lengths/length.ts';
  * What a mark is for. `words/` has the name for each.
  * `sewn` is already made: it is where it was measured and never moves.
  */
-export type MarkKind = 'measure' | 'closure' | 'level' | 'sewn' | 'press' | 'stitch';
+export type MarkKind =
+  | 'measure'
+  | 'closure'
+  | 'level'
+  | 'sewn'
+  | 'press'
+  | 'stitch'
+  | 'hole'
+  | 'centre';
 
 /** A place on a run, measured from the run's datum. */
 export interface Mark {
@@ -15,7 +23,7 @@ export interface Mark {
 }
 
 /** Where the tape's zero is held. `words/` has the name for each. */
-export type Datum = 'zero' | 'top-edge' | 'raw-edge';
+export type Datum = 'zero' | 'top-edge' | 'raw-edge' | 'first-hole';
 
 /** A line along which things are marked: the common currency of every calculation. */
 export interface Run {

@@ -10,6 +10,7 @@ export const viewWords = {
   actions: 'Actions',
   leave: 'Back',
   follow: 'Follow',
+  count: 'Count',
   followOne: (name: string) => `Follow: ${name}`,
   padDown: 'No keys',
   padUp: 'Keys',

@@ -7,12 +7,13 @@ export const homeWords = {
   unknown: (address: string) => `There is nothing at “${address}”. Choose below.`,
 };
 
-/** Every screen that home leads to, in the order of the work: its title, and what it is for. */
+/** Every screen that home leads to, in the order of the work. */
 export const SCREEN_WORDS = {
-  convert: { title: 'Inches and centimetres', about: 'Any length, on both tapes' },
-  seam: { title: 'Seam allowance', about: 'What each finish takes' },
-  hem: { title: 'Hem', about: 'Turn-up, lines, curves, corners' },
-  closures: { title: 'Closures', about: 'Hooks, buttons, snaps, evenly placed' },
-  sizes: { title: 'Stitches, buttons, needles', about: 'Sizes in the other system' },
-  settings: { title: 'Settings', about: 'Hand, units, tape, light, voice' },
+  convert: 'Inches and centimetres',
+  seam: 'Seam allowance',
+  hem: 'Hem',
+  closures: 'Closures',
+  centre: 'Centre by counting',
+  sizes: 'Stitches, buttons, needles',
+  settings: 'Settings',
 };

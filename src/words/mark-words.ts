@@ -7,6 +7,8 @@ const KINDS: Readonly<Record<MarkKind, string>> = {
   sewn: 'sewn',
   press: 'press',
   stitch: 'stitch',
+  hole: '',
+  centre: 'centre',
 };
 
 export const markWords = {

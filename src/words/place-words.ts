@@ -4,6 +4,7 @@ const PLACES: Readonly<Record<Datum, string>> = {
   zero: 'from zero',
   'top-edge': 'from the top edge',
   'raw-edge': 'from the raw edge',
+  'first-hole': 'from the first hole',
 };
 
 /** Where a place on a run is measured from. */

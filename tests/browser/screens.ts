@@ -20,6 +20,8 @@ export const SCREENS: readonly Screen[] = [
   { name: 'buttonhole', hash: '#/buttonhole' },
   { name: 'seam allowance', hash: '#/seam' },
   { name: 'hem', hash: '#/hem' },
+  { name: 'centre by counting', hash: '#/centre' },
+  { name: 'counting', hash: '#/centre/count', from: '#/centre' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'settings', hash: '#/settings' },

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Calculation, Draft } from '../../src/controls/calculation.ts';
 import { buttonhole } from '../../src/screens/buttonhole/buttonhole.ts';
+import { centre } from '../../src/screens/centre/centre.ts';
 import { closures } from '../../src/screens/closures/closures.ts';
 import { convert } from '../../src/screens/convert/convert.ts';
 import { hem } from '../../src/screens/hem/hem.ts';
@@ -46,7 +47,7 @@ function draftsOf(calculation: Calculation) {
   return fc.record(Object.fromEntries(entries), { requiredKeys: [] });
 }
 
-test.each([convert, sizes, closures, buttonhole, hem, seam])(
+test.each([convert, sizes, closures, buttonhole, hem, seam, centre])(
   'whatever the address holds, $id answers or says why, in whole sentences',
   (calculation) => {
     fc.assert(

@@ -20,6 +20,7 @@ function Typed({ calculation, first, bench }: Props) {
       bench={bench}
       onDraft={setDraft}
       onFollow={() => undefined}
+      onCount={() => undefined}
       onLeave={() => undefined}
       onOpen={() => undefined}
     />

@@ -1,0 +1,124 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+
+import { centreWords } from '../words/centre-words.ts';
+import { adopt } from './adopt.ts';
+import type { Bench } from './bench.ts';
+import type { Calculation, Draft } from './calculation.ts';
+import { FaultList } from './fault-list.tsx';
+import css from './follow.css?inline';
+import type { FollowServices } from './follow.tsx';
+import { Rich } from './rich.tsx';
+
+adopt(css);
+
+const words = centreWords.tally;
+
+/** Counted at most, as in the arithmetic. */
+const MOST = 2000;
+
+interface Props {
+  calculation: Calculation;
+  draft: Draft;
+  bench: Bench;
+  services: FollowServices;
+  onDraft: (draft: Draft) => void;
+  onLeave: () => void;
+}
+
+/**
+ * Counting with the thumb: the whole lower half is the key. The count is in the
+ * draft, so it survives a reload; what is started again can be had back.
+ */
+export function Tally({ calculation, draft, bench, services, onDraft, onLeave }: Props) {
+  const fromOther = draft.end === 'other';
+  const key = fromOther ? 'other' : 'count';
+  const count = countIn(draft[key]);
+  const [dropped, setDropped] = useState<number>();
+  const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
+  const next = useRef<HTMLButtonElement>(null);
+  useEffect(() => services.keepAwake(), [services.keepAwake]);
+  useEffect(() => next.current?.focus({ preventScroll: true }), []);
+
+  const set = (to: number) => onDraft({ ...draft, [key]: String(Math.min(MOST, Math.max(0, to))) });
+  const step = (by: number) => {
+    set(count + by);
+    setDropped(undefined);
+    navigator.vibrate?.(20);
+    if (bench.voice === 'on') services.speak(String(count + by));
+  };
+  return (
+    <div class="follow" data-hand={bench.hand}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <main tabIndex={0}>
+        <h1>{words.end(fromOther)}</h1>
+        <div class="big" aria-live="assertive" aria-atomic="true">
+          <p class="figure">
+            <b>{count}</b> {centreWords.holes}
+          </p>
+        </div>
+        {count >= MOST && <p class="warning">{words.most}</p>}
+        {count < 2 ? (
+          <p class="say">{words.few}</p>
+        ) : work.ok ? (
+          [work.answer.sentence, ...work.answer.warnings].map((said, i) => (
+            <p class={i === 0 ? 'say' : 'say warning'} key={said}>
+              <Rich text={said} />
+            </p>
+          ))
+        ) : (
+          <FaultList
+            faults={work.faults}
+            fields={calculation.fields(draft)}
+            bench={bench}
+            id="tally-fault"
+          />
+        )}
+      </main>
+      <div class="actions">
+        <button type="button" onClick={onLeave}>
+          {words.leave}
+        </button>
+        <button type="button" onClick={() => services.speak(`${count} ${centreWords.holes}`)}>
+          {words.speak}
+        </button>
+        <button type="button" onClick={() => onDraft({ ...draft, end: fromOther ? '' : 'other' })}>
+          {words.otherEnd}
+        </button>
+        {dropped === undefined ? (
+          <button
+            type="button"
+            onClick={() => {
+              setDropped(count);
+              set(0);
+            }}
+          >
+            {words.again}
+          </button>
+        ) : (
+          <button
+            type="button"
+            onClick={() => {
+              set(dropped);
+              setDropped(undefined);
+            }}
+          >
+            {words.backTo(dropped)}
+          </button>
+        )}
+        <button type="button" onClick={() => step(-1)}>
+          {words.less}
+        </button>
+      </div>
+      <button type="button" class="next" ref={next} onClick={() => step(1)}>
+        <b>{words.more}</b>
+        <small>{words.anywhere}</small>
+      </button>
+    </div>
+  );
+}
+
+/** A count kept in an address: nonsense is none. */
+function countIn(typed: string | undefined): number {
+  const count = Number(typed || 0);
+  return Number.isInteger(count) && count >= 0 ? Math.min(count, MOST) : 0;
+}

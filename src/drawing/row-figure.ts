@@ -1,0 +1,57 @@
+import type { Figure, FigureShape } from './figure.ts';
+
+/** Holes drawn at most: of a longer row, those round the middle. */
+const MOST_DRAWN = 25;
+
+/**
+ * The middle of a row of holes, hole to hole to scale, with the number of each
+ * end drawn and of the holes beside the centre.
+ * @param pitch hole to hole in mm
+ */
+export function countedRow(count: number, pitch: number): Figure {
+  const middle = (count + 1) / 2;
+  const drawn = Math.min(count, MOST_DRAWN);
+  const first = Math.max(1, Math.min(count - drawn + 1, Math.round(middle - drawn / 2)));
+  const place = (hole: number) => (hole - first) * pitch;
+  const beside = [Math.floor(middle), Math.ceil(middle)];
+  const numbered = [...new Set([first, ...beside, first + drawn - 1])];
+  const radius = pitch * 0.22;
+  const holes = Array.from(
+    { length: drawn },
+    (_, i): FigureShape => ({
+      line: 'cut',
+      points: circle(place(first + i), radius),
+    }),
+  );
+  const edge = pitch * 0.9;
+  const [from, to] = [place(first) - pitch, place(first + drawn - 1) + pitch];
+  return [
+    ...[-edge, edge].map(
+      (y): FigureShape => ({
+        line: 'cloth',
+        points: [
+          { x: from, y },
+          { x: to, y },
+        ],
+      }),
+    ),
+    ...holes,
+    {
+      line: 'fold',
+      points: [
+        { x: place(middle), y: -2 * pitch },
+        { x: place(middle), y: 2 * pitch },
+      ],
+    },
+    ...numbered.map(
+      (hole): FigureShape => ({ label: String(hole), at: { x: place(hole), y: 2.6 * pitch } }),
+    ),
+  ];
+}
+
+function circle(x: number, radius: number) {
+  return Array.from({ length: 13 }, (_, i) => {
+    const turn = (i / 12) * 2 * Math.PI;
+    return { x: x + radius * Math.cos(turn), y: radius * Math.sin(turn) };
+  });
+}

@@ -1,0 +1,82 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Answer, Calculation, Field } from '../../controls/calculation.ts';
+import { readDraft } from '../../controls/draft.ts';
+import { countOf } from '../../controls/draft-numbers.ts';
+import { refusedFor } from '../../controls/problem-faults.ts';
+import { exactly } from '../../controls/tape-text.ts';
+import { countedRow } from '../../drawing/row-figure.ts';
+import { type ExactLength, toMm } from '../../lengths/length.ts';
+import {
+  type CountDoubt,
+  type Counted,
+  type CountInput,
+  centreByCount,
+} from '../../sewing/centre.ts';
+import { centreWords as words } from '../../words/centre-words.ts';
+
+/** Drawn when the pitch is not known: a usual one. Nothing is worked out from it. */
+const USUAL_PITCH_MM = 8;
+
+/** The middle of a row of holes, by counting them. */
+export const centre: Calculation = {
+  id: 'centre',
+  title: words.title,
+  start: () => ({ count: '27', other: '', pitch: '8 mm', measured: '', end: '' }),
+  fields: () => FIELDS,
+  tally: true,
+  work(draft, bench) {
+    const read = readDraft(draft, bench);
+    const count = countOf(read, 'count');
+    const other = read.text('other').trim() === '' ? undefined : countOf(read, 'other');
+    const pitch = read.maybeLength('pitch');
+    const measured = read.maybeLength('measured');
+    if (count === undefined || read.faults.length > 0) return { ok: false, faults: read.faults };
+    const outcome = centreByCount({ count, other, pitch, measured });
+    if (!outcome.ok) return refusedFor(outcome.problems);
+    return { ok: true, answer: answer(outcome.value, { count, pitch }, bench) };
+  },
+};
+
+const FIELDS: readonly Field[] = [
+  { kind: 'count', key: 'count', label: words.labels.count },
+  { kind: 'count', key: 'other', label: words.labels.other, hint: words.notGiven },
+  { kind: 'length', key: 'pitch', label: words.labels.pitch, hint: words.notGiven },
+  { kind: 'length', key: 'measured', label: words.labels.measured, hint: words.notGiven },
+];
+
+function answer(counted: Counted, { count, pitch }: CountInput, bench: Bench): Answer {
+  const { centre: middle, eighths, length, doubts, run } = counted;
+  const show = (x: ExactLength) => exactly(x, bench);
+  const each = Math.floor(count / 2);
+  const pitchMm = pitch === undefined ? USUAL_PITCH_MM : toMm(pitch);
+  return {
+    headline: { number: String(count), after: words.holes },
+    sentence: [
+      words.middle(middle, each),
+      ...(length === undefined ? [] : [words.length(show(length))]),
+    ].join(' '),
+    lines: [
+      { label: words.quarters, value: placesOf(eighths, [1, 5]) },
+      { label: words.eighths, value: placesOf(eighths, [0, 2, 4, 6]) },
+    ],
+    offers: doubts.flatMap((doubt) =>
+      doubt.kind === 'length-differs' && doubt.likelier >= 2
+        ? [{ words: `${doubt.likelier} ${words.holes}`, take: { count: String(doubt.likelier) } }]
+        : [],
+    ),
+    warnings: doubts.map((doubt) => doubtWords(doubt, show)),
+    cautions: [words.punch],
+    runs: run ? [{ name: words.title, item: words.hole, run }] : [],
+    figures: [{ name: words.row, figure: countedRow(count, pitchMm) }],
+    workings: [{ formula: words.formula(count), source: words.source }],
+  };
+}
+
+function placesOf(eighths: Counted['eighths'], which: readonly number[]): string {
+  return which.flatMap((i) => (eighths[i] ? [words.place(eighths[i])] : [])).join('; ');
+}
+
+function doubtWords(doubt: CountDoubt, show: (x: ExactLength) => string): string {
+  if (doubt.kind === 'ends-differ') return words.endsDiffer(doubt.count, doubt.other);
+  return words.lengthDiffers(show(doubt.expected), show(doubt.measured), doubt.likelier);
+}

@@ -1,0 +1,117 @@
+import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { mustBePositive } from './length-checks.ts';
+import { answerUnless, type Outcome, type Problem } from './problem.ts';
+import type { Run } from './run.ts';
+
+/** The most holes that are counted on one row. */
+const MOST_HOLES = 2000;
+
+/** A place on a row of holes: on a hole, or some way from one hole to the next. */
+export interface HolePlace {
+  /** The hole it is on, or the last one before it; the first is 1. */
+  hole: number;
+  /** How far on to the next hole: 0 on the hole, 1/2 midway, or quarters and eighths of a space. */
+  beyond: number;
+}
+
+export interface CountInput {
+  /** Holes counted from one end. */
+  count: number;
+  /** Holes counted from the other end, when that was done too. */
+  other?: number | undefined;
+  /** Hole to hole, when known. */
+  pitch?: Length | undefined;
+  /** From the first hole to the last, measured, when it was. */
+  measured?: Length | undefined;
+}
+
+/** Why a count may be wrong. */
+export type CountDoubt =
+  /** The two ends were counted differently. */
+  | { kind: 'ends-differ'; count: number; other: number }
+  /** Count, pitch and length don't agree; the count that would. */
+  | { kind: 'length-differs'; expected: ExactLength; measured: Length; likelier: number };
+
+export interface Counted {
+  count: number;
+  centre: HolePlace;
+  /** Ends of the 2, 4 and 8 equal parts, by eighths: index 0 is 1/8, 3 the centre. */
+  eighths: readonly HolePlace[];
+  /** From first to last hole at the pitch given. */
+  length: ExactLength | undefined;
+  doubts: readonly CountDoubt[];
+  /** The holes as marks from the first, when the pitch is known. */
+  run: Run | undefined;
+}
+
+/**
+ * The middle of a row of holes by counting: of n holes hole (n + 1)/2 when n is
+ * odd, otherwise between n/2 and n/2 + 1; quarters and eighths likewise at
+ * 1 + (n − 1)·k/8. A count is doubted when the two ends differ, or when pitch and
+ * measured length are half a pitch or more apart from it (derived here).
+ *
+ * Problems: fewer than two holes, more than 2,000, no whole number, a pitch or a
+ * length of nothing.
+ */
+export function centreByCount(input: CountInput): Outcome<Counted> {
+  return answerUnless(countProblems(input), () => {
+    const { count, pitch } = input;
+    const eighths = Array.from({ length: 7 }, (_, i) => placeAt(count, i + 1));
+    return {
+      ok: true,
+      value: {
+        count,
+        centre: placeAt(count, 4),
+        eighths,
+        length: pitch === undefined ? undefined : exactLength((count - 1) * pitch),
+        doubts: doubtsOf(input),
+        run: pitch === undefined ? undefined : holes(count, pitch),
+      },
+    };
+  });
+}
+
+/** The end of `eighths` of eight equal parts of a row. */
+function placeAt(count: number, eighths: number): HolePlace {
+  const along = ((count - 1) * eighths) / 8;
+  const whole = Math.floor(along);
+  return { hole: 1 + whole, beyond: along - whole };
+}
+
+function doubtsOf({ count, other, pitch, measured }: CountInput): CountDoubt[] {
+  const doubts: CountDoubt[] = [];
+  if (other !== undefined && other !== count) doubts.push({ kind: 'ends-differ', count, other });
+  if (pitch !== undefined && measured !== undefined) {
+    const expected = exactLength((count - 1) * pitch);
+    if (Math.abs(measured - expected) >= pitch / 2) {
+      const likelier = Math.round(measured / pitch) + 1;
+      doubts.push({ kind: 'length-differs', expected, measured, likelier });
+    }
+  }
+  return doubts;
+}
+
+function holes(count: number, pitch: Length): Run {
+  const middle = (count - 1) / 2;
+  const marks = Array.from({ length: count }, (_, i) => ({
+    at: exactLength(i * pitch),
+    label: String(i + 1),
+    kind: i === middle ? ('centre' as const) : ('hole' as const),
+  }));
+  return { datum: 'first-hole', length: ((count - 1) * pitch) as Length, marks };
+}
+
+function countProblems({ count, other, pitch, measured }: CountInput): Problem[] {
+  return [
+    ...holesProblems('count', count),
+    ...(other === undefined ? [] : holesProblems('other', other)),
+    ...(pitch === undefined ? [] : mustBePositive('pitch', pitch)),
+    ...(measured === undefined ? [] : mustBePositive('measured', measured)),
+  ];
+}
+
+function holesProblems(field: string, given: number): Problem[] {
+  if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
+  if (given < 2) return [{ kind: 'too-few', field, least: 2, given }];
+  return given > MOST_HOLES ? [{ kind: 'too-many', field, most: MOST_HOLES, given }] : [];
+}

@@ -1,0 +1,79 @@
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { useState } from 'preact/hooks';
+import { afterEach, expect, test, vi } from 'vitest';
+import type { Draft } from '../../src/controls/calculation.ts';
+import { Tally } from '../../src/controls/tally.tsx';
+import { centre } from '../../src/screens/centre/centre.ts';
+import { benchOf } from './helpers.ts';
+
+afterEach(cleanup);
+
+const speak = vi.fn();
+const services = { speak, keepAwake: () => () => undefined };
+let draft: Draft = {};
+
+function Counting({ first, voice }: { first: Draft; voice: 'on' | 'off' }) {
+  const [typed, setTyped] = useState(first);
+  draft = typed;
+  return (
+    <Tally
+      calculation={centre}
+      draft={typed}
+      bench={benchOf({ voice })}
+      services={services}
+      onDraft={setTyped}
+      onLeave={() => undefined}
+    />
+  );
+}
+
+function count(set: Draft = {}, voice: 'on' | 'off' = 'off') {
+  render(<Counting first={{ ...centre.start(benchOf()), ...set }} voice={voice} />);
+}
+
+const press = (name: RegExp) => fireEvent.click(screen.getByRole('button', { name }));
+
+test('the lower half counts, and says the middle at each hole', () => {
+  count({ count: '25' });
+  press(/One more hole/);
+  expect(screen.getByText(/between holes 13 and 14: 13 on each side/)).toBeTruthy();
+  press(/One more hole/);
+  expect(screen.getByText(/The middle is hole 14: 13 on each side/)).toBeTruthy();
+  expect(draft.count).toBe('27');
+});
+
+test('one less takes a slip back; starting again can be taken back too', () => {
+  count({ count: '9' });
+  press(/One less/);
+  expect(draft.count).toBe('8');
+  press(/Start again/);
+  expect(draft.count).toBe('0');
+  press(/Back to 8/);
+  expect(draft.count).toBe('8');
+});
+
+test('each hole is spoken when the voice is on', () => {
+  count({ count: '4' }, 'on');
+  press(/One more hole/);
+  expect(speak).toHaveBeenLastCalledWith('5');
+});
+
+test('from the other end, both must meet', () => {
+  count({ count: '5', other: '4' });
+  expect(screen.getByText(/Counted 5 from one end and 4 from the other/)).toBeTruthy();
+  press(/Other end/);
+  expect(screen.getByRole('heading').textContent).toBe('From the other end');
+  press(/One more hole/);
+  expect(draft.other).toBe('5');
+  expect(screen.queryByText(/from one end and/)).toBeNull();
+});
+
+test('nonsense in the address counts from nothing; 2,000 is the end', () => {
+  count({ count: '-3' });
+  press(/One more hole/);
+  expect(draft.count).toBe('1');
+  cleanup();
+  count({ count: '2000' });
+  press(/One more hole/);
+  expect(draft.count).toBe('2000');
+});

@@ -1,0 +1,34 @@
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { afterEach, expect, test } from 'vitest';
+import { boundsOf } from '../../src/drawing/figure.ts';
+import { countedRow } from '../../src/drawing/row-figure.ts';
+import { centre } from '../../src/screens/centre/centre.ts';
+import { answer, open, type } from './helpers.tsx';
+
+afterEach(cleanup);
+
+test('27 holes at 8 mm: the middle is hole 14, 20.8 cm in all (the invented waistcoat)', async () => {
+  open(centre, { count: '27', pitch: '8 mm' });
+  const said = await answer();
+  expect(said).toContain('The middle is hole 14: 13 on each side. At this pitch that is 20.8 cm');
+  expect(said).toContain('Quarters1/4'.slice(0, 8));
+  expect(screen.getByRole('button', { name: 'Count' })).toBeTruthy();
+});
+
+test('a count that the tape doesn’t bear out is doubted, with the likelier one to take', async () => {
+  open(centre, { count: '27', pitch: '8 mm', measured: '21.6' });
+  expect(await answer()).toContain('28 holes are likelier');
+  fireEvent.click(await screen.findByText('28 holes'));
+  expect(await answer()).toContain('between holes 14 and 15');
+});
+
+test('a count that can’t be names its field', async () => {
+  open(centre);
+  type('Holes counted', '1');
+  await screen.findByText(/Holes counted: give at least 2/);
+});
+
+test('the row is drawn hole to hole to scale, a long one round its middle', () => {
+  expect(boundsOf(countedRow(5, 8)).width).toBeCloseTo(6 * 8, 6);
+  expect(boundsOf(countedRow(2000, 8)).width).toBeCloseTo(26 * 8, 6);
+});
