@@ -24,5 +24,6 @@ export const SCREENS: readonly Screen[] = [
   { name: 'counting', hash: '#/centre/count', from: '#/centre' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
+  { name: 'buttonhole', hash: '#/buttonhole' },
   { name: 'settings', hash: '#/settings' },
 ];
