@@ -16,13 +16,13 @@ import { exactly, onTape } from './tape-text.ts';
 adopt(css);
 
 /** What following asks of the phone. */
-export interface FollowServices {
+interface FollowServices {
   speak(words: string): void;
   /** Keeps the screen on until the returned function is called. */
   keepAwake(): () => void;
 }
 
-interface Props {
+export interface FollowProps {
   calculation: Calculation;
   draft: Draft;
   bench: Bench;
@@ -32,7 +32,7 @@ interface Props {
 }
 
 /** The marks of a run, one at a time: the whole lower half is the key for the next. */
-export function Follow(props: Props) {
+export function Follow(props: FollowProps) {
   const { calculation, draft, bench, onLeave } = props;
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
   const named = work.ok ? work.answer.runs[Number(draft.run ?? 0)] : undefined;
@@ -49,7 +49,7 @@ export function Follow(props: Props) {
   return <FollowRun {...props} named={named} />;
 }
 
-function FollowRun(props: Props & { named: NamedRun }) {
+function FollowRun(props: FollowProps & { named: NamedRun }) {
   const { named, draft, bench, services, onDraft, onLeave } = props;
   const step = tapeStep(bench);
   const marked = useMemo(() => markOut(named.run, step), [named.run, step]);
@@ -157,7 +157,7 @@ function MadeLine({ mark, made, bench }: { mark: MarkedMark; made: string; bench
 
 /** Offered once something was made elsewhere than planned: the rest spaced around it. */
 function Respace(
-  props: Props & { made: ReadonlyMap<string, string>; marked: MarkedRun; at: number },
+  props: FollowProps & { made: ReadonlyMap<string, string>; marked: MarkedRun; at: number },
 ) {
   const { calculation, made, marked, at, draft, bench, onDraft } = props;
   if (made.size === 0 || !calculation.around) return null;

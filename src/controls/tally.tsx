@@ -2,11 +2,9 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 import { centreWords } from '../words/centre-words.ts';
 import { adopt } from './adopt.ts';
-import type { Bench } from './bench.ts';
-import type { Calculation, Draft } from './calculation.ts';
 import { FaultList } from './fault-list.tsx';
 import css from './follow.css?inline';
-import type { FollowServices } from './follow.tsx';
+import type { FollowProps } from './follow.tsx';
 import { Rich } from './rich.tsx';
 
 adopt(css);
@@ -16,20 +14,11 @@ const words = centreWords.tally;
 /** Counted at most, as in the arithmetic. */
 const MOST = 2000;
 
-interface Props {
-  calculation: Calculation;
-  draft: Draft;
-  bench: Bench;
-  services: FollowServices;
-  onDraft: (draft: Draft) => void;
-  onLeave: () => void;
-}
-
 /**
  * Counting with the thumb: the whole lower half is the key. The count is in the
  * draft, so it survives a reload; what is started again can be had back.
  */
-export function Tally({ calculation, draft, bench, services, onDraft, onLeave }: Props) {
+export function Tally({ calculation, draft, bench, services, onDraft, onLeave }: FollowProps) {
   const fromOther = draft.end === 'other';
   const key = fromOther ? 'other' : 'count';
   const count = countIn(draft[key]);

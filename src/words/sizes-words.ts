@@ -6,9 +6,15 @@ interface Size {
 /** Stitches, buttons and needles. */
 export const sizesWords = {
   title: 'Stitches, buttons, needles',
-  whatLabel: 'What',
   what: { stitch: 'Stitch', button: 'Button', needle: 'Needle size' },
-  byLabel: 'Given as',
+  labels: {
+    what: 'What',
+    stitch: 'Stitch',
+    stitchBy: 'Given as',
+    button: 'Button',
+    needle: 'Needle size',
+    needleBy: 'Given as',
+  },
   stitchBy: { mm: 'mm long', in: 'to the inch', cm: 'to the centimetre' },
   needleBy: { metric: 'metric size', us: 'US size' },
   inMm: 'In millimetres',

@@ -1,6 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
-import type { Answer, Calculation, Draft, Field, Line } from '../../controls/calculation.ts';
+import type { Answer, Calculation, Line } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
+import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { exactLength, inches } from '../../lengths/length.ts';
@@ -15,6 +16,8 @@ import {
 import { overlapPastCentre } from '../../sewing/overlap.ts';
 import { buttonholeWords as words } from '../../words/buttonhole-words.ts';
 import { cautionWords } from '../../words/caution-words.ts';
+
+const { length, optional, choice } = fieldsCalled(words.labels);
 
 /** The largest thing that counts as a small part: 16 CFR 1501.4, a cylinder 1.25 in wide. */
 const SMALL_PART = inches(1.25);
@@ -32,7 +35,9 @@ export const buttonhole: Calculation = {
   }),
   fields: (draft) => [
     length('diameter'),
-    ...(ruleOf(draft) === 'half-girth-eighth' ? [GIRTH] : []),
+    ...(chosen(draft, 'holeRule', words.holeRules) === 'half-girth-eighth'
+      ? [optional('girth', words.notMeasured)]
+      : []),
     length('thickness'),
     choice('holeRule', words.holeRules),
     choice('holeWay', words.holeWays),
@@ -41,12 +46,12 @@ export const buttonhole: Calculation = {
     const read = readDraft(draft, bench);
     const diameter = read.length('diameter');
     const thickness = read.length('thickness');
-    const rule = ruleOf(draft);
+    const rule = chosen(draft, 'holeRule', words.holeRules);
     const girth = rule === 'half-girth-eighth' ? read.maybeLength('girth') : undefined;
     if (diameter === undefined || thickness === undefined || read.faults.length > 0) {
       return { ok: false, faults: read.faults };
     }
-    const direction = draft.holeWay === 'vertical' ? 'vertical' : 'horizontal';
+    const direction = chosen(draft, 'holeWay', words.holeWays);
     const input = { diameter, thickness, girth, rule, direction } as const;
     const outcome = work(input);
     if (!outcome.ok) return refusedFor(outcome.problems);
@@ -101,25 +106,4 @@ function otherRules(input: ButtonholeInput, bench: Bench): Line[] {
         ? [{ label: words.holeRules[rule], value: exactly(other.value.length, bench) }]
         : [];
     });
-}
-
-function ruleOf(draft: Draft): ButtonholeRule {
-  const rule = draft.holeRule ?? '';
-  return Object.hasOwn(BUTTONHOLE_RULES, rule) ? (rule as ButtonholeRule) : 'diameter-thickness';
-}
-
-const GIRTH: Field = {
-  kind: 'length',
-  key: 'girth',
-  label: words.labels.girth,
-  hint: words.notMeasured,
-};
-
-function length(key: 'diameter' | 'thickness'): Field {
-  return { kind: 'length', key, label: words.labels[key] };
-}
-
-function choice(key: 'holeRule' | 'holeWay', options: Readonly<Record<string, string>>): Field {
-  const named = Object.entries(options).map(([value, label]) => ({ value, label }));
-  return { kind: 'choice', key, label: words.labels[key], options: named };
 }

@@ -1,18 +1,16 @@
 import type { Bench } from '../../controls/bench.ts';
-import type { Answer, Calculation, Field } from '../../controls/calculation.ts';
+import type { Answer, Calculation } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { countOf } from '../../controls/draft-numbers.ts';
+import { fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { countedRow } from '../../drawing/row-figure.ts';
-import { type ExactLength, toMm } from '../../lengths/length.ts';
-import {
-  type CountDoubt,
-  type Counted,
-  type CountInput,
-  centreByCount,
-} from '../../sewing/centre.ts';
+import { type ExactLength, type Length, toMm } from '../../lengths/length.ts';
+import { type CountDoubt, type Counted, centreByCount } from '../../sewing/centre.ts';
 import { centreWords as words } from '../../words/centre-words.ts';
+
+const { count, optionalCount, optional } = fieldsCalled(words.labels);
 
 /** Drawn when the pitch is not known: a usual one. Nothing is worked out from it. */
 const USUAL_PITCH_MM = 8;
@@ -22,35 +20,33 @@ export const centre: Calculation = {
   id: 'centre',
   title: words.title,
   start: () => ({ count: '27', other: '', pitch: '8 mm', measured: '', end: '' }),
-  fields: () => FIELDS,
+  fields: () => [
+    count('count'),
+    optionalCount('other', words.notGiven),
+    optional('pitch', words.notGiven),
+    optional('measured', words.notGiven),
+  ],
   tally: true,
   work(draft, bench) {
     const read = readDraft(draft, bench);
-    const count = countOf(read, 'count');
+    const counted = countOf(read, 'count');
     const other = read.text('other').trim() === '' ? undefined : countOf(read, 'other');
     const pitch = read.maybeLength('pitch');
     const measured = read.maybeLength('measured');
-    if (count === undefined || read.faults.length > 0) return { ok: false, faults: read.faults };
-    const outcome = centreByCount({ count, other, pitch, measured });
+    if (counted === undefined || read.faults.length > 0) return { ok: false, faults: read.faults };
+    const outcome = centreByCount({ count: counted, other, pitch, measured });
     if (!outcome.ok) return refusedFor(outcome.problems);
-    return { ok: true, answer: answer(outcome.value, { count, pitch }, bench) };
+    return { ok: true, answer: answer(outcome.value, pitch, bench) };
   },
 };
 
-const FIELDS: readonly Field[] = [
-  { kind: 'count', key: 'count', label: words.labels.count },
-  { kind: 'count', key: 'other', label: words.labels.other, hint: words.notGiven },
-  { kind: 'length', key: 'pitch', label: words.labels.pitch, hint: words.notGiven },
-  { kind: 'length', key: 'measured', label: words.labels.measured, hint: words.notGiven },
-];
-
-function answer(counted: Counted, { count, pitch }: CountInput, bench: Bench): Answer {
-  const { centre: middle, eighths, length, doubts, run } = counted;
+function answer(counted: Counted, pitch: Length | undefined, bench: Bench): Answer {
+  const { count: holes, centre: middle, eighths, length, doubts, run } = counted;
   const show = (x: ExactLength) => exactly(x, bench);
-  const each = Math.floor(count / 2);
+  const each = Math.floor(holes / 2);
   const pitchMm = pitch === undefined ? USUAL_PITCH_MM : toMm(pitch);
   return {
-    headline: { number: String(count), after: words.holes },
+    headline: { number: String(holes), after: words.holes },
     sentence: [
       words.middle(middle, each),
       ...(length === undefined ? [] : [words.length(show(length))]),
@@ -67,8 +63,8 @@ function answer(counted: Counted, { count, pitch }: CountInput, bench: Bench): A
     warnings: doubts.map((doubt) => doubtWords(doubt, show)),
     cautions: [words.punch],
     runs: run ? [{ name: words.title, item: words.hole, run }] : [],
-    figures: [{ name: words.row, figure: countedRow(count, pitchMm) }],
-    workings: [{ formula: words.formula(count), source: words.source }],
+    figures: [{ name: words.row, figure: countedRow(holes, pitchMm) }],
+    workings: [{ formula: words.formula(holes), source: words.source }],
   };
 }
 

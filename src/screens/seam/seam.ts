@@ -2,6 +2,7 @@ import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Calculation, Draft } from '../../controls/calculation.ts';
 import { type DraftReader, readDraft } from '../../controls/draft.ts';
 import { countOf } from '../../controls/draft-numbers.ts';
+import { chosen } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { exactLength, length, ZERO } from '../../lengths/length.ts';
 import { mustBePositive, mustNotBeNegative } from '../../sewing/length-checks.ts';
@@ -15,7 +16,7 @@ import {
 } from '../../sewing/seam-finish.ts';
 import { seamWords as words } from '../../words/seam-words.ts';
 import { changeAnswer, clipAnswer, finishAnswer, girthAnswer } from './answers.ts';
-import { chosen, seamFields } from './fields.ts';
+import { seamFields } from './fields.ts';
 
 /** Seam allowances: what a finish takes, another allowance, letting out, clips. */
 export const seam: Calculation = {
@@ -25,7 +26,7 @@ export const seam: Calculation = {
   fields: seamFields,
   work(draft, bench) {
     const read = readDraft(draft, bench);
-    const outcome = WORK[chosen(draft, 'what')](read, draft, bench);
+    const outcome = WORK[chosen(draft, 'what', words.what)](read, draft, bench);
     if (read.faults.length > 0 || !outcome) return { ok: false, faults: read.faults };
     return outcome.ok ? { ok: true, answer: outcome.value } : refusedFor(outcome.problems);
   },
@@ -80,8 +81,8 @@ const WORK: Readonly<Record<keyof typeof words.what, Working>> = {
     const by = read.length('change');
     const seams = countOf(read, 'seams');
     if (allowance === undefined || by === undefined || seams === undefined) return undefined;
-    const out = chosen(draft, 'way') === 'out';
-    const finish = chosen(draft, 'finish');
+    const out = chosen(draft, 'way', words.way) === 'out';
+    const finish = chosen(draft, 'finish', words.finish);
     const least = leastAllowance({ finish, given: allowance, ...USUAL_FRENCH });
     const change = out ? by : length(-by);
     return answerUnless(mustBePositive('change', by), () =>
@@ -102,7 +103,7 @@ const WORK: Readonly<Record<keyof typeof words.what, Working>> = {
 };
 
 function finishInput(read: DraftReader, draft: Draft): FinishInput | undefined {
-  const finish = chosen(draft, 'finish');
+  const finish = chosen(draft, 'finish', words.finish);
   const given = read.length('given');
   if (given === undefined) return undefined;
   if (finish !== 'french') return { finish, given, ...USUAL_FRENCH };

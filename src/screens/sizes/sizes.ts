@@ -1,7 +1,8 @@
 import type { Bench } from '../../controls/bench.ts';
-import type { Answer, Calculation, Draft, Field } from '../../controls/calculation.ts';
+import type { Answer, Calculation, Field } from '../../controls/calculation.ts';
 import { type DraftReader, readDraft } from '../../controls/draft.ts';
 import { numberOf } from '../../controls/draft-numbers.ts';
+import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import type { Outcome } from '../../sewing/problem.ts';
 import { sizesWords as words } from '../../words/sizes-words.ts';
@@ -19,9 +20,9 @@ export const sizes: Calculation = {
     needle: '80',
     needleBy: 'metric',
   }),
-  fields: (draft) => [...OWN[whatOf(draft)], choice('what', words.whatLabel, words.what)],
+  fields: (draft) => [...OWN[chosen(draft, 'what', words.what)], choice('what', words.what)],
   work(draft, bench) {
-    const what = whatOf(draft);
+    const what = chosen(draft, 'what', words.what);
     const read = readDraft(draft, bench);
     const outcome = ANSWERS[what](read, bench);
     if (!outcome) return { ok: false, faults: read.faults };
@@ -31,30 +32,16 @@ export const sizes: Calculation = {
   },
 };
 
+const { length, number, choice } = fieldsCalled(words.labels);
+
 type What = keyof typeof words.what;
 
 /** The fields of each kind; the number is first and has the kind's own name. */
 const OWN: Readonly<Record<What, readonly Field[]>> = {
-  stitch: [
-    { kind: 'number', key: 'stitch', label: words.what.stitch },
-    choice('stitchBy', words.byLabel, words.stitchBy),
-  ],
-  button: [{ kind: 'length', key: 'button', label: words.what.button }],
-  needle: [
-    { kind: 'number', key: 'needle', label: words.what.needle },
-    choice('needleBy', words.byLabel, words.needleBy),
-  ],
+  stitch: [number('stitch'), choice('stitchBy', words.stitchBy)],
+  button: [length('button')],
+  needle: [number('needle'), choice('needleBy', words.needleBy)],
 };
-
-function choice(key: string, label: string, options: Readonly<Record<string, string>>): Field {
-  const named = Object.entries(options).map(([value, name]) => ({ value, label: name }));
-  return { kind: 'choice', key, label, options: named };
-}
-
-function whatOf(draft: Draft): What {
-  const what = draft.what ?? '';
-  return Object.hasOwn(OWN, what) ? (what as What) : 'stitch';
-}
 
 /** Works each kind out; undefined when its number could not be read. */
 const ANSWERS: Readonly<
