@@ -10,7 +10,12 @@ import { promisifyRequest, type UseStore } from 'idb-keyval';
 export interface Store {
   /** What is kept under a key, or undefined. Rejects with a StoreError. */
   load(key: string): Promise<unknown>;
-  /** Changes what is kept under a key, whatever another tab has kept meanwhile. */
+  /** Reads in one transaction. */
+  read<Value>(work: (kept: IDBObjectStore) => Promise<Value>): Promise<Value>;
+  /**
+   * Changes what is kept under a key, whatever another tab has kept meanwhile.
+   * Undefined takes it away. What `by` throws is thrown on, and nothing is changed.
+   */
   change(key: string, by: (old: unknown) => unknown): Promise<void>;
 }
 
@@ -30,15 +35,19 @@ const LIMIT_MS = 4000;
 /** Opens the store; nothing is asked of the browser before the first load or change. */
 export function openStore(name = 'thumbrule'): Store {
   const use = strictStore(name);
+  const read: Store['read'] = (work) => within(() => use('readonly', work));
   return {
-    load: (key) => within(() => use('readonly', (kept) => promisifyRequest(kept.get(key)))),
+    read,
+    load: (key) => read((kept) => promisifyRequest(kept.get(key))),
     change: (key, by) => within(() => use('readwrite', (kept) => changed(kept, key, by))),
   };
 }
 
 /** Reads and writes in one transaction, so that no other tab comes between; done when it is. */
 async function changed(kept: IDBObjectStore, key: string, by: (old: unknown) => unknown) {
-  kept.put(by(await promisifyRequest<unknown>(kept.get(key))), key);
+  const next = by(await promisifyRequest<unknown>(kept.get(key)));
+  if (next === undefined) kept.delete(key);
+  else kept.put(next, key);
   await promisifyRequest(kept.transaction);
 }
 
@@ -81,8 +90,8 @@ async function within<Value>(work: () => Promise<Value>): Promise<Value> {
   try {
     return await Promise.race([work(), limit]);
   } catch (error) {
-    if (error instanceof StoreError) throw error;
-    const full = error instanceof DOMException && error.name === 'QuotaExceededError';
+    if (!(error instanceof DOMException)) throw error;
+    const full = error.name === 'QuotaExceededError';
     throw new StoreError(full ? 'full' : 'refused', error);
   } finally {
     clearTimeout(timer);

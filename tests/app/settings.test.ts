@@ -41,6 +41,7 @@ test('a draft typed in inches means the same on a bench of centimetres', () => {
 
 test('what a damaged store holds of the last typing is left out', async () => {
   const store = {
+    read: async () => Promise.reject(new Error('not asked')),
     load: async () => ({ convert: 'length=4', closures: 7 }),
     change: async () => {},
   };

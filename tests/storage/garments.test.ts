@@ -1,0 +1,76 @@
+import 'fake-indexeddb/auto';
+import { expect, test } from 'vitest';
+import { type Kept, newGarment, renamed, withKept } from '../../src/garment/garment.ts';
+import {
+  addGarment,
+  changeGarment,
+  GarmentError,
+  loadGarments,
+  moveGarment,
+  replaceGarment,
+} from '../../src/storage/garments.ts';
+import { openStore } from '../../src/storage/store.ts';
+
+let names = 0;
+const fresh = () => `garments-${names++}`;
+const one = (id: string): Kept => ({
+  id,
+  name: id,
+  stage: 'close',
+  calculation: 'closures',
+  draft: {},
+  planned: {},
+});
+
+test('a garment is kept, changed, deleted and brought back', async () => {
+  const store = openStore(fresh());
+  await addGarment(store, newGarment('g', 'Coat', 1));
+  await changeGarment(store, 'g', (garment) => renamed(garment, 'Cloak', 2));
+  expect((await loadGarments(store)).garments).toMatchObject([{ name: 'Cloak' }]);
+  await moveGarment(store, 'g', 'bin');
+  expect(await loadGarments(store)).toMatchObject({ garments: [], deleted: [{ name: 'Cloak' }] });
+  await moveGarment(store, 'g', 'here');
+  expect(await loadGarments(store)).toMatchObject({ garments: [{ name: 'Cloak' }], deleted: [] });
+});
+
+test('two tabs keeping 1,000 calculations on one garment at once lose none', async () => {
+  const name = fresh();
+  const tabs = [openStore(name), openStore(name)] as const;
+  await addGarment(tabs[0], newGarment('g', 'Coat', 0));
+  const keep = (i: number) =>
+    changeGarment(tabs[i % 2 === 0 ? 0 : 1], 'g', (garment) => {
+      const kept = withKept(garment, one(`k${i % 400}`), i);
+      return kept;
+    });
+  await Promise.all(Array.from({ length: 1000 }, (_, i) => keep(i)));
+  expect((await loadGarments(tabs[0])).garments[0]?.kept).toHaveLength(400);
+});
+
+test('a record that can’t be read is set aside and harms no other; nothing is written over it', async () => {
+  const store = openStore(fresh());
+  await addGarment(store, newGarment('good', 'Coat', 1));
+  await store.change('garment:bad', () => ({ version: 1, name: 7 }));
+  const { garments, setAside } = await loadGarments(store);
+  expect(garments).toMatchObject([{ id: 'good' }]);
+  expect(setAside).toMatchObject([{ key: 'garment:bad', raw: { name: 7 } }]);
+  await expect(changeGarment(store, 'bad', (garment) => garment)).rejects.toThrow(GarmentError);
+  await addGarment(store, newGarment('bad', 'New', 2));
+  expect(await store.load('garment:bad')).toEqual({ version: 1, name: 7 });
+});
+
+test('a garment that is gone can’t be changed by another tab', async () => {
+  const store = openStore(fresh());
+  await expect(changeGarment(store, 'g', (garment) => garment)).rejects.toMatchObject({
+    fault: 'gone',
+  });
+  await expect(moveGarment(store, 'g', 'bin')).rejects.toMatchObject({ fault: 'gone' });
+});
+
+test('a restore puts one garment in the place of its own and leaves the rest', async () => {
+  const store = openStore(fresh());
+  await addGarment(store, newGarment('a', 'Coat', 1));
+  await addGarment(store, newGarment('b', 'Hat', 2));
+  await replaceGarment(store, newGarment('a', 'Coat from the backup', 3));
+  const { garments } = await loadGarments(store);
+  expect(garments.map(({ name }) => name)).toEqual(['Coat from the backup', 'Hat']);
+});
