@@ -5,10 +5,10 @@ import { useLoaded } from '../controls/use-loaded.ts';
 import { type Store, StoreError, type StoreFault } from '../storage/store.ts';
 import { CalculationPlace } from './calculation-place.tsx';
 import { type Last, saveLast } from './last.ts';
+import { Later } from './later.tsx';
 import type { Offline } from './offline-watch.ts';
 import { loaderOf } from './registry.ts';
 import { saveBench } from './settings.ts';
-import { SettingsPlace } from './settings-place.tsx';
 import { showTheme } from './theme.ts';
 import { useAddress } from './use-address.ts';
 import { Waiting } from './waiting.tsx';
@@ -20,6 +20,8 @@ interface Props {
   storeFault: StoreFault | undefined;
 }
 
+const loadSettings = () => import('./settings-place.tsx').then((part) => part.SettingsPlace);
+const loadGarments = () => import('./garments-place.tsx').then((part) => part.GarmentsPlace);
 export const loadHome = () => import('./home-place.tsx').then((part) => part.HomePlace);
 
 /** The whole app: the screen the address names, and what all screens share. */
@@ -52,11 +54,16 @@ export function App({ store, ...first }: Props) {
   const open = (screen: string) => address.go({ screen, mode: '', draft: {} });
   const home = () => open('');
   if (route.screen === 'settings') {
-    const change = (next: Bench) => {
+    const onBench = (next: Bench) => {
       setBench(next);
       void keep(saveBench(store, next));
     };
-    return <SettingsPlace bench={bench} onBench={change} onHome={home} />;
+    return <Later load={loadSettings} onHome={home} give={{ bench, onBench, onLeave: home }} />;
+  }
+  if (route.screen === 'garments') {
+    return (
+      <Later load={loadGarments} onHome={home} give={{ store, address, bench, onHome: home }} />
+    );
   }
   const atHome =
     Home.state === 'here' ? (
@@ -74,6 +81,7 @@ export function App({ store, ...first }: Props) {
   if (route.screen === '') return atHome;
   return (
     <CalculationPlace
+      store={store}
       key={route.screen}
       load={loaderOf(route.screen)}
       address={address}

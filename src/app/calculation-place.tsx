@@ -1,17 +1,18 @@
-import type { ComponentProps, VNode } from 'preact';
-import { useEffect, useMemo } from 'preact/hooks';
+import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
 import { CalculationView } from '../controls/calculation-view.tsx';
 import { useLoaded } from '../controls/use-loaded.ts';
-import type { FollowPlace } from './follow-place.tsx';
+import type { Store } from '../storage/store.ts';
 import { openingDraft } from './last.ts';
-import type { inUnitOf } from './other-unit.ts';
+import { Later } from './later.tsx';
 import type { Address } from './use-address.ts';
 import { Waiting } from './waiting.tsx';
 
 interface Props {
+  store: Store;
   load: () => Calculation | Promise<Calculation | undefined>;
   address: Address;
   last: string | undefined;
@@ -21,74 +22,55 @@ interface Props {
   nowhere: VNode;
 }
 
-const loadOtherUnit = async () => (await import('./other-unit.ts')).inUnitOf;
-const loadFollow = async () => (await import('./follow-place.tsx')).FollowPlace;
+const loadOtherUnit = () => import('./other-unit-place.tsx').then((part) => part.OtherUnitPlace);
+const loadKeep = () => import('./keep-place.tsx').then((part) => part.KeepPlace);
+const loadFollow = () => import('./follow-place.tsx').then((part) => part.FollowPlace);
 
-/** One calculation at its address: being worked out, or its marks being followed. */
+/** One calculation at its address: worked out, followed, counted or kept. */
 export function CalculationPlace(props: Props) {
   const loaded = useLoaded(props.load);
   if (loaded.state !== 'here') return <Waiting loaded={loaded} onHome={props.onHome} />;
   return loaded.value ? <Open {...props} calculation={loaded.value} /> : props.nowhere;
 }
 
-function Open({ calculation, address, last, bench, onHome }: Props & { calculation: Calculation }) {
+function Open(props: Props & { calculation: Calculation }) {
+  const { store, calculation, address, last, bench, onHome } = props;
   const { route } = address;
   const draft = useMemo(
     () => openingDraft(calculation, route.draft, last, bench),
     // The last typing is only for the first look: from then on the address has it.
     [calculation, route.draft, bench],
   );
-  const type = (next: Draft) => address.type({ ...route, draft: next });
+  const onDraft = (next: Draft) => address.type({ ...route, draft: next });
+  const to = (mode: string, next: Draft = draft) => address.go({ ...route, mode, draft: next });
+  const same = { calculation, draft, bench };
   if (draft.u !== bench.unit) {
-    return (
-      <OtherUnit rewrite={(inUnit) => type(inUnit(bench, calculation, draft))} onHome={onHome} />
-    );
+    return <Later load={loadOtherUnit} onHome={onHome} give={{ ...same, onDraft }} />;
   }
-  if (route.mode === 'follow' || route.mode === 'count') {
-    return (
-      <Following
-        counting={route.mode === 'count' && calculation.tally === true}
-        calculation={calculation}
-        draft={draft}
-        bench={bench}
-        onDraft={type}
-        onLeave={() => address.go({ ...route, mode: '', draft })}
-      />
-    );
+  const onLeave = () => to('');
+  switch (route.mode) {
+    case 'keep': {
+      const onDone = (next: Draft) => to('', next);
+      return <Later load={loadKeep} onHome={onLeave} give={{ ...same, store, onDone }} />;
+    }
+    case 'follow':
+    case 'count': {
+      const counting = route.mode === 'count' && calculation.tally === true;
+      return (
+        <Later load={loadFollow} onHome={onLeave} give={{ ...same, counting, onDraft, onLeave }} />
+      );
+    }
+    default:
+      return (
+        <CalculationView
+          {...same}
+          onDraft={onDraft}
+          onFollow={(run) => to('follow', { ...draft, run: String(run) })}
+          onKeep={() => to('keep')}
+          onCount={() => to('count')}
+          onLeave={onHome}
+          onOpen={(screen) => address.go({ screen, mode: '', draft: {} })}
+        />
+      );
   }
-  return (
-    <CalculationView
-      calculation={calculation}
-      draft={draft}
-      bench={bench}
-      onDraft={type}
-      onFollow={(run) =>
-        address.go({ ...route, mode: 'follow', draft: { ...draft, run: String(run) } })
-      }
-      onCount={() => address.go({ ...route, mode: 'count', draft })}
-      onLeave={onHome}
-      onOpen={(screen) => address.go({ screen, mode: '', draft: {} })}
-    />
-  );
-}
-
-interface OtherUnitProps {
-  rewrite: (inUnit: typeof inUnitOf) => void;
-  onHome: () => void;
-}
-
-/** Numbers typed in another unit get it written out before they are shown. */
-function OtherUnit({ rewrite, onHome }: OtherUnitProps) {
-  const loaded = useLoaded(loadOtherUnit);
-  useEffect(() => {
-    if (loaded.state === 'here') rewrite(loaded.value);
-  }, [loaded]);
-  return <Waiting loaded={loaded} onHome={onHome} />;
-}
-
-/** Following is fetched when first wanted. */
-function Following(props: ComponentProps<typeof FollowPlace>) {
-  const loaded = useLoaded(loadFollow);
-  if (loaded.state !== 'here') return <Waiting loaded={loaded} onHome={props.onLeave} />;
-  return <loaded.value {...props} />;
 }

@@ -26,8 +26,7 @@ async function start(): Promise<void> {
   // The page shows home already; it stays until the same is there to be pressed.
   if (readRoute(location.hash).screen === '') await loadAhead(loadHome).catch(() => undefined);
   showTheme(kept.bench.theme);
-  const root = document.getElementById('app');
-  if (!root) throw new Error('the page has no #app to draw in');
+  const root = document.getElementById('app')!;
   root.replaceChildren();
   render(
     <Boundary>

@@ -8,16 +8,20 @@ interface Props {
   onFollow: (run: number) => void;
   /** Starts counting, where there is something to count. */
   onCount: (() => void) | undefined;
+  onKeep: () => void;
   onLeave: () => void;
 }
 
 /** Between answer and fields: the way back, the marks to follow, the keys. */
-export function Actions({ work, padOpen, onPad, onFollow, onCount, onLeave }: Props) {
+export function Actions({ work, padOpen, onPad, onFollow, onCount, onKeep, onLeave }: Props) {
   const runs = work.ok ? work.answer.runs : [];
   return (
     <nav class="actions" aria-label={viewWords.actions}>
       <button type="button" onClick={onLeave}>
         {viewWords.leave}
+      </button>
+      <button type="button" disabled={!work.ok} onClick={onKeep}>
+        {viewWords.keep}
       </button>
       {onCount && (
         <button type="button" class="main" onClick={onCount}>

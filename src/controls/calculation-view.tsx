@@ -25,6 +25,7 @@ interface Props {
   /** Starts following one of the answer's runs. */
   onFollow: (run: number) => void;
   onCount: () => void;
+  onKeep: () => void;
   onLeave: () => void;
   /** Opens another calculation. */
   onOpen: (id: string) => void;
@@ -59,6 +60,7 @@ export function CalculationView(props: Props) {
         onPad={editor.toggle}
         onFollow={props.onFollow}
         onCount={calculation.tally && props.onCount}
+        onKeep={props.onKeep}
         onLeave={props.onLeave}
       />
       <div class="tiles">

@@ -5,7 +5,7 @@ import type { Garment } from './garment.ts';
 const FORMAT = 'thumbrule backup';
 
 /** A larger file is no backup of ours, in characters. */
-export const LARGEST_BACKUP = 20_000_000;
+const LARGEST_BACKUP = 20_000_000;
 
 /** Every garment as one file's text. */
 export function writeBackup(garments: readonly Garment[]): string {

@@ -11,6 +11,7 @@ export const viewWords = {
   leave: 'Back',
   follow: 'Follow',
   count: 'Count',
+  keep: 'Keep',
   followOne: (name: string) => `Follow: ${name}`,
   padDown: 'No keys',
   padUp: 'Keys',

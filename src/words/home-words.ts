@@ -15,5 +15,6 @@ export const SCREEN_WORDS = {
   closures: 'Closures',
   centre: 'Centre by counting',
   sizes: 'Stitches, buttons, needles',
+  garments: 'Garments',
   settings: 'Settings',
 };

@@ -24,6 +24,7 @@ export const SCREENS: readonly Screen[] = [
   { name: 'counting', hash: '#/centre/count', from: '#/centre' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
-  { name: 'buttonhole', hash: '#/buttonhole' },
+  { name: 'garments', hash: '#/garments' },
+  { name: 'keeping', hash: '#/hem/keep', from: '#/hem' },
   { name: 'settings', hash: '#/settings' },
 ];

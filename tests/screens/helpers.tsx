@@ -21,6 +21,7 @@ function Typed({ calculation, first, bench }: Props) {
       onDraft={setDraft}
       onFollow={() => undefined}
       onCount={() => undefined}
+      onKeep={() => undefined}
       onLeave={() => undefined}
       onOpen={() => undefined}
     />

@@ -1,0 +1,105 @@
+import { useState } from 'preact/hooks';
+
+import { adopt } from '../../controls/adopt.ts';
+import { type Garment, LONGEST_NAME, STAGES, type Stage } from '../../garment/garment.ts';
+import { garmentWords as words } from '../../words/garment-words.ts';
+import css from './garments.css?inline';
+
+adopt(css);
+
+/** What the maker says of a calculation to be kept. */
+export interface KeepWish {
+  name: string;
+  stage: Stage;
+  /** An id, or nothing for a new garment of the name given. */
+  garment: string;
+  newName: string;
+}
+
+interface Props {
+  garments: readonly Garment[];
+  first: KeepWish;
+  hand: 'right' | 'left';
+  said: string | undefined;
+  onKeep: (wish: KeepWish) => void;
+  onLeave: () => void;
+}
+
+/** Keeps a calculation on a garment, under a name, at its stage. */
+export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Props) {
+  const [wish, setWish] = useState(first);
+  const missing = wish.name.trim() === '' || (wish.garment === '' && wish.newName.trim() === '');
+  const text = (key: 'name' | 'newName', label: string) => (
+    <label>
+      {label}
+      <span class="keys">
+        <input
+          type="text"
+          value={wish[key]}
+          maxLength={LONGEST_NAME}
+          autoComplete="off"
+          onInput={(event) => setWish({ ...wish, [key]: event.currentTarget.value })}
+        />
+      </span>
+    </label>
+  );
+  return (
+    <div class="garments" data-hand={hand}>
+      <main>
+        <h1>{words.keep}</h1>
+        {said !== undefined && (
+          <p class="warning" role="status">
+            {said}
+          </p>
+        )}
+        {missing && <p>{words.nameMissing}</p>}
+        <form class="lower" onSubmit={(event) => event.preventDefault()}>
+          {text('name', words.name)}
+          <label>
+            {words.stage}
+            <span class="keys">
+              <select
+                value={wish.stage}
+                onChange={(event) => {
+                  const stage = STAGES.find((known) => known === event.currentTarget.value);
+                  if (stage) setWish({ ...wish, stage });
+                }}
+              >
+                {STAGES.map((stage) => (
+                  <option key={stage} value={stage}>
+                    {words.stages[stage]}
+                  </option>
+                ))}
+              </select>
+            </span>
+          </label>
+          <label>
+            {words.garment}
+            <span class="keys">
+              <select
+                value={wish.garment}
+                onChange={(event) => setWish({ ...wish, garment: event.currentTarget.value })}
+              >
+                {garments.map(({ id, name }) => (
+                  <option key={id} value={id}>
+                    {name}
+                  </option>
+                ))}
+                <option value="">{words.newGarment}</option>
+              </select>
+            </span>
+          </label>
+          {wish.garment === '' && text('newName', words.newGarment)}
+        </form>
+      </main>
+      <nav class="actions" aria-label={words.keep}>
+        <button type="button" onClick={onLeave}>
+          {words.back}
+        </button>
+        <button type="button" class="main" disabled={missing} onClick={() => onKeep(wish)}>
+          {words.keepIt}
+        </button>
+      </nav>
+    </div>
+  );
+}

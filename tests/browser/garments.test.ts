@@ -1,0 +1,109 @@
+import { readFile } from 'node:fs/promises';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+const start = (at: string) =>
+  openApp(browser, inject('address'), { at, size: SMALL_PHONE, serviceWorkers: 'block' });
+
+test('a calculation is kept on a new garment, reopened, changed and kept again', async () => {
+  const { page, complaints, close } = await start('#/closures');
+  await page.getByRole('button', { name: 'Keep' }).tap();
+  await page.getByLabel('Name').fill('Centre front');
+  await page.locator('input[type=text]').nth(1).fill('Grey waistcoat');
+  await page.getByRole('button', { name: 'Keep it' }).tap();
+  await page.locator('input[name=opening]').waitFor();
+  await page.goto(`${inject('address')}#/garments`);
+  const card = page.getByRole('article', { name: 'Grey waistcoat' });
+  await card.getByText('Centre front').waitFor();
+  await card.getByRole('button', { name: 'Open' }).tap();
+  await page.locator('input[name=count]').fill('9');
+  await page.getByRole('button', { name: 'Keep' }).tap();
+  await page.getByRole('button', { name: 'Keep it' }).tap();
+  await page.locator('input[name=count]').waitFor();
+  await page.goto(`${inject('address')}#/garments`);
+  await page.reload();
+  await card.getByText('1 kept').waitFor();
+  await card.getByRole('button', { name: 'Follow' }).tap();
+  await page.getByText('Hook 1 of 9').waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('deleting is undone by one press, also after a reload', async () => {
+  const { page, close } = await start('#/garments');
+  await page.getByText('Show the invented one').tap();
+  const card = page.getByRole('article', { name: /Bandsman/ });
+  await card.getByRole('button', { name: 'Delete' }).tap();
+  await page.getByRole('button', { name: /^Undo/ }).tap();
+  await card.waitFor();
+  await card.getByRole('button', { name: 'Delete' }).tap();
+  await page.getByRole('button', { name: /^Undo/ }).waitFor();
+  await page.reload();
+  await page.getByRole('button', { name: 'Bring back' }).tap();
+  await card.waitFor();
+  await close();
+});
+
+test('a backup restores with a preview and a choice; nothing changes before it', async () => {
+  const first = await start('#/garments');
+  await first.page.getByText('Show the invented one').tap();
+  const [saved] = await Promise.all([
+    first.page.waitForEvent('download'),
+    first.page.getByText('Save a backup').tap(),
+  ]);
+  const text = await readFile(await saved.path(), 'utf8');
+  await first.page.getByText(/^Last backup/).waitFor();
+  await first.close();
+
+  const { page, close } = await start('#/garments');
+  const choose = (name: string, body: string) =>
+    page
+      .locator('input[type=file]')
+      .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(body) });
+  await choose('cut.json', text.slice(0, 300));
+  await page.getByText(/cut off or damaged/).waitFor();
+  await choose('other.json', '{"format":"another"}');
+  await page.getByText(/not a backup of this app/).waitFor();
+  await choose('backup.json', text);
+  await page.getByText('Not here yet', { exact: false }).waitFor();
+  expect(await page.getByRole('article', { name: /Bandsman/ }).count()).toBe(0);
+  await page.getByRole('button', { name: 'Restore what is chosen' }).tap();
+  await page.getByText('1 restored.').waitFor();
+  await page.getByRole('article', { name: /Bandsman/ }).waitFor();
+  await choose('backup.json', text.replace('Side seams', 'Long side seams'));
+  await page.getByText(/would change: Long side seams/).waitFor();
+  await page.getByText('Keep both').tap();
+  await page.getByRole('button', { name: 'Restore what is chosen' }).tap();
+  await page.getByRole('article', { name: /copy/ }).waitFor();
+  await close();
+});
+
+test('a record that can’t be read is set aside and said, the others are there', async () => {
+  const { page, close } = await start('#/garments');
+  await page.getByText('Show the invented one').tap();
+  await page.getByRole('article', { name: /Bandsman/ }).waitFor();
+  await page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        const opening = indexedDB.open('thumbrule', 1);
+        opening.onsuccess = () => {
+          const change = opening.result.transaction('bench', 'readwrite');
+          change.objectStore('bench').put({ version: 1, name: 7 }, 'garment:harmed');
+          change.oncomplete = () => done();
+        };
+      }),
+  );
+  await page.reload();
+  await page.getByText(/One record could not be read/).waitFor();
+  await page.getByRole('article', { name: /Bandsman/ }).waitFor();
+  await close();
+});
