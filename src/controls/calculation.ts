@@ -96,6 +96,9 @@ export interface Calculation {
   tally?: true;
   /** Calculations of the same kind, one press away. */
   beside?: readonly { id: string; label: string }[];
-  /** The draft with these places already made (as typed, from the datum), the rest around them. */
-  around?(draft: Draft, made: readonly string[]): Draft;
+  /**
+   * The draft with these places already made (as typed, from the datum), the rest
+   * around them; `count` marks in all, as many as there were.
+   */
+  around?(draft: Draft, made: readonly string[], count: number): Draft;
 }

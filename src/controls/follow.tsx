@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 import { readLength } from '../lengths/read-length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
@@ -12,6 +12,7 @@ import { MadeEntry } from './made-entry.tsx';
 import { Rich } from './rich.tsx';
 import { RunTape } from './run-tape.tsx';
 import { exactly, onTape } from './tape-text.ts';
+import { withUnits } from './with-units.ts';
 
 adopt(css);
 
@@ -86,7 +87,9 @@ function FollowRun(props: FollowProps & { named: NamedRun }) {
           item={followWords.one(named.item, mark.label)}
           text={made.get(mark.label) ?? ''}
           onKeep={(text) => {
-            onDraft({ ...draft, made: writeMade(made, mark.label, text) });
+            // With its unit: a bench set to another one must not read another place.
+            const measured = withUnits(text.trim(), bench.unit);
+            onDraft({ ...draft, made: writeMade(made, mark.label, measured) });
             setMeasuring(false);
           }}
           onCancel={() => setMeasuring(false)}
@@ -162,12 +165,15 @@ function Respace(
   const { calculation, made, marked, at, draft, bench, onDraft } = props;
   if (made.size === 0 || !calculation.around) return null;
   const done = marked.marks
-    .slice(0, at + 1)
     .filter((mark, i) => i < at || made.has(mark.label))
     .map((mark) => made.get(mark.label) ?? onTape(mark.at, bench));
   const around = calculation.around;
   return (
-    <button type="button" class="main" onClick={() => onDraft(around(draft, done))}>
+    <button
+      type="button"
+      class="main"
+      onClick={() => onDraft(around(draft, done, marked.marks.length))}
+    >
       {followWords.respace}
     </button>
   );
@@ -206,17 +212,12 @@ const BACKWARD = new Set([
 
 /** Space, arrows, and the volume keys where the platform gives them. */
 function useMarkKeys(on: boolean, forward: () => void, backward: () => void): void {
-  useEffect(() => {
+  // At once, not after the paint: a quick second press must start from where the first one led.
+  useLayoutEffect(() => {
     if (!on) return;
     const press = (event: KeyboardEvent) => {
-      const onKey = event.target instanceof Element && event.target.closest('button, input, .tape');
-      if (
-        onKey &&
-        event.key !== 'PageDown' &&
-        event.key !== 'PageUp' &&
-        !event.key.includes('Volume')
-      )
-        return;
+      const at = event.target instanceof Element ? event.target : undefined;
+      if (at?.closest(ownersOf(event.key))) return;
       const act = FORWARD.has(event.key) ? forward : BACKWARD.has(event.key) ? backward : undefined;
       if (!act) return;
       event.preventDefault();
@@ -225,6 +226,12 @@ function useMarkKeys(on: boolean, forward: () => void, backward: () => void): vo
     addEventListener('keydown', press);
     return () => removeEventListener('keydown', press);
   });
+}
+
+/** What has its own use for a key: a button is pressed by Space, the tape moved by arrows. */
+function ownersOf(key: string): string {
+  if (/Page|Volume/.test(key)) return 'input';
+  return key === ' ' ? 'button, input, .tape' : 'input, .tape';
 }
 
 /** A place kept in an address: a whole number from 0 to the number of marks, else the first. */

@@ -28,12 +28,13 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
   useEffect(() => services.keepAwake(), [services.keepAwake]);
   useEffect(() => next.current?.focus({ preventScroll: true }), []);
 
-  const set = (to: number) => onDraft({ ...draft, [key]: String(Math.min(MOST, Math.max(0, to))) });
+  const set = (to: number) => onDraft({ ...draft, [key]: String(to) });
   const step = (by: number) => {
-    set(count + by);
+    const to = Math.min(MOST, Math.max(0, count + by));
+    set(to);
     setDropped(undefined);
     navigator.vibrate?.(20);
-    if (bench.voice === 'on') services.speak(String(count + by));
+    if (bench.voice === 'on') services.speak(String(to));
   };
   return (
     <div class="follow" data-hand={bench.hand}>

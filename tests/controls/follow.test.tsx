@@ -1,6 +1,7 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { inUnitOf } from '../../src/app/other-unit.ts';
 import type { Bench } from '../../src/controls/bench.ts';
 import type { Draft } from '../../src/controls/calculation.ts';
 import { Follow } from '../../src/controls/follow.tsx';
@@ -98,10 +99,10 @@ test('a mark made elsewhere is kept beside its plan, and the rest can be spaced 
   const field = screen.getByLabelText(/where it really is/);
   fireEvent.input(field, { target: { value: '9' } });
   fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
-  expect(draft.made).toBe('2=9');
+  expect(draft.made).toBe('2=9 cm');
   expect(screen.getByText('Made at 9 cm: 0.7 cm off the plan')).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Space the rest anew' }));
-  expect(draft.sewn).toBe('1.2 cm; 9');
+  expect(draft.sewn).toBe('1.2 cm; 9 cm');
   expect(screen.getByText('9')).toBeTruthy();
 });
 
@@ -119,4 +120,86 @@ test('a measure that can’t be read is not taken, and says why', () => {
 test('without marks it says so and leads back', () => {
   follow({ count: '0' });
   expect(screen.getByText(/There are no marks to follow/)).toBeTruthy();
+});
+
+test('the keys act while the big key has the focus, as it has at the start', () => {
+  follow();
+  const big = document.activeElement as HTMLElement;
+  expect(big.textContent).toContain('Marked. Next');
+  fireEvent.keyDown(big, { key: 'ArrowRight' });
+  expect(place()).toBe('Hook 2 of 7');
+  fireEvent.keyDown(big, { key: 'Backspace' });
+  expect(place()).toBe('Hook 1 of 7');
+});
+
+test('a key that something else has its own use for does not lead on as well', () => {
+  follow();
+  fireEvent.keyDown(screen.getByRole('button', { name: /Marked. Next/ }), { key: ' ' });
+  fireEvent.keyDown(screen.getByRole('application'), { key: 'ArrowRight' });
+  fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));
+  for (const key of [' ', 'ArrowRight', 'VolumeUp']) fireEvent.keyDown(document.body, { key });
+  expect(place()).toBe('Hook 1 of 7');
+});
+
+test('presses quicker than the screen is painted all count', async () => {
+  follow();
+  for (let i = 0; i < 3; i++) {
+    document.body.dispatchEvent(new KeyboardEvent('keydown', { key: 'VolumeUp', bubbles: true }));
+    for (let turn = 0; turn < 20; turn++) await Promise.resolve();
+  }
+  expect(place()).toBe('Hook 4 of 7');
+});
+
+test('back stops at the first mark; a place beyond the last is the end', () => {
+  follow();
+  fireEvent.click(screen.getByRole('button', { name: 'Back one' }));
+  expect(place()).toBe('Hook 1 of 7');
+  cleanup();
+  follow({ at: '99' });
+  expect(place()).toBe('All 7 marked');
+  fireEvent.click(screen.getByRole('button', { name: 'Back one' }));
+  expect(place()).toBe('Hook 7 of 7');
+});
+
+test('a run that is not there leads back', () => {
+  follow({ run: '9' });
+  expect(screen.getByText(/There are no marks to follow/)).toBeTruthy();
+});
+
+test('a measure taken away is as planned again', () => {
+  follow({ at: '1', made: '2=9 cm' });
+  fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));
+  const field = screen.getByLabelText(/where it really is/);
+  expect(field).toHaveProperty('value', '9 cm');
+  fireEvent.input(field, { target: { value: '' } });
+  fireEvent.click(screen.getByRole('button', { name: 'It is as planned' }));
+  expect(draft.made).toBe('');
+});
+
+test.each(['widest', 'exact', 'gap'])(
+  'spaced by %s, the rest anew are as many as they were',
+  (by) => {
+    follow({ by, pitch: '3', gap: '2', width: '1', at: '1', made: '2=4.5 cm' });
+    const many = place();
+    expect(many).toMatch(/of 1\d$/);
+    fireEvent.click(screen.getByRole('button', { name: 'Space the rest anew' }));
+    expect(place()).toBe(many);
+  },
+);
+
+test('what was measured further along is kept when the rest is spaced anew', () => {
+  follow({ at: '1', made: '2=9 cm; 5=31 cm' });
+  fireEvent.click(screen.getByRole('button', { name: 'Space the rest anew' }));
+  expect(draft.sewn).toBe('1.2 cm; 9 cm; 31 cm');
+});
+
+test('a measure means the same when the bench is set to another unit', () => {
+  follow({ at: '1' });
+  fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));
+  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '9' } });
+  fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
+  const there = inUnitOf(benchOf({ unit: 'in' }), closures, { ...draft, u: 'cm' });
+  cleanup();
+  follow(there, benchOf({ unit: 'in' }));
+  expect(screen.getByText(/^Made at/).textContent).toContain('3.543 in');
 });

@@ -32,14 +32,35 @@ test('a bare number gets its unit written, so that it means the same on another 
   expect(withUnits('', 'cm')).toBe('');
 });
 
-const number = fc.constantFrom('12', '4.5', '5/8', '1 5/8', '3 in', '2 cm', '24 L', '2 × 3');
+const number = fc.constantFrom(
+  ...['12', '4.5', '4,5', '5/8', '½', '1 5/8', '1-5/8', '3 in', '2 cm', '5\'3"', '24 L'],
+  ...['2 × 3', '12 ÷ 7', '2 x 5/8'],
+);
+const between = fc.constantFrom(' + ', ' − ', ' - ', '+', '–', '; ', ';');
+
+/** Terms with signs or separators between them. */
+const lists = fc
+  .array(fc.tuple(number, between), { minLength: 1, maxLength: 4 })
+  .map((terms) => terms.map(([term, sign], i) => (i > 0 ? sign : '') + term).join(''));
 
 test('written out or not, it is the same length', () => {
   fc.assert(
-    fc.property(fc.array(number, { minLength: 1, maxLength: 4 }), (terms) => {
-      const typed = terms.join(' + ');
+    fc.property(lists, (typed) => {
       const before = readLengths(typed, 'in');
-      expect(readLengths(withUnits(typed, 'in'), 'mm')).toEqual(before);
+      if (!before.ok) return;
+      expect(readLengths(withUnits(typed, 'in'), 'mm'), typed).toEqual(before);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test('of any text at all, what can’t be read is left as typed', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'binary' }), (typed) => {
+      const before = readLengths(typed, 'in');
+      const written = withUnits(typed, 'in');
+      if (before.ok) expect(readLengths(written, 'in')).toEqual(before);
+      else expect(written).toBe(typed);
     }),
   );
 });

@@ -1,11 +1,14 @@
-import { cleanup, render, screen } from '@testing-library/preact';
-import { afterEach, expect, test } from 'vitest';
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { afterEach, expect, test, vi } from 'vitest';
 import { MarkList } from '../../src/controls/mark-list.tsx';
 import { mm } from '../../src/lengths/length.ts';
 import type { Run } from '../../src/sewing/run.ts';
 import { benchOf } from './helpers.ts';
 
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  vi.restoreAllMocks();
+});
 
 function runOf(count: number, pitch: number): Run {
   const marks = Array.from({ length: count }, (_, i) => ({
@@ -43,4 +46,44 @@ test('a sewn mark is called so', () => {
   const marks = run.marks.map((mark) => ({ ...mark, kind: 'sewn' as const }));
   render(<MarkList run={{ ...run, marks }} bench={benchOf()} scroller={pane()} />);
   expect(screen.getAllByText('sewn')).toHaveLength(2);
+});
+
+/** A pane 300 px high that shows rows of 30 px; jsdom itself lays nothing out. */
+function paneScrolledTo(above: () => number) {
+  const scroller = pane();
+  vi.spyOn(HTMLElement.prototype, 'offsetHeight', 'get').mockReturnValue(30);
+  vi.spyOn(scroller.current, 'clientHeight', 'get').mockReturnValue(300);
+  vi.spyOn(HTMLOListElement.prototype, 'getBoundingClientRect').mockImplementation(
+    () => ({ top: -above() }) as DOMRect,
+  );
+  return scroller;
+}
+
+const numbers = () =>
+  screen.getAllByRole('listitem').map((row) => Number(row.getAttribute('aria-posinset')));
+
+test('scrolling makes the rows in sight, with the room of the others kept', () => {
+  let above = 0;
+  const scroller = paneScrolledTo(() => above);
+  render(<MarkList run={runOf(2000, 5)} bench={benchOf()} scroller={scroller} />);
+  for (above of [0, 600, 30_000, 59_700]) {
+    fireEvent.scroll(scroller.current);
+    const [firstSeen, lastSeen] = [above / 30 + 1, Math.min(2000, (above + 300) / 30)];
+    expect(numbers()[0]).toBeLessThanOrEqual(firstSeen);
+    expect(numbers().at(-1)).toBeGreaterThanOrEqual(lastSeen);
+    expect(numbers().length).toBeLessThan(30);
+    const { style } = screen.getByRole('list');
+    const [before, after] = ['--before', '--after'].map((name) => style.getPropertyValue(name));
+    expect(Number(before) + numbers().length + Number(after)).toBe(2000);
+  }
+});
+
+test('a run that grows shorter than what was scrolled past still shows its last marks', () => {
+  const scroller = paneScrolledTo(() => 30_000);
+  const list = (count: number) => (
+    <MarkList run={runOf(count, 5)} bench={benchOf()} scroller={scroller} />
+  );
+  const { rerender } = render(list(2000));
+  rerender(list(7));
+  expect(numbers().at(-1)).toBe(7);
 });

@@ -44,3 +44,23 @@ test('a count moves by one and stays whole', () => {
   expect(nudgeCount('', 1)).toBe('1');
   expect(nudgeCount('2.5', 1)).toBe('2.5');
 });
+
+test('from anywhere a nudge lands on the next graduation, never more than one away', () => {
+  const typed = fc.record({
+    over: fc.nat(100_000),
+    unit: fc.constantFrom('mm', 'cm', 'in'),
+    up: fc.boolean(),
+  });
+  fc.assert(
+    fc.property(typed, ({ over, unit, up }) => {
+      const step = unit === 'in' ? STEP['1/16in'] : MM;
+      const text = `${over / 100} ${unit}`;
+      const before = readLength(text, 'cm');
+      const after = readLength(nudge(text, benchOf(), up ? step : -step), 'cm');
+      if (!before.ok || !after.ok) throw new Error(text);
+      expect(after.value % step).toBe(0);
+      if (up) expect(after.value).toBeGreaterThan(before.value);
+      expect(Math.abs(after.value - before.value)).toBeLessThanOrEqual(step);
+    }),
+  );
+});

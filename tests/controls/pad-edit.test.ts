@@ -92,20 +92,36 @@ test('no key ever fails, on any text', () => {
   );
 });
 
-test('sixteenths add up exactly', () => {
+test('sixteenths add up exactly, and are reduced', () => {
   fc.assert(
     fc.property(fc.nat(400), fc.integer({ min: 1, max: 15 }), (have, more) => {
       const first = typeSixteenths('', have);
-      const sum = readLength(typeSixteenths(first === '' ? '0' : first, more), 'in');
+      const text = typeSixteenths(first === '' ? '0' : first, more);
+      const sum = readLength(text, 'in');
       expect(sum).toMatchObject({ ok: true, value: (have + more) * 12_700 });
+      expect(text).toMatch(/^\d+$|^(\d+ )?\d*[13579]\/(2|4|8|16)$/);
     }),
   );
 });
 
+/** Sums such as a maker types, each number with a digit to come. */
+const sums = fc
+  .array(fc.constantFrom('4', '12', '46.3', '12 in', '5 cm', '3,5 mm', '2 yd'), { maxLength: 4 })
+  .chain((terms) => fc.constantFrom(' + ', ' − ', '; ').map((between) => terms.join(between)));
+
 test('a digit typed and erased again leaves the text as it was', () => {
   fc.assert(
-    fc.property(fc.constantFrom('', '4', '12 in', '1 + 2', '5 cm − 3 mm'), (text) => {
-      expect(erase(typeDigit(text, '9'))).toBe(text);
+    fc.property(sums, fc.constantFrom('0', '5', '9'), (text, digit) => {
+      expect(erase(typeDigit(text, digit))).toBe(text);
     }),
   );
+});
+
+test('a text as long as only an address can hold does not hold the keys up', () => {
+  const long = `${' '.repeat(100_000)}x`;
+  for (const text of [long, `1${long}1`, '1+'.repeat(50_000)]) {
+    expect(typeDigit(text, '4')).toBe(`${text}4`);
+    expect(typeOperator(text, '×').endsWith(' × ')).toBe(true);
+    expect(erase(text).length).toBeLessThan(text.length);
+  }
 });

@@ -77,3 +77,13 @@ test('nonsense in the address counts from nothing; 2,000 is the end', () => {
   press(/One more hole/);
   expect(draft.count).toBe('2000');
 });
+
+test('what is spoken is the count, also where it ends', () => {
+  count({ count: '2000' }, 'on');
+  press(/One more hole/);
+  expect(speak).toHaveBeenLastCalledWith('2000');
+  cleanup();
+  count({ count: '0' }, 'on');
+  press(/One less/);
+  expect(speak).toHaveBeenLastCalledWith('0');
+});

@@ -30,12 +30,13 @@ export const closures: Calculation = {
     return { ok: true, answer: closuresAnswer(outcome.value, input, draft, bench, beside) };
   },
   beside: [{ id: 'buttonhole', label: words.buttonhole }],
-  around: (draft, made) => ({
+  around: (draft, made, count) => ({
     ...draft,
     sewn: made.join('; '),
     made: '',
     level: '',
-    ...(byOf(draft) === 'count' ? {} : { by: 'count', count: draft.count ?? '' }),
+    by: 'count',
+    count: String(count),
   }),
 };
 

@@ -7,11 +7,12 @@ import { type BenchUnit, UNITS_PER } from '../../lengths/unit.ts';
 import type { Run } from '../../sewing/run.ts';
 import { convertWords as words } from '../../words/convert-words.ts';
 
-const INCH_UNIT = /(?:in|inch|inches|ft|yd|yards?|lines?|L|["'”’″′])\s*(?:$|[+−×÷-])/iu;
+/** The first unit written; `x` multiplies. */
+const UNIT = /[a-wyz"'‘’“”′″]+/i;
 
 /** A length on both tapes: the other system first, then each tape's nearest graduation. */
 export function lengthAnswer(length: Length, typed: string, bench: Bench): Answer {
-  const wasInches = INCH_UNIT.test(typed) || (bench.unit === 'in' && !/[cm]m?\s*$/i.test(typed));
+  const wasInches = !/^[cm]?m$/i.test(UNIT.exec(typed)?.[0] ?? bench.unit);
   const metric: BenchUnit = bench.unit === 'mm' ? 'mm' : 'cm';
   const unit = wasInches ? metric : 'in';
   const step = STEP[wasInches ? bench.metric : bench.inch];
