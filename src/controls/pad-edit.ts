@@ -23,8 +23,7 @@ const LONGEST = 999;
 /** Splits a text before its last number; a text of another shape is all head. */
 export function tailOf(text: string): Tail {
   const found = text.length > LONGEST ? undefined : TAIL.exec(text)?.groups;
-  if (!found) return { head: text, number: '', unit: '' };
-  return { head: found.head ?? '', number: found.number ?? '', unit: found.unit ?? '' };
+  return { head: text, number: '', unit: '', ...found };
 }
 
 function join({ head, number, unit }: Tail): string {

@@ -2,7 +2,7 @@ import './rich.css';
 
 /** Text in which every fraction such as 5/8 is set as a true fraction. */
 export function Rich({ text }: { text: string }) {
-  const parts = text.split(/(\d+\/\d+)/);
+  const parts = text.split(/((?<![.,\d])\d+\/\d+)/);
   if (parts.length === 1) return <>{text}</>;
   return (
     <>

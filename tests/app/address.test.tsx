@@ -86,3 +86,42 @@ test('when the address is another’s already, what was typed is kept and not wr
   expect(location.hash).toBe('#/closures');
   expect(result.current.route.screen).toBe('closures');
 });
+
+test('signs that mean something in addresses are typing like any other', () => {
+  for (const typed of ['50 %', 'a&b=c', '1 + 2', '#?/', '5′3″', '½ × 3', '👍', '%zz']) {
+    const route = typing(typed);
+    expect(readRoute(writeRoute(route)), typed).toEqual(route);
+  }
+});
+
+test('back and forward bring back what was typed', async () => {
+  const { result } = renderHook(() => useAddress(() => undefined));
+  act(() => result.current.type(typing('12')));
+  act(() => result.current.go({ screen: 'settings', mode: '', draft: {} }));
+  vi.useRealTimers();
+  for (const [step, route] of [
+    [-1, typing('12')],
+    [1, { screen: 'settings', mode: '', draft: {} }],
+  ] as const) {
+    await act(async () => {
+      const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
+      history.go(step);
+      await moved;
+    });
+    expect(result.current.route).toEqual(route);
+  }
+});
+
+test('a hidden page writes at once, and only what is new', () => {
+  const written = vi.fn();
+  const { result, unmount } = renderHook(() => useAddress(written));
+  act(() => result.current.type(typing('1')));
+  act(() => result.current.type(typing('12')));
+  document.dispatchEvent(new Event('visibilitychange'));
+  expect(location.hash).toBe('#/convert?length=12');
+  document.dispatchEvent(new Event('visibilitychange'));
+  expect(written).toHaveBeenCalledTimes(2);
+  act(() => result.current.type(typing('123')));
+  act(() => unmount());
+  expect(location.hash).toBe('#/convert?length=123');
+});

@@ -1,7 +1,8 @@
-import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { App } from '../../src/app/app.tsx';
 import { Boundary } from '../../src/app/boundary.tsx';
+import { readRoute } from '../../src/app/route.ts';
 import { type Store, StoreError } from '../../src/storage/store.ts';
 import { benchOf } from '../controls/helpers.ts';
 
@@ -89,4 +90,43 @@ test('a screen that fails says so instead of a blank page, and leads home', () =
   failing = false;
   fireEvent.click(screen.getByRole('button'));
   expect(screen.getByText('home again')).toBeTruthy();
+});
+
+test('storage that fills up while the app runs is said at home, and no longer once it is mended', async () => {
+  let full = true;
+  const change: Store['change'] = async () => {
+    if (full) throw new StoreError('full');
+  };
+  start('#/settings', { store: { ...store, change } });
+  fireEvent.click(await screen.findByLabelText('left hand'));
+  fireEvent.click(screen.getByRole('button', { name: 'Back' }));
+  expect(await screen.findByText(/storage is full/)).toBeTruthy();
+  full = false;
+  fireEvent.click(screen.getByRole('link', { name: /^Settings/ }));
+  fireEvent.click(await screen.findByLabelText('right hand'));
+  fireEvent.click(screen.getByRole('button', { name: 'Back' }));
+  expect(await screen.findByRole('heading', { name: 'Thumbrule' })).toBeTruthy();
+  await waitFor(() => expect(screen.queryByText(/storage is full/)).toBeNull());
+});
+
+test('what was typed in inches means the same once the bench is set to centimetres', async () => {
+  start('#/convert?length=5%2F8&u=in');
+  expect(await screen.findByLabelText(/^Length/)).toHaveProperty('value', '5/8 in');
+});
+
+test('following from an address comes to the same mark', async () => {
+  start('#/closures/follow?opening=46.3&count=7&at=3');
+  expect(await screen.findByRole('heading', { name: 'Hook 4 of 7' })).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: /Marked. Next/ }));
+  expect(readRoute(location.hash)).toMatchObject({ mode: 'follow', draft: { at: '4' } });
+});
+
+test('every setting has a name, and every way it can be', async () => {
+  start('#/settings');
+  await screen.findByRole('heading', { name: 'Settings' });
+  for (const group of screen.getAllByRole('group')) {
+    expect(within(group).getAllByRole('radio', { checked: true })).toHaveLength(1);
+    expect(group.textContent).not.toMatch(/undefined/);
+  }
+  expect(screen.getAllByRole('group')).toHaveLength(Object.keys(benchOf()).length);
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { loadLast, openingDraft } from '../../src/app/last.ts';
+import { loadLast, openingDraft, saveLast } from '../../src/app/last.ts';
 import { inUnitOf } from '../../src/app/other-unit.ts';
 import { CHOICES, checkBench } from '../../src/app/settings.ts';
 import { readLength } from '../../src/lengths/read-length.ts';
@@ -46,4 +46,29 @@ test('what a damaged store holds of the last typing is left out', async () => {
     change: async () => {},
   };
   expect(await loadLast(store)).toEqual({ convert: 'length=4' });
+});
+
+test('the last typing of one calculation is kept beside what other tabs kept', async () => {
+  let kept: unknown = { closures: 'count=7' };
+  const store = {
+    read: async () => Promise.reject(new Error('not asked')),
+    load: async () => kept,
+    change: async (_: string, by: (old: unknown) => unknown) => {
+      kept = by(kept);
+    },
+  };
+  await saveLast(store, 'convert', { length: '1 + 2' });
+  expect(kept).toEqual({ closures: 'count=7', convert: 'length=1+%2B+2' });
+  expect(openingDraft(convert, {}, (await loadLast(store)).convert, benchOf()).length).toBe(
+    '1 + 2',
+  );
+});
+
+test.each([null, 7, 'x', [], { a: {} }])('a last typing damaged to %j is none', async (kept) => {
+  const store = {
+    read: async () => Promise.reject(new Error('not asked')),
+    load: async () => kept,
+    change: async () => {},
+  };
+  for (const query of Object.values(await loadLast(store))) expect(typeof query).toBe('string');
 });

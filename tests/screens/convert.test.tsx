@@ -62,3 +62,18 @@ test('less than nothing is said so', async () => {
   type('Length', '1 − 2');
   expect(await answer()).toContain('comes out below zero');
 });
+
+test('the first unit written says which tape the answer is for', () => {
+  const unitOf = (length: string, unit: 'cm' | 'in') => {
+    const { number } = answerTo(convert, { length }, benchOf({ unit })).headline;
+    return typeof number === 'string' ? number : number.unit;
+  };
+  for (const typed of ['5 in x 2', '2 in * 3', '3 × 5/8 in', '5\'3"', '2 yards', '24 L', '1 FT']) {
+    expect(unitOf(typed, 'cm'), typed).toBe('cm');
+  }
+  for (const typed of ['46.3', '3 cm x 2', '2 × 4 mm', '1.5 m ÷ 7', '4 CM']) {
+    expect(unitOf(typed, 'cm'), typed).toBe('in');
+  }
+  expect(unitOf('5', 'in')).toBe('cm');
+  expect(unitOf('2 x 12 cm', 'in')).toBe('in');
+});

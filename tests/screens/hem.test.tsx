@@ -63,6 +63,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   ],
   ['no such corner', { corner: 'mitre', angle: '3' }, /Angle of the corner: .*20 to 160/],
   ['no such angle', { corner: 'mitre', angle: 'right' }, /Angle of the corner: “right”/],
+  ['no depth to taper along', { depth: '0', taper: 'taper' }, /Depth, finished: /],
   ['no taper', { taper: 'taper', acrossAbove: '0' }, /Across, a depth above: /],
   ['an ease no cloth has', { shape: 'rise', cloth: 'own', ease: '120' }, /Eases in, per cent: /],
 ];

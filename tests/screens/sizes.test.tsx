@@ -57,3 +57,14 @@ test('a button over 1 1/4 in is no small part; a smaller one is cautioned', asyn
   open(buttonhole, { diameter: '20 L' });
   expect(await answer()).toContain('choke');
 });
+
+const WRONG_HOLE: [string, Record<string, string>, RegExp][] = [
+  ['no button', { diameter: '0' }, /Button.*: give more than nothing|Diameter.*: /],
+  ['less than flat', { thickness: '1 − 2' }, /: .*less than nothing|: give/],
+  ['unreadable', { diameter: '1/0' }, /: the fraction .*nothing below the stroke/],
+];
+
+test.each(WRONG_HOLE)('a buttonhole for %s is refused, with the mend', async (_, set, said) => {
+  open(buttonhole, set);
+  expect(await answer()).toMatch(said);
+});

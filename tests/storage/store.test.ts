@@ -65,3 +65,62 @@ test('a store that never answers is named slow', async () => {
   await vi.advanceTimersByTimeAsync(5000);
   expect(await waited).toBe('slow');
 });
+
+test('a disk that is full only when the change is written down is named full too', async () => {
+  const store = openStore(fresh());
+  await store.change('a', () => 1);
+  const { put } = IDBObjectStore.prototype;
+  vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (
+    this: IDBObjectStore,
+    ...given
+  ) {
+    const request = put.apply(this, given);
+    // As a browser gives a transaction up; there is no public way to make it.
+    Reflect.get(this.transaction, '_abort').call(this.transaction, 'QuotaExceededError');
+    return request;
+  });
+  expect(await faultOf(store.change('a', () => 2))).toBe('full');
+  vi.restoreAllMocks();
+  expect(await store.load('a')).toBe(1);
+});
+
+test('a change that fails by itself is handed on as it is, and changes nothing', async () => {
+  const store = openStore(fresh());
+  await store.change('a', () => 1);
+  const bug = new TypeError('a bug');
+  const failing = () => {
+    throw bug;
+  };
+  await expect(store.change('a', failing)).rejects.toBe(bug);
+  expect(await store.load('a')).toBe(1);
+});
+
+test('undefined takes away', async () => {
+  const store = openStore(fresh());
+  await store.change('a', () => 1);
+  await store.change('a', () => undefined);
+  expect(await store.load('a')).toBeUndefined();
+  expect(await store.read(async (kept) => kept.transaction.mode)).toBe('readonly');
+});
+
+test('when the browser clears the site’s data meanwhile, the store opens anew', async () => {
+  const name = fresh();
+  const store = openStore(name);
+  await store.change('a', () => 1);
+  const cleared = indexedDB.deleteDatabase(name);
+  await new Promise((done) => {
+    cleared.onsuccess = done;
+  });
+  expect(await store.load('a')).toBeUndefined();
+  await store.change('a', () => 2);
+  expect(await store.load('a')).toBe(2);
+});
+
+test('an answer in time leaves no clock running', async () => {
+  const cleared = vi.spyOn(globalThis, 'clearTimeout');
+  const set = vi.spyOn(globalThis, 'setTimeout');
+  await openStore(fresh()).load('a');
+  const limits = set.mock.results.filter((_, i) => set.mock.calls[i]?.[1] === 4000);
+  expect(limits).toHaveLength(1);
+  expect(cleared).toHaveBeenCalledWith(limits[0]?.value);
+});

@@ -9,7 +9,7 @@ import { type CurveInput, curvedHem } from '../../sewing/hem-curve.ts';
 import { mitre } from '../../sewing/mitre.ts';
 import type { Outcome, Problem } from '../../sewing/problem.ts';
 import { EASE_BY_CLOTH } from '../../sewing/sources/hems.ts';
-import { trueTaper } from '../../sewing/taper.ts';
+import { type Taper, type TaperInput, trueTaper } from '../../sewing/taper.ts';
 import { hemWords as words } from '../../words/hem-words.ts';
 import { hemAnswer, type Parts } from './answer.ts';
 import { chosen, hemFields } from './fields.ts';
@@ -31,7 +31,8 @@ export const hem: Calculation = {
       hem: workHem(input),
       curve: curve && curvedHem(input.depth, curve.input, curve.ease),
       corner: corner && mitre(input.depth, corner.side, corner.angle),
-      taper: widths && namedAbove(trueTaper({ ...widths, depth: input.depth, turn: input.turn })),
+      // Without a depth there is no slope; that there is none is the hem's own problem.
+      taper: input.depth > 0 && widths ? taperOf(input, widths) : undefined,
     };
     const problems = Object.values(parts).flatMap((part) =>
       part && !part.ok ? part.problems : [],
@@ -117,11 +118,17 @@ function readCorner(read: DraftReader, draft: Draft): { side: Length; angle: num
   return side === undefined || angle === undefined ? undefined : { side, angle };
 }
 
-function readWidths(read: DraftReader, draft: Draft): { atHem: Length; above: Length } | undefined {
+type Widths = Pick<TaperInput, 'atHem' | 'above'>;
+
+function readWidths(read: DraftReader, draft: Draft): Widths | undefined {
   if (chosen(draft, 'taper') === 'none') return undefined;
   const atHem = read.length('atHem');
   const above = read.length('acrossAbove');
   return atHem === undefined || above === undefined ? undefined : { atHem, above };
+}
+
+function taperOf({ depth, turn }: HemInput, widths: Widths): Outcome<Taper> {
+  return namedAbove(trueTaper({ ...widths, depth, turn }));
 }
 
 /** The taper's upper width has a field of its own here: `above` is the curve's. */

@@ -1,0 +1,133 @@
+import { render } from '@testing-library/preact';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { inUnitOf } from '../../src/app/other-unit.ts';
+import type { Bench } from '../../src/controls/bench.ts';
+import type { Calculation, Draft, Work } from '../../src/controls/calculation.ts';
+import { FaultList } from '../../src/controls/fault-list.tsx';
+import { buttonhole } from '../../src/screens/buttonhole/buttonhole.ts';
+import { centre } from '../../src/screens/centre/centre.ts';
+import { closures } from '../../src/screens/closures/closures.ts';
+import { convert } from '../../src/screens/convert/convert.ts';
+import { hem } from '../../src/screens/hem/hem.ts';
+import { seam } from '../../src/screens/seam/seam.ts';
+import { sizes } from '../../src/screens/sizes/sizes.ts';
+import { benchOf } from '../controls/helpers.ts';
+
+const typed = fc.oneof(
+  fc.constantFrom(
+    '',
+    '0',
+    '-1',
+    '1/0',
+    '5/8',
+    '46.3',
+    '1 − 2',
+    '1e9',
+    '999999 m',
+    '2001',
+    '1; 2; 2',
+  ),
+  fc.string({ maxLength: 12 }),
+  fc.integer({ min: -5, max: 4000 }).map(String),
+);
+/** Lengths and counts that give an answer often enough. */
+const sensible = fc.constantFrom('1', '2', '5', '8', '20', '1/2 in', '3 mm', '46.3');
+const unit = fc.constantFrom('cm' as const, 'mm' as const, 'in' as const);
+
+/** Every choice there is, also those that only another choice brings. */
+function choicesOf(calculation: Calculation): Map<string, readonly string[]> {
+  const found = new Map<string, readonly string[]>();
+  const look = (draft: Draft) => {
+    for (const field of calculation.fields(draft)) {
+      if (field.kind !== 'choice' || found.has(field.key)) continue;
+      const values = field.options.map(({ value }) => value);
+      found.set(field.key, values);
+      for (const value of values) look({ ...draft, [field.key]: value });
+    }
+  };
+  look(calculation.start(benchOf()));
+  return found;
+}
+
+/** Every draft an address can hold: known choices or nonsense in every field. */
+function draftsOf(calculation: Calculation) {
+  const known = choicesOf(calculation);
+  const keys = new Set([...Object.keys(calculation.start(benchOf())), ...known.keys()]);
+  const entries = [...keys].map((key) => {
+    const options = known.get(key);
+    return [
+      key,
+      options
+        ? fc.oneof({ weight: 9, arbitrary: fc.constantFrom(...options) }, typed)
+        : fc.oneof(typed, sensible),
+    ] as const;
+  });
+  return fc.record(Object.fromEntries(entries), { requiredKeys: [] });
+}
+
+const NONSENSE = /NaN|undefined|Infinity|\[object/;
+
+function saidOf(work: Work, calculation: Calculation, draft: Draft, bench: Bench): string {
+  if (work.ok) {
+    const { runs, ...said } = work.answer;
+    return JSON.stringify(said);
+  }
+  const fields = calculation.fields(draft);
+  const { container, unmount } = render(
+    <FaultList faults={work.faults} fields={fields} bench={bench} id="fault" />,
+  );
+  const said = container.textContent ?? '';
+  unmount();
+  return said;
+}
+
+test.each([convert, sizes, closures, buttonhole, hem, seam, centre])(
+  'whatever the address holds, $id answers or says why, in whole sentences',
+  (calculation) => {
+    fc.assert(
+      fc.property(draftsOf(calculation), unit, (set, benchUnit) => {
+        const bench = benchOf({ unit: benchUnit });
+        const draft = { ...calculation.start(bench), ...(set as Draft) };
+        const work = calculation.work(draft, bench);
+        const said = saidOf(work, calculation, draft, bench);
+        expect(said).not.toMatch(NONSENSE);
+        if (work.ok) {
+          for (const { run } of work.answer.runs) {
+            for (const { at } of run.marks) expect(Number.isFinite(at)).toBe(true);
+            expect(Number.isFinite(run.length)).toBe(true);
+          }
+          return;
+        }
+        const labels = calculation.fields(draft).map(({ label }) => `${label}: `);
+        expect(work.faults.length).toBeGreaterThan(0);
+        expect(labels.some((label) => said.includes(label))).toBe(true);
+      }),
+      { numRuns: 300 },
+    );
+  },
+);
+
+test.each([convert, sizes, closures, buttonhole, hem, seam, centre])(
+  '$id means the same when the bench is set to another unit',
+  (calculation) => {
+    const drafts = fc.tuple(draftsOf(calculation), unit, unit);
+    fc.assert(
+      fc.property(drafts, ([set, one, other]) => {
+        const here = benchOf({ unit: one });
+        const there = benchOf({ unit: other });
+        const draft = { ...calculation.start(here), ...(set as Draft), u: one };
+        const before = calculation.work(draft, here);
+        const after = calculation.work(inUnitOf(there, calculation, draft), there);
+        expect(placesOf(after)).toEqual(placesOf(before));
+      }),
+      { numRuns: 200 },
+    );
+  },
+);
+
+/** Where the marks are, or which fields are wrong. */
+function placesOf(work: Work) {
+  if (!work.ok) return work.faults.map(({ field }) => field);
+  return work.answer.runs.map(({ run }) => run.marks.map(({ at }) => at));
+}
