@@ -1,4 +1,12 @@
-import { cleanup, fireEvent, render, renderHook, screen, waitFor } from '@testing-library/preact';
+import {
+  act,
+  cleanup,
+  fireEvent,
+  render,
+  renderHook,
+  screen,
+  waitFor,
+} from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
 import { Waiting } from '../../src/app/waiting.tsx';
 import { loadAhead, useLoaded } from '../../src/controls/use-loaded.ts';
@@ -47,7 +55,9 @@ test('what comes for another part than the one wanted now is not shown', async (
   });
   rerender({ load: quick });
   await waitFor(() => expect(result.current).toMatchObject({ state: 'here', value: 'hem' }));
-  arrive('seam');
-  await Promise.resolve();
+  await act(async () => {
+    arrive('seam');
+    await new Promise((done) => setTimeout(done));
+  });
   expect(result.current).toMatchObject({ value: 'hem' });
 });

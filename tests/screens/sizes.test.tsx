@@ -59,9 +59,13 @@ test('a button over 1 1/4 in is no small part; a smaller one is cautioned', asyn
 });
 
 const WRONG_HOLE: [string, Record<string, string>, RegExp][] = [
-  ['no button', { diameter: '0' }, /Button.*: give more than nothing|Diameter.*: /],
-  ['less than flat', { thickness: '1 − 2' }, /: .*less than nothing|: give/],
-  ['unreadable', { diameter: '1/0' }, /: the fraction .*nothing below the stroke/],
+  ['no button', { diameter: '0' }, /^—?Button across: give more than nothing\./],
+  ['less than flat', { thickness: '1 − 2' }, /^—?Button thick: give more than nothing\./],
+  [
+    'unreadable',
+    { diameter: '1/0' },
+    /^—?Button across: the fraction .*nothing below the stroke. Write 2/,
+  ],
 ];
 
 test.each(WRONG_HOLE)('a buttonhole for %s is refused, with the mend', async (_, set, said) => {
