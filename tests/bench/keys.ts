@@ -56,7 +56,7 @@ async function timeField(page: Page, index: number): Promise<KeyPress[]> {
   const presses: KeyPress[] = [];
   for (let i = 0; i < (await keys.count()); i++) {
     const key = keys.nth(i);
-    const name = (await key.getAttribute('aria-label')) ?? '';
+    const name = (await key.getAttribute('aria-label')) ?? (await key.textContent()) ?? '';
     presses.push({ key: name, ...(await timePress(page, key)) });
     await field.fill(first);
   }

@@ -14,22 +14,30 @@ export interface Press {
   work: number;
 }
 
-/** Taps a key and waits for the answer to be painted. */
+/** A press that isn't answered within this has been lost, and that is a fault. */
+const LOST_MS = 10_000;
+
+/**
+ * Taps a key and waits for the answer to be painted.
+ * @throws Error when the key is not on the screen, or nothing is painted in time
+ */
 export async function timePress(page: Page, key: Locator): Promise<Press> {
   await key.scrollIntoViewIfNeeded();
   const box = await key.boundingBox();
   if (!box) throw new Error('the key is not on the screen');
-  const painted = page.evaluate(timeToPaint, ANSWER);
+  // The page listens before the tap is sent, or the tap could overtake the listening.
+  const watch = await page.evaluateHandle(timeToPaint, { answer: ANSWER, lost: LOST_MS });
   await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
-  return painted;
+  return watch.evaluate(({ painted }) => painted);
 }
 
 /**
  * Runs in the page. A frame callback runs before the paint and the message it posts
  * after it; a change that comes later than that starts the wait anew.
  */
-function timeToPaint(answer: string): Promise<Press> {
-  return new Promise((done) => {
+function timeToPaint({ answer, lost }: { answer: string; lost: number }) {
+  const painted = new Promise<Press>((done, failed) => {
+    setTimeout(() => failed(new Error('a press was not answered')), lost);
     let pressed = 0;
     let settled: ReturnType<typeof setTimeout>;
     const afterPaint = () => {
@@ -72,6 +80,7 @@ function timeToPaint(answer: string): Promise<Press> {
     addEventListener('pointerdown', start, once);
     addEventListener('click', lifted, once);
   });
+  return { painted };
 }
 
 /** The middle one of some times, in milliseconds. */
