@@ -136,6 +136,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          testTimeout: 60_000, // the laws, on a busy machine
           include: ['tests/{lengths,sewing,tape,lay,garment,drawing,words}/**/*.test.ts'],
         },
       },
@@ -144,6 +145,8 @@ export default defineConfig({
         test: {
           name: 'dom',
           environment: 'jsdom',
+          setupFiles: ['tests/dom-effects.ts'],
+          testTimeout: 60_000,
           include: ['tests/{controls,screens,app,storage,camera}/**/*.test.{ts,tsx}'],
         },
       },

@@ -1,0 +1,7 @@
+import { options } from 'preact';
+
+// Preact's own clock for effects falls back on a timer of Node's, which can go off after
+// the last test of a file, when the page is already gone. Frames of the page end with it.
+options.requestAnimationFrame = (runEffects) => {
+  window.requestAnimationFrame(runEffects);
+};
