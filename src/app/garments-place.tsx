@@ -63,8 +63,11 @@ export function GarmentsPlace({ store, address, bench, onHome }: Props) {
     copy: (garment) =>
       void add(copied(garment, crypto.randomUUID(), words.copyOf(garment.name), Date.now())),
     remove: (garment) => {
-      setUndo(garment);
-      void act(() => moveGarment(store, garment.id, 'bin'));
+      // Offered once it is in the bin: before that there is nothing to bring back.
+      void act(async () => {
+        await moveGarment(store, garment.id, 'bin');
+        setUndo(garment);
+      });
     },
     bringBack: (garment) => {
       setUndo(undefined);

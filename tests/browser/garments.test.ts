@@ -46,7 +46,7 @@ test('deleting is undone by one press, also after a reload', async () => {
   await page.getByRole('button', { name: /^Undo/ }).tap();
   await card.waitFor();
   await card.getByRole('button', { name: 'Delete' }).tap();
-  await page.getByRole('button', { name: /^Undo/ }).waitFor();
+  await page.getByRole('button', { name: 'Bring back' }).waitFor();
   await page.reload();
   await page.getByRole('button', { name: 'Bring back' }).tap();
   await card.waitFor();
