@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import { type BackupRead, previewBackup, readBackup, writeBackup } from '../garment/backup.ts';
@@ -41,15 +41,19 @@ export function GarmentsPlace({ store, address, bench, onHome }: Props) {
     setAll(await loadGarments(store));
     setLastBackup(await store.load(BACKUP_KEY));
   };
-  /** Does something to the store, then shows what is there; what went wrong is said. */
-  const act = async (work: () => Promise<unknown>, done?: string) => {
-    try {
-      await work();
-      setSaid(done);
-      await load();
-    } catch (error) {
-      setSaid(notKept(error));
-    }
+  const before = useRef(Promise.resolve());
+  /** Does one thing after another to the store, then shows what is there; what went wrong is said. */
+  const act = (work: () => Promise<unknown>, done?: string) => {
+    before.current = before.current.then(async () => {
+      try {
+        await work();
+        setSaid(done);
+        await load();
+      } catch (error) {
+        setSaid(notKept(error));
+      }
+    });
+    return before.current;
   };
   useEffect(() => void act(async () => undefined), []);
 
@@ -64,10 +68,7 @@ export function GarmentsPlace({ store, address, bench, onHome }: Props) {
       void add(copied(garment, crypto.randomUUID(), words.copyOf(garment.name), Date.now())),
     remove: (garment) => {
       // Offered once it is in the bin: before that there is nothing to bring back.
-      void act(async () => {
-        await moveGarment(store, garment.id, 'bin');
-        setUndo(garment);
-      });
+      void act(() => moveGarment(store, garment.id, 'bin')).then(() => setUndo(garment));
     },
     bringBack: (garment) => {
       setUndo(undefined);

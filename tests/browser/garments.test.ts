@@ -46,9 +46,9 @@ test('deleting is undone by one press, also after a reload', async () => {
   await page.getByRole('button', { name: /^Undo/ }).tap();
   await card.waitFor();
   await card.getByRole('button', { name: 'Delete' }).tap();
-  await page.getByRole('button', { name: 'Bring back' }).waitFor();
+  await page.getByRole('button', { name: 'Bring back', exact: true }).waitFor();
   await page.reload();
-  await page.getByRole('button', { name: 'Bring back' }).tap();
+  await page.getByRole('button', { name: 'Bring back', exact: true }).tap();
   await card.waitFor();
   await close();
 });
