@@ -2,6 +2,7 @@ import { type ExactLength, exactLength, type Length } from '../lengths/length.ts
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
+import { HEM_CLASSES } from './sources/hems.ts';
 
 /** A hem to be turned up. Every length in 1/8000 mm. */
 export interface HemInput {
@@ -113,4 +114,14 @@ function hemProblems(input: HemInput): Problem[] {
   return finished !== undefined && depth > finished
     ? [{ kind: 'too-long', field: 'depth', most: finished, given: depth }]
     : [];
+}
+
+export type HemClass = 'rolled' | 'narrow' | 'ordinary' | 'deep';
+
+/** What a hem of a finished depth is called. Source: `HEM_CLASSES`. */
+export function hemClass(depth: Length): HemClass {
+  const { rolled, narrow, ordinary } = HEM_CLASSES.value;
+  if (depth <= rolled) return 'rolled';
+  if (depth <= narrow) return 'narrow';
+  return depth <= ordinary ? 'ordinary' : 'deep';
 }

@@ -67,7 +67,7 @@ export function offLevel({ fixed }: FixedMarks, level: Length): ExactLength {
  * its length, so it is given its mark before any space half as wide is divided,
  * while a sewn mark a hair inside it is taken as that mark as made.
  *
- * @returns undefined when no segment has any length to put a mark in
+ * @returns undefined when every segment is without length, so that no mark can be put in
  */
 export function shareOut(segments: readonly Segment[], more: number): number[] | undefined {
   const counts = segments.map(() => 0);

@@ -63,6 +63,16 @@ export const hemWords = {
     first === undefined ? second : `${first} from the raw edge, then ${second} from the fold`,
   cut: 'Cut length',
   usual: 'Usual depths',
+  classLabel: 'By its depth',
+  hemClass: {
+    rolled: 'a rolled hem',
+    narrow: 'a narrow hem',
+    ordinary: 'an ordinary hem',
+    deep: 'a deep hem',
+  },
+  notNarrow: (narrow: string) =>
+    `This is no narrow hem any more: that is up to ${narrow} deep. Make it less, or turn it otherwise.`,
+  narrowAsUsual: (depth: string) => `Make it ${depth}, and ${depth} turned in`,
   radius: 'Radius of the curve',
   fullness: 'Inner fold has to lose',
   stretch: 'Inner fold has to gain',

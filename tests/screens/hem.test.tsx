@@ -31,6 +31,18 @@ test('a hem too full for its cloth says so, and a shallower one is a press away'
   expect(await answer()).not.toContain('will not lie flat');
 });
 
+// Theta Johnson, It's Fun to Sew a Cotton School Dress: 1/4 + 1/4 → 1/2 in. Narrow is up to 1.5 cm
+// (moodlehub.ca, garment hems).
+test('a narrow hem that isn’t one says so, and the published one is a press away', async () => {
+  open(hem, { style: 'narrow', depth: '2' });
+  expect(await answer()).toContain('up to 1.5 cm deep');
+  fireEvent.click(await screen.findByText(/turned in$/));
+  const said = await answer();
+  expect(said).toMatch(/^1\.3 cm to turn up/);
+  expect(said).toContain('a narrow hem');
+  expect(said).not.toContain('no narrow hem any more');
+});
+
 test('an inward curve is stretched or clipped instead', async () => {
   open(hem, { shape: 'inward' });
   expect(await answer()).toContain('An inward curve is too short');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { inches, type Length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
-import { type HemInput, hem } from '../../src/sewing/hem.ts';
+import { type HemInput, hem, hemClass } from '../../src/sewing/hem.ts';
 import { type CurveInput, curvedHem } from '../../src/sewing/hem-curve.ts';
 import { mitre } from '../../src/sewing/mitre.ts';
 import type { Outcome } from '../../src/sewing/problem.ts';
@@ -51,6 +51,18 @@ test('thick cloth takes about half a circle a fold (derived here: felt of 2 mm, 
   const double = solved(hem({ ...plain, turn: mm(10), thickness: mm(2) }));
   expect(toMm(double.takenByFolds)).toBeCloseTo(2 * Math.PI, 3);
   expect(toMm(double.allowance)).toBeCloseTo(30 + 2 * Math.PI, 3);
+});
+
+// moodlehub.ca, garment hems: rolled up to 3 mm, narrow up to 1.5 cm, deep over 2 cm.
+test.each([
+  [3, 'rolled'],
+  [4, 'narrow'],
+  [15, 'narrow'],
+  [16, 'ordinary'],
+  [20, 'ordinary'],
+  [21, 'deep'],
+])('a hem %d mm deep is %s', (depth, called) => {
+  expect(hemClass(mm(depth))).toBe(called);
 });
 
 test('the lines are in order and their distances make the hem', () => {

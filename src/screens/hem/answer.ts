@@ -3,11 +3,17 @@ import type { Answer, Draft, Line, Offer } from '../../controls/calculation.ts';
 import { exactly, onTape } from '../../controls/tape-text.ts';
 import { hemSection, mitreFlat } from '../../drawing/hem-figure.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { showOnTape } from '../../lengths/show-length.ts';
-import type { Hem, HemInput } from '../../sewing/hem.ts';
+import { showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
+import { type Hem, type HemInput, hemClass } from '../../sewing/hem.ts';
 import type { CurvedHem } from '../../sewing/hem-curve.ts';
 import type { Mitre } from '../../sewing/mitre.ts';
-import { HEM_DEPTHS, HEM_STITCH, MITRE_TRIM } from '../../sewing/sources/hems.ts';
+import {
+  HEM_CLASSES,
+  HEM_DEPTHS,
+  HEM_STITCH,
+  MITRE_TRIM,
+  NARROW_HEM,
+} from '../../sewing/sources/hems.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { Taper } from '../../sewing/taper.ts';
 import { hemWords as words } from '../../words/hem-words.ts';
@@ -38,10 +44,11 @@ export function hemAnswer(input: HemInput, parts: Parts, draft: Draft, bench: Be
       ...hemLines(hem, show),
       ...curveLines(parts, inward, show),
       ...cornerLines(parts, show),
+      { label: words.classLabel, value: words.hemClass[hemClass(input.depth)] },
       { label: words.usual, value: HEM_DEPTHS.says },
     ],
-    offers: shallower(parts, inward, draft, bench),
-    warnings: curveWarnings(parts, inward, show),
+    offers: [...shallower(parts, inward, draft, bench), ...narrower(input, draft)],
+    warnings: [...curveWarnings(parts, inward, show), ...narrowWarning(input, draft, show)],
     cautions: [words.tryOn, words.iron(IRON_ONE_DOT.value)],
     runs: [{ name: words.title, item: words.press, run: hem.run }],
     figures: figures(input, parts, draft, show),
@@ -96,6 +103,20 @@ function curveWarnings({ curve, ease }: Parts, inward: boolean, show: Show): str
   const full = percent(curve.fullness);
   if (inward) return [words.inward(full)];
   return curve.fits ? [] : [words.tooFull(full, percent(ease), show(curve.deepest))];
+}
+
+/** A hem called narrow that isn't. */
+function narrowWarning({ depth }: HemInput, draft: Draft, show: Show): string[] {
+  const wide = chosen(draft, 'style') === 'narrow' && depth > HEM_CLASSES.value.narrow;
+  return wide ? [words.notNarrow(show(HEM_CLASSES.value.narrow))] : [];
+}
+
+/** The published narrow hem, when a narrow one is wanted and this is another. */
+function narrower({ depth, turn }: HemInput, draft: Draft): Offer[] {
+  const { value } = NARROW_HEM;
+  if (chosen(draft, 'style') !== 'narrow' || (depth === value && turn === value)) return [];
+  const typed = shownText(showExact(value, 'in'), '.');
+  return [{ words: words.narrowAsUsual(typed), take: { ...draft, depth: typed, turn: typed } }];
 }
 
 /** A hem the curve takes, on a graduation of the tape, where there is one. */

@@ -36,3 +36,23 @@ export const HEM_DEPTHS: Published<
 
 /** The part of its length a cloth eases in. Common practice, no source. */
 export const EASE_BY_CLOTH = { firm: 0.03, medium: 0.06, soft: 0.1 } as const;
+
+/** How hems are called by their finished depth, at most; what is over the last is deep. */
+export const HEM_CLASSES: Published<{ rolled: Length; narrow: Length; ordinary: Length }> = {
+  value: {
+    rolled: (3 * 8000) as Length,
+    narrow: (15 * 8000) as Length,
+    ordinary: (20 * 8000) as Length,
+  },
+  says: 'rolled up to 3 mm, narrow up to 1.5 cm, deep over 2 cm',
+  source: 'moodlehub.ca, garment hems, pages 47832 and 47837',
+  grade: 'manual',
+};
+
+/** A narrow hem: its depth, and as much for the first turn. */
+export const NARROW_HEM: Published<Length> = {
+  value: inch(1 / 4),
+  says: 'a narrow hem is turned 1/4 in and 1/4 in again',
+  source: 'Theta Johnson, It’s Fun to Sew a Cotton School Dress',
+  grade: 'manual',
+};
