@@ -30,3 +30,50 @@ export interface PageSymbol {
 
 /** The character reader: a page of dark numbers on white goes in, what it saw comes back. */
 export type ReadPage = (page: GreyImage) => Promise<readonly PageSymbol[]>;
+
+/** A place in the upright picture, in its pixels; the middle of the first pixel is 0, 0. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A printed number that was read, and where its middle stands. */
+export interface ReadNumber extends Point {
+  readonly value: number;
+}
+
+/** Why a picture gives no reading. */
+export type CannotReason =
+  | 'no-tape'
+  | 'no-graduations'
+  | 'no-numbers'
+  | 'few-numbers'
+  | 'numbers-disagree'
+  | 'unit-unknown'
+  | 'too-small'
+  | 'too-blurred'
+  | 'too-dark';
+
+/** Why one place gives no reading though the picture does. */
+export type PointReason =
+  | 'off-the-scale'
+  | 'beyond-the-numbers'
+  | 'below-zero'
+  | 'another-scale'
+  | 'not-sure-yet'
+  | 'lines-unclear'
+  | 'nothing-read';
+
+/** What the maker is asked before a scale counts as read. */
+export type TapeQuestion =
+  /** Is the line at this place the one with this value? */
+  | (Point & { readonly kind: 'line'; readonly scale: number; readonly value: number; readonly unit: TapeUnit })
+  /** What does the number at this place count? */
+  | (Point & {
+      readonly kind: 'unit';
+      readonly scale: number;
+      readonly value: number;
+      readonly choices: readonly TapeUnit[];
+    });
+
+export type TapeOutcome = 'read' | 'ask' | 'cannot';
