@@ -116,12 +116,14 @@ export function smoothed(signal: Float32Array, sigma: number): Float32Array {
     total += weight;
   }
   const last = signal.length - 1;
-  return signal.map((_, i) => {
+  const out = new Float32Array(signal.length);
+  for (let i = 0; i <= last; i++) {
     let sum = 0;
     for (let j = -reach; j <= reach; j++) {
       const near = Math.max(0, Math.min(last, i + j));
       sum += (bell[j + reach] as number) * (signal[near] as number);
     }
-    return sum / total;
-  });
+    out[i] = sum / total;
+  }
+  return out;
 }
