@@ -137,7 +137,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           testTimeout: 60_000, // the laws, on a busy machine
-          include: ['tests/{lengths,sewing,tape,lay,garment,drawing,words}/**/*.test.ts'],
+          include: ['tests/{lengths,sewing,tape,lay,garment,drawing,words,workers}/**/*.test.ts'],
         },
       },
       {

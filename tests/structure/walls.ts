@@ -24,7 +24,10 @@ export const WALLS: Readonly<Record<string, Wall>> = {
     may: ['src/lengths', 'src/garment'],
     why: 'what is kept is lengths and records',
   },
-  'src/camera': { may: ['src/tape'], why: 'the camera makes grey pictures; others read them' },
+  'src/camera': {
+    may: ['src/tape'],
+    why: 'the camera makes grey pictures, hands them to the reader and asks what it read',
+  },
   'src/words': { may: ['src/lengths', 'src/sewing'], why: 'words are said about values, by all' },
   'src/controls': {
     may: ['src/lengths', 'src/sewing', 'src/drawing', 'src/words'],
@@ -67,7 +70,6 @@ export const WALLS: Readonly<Record<string, Wall>> = {
 /** Packages a folder may use; one that isn't listed here may use none. */
 const PACKAGES: Readonly<Record<string, RegExp>> = {
   'src/garment': /^valibot$/,
-  'src/workers': /^tesseract\.js/,
   'src/storage': /^(idb-keyval|valibot)$/,
   'src/controls': /^preact(\/|$)/,
   'src/screens': /^preact(\/|$)/,

@@ -1,0 +1,97 @@
+import type {
+  FromTapeWorker,
+  TapeAnswers,
+  TapeJob,
+  ToTapeWorker,
+  TouchedScale,
+} from '../tape/protocol.ts';
+import type { TapeReading } from '../tape/read-at.ts';
+import type { GreyImage, PageSymbol, Point, ReadPage } from '../tape/reading.ts';
+import type { Touch } from '../tape/touch.ts';
+
+/** The reader, as the worker uses it; a test may put another in its place. */
+export interface TapeReader<Lock extends { readonly reading: TapeReading }> {
+  readTape(
+    image: GreyImage,
+    readPage: ReadPage,
+    onProgress?: (done: number) => void,
+  ): Promise<TapeReading>;
+  lockOn(reading: TapeReading, image: GreyImage): Lock | undefined;
+  follow(lock: Lock, image: GreyImage): Lock | undefined;
+  snapTo(image: GreyImage, x: number, y: number): Point;
+  scaleByTouch(image: GreyImage, touches: readonly Touch[]): TouchedScale;
+  /** A page as a picture file the engine can open. */
+  bmpOf(page: GreyImage): Uint8Array;
+}
+
+/**
+ * Where the worker's messages are dealt with: jobs in, answers out. Pages of numbers go out to
+ * the engine, which lives on the page's side, and what it saw comes back in between.
+ */
+export function createDesk<Lock extends { readonly reading: TapeReading }>(
+  reader: TapeReader<Lock>,
+  post: (message: FromTapeWorker) => void,
+) {
+  const pages = new Map<number, (symbols: readonly PageSymbol[] | undefined) => void>();
+  let lastPage = 0;
+  let held: GreyImage | undefined;
+  let lock: Lock | undefined;
+
+  const readPage: ReadPage = async (page) => {
+    lastPage += 1;
+    const number = lastPage;
+    const seen = await new Promise<readonly PageSymbol[] | undefined>((look) => {
+      pages.set(number, look);
+      post({ kind: 'page', page: number, bytes: reader.bmpOf(page) });
+    });
+    if (!seen) throw new Error('the engine could not look at a page');
+    return seen;
+  };
+
+  async function frame(image: GreyImage): Promise<TapeAnswers['frame']> {
+    lock = lock && reader.follow(lock, image);
+    if (lock) return { held: true, reading: lock.reading };
+    const reading = await reader.readTape(image, readPage);
+    lock = reading.outcome === 'read' ? reader.lockOn(reading, image) : undefined;
+    return { held: lock !== undefined, reading };
+  }
+
+  function photo(): GreyImage {
+    if (!held) throw new Error('no photo is at hand');
+    return held;
+  }
+
+  function work(
+    id: number,
+    job: TapeJob,
+  ): Promise<TapeAnswers[TapeJob['kind']]> | TapeAnswers[TapeJob['kind']] {
+    switch (job.kind) {
+      case 'read':
+        held = job.image;
+        return reader.readTape(job.image, readPage, (done) => post({ kind: 'progress', id, done }));
+      case 'hold':
+        held = job.image;
+        return undefined;
+      case 'frame':
+        return frame(job.image);
+      case 'snap':
+        return reader.snapTo(photo(), job.at.x, job.at.y);
+      case 'touch':
+        return reader.scaleByTouch(photo(), job.touches);
+    }
+  }
+
+  return async function receive(message: ToTapeWorker): Promise<void> {
+    if (message.kind === 'symbols') {
+      pages.get(message.page)?.(message.symbols);
+      pages.delete(message.page);
+      return;
+    }
+    const { id, job } = message;
+    try {
+      post({ kind: 'done', id, answer: await work(id, job) });
+    } catch (error) {
+      post({ kind: 'failed', id, message: String(error) });
+    }
+  };
+}

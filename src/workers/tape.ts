@@ -1,0 +1,15 @@
+import { bmpOf } from '../tape/bmp.ts';
+import { follow, lockOn } from '../tape/live.ts';
+import type { ToTapeWorker } from '../tape/protocol.ts';
+import { readTape } from '../tape/read-tape.ts';
+import { snapTo } from '../tape/snap.ts';
+import { scaleByTouch } from '../tape/touch.ts';
+import { createDesk } from './tape-desk.ts';
+
+declare const self: DedicatedWorkerGlobalScope;
+
+const receive = createDesk({ bmpOf, follow, lockOn, readTape, scaleByTouch, snapTo }, (message) =>
+  self.postMessage(message),
+);
+
+self.addEventListener('message', ({ data }: MessageEvent<ToTapeWorker>) => void receive(data));
