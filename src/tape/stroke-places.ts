@@ -19,8 +19,8 @@ const MOST_ENERGY = 0.3;
 
 /**
  * Energy of the edges that stand square on the row, for every sample of the strip.
- * Where the picture ends beside a sample it is NaN, and so is all summed over it: a
- * band cut off by the picture's border would seem to sit further in than it does.
+ * Where the picture ends beside a sample it is NaN, so that a band reaching over the
+ * border never wins: what is cut off there would move its middle.
  */
 export function strokeEnergy(strip: Strip, edge: StrokeEdge): Float32Array {
   const { width, height, values } = strip;
