@@ -1,4 +1,5 @@
 import { densityAt, graduationAt, type PositionModel, type TrackedPhase } from './position.ts';
+import { type Carrier, toneAt } from './tone.ts';
 
 /** The phase of the row against the model, measured in a bell-shaped window about one place. */
 export interface PhasePoint extends TrackedPhase {
@@ -8,21 +9,11 @@ export interface PhasePoint extends TrackedPhase {
   readonly amplitude: number;
 }
 
-/** A signal of the row turned back by its model: at every px, the tone one graduation long. */
-interface Carrier {
-  readonly cosine: Float64Array;
-  readonly sine: Float64Array;
-}
-
 type Loose = { -readonly [name in keyof PhasePoint]: PhasePoint[name] };
 
 /** Px: what a window is fitted to, whatever the model says where it goes astray. */
 const SHORTEST_PITCH = 2.5;
 const LONGEST_PITCH = 120;
-/** The window's half width, in its sigmas. */
-const REACH = 2.2;
-/** Signals are logarithms of grey: a flat one has no phase rather than a perfect one. */
-const NO_INK = 1e-4;
 /** A place below this quality doesn't lead the unwrapping. */
 const LEADING_QUALITY = 0.35;
 
@@ -65,46 +56,6 @@ export function phaseTrack(
   }
   unwrap(track);
   return track;
-}
-
-/**
- * One pass over the window: sums with the mean still in, and the mean taken out of the sums.
- * The bell is built by its ratio of neighbours, which itself shrinks by a constant: no exp per px.
- */
-function toneAt(signal: Float32Array, { cosine, sine }: Carrier, place: number, sigma: number) {
-  const reach = Math.ceil(REACH * sigma);
-  const start = Math.max(0, Math.round(place - reach));
-  const end = Math.min(signal.length - 1, Math.round(place + reach));
-  const first = (start - place) / sigma;
-  const shrink = Math.exp(-1 / (sigma * sigma));
-  let weight = Math.exp(-0.5 * first * first);
-  let ratio = Math.exp(-(first + 0.5 / sigma) / sigma);
-  let [total, sum, squares, real, imaginary, meanReal, meanImaginary] = [0, 0, 0, 0, 0, 0, 0];
-  for (let i = start; i <= end; i++) {
-    const value = signal[i] as number;
-    const weighted = weight * value;
-    const c = cosine[i] as number;
-    const s = sine[i] as number;
-    total += weight;
-    sum += weighted;
-    squares += weighted * value;
-    real += weighted * c;
-    imaginary -= weighted * s;
-    meanReal += weight * c;
-    meanImaginary -= weight * s;
-    weight *= ratio;
-    ratio *= shrink;
-  }
-  const mean = sum / total;
-  real -= mean * meanReal;
-  imaginary -= mean * meanImaginary;
-  const amplitude = Math.hypot(real, imaginary) / total;
-  const deviation = Math.sqrt(Math.max(0, squares / total - mean * mean)) + NO_INK;
-  return {
-    phase: Math.atan2(imaginary, real) / (2 * Math.PI),
-    quality: (amplitude * Math.SQRT2) / deviation,
-    amplitude,
-  };
 }
 
 function unwrap(track: Loose[]): void {
