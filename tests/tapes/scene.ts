@@ -1,0 +1,70 @@
+import { cameraOf } from './camera.ts';
+import type { KindOf } from './kind.ts';
+import { onCloth } from './kinds-on-cloth.ts';
+import { randomFrom, seedFor } from './random.ts';
+import { render } from './render.ts';
+import type { Expect, TruePoint, TrueScale } from './scene-types.ts';
+import { tapeBody } from './tape-body.ts';
+import { truthOf } from './truth.ts';
+
+const KINDS = { ...onCloth } as const satisfies Record<string, KindOf>;
+
+export type SceneKind = keyof typeof KINDS;
+
+export interface Scene {
+  readonly name: string;
+  readonly kind: SceneKind;
+  readonly seed: number;
+  readonly width: number;
+  readonly height: number;
+  /** Grey, upright, row after row. */
+  readonly pixels: Uint8Array;
+  readonly tiltDegrees: number;
+  readonly truth: {
+    readonly scales: readonly TrueScale[];
+    readonly expect: Expect;
+    readonly note: string;
+  };
+  readonly points: readonly TruePoint[];
+}
+
+/** Every kind of scene there is; `aboutKind` says what each shows. */
+export const kinds = Object.keys(KINDS) as readonly SceneKind[];
+
+export function aboutKind(kind: SceneKind): string {
+  return KINDS[kind].about;
+}
+
+/** A picture of a tape or rule with what is true of it; the same for the same kind and seed. */
+export function scene(kind: SceneKind, seed: number): Scene {
+  const { make, expect } = KINDS[kind];
+  const random = randomFrom(seedFor(kind, seed));
+  const spec = make(random);
+  const camera = cameraOf(spec.camera);
+  const bodies = spec.tapes.map((tape) => tapeBody(tape, camera));
+  const { width, height, tilt } = spec.camera;
+  const { scales, points } = truthOf(bodies, camera, () => false, random);
+  return {
+    name: `${kind} ${seed}`,
+    kind,
+    seed,
+    width,
+    height,
+    pixels: render(spec, camera, bodies, random),
+    tiltDegrees: tilt,
+    truth: { scales, expect, note: spec.note },
+    points,
+  };
+}
+
+/** So many scenes, of each kind in turn, from `firstSeed` on; made only when asked for. */
+export function sceneList(
+  count: number,
+  firstSeed: number,
+): { kind: SceneKind; seed: number; make: () => Scene }[] {
+  return Array.from({ length: count }, (_, i) => {
+    const kind = kinds[i % kinds.length] as SceneKind;
+    const seed = firstSeed + Math.floor(i / kinds.length);
+    return { kind, seed, make: () => scene(kind, seed) };
+  });
+}

@@ -1,0 +1,92 @@
+import { letterings } from './letterings.ts';
+import type { Random } from './random.ts';
+import type { NumberSpec, ScaleSpec } from './scale-spec.ts';
+import type { Surface } from './tape-spec.ts';
+
+/** Where a scale stands on its tape. */
+export interface Standing {
+  readonly id: string;
+  readonly zero: number;
+  readonly direction: 1 | -1;
+  readonly edge: 'low' | 'high';
+  readonly last: number;
+}
+
+/** Centimetres with millimetres: lines of 3, 4.5 and 6.5 mm, digits of 3.5 to 5 mm. */
+export function centimetres(random: Random, standing: Standing, width: number): ScaleSpec {
+  const short = random.between(2, 3.4);
+  const long = short * random.between(1.7, 2.3);
+  return {
+    ...standing,
+    unit: 'cm',
+    subdivisions: 10,
+    numberEvery: 1,
+    first: 0,
+    inset: random.chance(0.8) ? 0 : random.between(0.3, 0.8),
+    lines: [
+      { every: 10, mm: long },
+      { every: 5, mm: short * random.between(1.35, 1.6) },
+      { every: 1, mm: short },
+    ],
+    stroke: random.between(0.18, 0.32),
+    numbers: numbersBy(random, standing, long, Math.min(5, (width - long) * 0.5)),
+  };
+}
+
+/** Inches, by default in sixteenths. */
+export function inches(random: Random, standing: Standing, width: number, parts = 16): ScaleSpec {
+  const short = random.between(1.6, 2.4);
+  const long = short * random.between(2.6, 3.4);
+  const steps =
+    parts === 10 ? [10, 5, 1] : [1, 2, 4, 8, 16, 32].map((n) => parts / n).filter((n) => n >= 1);
+  return {
+    ...standing,
+    unit: 'inch',
+    subdivisions: parts,
+    numberEvery: 1,
+    first: 0,
+    inset: 0,
+    lines: steps.map((every, i) => ({
+      every,
+      mm: long - ((long - short) * i) / (steps.length - 1),
+    })),
+    stroke: random.between(0.2, 0.35),
+    numbers: numbersBy(random, standing, long, Math.min(6.5, (width - long) * 0.55)),
+  };
+}
+
+/** Numbers just inside the long lines, before their line or on it. */
+export function numbersBy(
+  random: Random,
+  { edge, direction }: Standing,
+  long: number,
+  tallest: number,
+): NumberSpec {
+  const height = random.between(0.72, 1) * tallest;
+  const place = random.chance(0.5) ? 'before' : 'on';
+  const beside = place === 'before' && random.chance(0.5);
+  const upright = direction === 1 && (edge === 'low' || random.chance(0.7));
+  return {
+    lettering: random.pick(letterings),
+    height,
+    place,
+    turned: upright ? 0 : 2,
+    across: beside
+      ? Math.max(long * 0.5, long - height / 2) + height * 0.75
+      : long + height * 0.5 + random.between(0.3, 0.9),
+    clear: random.between(0.3, 0.7),
+  };
+}
+
+/** Coated cloth or soft plastic, printed dark on white or yellow. */
+export function softSurface(random: Random): Surface {
+  return {
+    base: random.pick([228, 236, 215, 196]),
+    ink: random.between(20, 70),
+    opacity: 1,
+    grain: random.between(0.008, 0.025),
+    brushed: false,
+    worn: random.chance(0.25) ? random.between(0.05, 0.2) : 0,
+    shadow: random.between(0.1, 0.45),
+  };
+}
