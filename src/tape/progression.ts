@@ -11,8 +11,10 @@ export interface Progression {
   readonly step: number;
   /** Graduations from one printed number to the next. */
   readonly subdivisions: number;
-  /** The numbers that fit, and how many different values they have. */
+  /** Everything that was read in the row, and of it the numbers that fit. */
+  readonly reads: readonly NumberRead[];
   readonly agreeing: readonly NumberRead[];
+  /** How many different values fit. */
   readonly distinct: number;
   /** Numbers that fit but for a digit lost in reading. */
   readonly partial: number;
@@ -126,6 +128,7 @@ function fitFrom(start: Start, reads: readonly NumberRead[], row: NumberRow): Fi
     offset,
     step,
     subdivisions: step / Math.abs(perTick),
+    reads,
     agreeing,
     distinct: values.length,
     partial,
