@@ -24,7 +24,7 @@ export interface RowPitch {
   readonly to: number;
   /** 1 when whole graduations are dark, −1 when they are light. */
   readonly ink: 1 | -1;
-  /** How clearly the pitch stands out: about 1 at best. */
+  /** How clearly the pitch stands out: at best 0.7 by spectra, 1 when followed. */
   readonly score: number;
   /** Given when the row was followed from a seed and counts only from u to u. */
   readonly followed?: Followed;

@@ -21,7 +21,7 @@ const BLANK = 1e-3;
 export interface Spectra {
   /** Places of the windows' middles, in px from the signal's start. */
   readonly middles: readonly number[];
-  /** Strength by window, then by bin (HALF bins a window): 1 for a pure tone, 0 out of range. */
+  /** Strength by window, then by bin (HALF bins a window): √½ for a pure tone, 0 out of range. */
   readonly strengths: Float32Array;
 }
 
@@ -50,10 +50,9 @@ export function spectraOf(signal: Float32Array): Spectra {
   return { middles, strengths };
 }
 
-const flat = new Float64Array(WINDOW);
-
-/** One window without its trend under a Hann bell, zeros after it; the size of a pure tone in it. */
+/** One window without its trend under a Hann bell, zeros after it; √2 times a pure tone's size. */
 function load(signal: Float32Array, start: number, into: Float64Array): number {
+  const flat = new Float64Array(WINDOW);
   withoutTrend(signal, start, trend, TREND_EVERY, flat);
   into.fill(0, WINDOW);
   let energy = 0;
