@@ -17,7 +17,8 @@ const DARKER_LOG_GREY = 0.1;
 
 /**
  * Tells ink from ground. Each pixel is compared only with what lies up to `reach` pixels left and
- * right of it, along the tape, so that the tape's own edges and stripes do no harm.
+ * right of it, along the tape, so that the tape's own edges and stripes leave no ink but along
+ * their outlines.
  */
 export function inkOf(field: Field, reach: number): Ink {
   const { width, height, values } = field;

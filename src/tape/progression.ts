@@ -50,6 +50,8 @@ const ADVANCE_ERROR = 0.16;
 /** Numbers nearer than this, in graduations, can't tell an advance. */
 const LEAST_APART = 0.8;
 const LARGEST_SPREAD = 0.22;
+/** A finer step needs more than this share of a row's words. */
+const FEW_SHARE = 0.3;
 
 type Fit = Omit<Progression, 'second'>;
 
@@ -149,16 +151,25 @@ function greatestDivisor(a: number, b: number): number {
   return b ? greatestDivisor(b, a % b) : a;
 }
 
+const FINER_STEPS = [1, 2, 5, 10];
+
 /** Words that were not read may stand on finer steps than the numbers that were. */
 function finerStep(step: number, perTick: number, offset: number, row: NumberRow): number {
-  for (const finer of [1, 2, 5, 10]) {
-    if (step % finer || finer >= step) continue;
-    const between = row.cells.filter(({ middle }) => {
-      const count = (perTick * middle + offset) / finer;
-      const near = Math.abs(count - Math.round(count)) < 0.25;
-      return near && (Math.round(count) * finer) % step !== 0;
-    }).length;
-    if (between >= 2 && between > 0.3 * row.cells.length) return finer;
-  }
-  return step;
+  const steps = FINER_STEPS.filter((finer) => step % finer === 0 && finer < step);
+  const values = row.cells.map(({ middle }) => perTick * middle + offset);
+  const needed = steps.find((finer) => {
+    const coarser = [...steps, step].filter((one) => one > finer);
+    const own = values.filter((value) => isOwn(value, finer, coarser)).length;
+    // A single one is chance.
+    return own >= 2 && own > FEW_SHARE * values.length;
+  });
+  return needed ?? step;
+}
+
+/** Whether a value is on such a step but on none that is coarser. */
+function isOwn(value: number, finer: number, coarser: readonly number[]): boolean {
+  const place = value / finer;
+  const whole = Math.round(place);
+  if (Math.abs(place - whole) >= 0.25) return false;
+  return coarser.every((one) => (whole * finer) % one !== 0);
 }

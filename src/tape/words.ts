@@ -73,5 +73,8 @@ function rowOf(
     regularity: even,
     across: sheet.fromAcross + middle / sheet.perTick,
   };
-  return { row, prominence: even * even * Math.sqrt(Math.min(16, cells.length) * height) };
+  return {
+    row,
+    prominence: even * even * Math.sqrt(Math.min(16, cells.length)) * Math.sqrt(height),
+  };
 }
