@@ -85,7 +85,7 @@ function woven(spec: GroundSpec, perMm: number, random: Random): Float32Array {
   const pitch = SIZE / threads;
   const fuzz = softNoise(random, SIZE, 1);
   const [warp, weft] = [0, 1].map(() =>
-    Array.from({ length: threads }, () => 1 + 0.05 * random.normal()),
+    Array.from({ length: threads }, () => 1 + 0.028 * random.normal()),
   ) as [number[], number[]];
   const bands = Math.max(1, Math.round(SIZE / perMm / spec.stripe));
   const second = (i: number) => ((i / threads) * bands) % 1 > 0.62;

@@ -2,9 +2,13 @@ import type { Random } from './random.ts';
 import type { SceneSpec } from './scene-spec.ts';
 import type { Expect } from './scene-types.ts';
 
-/** A kind of scene: what it is about, what is asked of a reader, and how one is made. */
+/** A kind of scene: what is asked of a reader, what it is about, and how one is made. */
 export interface KindOf {
-  readonly about: string;
   readonly expect: Expect;
-  make(random: Random): SceneSpec;
+  readonly about: string;
+  readonly make: (random: Random) => SceneSpec;
+}
+
+export function kind(expect: Expect, about: string, make: KindOf['make']): KindOf {
+  return { expect, about, make };
 }

@@ -24,8 +24,9 @@ export interface Mask {
   readonly alpha: Uint8Array;
 }
 
-/** One line of lettering, `height` texels high. */
-export function lettered(text: string, style: Lettering, height: number): Mask {
+/** One line of lettering, `tall` texels high. */
+export function lettered(text: string, style: Lettering, tall: number): Mask {
+  const height = Math.max(1, Math.round(tall));
   const glyphs = [...text].map((letter) => numeral(letter, style) ?? letters[letter]);
   const masks = glyphs.map((glyph) => (glyph ? drawn(glyph, style, height) : undefined));
   const gap = Math.round(style.space * height);

@@ -1,6 +1,7 @@
 import type { Camera } from './camera.ts';
 import { canvasOf } from './canvas.ts';
 import { drawGround } from './draw-ground.ts';
+import { drawHider } from './draw-hider.ts';
 import { drawTape } from './draw-tape.ts';
 import { groundOf } from './ground.ts';
 import { throughLens } from './lens.ts';
@@ -32,6 +33,7 @@ export function render(
     patches: softNoise(random, GRAIN, 4),
   };
   for (const body of bodies) drawTape(canvas, bench, body, perMm * 1.15, grain);
+  for (const hider of spec.hiders) drawHider(canvas, bench, hider, grain);
   lightUp(canvas, spec.light);
   throughLens(canvas, spec.lens);
   return developed(canvas, spec.sensor, random);

@@ -1,13 +1,30 @@
 import { cameraOf } from './camera.ts';
 import type { KindOf } from './kind.ts';
+import { hardOnCloth } from './kinds-hard-on-cloth.ts';
+import { lookalikes } from './kinds-lookalikes.ts';
+import { notTapes } from './kinds-not-tapes.ts';
 import { onCloth } from './kinds-on-cloth.ts';
+import { prints } from './kinds-prints.ts';
+import { rules } from './kinds-rules.ts';
+import { traps } from './kinds-traps.ts';
 import { randomFrom, seedFor } from './random.ts';
 import { render } from './render.ts';
 import type { Expect, TruePoint, TrueScale } from './scene-types.ts';
 import { tapeBody } from './tape-body.ts';
-import { truthOf } from './truth.ts';
+import { type Hidden, truthOf } from './truth.ts';
 
-const KINDS = { ...onCloth } as const satisfies Record<string, KindOf>;
+const KINDS = {
+  ...onCloth,
+  ...prints,
+  ...hardOnCloth,
+  ...rules,
+  ...traps,
+  ...notTapes,
+  ...lookalikes,
+} as const satisfies Record<string, KindOf>;
+
+/** A place this near to something lying over the tape is not asked about. */
+const HIDDEN_MM = 1.2;
 
 export type SceneKind = keyof typeof KINDS;
 
@@ -43,7 +60,11 @@ export function scene(kind: SceneKind, seed: number): Scene {
   const camera = cameraOf(spec.camera);
   const bodies = spec.tapes.map((tape) => tapeBody(tape, camera));
   const { width, height, tilt } = spec.camera;
-  const { scales, points } = truthOf(bodies, camera, () => false, random);
+  const hidden: Hidden = (x, y) => {
+    const [benchX, benchY] = camera.meet(x, y);
+    return spec.hiders.some(({ away }) => away(benchX, benchY) < HIDDEN_MM);
+  };
+  const { scales, points } = truthOf(bodies, camera, hidden, random);
   return {
     name: `${kind} ${seed}`,
     kind,

@@ -1,4 +1,5 @@
 import type { Canvas } from './canvas.ts';
+import { codedAsPhoto } from './photo-coding.ts';
 import type { Random } from './random.ts';
 
 export interface SensorSpec {
@@ -13,7 +14,7 @@ export interface SensorSpec {
 
 const TABLE = 1 << 16;
 
-/** Noise, then whole greys. */
+/** Noise, whole greys, and coding as a photo. */
 export function developed(canvas: Canvas, sensor: SensorSpec, random: Random): Uint8Array {
   const { width, height, values } = canvas;
   const table = Float32Array.from({ length: TABLE }, () => random.normal() * sensor.noise);
@@ -29,5 +30,6 @@ export function developed(canvas: Canvas, sensor: SensorSpec, random: Random): U
       pixels[i] = Math.min(255, Math.max(0, grey + noise + 0.5));
     }
   }
+  if (sensor.quality < 100) codedAsPhoto(pixels, width, height, sensor.quality);
   return pixels;
 }

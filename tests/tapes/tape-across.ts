@@ -49,3 +49,14 @@ function anyTurn(random: Random): number {
   if (random.chance(0.3)) return random.between(0, 2 * Math.PI);
   return random.pick([0, 0, Math.PI, Math.PI / 2, -Math.PI / 2]) + 0.12 * random.normal();
 }
+
+/** A place on a tape that lies straight, mm on the bench. */
+export function onTape({ lay }: Pick<TapeSpec, 'lay'>, s: number, off: number): [number, number] {
+  const [c, sn] = [Math.cos(lay.angle), Math.sin(lay.angle)];
+  return [lay.x + s * c - off * sn, lay.y + s * sn + off * c];
+}
+
+/** What the picture shows from side to side, mm. */
+export function spanOf({ distance, width, focal }: CameraSpec): number {
+  return (distance * width) / focal;
+}

@@ -1,7 +1,7 @@
 import { letterings } from './letterings.ts';
+import type { Lettering } from './pen.ts';
 import type { Random } from './random.ts';
 import type { NumberSpec, ScaleSpec } from './scale-spec.ts';
-import type { Surface } from './tape-spec.ts';
 
 /** Where a scale stands on its tape. */
 export interface Standing {
@@ -62,13 +62,17 @@ export function numbersBy(
   long: number,
   tallest: number,
 ): NumberSpec {
-  const height = random.between(0.72, 1) * tallest;
+  const lettering = random.pick(letterings);
+  // Two digits have to fit between two centimetre lines; three are cut smaller.
+  const roomy = Math.min(tallest, 7.2 / digitsWide(lettering, 2));
+  const height = random.between(0.75, 1) * roomy;
   const place = random.chance(0.5) ? 'before' : 'on';
   const beside = place === 'before' && random.chance(0.5);
   const upright = direction === 1 && (edge === 'low' || random.chance(0.7));
   return {
-    lettering: random.pick(letterings),
+    lettering,
     height,
+    heightOf: (value) => (value < 100 ? height : Math.min(height, 8 / digitsWide(lettering, 3))),
     place,
     turned: upright ? 0 : 2,
     across: beside
@@ -78,15 +82,12 @@ export function numbersBy(
   };
 }
 
-/** Coated cloth or soft plastic, printed dark on white or yellow. */
-export function softSurface(random: Random): Surface {
-  return {
-    base: random.pick([228, 236, 215, 196]),
-    ink: random.between(20, 70),
-    opacity: 1,
-    grain: random.between(0.008, 0.025),
-    brushed: false,
-    worn: random.chance(0.25) ? random.between(0.05, 0.2) : 0,
-    shadow: random.between(0.1, 0.45),
-  };
+/** Width of so many digits, as a share of their height. */
+function digitsWide({ stretch, stem, space }: Lettering, digits: number): number {
+  return digits * (0.58 * stretch + stem) + (digits - 1) * space;
+}
+
+/** The same numbers, lying across the tape; their middle `across` mm from the edge. */
+export function acrossTheTape(numbers: NumberSpec, across: number, turned: 1 | 3): NumberSpec {
+  return { ...numbers, turned, across };
 }
