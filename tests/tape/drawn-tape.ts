@@ -3,18 +3,18 @@ import type { RowPitch } from '../../src/tape/pitch-spectrum.ts';
 import { graduationAt } from '../../src/tape/position.ts';
 import type { Field } from '../../src/tape/reading.ts';
 
-/** Digits of 5 by 7 squares, in one piece each. */
+/** Digits of 5 by 7 squares, each in one piece that doesn't hang together by corners alone. */
 export const GLYPHS = [
-  '01110 10001 10001 10001 10001 10001 01110',
+  '11111 10001 10001 10001 10001 10001 11111',
   '00100 01100 00100 00100 00100 00100 01110',
-  '01110 10001 00001 00010 00100 01000 11111',
-  '11110 00001 00001 01110 00001 00001 11110',
-  '00010 00110 01010 10010 11111 00010 00010',
-  '11111 10000 11110 00001 00001 10001 01110',
-  '01110 10000 10000 11110 10001 10001 01110',
-  '11111 00001 00010 00100 01000 01000 01000',
-  '01110 10001 10001 01110 10001 10001 01110',
-  '01110 10001 10001 01111 00001 00001 01110',
+  '11111 00001 00001 11111 10000 10000 11111',
+  '11111 00001 00001 11111 00001 00001 11111',
+  '10001 10001 10001 11111 00001 00001 00001',
+  '11111 10000 10000 11111 00001 00001 11111',
+  '11111 10000 10000 11111 10001 10001 11111',
+  '11111 00001 00001 00001 00001 00001 00001',
+  '11111 10001 10001 11111 10001 10001 11111',
+  '11111 10001 10001 11111 00001 00001 11111',
 ].map((glyph) => glyph.split(' '));
 
 export interface DrawnNumber {
@@ -44,7 +44,8 @@ export interface DrawnTape {
 }
 
 const LINE_SHARE = 0.2;
-const FINE = 3;
+/** Samples a side within one pixel. */
+const FINE = 2;
 
 /** The frame and the position model that such a tape is drawn by: the truth. */
 export function truthOf(tape: DrawnTape): { frame: RowFrame; pitch: RowPitch } {
@@ -74,8 +75,8 @@ export function drawTape(tape: DrawnTape): Field {
   for (let at = 0; at < values.length; at++) {
     let inked = 0;
     for (let part = 0; part < FINE * FINE; part++) {
-      const x = (at % width) + ((part % FINE) - 1) / FINE;
-      const y = Math.floor(at / width) + (Math.floor(part / FINE) - 1) / FINE;
+      const x = (at % width) + ((part % FINE) - (FINE - 1) / 2) / FINE;
+      const y = Math.floor(at / width) + (Math.floor(part / FINE) - (FINE - 1) / 2) / FINE;
       const [u, v] = toFrame(frame, x, y);
       if (isInk(tape, graduationAt(pitch.model, u), v / pitchPx)) inked++;
     }
@@ -94,12 +95,10 @@ function isInk(tape: DrawnTape, along: number, across: number): boolean {
   return (tape.numbers ?? []).some((number) => isDigit(number, along, across));
 }
 
-function isDigit(
-  { text, height, turns = 0, ...place }: DrawnNumber,
-  along: number,
-  across: number,
-) {
-  let [x, y] = [along - place.along, across - place.across];
+function isDigit(number: DrawnNumber, along: number, across: number): boolean {
+  const { text, height, turns = 0 } = number;
+  let [x, y] = [along - number.along, across - number.across];
+  if (Math.max(Math.abs(x), Math.abs(y)) > text.length * height) return false;
   for (let turn = 0; turn < turns; turn++) [x, y] = [y, -x];
   const square = height / 7;
   const column = Math.floor(x / square + (text.length * 6 - 1) / 2);

@@ -19,7 +19,7 @@ describe('the pattern of lines', () => {
     expect(pattern.zoneTo).toBeCloseTo(1, 0);
     expect(pattern.presence).toBe(1);
     // A line is a fifth of the pitch; a blurred one looks a little wider.
-    expect(pattern.duty).toBeGreaterThan(0.1);
+    expect(pattern.duty).toBeGreaterThan(0.05);
     expect(pattern.duty).toBeLessThan(0.4);
     expect(pattern.lengths[5]).toBeGreaterThan(pattern.lengths[4]! + 10);
   });
