@@ -57,7 +57,7 @@ export function groundOf(spec: GroundSpec, perMm: number, random: Random): Groun
 function tile(spec: GroundSpec, perMm: number, random: Random): Float32Array {
   const { kind, grey } = spec;
   if (kind === 'paper') return grained(random, grey, 0.012, [1, 1]);
-  if (kind === 'board') return grained(random, grey, 0.05, [2, 2]);
+  if (kind === 'board') return grained(random, grey, 0.02, [1, 1]);
   if (kind === 'wood') return wood(random, grey);
   if (kind === 'felt') return felt(random, grey);
   return woven(spec, perMm, random);
@@ -75,7 +75,7 @@ function felt(random: Random, grey: number): Float32Array {
 /** Streaks along the board: fine pores and broad rings. */
 function wood(random: Random, grey: number): Float32Array {
   const [pores, rings] = [softNoise(random, SIZE, 24, 0), softNoise(random, SIZE, 90, 5)];
-  return pores.map((value, i) => grey * (1 + 0.05 * value + 0.1 * rings[i]!));
+  return pores.map((value, i) => grey * (1 + 0.03 * value + 0.07 * rings[i]!));
 }
 
 /** Threads over and under, each a little lighter or darker than the next. */

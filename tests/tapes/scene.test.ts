@@ -1,10 +1,10 @@
 import { inflateSync } from 'node:zlib';
 import { expect, test } from 'vitest';
 import { toPgm, toPng } from './picture-files.ts';
-import { aboutKind, kinds, type Scene, scene, sceneList } from './scene.ts';
+import { aboutKind, kinds, planned, type Scene, scene, sceneList } from './scene.ts';
 
 test('the same kind and seed make the same picture, another seed another', () => {
-  const [first, again, other] = [7, 7, 8].map((seed) => scene('cm tape on cloth', seed));
+  const [first, again, other] = [7, 7, 8].map((seed) => scene('webcam tape', seed));
   expect(Buffer.compare(first!.pixels, again!.pixels)).toBe(0);
   expect(again!.points).toEqual(first!.points);
   expect(Buffer.compare(first!.pixels, other!.pixels)).not.toBe(0);
@@ -60,6 +60,33 @@ function greyAt({ width, pixels }: Scene, x: number, y: number): number {
     (at(0, 0) * (1 - fx) + at(1, 0) * fx) * (1 - fy) + (at(0, 1) * (1 - fx) + at(1, 1) * fx) * fy
   );
 }
+
+test('true points of every kind lie in its picture and on the stretch seen', () => {
+  for (const kind of kinds) {
+    const { spec, truth, points } = planned(kind, 3);
+    const { width, height } = spec.camera;
+    if (truth.expect !== 'ask-or-cannot') expect(points.length, kind).toBeGreaterThan(4);
+    for (const { x, y, mm, scale, onScale } of points) {
+      expect(x > 0 && y > 0 && x < width && y < height, `${kind}: ${x}, ${y}`).toBe(true);
+      const from = truth.scales.find(({ id }) => id === scale);
+      if (onScale) expect(mm >= from!.visibleFromMm && mm <= from!.visibleToMm, kind).toBe(true);
+    }
+  }
+});
+
+test('what is seen of a bent, waving, twisted or hollow tape leads back to its place', () => {
+  for (const kind of ['bent tape', 'waving tape', 'twisted end', 'hollow steel tape'] as const) {
+    const { bodies, camera, truth } = planned(kind, 2);
+    const { spec, placeAt } = bodies[0]!;
+    const [scale] = truth.scales;
+    const { zero, direction } = spec.scales[0]!;
+    for (let mm = scale!.visibleFromMm; mm < scale!.visibleToMm; mm += 7) {
+      const { x, y } = scale!.pointAt(mm);
+      const [s] = placeAt(...camera.meet(x, y));
+      expect(Math.abs((s - zero) * direction - mm), `${kind} at ${mm} mm`).toBeLessThan(0.02);
+    }
+  }
+});
 
 test('picture files hold the pixels', () => {
   const grey = { width: 3, height: 2, pixels: Uint8Array.from([0, 10, 255, 7, 8, 9]) };

@@ -1,30 +1,35 @@
 import { cameraOf } from './camera.ts';
 import type { KindOf } from './kind.ts';
+import { covered } from './kinds-covered.ts';
 import { hardOnCloth } from './kinds-hard-on-cloth.ts';
 import { lookalikes } from './kinds-lookalikes.ts';
 import { notTapes } from './kinds-not-tapes.ts';
+import { oddRules } from './kinds-odd-rules.ts';
 import { onCloth } from './kinds-on-cloth.ts';
 import { prints } from './kinds-prints.ts';
 import { rules } from './kinds-rules.ts';
+import { slipped } from './kinds-slipped.ts';
 import { traps } from './kinds-traps.ts';
+import { unitTraps } from './kinds-unit-traps.ts';
 import { randomFrom, seedFor } from './random.ts';
 import { render } from './render.ts';
 import type { Expect, TruePoint, TrueScale } from './scene-types.ts';
 import { tapeBody } from './tape-body.ts';
-import { type Hidden, truthOf } from './truth.ts';
+import { truthOf } from './truth.ts';
 
 const KINDS = {
   ...onCloth,
   ...prints,
   ...hardOnCloth,
+  ...covered,
   ...rules,
+  ...oddRules,
   ...traps,
+  ...unitTraps,
+  ...slipped,
   ...notTapes,
   ...lookalikes,
 } as const satisfies Record<string, KindOf>;
-
-/** A place this near to something lying over the tape is not asked about. */
-const HIDDEN_MM = 1.2;
 
 export type SceneKind = keyof typeof KINDS;
 
@@ -52,19 +57,21 @@ export function aboutKind(kind: SceneKind): string {
   return KINDS[kind].about;
 }
 
-/** A picture of a tape or rule with what is true of it; the same for the same kind and seed. */
-export function scene(kind: SceneKind, seed: number): Scene {
+/** What a scene is made from and what is true of it, before any pixel is made. */
+export function planned(kind: SceneKind, seed: number) {
   const { make, expect } = KINDS[kind];
   const random = randomFrom(seedFor(kind, seed));
   const spec = make(random);
   const camera = cameraOf(spec.camera);
   const bodies = spec.tapes.map((tape) => tapeBody(tape, camera));
+  const { scales, points } = truthOf(bodies, camera, spec.hiders, random);
+  return { spec, camera, bodies, random, points, truth: { scales, expect, note: spec.note } };
+}
+
+/** A picture of a tape or rule with what is true of it; the same for the same kind and seed. */
+export function scene(kind: SceneKind, seed: number): Scene {
+  const { spec, camera, bodies, random, points, truth } = planned(kind, seed);
   const { width, height, tilt } = spec.camera;
-  const hidden: Hidden = (x, y) => {
-    const [benchX, benchY] = camera.meet(x, y);
-    return spec.hiders.some(({ away }) => away(benchX, benchY) < HIDDEN_MM);
-  };
-  const { scales, points } = truthOf(bodies, camera, hidden, random);
   return {
     name: `${kind} ${seed}`,
     kind,
@@ -73,7 +80,7 @@ export function scene(kind: SceneKind, seed: number): Scene {
     height,
     pixels: render(spec, camera, bodies, random),
     tiltDegrees: tilt,
-    truth: { scales, expect, note: spec.note },
+    truth,
     points,
   };
 }

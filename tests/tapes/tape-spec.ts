@@ -43,6 +43,8 @@ export interface TapeSpec {
   readonly lay: Lay;
   readonly surface: Surface;
   readonly scales: readonly ScaleSpec[];
+  /** Printed like scales, but no true ones: nothing may be read on them. */
+  readonly unread?: readonly ScaleSpec[];
   /** Stretches covered by metal (a hook, an end piece) and how light it is. */
   readonly caps?: readonly { from: number; to: number; grey: number }[];
   /** Print besides the scales. */

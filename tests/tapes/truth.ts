@@ -1,12 +1,13 @@
 import type { Camera } from './camera.ts';
+import type { Hider } from './hider.ts';
 import type { Random } from './random.ts';
 import { fromLowEdge } from './scale-print.ts';
 import { mmOf, type ScaleSpec } from './scale-spec.ts';
 import type { TruePoint, TrueScale } from './scene-types.ts';
 import type { TapeBody } from './tape-body.ts';
 
-/** Whether something lies over a place in the picture (with a little room around it). */
-export type Hidden = (x: number, y: number) => boolean;
+type Place = { readonly x: number; readonly y: number };
+type Is = (place: Place) => boolean;
 
 export interface Truth {
   readonly scales: TrueScale[];
@@ -14,30 +15,46 @@ export interface Truth {
 }
 
 const EDGE_PX = 4;
+/** A place this near to something lying over the tape is not asked about. */
+const HIDDEN_MM = 1.2;
 const ON_SCALE = 14;
+/** Most of a stretch may be hidden. */
+const MOST_TRIES = 40;
 
 /** What is true of the scales of the tapes seen; units other than cm, mm and inch are left out. */
 export function truthOf(
   bodies: readonly TapeBody[],
   camera: Camera,
-  hidden: Hidden,
+  hiders: readonly Hider[],
   random: Random,
 ): Truth {
   const truth: Truth = { scales: [], points: [] };
   const count = bodies.reduce((sum, { spec }) => sum + spec.scales.length, 0);
-  for (const body of bodies) {
+  const on = (body: TapeBody, place: Place) => covers(body, camera.meet(place.x, place.y));
+  const under = (place: Place) => {
+    const [x, y] = camera.meet(place.x, place.y);
+    return hiders.some(({ away }) => away(x, y) < HIDDEN_MM);
+  };
+  bodies.forEach((body, i) => {
+    const hidden: Is = (place) => under(place) || bodies.slice(i + 1).some((one) => on(one, place));
+    const elsewhere: Is = (place) => bodies.some((one) => one !== body && on(one, place));
     for (const scale of body.spec.scales) {
       const seen = trueScale(body, scale, camera);
       if (!seen) continue;
       truth.scales.push(seen);
       const each = Math.max(5, Math.ceil(ON_SCALE / count));
-      truth.points.push(
-        ...pointsOn(seen, hidden, random, each),
-        ...pointsOff(body, scale, camera, seen),
-      );
+      const off = pointsOff(body, scale, camera, seen).filter((place) => !elsewhere(place));
+      truth.points.push(...pointsOn(seen, hidden, random, each), ...off);
     }
-  }
+  });
   return truth;
+}
+
+/** Whether a tape lies over a place of the bench, or within the room left around it. */
+function covers({ spec, placeAt }: TapeBody, [x, y]: readonly [number, number]): boolean {
+  const [s, across] = placeAt(x, y);
+  const inside = Math.min(s - spec.from, spec.to - s, across, spec.width - across);
+  return inside > -HIDDEN_MM;
 }
 
 function trueScale(body: TapeBody, scale: ScaleSpec, camera: Camera): TrueScale | undefined {
@@ -58,7 +75,7 @@ function trueScale(body: TapeBody, scale: ScaleSpec, camera: Camera): TrueScale 
   return { id, unit, subdivisions, numberEvery, pointAt, visibleFromMm: from, visibleToMm: to };
 }
 
-function within({ spec }: Camera, { x, y }: { x: number; y: number }, margin: number): boolean {
+function within({ spec }: Camera, { x, y }: Place, margin: number): boolean {
   return x > margin && y > margin && x < spec.width - margin && y < spec.height - margin;
 }
 
@@ -76,16 +93,16 @@ function longestRun(first: number, last: number, shown: (mm: number) => boolean)
 }
 
 /** Half of them on graduations, half anywhere. */
-function pointsOn(scale: TrueScale, hidden: Hidden, random: Random, count: number): TruePoint[] {
+function pointsOn(scale: TrueScale, hidden: Is, random: Random, count: number): TruePoint[] {
   const { visibleFromMm: from, visibleToMm: to } = scale;
   const step = mmOf[scale.unit] / scale.subdivisions;
   const points: TruePoint[] = [];
-  for (let attempt = 0; attempt < 6 * count && points.length < count; attempt++) {
+  for (let attempt = 0; attempt < MOST_TRIES * count && points.length < count; attempt++) {
     // One in each part of the stretch, or chance would leave long parts of it untried.
     const anywhere = from + ((attempt + random.unit()) % count) * ((to - from) / count);
     const mm = attempt % 2 === 0 ? Math.round(anywhere / step) * step : anywhere;
     const place = scale.pointAt(mm);
-    if (mm < from || mm > to || hidden(place.x, place.y)) continue;
+    if (mm < from || mm > to || hidden(place)) continue;
     points.push({ ...place, mm, scale: scale.id, onScale: true });
   }
   return points;
