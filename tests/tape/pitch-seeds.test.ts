@@ -68,6 +68,16 @@ describe('a row followed from a seed', () => {
   });
 });
 
+test('a pattern too faint to be print is no seed', () => {
+  const weave = (contrast: number) => {
+    const grey = (_: unknown, i: number) =>
+      150 + contrast * Math.cos((2 * Math.PI * (i % 900)) / 12);
+    return { width: 900, height: 260, values: Float32Array.from({ length: 900 * 260 }, grey) };
+  };
+  expect(pitchSeeds(weave(1), plainFrame(PLAIN), 1)).toEqual([]);
+  expect(pitchSeeds(weave(20), plainFrame(PLAIN), 1)).toHaveLength(1);
+});
+
 describe('the walk', () => {
   /** Strokes at each whole graduation of a course that no projective model fits. */
   const course = (t: number) => t / 10 + 0.8 * Math.sin(t / 150);
