@@ -4,7 +4,7 @@ import { type PhasePoint, phaseTrack } from './phase.ts';
 import { fitProjective, type PositionModel } from './position.ts';
 import type { Field } from './reading.ts';
 import { bestCourse, type Course, spectraOf, WINDOW } from './spectra.ts';
-import { bandSignal, smoothed, strip } from './strip.ts';
+import { bandSignal, type Strip, smoothed, strip } from './strip.ts';
 
 /** Rows of a strip that are averaged into one signal: from v to v, both in. */
 export type Band = readonly [low: number, high: number];
@@ -74,26 +74,32 @@ export function pitchBySpectra(work: Field, frame: RowFrame): RowPitch | null {
   const along = strip(logOf(work), frame, BAND_REACH);
   const { from, to, width } = along;
   if (width < WINDOW) return null;
-  let best: Found | null = null;
+  const centre = (from + to) / 2;
+  // Smoothing leaves noise that can score by a hair more than a clear row: when the best has no
+  // phase to follow, the next best is tried.
+  for (const { band, smoothing, signal, score, frequency, bend } of coursesOf(along)) {
+    // The integral of f0/(1 + g·t)² is f0·t/(1 + g·t).
+    const rough = { a: frequency, b: 0, c: bend / ((to - from) / 2) };
+    const model = settled(signal, from, centre, rough);
+    if (!model) continue;
+    const track = phaseTrack(signal, from, centre, model, TRACK_SIGMA);
+    return { model, centre, track, band, smoothing, signal, from, to, ink: 1, score };
+  }
+  return null;
+}
+
+/** The best course of each search in each band, the clearest first. */
+function coursesOf(along: Strip): Found[] {
+  const found: Found[] = [];
   for (const band of BANDS) {
     const plain = bandSignal(along, band[0], band[1]);
     for (const { smoothing, longest, shortest } of SEARCHES) {
       const signal = smoothing ? smoothed(plain, smoothing) : plain;
-      const course = bestCourse(spectraOf(signal), width, 1 / longest, 1 / shortest);
-      if (course && course.score > (best?.score ?? -1)) {
-        best = { ...course, band, smoothing, signal };
-      }
+      const course = bestCourse(spectraOf(signal), along.width, 1 / longest, 1 / shortest);
+      if (course && course.score >= LEAST_SCORE) found.push({ ...course, band, smoothing, signal });
     }
   }
-  if (!best || best.score < LEAST_SCORE) return null;
-  const { band, smoothing, signal, score } = best;
-  const centre = (from + to) / 2;
-  // The integral of f0/(1 + g·t)² is f0·t/(1 + g·t).
-  const rough = { a: best.frequency, b: 0, c: best.bend / ((to - from) / 2) };
-  const model = settled(signal, from, centre, rough);
-  if (!model) return null;
-  const track = phaseTrack(signal, from, centre, model, TRACK_SIGMA);
-  return { model, centre, track, band, smoothing, signal, from, to, ink: 1, score };
+  return found.sort((one, other) => other.score - one.score);
 }
 
 function settled(
