@@ -51,8 +51,7 @@ function printed(spec: TapeSpec, grid: MapGrid, perMm: number): InkSheet | undef
   if (!(to > from)) return undefined;
   const finest = Math.sqrt(MOST_TEXELS / ((to - from) * spec.width));
   const sheet = blankSheet(from, to, spec.width, Math.min(2.4 * perMm, finest));
-  for (const scale of [...spec.scales, ...(spec.unread ?? [])])
-    printScale(sheet, scale, spec.width);
+  for (const scale of [...spec.scales, ...(spec.unread ?? [])]) printScale(sheet, scale, spec);
   spec.decorate?.(sheet);
   return sheet;
 }

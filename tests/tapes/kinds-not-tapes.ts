@@ -9,6 +9,7 @@ import type { ScaleSpec } from './scale-spec.ts';
 import { cmStanding, cmTape } from './soft-tapes.ts';
 import { darkSurface, stiffSurface } from './surfaces.ts';
 import { centimetres } from './tape-styles.ts';
+import { inventedLine } from './words.ts';
 
 /** Scales and near-scales that can't be read, whatever is tried. */
 export const notTapes = {
@@ -115,16 +116,10 @@ export const notTapes = {
     const style = random.pick(letterings);
     const decorate: typeof page.decorate = (sheet) => {
       for (let y = 10; y < 140; y += 6) {
-        const mask = lettered(pageLine(y), style, 2.6 * sheet.perMm);
+        const mask = lettered(inventedLine(random, 9), style, 2.6 * sheet.perMm);
         printMask(sheet, mask, [page.from + 105, y]);
       }
     };
-    const pageLine = (y: number) =>
-      Array.from({ length: 9 }, (_, i) =>
-        (y * 7 + i * 13) % 5 === 0
-          ? `${(y * 31 + i * 57) % 180}`
-          : ['FELLO', 'TAMUR', 'BRISK', 'OLENA', 'SUTO'][(y + i * 3) % 5],
-      ).join(' ');
     return onBench(random, { camera, tapes: [{ ...page, decorate }], note: 'text' });
   }),
 } as const satisfies Record<string, KindOf>;

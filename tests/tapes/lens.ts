@@ -27,7 +27,7 @@ export function throughLens(canvas: Canvas, lens: LensSpec): void {
 }
 
 /** A bell-shaped blur of the given standard deviation, cut at three of them. */
-export function blurred(canvas: Canvas, sigma: number): void {
+function blurred(canvas: Canvas, sigma: number): void {
   if (sigma < 0.2) return;
   const reach = Math.ceil(3 * sigma);
   const bell = Array.from({ length: reach + 1 }, (_, i) =>

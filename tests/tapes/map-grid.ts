@@ -1,7 +1,7 @@
 import type { Camera } from './camera.ts';
 
 /** Side of the blocks in which places are carried on by straight interpolation, px. */
-export const BLOCK = 8;
+const BLOCK = 8;
 
 /** Two numbers known at the corners of the blocks of a picture. */
 export interface MapGrid {

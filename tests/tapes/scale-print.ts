@@ -2,16 +2,23 @@ import { type InkSheet, printBar, printMask } from './ink-sheet.ts';
 import { lettered, type Mask, turnedMask } from './pen.ts';
 import { mmOf, type NumberSpec, type ScaleSpec } from './scale-spec.ts';
 
-/** Prints a scale on its edge of a tape `width` mm wide, as far as the sheet reaches. */
-export function printScale(sheet: InkSheet, scale: ScaleSpec, width: number): void {
-  printLines(sheet, scale, width);
+/** A tape's width and where it ends, mm. */
+export interface Band {
+  readonly width: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Prints a scale on its edge of a tape, as far as the sheet reaches. */
+export function printScale(sheet: InkSheet, scale: ScaleSpec, tape: Band): void {
+  printLines(sheet, scale, tape.width);
   const { numbers, between, subdivisions, numberEvery } = scale;
-  if (numbers) printNumbers(sheet, scale, numbers, width, [numberEvery, 0]);
-  if (between) printNumbers(sheet, scale, between, width, [1 / subdivisions, numberEvery]);
+  if (numbers) printNumbers(sheet, scale, numbers, tape, [numberEvery, 0]);
+  if (between) printNumbers(sheet, scale, between, tape, [1 / subdivisions, numberEvery]);
 }
 
 /** Where a value lies along the tape, mm. */
-export function alongTape(scale: ScaleSpec, value: number): number {
+function alongTape(scale: ScaleSpec, value: number): number {
   return scale.zero + scale.direction * value * mmOf[scale.unit];
 }
 
@@ -51,7 +58,7 @@ function printNumbers(
   sheet: InkSheet,
   scale: ScaleSpec,
   numbers: NumberSpec,
-  width: number,
+  tape: Band,
   [every, except]: readonly [number, number],
 ): void {
   const masks = new Map<string, Mask>();
@@ -67,8 +74,11 @@ function printNumbers(
       turnedMask(lettered(text, numbers.lettering, high), numbers.turned),
     );
     const aside = { before: -1, on: 0, after: 1 }[numbers.place] * scale.direction;
-    const x = along + aside * (numbers.clear + mask.width / sheet.perMm / 2);
-    const y = fromLowEdge(scale, numbers.across, width);
+    const half = mask.width / sheet.perMm / 2;
+    const x = along + aside * (numbers.clear + half);
+    // No maker prints half a number on the end of a tape.
+    if (x - half < tape.from || x + half > tape.to) continue;
+    const y = fromLowEdge(scale, numbers.across, tape.width);
     printMask(sheet, mask, [x, y], numbers.strength?.(value));
   }
 }

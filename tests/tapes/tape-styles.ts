@@ -56,7 +56,7 @@ export function inches(random: Random, standing: Standing, width: number, parts 
 }
 
 /** Numbers just inside the long lines, before their line or on it. */
-export function numbersBy(
+function numbersBy(
   random: Random,
   { edge, direction }: Standing,
   long: number,
