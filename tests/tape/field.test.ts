@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boxDown, doubled, fieldOf, logOf, sample } from '../../src/tape/field.ts';
 import type { Field } from '../../src/tape/reading.ts';
+import { number } from './even-numbers.ts';
 
 const draw = (width: number, height: number, grey: (x: number, y: number) => number): Field => ({
   width,
@@ -72,7 +73,7 @@ describe('sampled', () => {
   });
 
   test('between samples it goes straight', () => {
-    const place = fc.double({ min: 0, max: 8.99, noNaN: true });
+    const place = number(0, 8.99);
     fc.assert(
       fc.property(SADDLES, place, place, (grey, x, y) => {
         const [ix, iy] = [Math.floor(x), Math.floor(y)];

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type RowFrame, rowFrame, toFrame } from '../../src/tape/frame.ts';
 import { fitRow } from '../../src/tape/row-fit.ts';
+import { number } from './even-numbers.ts';
 import { drawScene, placeOf, type Scene } from './stroke-scene.ts';
 
 /** About as high as the band that strokes are looked for in: a longer stroke may hold it anywhere. */
@@ -130,8 +131,8 @@ describe('no row', () => {
 test('the fit does not hang on where it began', () => {
   const field = drawScene({ ...PLAIN, turn: 0.2, tilt: [0.003, 0.003] });
   const scene = { ...PLAIN, turn: 0.2, tilt: [0.003, 0.003] as const };
-  const begin = fc.double({ min: -15, max: 15, noNaN: true });
-  const turn = fc.double({ min: -0.03, max: 0.03, noNaN: true });
+  const begin = number(-15, 15);
+  const turn = number(-0.03, 0.03);
   fc.assert(
     fc.property(begin, turn, (beside, turned) => {
       const frame = fitRow(field, roughFrame(scene, beside, turned));

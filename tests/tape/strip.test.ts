@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { rowFrame, toImage } from '../../src/tape/frame.ts';
 import { bandSignal, type Strip, sampleColumn, smoothed, strip } from '../../src/tape/strip.ts';
+import { number } from './even-numbers.ts';
 
 /** Grey that grows by 1 each px to the right and by 3 each px down. */
 const RAMP = {
@@ -11,7 +12,6 @@ const RAMP = {
 };
 
 test('a strip is the field at the places of its frame', () => {
-  const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   const bent = fc.record({
     shear: number(-0.4, 0.4),
     shearRate: number(-1e-3, 1e-3),
@@ -72,7 +72,7 @@ describe('smoothed', () => {
   const SIGNALS = fc
     .array(fc.integer({ min: -100, max: 100 }), { minLength: 1, maxLength: 60 })
     .map((values) => Float32Array.from(values));
-  const SIGMAS = fc.double({ min: 0.5, max: 12, noNaN: true });
+  const SIGMAS = number(0.5, 12);
 
   // A bell smooths a wave of frequency f to exp(−2π²σ²f²) of its height (from memory: the
   // Fourier transform of a Gaussian).

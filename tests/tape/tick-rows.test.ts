@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Field } from '../../src/tape/reading.ts';
 import { strokeCells } from '../../src/tape/stroke-cells.ts';
-import { candidateRows } from '../../src/tape/tick-rows.ts';
+import { type CandidateRow, candidateRows } from '../../src/tape/tick-rows.ts';
 import { drawScene, placeOf, type Scene, seeded } from './stroke-scene.ts';
 
 const PLAIN: Scene = {
@@ -65,6 +65,30 @@ test('two tapes give two rows before any other', () => {
   const angles = [first!, second!].map(({ angle }) => angle).sort((a, b) => a - b);
   expect(angles[0]).toBeCloseTo(0, 1);
   expect(angles[1]).toBeCloseTo(0.3, 1);
+});
+
+test('a narrow row comes before a broad field of the same strokes', () => {
+  const field = draw(800, 560, (x, y) => {
+    const cloth = y > 60 && y < 360;
+    const tape = y >= 470 && y < 494;
+    return (cloth || tape) && x % 7 < 2 ? 40 : 200;
+  });
+  const [best] = candidateRows(field, 1);
+  expect(best?.angle).toBeCloseTo(0, 6);
+  expect(Math.abs(best!.centreY + best!.offset - 482)).toBeLessThan(14);
+});
+
+// A level row is also one of 180°, from its other side: it must not come twice.
+test.each([0, 0.02, -0.02, 0.8])('a row at %d rad comes once', (turn) => {
+  const rows = candidateRows(drawScene({ ...PLAIN, turn, at: [400, 120] }), 4);
+  const same = (one: CandidateRow, other: CandidateRow) => {
+    if (between(one.angle, other.angle) > 0.12) return false;
+    const facing = Math.abs(one.angle - other.angle) < 1 ? 1 : -1;
+    return Math.abs(one.offset - facing * other.offset) <= 24;
+  };
+  const twins = rows.flatMap((one, i) => rows.slice(i + 1).filter((other) => same(one, other)));
+  expect(twins).toEqual([]);
+  expect(rows.length).toBeGreaterThan(0);
 });
 
 describe('no row', () => {
