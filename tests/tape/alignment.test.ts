@@ -21,9 +21,8 @@ const placeBy = (line: LineOf) => (cell: NumberCell) => line(cell) + 0;
 
 function linesOf(cells: readonly NumberCell[]) {
   const found = alignment(cells, lines);
-  return (
-    found && found.kind !== 'unsure' && { kind: found.kind, lines: cells.map(placeBy(found.line)) }
-  );
+  if (!found || found.kind === 'unsure') return null;
+  return { kind: found.kind, lines: cells.map(placeBy(found.line)) };
 }
 
 describe('numbers stand', () => {
@@ -61,6 +60,19 @@ describe('numbers stand', () => {
     if (found?.kind !== 'unsure') return;
     expect(found.before(cellAt(18, 7))).toBe(2);
     expect(found.after(cellAt(18, 7))).toBe(1);
+  });
+
+  test('midway, but of two widths: the edge that keeps step with the lines tells', () => {
+    const wide = [4.4, 6.4, 4.4, 6.4];
+    const ahead = wide.map((width, n) => cellAt(10 * n + 1 - width / 2, width));
+    const behind = wide.map((width, n) => cellAt(10 * n + 5 + width / 2, width));
+    expect(linesOf(ahead)).toEqual({ kind: 'before', lines: [0, 1, 2, 3] });
+    expect(linesOf(behind)).toEqual({ kind: 'after', lines: [0, 1, 2, 3] });
+  });
+
+  test('too loosely about the lines to tell', () => {
+    const loose = [0.2, 2, 0.2, 2].map((off, n) => cellAt(10 * n + 3 + off, 2));
+    expect(alignment(loose, lines)).toBeNull();
   });
 
   test('too few, or as wide as the interval, say nothing', () => {

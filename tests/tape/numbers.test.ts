@@ -57,6 +57,8 @@ describe('numbers of a known pattern', () => {
     ['white on black', { light: true }],
   ])('are cut apart and read, %s', (_, change) => {
     const found = strict(tapeOf(tens, change));
+    const there = found.rows.filter(({ across }) => Math.abs(across - 6.5) < 1);
+    expect(there).toEqual([found.rows[0]]);
     const row = found.rows[0]!;
     expect(row.across).toBeCloseTo(6.5, 0);
     expect(row.height / found.sheet.perTick).toBeCloseTo(3.5, 0);
@@ -66,6 +68,13 @@ describe('numbers of a known pattern', () => {
       expect(right).toBeGreaterThan(left);
       expect(components).toHaveLength(2);
     }
+  });
+
+  test('on the upper side of the lines', () => {
+    const numbers = tapeOf(tens).numbers!.map((number) => ({ ...number, across: -6.5 }));
+    const found = strict(tapeOf(tens, { upwards: true, numbers }));
+    expect(found.rows[0]!.across).toBeCloseTo(-6.5, 0);
+    expect(readRow(found, found.rows[0]!)).toEqual(tens);
   });
 
   test('of an inch in sixteenths', () => {
@@ -122,6 +131,18 @@ describe('words beside any row of graduations', () => {
     expect(readRow(found, row)).toEqual(twenties);
   });
 
+  test('along a slant, and not quite even; larger ones come first', () => {
+    const numbers = [...twenties].flatMap(([along, value]) => [
+      { text: String(value), along, across: 6.5 + 0.03 * along + (value % 4) / 8, height: 3 },
+      { text: String(value), along, across: -8, height: 1.5 },
+    ]);
+    const found = words(tapeOf(twenties, { lineLength: () => 1.5, numbers }));
+    const [large, small] = found.rows;
+    expect(large!.height).toBeGreaterThan(1.5 * small!.height);
+    expect(readRow(found, large!)).toEqual(twenties);
+    expect(readRow(found, small!)).toEqual(twenties);
+  });
+
   test('turned by a quarter, each way', () => {
     for (const turns of [1, 3] as const) {
       const tape = tapeOf(twenties, { lineLength: () => 1.5 });
@@ -138,7 +159,7 @@ describe('words beside any row of graduations', () => {
     const found = words(tapeOf(tens, { lineLength: () => 1, numbers }));
     const places = found.rows[0]!.cells.map(({ middle }) => Math.round(middle));
     expect(places).toHaveLength(18);
-    expect(Math.max(...places) + Math.min(...places)).toBeLessThanOrEqual(3);
+    expect(Math.abs(Math.max(...places) + Math.min(...places))).toBeLessThanOrEqual(3);
   });
 });
 
@@ -166,6 +187,24 @@ describe('a page', () => {
         },
       ),
     );
+  });
+
+  test('has upside-down numbers in the order they are read', () => {
+    const cellsOf = (turns: QuarterTurns) =>
+      numbersPage(found, [row], turns).items.map(({ cell }) => cell);
+    expect(cellsOf(0)).toEqual(row.cells);
+    expect(cellsOf(2)).toEqual([...row.cells].reverse());
+  });
+
+  test('shows a number’s own ink and no other', () => {
+    const [first] = row.cells;
+    const [digit] = first!.components;
+    const page = numbersPage(found, [{ ...row, cells: [{ ...first!, components: [digit!] }] }], 0);
+    const { x, width } = page.items[0]!;
+    const inked = [...page.pixels.keys()].filter((at) => page.pixels[at]! < 250);
+    const columns = inked.map((at) => at % page.width);
+    expect(Math.min(...columns)).toBeLessThan(x + 3);
+    expect(Math.max(...columns)).toBeLessThan(x + 0.6 * width);
   });
 
   test('shows a number only if it has no gap and is no bar', () => {

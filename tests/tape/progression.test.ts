@@ -47,9 +47,15 @@ describe('numbers along a row', () => {
   });
 
   test('another rise that numbers fit is told', () => {
-    const reads = [1, 2, 3, 4].map((value) => readAt(10 * value, value));
-    const others = [21, 22].map((value, i) => readAt(10 * i + 12, value));
-    expect(found([...reads, ...others])).toMatchObject({ distinct: 4, second: 2 });
+    const reads = [1, 2, 3, 4, 5].map((value) => readAt(10 * value, value));
+    const others = [26, 27, 28].map((value, i) => readAt(10 * i + 12, value));
+    expect(found([...reads, ...others])).toMatchObject({ distinct: 5, second: 3 });
+  });
+
+  test('places that scatter by most of a step are no progression', () => {
+    const places = [3, 4.9, 5.1, 6.9];
+    const reads = places.map((place, i) => readAt(place, 3 + i));
+    expect(found(reads)?.distinct).toBeLessThan(4);
   });
 
   test('none in too few, in all alike, or without an order', () => {

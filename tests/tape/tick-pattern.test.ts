@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { longLine, modulo } from '../../src/tape/tick-classes.ts';
+import { foldScore, longLine, modulo } from '../../src/tape/tick-classes.ts';
+import { commonZone } from '../../src/tape/tick-contrast.ts';
 import { tickPattern } from '../../src/tape/tick-pattern.ts';
 import { centimetreLines, type DrawnTape, drawTape, inchLines, truthOf } from './drawn-tape.ts';
 
@@ -79,6 +80,40 @@ describe('the pattern of lines', () => {
     expect(pattern.classes(5, 1)).toMatchObject({ longAt: 0 });
     expect(pattern.classes(1, 1).margin).toBeGreaterThan(2);
   });
+});
+
+test('the common zone reaches as far as lines are half as dark', () => {
+  const profile = [0, 0, 0.1, 0.3, 0.3, 0.45, 0.5, 0.5, 0.5, 0.45, 0.3, 0.2, 0.2];
+  const typical = [...Array(20).fill(0), ...profile, ...Array(30).fill(0)];
+  const contrast = { height: typical.length, ticks: 0, values: new Float32Array(), typical };
+  expect(commonZone(contrast, 30)).toEqual({ middle: 27, from: 23, to: 30, contrast: 0.5 });
+  expect(commonZone({ ...contrast, typical: typical.map((one) => one / 20) }, 30)).toBeNull();
+});
+
+test('lines by chance are explained by no fold, however many classes it has', () => {
+  const [height, ticks, rows] = [30, 60, Array.from({ length: 28 }, (_, i) => i + 1)];
+  let seed = 7;
+  const values = Float32Array.from({ length: height * ticks }, () => {
+    seed = (seed * 16807) % 2147483647;
+    return seed / 2147483647;
+  });
+  const contrast = { height, ticks, values, typical: [] };
+  const zone = { middle: 0, from: 0, to: 0, contrast: 1 };
+  for (const fold of [2, 5, 10, 20]) {
+    expect(Math.abs(foldScore(contrast, zone, 3, fold, rows))).toBeLessThan(0.08);
+  }
+});
+
+test('dirt across a line doesn’t end it, but a long gap does', () => {
+  const lengthOf = (column: string) => {
+    const values = Float32Array.from(column, (mark) => (mark === '#' ? 1 : 0));
+    const contrast = { height: values.length, ticks: 1, values, typical: [] };
+    const zone = { middle: 0, from: 0, to: 0, contrast: 1 };
+    return longLine(contrast, zone, 0, 1, [...values.keys()], 0).lengths[0];
+  };
+  expect(lengthOf('######......')).toBe(6);
+  expect(lengthOf('####...###....')).toBe(10);
+  expect(lengthOf('####....###....')).toBe(4);
 });
 
 test('moving the count of the graduations moves the long line with it', () => {

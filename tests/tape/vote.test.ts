@@ -31,6 +31,11 @@ describe('the vote', () => {
     expect(found).toMatchObject({ offset: 5, agreeing: 3, second: 2 });
   });
 
+  test('below zero nothing is printed, so that no digit was lost from it', () => {
+    const found = vote(readsOn([3, 2, 1, 0, 1, 2]), lineOf, -1);
+    expect(found).toMatchObject({ offset: 3, agreeing: 4, partial: 0, second: 1 });
+  });
+
   test('of nothing is nothing', () => {
     expect(vote([], lineOf, 1)).toBeNull();
   });
