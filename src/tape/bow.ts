@@ -113,14 +113,13 @@ function withBow(frame: RowFrame, { terms: [a, b, c, d], middle, half }: Cubic):
   const { origin, along, across } = frame;
   const slope = b / half;
   const start = a - slope * middle;
-  const bow2 = c / (half * half);
   return {
     ...directions(Math.atan2(along[1], along[0]) + Math.atan(slope)),
     origin: [origin[0] + start * across[0], origin[1] + start * across[1]],
-    // Strokes stand square on the bent row: their slant turns with its slope, 2·bow2·(u − middle).
-    shear: frame.shear + slope + 2 * bow2 * middle,
-    shearRate: frame.shearRate - 2 * bow2,
-    bow2: frame.bow2 + bow2,
+    // The slant was taken from the strokes as they stand, so it already turns with the bow.
+    shear: frame.shear + slope,
+    shearRate: frame.shearRate,
+    bow2: frame.bow2 + c / (half * half),
     bow3: frame.bow3 + d / half ** 3,
     bowFrom: middle,
   };
