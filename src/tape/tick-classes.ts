@@ -34,7 +34,7 @@ export function rowsBeside(
 /** A line may be interrupted by this many rows of dirt or glare. */
 const LONGEST_BREAK = 3;
 /** A single black speck counts no more than this many times the usual contrast. */
-export const MOST_CONTRAST = 1.2;
+const MOST_CONTRAST = 1.2;
 
 /**
  * Lengths of the lines folded by `subdivisions`. `floor` is the least contrast one line may give
