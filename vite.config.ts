@@ -1,6 +1,7 @@
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { engine } from './.ci/engine.mjs';
 import { homeWords, SCREEN_WORDS } from './src/words/home-words.ts';
 
 const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
@@ -16,7 +17,7 @@ const KEPT = [
 
 /** What every screen needs, in one file: it packs better than in several. */
 const BASE =
-  /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice)|src.controls.(?!adopt|sideways|follow|made|tally|tape|run-|use-(pan|box|tape)|mark|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert|src.words.(app|pad|control|convert|unit)|sewing.run/;
+  /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared)|src.controls.(?!adopt|sideways|follow|made|tally|tape|run-|use-(pan|box|tape)|mark|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert|src.words.(app|pad|control|convert|unit)|sewing.run/;
 
 /** What comes just after the first answer, on every calculation: tape, list, choices, faults. */
 const LATE =
@@ -56,9 +57,16 @@ const pwa = VitePWA({
         purpose: 'maskable',
       },
     ],
+    share_target: {
+      action: './share',
+      method: 'POST',
+      enctype: 'multipart/form-data',
+      params: { files: [{ name: 'photo', accept: ['image/*'] }] },
+    },
     shortcuts: [
       shortcut('Inches and centimetres', './#/convert'),
       shortcut('Closures', './#/closures'),
+      shortcut('Read a tape', './#/tape'),
     ],
   },
 });
@@ -98,7 +106,7 @@ export default defineConfig({
   appType: 'mpa',
   publicDir: 'assets',
   oxc,
-  plugins: [homeFirst, plainImports, pwa],
+  plugins: [homeFirst, plainImports, engine(), pwa],
   build: {
     target: 'es2022',
     cssTarget: ['chrome123', 'safari17.5', 'firefox120'],
@@ -124,6 +132,10 @@ export default defineConfig({
         },
       },
     },
+  },
+  worker: {
+    format: 'es',
+    rolldownOptions: { output: { entryFileNames: 'assets/worker-[name]-[hash].js' } },
   },
   preview: { port: 4173, host: true },
   test: {

@@ -1,3 +1,4 @@
+import type { RouteHandlerCallbackOptions } from 'workbox-core';
 import { clientsClaim } from 'workbox-core';
 import {
   cleanupOutdatedCaches,
@@ -25,9 +26,49 @@ interface TakeOver {
 precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
 registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+registerRoute(
+  ({ sameOrigin, url }) => sameOrigin && url.pathname.includes('/engine/'),
+  // The page puts these files into caches of their own, which outlive an update of the app.
+  async ({ request }) => (await caches.match(request)) ?? fetch(request),
+);
+registerRoute(
+  ({ sameOrigin, url }) => sameOrigin && url.pathname.endsWith('/share'),
+  share,
+  'POST',
+);
 // Without this the page of a first visit stays uncontrolled, and the next build
 // would take it over unasked.
 clientsClaim();
+
+/** A photo handed over by another app, until the page asks for it. It is never stored. */
+let shared: { photo: File; taken: () => void } | undefined;
+
+/** The page has to start first, on a slow phone; longer than this it is not coming. */
+const SHARED_MS = 60_000;
+
+/** Takes what another app shares and opens the page for it. */
+async function share({ event, request }: RouteHandlerCallbackOptions): Promise<Response> {
+  const form = await request.formData().catch(() => undefined);
+  const photo = form?.get('photo');
+  shared?.taken();
+  shared = undefined;
+  if (photo instanceof File) {
+    // The worker must not be put to sleep while it holds the only copy.
+    const held = new Promise<void>((taken) => {
+      shared = { photo, taken };
+      setTimeout(taken, SHARED_MS);
+    });
+    event.waitUntil(held);
+  }
+  return Response.redirect('./#/tape?shared=1', 303);
+}
+
+self.addEventListener('message', ({ data, ports: [asker] }) => {
+  if ((data as { type?: unknown } | null)?.type !== 'SHARED_PHOTO') return;
+  asker?.postMessage(shared?.photo);
+  shared?.taken();
+  shared = undefined;
+});
 
 self.addEventListener('message', (event) => {
   if (isTakeOver(event.data)) event.waitUntil(answer(event.data, event.ports[0]));

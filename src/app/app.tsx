@@ -1,17 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
-import { useLoaded } from '../controls/use-loaded.ts';
 import { type Store, StoreError, type StoreFault } from '../storage/store.ts';
 import { CalculationPlace } from './calculation-place.tsx';
 import { type Last, saveLast } from './last.ts';
 import { Later } from './later.tsx';
 import type { Offline } from './offline-watch.ts';
 import { loaderOf } from './registry.ts';
-import { saveBench } from './settings.ts';
 import { showTheme } from './theme.ts';
 import { useAddress } from './use-address.ts';
-import { Waiting } from './waiting.tsx';
 
 interface Props {
   store: Store;
@@ -20,8 +17,7 @@ interface Props {
   storeFault: StoreFault | undefined;
 }
 
-const loadSettings = () => import('./settings-place.tsx').then((part) => part.SettingsPlace);
-const loadGarments = () => import('./garments-place.tsx').then((part) => part.GarmentsPlace);
+const loadPlaces = () => import('./places.tsx').then((part) => part.Places);
 export const loadHome = () => import('./home-place.tsx').then((part) => part.HomePlace);
 
 /** The whole app: the screen the address names, and what all screens share. */
@@ -48,36 +44,28 @@ export function App({ store, ...first }: Props) {
       () => hear({ block: 'incomplete' }),
     );
   }, []);
-  const Home = useLoaded(loadHome);
 
   const { route } = address;
   const open = (screen: string) => address.go({ screen, mode: '', draft: {} });
   const home = () => open('');
-  if (route.screen === 'settings') {
-    const onBench = (next: Bench) => {
-      setBench(next);
-      void keep(saveBench(store, next));
-    };
-    return <Later load={loadSettings} onHome={home} give={{ bench, onBench, onLeave: home }} />;
+  if (/^(settings|garments|tape)$/.test(route.screen)) {
+    const give = { store, address, bench, last, setBench, keep, onHome: home };
+    return <Later load={loadPlaces} onHome={home} give={give} />;
   }
-  if (route.screen === 'garments') {
-    return (
-      <Later load={loadGarments} onHome={home} give={{ store, address, bench, onHome: home }} />
-    );
-  }
-  const atHome =
-    Home.state === 'here' ? (
-      <Home.value
-        hand={bench.hand}
-        unknown={route.screen === '' ? undefined : route.screen}
-        offline={offline}
-        fault={storeFault}
-        onOpen={open}
-        onDismiss={() => hear({ firstReady: false, update: undefined })}
-      />
-    ) : (
-      <Waiting loaded={Home} onHome={home} />
-    );
+  const atHome = (
+    <Later
+      load={loadHome}
+      onHome={home}
+      give={{
+        hand: bench.hand,
+        unknown: route.screen || undefined,
+        offline,
+        fault: storeFault,
+        onOpen: open,
+        onDismiss: () => hear({ firstReady: false, update: undefined }),
+      }}
+    />
+  );
   if (route.screen === '') return atHome;
   return (
     <CalculationPlace

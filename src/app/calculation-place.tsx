@@ -22,9 +22,7 @@ interface Props {
   nowhere: VNode;
 }
 
-const loadOtherUnit = () => import('./other-unit-place.tsx').then((part) => part.OtherUnitPlace);
-const loadKeep = () => import('./keep-place.tsx').then((part) => part.KeepPlace);
-const loadFollow = () => import('./follow-place.tsx').then((part) => part.FollowPlace);
+const loadModes = () => import('./modes.tsx').then((part) => part.Modes);
 
 /** One calculation at its address: worked out, followed, counted or kept. */
 export function CalculationPlace(props: Props) {
@@ -44,33 +42,17 @@ function Open(props: Props & { calculation: Calculation }) {
   const onDraft = (next: Draft) => address.type({ ...route, draft: next });
   const to = (mode: string, next: Draft = draft) => address.go({ ...route, mode, draft: next });
   const same = { calculation, draft, bench };
-  if (draft.u !== bench.unit) {
-    return <Later load={loadOtherUnit} onHome={onHome} give={{ ...same, onDraft }} />;
+  if (route.mode || draft.u !== bench.unit) {
+    const give = { ...same, store, mode: route.mode, onDraft, onMode: to };
+    return <Later load={loadModes} onHome={() => to('')} give={give} />;
   }
-  const onLeave = () => to('');
-  switch (route.mode) {
-    case 'keep': {
-      const onDone = (next: Draft) => to('', next);
-      return <Later load={loadKeep} onHome={onLeave} give={{ ...same, store, onDone }} />;
-    }
-    case 'follow':
-    case 'count': {
-      const counting = route.mode === 'count' && calculation.tally === true;
-      return (
-        <Later load={loadFollow} onHome={onLeave} give={{ ...same, counting, onDraft, onLeave }} />
-      );
-    }
-    default:
-      return (
-        <CalculationView
-          {...same}
-          onDraft={onDraft}
-          onFollow={(run) => to('follow', { ...draft, run: String(run) })}
-          onKeep={() => to('keep')}
-          onCount={() => to('count')}
-          onLeave={onHome}
-          onOpen={(screen) => address.go({ screen, mode: '', draft: {} })}
-        />
-      );
-  }
+  return (
+    <CalculationView
+      {...same}
+      onDraft={onDraft}
+      onMode={(mode, set) => to(mode, { ...draft, ...set })}
+      onLeave={onHome}
+      onOpen={(screen) => address.go({ screen, mode: '', draft: {} })}
+    />
+  );
 }

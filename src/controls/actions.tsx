@@ -1,37 +1,50 @@
 import { viewWords } from '../words/control-words.ts';
-import type { Work } from './calculation.ts';
+import type { Draft, Field, Work } from './calculation.ts';
+import { isLength } from './pad-keys.ts';
 
 interface Props {
   work: Work;
   padOpen: boolean;
   onPad: () => void;
-  onFollow: (run: number) => void;
-  /** Starts counting, where there is something to count. */
-  onCount: (() => void) | undefined;
-  onKeep: () => void;
+  /** There is something to count. */
+  counts: true | undefined;
+  /** The field that is typed into; a length can also be read off a tape. */
+  field: Field | undefined;
+  onMode: (mode: string, set?: Draft) => void;
   onLeave: () => void;
 }
 
 /** Between answer and fields: the way back, the marks to follow, the keys. */
-export function Actions({ work, padOpen, onPad, onFollow, onCount, onKeep, onLeave }: Props) {
+export function Actions(props: Props) {
+  const { work, padOpen, onPad, counts, field, onMode, onLeave } = props;
   const runs = work.ok ? work.answer.runs : [];
   return (
     <nav class="actions" aria-label={viewWords.actions}>
       <button type="button" onClick={onLeave}>
         {viewWords.leave}
       </button>
-      <button type="button" disabled={!work.ok} onClick={onKeep}>
+      <button type="button" disabled={!work.ok} onClick={() => onMode('keep')}>
         {viewWords.keep}
       </button>
-      {onCount && (
-        <button type="button" class="main" onClick={onCount}>
+      {field && isLength(field.kind) && (
+        <button type="button" onClick={() => onMode('tape', { into: field.key })}>
+          {viewWords.tape}
+        </button>
+      )}
+      {counts && (
+        <button type="button" class="main" onClick={() => onMode('count')}>
           {viewWords.count}
         </button>
       )}
       {runs
         .filter((named) => named.run.marks.length > 1)
         .map((named, i) => (
-          <button type="button" key={named.name} class="main" onClick={() => onFollow(i)}>
+          <button
+            type="button"
+            key={named.name}
+            class="main"
+            onClick={() => onMode('follow', { run: String(i) })}
+          >
             {runs.length === 1 ? viewWords.follow : viewWords.followOne(named.name)}
           </button>
         ))}

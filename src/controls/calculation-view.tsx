@@ -22,10 +22,8 @@ interface Props {
   draft: Draft;
   bench: Bench;
   onDraft: (draft: Draft) => void;
-  /** Starts following one of the answer's runs. */
-  onFollow: (run: number) => void;
-  onCount: () => void;
-  onKeep: () => void;
+  /** Follows, counts, keeps, or reads a tape; with what this adds to the draft. */
+  onMode: (mode: string, set?: Draft) => void;
   onLeave: () => void;
   /** Opens another calculation. */
   onOpen: (id: string) => void;
@@ -58,9 +56,9 @@ export function CalculationView(props: Props) {
         work={work}
         padOpen={editor.open}
         onPad={editor.toggle}
-        onFollow={props.onFollow}
-        onCount={calculation.tally && props.onCount}
-        onKeep={props.onKeep}
+        counts={calculation.tally}
+        field={editor.field}
+        onMode={props.onMode}
         onLeave={props.onLeave}
       />
       <div class="tiles">

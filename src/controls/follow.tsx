@@ -29,6 +29,8 @@ export interface FollowProps {
   bench: Bench;
   services: FollowServices;
   onDraft: (draft: Draft) => void;
+  /** Reads a tape for what is named, such as `made:3`. */
+  onTape: (into: string) => void;
   onLeave: () => void;
 }
 
@@ -93,6 +95,7 @@ function FollowRun(props: FollowProps & { named: NamedRun }) {
             setMeasuring(false);
           }}
           onCancel={() => setMeasuring(false)}
+          onTape={() => props.onTape(`made:${mark.label}`)}
         />
       ) : (
         <>

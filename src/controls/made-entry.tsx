@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 
 import { readLength } from '../lengths/read-length.ts';
+import { viewWords } from '../words/control-words.ts';
 import { followWords } from '../words/follow-words.ts';
 import { readWords } from '../words/read-words.ts';
 import type { Bench } from './bench.ts';
@@ -16,10 +17,12 @@ interface Props {
   text: string;
   onKeep: (text: string) => void;
   onCancel: () => void;
+  /** Reads it off a tape instead. */
+  onTape: () => void;
 }
 
 /** Where one mark was really made. Empty takes the measure away again. */
-export function MadeEntry({ bench, item, text: first, onKeep, onCancel }: Props) {
+export function MadeEntry({ bench, item, text: first, onKeep, onCancel, onTape }: Props) {
   const [{ text, fresh }, setTyped] = useState<{ text: string; fresh: Fresh }>({
     text: first,
     fresh: 'all',
@@ -40,6 +43,9 @@ export function MadeEntry({ bench, item, text: first, onKeep, onCancel }: Props)
       <div class="actions">
         <button type="button" onClick={onCancel}>
           {followWords.cancel}
+        </button>
+        <button type="button" onClick={onTape}>
+          {viewWords.tape}
         </button>
         <button type="button" class="main" disabled={!empty && !reading.ok} onClick={keep}>
           {empty ? followWords.asPlanned : followWords.keep}

@@ -26,10 +26,12 @@ export type TokenKind =
 /**
  * Each group is named after its kind. `x` multiplies even against a unit
  * (`5ftx2`), so words are made of the other letters. Phones turn straight
- * quotes into curled ones, so both are primes. U+2010 and U+2011 are hyphens.
+ * quotes into curled ones, so both are primes. U+2010 and U+2011 are hyphens. A
+ * doubt, `± 0.2 mm`, says how sure a length is and is no part of it: it is passed
+ * over where both it and the length before it have their units, else it is unknown.
  */
 const PIECES =
-  /(?<number>[\d.,]+)|(?<vulgar>[¼-¾⅐-⅞↉])|(?<slash>[/⁄∕])|(?<plus>\+)|(?<minus>[-\u2010\u2011–−])|(?<times>[×*·xX])|(?<divide>÷)|(?<unit>[A-WYZa-wyz]+|['’‘′]{1,2}|["”“″])|(?<unknown>\S)/gu;
+  /(?<doubt>(?<=[a-z] ?)± ?[\d.,]+ ?[a-z]+)|(?<number>[\d.,]+)|(?<vulgar>[¼-¾⅐-⅞↉])|(?<slash>[/⁄∕])|(?<plus>\+)|(?<minus>[-\u2010\u2011–−])|(?<times>[×*·xX])|(?<divide>÷)|(?<unit>[A-WYZa-wyz]+|['’‘′]{1,2}|["”“″])|(?<unknown>\S)/gu;
 
 /** Every way to write a unit, once in lower case and with primes straightened. */
 const UNITS: ReadonlyMap<string, Unit> = new Map([
@@ -59,6 +61,7 @@ export function tokens(typed: string, units: boolean): Token[] {
   let end = 0;
   for (const match of typed.matchAll(PIECES)) {
     const text = match[0];
+    if (match.groups?.doubt) continue;
     const named = Object.entries(match.groups ?? {}).find(([, piece]) => piece !== undefined);
     let kind = (named?.[0] ?? 'unknown') as TokenKind;
     const unit = kind === 'unit' && units ? unitNamed(text) : undefined;

@@ -12,6 +12,7 @@ export const viewWords = {
   follow: 'Follow',
   count: 'Count',
   keep: 'Keep',
+  tape: 'Photo',
   followOne: (name: string) => `Follow: ${name}`,
   padDown: 'No keys',
   padUp: 'Keys',

@@ -15,6 +15,7 @@ export const SCREEN_WORDS = {
   closures: 'Closures',
   centre: 'Centre by counting',
   sizes: 'Stitches, buttons, needles',
+  tape: 'Read a tape',
   garments: 'Garments',
   settings: 'Settings',
 };

@@ -19,9 +19,7 @@ function Typed({ calculation, first, bench }: Props) {
       draft={draft}
       bench={bench}
       onDraft={setDraft}
-      onFollow={() => undefined}
-      onCount={() => undefined}
-      onKeep={() => undefined}
+      onMode={() => undefined}
       onLeave={() => undefined}
       onOpen={() => undefined}
     />

@@ -1,0 +1,50 @@
+import { useMemo } from 'preact/hooks';
+
+import type { Bench } from '../controls/bench.ts';
+import { TapeScreen } from '../screens/tape/tape-screen.tsx';
+import { SCREEN_WORDS } from '../words/home-words.ts';
+import { type Last, openingDraft } from './last.ts';
+import { loaderOf } from './registry.ts';
+import { sharedPhoto } from './shared-photo.ts';
+import { typedInto } from './tape-place.tsx';
+import { tapeServices } from './tape-services.ts';
+import type { Address } from './use-address.ts';
+
+interface Props {
+  address: Address;
+  bench: Bench;
+  last: Last;
+  onHome: () => void;
+}
+
+/** A tape read before a field has asked: from home, or off a photo another app has shared. */
+export function TapeAlone({ address, bench, last, onHome }: Props) {
+  const services = useMemo(tapeServices, []);
+  const into = (screen: string) => async (text: string) => {
+    const calculation = await loaderOf(screen)();
+    if (!calculation) return;
+    const { into = 'length', ...draft } = openingDraft(calculation, {}, last[screen], bench);
+    address.go({ screen, mode: '', draft: typedInto(calculation, draft, into, text) });
+  };
+  const screens = [...asking(last), 'convert'].filter((id, i, all) => all.indexOf(id) === i);
+  return (
+    <TapeScreen
+      bench={bench}
+      field={undefined}
+      uses={screens.map((id) => ({ name: nameOf(id), onUse: into(id) }))}
+      shared={'shared' in address.route.draft ? sharedPhoto : undefined}
+      services={services}
+      onLeave={onHome}
+    />
+  );
+}
+
+/** The calculations a field of which was asking for a tape when they were last seen. */
+function asking(last: Last): string[] {
+  return Object.keys(last).filter((id) => id in SCREEN_WORDS && /(^|&)into=/.test(last[id] ?? ''));
+}
+
+function nameOf(id: string): string {
+  const titles: Readonly<Record<string, string>> = SCREEN_WORDS;
+  return titles[id] ?? id;
+}

@@ -1,0 +1,63 @@
+import { useEffect, useMemo } from 'preact/hooks';
+
+import type { Bench } from '../controls/bench.ts';
+import type { Calculation, Draft } from '../controls/calculation.ts';
+import { readMade, writeMade } from '../controls/made.ts';
+import { typeSeparator } from '../controls/pad-edit.ts';
+import { TapeScreen } from '../screens/tape/tape-screen.tsx';
+import { followWords } from '../words/follow-words.ts';
+import { tapeServices } from './tape-services.ts';
+
+interface Props {
+  calculation: Calculation;
+  draft: Draft;
+  bench: Bench;
+  onDraft: (draft: Draft) => void;
+  onMode: (mode: string, draft: Draft) => void;
+}
+
+/** Which mark's made place is asked for: `made:3`. */
+const MADE = /^made:(.+)$/s;
+
+/** A tape read for a field of a calculation, or for where a mark was really made. */
+export function TapePlace({ calculation, draft, bench, onDraft, onMode }: Props) {
+  const services = useMemo(tapeServices, []);
+  // Kept at once: a photo shared to the app later opens it anew, and this field is still to get it.
+  useEffect(() => onDraft(draft), []);
+  const { into = '', ...back } = draft;
+  const mark = MADE.exec(into)?.[1];
+  const name = mark === undefined ? nameOf(calculation, draft, into) : followWords.measured(mark);
+  const mode = mark === undefined ? '' : 'follow';
+  const onUse = (text: string) => onMode(mode, typedInto(calculation, back, into, text));
+  return (
+    <TapeScreen
+      bench={bench}
+      field={name}
+      uses={[{ name, onUse }]}
+      services={services}
+      onLeave={() => onMode(mode, back)}
+    />
+  );
+}
+
+function nameOf(calculation: Calculation, draft: Draft, key: string): string {
+  return calculation.fields(draft).find((field) => field.key === key)?.label ?? calculation.title;
+}
+
+/** The draft with a number in a field: after the others where it holds several. */
+export function typedInto(
+  calculation: Calculation,
+  draft: Draft,
+  into: string,
+  text: string,
+): Draft {
+  const mark = MADE.exec(into)?.[1];
+  if (mark !== undefined) {
+    return { ...draft, made: writeMade(readMade(draft.made ?? ''), mark, text) };
+  }
+  const lengths = calculation.fields(draft).filter(({ kind }) => kind.startsWith('length'));
+  const field = lengths.find(({ key }) => key === into) ?? lengths[0];
+  if (!field) return draft;
+  const before = field.kind === 'lengths' ? typeSeparator(draft[field.key] ?? '') : '';
+  return { ...draft, [field.key]: before + text };
+}

@@ -1,0 +1,107 @@
+import { answered } from '../tape/answered.ts';
+import type { TouchedScale } from '../tape/protocol.ts';
+import { readingAt, type TapeReading } from '../tape/read-at.ts';
+import type { CannotReason, Point, PointReason, TapeQuestion, TapeUnit } from '../tape/reading.ts';
+import { placeOn, pointOn, type ReadScale } from '../tape/scale.ts';
+import type { Touch } from '../tape/touch.ts';
+
+/** What a screen needs to know of a reading. */
+export type Reading = TapeReading;
+export type Place = Point;
+export type Question = TapeQuestion;
+export type Unit = TapeUnit;
+export type Touched = Touch;
+export type TouchFault = Extract<TouchedScale, { ok: false }>['reason'];
+export type Cannot = CannotReason;
+
+/** What the hairlines tell, in mm; `uncertaintyMm` is the half width of the 95 % interval. */
+export type Told =
+  | { ok: true; mm: number; uncertaintyMm: number }
+  | { ok: false; reason: PointReason | 'two-scales' };
+
+/**
+ * What one hairline reads from its scale's zero, or how far two are apart.
+ *
+ * The doubts of two lines are taken as independent, so they add up as squares do (derived here).
+ */
+export function told(reading: TapeReading, [first, second]: readonly Point[]): Told {
+  if (!first) return { ok: false, reason: 'nothing-read' };
+  const one = readingAt(reading, first.x, first.y);
+  if (!one.ok || !second) return one;
+  const other = readingAt(reading, second.x, second.y);
+  if (!other.ok) return other;
+  if (one.scale !== other.scale) return { ok: false, reason: 'two-scales' };
+  return {
+    ok: true,
+    mm: Math.abs(one.mm - other.mm),
+    uncertaintyMm: Math.hypot(one.uncertaintyMm, other.uncertaintyMm),
+  };
+}
+
+/** Where hairlines first stand: inside the surest scale, `part` of the way along what can be read. */
+export function firstPlace(reading: TapeReading, part: number): Point | undefined {
+  const scale = reading.scales.find(({ sure }) => sure);
+  if (!scale) return undefined;
+  const [from, to] = rangeOf(scale);
+  return pointOn(scale.geometry, from + (to - from) * part, middleOf(scale));
+}
+
+/** A place moved along its scale by some mm of it, towards larger values; it stays where it can be read. */
+export function movedBy(reading: TapeReading, at: Point, mm: number): Point {
+  const scale = nearest(reading, at);
+  if (!scale) return at;
+  const { tick, across } = placeOn(scale.geometry, at.x, at.y);
+  const [from, to] = rangeOf(scale);
+  const moved = tick + (scale.direction * mm) / scale.mmPerTick;
+  return pointOn(scale.geometry, Math.min(to, Math.max(from, moved)), across);
+}
+
+/** How far along what can be read a place is, from 0 to 1, in the direction of larger values. */
+export function partOf(reading: TapeReading, at: Point): number {
+  const scale = nearest(reading, at);
+  if (!scale) return 0;
+  const [from, to] = rangeOf(scale);
+  const part = (placeOn(scale.geometry, at.x, at.y).tick - from) / (to - from || 1);
+  return Math.min(1, Math.max(0, scale.direction > 0 ? part : 1 - part));
+}
+
+/** Both ends of a hairline: across its scale, well beyond the lines and through the place itself. */
+export function hairline(reading: TapeReading, at: Point): readonly [Point, Point] | undefined {
+  const scale = nearest(reading, at);
+  if (!scale) return undefined;
+  const { geometry } = scale;
+  const { tick, across } = placeOn(geometry, at.x, at.y);
+  const beyond = 6 / scale.mmPerTick;
+  const edges = [geometry.zoneFrom, geometry.zoneTo, geometry.numbersAcross, across];
+  const low = Math.min(...edges) - beyond;
+  const high = Math.max(...edges) + beyond;
+  return [pointOn(geometry, tick, low), pointOn(geometry, tick, high)];
+}
+
+function nearest(reading: TapeReading, at: Point): ReadScale | undefined {
+  const away = (scale: ReadScale) => placeOn(scale.geometry, at.x, at.y).away;
+  return [...reading.scales]
+    .filter((scale) => Number.isFinite(away(scale)))
+    .sort((one, other) => away(one) - away(other))[0];
+}
+
+/** First and last graduation that can be read. */
+function rangeOf({ stretches, geometry }: ReadScale): readonly [number, number] {
+  if (stretches.length === 0) return [geometry.from, geometry.to];
+  return [
+    Math.min(...stretches.map(({ from }) => from)),
+    Math.max(...stretches.map(({ to }) => to)),
+  ];
+}
+
+function middleOf({ geometry: { zoneFrom, zoneTo } }: ReadScale): number {
+  return (zoneFrom + zoneTo) / 2;
+}
+
+/** The reading once the maker has answered its question. */
+export function answerTo(
+  reading: TapeReading,
+  answer: { kind: 'line'; value: number } | { kind: 'unit'; unit: TapeUnit },
+): TapeReading {
+  return answered(reading, answer);
+}

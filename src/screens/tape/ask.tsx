@@ -1,0 +1,93 @@
+import { useState } from 'preact/hooks';
+
+import { answerTo, type Question, type Reading } from '../../camera/tape-eye.ts';
+import type { Bench } from '../../controls/bench.ts';
+import { FieldTile } from '../../controls/field-tile.tsx';
+import { Pad } from '../../controls/pad.tsx';
+import type { Fresh } from '../../controls/pad-keys.ts';
+import { askWords as words } from '../../words/tape-question-words.ts';
+
+interface Props {
+  reading: Reading;
+  question: Question;
+  bench: Bench;
+  onAnswered: (reading: Reading) => void;
+}
+
+/** The question that must be answered before a number counts as read. */
+export function Ask({ reading, question, bench, onAnswered }: Props) {
+  const [correcting, setCorrecting] = useState(false);
+  if (question.kind === 'unit') {
+    return (
+      <div class="asking">
+        <p role="status">{words.unit(String(question.value))}</p>
+        <div class="ways">
+          {question.choices.map((unit) => (
+            <button
+              type="button"
+              key={unit}
+              onClick={() => onAnswered(answerTo(reading, { kind: 'unit', unit }))}
+            >
+              {words.units[unit]}
+            </button>
+          ))}
+        </div>
+      </div>
+    );
+  }
+  const answer = (value: number) => onAnswered(answerTo(reading, { kind: 'line', value }));
+  if (correcting) return <Correct bench={bench} onValue={answer} />;
+  return (
+    <div class="asking">
+      <p role="status">{words.line(String(question.value), words.short[question.unit])}</p>
+      <div class="ways">
+        <button type="button" class="main" onClick={() => answer(question.value)}>
+          {words.yes}
+        </button>
+        <button type="button" onClick={() => setCorrecting(true)}>
+          {words.no}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+const FIELD = { key: 'printed', kind: 'number', label: words.right } as const;
+
+/** What is really printed at the line asked about. */
+function Correct({ bench, onValue }: { bench: Bench; onValue: (value: number) => void }) {
+  const [{ text, fresh }, type] = useState<{ text: string; fresh: Fresh }>({
+    text: '',
+    fresh: 'all',
+  });
+  const value = Number(text.replace(',', '.'));
+  const done = () => {
+    if (text.trim() !== '' && Number.isFinite(value)) onValue(value);
+  };
+  return (
+    <div class="asking">
+      <div class="tiles one">
+        <FieldTile
+          field={FIELD}
+          text={text}
+          bench={bench}
+          current
+          wrong={undefined}
+          onText={(_, typed) => type({ text: typed, fresh: 'no' })}
+          onPick={() => undefined}
+          onNext={done}
+        />
+      </div>
+      {bench.keys === 'pad' && (
+        <Pad
+          field={FIELD}
+          text={text}
+          fresh={fresh}
+          bench={bench}
+          onText={(typed, then) => type({ text: typed, fresh: then })}
+          onNext={done}
+        />
+      )}
+    </div>
+  );
+}

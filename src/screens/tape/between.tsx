@@ -1,0 +1,47 @@
+import { cannotWords, photoFaultWords, photoWords as words } from '../../words/photo-words.ts';
+import type { Stage } from './use-reading.ts';
+
+interface Props {
+  stage: Exclude<Stage, { kind: 'choose' }>;
+  onStop: () => void;
+  onTouch: () => void;
+}
+
+/** While a photo is being read, and where nothing could be read in it. */
+export function Between({ stage, onStop, onTouch }: Props) {
+  const busy = stage.kind === 'opening' || stage.kind === 'reading';
+  return (
+    <>
+      <main class="how">
+        <h1>{words.title(undefined)}</h1>
+        <p role={busy ? 'status' : 'alert'} class={busy ? '' : 'warning'}>
+          {saidOf(stage)}
+        </p>
+        {stage.kind === 'reading' && <progress max={1} value={stage.done} aria-hidden="true" />}
+      </main>
+      <div class="ways">
+        {!busy && (
+          <button type="button" onClick={onTouch}>
+            {words.byTouch}
+          </button>
+        )}
+        <button type="button" class="main" onClick={onStop}>
+          {busy ? words.stop : words.another}
+        </button>
+      </div>
+    </>
+  );
+}
+
+function saidOf(stage: Props['stage']): string {
+  switch (stage.kind) {
+    case 'opening':
+      return words.opening;
+    case 'reading':
+      return words.reading(stage.done);
+    case 'read':
+      return cannotWords[stage.reading.reason ?? 'no-tape'];
+    case 'failed':
+      return photoFaultWords[stage.fault];
+  }
+}

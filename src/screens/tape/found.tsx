@@ -1,0 +1,32 @@
+import type { Question, Reading } from '../../camera/tape-eye.ts';
+
+/** The scales found, outlined, and the numbers read where they are. */
+export function Found({ reading }: { reading: Reading }) {
+  const size = Math.max(reading.width, reading.height) / 36;
+  return (
+    <>
+      {reading.scales.map((scale, i) => (
+        <g key={i} class={scale.sure ? 'scale' : 'scale doubtful'}>
+          <polygon points={scale.outline.map(({ x, y }) => `${x},${y}`).join(' ')} />
+          {scale.numbers.map(({ x, y, value }) => (
+            <text key={`${x},${y}`} x={x} y={y} font-size={size} stroke-width={size / 5}>
+              {value}
+            </text>
+          ))}
+        </g>
+      ))}
+      {reading.question && <Asked at={reading.question} size={size} />}
+    </>
+  );
+}
+
+function Asked({ at, size }: { at: Question; size: number }) {
+  return (
+    <g class="asked">
+      <circle cx={at.x} cy={at.y} r={size * 1.2} />
+      <text x={at.x} y={at.y - size * 1.5} font-size={size * 1.6} stroke-width={size / 4}>
+        ?
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,125 @@
+import { useState } from 'preact/hooks';
+
+import type { Photo } from '../../camera/photo.ts';
+import { firstPlace, movedBy, type Place, type Reading, told } from '../../camera/tape-eye.ts';
+import type { Bench } from '../../controls/bench.ts';
+import { hairlineWords as words } from '../../words/hairline-words.ts';
+import { photoWords } from '../../words/photo-words.ts';
+import { Found } from './found.tsx';
+import { Hairlines } from './hairlines.tsx';
+import { Part } from './part.tsx';
+import { PictureView } from './picture-view.tsx';
+import { Readout } from './readout.tsx';
+import { showReading } from './show.ts';
+
+/** Somewhere the number can go. */
+export interface Use {
+  name: string;
+  /** Takes the number as it is typed, with its ±: `46.32 cm ± 0.02 cm`. */
+  onUse: (text: string) => void;
+}
+
+interface Props {
+  photo: Photo;
+  reading: Reading;
+  bench: Bench;
+  uses: readonly Use[];
+  onAnother: () => void;
+  onTouch: () => void;
+  /** What the maker has answered makes another reading. */
+  onReading: (reading: Reading) => void;
+}
+
+const loadAsk = () => import('./ask.tsx').then((part) => part.Ask);
+
+/** A thumb's press moves a line by this, in mm. */
+const NUDGE = 0.1;
+
+/** A tape that was read: the lines on it, what they read, and where the number goes. */
+export function PictureStage(props: Props) {
+  const { photo, reading, bench, uses } = props;
+  const [moved, setMoved] = useState<readonly Place[]>([]);
+  const [current, setCurrent] = useState(0);
+  const first = firstPlace(reading, 0.5);
+  const lines = moved.length > 0 ? moved : first ? [first] : [];
+  const read = told(reading, lines);
+  const move = (line: number, at: Place) =>
+    setMoved(lines.length > 0 ? lines.map((old, i) => (i === line ? at : old)) : [at]);
+  const nudge = (by: number) => {
+    const at = lines[current];
+    if (at) move(current, movedBy(reading, at, by));
+  };
+  const toggleSecond = () => {
+    const second = firstPlace(reading, 0.75);
+    if (lines.length > 1) setMoved(lines.slice(0, 1));
+    else if (second) setMoved([...lines, second]);
+    setCurrent(lines.length > 1 ? 0 : 1);
+  };
+  const asked = reading.outcome === 'ask' ? reading.question : undefined;
+  const shown = read.ok ? showReading(read.mm, read.uncertaintyMm, bench) : undefined;
+  return (
+    <>
+      <main>
+        <Readout reading={reading} told={read} between={lines.length > 1} bench={bench} />
+        <PictureView
+          photo={photo}
+          handles={lines}
+          onPlace={(at, handle) => {
+            if (handle !== undefined) setCurrent(handle);
+            move(handle ?? current, at);
+          }}
+        >
+          <Found reading={reading} />
+          <Hairlines
+            reading={reading}
+            lines={lines}
+            current={current}
+            bench={bench}
+            onMove={move}
+            onPick={setCurrent}
+          />
+        </PictureView>
+      </main>
+      {asked ? (
+        <Part
+          load={loadAsk}
+          onLeave={props.onAnother}
+          give={{ reading, question: asked, bench, onAnswered: props.onReading }}
+        />
+      ) : (
+        <div class="thumb">
+          <button type="button" aria-label={words.less} onClick={() => nudge(-NUDGE)}>
+            −
+          </button>
+          <button type="button" onClick={toggleSecond}>
+            {lines.length > 1 ? words.oneLine : words.twoLines}
+          </button>
+          <button type="button" aria-label={words.more} onClick={() => nudge(NUDGE)}>
+            +
+          </button>
+        </div>
+      )}
+      <div class="actions">
+        <button type="button" onClick={props.onAnother}>
+          {photoWords.another}
+        </button>
+        <button type="button" onClick={props.onTouch}>
+          {photoWords.byTouch}
+        </button>
+      </div>
+      <div class="uses">
+        {uses.map(({ name, onUse }) => (
+          <button
+            type="button"
+            key={name}
+            class="plain main"
+            disabled={!shown}
+            onClick={() => shown && onUse(`${shown.length} ± ${shown.within}`)}
+          >
+            {words.use(name)}
+          </button>
+        ))}
+      </div>
+    </>
+  );
+}

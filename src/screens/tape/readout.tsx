@@ -1,0 +1,70 @@
+import { useEffect, useState } from 'preact/hooks';
+
+import type { Reading, Told } from '../../camera/tape-eye.ts';
+import type { Bench } from '../../controls/bench.ts';
+import { Rich } from '../../controls/rich.tsx';
+import { tapeTolerance } from '../../sewing/tape-tolerance.ts';
+import { spoken } from '../../words/follow-words.ts';
+import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
+import { showReading } from './show.ts';
+
+interface Props {
+  reading: Reading;
+  told: Told;
+  /** Two lines: what lies between them. */
+  between: boolean;
+  bench: Bench;
+}
+
+/** A screen reader is told once the line has come to rest. */
+const REST_MS = 500;
+
+/** What the lines read, how sure that is, and what the ± leaves out. */
+export function Readout({ reading, told, between, bench }: Props) {
+  const shown = told.ok ? showReading(told.mm, told.uncertaintyMm, bench) : undefined;
+  const said = shown
+    ? words.spoken(shown.length, shown.within)
+    : told.ok
+      ? ''
+      : pointWords[told.reason];
+  const atRest = useRest(spoken(said));
+  const { tiltDegrees } = reading;
+  return (
+    <div class="told">
+      {told.ok && shown ? (
+        <>
+          <p class="number">
+            <strong>{shown.length}</strong>
+            <span>{words.within(shown.within)}</span>
+            <span>{between ? words.apart : words.fromZero}</span>
+          </p>
+          <p>
+            <Rich text={words.also(shown.other, shown.mark)} />
+          </p>
+        </>
+      ) : (
+        <p class="warning">{said}</p>
+      )}
+      <p class="unseen" role="status">
+        {atRest}
+      </p>
+      {told.ok && (
+        <div class="small">
+          {tiltDegrees !== undefined && <p>{words.angle(Math.round(tiltDegrees))}</p>}
+          <p>{words.parallax}</p>
+          <p>{words.tape(tapeTolerance(told.mm).II, tapeTolerance(told.mm).III)}</p>
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** The same words once they have stayed the same for a moment. */
+function useRest(now: string): string {
+  const [rested, setRested] = useState('');
+  useEffect(() => {
+    const wait = setTimeout(() => setRested(now), REST_MS);
+    return () => clearTimeout(wait);
+  }, [now]);
+  return rested;
+}

@@ -1,0 +1,112 @@
+import { useEffect, useState } from 'preact/hooks';
+
+import type { Photo } from '../../camera/photo.ts';
+import type { TapeBridge } from '../../camera/tape-bridge.ts';
+import type { Reading } from '../../camera/tape-eye.ts';
+import { adopt } from '../../controls/adopt.ts';
+import type { Bench } from '../../controls/bench.ts';
+import { photoFaultWords } from '../../words/photo-words.ts';
+import { Between } from './between.tsx';
+import { Choose } from './choose.tsx';
+import { Part } from './part.tsx';
+import type { Use } from './picture-stage.tsx';
+import css from './tape.css?inline';
+import { useReading } from './use-reading.ts';
+
+adopt(css);
+
+/** What reading a tape asks of the phone. */
+export interface TapeServices {
+  bridge: TapeBridge;
+  speak(words: string): void;
+  /** Keeps the screen on until the returned function is called. */
+  keepAwake(): () => void;
+}
+
+export interface TapeScreenProps {
+  bench: Bench;
+  /** The field that asked for a number; undefined when no field did. */
+  field: string | undefined;
+  uses: readonly Use[];
+  /** A photo handed over by another app, once it is here; it gives undefined when it got lost. */
+  shared?: (() => Promise<Blob | undefined>) | undefined;
+  services: TapeServices;
+  onLeave: () => void;
+}
+
+const loadPicture = () => import('./picture-stage.tsx').then((part) => part.PictureStage);
+const loadLive = () => import('./live.tsx').then((part) => part.Live);
+const loadTouch = () => import('./touch-lines.tsx').then((part) => part.TouchLines);
+
+/** A tape read off a photo or a live picture, for the field that asked. */
+export function TapeScreen(props: TapeScreenProps) {
+  const { bench, shared, services } = props;
+  const state = useReading(services.bridge);
+  const [aside, setAside] = useState<'live' | 'touch'>();
+  useEffect(() => {
+    if (shared) void shared().then(state.open);
+  }, [shared]);
+  const back = () => setAside(undefined);
+  return (
+    <div class="eye" data-hand={bench.hand}>
+      {aside === 'live' ? (
+        <Part
+          load={loadLive}
+          onLeave={back}
+          give={{
+            bench,
+            services,
+            onLeave: back,
+            onFreeze: (photo: Photo) => {
+              back();
+              void state.read(photo);
+            },
+          }}
+        />
+      ) : (
+        <Still {...props} state={state} touching={aside === 'touch'} onAside={setAside} />
+      )}
+    </div>
+  );
+}
+
+interface StillProps extends TapeScreenProps {
+  state: ReturnType<typeof useReading>;
+  /** The maker touches lines in the photo. */
+  touching: boolean;
+  onAside: (aside: 'live' | 'touch' | undefined) => void;
+}
+
+/** One photo, from being chosen to being read. */
+function Still({ bench, field, uses, services, onLeave, state, touching, onAside }: StillProps) {
+  const { stage, open, take, stop } = state;
+  if (stage.kind === 'choose') {
+    return (
+      <Choose
+        field={field}
+        said={stage.fault && photoFaultWords[stage.fault]}
+        onFile={(file) => void open(file)}
+        onLive={() => onAside('live')}
+        onLeave={onLeave}
+      />
+    );
+  }
+  const onTouch = () => onAside('touch');
+  if (touching && 'photo' in stage) {
+    const { photo } = stage;
+    const onReading = (reading: Reading) => {
+      onAside(undefined);
+      take(photo, reading);
+    };
+    const back = () => onAside(undefined);
+    const give = { photo, bench, bridge: services.bridge, onReading, onLeave: back };
+    return <Part load={loadTouch} onLeave={back} give={give} />;
+  }
+  if (stage.kind === 'read' && stage.reading.outcome !== 'cannot') {
+    const { photo, reading } = stage;
+    const onReading = (next: Reading) => take(photo, next);
+    const give = { photo, reading, bench, uses, onAnother: stop, onTouch, onReading };
+    return <Part load={loadPicture} onLeave={stop} give={give} />;
+  }
+  return <Between stage={stage} onStop={stop} onTouch={onTouch} />;
+}

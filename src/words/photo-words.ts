@@ -1,0 +1,46 @@
+/** Reading a tape off a photo: what can be pressed, and what is said. */
+export const photoWords = {
+  title: (field: string | undefined) => (field ? `${field}: from a photo` : 'Read a tape'),
+  how: 'Hold the phone square on, the tape flat, at least three of its numbers in sight.',
+  stays: 'The photo stays on this phone and is not kept.',
+  take: 'Take a photo',
+  choose: 'Choose a photo',
+  live: 'Live',
+  back: 'Back',
+  another: 'Another photo',
+  opening: 'Opening the photo…',
+  reading: (done: number) => `Reading the tape… ${Math.round(done * 100)} %`,
+  stop: 'Stop',
+  byTouch: 'Touch the lines yourself',
+};
+
+/** Why the picture gives no reading, and what would help. */
+export const cannotWords = {
+  'no-tape': 'No tape was found. Let it fill more of the picture, and lie flat.',
+  'no-graduations': 'No graduations were found. Go nearer, with the light from the side.',
+  'no-numbers': 'Graduations, but no numbers could be read. Take in at least three numbers.',
+  'few-numbers': 'Too few numbers could be read to be sure. Take in at least three.',
+  'numbers-disagree':
+    'The numbers read do not agree with each other. Take one tape only, flat and whole.',
+  'unit-unknown': 'It can’t be told what the numbers count. Take in more of the tape.',
+  'too-small': 'The graduations are too small in the picture. Go nearer.',
+  'too-blurred': 'The picture is too blurred. Hold still, and let the phone find its focus.',
+  'too-dark': 'The picture is too dark. Bring more light.',
+};
+
+/** What went wrong around the picture, and what to do. */
+export const photoFaultWords = {
+  'not-a-picture': 'This file is not a picture. Choose a photo.',
+  damaged: 'This picture is damaged or cut short. Take the photo anew.',
+  strange: 'This browser does not know this kind of picture. Choose a JPEG or PNG.',
+  'too-large':
+    'This picture is too large for the phone’s memory. Take it with fewer pixels, or choose a JPEG.',
+  'not-shared': 'The shared photo did not arrive. Choose it here.',
+  'engine-missing':
+    'What reads the numbers is not on this phone yet. Connect once; until then touch two lines yourself.',
+  'engine-refused':
+    'This browser refuses what reads the numbers (WebAssembly). Allow it in its settings, or touch two lines yourself.',
+  'engine-failed': 'What reads the numbers has failed. Try once more, or touch two lines yourself.',
+  'reader-failed': 'The tape reader has failed. Try once more, or another photo.',
+  'reader-slow': 'The tape reader took too long. Try a photo that shows less around the tape.',
+};

@@ -1,0 +1,18 @@
+/** Touching the lines of a tape that could not be read. */
+export const touchWords = {
+  how: [
+    'Touch a long line in the picture whose number you can read, then type its number.',
+    'Now a second one, far from the first.',
+    'Touch more lines for a surer reading, or drag the line to the place.',
+  ],
+  value: (nth: number) => `Line ${nth}: its number`,
+  again: 'Start again',
+  done: 'Done',
+  faults: {
+    'one-only': 'One more line is needed.',
+    'same-place': 'Two touches are on the same line. Touch one farther away.',
+    'same-value': 'Two different lines can’t have the same number.',
+    'not-in-line': 'The touched lines are not on one straight tape.',
+    order: 'The numbers must grow along the tape. Check what was typed.',
+  },
+};
