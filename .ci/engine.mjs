@@ -12,7 +12,7 @@ const FOREIGN = /https:\/\/cdn\.jsdelivr\.net\/npm\//g;
 const TYPES = {
   js: 'text/javascript',
   wasm: 'application/wasm',
-  gz: 'application/gzip',
+  traineddata: 'application/octet-stream',
 };
 
 /**
@@ -28,7 +28,8 @@ function engineFiles() {
   return new Map([
     ['worker.min.js', Buffer.from(script.replace(FOREIGN, './').replace(/\n\/\/#.*\s*$/, ''))],
     ...core.map((name) => pair(name, readFileSync(engines.resolve(`tesseract.js-core/${name}`)))),
-    pair('eng.traineddata.gz', slimData()),
+    // Gzipped all the same; with that ending some servers would unpack it on the way, or say so.
+    pair('eng.traineddata', slimData()),
   ]);
 }
 

@@ -34,7 +34,7 @@ export function runsSimd(): boolean | undefined {
 /** The files this phone needs, the small ones first. */
 export function neededFiles(): string[] {
   const core = runsSimd() ? 'tesseract-core-simd-lstm' : 'tesseract-core-lstm';
-  return ['worker.min.js', `${core}.js`, 'eng.traineddata.gz', `${core}.wasm`].map(engineFile);
+  return ['worker.min.js', `${core}.js`, 'eng.traineddata', `${core}.wasm`].map(engineFile);
 }
 
 /**

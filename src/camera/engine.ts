@@ -107,7 +107,7 @@ async function begin(
     dataPath: null,
     cachePath: null,
     cacheMethod: 'none',
-    gzip: true,
+    gzip: false, // in its name only: the file itself is, and is known by its first bytes
     lstmOnly: true,
   };
   await ask('load', { options: { lstmOnly: true, corePath, logging: false } }, START_MS);

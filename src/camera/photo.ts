@@ -1,6 +1,6 @@
 import type { GreyImage } from '../tape/reading.ts';
 import { greyOf } from './grey.ts';
-import { HEADER_BYTES, readHeader } from './picture-header.ts';
+import { HEADER_BYTES, type PictureSize, readHeader } from './picture-header.ts';
 
 /** A photo the right way up: to be seen, and to be read. Both have the same pixels. */
 export interface Photo {
@@ -22,7 +22,7 @@ export type PhotoOutcome = { ok: true; value: Photo } | { ok: false; fault: Phot
 /** The long side is shrunk by whole factors until it is below twice this: what the reader needs. */
 const LONG_SIDE = 2000;
 /** Above this many pixels a JPEG is shrunk while it is decoded, where the browser can do that. */
-const LARGE = 16e6;
+const LARGE = 9e6;
 /** Above this many, four bytes each, a picture that must be decoded whole is refused. */
 const TOO_LARGE = 50e6;
 /** A file so large whose header doesn't tell its pixels is refused, too. */
@@ -31,10 +31,12 @@ const TOO_LARGE_BYTES = 60e6;
 /** Opens a photo, turned upright as the browser shows it. Never rejects. */
 export async function openPhoto(file: Blob): Promise<PhotoOutcome> {
   const header = readHeader(new Uint8Array(await file.slice(0, HEADER_BYTES).arrayBuffer()));
-  const pixels = header.pixels ?? (file.size > TOO_LARGE_BYTES ? Infinity : 0);
+  const { size } = header;
+  const unknown = file.size > TOO_LARGE_BYTES ? Infinity : 0;
+  const pixels = size ? size.width * size.height : unknown;
   const shrinks = header.kind === 'jpeg' && pixels > LARGE;
   try {
-    const small = shrinks ? await decodedSmall(file) : undefined;
+    const small = shrinks && size ? await decodedSmall(file, size) : undefined;
     if (!small && pixels > TOO_LARGE) return { ok: false, fault: 'too-large' };
     return { ok: true, value: drawn(small ?? (await createImageBitmap(file))) };
   } catch {
@@ -62,9 +64,14 @@ function sizeOf(source: Drawable): readonly [number, number] {
   return [source.width, source.height];
 }
 
+/** How many times a picture is shrunk. */
+function factorFor(width: number, height: number): number {
+  return Math.max(1, Math.floor(Math.max(width, height) / LONG_SIDE));
+}
+
 function drawn(source: Drawable): Photo {
   const [fullWidth, fullHeight] = sizeOf(source);
-  const factor = Math.max(1, Math.floor(Math.max(fullWidth, fullHeight) / LONG_SIDE));
+  const factor = factorFor(fullWidth, fullHeight);
   const [width, height] = [Math.ceil(fullWidth / factor), Math.ceil(fullHeight / factor)];
   const picture = document.createElement('canvas');
   picture.width = width;
@@ -83,15 +90,15 @@ function drawn(source: Drawable): Photo {
  * Decodes a JPEG at a fraction of its size, which takes a fraction of the memory; undefined where
  * the browser can't, or doesn't say how the picture must be turned.
  */
-async function decodedSmall(file: Blob): Promise<VideoFrame | undefined> {
+async function decodedSmall(file: Blob, size: PictureSize): Promise<VideoFrame | undefined> {
   if (typeof ImageDecoder === 'undefined') return undefined;
-  // One side given is no size: both are wanted, and the nearest fraction above them is made.
-  const side = 2 * LONG_SIDE - 1;
+  // JPEG's blocks of 8 × 8 can be decoded as n × n: the least that is enough.
+  const eighths = Math.min(8, Math.ceil((8 * LONG_SIDE) / Math.max(size.width, size.height)));
   const decoder = new ImageDecoder({
     data: file.stream(),
     type: 'image/jpeg',
-    desiredWidth: side,
-    desiredHeight: side,
+    desiredWidth: Math.ceil((size.width * eighths) / 8),
+    desiredHeight: Math.ceil((size.height * eighths) / 8),
   });
   try {
     const { image } = await decoder.decode();

@@ -25,7 +25,9 @@ export type Told =
  * The doubts of two lines are taken as independent, so they add up as squares do (derived here).
  */
 export function told(reading: TapeReading, [first, second]: readonly Point[]): Told {
-  if (!first) return { ok: false, reason: 'nothing-read' };
+  if (!first) {
+    return { ok: false, reason: reading.outcome === 'ask' ? 'not-sure-yet' : 'nothing-read' };
+  }
   const one = readingAt(reading, first.x, first.y);
   if (!one.ok || !second) return one;
   const other = readingAt(reading, second.x, second.y);
@@ -65,13 +67,16 @@ export function partOf(reading: TapeReading, at: Point): number {
   return Math.min(1, Math.max(0, scale.direction > 0 ? part : 1 - part));
 }
 
+/** How far a hairline is drawn beyond the scale, so that it meets the cloth beside it. */
+const BEYOND_MM = 25;
+
 /** Both ends of a hairline: across its scale, well beyond the lines and through the place itself. */
 export function hairline(reading: TapeReading, at: Point): readonly [Point, Point] | undefined {
   const scale = nearest(reading, at);
   if (!scale) return undefined;
   const { geometry } = scale;
   const { tick, across } = placeOn(geometry, at.x, at.y);
-  const beyond = 6 / scale.mmPerTick;
+  const beyond = BEYOND_MM / scale.mmPerTick;
   const edges = [geometry.zoneFrom, geometry.zoneTo, geometry.numbersAcross, across];
   const low = Math.min(...edges) - beyond;
   const high = Math.max(...edges) + beyond;

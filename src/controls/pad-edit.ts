@@ -9,7 +9,7 @@ import type { BenchUnit } from '../lengths/unit.ts';
 
 /**
  * The last number of a text, what stands before it, and the unit written after it. How sure it
- * was when it was read off a photo (`± 0.2 mm`) is left out: once changed it is so no longer.
+ * was when it was read off a photo (`± 0.2`) is left out: once changed it is so no longer.
  */
 export interface Tail {
   head: string;
@@ -18,7 +18,7 @@ export interface Tail {
 }
 
 const TAIL =
-  /^(?<head>(?:.*[+−×÷;]\s?)?)(?<number>[\d.,/⁄\s¼½¾⅐-⅞-]*?)(?<unit>\s*(?:mm|cm|m|in|ft|yd|L)?)(?: ±[^+−×÷;]*)?$/u;
+  /^(?<head>(?:.*[+−×÷;]\s?)?)(?<number>[\d.,/⁄\s¼½¾⅐-⅞-]*?)(?: ± ?[\d.,]+)?(?<unit>\s*(?:mm|cm|m|in|ft|yd|L)?)$/u;
 
 /** More than any sum at the bench: only an address holds such a text, and TAIL would be slow on it. */
 const LONGEST = 999;

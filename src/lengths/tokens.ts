@@ -26,12 +26,12 @@ export type TokenKind =
 /**
  * Each group is named after its kind. `x` multiplies even against a unit
  * (`5ftx2`), so words are made of the other letters. Phones turn straight
- * quotes into curled ones, so both are primes. U+2010 and U+2011 are hyphens. A
- * doubt, `± 0.2 mm`, says how sure a length is and is no part of it: it is passed
- * over where both it and the length before it have their units, else it is unknown.
+ * quotes into curled ones, so both are primes. U+2010 and U+2011 are hyphens. How
+ * sure a number is, the `± 0.2` of `46.3 ± 0.2 mm`, is no part of the length and passed over;
+ * without a unit after it, it is unknown.
  */
 const PIECES =
-  /(?<doubt>(?<=[a-z] ?)± ?[\d.,]+ ?[a-z]+)|(?<number>[\d.,]+)|(?<vulgar>[¼-¾⅐-⅞↉])|(?<slash>[/⁄∕])|(?<plus>\+)|(?<minus>[-\u2010\u2011–−])|(?<times>[×*·xX])|(?<divide>÷)|(?<unit>[A-WYZa-wyz]+|['’‘′]{1,2}|["”“″])|(?<unknown>\S)/gu;
+  /(?<doubt>(?<=\d ?)± ?[\d.,]+(?= ?[a-z]))|(?<number>[\d.,]+)|(?<vulgar>[¼-¾⅐-⅞↉])|(?<slash>[/⁄∕])|(?<plus>\+)|(?<minus>[-\u2010\u2011–−])|(?<times>[×*·xX])|(?<divide>÷)|(?<unit>[A-WYZa-wyz]+|['’‘′]{1,2}|["”“″])|(?<unknown>\S)/gu;
 
 /** Every way to write a unit, once in lower case and with primes straightened. */
 const UNITS: ReadonlyMap<string, Unit> = new Map([

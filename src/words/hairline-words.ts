@@ -2,8 +2,8 @@
 export const hairlineWords = {
   picture: 'The photo, with the scale found and the numbers read',
   lines: ['Line', 'Second line'],
-  twoLines: 'Two lines',
-  oneLine: 'One line',
+  twoLines: 'Difference',
+  oneLine: 'From zero',
   less: 'Line back a little',
   more: 'Line on a little',
   use: (name: string) => `Use: ${name}`,

@@ -11,7 +11,7 @@ export const photoWords = {
   opening: 'Opening the photo…',
   reading: (done: number) => `Reading the tape… ${Math.round(done * 100)} %`,
   stop: 'Stop',
-  byTouch: 'Touch the lines yourself',
+  byTouch: 'Touch two lines',
 };
 
 /** Why the picture gives no reading, and what would help. */

@@ -12,7 +12,7 @@ export function Between({ stage, onStop, onTouch }: Props) {
   const busy = stage.kind === 'opening' || stage.kind === 'reading';
   return (
     <>
-      <main class="how">
+      <main class="intro">
         <h1>{words.title(undefined)}</h1>
         <p role={busy ? 'status' : 'alert'} class={busy ? '' : 'warning'}>
           {saidOf(stage)}

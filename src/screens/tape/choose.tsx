@@ -13,7 +13,7 @@ interface Props {
 export function Choose({ field, said, onFile, onLive, onLeave }: Props) {
   return (
     <>
-      <main class="how">
+      <main class="intro">
         <h1>{words.title(field)}</h1>
         {said && (
           <p class="warning" role="alert">

@@ -2,14 +2,14 @@ import type { Question, Reading } from '../../camera/tape-eye.ts';
 
 /** The scales found, outlined, and the numbers read where they are. */
 export function Found({ reading }: { reading: Reading }) {
-  const size = Math.max(reading.width, reading.height) / 36;
+  const size = Math.max(reading.width, reading.height) / 44;
   return (
     <>
       {reading.scales.map((scale, i) => (
         <g key={i} class={scale.sure ? 'scale' : 'scale doubtful'}>
           <polygon points={scale.outline.map(({ x, y }) => `${x},${y}`).join(' ')} />
           {scale.numbers.map(({ x, y, value }) => (
-            <text key={`${x},${y}`} x={x} y={y} font-size={size} stroke-width={size / 5}>
+            <text key={`${x},${y}`} x={x} y={y - size} font-size={size} stroke-width={size / 5}>
               {value}
             </text>
           ))}

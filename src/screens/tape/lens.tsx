@@ -32,19 +32,9 @@ export function Lens({ picture, at, x, y }: Props) {
     pen.fillStyle = 'black';
     pen.fillRect(0, 0, SIZE, SIZE);
     pen.drawImage(picture, at.x - side / 2, at.y - side / 2, side, side, 0, 0, SIZE, SIZE);
-    for (const [colour, width] of [
-      ['white', 3],
-      ['black', 1],
-    ] as const) {
-      pen.strokeStyle = colour;
-      pen.lineWidth = width;
-      pen.beginPath();
-      pen.moveTo(SIZE / 2, 0);
-      pen.lineTo(SIZE / 2, SIZE);
-      pen.moveTo(0, SIZE / 2);
-      pen.lineTo(SIZE, SIZE / 2);
-      pen.stroke();
-    }
+    pen.fillStyle = '#ffd95e';
+    pen.fillRect(SIZE / 2 - 0.5, 0, 1, SIZE);
+    pen.fillRect(0, SIZE / 2 - 0.5, SIZE, 1);
   });
   // Near the top of the view it goes beside the finger.
   const high = y < ABOVE;

@@ -11,14 +11,14 @@ interface Props<Given> {
   onLeave: () => void;
 }
 
-/** A part of the screen that is fetched when it is wanted. */
+/** A part of the screen that is fetched when it is wanted. Another part is given another `key`. */
 export function Part<Given extends object>({ load, give, onLeave }: Props<Given>) {
   const loaded = useLoaded(load);
   if (loaded.state === 'here') return <loaded.value {...give} />;
-  if (loaded.state === 'loading') return <main class="how">{appWords.loading}</main>;
+  if (loaded.state === 'loading') return <main class="intro">{appWords.loading}</main>;
   return (
     <>
-      <main class="how">
+      <main class="intro">
         <p role="alert">{appWords.notLoaded}</p>
       </main>
       <div class="ways">

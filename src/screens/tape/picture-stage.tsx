@@ -15,7 +15,7 @@ import { showReading } from './show.ts';
 /** Somewhere the number can go. */
 export interface Use {
   name: string;
-  /** Takes the number as it is typed, with its ±: `46.32 cm ± 0.02 cm`. */
+  /** Takes the number as it is typed, with its ±: `46.32 ± 0.02 cm`. */
   onUse: (text: string) => void;
 }
 
@@ -114,7 +114,7 @@ export function PictureStage(props: Props) {
             key={name}
             class="plain main"
             disabled={!shown}
-            onClick={() => shown && onUse(`${shown.length} ± ${shown.within}`)}
+            onClick={() => shown && onUse(shown.typed)}
           >
             {words.use(name)}
           </button>

@@ -13,6 +13,8 @@ export interface ShownReading {
   length: string;
   /** Half width of the interval in the same unit, rounded up: "0.02 cm". */
   within: string;
+  /** Both, as they are typed into a field: "46.32 ± 0.02 cm". */
+  typed: string;
   /** In the other system: "18.236 in". */
   other: string;
   /** The nearest mark of the other system's tape: "18 1/4 in". */
@@ -25,9 +27,12 @@ export function showReading(mm: number, uncertaintyMm: number, bench: Bench): Sh
   const foreign = unit === 'in' ? 'cm' : 'in';
   const length = exactLength(mm * UNITS_PER_MM);
   const step = unit === 'in' ? STEP[bench.metric] : STEP[bench.inch];
+  const shown = inDecimals(length, unit, bench);
+  const within = inDecimals(roundedUp(uncertaintyMm, unit), unit, bench);
   return {
-    length: inDecimals(length, unit, bench),
-    within: inDecimals(roundedUp(uncertaintyMm, unit), unit, bench),
+    length: shown,
+    within,
+    typed: `${shown.replace(/ \w+$/, '')} ± ${within}`,
     other: inDecimals(length, foreign, bench),
     mark: shownText(showOnTape(length, step, foreign), bench.decimalMark),
   };

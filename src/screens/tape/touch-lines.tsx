@@ -62,6 +62,8 @@ export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) 
       failed(error);
     }
   };
+  /** Away with the keys: the picture is larger for the next line. */
+  const next = () => setCurrent(lines.length);
   const line = lines[current];
   const field = { key: 'value', kind: 'length', label: words.value(current + 1) } as const;
   const type = (text: string, then: Fresh) => {
@@ -119,7 +121,7 @@ export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) 
               wrong={undefined}
               onText={(_, text) => type(text, 'no')}
               onPick={() => undefined}
-              onNext={() => void done()}
+              onNext={next}
             />
           </div>
           {bench.keys === 'pad' && (
@@ -129,7 +131,7 @@ export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) 
               fresh={fresh}
               bench={bench}
               onText={type}
-              onNext={() => touched.length > 1 && void done()}
+              onNext={next}
             />
           )}
         </>
