@@ -43,7 +43,7 @@ function pair(name, content) {
 }
 
 /** Whole-number weights of the best data: the smallest that read as well as the largest. */
-function slimData() {
+export function slimData() {
   const packed = readFileSync(
     ours.resolve('@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz'),
   );

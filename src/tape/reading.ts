@@ -67,7 +67,12 @@ export type PointReason =
 /** What the maker is asked before a scale counts as read. */
 export type TapeQuestion =
   /** Is the line at this place the one with this value? */
-  | (Point & { readonly kind: 'line'; readonly scale: number; readonly value: number; readonly unit: TapeUnit })
+  | (Point & {
+      readonly kind: 'line';
+      readonly scale: number;
+      readonly value: number;
+      readonly unit: TapeUnit;
+    })
   /** What does the number at this place count? */
   | (Point & {
       readonly kind: 'unit';

@@ -1,0 +1,68 @@
+import type { NumberRead } from './number-row.ts';
+import type { TapeUnit } from './reading.ts';
+import type { TickPattern } from './tick-pattern.ts';
+
+/** Where numbers stand against the line they label, in the direction their digits are read. */
+export type Placing = 'centred' | 'before' | 'after' | 'unsure';
+
+/** A number on the row: what was read, and the graduation its middle stands at. */
+export interface PlacedNumber {
+  readonly value: number;
+  readonly tick: number;
+  readonly read: NumberRead;
+  /** In the picture worked on. */
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * What the numbers beside one row of graduations say of it. The value of graduation k is
+ * anchorValue + direction · step/ticksPerNumber · (k − anchorTick), in `unit`.
+ */
+export interface Claim {
+  readonly unit: TapeUnit;
+  readonly mmPerTick: number;
+  /** From one printed number to the next, in values and in graduations. */
+  readonly step: number;
+  readonly ticksPerNumber: number;
+  readonly anchorTick: number;
+  readonly anchorValue: number;
+  readonly direction: 1 | -1;
+  readonly placing: Placing;
+  /** Numbers that say just this, and those that say something else, lost digits excepted. */
+  readonly agreeing: readonly PlacedNumber[];
+  readonly contrary: readonly PlacedNumber[];
+  readonly partial: number;
+  /** The most numbers that agree on anything else. */
+  readonly second: number;
+  /** Cells of the row, whether read or not. */
+  readonly cells: number;
+  /** Height of the digits as a share of the distance between numbers. */
+  readonly digitShare: number;
+  /** Where the numbers run beside the row, in graduations. */
+  readonly across: number;
+  readonly pattern: TickPattern;
+  /** What reading itself left open. */
+  readonly doubts: ReadonlySet<Doubt>;
+}
+
+/** Which line a number labels, or which number it is; and what it counts. */
+export type Doubt = 'line' | 'unit';
+
+/** Why the numbers beside a row said nothing. */
+export type NoClaim = 'no-numbers' | 'few-numbers' | 'numbers-disagree' | 'unit-unknown';
+
+export type Claimed =
+  | { readonly ok: true; readonly claim: Claim }
+  | { readonly ok: false; readonly why: NoClaim };
+
+/** Of two reasons the one that got further. */
+export function laterReason(one: NoClaim, other: NoClaim): NoClaim {
+  const order: readonly NoClaim[] = [
+    'no-numbers',
+    'few-numbers',
+    'numbers-disagree',
+    'unit-unknown',
+  ];
+  return order.indexOf(one) >= order.indexOf(other) ? one : other;
+}

@@ -1,0 +1,86 @@
+import type { Claim, Doubt, PlacedNumber } from './claim.ts';
+import type { NumberCell } from './number-row.ts';
+
+/** So many numbers that agree, and are different, name a scale by themselves. */
+const ENOUGH = 4;
+/** How far a number may stand from its place, as a share of the way to the next. */
+const OUT_OF_PLACE = 0.25;
+
+/**
+ * Everything that could make a claim a confident mistake, apart from what other rows say:
+ * too few numbers, a digit that all of them gained or lost, numbers out of place.
+ */
+export function doubtsOf(claim: Claim): Set<Doubt> {
+  const doubts = new Set(claim.doubts);
+  const { agreeing, contrary, partial } = claim;
+  const distinct = new Set(agreeing.map(({ value }) => value)).size;
+  if (distinct < ENOUGH && !threeAreEnough(claim, distinct)) doubts.add('line');
+  if (contrary.length > 0.45 * agreeing.length) doubts.add('line');
+  if (partial > agreeing.length) doubts.add('line');
+  if (commonLeadingStroke(agreeing, distinct)) doubts.add('line');
+  if (outOfPlace(claim)) doubts.add('line');
+  return doubts;
+}
+
+/** Three do when nothing was read otherwise, the lines tell how they are divided, and no digit is suspect. */
+function threeAreEnough(claim: Claim, distinct: number): boolean {
+  const { contrary, partial, pattern, ticksPerNumber, agreeing, cells } = claim;
+  const told = pattern.valid && pattern.subdivisions === ticksPerNumber;
+  const texts = new Set(agreeing.map(({ read }) => read.text.length));
+  const small = agreeing.every(({ value }) => value < 100 || claim.unit === 'mm');
+  return (
+    distinct === 3 &&
+    contrary.length === 0 &&
+    partial === 0 &&
+    told &&
+    (small || texts.size > 1) &&
+    cells <= 6
+  );
+}
+
+/** A first digit this thin, as a share of the digits' height, may be a line or a fold. */
+const THIN = 0.3;
+/** Nearer to a graduation than this, in graduations, a thin stroke may be that graduation. */
+const ON_A_LINE = 0.18;
+/** A stroke this much taller or shorter than the other digits isn't one of them. */
+const UNLIKE_HEIGHT = 0.14;
+
+/**
+ * Numbers that all begin with the same 1, with none of fewer digits to prove it, could be
+ * numbers without it beside a row of strokes.
+ */
+function commonLeadingStroke(agreeing: readonly PlacedNumber[], distinct: number): boolean {
+  const texts = agreeing.map(({ read }) => read.text);
+  const [text = ''] = texts;
+  const alike = texts.every((other) => other.length === text.length && other[0] === '1');
+  if (!alike || text.length < 2) return false;
+  if (distinct <= 3) return true;
+  const suspect = agreeing.filter(({ read }) => suspectFirst(read.cell));
+  return suspect.length > 0.5 * agreeing.length;
+}
+
+function suspectFirst(cell: NumberCell): boolean {
+  const parts = [...cell.components].sort((one, other) => one.x0 - other.x0);
+  const first = parts[0];
+  const others = parts.slice(1);
+  if (!first || others.length === 0) return false;
+  const height = Math.max(...others.map((part) => part.height));
+  if (first.width > THIN * height) return false;
+  if (Math.abs(first.height / height - 1) > UNLIKE_HEIGHT) return true;
+  const share = (first.x0 + first.x1) / 2 - cell.x0;
+  const perPx = (cell.right - cell.left) / Math.max(1, cell.x1 - cell.x0);
+  const tick = cell.left + share * perPx;
+  return Math.abs(tick - Math.round(tick)) < ON_A_LINE;
+}
+
+/** Numbers of one scale keep their distance from their lines; a slipped line or a second row shows here. */
+function outOfPlace(claim: Claim): boolean {
+  const { agreeing, ticksPerNumber, step, direction, anchorTick, anchorValue } = claim;
+  const perTick = step / ticksPerNumber;
+  const off = agreeing.map(
+    ({ tick, value }) => tick - (anchorTick + (direction * (value - anchorValue)) / perTick),
+  );
+  const sorted = [...off].sort((one, other) => one - other);
+  const middle = sorted[sorted.length >> 1] ?? 0;
+  return off.some((ticks) => Math.abs(ticks - middle) > OUT_OF_PLACE * ticksPerNumber);
+}

@@ -1,0 +1,117 @@
+import {
+  type CannotReason,
+  mmPerUnit,
+  type PointReason,
+  type TapeOutcome,
+  type TapeQuestion,
+  type TapeUnit,
+} from './reading.ts';
+import {
+  placeOn,
+  type ReadScale,
+  type ScaleGeometry,
+  type ScalePlace,
+  valueAtTick,
+} from './scale.ts';
+
+/** What a picture gave. Plain data: it crosses from the worker to the page. */
+export interface TapeReading {
+  readonly width: number;
+  readonly height: number;
+  readonly outcome: TapeOutcome;
+  readonly reason?: CannotReason;
+  readonly question?: TapeQuestion;
+  /** The surest first. */
+  readonly scales: readonly ReadScale[];
+  /** Rows of graduations that were seen and not read: a place on one belongs to no scale. */
+  readonly unread?: readonly ScaleGeometry[];
+  /** How far from square the tape was seen, in degrees, when it could be told. */
+  readonly tiltDegrees?: number;
+}
+
+export type PointReading =
+  | {
+      readonly ok: true;
+      /** Index of the scale that owns the place. */
+      readonly scale: number;
+      readonly value: number;
+      readonly unit: TapeUnit;
+      readonly mm: number;
+      /** Half width of the 95 % interval, the tape's own tolerance not included. */
+      readonly uncertaintyMm: number;
+    }
+  | { readonly ok: false; readonly reason: PointReason };
+
+/** Farther than this from the lines of every scale, a place is not on a tape at all. */
+const FARTHEST_MM = 12;
+/** A place nearly as near to a second scale that tells something else belongs to neither. */
+const CLEARLY_NEARER = 0.6;
+/** Two scales tell the same when they differ by less than this. */
+const SAME_MM = 1;
+/** A hair before the printed zero is still the zero line's own width. */
+const ZERO_SLACK_TICKS = 0.5;
+
+/**
+ * Reads one place of the picture, in its pixels. The place belongs to the scale whose lines
+ * are nearest; where that one can't be read, nothing is told, though another might tell a number.
+ */
+export function readingAt(reading: TapeReading, x: number, y: number): PointReading {
+  const near = reading.scales
+    .map((scale, index) => ({ scale, index, place: placeOn(scale.geometry, x, y) }))
+    .filter(({ scale, place }) => besideLines(scale, place))
+    .sort((one, other) => one.place.away - other.place.away);
+  const [owner, ...rest] = near;
+  if (!owner) return no(reading.scales.length === 0 ? 'nothing-read' : 'off-the-scale');
+  if (reading.unread?.some((row) => isNearer(row, owner.place, x, y))) return no('another-scale');
+  const told = readOn(owner.scale, owner.index, owner.place);
+  for (const other of rest) {
+    if (owner.place.away < CLEARLY_NEARER * other.place.away) continue;
+    const second = readOn(other.scale, other.index, other.place);
+    if (!told.ok || !second.ok || Math.abs(told.mm - second.mm) > SAME_MM) {
+      return told.ok || second.ok ? no('another-scale') : told;
+    }
+  }
+  return told;
+}
+
+/** Px by which another row's lines must be nearer: both touch a line where two rows meet. */
+const NEARER_PX = 2;
+
+function isNearer(row: ScaleGeometry, owner: ScalePlace, x: number, y: number): boolean {
+  const place = placeOn(row, x, y);
+  const inside = place.tick > row.from && place.tick < row.to;
+  return inside && place.away < owner.away - NEARER_PX;
+}
+
+function besideLines(scale: ReadScale, place: ScalePlace): boolean {
+  const { from, to } = scale.geometry;
+  const mm = (place.away / Math.abs(place.pitch)) * scale.mmPerTick;
+  return (
+    Number.isFinite(place.tick) && mm <= FARTHEST_MM && place.tick > from - 3 && place.tick < to + 3
+  );
+}
+
+function readOn(scale: ReadScale, index: number, place: ScalePlace): PointReading {
+  if (!scale.sure) return no('not-sure-yet');
+  const inside = scale.stretches.some(({ from, to }) => place.tick >= from && place.tick <= to);
+  if (!inside) return no('beyond-the-numbers');
+  const value = valueAtTick(scale, place.tick);
+  const mm = value * mmPerUnit[scale.unit];
+  if (mm < -ZERO_SLACK_TICKS * scale.mmPerTick) return no('below-zero');
+  const uncertaintyMm = uncertaintyAt(scale, place);
+  return { ok: true, scale: index, value, unit: scale.unit, mm, uncertaintyMm };
+}
+
+/** Of one line's place against its neighbours, from the middle of its printed width (0.1 mm). */
+const LEAST_DOUBT_MM = 0.05;
+
+function uncertaintyAt(scale: ReadScale, place: ScalePlace): number {
+  const { scatter, slantDoubt, zoneFrom, zoneTo } = scale.geometry;
+  const across = Math.abs(place.across - (zoneFrom + zoneTo) / 2);
+  const ticks = 2 * Math.hypot(scatter, slantDoubt * across);
+  return Math.hypot(LEAST_DOUBT_MM, ticks * scale.mmPerTick);
+}
+
+function no(reason: PointReason): PointReading {
+  return { ok: false, reason };
+}

@@ -1,0 +1,138 @@
+import { type Claim, laterReason, type NoClaim } from './claim.ts';
+import type { RowFrame } from './frame.ts';
+import { numberRows, numberSheet } from './number-cells.ts';
+import { pitchSeeds } from './pitch-seeds.ts';
+import { pitchBySpectra, type RowPitch } from './pitch-spectrum.ts';
+import { halfOn, polish } from './polish.ts';
+import { densityAt, distanceAt } from './position.ts';
+import type { ReadRows } from './read-cells.ts';
+import type { Field } from './reading.ts';
+import { type TickRange, trustedRange } from './sheet.ts';
+import { strictNumbers } from './strict-numbers.ts';
+import { type TickPattern, tickPattern } from './tick-pattern.ts';
+import { wordNumbers } from './word-numbers.ts';
+import { wordRows } from './words.ts';
+
+/** A row of graduations followed in the picture worked on. */
+export interface FollowedRow {
+  readonly frame: RowFrame;
+  readonly pitch: RowPitch;
+  readonly range: TickRange;
+  readonly pattern: TickPattern;
+}
+
+/** A row with what its numbers say, or why they say nothing. */
+export interface RowReading {
+  readonly row?: FollowedRow;
+  readonly claim?: Claim;
+  readonly why: NoClaim | 'no-graduations';
+}
+
+/** Below this a pitch from spectra is chance. */
+const LEAST_SCORE = 0.2;
+const SEEDS = 2;
+/** Lines are thin: where more of the pitch is dark than this, the print is the other way round. */
+const MOST_DUTY = 0.62;
+const SURELY_THIN = 0.45;
+/** A row with fewer of its lines there is a row of something else. */
+const LEAST_PRESENCE = 0.6;
+/** Word readings cost most: so many for one row. */
+const WORD_READINGS = 3;
+
+/**
+ * Reads one candidate row: pitches by spectra first, then from seeds; dark print and light;
+ * by the pattern of its lines where that is a tape's, and by its numbers alone where not.
+ */
+export async function readRow(
+  work: Field,
+  frame: RowFrame,
+  readRows: ReadRows,
+  mayReadWords: () => boolean,
+): Promise<RowReading> {
+  const tried: Tried[] = [];
+  let seen: FollowedRow | undefined;
+  let why: RowReading['why'] = 'no-graduations';
+  let words = 0;
+  for (const guess of guesses(work, frame)) {
+    if (guess.followed && tried.some((one) => sameStretch(one, guess))) continue;
+    const polished = polish(work, frame, guess);
+    const range = trustedRange(polished.pitch);
+    if (!range) continue;
+    tried.push({ pitch: polished.pitch, range });
+    for (const row of polarities(work, polished.frame, polished.pitch, range)) {
+      if (row.pattern.presence < LEAST_PRESENCE && !row.pattern.valid) continue;
+      seen = clearer(seen, row);
+      const strict = row.pattern.valid ? await readStrictly(work, row, readRows) : undefined;
+      if (strict?.ok) return { row, claim: strict.claim, why: 'no-numbers' };
+      if (strict) why = later(why, strict.why);
+      if (++words > WORD_READINGS || !mayReadWords()) break;
+      const free = await readFreely(work, row, readRows);
+      if (free.ok) return { row, claim: free.claim, why: 'no-numbers' };
+      why = later(why, free.why);
+    }
+  }
+  return seen ? { row: seen, why } : { why };
+}
+
+interface Tried {
+  readonly pitch: RowPitch;
+  readonly range: TickRange;
+}
+
+function* guesses(work: Field, frame: RowFrame): Generator<RowPitch> {
+  const found = pitchBySpectra(work, frame);
+  if (found && found.score >= LEAST_SCORE) yield found;
+  yield* pitchSeeds(work, frame, SEEDS);
+}
+
+/** A seed in a stretch that was already followed with the same pitch tells nothing new. */
+function sameStretch({ pitch, range }: Tried, seed: RowPitch): boolean {
+  const { model, centre } = pitch;
+  const low = centre + distanceAt(model, range[0]);
+  const high = centre + distanceAt(model, range[1]);
+  if (seed.centre < low || seed.centre > high) return false;
+  const ratio = densityAt(model, seed.centre - centre) / densityAt(seed.model, 0);
+  return Math.abs(Math.log(ratio)) < 0.08;
+}
+
+function polarities(work: Field, frame: RowFrame, dark: RowPitch, range: TickRange): FollowedRow[] {
+  const rows: FollowedRow[] = [];
+  const add = (pitch: RowPitch) => {
+    const pattern = tickPattern(work, frame, pitch, range);
+    if (pattern && pattern.duty <= MOST_DUTY) rows.push({ frame, pitch, range, pattern });
+  };
+  add(dark);
+  const sure = rows[0]?.pattern;
+  if (!sure?.valid || sure.duty >= SURELY_THIN) add(halfOn(dark));
+  return rows.sort(
+    (one, other) =>
+      Number(other.pattern.valid) - Number(one.pattern.valid) ||
+      one.pattern.duty - other.pattern.duty,
+  );
+}
+
+function clearer(seen: FollowedRow | undefined, row: FollowedRow): FollowedRow {
+  if (!seen) return row;
+  return row.pattern.valid && !seen.pattern.valid ? row : seen;
+}
+
+function readStrictly(
+  work: Field,
+  { frame, pitch, range, pattern }: FollowedRow,
+  readRows: ReadRows,
+) {
+  const sheet = numberSheet(work, frame, pitch, range, pattern);
+  return strictNumbers(numberRows(sheet, pattern, range), pattern, readRows);
+}
+
+function readFreely(
+  work: Field,
+  { frame, pitch, range, pattern }: FollowedRow,
+  readRows: ReadRows,
+) {
+  return wordNumbers(wordRows(work, frame, pitch, range, pattern), pattern, readRows);
+}
+
+function later(one: RowReading['why'], other: NoClaim): RowReading['why'] {
+  return one === 'no-graduations' ? other : laterReason(one, other);
+}

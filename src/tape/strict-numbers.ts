@@ -1,0 +1,196 @@
+import { type Alignment, alignment, between, type LineOf } from './alignment.ts';
+import type { Claimed, Doubt, NoClaim, Placing } from './claim.ts';
+import { laterReason } from './claim.ts';
+import type { NumberRead, NumberRow, NumberRows } from './number-row.ts';
+import { placedOn } from './placed.ts';
+import type { ReadRows } from './read-cells.ts';
+import type { TapeUnit } from './reading.ts';
+import type { TickPattern } from './tick-pattern.ts';
+import { sureCentimetres } from './unit.ts';
+import { type Direction, lostDigits, type Vote, vote } from './vote.ts';
+
+/** Rows of numbers tried, nearest to the graduations first. */
+const ROWS_TRIED = 3;
+/** With so many numbers agreeing, the other way up needs no look. */
+const PLENTY = 4;
+
+/** One row read in one orientation: the offset it votes for. */
+interface Counted {
+  readonly vote: Vote;
+  readonly direction: Direction;
+  /** 1, or 10 when numbers count in tens of what the long lines count. */
+  readonly step: 1 | 10;
+  readonly reads: readonly NumberRead[];
+  readonly line: LineOf;
+}
+
+interface Candidate extends Counted {
+  readonly row: NumberRow;
+  readonly placing: Placing;
+  readonly foreign: boolean;
+}
+
+/**
+ * Reads the numbers of a scale whose pattern of lines is that of a tape: one number to each long
+ * line, so that all of them must agree on one offset.
+ */
+export async function strictNumbers(
+  numbers: NumberRows,
+  pattern: TickPattern,
+  readRows: ReadRows,
+): Promise<Claimed> {
+  let best: Candidate | undefined;
+  let why: NoClaim = 'no-numbers';
+  let passed: NumberRow | undefined;
+  for (const row of nearestFirst(numbers, pattern)) {
+    const sure = alignment(row.cells, pattern);
+    const placed = sure ?? between(row.cells, pattern);
+    if (!placed) continue;
+    for (const flip of [false, true]) {
+      const reads = (await readRows(numbers, [row], flip ? 2 : 0)).get(row) ?? [];
+      const counted = bestCount(reads, placed, flip, pattern);
+      if (!counted) continue;
+      if (!isClear(counted.vote, row, sure !== null)) {
+        why = laterReason(why, counted.vote.agreeing < 3 ? 'few-numbers' : 'numbers-disagree');
+        continue;
+      }
+      const settled = placed.kind === 'unsure' ? placeAgain(counted, pattern, flip) : undefined;
+      const found = settled ?? { ...counted, placing: placingOf(placed, flip) };
+      if (best && found.vote.agreeing <= best.vote.agreeing) continue;
+      const foreign = passed !== undefined && passed.height > 0.6 * row.height;
+      best = { ...found, row, foreign };
+      const { agreeing } = best.vote;
+      if (agreeing >= PLENTY && agreeing >= 0.8 * row.cells.length)
+        return claimOf(best, numbers, pattern);
+    }
+    if (best) return claimOf(best, numbers, pattern);
+    if (row.cells.length >= 3 && sure) passed = row;
+  }
+  return best ? claimOf(best, numbers, pattern) : { ok: false, why };
+}
+
+function nearestFirst({ rows, sheet }: NumberRows, pattern: TickPattern): NumberRow[] {
+  const zone = (pattern.zoneMiddle - sheet.fromAcross) * sheet.perTick;
+  return rows
+    .slice(0, ROWS_TRIED)
+    .filter(({ cells }) => cells.length >= 2)
+    .sort((one, other) => Math.abs(one.middle - zone) - Math.abs(other.middle - zone));
+}
+
+/** Custom says a number stands before its line, in the direction it is read. */
+function lineOf(placed: Alignment, flip: boolean): LineOf {
+  if (placed.kind !== 'unsure') return placed.line;
+  return flip ? placed.after : placed.before;
+}
+
+function bestCount(
+  reads: readonly NumberRead[],
+  placed: Alignment,
+  flip: boolean,
+  { subdivisions }: TickPattern,
+): Counted | undefined {
+  const ahead: Direction = flip ? -1 : 1;
+  const back: Direction = flip ? 1 : -1;
+  const count = (some: readonly NumberRead[], direction: Direction, step: 1 | 10) => {
+    const line = lineOf(placed, direction === ahead ? flip : !flip);
+    const voted = vote(some, line, direction);
+    return voted && { vote: voted, direction, step, reads: some, line };
+  };
+  let best = count(reads, ahead, 1);
+  const reverse = count(reads, back, 1);
+  // Digits are read forwards: values that fall in that direction need more to speak for them.
+  if (reverse && (!best || reverse.vote.agreeing >= best.vote.agreeing + 3)) best = reverse;
+  if (subdivisions !== 10) return best ?? undefined;
+  const tens = reads.flatMap(asTens);
+  for (const direction of best?.direction === back ? [back, ahead] : [ahead, back]) {
+    const counted = count(tens, direction, 10);
+    if (!counted || counted.vote.agreeing < 3) continue;
+    if (counted.vote.agreeing <= (best?.vote.agreeing ?? 0) + 1) continue;
+    const total = Math.max(counted.vote.total, Math.min(reads.length, counted.vote.agreeing + 1));
+    best = { ...counted, vote: { ...counted.vote, total } };
+  }
+  return best ?? undefined;
+}
+
+/** 10, 20, 30 on every tenth line: the same scale counted in tens. */
+function asTens(read: NumberRead): NumberRead[] {
+  if (read.value === 0 || read.value % 10 !== 0) return [];
+  return [{ ...read, value: read.value / 10, text: read.text.slice(0, -1) }];
+}
+
+/** Numbers agree clearly: most of them, and next to none on anything else. */
+function isClear(found: Vote, row: NumberRow, aligned: boolean): boolean {
+  const { agreeing, partial, total, second, digits } = found;
+  if (agreeing < 2 || agreeing + partial < 0.5 * total) return false;
+  if (second >= 2 && second * 6 > agreeing) return false;
+  return agreeing >= 3 || (aligned && row.cells.length <= 4 && agreeing === total && digits >= 3);
+}
+
+/** Cells that lost a digit blur where all of them stand: those surely read may tell. */
+function placeAgain(
+  counted: Counted,
+  pattern: TickPattern,
+  flip: boolean,
+): Omit<Candidate, 'row' | 'foreign'> | undefined {
+  const { reads, line, direction, vote: voted } = counted;
+  const sure = reads.filter((read) => read.value === direction * line(read.cell) + voted.offset);
+  if (sure.length < 3) return undefined;
+  const again = alignment(
+    sure.map(({ cell }) => cell),
+    pattern,
+  );
+  if (!again || again.kind === 'unsure') return undefined;
+  if (again.kind !== 'centred' && (again.kind === 'before') === flip) return undefined;
+  const second = vote(reads, again.line, direction);
+  if (!second || second.agreeing < voted.agreeing || second.second * 4 > second.agreeing)
+    return undefined;
+  const total = Math.max(second.total, voted.total);
+  return {
+    ...counted,
+    vote: { ...second, total },
+    line: again.line,
+    placing: placingOf(again, flip),
+  };
+}
+
+function placingOf({ kind }: Alignment, flip: boolean): Placing {
+  if (kind !== 'before' && kind !== 'after') return kind;
+  return (kind === 'before') !== flip ? 'before' : 'after';
+}
+
+function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern): Claimed {
+  const { row, direction, step, reads, line, vote: voted, placing, foreign } = found;
+  const { subdivisions, longAt } = pattern;
+  const says = (read: NumberRead) => direction * line(read.cell) + voted.offset;
+  const agrees = (read: NumberRead) => read.value === says(read);
+  const digitShare = row.height / sheet.perTick / subdivisions;
+  const unit: TapeUnit = subdivisions !== 10 ? 'inch' : step === 10 ? 'mm' : 'cm';
+  const doubts = new Set<Doubt>();
+  if (placing === 'after' || placing === 'unsure' || foreign) doubts.add('line');
+  const zoneTicks = pattern.zoneTo - pattern.zoneFrom;
+  if (unit === 'cm' && !sureCentimetres(digitShare, zoneTicks)) doubts.add('unit');
+  return {
+    ok: true,
+    claim: {
+      unit,
+      mmPerTick: subdivisions === 10 ? 1 : 25.4 / subdivisions,
+      step,
+      ticksPerNumber: subdivisions,
+      anchorTick: longAt,
+      anchorValue: step * voted.offset,
+      direction,
+      placing,
+      agreeing: reads.filter(agrees).map((read) => placedOn(sheet, read, step)),
+      contrary: reads
+        .filter((read) => !agrees(read) && !lostDigits(read.text, String(says(read))))
+        .map((read) => placedOn(sheet, read, step)),
+      partial: voted.partial,
+      second: voted.second,
+      cells: row.cells.length,
+      digitShare,
+      across: row.across,
+      pattern,
+      doubts,
+    },
+  };
+}

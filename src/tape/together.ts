@@ -1,0 +1,210 @@
+import type { Claim, Doubt } from './claim.ts';
+import { doubtsOf } from './doubts.ts';
+import { toFrame, toImage } from './frame.ts';
+import { densityAt, distanceAt, graduationAt } from './position.ts';
+import type { FollowedRow } from './read-row.ts';
+import { mmPerUnit } from './reading.ts';
+
+/** A row that was followed, and what its numbers claim, if anything. */
+export interface ClaimedRow {
+  readonly row: FollowedRow;
+  readonly claim?: Claim;
+}
+
+/** A claim with all that is doubtful about it. */
+export interface DoubtedClaim {
+  readonly row: FollowedRow;
+  readonly claim: Claim;
+  readonly doubts: Set<Doubt>;
+}
+
+/** Rows farther apart than this are not on one tape. */
+const ONE_TAPE_MM = 45;
+const PARALLEL = 0.08;
+/** Two scales of one tape show a millimetre equally large, up to this share. */
+const SAME_SIZE = 0.025;
+const OTHER_SIZE = 0.12;
+/** Values that differ by less are one; by more, two. */
+const SAME_MM = 0.8;
+/** Rows nearer than this many graduations read the same lines. */
+const SAME_LINES_TICKS = 9;
+
+/**
+ * Weighs the claims of one picture against each other: two scales of one tape confirm each
+ * other's unit by the 25.4 between them, and which line is which by one zero; two readings of
+ * the same lines, or of one unit on one tape, that differ can't both be right.
+ */
+export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
+  const claims = rows.flatMap(({ row, claim }) => (claim ? [{ row, claim }] : []));
+  const apart = joinSameLines(claims);
+  for (const [index, one] of apart.entries()) {
+    for (const other of apart.slice(index + 1)) weigh(one, other);
+  }
+  return apart.map((one) => ({ ...one, doubts: standing(one) }));
+}
+
+/** What is doubtful about a claim by itself, less what the others settled, plus what they raised. */
+function standing({ claim, settled, raised }: Weighed): Set<Doubt> {
+  const own = [...doubtsOf(claim)].filter((doubt) => !settled.has(doubt));
+  return new Set([...own, ...raised]);
+}
+
+interface Weighed {
+  readonly row: FollowedRow;
+  readonly claim: Claim;
+  readonly settled: Set<Doubt>;
+  readonly raised: Set<Doubt>;
+}
+
+/** Readings of the same lines that differ by less are one reading, made twice. */
+const SAME_READING_MM = 0.6;
+
+/**
+ * The same lines are often found as several rows, each with other numbers of theirs read: those
+ * that say the same become one claim with all its numbers, on the best of the rows.
+ */
+function joinSameLines(rows: readonly Required<ClaimedRow>[]): Weighed[] {
+  const joined: Weighed[] = [];
+  const best = [...rows].sort((one, other) => support(other.claim) - support(one.claim));
+  for (const { row, claim } of best) {
+    const fresh: Weighed = { row, claim, settled: new Set(), raised: new Set() };
+    const at = joined.findIndex((one) => saysTheSame(one, fresh));
+    const same = joined[at];
+    if (same) joined[at] = { ...same, claim: withNumbersOf(same, fresh) };
+    else joined.push(fresh);
+  }
+  return joined;
+}
+
+/** Different numbers read, and then a known pattern of lines. */
+function support({ agreeing, contrary, pattern, doubts }: Claim): number {
+  const distinct = new Set(agreeing.map(({ value }) => value)).size;
+  return distinct - 0.5 * contrary.length + (pattern.valid ? 1 : 0) - doubts.size;
+}
+
+function saysTheSame(one: Weighed, other: Weighed): boolean {
+  if (one.claim.unit !== other.claim.unit) return false;
+  const places = comparisons(one, other);
+  return (
+    places.length > 0 &&
+    places.some(({ apartTicks }) => apartTicks < SAME_LINES_TICKS) &&
+    places.every(({ differsMm }) => differsMm < SAME_READING_MM)
+  );
+}
+
+function withNumbersOf({ row, claim }: Weighed, other: Weighed): Claim {
+  const known = new Set(claim.agreeing.map(({ value }) => value));
+  const more = other.claim.agreeing
+    .filter(({ value }) => !known.has(value))
+    .map((number) => {
+      const [u] = toFrame(row.frame, number.x, number.y);
+      return { ...number, tick: graduationAt(row.pitch.model, u - row.pitch.centre) };
+    });
+  const contrary = claim.contrary.filter(
+    ({ tick }) => !more.some((one) => Math.abs(one.tick - tick) < 0.3 * claim.ticksPerNumber),
+  );
+  return { ...claim, agreeing: [...claim.agreeing, ...more], contrary };
+}
+
+function weigh(one: Weighed, other: Weighed): void {
+  const places = comparisons(one, other);
+  const pair = places[places.length >> 1];
+  if (!pair) return;
+  if (places.some(({ apartTicks, differsMm }) => apartTicks < SAME_LINES_TICKS && differsMm > 2)) {
+    return contradict(one, other, 'line');
+  }
+  if (!pair.parallel) return contradict(one, other, 'line');
+  const size = Math.abs(Math.log(pair.sizeRatio));
+  if (size > OTHER_SIZE) return contradict(one, other, 'unit');
+  const otherDivision = Math.abs(one.claim.mmPerTick / other.claim.mmPerTick - 1) > 0.01;
+  if (size > SAME_SIZE || !pair.sameWay) return;
+  if (otherDivision) {
+    one.settled.add('unit');
+    other.settled.add('unit');
+  }
+  if (pair.differsMm < SAME_MM && otherDivision) {
+    for (const side of [one, other]) if (standsOnItsOwn(side.claim)) side.settled.add('line');
+  } else if (one.claim.unit === other.claim.unit && isWholeNumbers(pair.differsMm, one.claim)) {
+    contradict(one, other, 'line');
+  }
+}
+
+/** Enough numbers to say something, though not by themselves which line is meant. */
+function standsOnItsOwn({ agreeing, contrary }: Claim): boolean {
+  return agreeing.length >= 3 && contrary.length < 0.5 * agreeing.length;
+}
+
+/** Off by whole numbered intervals: one of the two has its numbers on the wrong lines. */
+function isWholeNumbers(mm: number, { mmPerTick, ticksPerNumber }: Claim): boolean {
+  const numbers = mm / (mmPerTick * ticksPerNumber);
+  return mm > SAME_MM && Math.abs(numbers - Math.round(numbers)) < 0.1;
+}
+
+/** The far better supported of two stands; two of like support fall together. */
+function contradict(one: Weighed, other: Weighed, doubt: Doubt): void {
+  const [weak, strong] = [one, other].sort(
+    (a, b) => a.claim.agreeing.length - b.claim.agreeing.length,
+  ) as [Weighed, Weighed];
+  weak.raised.add(doubt);
+  if (strong.claim.agreeing.length < 2 * weak.claim.agreeing.length) strong.raised.add(doubt);
+}
+
+interface Comparison {
+  readonly parallel: boolean;
+  readonly sameWay: boolean;
+  readonly apartTicks: number;
+  readonly apartMm: number;
+  /** Px to a millimetre on the one over px to a millimetre on the other. */
+  readonly sizeRatio: number;
+  readonly differsMm: number;
+}
+
+const COMPARED_AT = [0.1, 0.3, 0.5, 0.7, 0.9];
+
+/** Compares two claims at places of the second that lie beside the first. */
+function comparisons(one: Weighed, other: Weighed): Comparison[] {
+  const [from, to] = other.row.range;
+  return COMPARED_AT.flatMap((share) => {
+    const found = beside(one, other, from + share * (to - from));
+    return found && found.apartMm < ONE_TAPE_MM ? [found] : [];
+  });
+}
+
+function beside(
+  one: Required<ClaimedRow>,
+  other: Required<ClaimedRow>,
+  tick: number,
+): Comparison | null {
+  const { frame, pitch } = other.row;
+  const t = distanceAt(pitch.model, tick);
+  const at = toImage(frame, t + pitch.centre, 0);
+  const next = toImage(frame, t + pitch.centre + 1, 0);
+  const [u, v] = toFrame(one.row.frame, at[0], at[1]);
+  const [nextU, nextV] = toFrame(one.row.frame, next[0], next[1]);
+  const ownT = u - one.row.pitch.centre;
+  const ownTick = graduationAt(one.row.pitch.model, ownT);
+  const [first, last] = one.row.range;
+  const slack = 0.3 * (last - first);
+  if (!(ownTick > first - slack && ownTick < last + slack)) return null;
+  const density = densityAt(one.row.pitch.model, ownT);
+  const apartTicks = Math.abs(v * density);
+  const pxPerMm = 1 / (density * one.claim.mmPerTick);
+  const otherPxPerMm = 1 / (densityAt(pitch.model, t) * other.claim.mmPerTick);
+  const turn = Math.atan2(nextV - v, nextU - u);
+  const along = Math.cos(turn) > 0 ? 1 : -1;
+  return {
+    parallel: Math.abs(Math.sin(turn)) < PARALLEL,
+    sameWay: one.claim.direction === other.claim.direction * along,
+    apartTicks,
+    apartMm: apartTicks * one.claim.mmPerTick,
+    sizeRatio: pxPerMm / otherPxPerMm,
+    differsMm: Math.abs(mmAt(one.claim, ownTick) - mmAt(other.claim, tick)),
+  };
+}
+
+function mmAt(claim: Claim, tick: number): number {
+  return (
+    claim.anchorValue * mmPerUnit[claim.unit] +
+    claim.direction * claim.mmPerTick * (tick - claim.anchorTick)
+  );
+}

@@ -1,0 +1,20 @@
+// npm run bench:tape     SCENES=600 SEED=1 KIND=cm PHOTO=03 PHOTOS=folder OUT=folder
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { nodeEngine } from '../tapes/node-engine.ts';
+import { readPhotos } from './tape-photos.ts';
+import { reportOf } from './tape-report.ts';
+import { readScenes } from './tape-scenes.ts';
+
+const { PHOTO, PHOTOS = '../shared/photos', SCENES, SEED = '1', KIND = '' } = process.env;
+const folder = process.env.OUT ?? join(tmpdir(), 'bench-tape');
+const engine = await nodeEngine();
+// Either part can be asked for alone; without a wish both run.
+const onlyScenes = SCENES !== undefined || KIND !== '';
+if (!onlyScenes || PHOTO !== undefined) await readPhotos(PHOTOS, engine, PHOTO);
+if (PHOTO === undefined) {
+  const outcomes = await readScenes(Number(SCENES ?? 600), Number(SEED), KIND, engine, folder);
+  console.log(reportOf(outcomes));
+  console.log(`every scene by itself: ${folder}`);
+}
+await engine.close();

@@ -1,0 +1,46 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createWorker, PSM } from 'tesseract.js';
+import { slimData } from '../../.ci/engine.mjs';
+import { bmpOf } from '../../src/tape/bmp.ts';
+import type { PageSymbol, ReadPage } from '../../src/tape/reading.ts';
+
+/** The character reader in Node, with the very data the app ships. */
+export async function nodeEngine() {
+  const langPath = join(tmpdir(), `digits-${process.pid}`);
+  mkdirSync(langPath, { recursive: true });
+  writeFileSync(join(langPath, 'eng.traineddata.gz'), slimData());
+  const worker = await createWorker('eng', 1, { langPath, cacheMethod: 'none', gzip: true });
+  await worker.setParameters({
+    tessedit_pageseg_mode: PSM.SINGLE_BLOCK,
+    tessedit_char_whitelist: '0123456789 ',
+  });
+  let spent = 0;
+  const readPage: ReadPage = async (page) => {
+    const start = performance.now();
+    const { data } = await worker.recognize(Buffer.from(bmpOf(page)), {}, { blocks: true });
+    spent += performance.now() - start;
+    return symbolsIn(data.blocks ?? []);
+  };
+  return {
+    readPage,
+    /** Everything the plain engine sees on a picture file. */
+    plain: (file: Buffer) => worker.recognize(file, {}, { blocks: true }),
+    spentMs: () => spent,
+    close: () => worker.terminate(),
+  };
+}
+
+type Blocks = NonNullable<
+  Awaited<ReturnType<Awaited<ReturnType<typeof createWorker>>['recognize']>>['data']['blocks']
+>;
+
+function symbolsIn(blocks: Blocks): PageSymbol[] {
+  return blocks
+    .flatMap(({ paragraphs }) => paragraphs)
+    .flatMap(({ lines }) => lines)
+    .flatMap(({ words }) => words)
+    .flatMap(({ symbols }) => symbols)
+    .map(({ text, confidence, bbox }) => ({ text, confidence, ...bbox }));
+}
