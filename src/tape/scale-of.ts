@@ -2,7 +2,6 @@ import type { Claim, Doubt } from './claim.ts';
 import { scaledFrame } from './frame.ts';
 import { linesSeen, readableStretches } from './lines-seen.ts';
 import type { PhasePoint } from './phase.ts';
-import type { RowPitch } from './pitch-spectrum.ts';
 import { graduationAt, type PositionModel, residualAt } from './position.ts';
 import type { FollowedRow } from './read-row.ts';
 import type { Field, ReadNumber } from './reading.ts';
@@ -65,13 +64,14 @@ export function geometryOf(row: FollowedRow, numbersAcross: number, factor: numb
   const { frame, pitch, range, pattern } = row;
   return {
     frame: scaledFrame(frame, factor),
-    model: enlargedModel(followedModel(pitch), factor),
+    model: enlargedModel(bentTo(pitch.model, pitch.track.filter(good)), factor),
     centre: pitch.centre * factor,
     from: range[0],
     to: range[1],
     zoneFrom: pattern.zoneFrom,
     zoneTo: pattern.zoneTo,
     numbersAcross,
+    ink: pitch.ink,
     scatter: scatterOf(pitch.track),
     slantDoubt: SLANT_DOUBT,
   };
@@ -96,8 +96,7 @@ function scatterOf(track: readonly PhasePoint[]): number {
 }
 
 /** The model with what its lines were last seen to differ by laid on top: it follows gentle bends. */
-function followedModel({ model, track }: RowPitch): PositionModel {
-  const places = track.filter(good);
+export function bentTo(model: PositionModel, places: readonly PhasePoint[]): PositionModel {
   const first = places[0];
   const last = places[places.length - 1];
   if (!first || !last || places.length < 4) return model;

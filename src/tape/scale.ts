@@ -21,6 +21,8 @@ export interface ScaleGeometry {
   readonly zoneFrom: number;
   readonly zoneTo: number;
   readonly numbersAcross: number;
+  /** 1 when lines are darker than their ground, −1 when lighter. */
+  readonly ink: 1 | -1;
   /** Scatter of single lines about the model, in graduations, and lines seen. */
   readonly scatter: number;
   /** How far a line's slant may be off, in graduations for each graduation across. */

@@ -111,13 +111,18 @@ function weigh(one: Weighed, other: Weighed): void {
   const pair = places[places.length >> 1];
   if (!pair) return;
   if (places.some(({ apartTicks, differsMm }) => apartTicks < SAME_LINES_TICKS && differsMm > 2)) {
-    return contradict(one, other, 'line');
+    contradict(one, other, 'line');
+    return;
   }
-  if (!pair.parallel) return contradict(one, other, 'line');
   const size = Math.abs(Math.log(pair.sizeRatio));
-  if (size > OTHER_SIZE) return contradict(one, other, 'unit');
+  if (!pair.parallel) contradict(one, other, 'line');
+  else if (size > OTHER_SIZE) contradict(one, other, 'unit');
+  else if (size < SAME_SIZE && pair.sameWay) confirm(one, other, pair);
+}
+
+/** Two scales of one tape that run the same way: what one leaves open the other may settle. */
+function confirm(one: Weighed, other: Weighed, pair: Comparison): void {
   const otherDivision = Math.abs(one.claim.mmPerTick / other.claim.mmPerTick - 1) > 0.01;
-  if (size > SAME_SIZE || !pair.sameWay) return;
   if (otherDivision) {
     one.settled.add('unit');
     other.settled.add('unit');

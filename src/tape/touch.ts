@@ -206,6 +206,7 @@ function scaleOf(
     zoneFrom: -half,
     zoneTo: half,
     numbersAcross: 0,
+    ink: 1,
     scatter: scatterMm / mmPerTick,
     slantDoubt: 0.01,
   };

@@ -1,0 +1,153 @@
+import { boxDown, fieldOf, sample } from './field.ts';
+import type { Field, GreyImage, Point } from './reading.ts';
+import { leastSquares } from './solve.ts';
+
+/** A turn, a change of size and a shift: how a hand moves the camera from one frame to the next. */
+export interface Motion {
+  /** x' = cosine·x − sine·y + right, y' = sine·x + cosine·y + down; the size is in cosine and sine. */
+  readonly cosine: number;
+  readonly sine: number;
+  readonly right: number;
+  readonly down: number;
+}
+
+/** Long side of the copies that are compared, in px: a hand moves a few dozen of these a frame. */
+const COPY_PX = 320;
+const PATCH_PX = 8;
+const REACH_PX = 22;
+/** Patches with less contrast than this (grey levels) look alike everywhere. */
+const LEAST_CONTRAST = 8;
+/** Of two looks at a place, this much must be alike (correlation). */
+const ALIKE = 0.6;
+/** Px in the copies within which shifts of neighbouring places are one motion. */
+const TOGETHER_PX = 3;
+const FEWEST = 4;
+
+/** Follows places from one frame into the next; undefined when too few of them are found again. */
+export function motionBetween(
+  before: GreyImage,
+  after: GreyImage,
+  places: readonly Point[],
+): Motion | undefined {
+  const factor = Math.max(1, Math.round(Math.max(before.width, before.height) / COPY_PX));
+  const first = boxDown(fieldOf(before), factor);
+  const second = boxDown(fieldOf(after), factor);
+  const inCopy = ({ x, y }: Point) => ({
+    x: (x + 0.5) / factor - 0.5,
+    y: (y + 0.5) / factor - 0.5,
+  });
+  const moves = places.map(inCopy).flatMap((place) => foundAgain(first, second, place));
+  const kept = largestGroup(moves);
+  if (kept.length < FEWEST) return undefined;
+  const rows = kept.flatMap(({ from, to }) => [
+    [from.x, -from.y, 1, 0, to.x, 1],
+    [from.y, from.x, 0, 1, to.y, 1],
+  ]);
+  const [cosine, sine, right, down] = leastSquares(rows, 4) ?? [];
+  if (cosine === undefined || sine === undefined || right === undefined || down === undefined) {
+    return undefined;
+  }
+  const half = (factor - 1) / 2;
+  return {
+    cosine,
+    sine,
+    right: right * factor + half - cosine * half + sine * half,
+    down: down * factor + half - sine * half - cosine * half,
+  };
+}
+
+interface Move {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+function foundAgain(first: Field, second: Field, from: Point): Move[] {
+  const patch = patchOf(first, from.x, from.y);
+  if (!patch || patch.contrast < LEAST_CONTRAST) return [];
+  let best = { score: ALIKE, dx: 0, dy: 0, found: false };
+  for (let dy = -REACH_PX; dy <= REACH_PX; dy++) {
+    for (let dx = -REACH_PX; dx <= REACH_PX; dx++) {
+      const there = patchOf(second, from.x + dx, from.y + dy);
+      if (!there) continue;
+      const score = likeness(patch, there);
+      if (score > best.score) best = { score, dx, dy, found: true };
+    }
+  }
+  return best.found ? [{ from, to: { x: from.x + best.dx, y: from.y + best.dy } }] : [];
+}
+
+interface Patch {
+  readonly values: Float32Array;
+  readonly contrast: number;
+}
+
+const SIDE = 2 * PATCH_PX + 1;
+
+/** A square of a field with its mean taken out; undefined at the border. */
+function patchOf(field: Field, x: number, y: number): Patch | undefined {
+  const left = Math.round(x) - PATCH_PX;
+  const top = Math.round(y) - PATCH_PX;
+  const outside = left < 0 || top < 0 || left + SIDE > field.width || top + SIDE > field.height;
+  if (outside) return undefined;
+  const values = new Float32Array(SIDE * SIDE);
+  let sum = 0;
+  for (let j = 0; j < SIDE; j++) {
+    for (let i = 0; i < SIDE; i++) {
+      const value = field.values[(top + j) * field.width + left + i] as number;
+      values[j * SIDE + i] = value;
+      sum += value;
+    }
+  }
+  return centred(values, sum);
+}
+
+function centred(values: Float32Array, sum: number): Patch {
+  const mean = sum / values.length;
+  let squares = 0;
+  for (let i = 0; i < values.length; i++) {
+    const value = (values[i] as number) - mean;
+    values[i] = value;
+    squares += value * value;
+  }
+  return { values, contrast: Math.sqrt(squares / values.length) };
+}
+
+/** Correlation of two patches: 1 when one is the other in another light. */
+function likeness(one: Patch, other: Patch): number {
+  let sum = 0;
+  for (let i = 0; i < one.values.length; i++) {
+    sum += (one.values[i] as number) * (other.values[i] as number);
+  }
+  return sum / (one.values.length * one.contrast * other.contrast + 1e-6);
+}
+
+/** The moves that agree with one of them in their shift. */
+function largestGroup(moves: readonly Move[]): Move[] {
+  let best: Move[] = [];
+  for (const { from, to } of moves) {
+    const alike = moves.filter(
+      (other) =>
+        Math.abs(other.to.x - other.from.x - (to.x - from.x)) <= TOGETHER_PX &&
+        Math.abs(other.to.y - other.from.y - (to.y - from.y)) <= TOGETHER_PX,
+    );
+    if (alike.length > best.length) best = alike;
+  }
+  return best;
+}
+
+/** How alike two pictures are at lists of places that should show the same (correlation). */
+export function likenessAt(
+  first: Field,
+  firstPlaces: readonly Point[],
+  second: Field,
+  secondPlaces: readonly Point[],
+): number {
+  const read = (field: Field, places: readonly Point[]) => {
+    const values = Float32Array.from(places, ({ x, y }) => sample(field, x, y));
+    return centred(
+      values,
+      values.reduce((sum, value) => sum + value, 0),
+    );
+  };
+  return likeness(read(first, firstPlaces), read(second, secondPlaces));
+}
