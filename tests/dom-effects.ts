@@ -1,3 +1,4 @@
+import { configure } from '@testing-library/preact';
 import { options } from 'preact';
 
 // Preact's own clock for effects falls back on a timer of Node's, which can go off after
@@ -5,3 +6,6 @@ import { options } from 'preact';
 options.requestAnimationFrame = (runEffects) => {
   window.requestAnimationFrame(runEffects);
 };
+
+// A part fetched later may take its time on a busy machine; a test that passes doesn't wait for it.
+configure({ asyncUtilTimeout: 10_000 });

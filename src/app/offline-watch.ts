@@ -1,4 +1,5 @@
 import type { Store } from '../storage/store.ts';
+import { type TapeStored, watchEngine } from './engine-watch.ts';
 import { type OfflineBlock, watchOffline } from './offline.ts';
 
 /** How the app stands without a connection. */
@@ -7,6 +8,8 @@ export interface Offline {
   /** Ready for the first time on this phone: said once. */
   firstReady?: boolean;
   block?: OfflineBlock | undefined;
+  /** Whether tapes can be read without a connection, once everything else can. */
+  tape?: TapeStored;
   /** Takes the newer version that waits, if one does. */
   update?: (() => void) | undefined;
 }
@@ -22,6 +25,7 @@ export function watch(store: Store, flush: () => void, change: (news: Offline) =
   watchOffline({
     onReady: () => {
       change({ ready: true, block: undefined });
+      watchEngine((tape) => change({ tape }));
       void sayOnce(store).then((firstReady) => change({ firstReady }));
     },
     onUpdate: (update) => change({ update }),

@@ -18,6 +18,7 @@ export function PhoneNews({ offline, fault, onDismiss }: Props) {
   return (
     <>
       <p class="news">{said(offline)}</p>
+      {offline.tape && <p class="news">{phoneWords.tape[offline.tape]}</p>}
       {fault && <p class="news">{phoneWords.store[fault]}</p>}
       <Notice offline={offline} onDismiss={onDismiss} />
     </>

@@ -3,6 +3,11 @@ export const phoneWords = {
   ready: 'Ready without a connection.',
   readyNow: 'Everything is on this phone now: it works without a connection.',
   getting: 'Storing itself for work without a connection…',
+  tape: {
+    here: 'Reading a tape is ready without a connection, too.',
+    coming: 'Storing what reads a tape (4.4 MB)…',
+    missing: 'What reads a tape is not stored yet: open “Read a tape” once with a connection.',
+  },
   blocked: {
     insecure:
       'This address is not https, so the browser will not store the app: it needs a connection.',

@@ -125,3 +125,13 @@ test('a text as long as only an address can hold does not hold the keys up', () 
     expect(erase(text).length).toBeLessThan(text.length);
   }
 });
+
+test('a number read off a photo loses its doubt once it is changed', () => {
+  const read = '46.32 ± 0.02 cm';
+  expect(tailOf(read)).toEqual({ head: '', number: '46.32', unit: ' cm' });
+  expect(typeDigit(read, '5')).toBe('46.325 cm');
+  expect(erase(read)).toBe('46.3 cm');
+  expect(typeUnit(read, 'mm')).toBe('46.32 mm');
+  expect(typeOperator(read, '÷')).toBe('46.32 ± 0.02 cm ÷ ');
+  expect(typeDigit('3 cm + 46.32 ± 0.02 cm', '5')).toBe('3 cm + 46.325 cm');
+});

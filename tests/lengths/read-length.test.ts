@@ -328,3 +328,25 @@ describe('a list', () => {
     });
   });
 });
+
+describe('how sure a number is, is no part of the length', () => {
+  // ISO/IEC Guide 98-3:2008 (GUM), 7.2.2: "(100,021 47 ± 0,000 79) g", the unit after both.
+  test.each([
+    ['46.32 ± 0.02 cm', mm(463.2)],
+    ['46,32 ± 0,02 cm', mm(463.2)],
+    ['46.3±0.2mm', mm(46.3)],
+    ['1 5/8 ± 0.01 in + 3 mm', inches(1.625) + mm(3)],
+    ['2 × 46.3 ± 0.2 mm', mm(92.6)],
+  ])('%s', (typed, expected) => {
+    expect(value(typed)).toBe(expected);
+  });
+
+  test.each(['46.32 ± 0.02', '± 0.02 cm', '46 cm ± 2 mm', '46 ± cm'])('not so %s', (typed) => {
+    expect(value(typed)).toMatch(/^not-understood at \d+: ±/);
+  });
+
+  test('nor in a list', () => {
+    const read = readLengths('1.2; 46.32 ± 0.02 cm; 5', 'cm');
+    expect(read).toMatchObject({ ok: true, values: [mm(12), mm(463.2), mm(50)] });
+  });
+});

@@ -11,7 +11,7 @@ interface Props<Given> {
   onLeave: () => void;
 }
 
-/** A part of the screen that is fetched when it is wanted. Another part is given another `key`. */
+/** A part of the screen that is fetched when it is wanted. */
 export function Part<Given extends object>({ load, give, onLeave }: Props<Given>) {
   const loaded = useLoaded(load);
   if (loaded.state === 'here') return <loaded.value {...give} />;

@@ -51,7 +51,6 @@ export function TapeScreen(props: TapeScreenProps) {
     <div class="eye" data-hand={bench.hand}>
       {aside === 'live' ? (
         <Part
-          key="live"
           load={loadLive}
           onLeave={back}
           give={{
@@ -101,13 +100,13 @@ function Still({ bench, field, uses, services, onLeave, state, touching, onAside
     };
     const back = () => onAside(undefined);
     const give = { photo, bench, bridge: services.bridge, onReading, onLeave: back };
-    return <Part key="touch" load={loadTouch} onLeave={back} give={give} />;
+    return <Part load={loadTouch} onLeave={back} give={give} />;
   }
   if (stage.kind === 'read' && stage.reading.outcome !== 'cannot') {
     const { photo, reading } = stage;
     const onReading = (next: Reading) => take(photo, next);
     const give = { photo, reading, bench, uses, onAnother: stop, onTouch, onReading };
-    return <Part key="picture" load={loadPicture} onLeave={stop} give={give} />;
+    return <Part load={loadPicture} onLeave={stop} give={give} />;
   }
   return <Between stage={stage} onStop={stop} onTouch={onTouch} />;
 }

@@ -1,0 +1,46 @@
+import { fetchEngine, hasEngine } from './engine-files.ts';
+
+/** Whether tapes can be read without a connection: yes, soon, or not yet. */
+export type TapeStored = 'here' | 'coming' | 'missing';
+
+/** Where the browser doesn't say when it is idle: long after the first screen has settled. */
+const IDLE_MS = 3000;
+
+/**
+ * Stores what reads a tape once nothing else is to be done, and says how that stands. A download
+ * that fails goes on with the next connection or start. A phone set to save data is left to fetch
+ * it when a tape is first read.
+ */
+export function watchEngine(change: (stored: TapeStored) => void): void {
+  let running = false;
+  const store = async () => {
+    if (running) return;
+    running = true;
+    change('coming');
+    await fetchEngine().then(
+      () => change('here'),
+      () => change('missing'),
+    );
+    running = false;
+  };
+  const start = async () => {
+    if (await hasEngine()) return change('here');
+    if (savesData()) return change('missing');
+    window.addEventListener(
+      'online',
+      () => void hasEngine().then((has) => (has ? undefined : store())),
+    );
+    whenIdle(() => void store());
+  };
+  void start();
+}
+
+function savesData(): boolean {
+  const { connection } = navigator as { connection?: { saveData?: boolean } };
+  return connection?.saveData === true;
+}
+
+function whenIdle(work: () => void): void {
+  if ('requestIdleCallback' in window) requestIdleCallback(work, { timeout: 4 * IDLE_MS });
+  else setTimeout(work, IDLE_MS);
+}

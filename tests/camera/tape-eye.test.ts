@@ -1,0 +1,79 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { firstPlace, hairline, movedBy, partOf, told } from '../../src/camera/tape-eye.ts';
+import { PX, scaleAt, straight } from './readings.ts';
+
+const at = (mm: number) => ({ x: mm * PX, y: 600 });
+
+test('one line reads from zero, two read what lies between them', () => {
+  const one = told(straight(), [at(46.3)]);
+  expect(one).toMatchObject({ ok: true, mm: expect.closeTo(46.3, 9) });
+  const two = told(straight(), [at(146.3), at(100)]);
+  expect(two).toMatchObject({ ok: true, mm: expect.closeTo(46.3, 9) });
+});
+
+test('the doubt of a difference is that of both lines, added as squares', () => {
+  const one = told(straight(), [at(40)]);
+  const two = told(straight(), [at(40), at(80)]);
+  if (!one.ok || !two.ok) throw new Error('nothing told');
+  expect(two.uncertaintyMm).toBeCloseTo(one.uncertaintyMm * Math.SQRT2, 9);
+});
+
+test('where there is nothing to tell, it says why', () => {
+  expect(told(straight(), [])).toEqual({ ok: false, reason: 'nothing-read' });
+  expect(told(straight({ outcome: 'ask' }), [])).toEqual({ ok: false, reason: 'not-sure-yet' });
+  expect(told(straight(), [at(195)])).toEqual({ ok: false, reason: 'beyond-the-numbers' });
+  expect(told(straight(), [at(50), at(195)]).ok).toBe(false);
+  const doubted = straight({ scales: [scaleAt({ sure: false })] });
+  expect(told(doubted, [at(50)])).toEqual({ ok: false, reason: 'not-sure-yet' });
+});
+
+test('two lines on different scales make no difference of lengths', () => {
+  const { geometry } = scaleAt();
+  const lower = scaleAt({
+    geometry: { ...geometry, frame: { ...geometry.frame, origin: [0, 1000] } },
+  });
+  const both = straight({ scales: [scaleAt(), lower] });
+  expect(told(both, [at(50), { x: 50 * PX, y: 1000 }])).toEqual({
+    ok: false,
+    reason: 'two-scales',
+  });
+});
+
+test('a line first stands inside what can be read, and nowhere when nothing is sure', () => {
+  expect(firstPlace(straight(), 0.5)).toEqual({ x: 100 * PX, y: 600 });
+  expect(firstPlace(straight({ scales: [scaleAt({ sure: false })] }), 0.5)).toBeUndefined();
+});
+
+test('moving a line moves what it reads by as much, and stops where nothing can be read', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 10, max: 190, noNaN: true }),
+      fc.double({ min: -300, max: 300, noNaN: true }),
+      fc.constantFrom<1 | -1>(1, -1),
+      (from, by, direction) => {
+        const reading = straight({ scales: [scaleAt({ direction, anchorValue: 20 })] });
+        const before = told(reading, [at(from)]);
+        const after = told(reading, [movedBy(reading, at(from), by)]);
+        if (!before.ok || !after.ok) throw new Error(`nothing told at ${from} and ${by} on`);
+        const [low, high] = direction > 0 ? [210, 390] : [10, 190];
+        const wanted = Math.min(high, Math.max(low, before.mm + by));
+        expect(after.mm).toBeCloseTo(wanted, 6);
+      },
+    ),
+  );
+});
+
+test('how far along a line is follows the values, whichever way they run', () => {
+  expect(partOf(straight(), at(55))).toBeCloseTo(0.25, 9);
+  const back = straight({ scales: [scaleAt({ direction: -1, anchorValue: 20 })] });
+  expect(partOf(back, at(55))).toBeCloseTo(0.75, 9);
+});
+
+test('a hairline stands across the scale, beyond its lines, through the place', () => {
+  const ends = hairline(straight(), at(50));
+  if (!ends) throw new Error('no hairline');
+  for (const end of ends) expect(end.x).toBeCloseTo(50 * PX, 9);
+  expect(Math.min(...ends.map(({ y }) => y))).toBeLessThan(580);
+  expect(Math.max(...ends.map(({ y }) => y))).toBeGreaterThan(680);
+});
