@@ -1,5 +1,5 @@
-import { answered } from '../tape/answered.ts';
 import type { TouchedScale } from '../tape/protocol.ts';
+import { answered } from '../tape/question.ts';
 import { readingAt, type TapeReading } from '../tape/read-at.ts';
 import type { CannotReason, Point, PointReason, TapeQuestion, TapeUnit } from '../tape/reading.ts';
 import { placeOn, pointOn, type ReadScale } from '../tape/scale.ts';

@@ -18,6 +18,8 @@ export function doubtsOf(claim: Claim): Set<Doubt> {
   if (contrary.length > 0.45 * agreeing.length) doubts.add('line');
   if (partial > agreeing.length) doubts.add('line');
   if (commonLeadingStroke(agreeing, distinct)) doubts.add('line');
+  if (digitsLost(agreeing)) doubts.add('line');
+  if (farFromLines(claim)) doubts.add('line');
   if (outOfPlace(claim)) doubts.add('line');
   return doubts;
 }
@@ -42,8 +44,10 @@ function threeAreEnough(claim: Claim, distinct: number): boolean {
 const THIN = 0.3;
 /** Nearer to a graduation than this, in graduations, a thin stroke may be that graduation. */
 const ON_A_LINE = 0.18;
-/** A stroke this much taller or shorter than the other digits isn't one of them. */
+/** A stroke this much taller or shorter than the other digits, or as much off their row, isn't one of them. */
 const UNLIKE_HEIGHT = 0.14;
+/** A stroke farther from the next digit than this, as a share of the height, stands by itself. */
+const APART = 0.3;
 
 /**
  * Numbers that all begin with the same 1, with none of fewer digits to prove it, could be
@@ -61,16 +65,59 @@ function commonLeadingStroke(agreeing: readonly PlacedNumber[], distinct: number
 
 function suspectFirst(cell: NumberCell): boolean {
   const parts = [...cell.components].sort((one, other) => one.x0 - other.x0);
-  const first = parts[0];
+  const [first, second] = parts;
+  if (!first || !second) return false;
   const others = parts.slice(1);
-  if (!first || others.length === 0) return false;
   const height = Math.max(...others.map((part) => part.height));
   if (first.width > THIN * height) return false;
   if (Math.abs(first.height / height - 1) > UNLIKE_HEIGHT) return true;
+  if (Math.abs(first.middleY - second.middleY) > UNLIKE_HEIGHT * height) return true;
   const share = (first.x0 + first.x1) / 2 - cell.x0;
   const perPx = (cell.right - cell.left) / Math.max(1, cell.x1 - cell.x0);
   const tick = cell.left + share * perPx;
-  return Math.abs(tick - Math.round(tick)) < ON_A_LINE;
+  const onLine = Math.abs(tick - Math.round(tick)) < ON_A_LINE;
+  return onLine && second.x0 - first.x1 > APART * height;
+}
+
+/** Of the tallest patch of a number, a patch as tall as this is a digit. */
+const DIGIT_HEIGHT = 0.7;
+/** Patches and widths speak for a lost digit when they do in more than this share of the numbers. */
+const OFTEN = 0.4;
+/** Widths of a number of one digit, and of each more, as shares of the height, at the most. */
+const WIDEST_DIGIT = 0.95;
+const WIDEST_MORE = 0.85;
+
+/** Numbers with more patches, or wider, than the digits read: all of them may have lost the same one. */
+function digitsLost(agreeing: readonly PlacedNumber[]): boolean {
+  const suspect = agreeing.filter(({ value, read }) => {
+    // Not the text: numbers counted in tens have theirs cut short.
+    const told = String(value).length;
+    const { components, x0, x1 } = read.cell;
+    const tallest = Math.max(...components.map(({ height }) => height));
+    const digits = components.filter(({ height }) => height > DIGIT_HEIGHT * tallest).length;
+    if (digits > told) return true;
+    const widest = (WIDEST_DIGIT + WIDEST_MORE * (told - 1)) * tallest;
+    if (digits === told) return false;
+    return !isTall(read.cell) && x1 - x0 + 1 > widest;
+  });
+  return suspect.length > OFTEN * agreeing.length;
+}
+
+/** Digits of a number turned across the tape stand one above the other. */
+function isTall({ components, x0, x1, y0, y1 }: NumberCell): boolean {
+  return components.length > 1 && y1 - y0 > 1.3 * (x1 - x0);
+}
+
+/** Digits printed farther from the lines than this many of their heights label other lines. */
+const FARTHEST_HEIGHTS = 3;
+const FARTHEST_MM = 11;
+
+/** Numbers far across the tape may be those of its other edge, or of another tape. */
+function farFromLines({ across, pattern, digitShare, ticksPerNumber, mmPerTick }: Claim): boolean {
+  const height = digitShare * ticksPerNumber;
+  const edge = across > pattern.zoneMiddle ? pattern.zoneTo : pattern.zoneFrom;
+  const gap = Math.abs(across - edge) - height / 2;
+  return gap > FARTHEST_HEIGHTS * height && gap * mmPerTick > FARTHEST_MM;
 }
 
 /** Numbers of one scale keep their distance from their lines; a slipped line or a second row shows here. */

@@ -35,7 +35,7 @@ const SAME_LINES_TICKS = 9;
  * the same lines, or of one unit on one tape, that differ can't both be right.
  */
 export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
-  const claims = rows.flatMap(({ row, claim }) => (claim ? [{ row, claim }] : []));
+  const claims = ownNumbersOnly(rows.flatMap(({ row, claim }) => (claim ? [{ row, claim }] : [])));
   const apart = joinSameLines(claims);
   for (const [index, one] of apart.entries()) {
     for (const other of apart.slice(index + 1)) weigh(one, other);
@@ -54,6 +54,38 @@ interface Weighed {
   readonly claim: Claim;
   readonly settled: Set<Doubt>;
   readonly raised: Set<Doubt>;
+}
+
+/** Two numbers nearer than this share of a digit's height, in px, are the same print. */
+const SAME_PRINT = 0.7;
+/** A row this much nearer to the numbers is the one they label. */
+const CLEARLY_NEARER = 0.67;
+
+/**
+ * Numbers belong to the nearest row of lines: a claim that rests on numbers printed for another
+ * row is no claim.
+ */
+function ownNumbersOnly(rows: readonly Required<ClaimedRow>[]): Required<ClaimedRow>[] {
+  return rows.filter((one) => !rows.some((other) => other !== one && borrows(one, other)));
+}
+
+function borrows(one: Required<ClaimedRow>, other: Required<ClaimedRow>): boolean {
+  const shared = one.claim.agreeing.flatMap((number) => {
+    const same = other.claim.agreeing.find(
+      ({ x, y }) => Math.hypot(x - number.x, y - number.y) < SAME_PRINT * heightPx(one),
+    );
+    return same ? [number] : [];
+  });
+  const some = shared[shared.length >> 1];
+  if (!some || shared.length < 0.5 * one.claim.agreeing.length) return false;
+  const away = ({ row }: Required<ClaimedRow>) => Math.abs(toFrame(row.frame, some.x, some.y)[1]);
+  return away(other) < CLEARLY_NEARER * away(one);
+}
+
+function heightPx({ row, claim }: Required<ClaimedRow>): number {
+  const { model } = row.pitch;
+  const pitch = 1 / densityAt(model, distanceAt(model, claim.agreeing[0]?.tick ?? 0));
+  return claim.digitShare * claim.ticksPerNumber * Math.abs(pitch);
 }
 
 /** Readings of the same lines that differ by less are one reading, made twice. */

@@ -63,8 +63,9 @@ function outcomeOf(
 ): SceneOutcome {
   const points: ReadPoint[] = [];
   const refused: Record<string, number> = {};
-  for (const { x, y, mm, scale, onScale } of scene.points) {
-    const told = readingAt(reading, x, y);
+  for (const { x, y, mm, onScale } of scene.points) {
+    // Scenes count from the corner of the first pixel, the reader from its middle.
+    const told = readingAt(reading, x - 0.5, y - 0.5);
     if (!told.ok) {
       if (onScale) refused[told.reason] = (refused[told.reason] ?? 0) + 1;
       continue;
@@ -72,7 +73,6 @@ function outcomeOf(
     // A place off one scale may lie on another, and then that one is told, not this.
     if (!onScale && belongsElsewhere(scene, x, y, told.mm)) continue;
     points.push({ error: told.mm - mm, stated: told.uncertaintyMm, onScale });
-    void scale;
   }
   const asked = scene.points.filter(({ onScale }) => onScale).length;
   return {

@@ -185,6 +185,11 @@ test('a finger calls the line, then moves it finely', async () => {
   // 40 px of the finger are 14 px, 1.75 mm, of the line.
   expect(line()).toMatch(/^5\.18 centimetres/);
   finger('Up', 50 * PX + 60);
+  expect(line()).toMatch(/^5\.18 centimetres/);
+  // A press without a drag brings the line to the finger, however near it stands.
+  finger('Down', 50 * PX);
+  finger('Up', 50 * PX);
+  expect(line()).toMatch(/^5 centimetres/);
   expect(document.querySelector('.lens')).toBeNull();
 });
 

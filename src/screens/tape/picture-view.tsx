@@ -22,6 +22,8 @@ type Pointer = TargetedPointerEvent<SVGSVGElement>;
 const GRIP = 36;
 /** A held line moves less than the finger, so that a thumb can set it to a hair. */
 const FINE = 0.35;
+/** A finger that travels less than this has pressed, not dragged: the line comes to it. */
+const PRESS = 5;
 
 interface Drag {
   handle: number | undefined;
@@ -29,6 +31,8 @@ interface Drag {
   finger: Place;
   from: Place;
   gain: number;
+  /** How far it has been from there, in px of the screen. */
+  travel: number;
 }
 
 /** The photo, as large as it fits, with what was found drawn on it, and a lens above the finger. */
@@ -64,14 +68,16 @@ export function PictureView({ photo, handles, onPlace, children }: Props) {
           event.currentTarget.setPointerCapture?.(event.pointerId);
           const { handle, from } = gripped(handles, finger);
           drag.current = from
-            ? { handle, finger, from, gain: FINE }
-            : { handle: undefined, finger, from: finger, gain: 1 };
+            ? { handle, finger, from, gain: FINE, travel: 0 }
+            : { handle: undefined, finger, from: finger, gain: 1, travel: 0 };
           move(event, drag.current.from, handle);
         }}
         onPointerMove={(event) => {
           const finger = drag.current && inPhoto(event);
           if (!drag.current || !finger) return;
           const { from, finger: start, gain, handle } = drag.current;
+          const apart = Math.hypot(finger.x - start.x, finger.y - start.y) / finger.scale;
+          drag.current.travel = Math.max(drag.current.travel, apart);
           const at = {
             x: from.x + gain * (finger.x - start.x),
             y: from.y + gain * (finger.y - start.y),
@@ -79,6 +85,8 @@ export function PictureView({ photo, handles, onPlace, children }: Props) {
           move(event, at, handle);
         }}
         onPointerUp={() => {
+          const { travel = PRESS, gain, finger, handle } = drag.current ?? {};
+          if (finger && gain !== 1 && travel < PRESS) onPlace(finger, handle);
           drag.current = undefined;
           setLens(undefined);
         }}
