@@ -1,5 +1,7 @@
 import type { Claim, PlacedNumber } from '../../src/tape/claim.ts';
+import type { Component } from '../../src/tape/components.ts';
 import { rowFrame, toImage } from '../../src/tape/frame.ts';
+import { cellOf, type NumberRead } from '../../src/tape/number-row.ts';
 import { distanceAt } from '../../src/tape/position.ts';
 import type { FollowedRow } from '../../src/tape/read-row.ts';
 import { mmPerUnit } from '../../src/tape/reading.ts';
@@ -7,7 +9,6 @@ import type { ReadScale, ScaleGeometry } from '../../src/tape/scale.ts';
 import type { TickPattern } from '../../src/tape/tick-pattern.ts';
 import type { ClaimedRow } from '../../src/tape/together.ts';
 import { truthOf } from './drawn-tape.ts';
-import { cellAt } from './read-numbers.ts';
 
 /** A straight row with a graduation every 10 px, seen from graduation −30 to 50. */
 export function madeGeometry(change: Partial<ScaleGeometry> = {}): ScaleGeometry {
@@ -68,9 +69,35 @@ export function madePattern(subdivisions: number, valid = true): TickPattern {
   };
 }
 
-/** A number read beside a graduation; its picture place is that of a row of 10 px pitch. */
+/** Sheet pixels to a graduation, and the size of a digit there. */
+const PER_TICK = 20;
+const DIGIT = { height: 70, width: 42, gap: 8 };
+
+/** A patch of ink on the sheet, its upper edge in line with that of the digits. */
+export function patch(x0: number, width: number, height: number, y0 = 0): Component {
+  const [x1, y1] = [x0 + width - 1, y0 + height - 1];
+  const [middleX, middleY] = [(x0 + x1) / 2, (y0 + y1) / 2];
+  return { id: x0, x0, x1, y0, y1, width, height, middleX, middleY, area: width * height };
+}
+
+/** A patch for each digit, each as wide as the next. */
+export function digits(text: string, x0 = 0): Component[] {
+  const step = DIGIT.width + DIGIT.gap;
+  return [...text].map((_, i) => patch(x0 + i * step, DIGIT.width, DIGIT.height));
+}
+
+/** What is read from given patches whose left edge is `left` graduations along the row. */
+export function readFrom(parts: readonly Component[], left: number, text: string): NumberRead {
+  const fromTick = left - Math.min(...parts.map(({ x0 }) => x0)) / PER_TICK;
+  const cell = cellOf(parts, { fromTick, perTick: PER_TICK });
+  return { cell, value: Number(text), text, confidence: 90 };
+}
+
+/** A number read with its middle beside a graduation of a row of 10 px pitch. */
 export function placed(tick: number, value: number, text = String(value)): PlacedNumber {
-  const read = { cell: cellAt(tick, 2), value, text, confidence: 90 };
+  const parts = digits(text);
+  const width = (parts.at(-1)?.x1 ?? 0) / PER_TICK;
+  const read = readFrom(parts, tick - width / 2, text);
   return { value, tick, read, x: 400 + 10 * tick, y: 350 };
 }
 
@@ -121,7 +148,10 @@ export function madeRow({ y, pitchPx, angle = 0, count = 100 }: RowPlace): Follo
 }
 
 /** A claim of `count` numbers on such a row, the first of them on graduation 0. */
-export function claimOn(place: RowPlace, change: Partial<Claim> & { first: number; numbers: number }): Required<ClaimedRow> {
+export function claimOn(
+  place: RowPlace,
+  change: Partial<Claim> & { first: number; numbers: number },
+): Required<ClaimedRow> {
   const { first, numbers, ...more } = change;
   const row = madeRow(place);
   const ticksPerNumber = more.ticksPerNumber ?? 10;

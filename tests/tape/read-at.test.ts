@@ -6,7 +6,10 @@ import { mmPerUnit } from '../../src/tape/reading.ts';
 import { pointOn, type ReadScale, type ScaleGeometry, tickOfValue } from '../../src/tape/scale.ts';
 import { madeGeometry, madeScale } from './made-rows.ts';
 
-function readingOf(scales: readonly ReadScale[], unread: readonly ScaleGeometry[] = []): TapeReading {
+function readingOf(
+  scales: readonly ReadScale[],
+  unread: readonly ScaleGeometry[] = [],
+): TapeReading {
   return { width: 1000, height: 700, outcome: 'read', scales, unread };
 }
 
@@ -31,7 +34,8 @@ describe('a place belongs to the scale whose lines are nearest', () => {
   test('each edge reads its own numbers, in its own unit and way', () => {
     const upper = readingAt(both, 430, 305);
     expect(upper).toMatchObject({ ok: true, scale: 0, unit: 'cm' });
-    if (upper.ok) expect([upper.value, upper.mm]).toEqual([expect.closeTo(20.3), expect.closeTo(203)]);
+    if (upper.ok)
+      expect([upper.value, upper.mm]).toEqual([expect.closeTo(20.3), expect.closeTo(203)]);
     const lower = readingAt(both, 400 + 15.875, 437);
     expect(lower).toMatchObject({ ok: true, scale: 1, unit: 'inch' });
     if (lower.ok) {
@@ -76,7 +80,12 @@ describe('nothing is told', () => {
   });
 
   test('beyond-the-numbers: lines are seen there, and no number vouches for them', () => {
-    const scale = madeScale({ stretches: [{ from: -20.4, to: -8 }, { from: 5, to: 20.4 }] });
+    const scale = madeScale({
+      stretches: [
+        { from: -20.4, to: -8 },
+        { from: 5, to: 20.4 },
+      ],
+    });
     const at = (tick: number) => readingAt(readingOf([scale]), 400 + 10 * tick, 310);
     for (const tick of [-21, -7, 0, 4.9, 20.5, 49, 52]) {
       expect(at(tick), `${tick}`).toEqual(refused('beyond-the-numbers'));
