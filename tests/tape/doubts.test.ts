@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { PlacedNumber } from '../../src/tape/claim.ts';
 import type { Component } from '../../src/tape/components.ts';
 import { doubtsOf } from '../../src/tape/doubts.ts';
-import { madeClaim, madePattern, placed } from './made-rows.ts';
+import { digits, madeClaim, madePattern, patch, placed, readFrom } from './made-rows.ts';
 
 const sure = madeClaim([45, 46, 47, 48, 49]);
 const inDoubt = (...doubts: string[]) => new Set(doubts);
@@ -67,47 +66,73 @@ test('a lost leading digit: more numbers lack one than have all', () => {
   expect(doubtsOf({ ...sure, partial: 6 })).toEqual(inDoubt('line'));
 });
 
-/** A digit on the sheet: its left edge, width and height in sheet pixels (20 to a graduation). */
-function digit(x0: number, width: number, height: number): Component {
-  return { id: x0, x0, x1: x0 + width - 1, y0: 0, y1: height - 1, width, height, area: 9 } as Component;
-}
-
-/** A number whose cell begins at the middle of its first stroke, so many graduations off its line. */
-function withDigits(tick: number, value: number, off: number, first: Component): PlacedNumber {
-  const number = placed(tick, value);
-  const x0 = first.x0;
-  const left = tick + off - first.width / 2 / 20;
-  const parts = [first, digit(x0 + 20, 24, 40), digit(x0 + 50, 24, 40)];
-  const cell = { ...number.read.cell, components: parts, x0, x1: x0 + 73, left, right: left + 73 / 20 };
-  return { ...number, read: { ...number.read, cell } };
+/** 103 to 106 with a first stroke so many graduations off a line; the digits begin 30 px after it. */
+function hundreds(off: number, first: Component) {
+  const agreeing = [103, 104, 105, 106].map((value, i) => {
+    const number = placed(10 * i, value);
+    const parts = [first, ...digits('00', first.x1 + 30)];
+    const left = 10 * i + off - (first.width - 1) / 2 / 20;
+    return { ...number, read: readFrom(parts, left, String(value)) };
+  });
+  return madeClaim([103], { agreeing, cells: 4 });
 }
 
 describe('numbers that all begin with 1', () => {
-  const hundreds = (off: number, first: Component) =>
-    madeClaim([103], {
-      agreeing: [103, 104, 105, 106].map((value, i) => withDigits(10 * i, value, off, first)),
-      cells: 4,
-    });
+  const thin = patch(0, 9, 70);
 
-  test('a graduation read as a leading 1: the stroke stands on one', () => {
-    expect(doubtsOf(hundreds(-1, digit(0, 4, 40)))).toEqual(inDoubt('line'));
-    expect(doubtsOf(hundreds(-0.5, digit(0, 4, 40)))).toEqual(inDoubt());
+  test('a graduation read as a leading 1: the stroke stands on one, apart from the digits', () => {
+    expect(doubtsOf(hundreds(-2, thin))).toEqual(inDoubt('line'));
+    expect(doubtsOf(hundreds(-2.5, thin))).toEqual(inDoubt());
   });
 
-  test('a fold read as a leading 1: the stroke is taller or shorter than the digits', () => {
-    expect(doubtsOf(hundreds(-0.5, digit(0, 4, 50)))).toEqual(inDoubt('line'));
-    expect(doubtsOf(hundreds(-0.5, digit(0, 4, 30)))).toEqual(inDoubt('line'));
+  test('a fold read as a leading 1: the stroke is taller or shorter than the digits, or off their row', () => {
+    expect(doubtsOf(hundreds(-2.5, patch(0, 9, 90)))).toEqual(inDoubt('line'));
+    expect(doubtsOf(hundreds(-2.5, patch(0, 9, 52)))).toEqual(inDoubt('line'));
+    expect(doubtsOf(hundreds(-2.5, patch(0, 9, 70, 15)))).toEqual(inDoubt('line'));
   });
 
   test('a 1 with foot and flag is a digit wherever it stands', () => {
-    expect(doubtsOf(hundreds(-1, digit(0, 16, 40)))).toEqual(inDoubt());
+    expect(doubtsOf(hundreds(-2, patch(0, 25, 70)))).toEqual(inDoubt());
   });
 
   test('a shorter number among them proves the rest', () => {
-    const four = hundreds(-1, digit(0, 4, 40));
+    const four = hundreds(-2, thin);
     const agreeing = [...four.agreeing, placed(-40, 99)];
     expect(doubtsOf({ ...four, agreeing })).toEqual(inDoubt());
   });
+});
+
+describe('a digit that all numbers lost', () => {
+  const readAs = (parts: Component[]) =>
+    sure.agreeing.map((number) => ({
+      ...number,
+      read: readFrom(parts, number.tick - 2, String(number.value)),
+    }));
+
+  test('more patches stand there than digits were read', () => {
+    expect(doubtsOf({ ...sure, agreeing: readAs(digits('145')) })).toEqual(inDoubt('line'));
+    const some = [...readAs(digits('145')).slice(0, 2), ...sure.agreeing.slice(2)];
+    expect(doubtsOf({ ...sure, agreeing: some })).toEqual(inDoubt());
+  });
+
+  test('specks beside the digits are no digits', () => {
+    const speck = patch(100, 8, 30);
+    expect(doubtsOf({ ...sure, agreeing: readAs([...digits('45'), speck]) })).toEqual(inDoubt());
+  });
+
+  test('one patch is wider than the digits that were read', () => {
+    expect(doubtsOf({ ...sure, agreeing: readAs([patch(0, 150, 70)]) })).toEqual(inDoubt('line'));
+    expect(doubtsOf({ ...sure, agreeing: readAs([patch(0, 100, 70)]) })).toEqual(inDoubt());
+  });
+});
+
+test('numbers of the other edge: far across the tape, for their height and in millimetres', () => {
+  expect(doubtsOf({ ...sure, across: 17 })).toEqual(inDoubt('line'));
+  expect(doubtsOf({ ...sure, across: -15 })).toEqual(inDoubt('line'));
+  expect(doubtsOf({ ...sure, across: 10 })).toEqual(inDoubt());
+  // Tall digits may stand farther off, and so may numbers on a small scale.
+  expect(doubtsOf({ ...sure, across: 17, digitShare: 0.6 })).toEqual(inDoubt());
+  expect(doubtsOf({ ...sure, across: 17, mmPerTick: 0.5 })).toEqual(inDoubt());
 });
 
 describe('numbers out of place', () => {

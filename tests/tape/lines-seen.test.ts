@@ -1,0 +1,114 @@
+import { describe, expect, test } from 'vitest';
+import { linesSeen, readableStretches } from '../../src/tape/lines-seen.ts';
+import { tickPattern } from '../../src/tape/tick-pattern.ts';
+import { centimetreLines, type DrawnTape, drawTape, truthOf } from './drawn-tape.ts';
+import { madeClaim, placed } from './made-rows.ts';
+
+const FIRST = -38;
+
+/** Graduations −38 to 38 with some of them hidden. */
+function seen(...hidden: readonly (readonly [from: number, to: number])[]) {
+  const there = Array.from({ length: 77 }, (_, i) => {
+    const tick = FIRST + i;
+    return !hidden.some(([from, to]) => tick >= from && tick <= to);
+  });
+  return { first: FIRST, there };
+}
+
+/** Numbers 17 to 23 on the graduations −30 to 30. */
+const seven = madeClaim([20], {
+  agreeing: [-30, -20, -10, 0, 10, 20, 30].map((tick) => placed(tick, 20 + tick / 10)),
+});
+const only = (...ticks: number[]) => ({
+  ...seven,
+  agreeing: seven.agreeing.filter(({ tick }) => ticks.includes(tick)),
+});
+
+describe('the stretches that may be read', () => {
+  test('run over all lines seen, half a line’s width beyond the last', () => {
+    expect(readableStretches(seven, seen())).toEqual([{ from: -38.4, to: 38.4 }]);
+  });
+
+  test('a gap of 4 hidden lines doesn’t part them, nor one of 5', () => {
+    expect(readableStretches(seven, seen([1, 4]))).toHaveLength(1);
+    expect(readableStretches(seven, seen([1, 5]))).toHaveLength(1);
+  });
+
+  test('a gap of 9 hidden lines does: the following may have slipped there', () => {
+    expect(readableStretches(seven, seen([1, 9]))).toEqual([
+      { from: -38.4, to: 0.4 },
+      { from: 9.6, to: 38.4 },
+    ]);
+    expect(readableStretches(seven, seen([1, 6]))).toHaveLength(2);
+  });
+
+  test('beyond a gap without a number of its own nothing may be read', () => {
+    expect(readableStretches(only(-30, -20, -10), seen([1, 9]))).toEqual([
+      { from: -38.4, to: 0.4 },
+    ]);
+  });
+
+  test('a stretch of fewer than five lines is none', () => {
+    expect(readableStretches(seven, seen([1, 9], [14, 38]))).toEqual([{ from: -38.4, to: 0.4 }]);
+    expect(readableStretches(seven, seen([1, 9], [15, 38]))).toHaveLength(2);
+  });
+
+  test('lines more than three numbers past the last agreeing one aren’t vouched for', () => {
+    expect(readableStretches(only(-30, -20), seen())).toEqual([{ from: -38.4, to: 10.4 }]);
+    expect(readableStretches(only(30), seen())).toEqual([{ from: -0.4, to: 38.4 }]);
+  });
+
+  test('a second scale beyond two contrary numbers is cut off', () => {
+    const contrary = [placed(20, 3), placed(30, 4)];
+    const claim = { ...only(-30, -20, -10, 0, 10), contrary };
+    const [stretch] = readableStretches(claim, seen());
+    expect(stretch).toEqual({ from: -38.4, to: 20.4 });
+    const before = { ...only(0, 10, 20, 30), contrary: [placed(-30, 3), placed(-20, 4)] };
+    expect(readableStretches(before, seen())).toEqual([{ from: -20.4, to: 38.4 }]);
+  });
+
+  test('a single misread number cuts nothing off, nor do two between agreeing ones', () => {
+    const one = { ...only(-30, -20, -10, 0, 10, 20), contrary: [placed(30, 5)] };
+    expect(readableStretches(one, seen())).toEqual([{ from: -38.4, to: 38.4 }]);
+    const within = { ...only(-30, -20, 10, 20, 30), contrary: [placed(-10, 5), placed(0, 6)] };
+    expect(readableStretches(within, seen())).toEqual([{ from: -38.4, to: 38.4 }]);
+  });
+
+  test('without numbers or without lines there are none', () => {
+    expect(readableStretches(only(), seen())).toEqual([]);
+    expect(readableStretches(seven, seen([-38, 38]))).toEqual([]);
+  });
+});
+
+describe('lines seen one by one', () => {
+  const tape: DrawnTape = { width: 800, height: 200, pitchPx: 10, lineLength: centimetreLines };
+
+  function linesOf(drawn: DrawnTape) {
+    const [work, { frame, pitch }] = [drawTape(drawn), truthOf(drawn)];
+    const pattern = tickPattern(work, frame, pitch, [-35, 35])!;
+    const { first, there } = linesSeen(work, { frame, pitch, range: [-35, 35], pattern });
+    return new Set([...there.keys()].filter((i) => there[i]).map((i) => first + i));
+  }
+
+  test('every line of a whole row is there, and some past its ends', () => {
+    const ticks = linesOf(tape);
+    for (let tick = -38; tick <= 38; tick++) expect(ticks.has(tick), `${tick}`).toBe(true);
+  });
+
+  test('the hidden ones are not, on dark print and on light', () => {
+    // Length −2 ends before the line begins.
+    const hidden = (tick: number) => tick >= 4 && tick <= 12;
+    const lineLength = (tick: number) => (hidden(tick) ? -2 : centimetreLines(tick));
+    for (const light of [false, true]) {
+      const ticks = linesOf({ ...tape, lineLength, light });
+      for (let tick = -35; tick <= 35; tick++)
+        expect(ticks.has(tick), `${tick}`).toBe(!hidden(tick));
+    }
+  });
+
+  test('those outside the picture are not', () => {
+    const ticks = linesOf({ ...tape, width: 600 });
+    for (const tick of [-38, -31, 31, 38]) expect(ticks.has(tick), `${tick}`).toBe(false);
+    for (const tick of [-29, 0, 29]) expect(ticks.has(tick), `${tick}`).toBe(true);
+  });
+});

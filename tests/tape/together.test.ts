@@ -1,0 +1,143 @@
+import { describe, expect, test } from 'vitest';
+import { agreeTogether } from '../../src/tape/together.ts';
+import { claimOn, madeRow, placed } from './made-rows.ts';
+
+const MM_PX = 10;
+const SIXTEENTH_PX = (25.4 / 16) * MM_PX;
+const unitDoubt = new Set(['unit'] as const);
+const lineDoubt = new Set(['line'] as const);
+
+/** Centimetres in millimetres along the upper edge, from 20 cm at x = 100. */
+const upper = { y: 200, pitchPx: MM_PX };
+/** Inches in sixteenths along the lower edge, 14 mm below. */
+const lower = { y: 340, pitchPx: SIXTEENTH_PX, count: 63 };
+const centimetres = { first: 20, numbers: 6 };
+const inches = { unit: 'inch' as const, ticksPerNumber: 16, numbers: 4, across: -5 };
+
+/** The doubts of each claim, in the order given. */
+function doubtsIn(...rows: Parameters<typeof agreeTogether>[0][number][]) {
+  const weighed = agreeTogether(rows);
+  return rows.map(({ row }) => {
+    const found = weighed.find((one) => one.row === row);
+    return found && [...found.doubts].sort();
+  });
+}
+
+describe('two edges of one tape', () => {
+  test('the 25.4 between them settles what each counts', () => {
+    const cm = claimOn(upper, { ...centimetres, doubts: unitDoubt });
+    const inch = claimOn(lower, { ...inches, first: 7 });
+    expect(doubtsIn(cm, inch)).toEqual([[], []]);
+    expect(doubtsIn(cm)).toEqual([['unit']]);
+  });
+
+  test('sizes that differ from 25.4 raise a doubt about the unit', () => {
+    const cm = claimOn(upper, centimetres);
+    // Tenths of an inch taken for millimetres: a "millimetre" here is 2.54 times as long.
+    const tenths = claimOn({ ...lower, pitchPx: 25.4, count: 40 }, { ...centimetres, numbers: 4 });
+    expect(doubtsIn(cm, tenths)).toEqual([['unit'], ['unit']]);
+  });
+
+  test('one zero settles which line is which, for three numbers that say so alone', () => {
+    const cm = claimOn(upper, { ...centimetres, first: 25.4, doubts: lineDoubt });
+    const inch = claimOn(lower, { ...inches, first: 10, doubts: lineDoubt });
+    expect(doubtsIn(cm, inch)).toEqual([[], []]);
+    expect(doubtsIn(cm)).toEqual([['line']]);
+  });
+
+  test('two zeros settle nothing, and contradict nothing', () => {
+    const cm = claimOn(upper, { ...centimetres, doubts: lineDoubt });
+    const inch = claimOn(lower, { ...inches, first: 10 });
+    expect(doubtsIn(cm, inch)).toEqual([['line'], []]);
+  });
+
+  test('an edge that runs the other way settles nothing about the other', () => {
+    const cm = claimOn(upper, { ...centimetres, first: 25.4, doubts: lineDoubt });
+    const inch = claimOn(lower, { ...inches, first: 10, direction: -1 });
+    expect(doubtsIn(cm, inch)).toEqual([['line'], []]);
+  });
+
+  test('centimetres on both, off by whole numbers: one has its numbers on the wrong lines', () => {
+    const low = { ...upper, y: 340 };
+    const one = claimOn(upper, centimetres);
+    const same = claimOn(low, { ...centimetres, across: -5 });
+    expect(doubtsIn(one, same)).toEqual([[], []]);
+    const other = claimOn(low, { ...centimetres, first: 23, across: -5 });
+    expect(doubtsIn(one, other)).toEqual([['line'], ['line']]);
+    // With far fewer numbers only the weaker is doubted; with another zero neither.
+    const weak = claimOn(upper, { ...centimetres, numbers: 10 });
+    expect(doubtsIn(weak, claimOn(low, { ...centimetres, first: 23, numbers: 5 }))).toEqual([
+      [],
+      ['line'],
+    ]);
+    const apart = claimOn(low, { ...centimetres, first: 23.5, across: -5 });
+    expect(doubtsIn(one, apart)).toEqual([[], []]);
+  });
+
+  test('a slanted row loses: rows of one tape are parallel', () => {
+    const strong = claimOn(upper, { ...centimetres, numbers: 8 });
+    const slanted = claimOn({ ...upper, y: 320, angle: 0.1 }, { ...centimetres, numbers: 4 });
+    expect(doubtsIn(strong, slanted)).toEqual([[], ['line']]);
+    const even = claimOn({ ...upper, y: 320, angle: 0.1 }, { ...centimetres, numbers: 8 });
+    expect(doubtsIn(strong, even)).toEqual([['line'], ['line']]);
+  });
+});
+
+describe('rows of two tapes', () => {
+  test('say nothing of each other', () => {
+    const one = claimOn(upper, centimetres);
+    const far = claimOn({ ...upper, y: 200 + 46 * MM_PX }, { ...centimetres, first: 23 });
+    expect(doubtsIn(one, far)).toEqual([[], []]);
+  });
+});
+
+describe('the same lines found twice', () => {
+  const again = { ...upper, y: 215 };
+
+  test('readings that say the same join, with the numbers of both', () => {
+    const one = claimOn(upper, { ...centimetres, numbers: 3 });
+    const other = claimOn(again, { ...centimetres, numbers: 5 });
+    const [joined, ...rest] = agreeTogether([one, other]);
+    expect(rest).toEqual([]);
+    expect(joined!.row).toBe(other.row);
+    const values = joined!.claim.agreeing.map(({ value }) => value);
+    expect(values.sort()).toEqual([20, 21, 22, 23, 24]);
+  });
+
+  test('numbers joined stand at the graduations of the row that is kept', () => {
+    const one = claimOn(upper, { ...centimetres, numbers: 5 });
+    const more = claimOn({ ...again }, { ...centimetres, numbers: 2 });
+    const seventh = { ...placed(60, 26), x: 100 + 60 * MM_PX, y: 260 };
+    const claim = { ...more.claim, agreeing: [...more.claim.agreeing, seventh] };
+    const [joined] = agreeTogether([one, { ...more, claim }]);
+    const { tick } = joined!.claim.agreeing.find(({ value }) => value === 26)!;
+    expect(tick).toBeCloseTo(60, 6);
+  });
+
+  test('readings alike that differ are both doubted', () => {
+    const one = claimOn(upper, { ...centimetres, numbers: 5 });
+    const other = claimOn(again, { ...centimetres, first: 30, numbers: 4 });
+    expect(doubtsIn(one, other)).toEqual([['line'], ['line']]);
+  });
+
+  test('of readings that differ the much weaker is doubted', () => {
+    const one = claimOn(upper, { ...centimetres, numbers: 8 });
+    const other = claimOn(again, { ...centimetres, first: 30, numbers: 4 });
+    expect(doubtsIn(one, other)).toEqual([[], ['line']]);
+  });
+});
+
+test('numbers printed for a nearer row are no claim of this one', () => {
+  const near = claimOn(upper, centimetres);
+  // Another row of lines, 14 mm the other way, that took the same print for its own.
+  const far = claimOn({ ...upper, y: 60 }, { ...centimetres, numbers: 6 });
+  const borrowed = near.claim.agreeing.map((number, i) => ({ ...number, value: 50 + i }));
+  const claim = { ...far.claim, agreeing: borrowed, anchorValue: 50 };
+  expect(agreeTogether([near, { ...far, claim }]).map(({ row }) => row)).toEqual([near.row]);
+});
+
+test('rows without a claim say nothing', () => {
+  const one = claimOn(upper, centimetres);
+  expect(agreeTogether([{ row: madeRow({ ...upper, y: 215 }) }, one])).toHaveLength(1);
+  expect(agreeTogether([])).toEqual([]);
+});
