@@ -1,0 +1,127 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { GreyImage } from '../../src/tape/reading.ts';
+import { snapTo } from '../../src/tape/snap.ts';
+import { seeded } from './stroke-scene.ts';
+
+interface Lines {
+  readonly width?: number;
+  readonly height?: number;
+  /** Distances of the lines from the middle of the picture, across them. */
+  readonly at: readonly number[];
+  /** Direction across the lines, in radians. */
+  readonly angle?: number;
+  /** Width of a line, and of its soft edge, in px. */
+  readonly wide?: number;
+  readonly blur?: number;
+  readonly ground?: number;
+  readonly ink?: number;
+  readonly noise?: number;
+}
+
+/** Straight lines right across a picture whose middle is 60, 60. */
+function drawn(lines: Lines): GreyImage {
+  const { width = 121, height = 121, at, angle = 0, wide = 2, blur = 1 } = lines;
+  const { ground = 200, ink = 60, noise = 0 } = lines;
+  const random = seeded(3);
+  const edge = (d: number) => 1 / (1 + Math.exp((-1.7 * d) / (blur / 2)));
+  const pixels = Uint8Array.from({ length: width * height }, (_, i) => {
+    const x = (i % width) - (width - 1) / 2;
+    const y = Math.floor(i / width) - (height - 1) / 2;
+    const s = x * Math.cos(angle) + y * Math.sin(angle);
+    const share = at.reduce((sum, d) => sum + edge(wide / 2 - Math.abs(s - d)), 0);
+    const grey = ground + (ink - ground) * Math.min(1, share) + noise * (random() - 0.5);
+    return Math.max(0, Math.min(255, Math.round(grey)));
+  });
+  return { width, height, pixels };
+}
+
+const MIDDLE = 60;
+
+describe('a finger beside a line', () => {
+  test('snaps to a dark line, across it only', () => {
+    const { x, y } = snapTo(drawn({ at: [0] }), MIDDLE + 4, 47);
+    expect(x).toBeCloseTo(MIDDLE, 1);
+    expect(y).toBeCloseTo(47, 1);
+  });
+
+  test('snaps to a light line on a dark ground', () => {
+    const { x } = snapTo(drawn({ at: [0], ground: 50, ink: 210 }), MIDDLE - 4, MIDDLE);
+    expect(x).toBeCloseTo(MIDDLE, 1);
+  });
+
+  test('snaps to the middle of a blurred line, and of a broad one', () => {
+    expect(snapTo(drawn({ at: [0], blur: 5 }), MIDDLE + 3, MIDDLE).x).toBeCloseTo(MIDDLE, 0);
+    expect(snapTo(drawn({ at: [0], wide: 6 }), MIDDLE + 4, MIDDLE).x).toBeCloseTo(MIDDLE, 0);
+  });
+
+  test('of two lines the nearer', () => {
+    const lines = drawn({ at: [-6, 6] });
+    expect(snapTo(lines, MIDDLE + 4, MIDDLE).x).toBeCloseTo(MIDDLE + 6, 1);
+    expect(snapTo(lines, MIDDLE - 4, MIDDLE).x).toBeCloseTo(MIDDLE - 6, 1);
+  });
+
+  test('on the line stays there', () => {
+    expect(snapTo(drawn({ at: [0] }), MIDDLE, MIDDLE).x).toBeCloseTo(MIDDLE, 1);
+  });
+
+  test('reaches farther in a large picture', () => {
+    const large = drawn({ width: 1801, height: 121, at: [0] });
+    expect(snapTo(large, 900 + 14, MIDDLE).x).toBeCloseTo(900, 0);
+    const small = drawn({ at: [0] });
+    expect(snapTo(small, MIDDLE + 14, MIDDLE)).toEqual({ x: MIDDLE + 14, y: MIDDLE });
+  });
+});
+
+describe('the same point', () => {
+  const same = (image: GreyImage, x = 57.3, y = 61.8) =>
+    expect(snapTo(image, x, y)).toEqual({ x, y });
+
+  test('where there is nothing', () => same(drawn({ at: [] })));
+
+  test('where a line hardly shows', () => same(drawn({ at: [0], ink: 194 })));
+
+  test('in noise', () => {
+    const noisy = drawn({ at: [], noise: 120 });
+    for (const [x, y] of [
+      [30, 30],
+      [60, 60],
+      [90, 40],
+      [50, 85],
+    ] as const) {
+      same(noisy, x, y);
+    }
+  });
+
+  test('on a dot, which has no direction', () => {
+    const dots = drawn({ at: [] });
+    for (let y = 58; y <= 62; y++) for (let x = 58; x <= 62; x++) dots.pixels[y * 121 + x] = 40;
+    same(dots, 60, 60);
+  });
+});
+
+test('law: a line turned anyhow is met to a third of a pixel, and nothing moves along it', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0, max: Math.PI, noNaN: true }),
+      fc.double({ min: -5, max: 5, noNaN: true }),
+      fc.double({ min: -4, max: 4, noNaN: true }),
+      fc.double({ min: 1.5, max: 4, noNaN: true }),
+      fc.boolean(),
+      (angle, place, finger, wide, light) => {
+        const tones = light ? { ground: 60, ink: 200 } : {};
+        const image = drawn({ at: [place], angle, wide, noise: 6, ...tones });
+        const [c, s] = [Math.cos(angle), Math.sin(angle)];
+        const start = [
+          MIDDLE + (place + finger) * c - 5 * s,
+          MIDDLE + (place + finger) * s + 5 * c,
+        ];
+        const { x, y } = snapTo(image, start[0]!, start[1]!);
+        const across = (x - MIDDLE) * c + (y - MIDDLE) * s - place;
+        const along = -(x - MIDDLE) * s + (y - MIDDLE) * c - 5;
+        expect(Math.abs(across)).toBeLessThan(0.34);
+        expect(Math.abs(along)).toBeLessThan(1);
+      },
+    ),
+  );
+});
