@@ -149,7 +149,9 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           testTimeout: 60_000, // the laws, on a busy machine
-          include: ['tests/{lengths,sewing,tape,lay,garment,drawing,words,workers}/**/*.test.ts'],
+          include: [
+            'tests/{lengths,sewing,tape,tapes,lay,garment,drawing,words,workers}/**/*.test.ts',
+          ],
         },
       },
       {
