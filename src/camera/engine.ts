@@ -16,7 +16,7 @@ export interface Engine {
   /**
    * What is seen on a page of numbers. Rejects with a `TapeError` (`engine-missing`,
    * `engine-refused`, `engine-failed`), within the time limits whatever happens.
-   * @param page a picture file, such as BMP
+   * @param page a picture file, such as PGM
    */
   symbols(page: Uint8Array): Promise<readonly PageSymbol[]>;
   close(): void;
@@ -114,7 +114,7 @@ async function begin(
   await ask('loadLanguage', { langs: 'eng', options: language }, START_MS);
   await ask('initialize', { langs: 'eng', oem: 1, config: {} }, START_MS);
   // 6: one block of text. Without the space close numbers are glued together.
-  const params = { tessedit_pageseg_mode: '6', tessedit_char_whitelist: '0123456789 ' };
+  const params = { tessedit_pageseg_mode: '6', tessedit_char_whitelist: '0123456789 ', user_defined_dpi: '150' };
   await ask('setParameters', { params }, START_MS);
   return ask;
 }

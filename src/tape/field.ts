@@ -1,7 +1,7 @@
 import type { Field, GreyImage } from './reading.ts';
 
 /** A whole sample and its right and lower neighbours are needed, and no more. */
-const EDGE_PX = 1.001;
+export const EDGE_PX = 1.001;
 
 /** Grey levels added before the logarithm: black stays finite and its noise small. */
 const BLACK_LEVEL = 10;

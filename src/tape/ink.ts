@@ -31,12 +31,11 @@ export function inkOf(field: Field, reach: number): Ink {
     if (y > NEAR_ROWS) sums.add(values, y - NEAR_ROWS - 1, -1);
     sums.accumulate();
     for (let x = 0; x < width; x++) {
-      const near = sums.between(Math.max(0, x - reach), Math.min(width, x + reach + 1));
-      if (!near) continue;
+      if (!sums.between(Math.max(0, x - reach), Math.min(width, x + reach + 1))) continue;
       const at = y * width + x;
-      const darker = Math.max(DARKER_LOG_GREY, DARKER_SPREADS * near.spread);
-      ground[at] = near.mean + 0.5 * near.spread;
-      if ((values[at] as number) < near.mean - darker) ink[at] = 1;
+      const darker = Math.max(DARKER_LOG_GREY, DARKER_SPREADS * sums.spread);
+      ground[at] = sums.mean + 0.5 * sums.spread;
+      if ((values[at] as number) < sums.mean - darker) ink[at] = 1;
     }
   }
   return { ink, ground };
@@ -47,6 +46,9 @@ function runningSums(width: number) {
   const [sum, squares, count] = [0, 0, 0].map(() => new Float64Array(width)) as Sums;
   const [sumTo, squaresTo, countTo] = [0, 0, 0].map(() => new Float64Array(width + 1)) as Sums;
   return {
+    /** Of the columns last asked for with `between`. */
+    mean: 0,
+    spread: 0,
     /** Takes a row in (sign 1) or out (−1). */
     add(values: Float32Array, y: number, sign: number) {
       for (let x = 0; x < width; x++) {
@@ -64,12 +66,15 @@ function runningSums(width: number) {
         countTo[x + 1] = (countTo[x] as number) + (count[x] as number);
       }
     },
-    between(left: number, right: number): { mean: number; spread: number } | null {
+    /** False where there are too few samples; else mean and spread are told, without an object for each pixel. */
+    between(left: number, right: number): boolean {
       const samples = (countTo[right] as number) - (countTo[left] as number);
-      if (samples < LEAST_SAMPLES) return null;
+      if (samples < LEAST_SAMPLES) return false;
       const mean = ((sumTo[right] as number) - (sumTo[left] as number)) / samples;
       const meanSquare = ((squaresTo[right] as number) - (squaresTo[left] as number)) / samples;
-      return { mean, spread: Math.sqrt(Math.max(0, meanSquare - mean * mean)) };
+      this.mean = mean;
+      this.spread = Math.sqrt(Math.max(0, meanSquare - mean * mean));
+      return true;
     },
   };
 }

@@ -1,4 +1,4 @@
-import { sample } from './field.ts';
+import { EDGE_PX, sample } from './field.ts';
 import { bowAt, extent, type RowFrame } from './frame.ts';
 import type { Field } from './reading.ts';
 
@@ -52,6 +52,66 @@ export function sampleColumn(
   }
 }
 
+/** Where each column of a strip begins in the picture, and how it goes on with each v. */
+interface ColumnLines {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly stepX: Float64Array;
+  readonly stepY: Float64Array;
+}
+
+function columnLines(frame: RowFrame, from: number, width: number): ColumnLines {
+  const [x, y, stepX, stepY] = [0, 0, 0, 0].map(() => new Float64Array(width)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  const { along, across, origin } = frame;
+  for (let i = 0; i < width; i++) {
+    const u = from + i;
+    const shear = frame.shear + frame.shearRate * u;
+    const bow = bowAt(frame, u);
+    x[i] = origin[0] + u * along[0] + bow * across[0];
+    y[i] = origin[1] + u * along[1] + bow * across[1];
+    stepX[i] = shear * along[0] + across[0];
+    stepY[i] = shear * along[1] + across[1];
+  }
+  return { x, y, stepX, stepY };
+}
+
+/**
+ * One row of a strip (bilinear). The sampling is written out: it is the reader's innermost loop,
+ * and along a row the samples of picture and strip lie side by side in memory.
+ */
+function sampleRow(
+  field: Field,
+  { x, y, stepX, stepY }: ColumnLines,
+  v: number,
+  out: Float32Array,
+  at: number,
+): void {
+  const { width, height, values } = field;
+  const lastX = width - EDGE_PX;
+  const lastY = height - EDGE_PX;
+  for (let i = 0; i < x.length; i++) {
+    const px = (x[i] as number) + v * (stepX[i] as number);
+    const py = (y[i] as number) + v * (stepY[i] as number);
+    if (!(px >= 0 && py >= 0 && px <= lastX && py <= lastY)) {
+      out[at + i] = Number.NaN;
+      continue;
+    }
+    const column = px | 0;
+    const row = py | 0;
+    const right = px - column;
+    const k = row * width + column;
+    const above = (values[k] as number) * (1 - right) + (values[k + 1] as number) * right;
+    const below =
+      (values[k + width] as number) * (1 - right) + (values[k + width + 1] as number) * right;
+    out[at + i] = above + (below - above) * (py - row);
+  }
+}
+
 /**
  * The strip of a field along a frame, as long as the frame's line lies in the picture;
  * of width 0 when it never does.
@@ -64,10 +124,8 @@ export function strip(field: Field, frame: RowFrame, reach: number): Strip {
   const width = Math.max(0, to - from + 1);
   const height = 2 * reach + 1;
   const values = new Float32Array(width * height);
-  for (let i = 0; i < width; i++) {
-    const column = { u: from + i, v: -reach, step: 1, count: height, at: i, stride: width };
-    sampleColumn(field, frame, column, values);
-  }
+  const lines = columnLines(frame, from, width);
+  for (let j = 0; j < height; j++) sampleRow(field, lines, j - reach, values, j * width);
   return { from, to, width, height, reach, values };
 }
 

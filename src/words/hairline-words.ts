@@ -1,6 +1,7 @@
 /** The lines on the photo of a tape, and what they read. */
 export const hairlineWords = {
   picture: 'The photo, with the scale found and the numbers read',
+  told: 'Reading',
   lines: ['Line', 'Second line'],
   twoLines: 'Difference',
   oneLine: 'From zero',

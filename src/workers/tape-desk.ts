@@ -21,7 +21,7 @@ export interface TapeReader<Lock extends { readonly reading: TapeReading }> {
   snapTo(image: GreyImage, x: number, y: number): Point;
   scaleByTouch(image: GreyImage, touches: readonly Touch[]): TouchedScale;
   /** A page as a picture file the engine can open. */
-  bmpOf(page: GreyImage): Uint8Array;
+  pgmOf(page: GreyImage): Uint8Array;
 }
 
 /**
@@ -42,7 +42,7 @@ export function createDesk<Lock extends { readonly reading: TapeReading }>(
     const number = lastPage;
     const seen = await new Promise<readonly PageSymbol[] | undefined>((look) => {
       pages.set(number, look);
-      post({ kind: 'page', page: number, bytes: reader.bmpOf(page) });
+      post({ kind: 'page', page: number, bytes: reader.pgmOf(page) });
     });
     if (!seen) throw new Error('the engine could not look at a page');
     return seen;

@@ -1,4 +1,4 @@
-import { bmpOf } from '../tape/bmp.ts';
+import { pgmOf } from '../tape/pgm.ts';
 import { follow, lockOn } from '../tape/live.ts';
 import type { ToTapeWorker } from '../tape/protocol.ts';
 import { readTape } from '../tape/read-tape.ts';
@@ -8,7 +8,7 @@ import { createDesk } from './tape-desk.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
-const receive = createDesk({ bmpOf, follow, lockOn, readTape, scaleByTouch, snapTo }, (message) =>
+const receive = createDesk({ pgmOf, follow, lockOn, readTape, scaleByTouch, snapTo }, (message) =>
   self.postMessage(message),
 );
 

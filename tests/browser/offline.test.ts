@@ -33,6 +33,7 @@ test('once kept, every screen opens with the server gone', async () => {
   const app = await openApp(browser, served.address);
   await app.page.getByText(phoneWords.ready).waitFor();
   await app.page.getByText(phoneWords.readyNow).waitFor();
+  await app.page.getByText(phoneWords.tape.here).waitFor();
   await served.close();
   for (const { hash } of SCREENS) {
     await app.page.goto(`${served.address}${hash}`);

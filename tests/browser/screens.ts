@@ -24,6 +24,8 @@ export const SCREENS: readonly Screen[] = [
   { name: 'counting', hash: '#/centre/count', from: '#/centre' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
+  { name: 'reading a tape', hash: '#/tape' },
+  { name: 'a tape for a field', hash: '#/closures/tape?into=opening', from: '#/closures' },
   { name: 'garments', hash: '#/garments' },
   { name: 'keeping', hash: '#/hem/keep', from: '#/hem' },
   { name: 'settings', hash: '#/settings' },

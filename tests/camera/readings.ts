@@ -33,6 +33,7 @@ export function scaleAt(set: Partial<ReadScale> = {}): ReadScale {
       frame: rowFrame([0, 600], 0),
       model: { a: 1 / PX, b: 0, c: 0 },
       centre: 0,
+      ink: 1,
       from: 0,
       to: 200,
       zoneFrom: -2.5,

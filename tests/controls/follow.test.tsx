@@ -28,6 +28,7 @@ function Following({ bench, first }: { bench: Bench; first: Draft }) {
       bench={bench}
       services={{ speak, keepAwake }}
       onDraft={setTyped}
+      onTape={() => undefined}
       onLeave={() => undefined}
     />
   );

@@ -22,6 +22,7 @@ function Counting({ first, voice }: { first: Draft; voice: 'on' | 'off' }) {
       bench={benchOf({ voice })}
       services={services}
       onDraft={setTyped}
+      onTape={() => undefined}
       onLeave={() => undefined}
     />
   );

@@ -37,10 +37,12 @@ beforeEach(() => {
   vi.stubGlobal(
     'DOMPoint',
     class {
-      constructor(
-        public x: number,
-        public y: number,
-      ) {}
+      x: number;
+      y: number;
+      constructor(x: number, y: number) {
+        this.x = x;
+        this.y = y;
+      }
       matrixTransform() {
         return this;
       }

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createWorker, PSM } from 'tesseract.js';
 import { slimData } from '../../.ci/engine.mjs';
-import { bmpOf } from '../../src/tape/bmp.ts';
+import { pgmOf } from '../../src/tape/pgm.ts';
 import type { PageSymbol, ReadPage } from '../../src/tape/reading.ts';
 
 /** The character reader in Node, with the very data the app ships. */
@@ -15,11 +15,12 @@ export async function nodeEngine() {
   await worker.setParameters({
     tessedit_pageseg_mode: PSM.SINGLE_BLOCK,
     tessedit_char_whitelist: '0123456789 ',
+    user_defined_dpi: '150',
   });
   let spent = 0;
   const readPage: ReadPage = async (page) => {
     const start = performance.now();
-    const { data } = await worker.recognize(Buffer.from(bmpOf(page)), {}, { blocks: true });
+    const { data } = await worker.recognize(Buffer.from(pgmOf(page)), {}, { blocks: true });
     spent += performance.now() - start;
     return symbolsIn(data.blocks ?? []);
   };

@@ -22,7 +22,7 @@ const reader: TapeReader<Lock> = {
   follow: (lock) => lock,
   snapTo: (_, x, y) => ({ x: x + 0.5, y }),
   scaleByTouch: () => ({ ok: false, reason: 'one-only' }),
-  bmpOf: () => new Uint8Array([66, 77]),
+  pgmOf: () => new Uint8Array([80, 53]),
 };
 
 function desk(set: Partial<TapeReader<Lock>> = {}) {
@@ -40,7 +40,7 @@ test('a photo is read with what the engine sees on its pages', async () => {
   await job;
   expect(posted).toEqual([
     { kind: 'progress', id: 3, done: 0.5 },
-    { kind: 'page', page: 1, bytes: new Uint8Array([66, 77]) },
+    { kind: 'page', page: 1, bytes: new Uint8Array([80, 53]) },
     { kind: 'done', id: 3, answer: { ...read, tiltDegrees: 1 } },
   ]);
 });

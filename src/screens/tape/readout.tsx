@@ -30,7 +30,8 @@ export function Readout({ reading, told, between, bench }: Props) {
   const atRest = useRest(spoken(said));
   const { tiltDegrees } = reading;
   return (
-    <div class="told">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key
+    <section class="told" tabIndex={0} aria-label={words.told}>
       {told.ok && shown ? (
         <>
           <p class="number">
@@ -55,7 +56,7 @@ export function Readout({ reading, told, between, bench }: Props) {
           <p>{words.tape(tapeTolerance(told.mm).II, tapeTolerance(told.mm).III)}</p>
         </div>
       )}
-    </div>
+    </section>
   );
 }
 

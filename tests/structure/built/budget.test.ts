@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
@@ -11,6 +11,11 @@ import { FIRST, SCREENS } from '../../browser/screens.ts';
 /** Kilobytes of 1000 bytes, gzipped: what a phone waits for. */
 const FIRST_PAGE_KB = 20;
 const FURTHER_SCREEN_KB = 8;
+/** What reads a tape, once on a phone, as a server sends it that packs nothing. */
+const READER_KB = 4500;
+
+/** The tape reader's worker and the engine it asks: fetched ahead of a photo, not for the screen. */
+const READER = /^\/(engine\/|assets\/worker-)/;
 
 let browser: Browser;
 let served: Served;
@@ -56,12 +61,44 @@ test.each(SCREENS.filter((screen) => screen !== FIRST))(
     }
     const had = new Set(served.asked.slice(start, before));
     const added = served.asked.slice(before).filter((path) => !had.has(path));
-    const weight = weigh(name, added, FURTHER_SCREEN_KB);
+    const screen = added.filter((path) => !READER.test(path));
+    const weight = weigh(name, screen, FURTHER_SCREEN_KB);
     await close();
     expect(complaints).toEqual([]);
     expect(weight, listed(added)).toBeLessThanOrEqual(FURTHER_SCREEN_KB);
   },
 );
+
+test(`what reads a tape is at most ${READER_KB} KB, and comes as it is`, async () => {
+  const start = served.asked.length;
+  const { page, close } = await openFirst();
+  const told: (string | undefined)[] = [];
+  page.on('response', async (response) => {
+    if (READER.test(new URL(response.url()).pathname)) {
+      told.push(response.headers()['content-encoding']);
+    }
+  });
+  await goTo(page, '#/tape');
+  await expect
+    .poll(() => served.asked.slice(start).some((path) => path.endsWith('.wasm')), {
+      timeout: 20_000,
+    })
+    .toBe(true);
+  await settle(page);
+  await close();
+  const reader = [...new Set(served.asked.slice(start).filter((path) => READER.test(path)))];
+  const kilobytes =
+    reader.reduce((sum, path) => sum + statSync(join(inject('built'), path)).size, 0) / 1000;
+  table.push({
+    what: 'what reads a tape, not packed',
+    files: reader.length,
+    'KB gz': kilobytes.toFixed(2),
+    most: String(READER_KB),
+  });
+  expect(reader).toHaveLength(5);
+  expect(kilobytes, reader.join(', ')).toBeLessThanOrEqual(READER_KB);
+  expect(told.filter(Boolean)).toEqual([]);
+});
 
 test('what the service worker keeps is said', async () => {
   const from = served.asked.length;

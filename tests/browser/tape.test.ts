@@ -1,0 +1,285 @@
+import { deflateSync } from 'node:zlib';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { liveWords } from '../../src/words/live-words.ts';
+import { phoneWords } from '../../src/words/phone-words.ts';
+import { cannotWords, photoFaultWords } from '../../src/words/photo-words.ts';
+import { crc32 } from '../tapes/crc32.ts';
+import { axeFaults } from './axe.ts';
+import { launchBrowser, openApp, SMALL_PHONE, takePhone, waitUntilKept } from './harness.ts';
+import { cameraAt, photoOf } from './tape-pictures.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+const { drawn, file } = photoOf('cm tape on cloth', 3);
+const ON_SCALE = drawn.points.filter(({ onScale }) => onScale);
+
+const start = (at = '#/tape', serviceWorkers: 'allow' | 'block' = 'block') =>
+  openApp(browser, inject('address'), { at, size: SMALL_PHONE, serviceWorkers });
+
+type File = { name: string; mimeType: string; buffer: Buffer };
+
+async function choose(page: Page, photo: File) {
+  await page.getByLabel('Choose a photo').setInputFiles(photo);
+}
+
+const told = async (page: Page) => (await page.locator('.told').textContent()) ?? '';
+
+/** Where a place of the photo is on the screen. */
+async function onScreen(page: Page, { x, y }: { x: number; y: number }) {
+  const box = await page.locator('.photo svg').boundingBox();
+  if (!box) throw new Error('there is no photo to be seen');
+  const scale = Math.min(box.width / drawn.width, box.height / drawn.height);
+  return {
+    x: box.x + (box.width - scale * drawn.width) / 2 + scale * x,
+    y: box.y + (box.height - scale * drawn.height) / 2 + scale * y,
+    mmPerPx: 1 / scale,
+  };
+}
+
+test('a number comes from a photo into the field that asked in at most 4 taps', async () => {
+  const { page, complaints, close } = await start('#/closures');
+  let taps = 0;
+  const tap = async (x: number, y: number) => {
+    taps += 1;
+    await page.touchscreen.tap(x, y);
+  };
+  const middle = async (name: string, role: 'button' | 'label') => {
+    const target = role === 'label' ? page.getByText(name) : page.getByRole('button', { name });
+    await target.waitFor();
+    const box = await target.boundingBox();
+    if (!box) throw new Error(`${name} is not to be seen`);
+    await tap(box.x + box.width / 2, box.y + box.height / 2);
+  };
+  await middle('Photo', 'button');
+  await page.getByText('Take a photo').waitFor();
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    middle('Take a photo', 'label'),
+  ]);
+  await chooser.setFiles(file);
+  await page.getByRole('slider').waitFor();
+  const point = ON_SCALE[Math.floor(ON_SCALE.length / 2)];
+  if (!point) throw new Error('the scene has no point on its scale');
+  const at = await onScreen(page, point);
+  await tap(at.x, at.y);
+  await middle('Use: Opening', 'button');
+  const field = page.locator('input[name=opening]');
+  await field.waitFor();
+  expect(await field.inputValue()).toMatch(/^[\d.]+ ± 0\.\d+ cm$/);
+  // A finger can't aim better than a px of the screen, here some two thirds of a millimetre.
+  const read = 10 * Number.parseFloat(await field.inputValue());
+  expect(Math.abs(read - point.mm)).toBeLessThan(1.5);
+  expect(await page.locator('.answer').textContent()).not.toMatch(/not understood/);
+  expect(taps).toBeLessThanOrEqual(4);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('the line reads a drawn tape where it is put, and can be used by everyone', async () => {
+  for (const theme of ['paper', 'night'] as const) {
+    const app = await openApp(browser, inject('address'), {
+      at: '#/tape',
+      size: SMALL_PHONE,
+      bench: { theme },
+      serviceWorkers: 'block',
+    });
+    await choose(app.page, file);
+    await app.page.getByRole('slider').waitFor();
+    expect(await axeFaults(app.page), theme).toEqual([]);
+    await app.page.setViewportSize({ width: 1000, height: 1400 });
+    for (const point of ON_SCALE) {
+      const { x, y } = await onScreen(app.page, point);
+      await app.page.mouse.click(x, y);
+      const read = 10 * Number.parseFloat(await told(app.page));
+      expect(Math.abs(read - point.mm), `${point.mm} mm`).toBeLessThan(0.5);
+    }
+    await app.close();
+  }
+});
+
+const PICTURE_FAULTS: [string, File, string][] = [
+  [
+    'a text',
+    { name: 'a.txt', mimeType: 'text/plain', buffer: Buffer.from('hello') },
+    photoFaultWords['not-a-picture'],
+  ],
+  [
+    'half a photo',
+    { ...file, buffer: file.buffer.subarray(0, file.buffer.length / 2) },
+    photoFaultWords.damaged,
+  ],
+  [
+    'a kind of picture no browser knows',
+    { name: 'a.tif', mimeType: 'image/tiff', buffer: Buffer.from('II*\0nothing') },
+    photoFaultWords.strange,
+  ],
+  [
+    'a picture of 100 million pixels that must be decoded whole',
+    { name: 'a.png', mimeType: 'image/png', buffer: greyPng(10_000, 10_000) },
+    photoFaultWords['too-large'],
+  ],
+  [
+    'no tape',
+    { name: 'a.png', mimeType: 'image/png', buffer: greyPng(800, 600) },
+    cannotWords['no-tape'],
+  ],
+];
+
+test.each(PICTURE_FAULTS)('%s is said, and another can be chosen', async (_, photo, said) => {
+  const { page, complaints, close } = await start();
+  await choose(page, photo);
+  await page.getByRole('alert').waitFor();
+  expect(await page.getByRole('alert').textContent()).toBe(said);
+  expect(await axeFaults(page)).toEqual([]);
+  if (await page.getByText('Another photo').isVisible()) {
+    await page.getByText('Another photo').tap();
+  }
+  await choose(page, file);
+  await page.getByRole('slider').waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+const READER_FAULTS: [string, RegExp | undefined, (() => void) | undefined, string][] = [
+  ['without the engine', /\/engine\//, undefined, photoFaultWords['engine-missing']],
+  ['with half an engine', /\.wasm$/, undefined, photoFaultWords['engine-missing']],
+  ['without its worker', /\/assets\/worker-/, undefined, photoFaultWords['reader-failed']],
+  [
+    'where WebAssembly is refused',
+    undefined,
+    () => {
+      Object.defineProperty(globalThis, 'WebAssembly', { value: undefined });
+    },
+    photoFaultWords['engine-refused'],
+  ],
+];
+
+test.each(READER_FAULTS)(
+  '%s it says so, and offers touching lines',
+  async (_, missing, breakIt, said) => {
+    const app = await takePhone(browser, inject('address'), {
+      size: SMALL_PHONE,
+      serviceWorkers: 'block',
+    });
+    if (breakIt) await app.page.addInitScript(breakIt);
+    if (missing) await app.context.route(missing, (route) => route.abort());
+    await app.page.goto(`${inject('address')}#/tape`);
+    await choose(app.page, file);
+    await app.page.getByRole('alert').waitFor();
+    expect(await app.page.getByRole('alert').textContent()).toBe(said);
+    await app.page.getByRole('button', { name: 'Touch two lines' }).tap();
+    await app.page.getByText(/^Touch a long line/).waitFor();
+    await app.close();
+  },
+);
+
+test('lines touched by hand read the tape where its numbers can’t be read', async () => {
+  const app = await takePhone(browser, inject('address'), { serviceWorkers: 'block' });
+  await app.context.route(/\/engine\//, (route) => route.abort());
+  await app.page.goto(`${inject('address')}#/tape`);
+  await choose(app.page, file);
+  await app.page.getByRole('button', { name: 'Touch two lines' }).tap();
+  const whole = ON_SCALE.filter(({ mm }) => Number.isInteger(mm)).sort((a, b) => a.mm - b.mm);
+  const [first, last] = [whole[0], whole.at(-1)];
+  const between = ON_SCALE.find(
+    ({ mm }) => first && last && mm > first.mm + 30 && mm < last.mm - 30,
+  );
+  if (!first || !last || !between) throw new Error('the scene has no points for this');
+  for (const { x, y, mm } of [first, last]) {
+    await app.page.locator('.photo svg').waitFor();
+    const at = await onScreen(app.page, { x, y });
+    await app.page.touchscreen.tap(at.x, at.y);
+    await app.page.locator('.tile input').fill(`${mm} mm`);
+    await app.page.getByRole('button', { name: 'next field' }).tap();
+  }
+  await app.page.getByRole('button', { name: 'Done' }).tap();
+  await app.page.getByRole('slider').waitFor();
+  const at = await onScreen(app.page, between);
+  await app.page.touchscreen.tap(at.x, at.y);
+  const read = 10 * Number.parseFloat(await told(app.page));
+  // Two touches know nothing of a slant, and a finger aims no better than a px of the screen.
+  expect(Math.abs(read - between.mm)).toBeLessThan(4);
+  await app.close();
+});
+
+test('once everything is stored, a photo is read with no connection, shared ones too', async () => {
+  const app = await start('', 'allow');
+  await waitUntilKept(app.page);
+  await app.page.getByText(phoneWords.tape.here).waitFor({ timeout: 30_000 });
+  await app.context.setOffline(true);
+  await app.page.goto(`${inject('address')}#/tape`);
+  await app.page.reload();
+  await choose(app.page, file);
+  await app.page.getByRole('slider').waitFor();
+  // What the system does when another app shares a photo to this one.
+  await app.page.evaluate(async (photo) => {
+    const form = new FormData();
+    const bytes = Uint8Array.from(atob(photo), (letter) => letter.charCodeAt(0));
+    form.append('photo', new File([bytes], 'photo.png', { type: 'image/png' }));
+    await fetch('./share', { method: 'POST', body: form });
+  }, file.buffer.toString('base64'));
+  await app.page.goto(`${inject('address')}#/`);
+  await app.page.goto(`${inject('address')}#/tape?shared=1`);
+  await app.page.getByRole('slider').waitFor();
+  await app.page.reload();
+  expect(await app.page.getByRole('alert').textContent()).toBe(photoFaultWords['not-shared']);
+  await app.close();
+});
+
+test('the camera’s picture is read under the cross, and frozen into a photo', async () => {
+  const point = ON_SCALE[Math.floor(ON_SCALE.length / 2)];
+  if (!point) throw new Error('the scene has no point on its scale');
+  const camera = await launchBrowser([
+    '--use-fake-ui-for-media-stream',
+    '--use-fake-device-for-media-stream',
+    `--use-file-for-fake-video-capture=${cameraAt(drawn, point)}`,
+  ]);
+  const app = await openApp(camera, inject('address'), { at: '#/tape', serviceWorkers: 'block' });
+  await app.page.getByText('Live').tap();
+  await app.page.getByText(liveWords.held).waitFor({ timeout: 30_000 });
+  const read = 10 * Number.parseFloat(await told(app.page));
+  expect(Math.abs(read - point.mm)).toBeLessThan(0.5);
+  expect(await axeFaults(app.page)).toEqual([]);
+  await app.page.getByText('Freeze').tap();
+  await app.page.getByRole('slider').waitFor();
+  expect(app.complaints).toEqual([]);
+  await camera.close();
+});
+
+test('a camera that is refused, or isn’t there, is said', async () => {
+  const app = await start();
+  await app.page.getByText('Live').tap();
+  await app.page.getByText(/^(The camera is not allowed|There is no camera)/).waitFor();
+  await app.page.getByRole('button', { name: 'Back' }).tap();
+  await app.page.getByText('Choose a photo').waitFor();
+  await app.close();
+});
+
+/** A plain grey picture, however large, in a few kilobytes. Source: PNG (ISO/IEC 15948), 5 and 11. */
+function greyPng(width: number, height: number): Buffer {
+  const chunk = (type: string, data: Buffer) => {
+    const body = Buffer.concat([Buffer.from(type), data]);
+    const [length, check] = [Buffer.alloc(4), Buffer.alloc(4)];
+    length.writeUInt32BE(data.length);
+    check.writeUInt32BE(crc32(body));
+    return Buffer.concat([length, body, check]);
+  };
+  const header = Buffer.alloc(13);
+  header.writeUInt32BE(width, 0);
+  header.writeUInt32BE(height, 4);
+  header[8] = 8;
+  const rows = deflateSync(Buffer.alloc((width + 1) * height));
+  return Buffer.concat([
+    Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
+    chunk('IHDR', header),
+    chunk('IDAT', rows),
+    chunk('IEND', Buffer.alloc(0)),
+  ]);
+}
