@@ -73,19 +73,27 @@ export function replaceGarment(store: Store, garment: Garment): Promise<void> {
   return store.change(PREFIX + garment.id, () => garment);
 }
 
-/** Deletes a garment into the bin, or brings it back: written there before it goes here. */
-export async function moveGarment(store: Store, id: string, to: 'bin' | 'here'): Promise<void> {
-  const [from, into] = to === 'bin' ? [PREFIX, BIN] : [BIN, PREFIX];
-  const record = await store.load(from + id);
-  if (record === undefined) throw new GarmentError('gone');
-  await store.change(into + id, (old) => (to === 'here' ? (old ?? record) : record));
-  await store.change(from + id, () => undefined);
+/**
+ * Deletes a garment into the bin, or brings it back, in one step: nothing that another
+ * tab keeps on it meanwhile falls between.
+ * @throws GarmentError when there is no such garment any more
+ */
+export function moveGarment(store: Store, id: string, to: 'bin' | 'here'): Promise<void> {
+  const [from, into] = to === 'bin' ? [PREFIX + id, BIN + id] : [BIN + id, PREFIX + id];
+  return store.transact('readwrite', async (kept) => {
+    const record = await promisifyRequest<unknown>(kept.get(from));
+    const inTheWay = await promisifyRequest<unknown>(kept.get(into));
+    if (record === undefined) throw new GarmentError('gone');
+    kept.put(to === 'here' ? (inTheWay ?? record) : record, into);
+    kept.delete(from);
+    await promisifyRequest(kept.transaction);
+  });
 }
 
 /** Keys and values that belong together: read in one transaction. */
 function loadAll(store: Store, prefix: string): Promise<[string, unknown][]> {
   const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
-  return store.read(async (kept) => {
+  return store.transact('readonly', async (kept) => {
     const [keys, values] = await Promise.all([
       promisifyRequest(kept.getAllKeys(range)),
       promisifyRequest<unknown[]>(kept.getAll(range)),

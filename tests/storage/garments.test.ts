@@ -69,6 +69,34 @@ test('a garment that is gone can’t be changed by another tab', async () => {
   await expect(moveGarment(store, 'g', 'bin')).rejects.toMatchObject({ fault: 'gone' });
 });
 
+test('what one tab keeps while another deletes and brings back is not lost', async () => {
+  const name = fresh();
+  const tabs = [openStore(name), openStore(name)] as const;
+  await addGarment(tabs[0], newGarment('g', 'Coat', 0));
+  const confirmed: string[] = [];
+  const keep = async (id: string) => {
+    for (;;) {
+      try {
+        await changeGarment(tabs[1], 'g', (garment) => withKept(garment, one(id), 1));
+        confirmed.push(id);
+        return;
+      } catch (error) {
+        // It lies in the bin just now: said, and tried again.
+        expect(error).toMatchObject({ fault: 'gone' });
+      }
+    }
+  };
+  for (let i = 0; i < 40; i++) {
+    const kept = keep(`during ${i}`);
+    await moveGarment(tabs[0], 'g', 'bin');
+    await moveGarment(tabs[0], 'g', 'here');
+    await kept;
+  }
+  const { garments, deleted } = await loadGarments(tabs[0]);
+  expect(deleted).toEqual([]);
+  expect(garments[0]?.kept.map(({ id }) => id)).toEqual(confirmed);
+});
+
 test('a restore puts one garment in the place of its own and leaves the rest', async () => {
   const store = openStore(fresh());
   await addGarment(store, newGarment('a', 'Coat', 1));
