@@ -90,8 +90,17 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
   };
   const card = (start: string) =>
     document.querySelector<HTMLElement>(`article[aria-label^="${start}"]`);
-  const row = (within: ParentNode | null, start: string) =>
-    [...(within?.querySelectorAll('li') ?? [])].find((li) => li.textContent?.startsWith(start));
+  const row = (within: ParentNode | null, start: string, face: string) =>
+    [...(within?.querySelectorAll('li') ?? [])].find(
+      (li) => li.textContent?.startsWith(start) && button(li, face),
+    );
+  /** One garment is open at a time: what is done with one is on it once it is. */
+  const opened = async (start: string) => {
+    await openList();
+    card(start)?.querySelector<HTMLElement>('h2 [aria-expanded=false]')?.click();
+    await rendered();
+    return card(start) ?? document.createElement('p'); // it lies in the bin just now
+  };
 
   const obey = async (order: Order): Promise<boolean> => {
     switch (order.deed) {
@@ -116,9 +125,8 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
         return keepIt(order.name, kept);
       }
       case 'rename': {
-        await openList();
+        const key = button(await opened(order.start), words.rename);
         const before = card(order.start)?.ariaLabel;
-        const key = button(card(order.start) ?? document.createElement('p'), words.rename);
         if (!key) return false;
         key.click();
         const field = await until(() =>
@@ -130,23 +138,21 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
         return !refused();
       }
       case 'take-off': {
-        await openList();
-        const kept = row(card(order.start), order.name);
+        const kept = row(await opened(order.start), order.name, words.takeOff);
         const key = kept && button(kept, words.takeOff);
         if (!key) return false;
         key.click();
-        await until(() => !row(card(order.start), order.name) || refused());
+        await until(() => !row(card(order.start), order.name, words.takeOff) || refused());
         return !refused();
       }
       case 'delete and bring back': {
-        await openList();
-        const key = button(card(order.start) ?? document.createElement('p'), words.remove);
+        const key = button(await opened(order.start), words.remove);
         if (!key) return false;
         key.click();
         await until(() => !card(order.start) || refused());
         if (refused()) return false;
         const back = await until(() => {
-          const binned = row(document, order.start);
+          const binned = row(document, order.start, words.bringBack);
           return binned && button(binned, words.bringBack);
         });
         back.click();
