@@ -1,5 +1,13 @@
 import 'fake-indexeddb/auto';
-import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
+import {
+  cleanup,
+  configure,
+  fireEvent,
+  render,
+  screen,
+  waitFor,
+  within,
+} from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { App } from '../../src/app/app.tsx';
 import { readRoute } from '../../src/app/route.ts';
@@ -9,6 +17,9 @@ import { type Garment, type Kept, newGarment } from '../../src/garment/garment.t
 import { addGarment, loadGarments } from '../../src/storage/garments.ts';
 import { openStore, type Store, StoreError } from '../../src/storage/store.ts';
 import { benchOf } from '../controls/helpers.ts';
+
+// Parts are fetched, and the store writes, on a machine that may be busy.
+configure({ asyncUtilTimeout: 20_000 });
 
 const DAY = 24 * 60 * 60 * 1000;
 let stores = 0;
@@ -239,7 +250,7 @@ test('marks typed in centimetres are followed in inches at the same places', asy
 test('the demo’s marks have planned places at once, from the calculations themselves', async () => {
   start('#/garments', { unit: 'in' });
   await press('Show the invented one');
-  await screen.findByRole('button', { name: 'Follow all marks, in order' }, { timeout: 20_000 });
+  await screen.findByRole('button', { name: 'Follow all marks, in order' });
   const demo = await onlyOne();
   expect(demo).toMatchObject({ invented: true, name: expect.stringContaining('invented') });
   expect(screen.getByText(/Invented, to show the app with/)).toBeTruthy();
