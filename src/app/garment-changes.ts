@@ -1,7 +1,8 @@
 import type { Bench } from '../controls/bench.ts';
 import { standOf } from '../garment/backup-due.ts';
-import { copied, hasRoom, putBack, renamed, withoutKept } from '../garment/changes.ts';
+import { hasRoom } from '../garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../garment/garment.ts';
+import { copied, putBack, renamed, withoutKept } from '../garment/list-changes.ts';
 import type { RestoreChoice } from '../screens/garments/restore-preview.tsx';
 import { moveGarment, replaceGarment } from '../storage/garment-moves.ts';
 import { addGarment, changeGarment, GarmentError } from '../storage/garments.ts';

@@ -12,7 +12,7 @@ import {
   type Stop,
 } from '../screens/garments/follow-garment.tsx';
 import type { Store } from '../storage/store.ts';
-import { garmentFollowWords as words } from '../words/garment-follow-words.ts';
+import { garmentWords } from '../words/garment-words.ts';
 import { keepAwake } from './awake.ts';
 import { addressOf, part } from './garment-deeds.ts';
 import { type Followed, useFollowed } from './garment-followed.ts';
@@ -32,18 +32,23 @@ interface Props {
 
 /** All marks of a garment, or of one thing kept on it: where it has come to is in the address. */
 export function GarmentFollowPlace(props: Props) {
-  const { store, address, onLeave } = props;
+  const { store, address, bench, onLeave } = props;
   const followed = useFollowed(store, address.route.draft.g ?? '');
   const { garment, known, said } = followed;
   if (garment && known)
     return <Following {...props} {...followed} garment={garment} known={known} />;
   return (
-    <main class="waiting">
-      {said !== undefined && <p role="alert">{said}</p>}
-      <button type="button" class="plain" onClick={onLeave}>
-        {words.close}
-      </button>
-    </main>
+    <div class="garments" data-hand={bench.hand}>
+      <main>
+        <h1>{garmentWords.title}</h1>
+        {said !== undefined && <p role="alert">{said}</p>}
+      </main>
+      <nav class="actions" aria-label={garmentWords.title}>
+        <button type="button" onClick={onLeave}>
+          {garmentWords.back}
+        </button>
+      </nav>
+    </div>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 
+import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
 import { followWords, spoken } from '../words/follow-words.ts';
@@ -30,15 +31,17 @@ interface Props {
   at: number;
   /** What was measured of the mark, as typed; undefined or empty when it is as planned. */
   made: string | undefined;
+  /** Where it was planned, when that is not where the run has it now. */
+  planned?: ExactLength | undefined;
   bench: Bench;
   services: FollowServices;
   /** What is said before the first mark of a run, aloud too. */
   before?: string | undefined;
   /** Changes with every mark that is gone to. */
   turn: string;
-  /** Above the heading, and below the number. */
-  above?: ComponentChildren;
-  below?: ComponentChildren;
+  /** Under the heading, and under the number. */
+  of?: ComponentChildren;
+  notes?: ComponentChildren;
   /** Further things to do with this mark. */
   actions?: ComponentChildren;
   /** What the large key says. */
@@ -71,13 +74,15 @@ export function FollowRun(props: Props) {
     <div class="follow" data-hand={bench.hand}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <main tabIndex={0}>
-        {props.above}
         <h1>
           {at < count ? followWords.place(named.item, mark.label, count) : followWords.all(count)}
         </h1>
+        {props.of}
+        <Big mark={mark} at={at} marked={marked} bench={bench}>
+          {made !== '' && <MadeLine made={made} planned={props.planned ?? mark.at} bench={bench} />}
+        </Big>
+        {props.notes}
         <RunTape named={named} bench={bench} here={Math.min(at, count - 1)} onPick={props.onPick} />
-        <Big mark={mark} at={at} marked={marked} made={made} bench={bench} />
-        {props.below}
       </main>
       {measuring ? (
         <MadeEntry
@@ -120,10 +125,10 @@ function Big(props: {
   mark: MarkedMark;
   at: number;
   marked: MarkedRun;
-  made: string;
   bench: Bench;
+  children: ComponentChildren;
 }) {
-  const { mark, at, marked, made, bench } = props;
+  const { mark, at, marked, bench } = props;
   const [, figure = '', unit = ''] = /^(.*?)\s*([a-z]*)$/i.exec(onTape(mark.at, bench)) ?? [];
   return (
     <div class="big" aria-live="assertive" aria-atomic="true">
@@ -139,15 +144,16 @@ function Big(props: {
           <Rich text={followWords.step(onTape(mark.step, bench))} />
         </p>
       )}
-      {made !== '' && <MadeLine mark={mark} made={made} bench={bench} />}
+      {props.children}
     </div>
   );
 }
 
-function MadeLine({ mark, made, bench }: { mark: MarkedMark; made: string; bench: Bench }) {
+function MadeLine(props: { made: string; planned: ExactLength; bench: Bench }) {
+  const { made, planned, bench } = props;
   const reading = readLength(made, bench.unit);
   if (!reading.ok) return null;
-  const off = exactly((reading.value - mark.at) as typeof mark.at, bench);
+  const off = exactly(exactLength(reading.value - planned), bench);
   return (
     <p class="warning">
       <Rich text={followWords.made(exactly(reading.value, bench), off)} />

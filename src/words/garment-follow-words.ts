@@ -3,10 +3,7 @@ import { placeWords } from './place-words.ts';
 
 /** Following all marks of a garment, run after run. */
 export const garmentFollowWords = {
-  of: (kept: string, stage: string, run: string | undefined) =>
-    [kept, ...(run === undefined ? [] : [run]), stage].join(' · '),
-  newRun: (name: string, datum: Datum) =>
-    `A new run begins: ${name}. Measure ${placeWords(datum)}.`,
+  newRun: (name: string, datum: Datum) => `New run: ${name}. Measure ${placeWords(datum)}.`,
   asPlanned: 'Made, as planned.',
   next: 'Marked. Next',
   onward: 'Next to make',
@@ -16,5 +13,4 @@ export const garmentFollowWords = {
   spacingFails: 'The rest can’t be spaced anew around what is made:',
   leftOut: (names: string) =>
     `Left out, since there is no answer: ${names}. The end of this says why.`,
-  close: 'Close',
 };

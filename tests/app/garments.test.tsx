@@ -86,13 +86,13 @@ test('one press follows all marks of a garment: run by run, in order of the work
   const first = (await screen.findByRole('heading', { level: 1 })).textContent ?? '';
   const lines = Number(/of (\d+)/.exec(first)?.[1]);
   expect(lines).toBeGreaterThan(1);
-  expect(screen.getByText(/A new run begins: Front hem. Measure from the raw edge/)).toBeTruthy();
-  expect(screen.getByText(/Front hem · Turn up/)).toBeTruthy();
+  expect(screen.getByText(/New run: Front hem. Measure from the raw edge/)).toBeTruthy();
   next();
-  expect(screen.queryByText(/A new run begins/)).toBeNull();
+  expect(screen.getByText('Front hem · Turn up · Coat')).toBeTruthy();
+  expect(screen.queryByText(/New run/)).toBeNull();
   for (let i = 1; i < lines; i++) next();
   await heading('Hook 1 of 2');
-  expect(screen.getByText(/A new run begins: Hooks. Measure from the top edge/)).toBeTruthy();
+  expect(screen.getByText(/New run: Hooks. Measure from the top edge/)).toBeTruthy();
   expect(screen.getByText(/child under three/)).toBeTruthy();
   next();
   next();
@@ -218,7 +218,7 @@ test('a garment without marks, and one that is gone, say so and lead back', asyn
   cleanup();
   start('#/garments/follow?g=other');
   expect(await screen.findByText(/that garment was deleted/)).toBeTruthy();
-  await press('Close');
+  await press('Back');
   expect(await screen.findByRole('article', { name: 'Coat' })).toBeTruthy();
 });
 

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
 
 let browser: Browser;
@@ -42,9 +43,7 @@ test('all marks of a garment are followed, over a reload, and what was measured 
   const { page, complaints, close } = await start('#/garments');
   await page.getByText('Show the invented one').tap();
   await page.getByRole('button', { name: 'Follow all marks, in order' }).tap();
-  await page
-    .getByText(/A new run begins: Straight front hems. Measure from the raw edge/)
-    .waitFor();
+  await page.getByText(/New run: Straight front hems. Measure from the raw edge/).waitFor();
   const next = page.locator('.next');
   const at = () => page.getByRole('heading', { level: 1 }).textContent();
   const marksOf = async () => Number(/of (\d+)/.exec((await at()) ?? '')?.[1]);
@@ -63,7 +62,7 @@ test('all marks of a garment are followed, over a reload, and what was measured 
       await expect.poll(at).toBe(there);
     }
   }
-  await page.getByText(/A new run begins: Centre front, seven hooks/).waitFor();
+  await page.getByText(/New run: Centre front, seven hooks/).waitFor();
   await next.tap();
   await page.getByText('Hook 2 of 7').waitFor();
   await page.getByText('Made elsewhere').tap();
@@ -77,6 +76,55 @@ test('all marks of a garment are followed, over a reload, and what was measured 
   await page.getByText('as made 8.5 cm').waitFor();
   await page.getByText('0.2 cm further on').waitFor();
   await page.getByText('2 of 7 made').waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('with large text the number stays in sight, and nothing is out of reach', async () => {
+  const { page, complaints, close } = await start('#/garments');
+  await page.getByText('Show the invented one').tap();
+  await page.getByRole('button', { name: 'Follow all marks, in order' }).waitFor();
+  expect(await axeFaults(page), 'the open garment').toEqual([]);
+  const demo = new URLSearchParams(
+    await page.evaluate(
+      () =>
+        new Promise<string>((done) => {
+          const opening = indexedDB.open('thumbrule', 1);
+          opening.onsuccess = () => {
+            const asked = opening.result
+              .transaction('bench')
+              .objectStore('bench')
+              .get('open-garment');
+            asked.onsuccess = () => done(`g=${asked.result}`);
+          };
+        }),
+    ),
+  );
+  await page.goto(`${inject('address')}#/garments/follow?${demo}&only=hooks`);
+  await page.getByText('Hook 1 of 7').waitFor();
+  expect(await axeFaults(page), 'a run that begins').toEqual([]);
+  await page.getByText('Made elsewhere').tap();
+  await page.getByLabel(/where it really is/).fill('1.5');
+  await page.getByText('Keep this measure').tap();
+  await page.getByText('Space the rest anew').waitFor();
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  expect(await axeFaults(page), 'large text').toEqual([]);
+  const seen = await page.locator('.big b').boundingBox();
+  const pane = await page.locator('.follow main').boundingBox();
+  expect((seen?.y ?? 0) + (seen?.height ?? 0)).toBeLessThanOrEqual(
+    (pane?.y ?? 0) + (pane?.height ?? 0),
+  );
+  const next = await page.locator('.next').boundingBox();
+  expect(next?.height).toBeGreaterThanOrEqual(96);
+  expect((next?.y ?? 0) + (next?.height ?? 0)).toBeLessThanOrEqual(SMALL_PHONE.height);
+  await page.getByText('Space the rest anew').tap();
+  await page.getByText('Undo the new spacing').tap();
+  for (let i = 0; i < 7; i++) await page.locator('.next').tap();
+  await page.getByText(/All 7 marks made/).waitFor();
+  expect(await axeFaults(page), 'the end').toEqual([]);
+  expect(await page.evaluate(() => [scrollX, scrollY])).toEqual([0, 0]);
   expect(complaints).toEqual([]);
   await close();
 });

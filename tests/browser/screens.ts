@@ -25,6 +25,11 @@ export const SCREENS: readonly Screen[] = [
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'garments', hash: '#/garments' },
+  {
+    name: 'following a garment',
+    hash: '#/garments/follow?g=none',
+    from: '#/garments',
+  },
   { name: 'keeping', hash: '#/hem/keep', from: '#/hem' },
   { name: 'settings', hash: '#/settings' },
 ];

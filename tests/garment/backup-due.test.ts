@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { backupDue, readStand, standOf } from '../../src/garment/backup-due.ts';
-import { renamed } from '../../src/garment/changes.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
 import { type Garment, newGarment } from '../../src/garment/garment.ts';
+import { renamed } from '../../src/garment/list-changes.ts';
 
 // A week and twenty changes: common practice, no source.
 const DAY = 24 * 60 * 60 * 1000;

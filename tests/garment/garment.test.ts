@@ -1,14 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { previewBackup, readBackup, writeBackup } from '../../src/garment/backup.ts';
-import {
-  copied,
-  putBack,
-  renamed,
-  withChanged,
-  withKept,
-  withoutKept,
-} from '../../src/garment/changes.ts';
+import { withChanged, withKept } from '../../src/garment/changes.ts';
 import { checkGarment } from '../../src/garment/check.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
 import {
@@ -19,6 +12,7 @@ import {
   newGarment,
   STAGES,
 } from '../../src/garment/garment.ts';
+import { copied, putBack, renamed, withoutKept } from '../../src/garment/list-changes.ts';
 
 const hooks: Kept = {
   id: 'k1',

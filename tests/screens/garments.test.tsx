@@ -1,9 +1,10 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
 import { previewBackup } from '../../src/garment/backup.ts';
-import { renamed, withKept, withoutKept } from '../../src/garment/changes.ts';
+import { withKept } from '../../src/garment/changes.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
+import { renamed, withoutKept } from '../../src/garment/list-changes.ts';
 import type { GarmentDeeds } from '../../src/screens/garments/deeds.ts';
 import { type GarmentsProps, GarmentsScreen } from '../../src/screens/garments/garments.tsx';
 import { KeepScreen } from '../../src/screens/garments/keep.tsx';

@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
-import { renamed, withKept } from '../../src/garment/changes.ts';
+import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
+import { renamed } from '../../src/garment/list-changes.ts';
 import { moveGarment, replaceGarment } from '../../src/storage/garment-moves.ts';
 import {
   addGarment,

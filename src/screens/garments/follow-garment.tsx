@@ -6,7 +6,7 @@ import type { Fault, Field, NamedRun } from '../../controls/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { FollowRun, type FollowServices } from '../../controls/follow-run.tsx';
 import { Rich } from '../../controls/rich.tsx';
-import { madeOf } from '../../garment/as-made.ts';
+import { madeOf, plannedOf } from '../../garment/as-made.ts';
 import {
   countMade,
   type FollowedMark,
@@ -15,6 +15,7 @@ import {
   nextToMake,
 } from '../../garment/following.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { garmentFollowWords as words } from '../../words/garment-follow-words.ts';
 import { garmentWords } from '../../words/garment-words.ts';
 import { Fetched } from './fetched.tsx';
@@ -101,22 +102,17 @@ function OneMark(props: Props & { runs: readonly FollowedRun[]; here: FollowedMa
       named={named}
       at={here.mark}
       made={made}
+      planned={plannedFor(stop, label)}
       bench={bench}
       services={props.services}
       before={begin}
       turn={`${here.run}.${here.mark}`}
-      above={
-        <p class="of">
-          {garment.name}
-          <br />
-          {words.of(
-            kept.name,
-            garmentWords.stages[kept.stage] ?? '',
-            stop.oneOfSeveral ? named.name : undefined,
-          )}
-        </p>
+      of={
+        begin === undefined && (
+          <p class="of">{[name, garmentWords.stages[kept.stage], garment.name].join(' · ')}</p>
+        )
       }
-      below={<Notes {...props} made={made} begin={begin} />}
+      notes={<Notes {...props} made={made} begin={begin} />}
       actions={
         <>
           {made !== undefined && (
@@ -138,6 +134,13 @@ function OneMark(props: Props & { runs: readonly FollowedRun[]; here: FollowedMa
       onLeave={deeds.leave}
     />
   );
+}
+
+/** The plan that was kept of a mark that is now where it was measured. */
+function plannedFor({ kept, run, named }: Stop, label: string): ExactLength | undefined {
+  const sewn = named.run.marks.some((mark) => mark.label === label && mark.kind === 'sewn');
+  const planned = kept.runs[run] && plannedOf(kept.runs[run], label);
+  return sewn && planned !== undefined ? exactLength(planned) : undefined;
 }
 
 /** What is to be known at this mark: that a run begins, its cautions, what was not kept. */

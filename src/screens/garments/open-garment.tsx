@@ -1,7 +1,7 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 
 import type { Bench } from '../../controls/bench.ts';
-import { type Garment, STAGES } from '../../garment/garment.ts';
+import { type Garment, inOrder, STAGES } from '../../garment/garment.ts';
 import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
 import { garmentWords as words } from '../../words/garment-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
@@ -16,6 +16,8 @@ interface Props {
 
 /** The garment that is open: its stages in order, what is kept at each, what was taken off. */
 export function OpenGarment({ garment, bench, deeds }: Props) {
+  const drawn = useDrawn(garment.kept.length);
+  const first = inOrder(garment).slice(0, drawn);
   return (
     <>
       {garment.invented && <p>{listWords.invented}</p>}
@@ -27,7 +29,7 @@ export function OpenGarment({ garment, bench, deeds }: Props) {
         </button>
       )}
       {STAGES.map((stage) => {
-        const there = garment.kept.filter((kept) => kept.stage === stage);
+        const there = first.filter((kept) => kept.stage === stage);
         if (there.length === 0) return null;
         return (
           <section key={stage} aria-label={words.stages[stage]}>
@@ -44,6 +46,18 @@ export function OpenGarment({ garment, bench, deeds }: Props) {
       {garment.takenOff.length > 0 && <TakenOff garment={garment} deeds={deeds} />}
     </>
   );
+}
+
+/** Kept calculations that are drawn at once: more than are in view of a garment just opened. */
+const AT_ONCE = 12;
+
+/** How many are drawn: those in view at once, the others after they are painted, more each time. */
+function useDrawn(count: number): number {
+  const [drawn, setDrawn] = useState(AT_ONCE);
+  useEffect(() => {
+    if (drawn < count) setDrawn(drawn + 100);
+  }, [drawn, count]);
+  return drawn;
 }
 
 /** What is done with the garment as a whole. */
