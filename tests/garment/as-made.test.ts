@@ -57,6 +57,9 @@ test('only what was measured since the opening is taken over', () => {
     '2': '3.4 cm',
     '3': '5.2 cm',
   });
+  // What was opened with and not touched gives way to what was measured anew elsewhere.
+  const anew = withMade(run, '2', '3.6 cm');
+  expect(withMeasures(anew, opened, opened).made['2']).toBe('3.6 cm');
   // A measure taken away is as planned, and still made.
   expect(withMeasures(run, opened, new Map()).made).toEqual({ '1': '', '2': '' });
 });
