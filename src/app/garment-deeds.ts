@@ -1,39 +1,56 @@
-import { type Garment, type Kept, newGarment } from '../garment/garment.ts';
+import type { Garment, Kept } from '../garment/garment.ts';
 import { GarmentError } from '../storage/garments.ts';
-import { StoreError } from '../storage/store.ts';
+import { type Store, StoreError } from '../storage/store.ts';
 import { garmentWords as words } from '../words/garment-words.ts';
+import { draftOf } from './garment-draft.ts';
+
+/** The garment that is open: its id, or nothing when the maker closed it. */
+export const OPEN_KEY = 'open-garment';
+
+/** When the last backup was made, and when it was put off. */
+export const BACKUP_KEY = 'last-backup';
+export const PUT_OFF_KEY = 'backup-put-off';
+
+/** A part of the app that could not be fetched. */
+class PartError extends Error {}
+
+/** A part of the app fetched when it is wanted. */
+export function part<Part>(load: Promise<Part>): Promise<Part> {
+  return load.catch((cause: unknown) => {
+    throw new PartError('not fetched', { cause });
+  });
+}
 
 /** Why something was not kept, as a sentence with the mend. */
 export function notKept(error: unknown): string {
-  if (error instanceof GarmentError || error instanceof StoreError)
+  if (error instanceof GarmentError || error instanceof StoreError) {
     return words.failed[error.fault];
+  }
+  if (error instanceof PartError) return words.failed.part;
   throw error;
 }
 
-/** A garment made now. */
-export function makeGarment(name: string): Garment {
-  return newGarment(crypto.randomUUID(), name, Date.now());
+/** Where something is kept, as an address holds it. */
+export function placeOf(garment: string, kept: string): string {
+  return `${garment}.${kept}`;
 }
 
 /** The address of something kept: its calculation, as typed, and where it is kept. */
-export function addressOf(garment: Garment, kept: Kept, mode: string) {
+export function addressOf(garment: Garment, kept: Kept) {
   return {
     screen: kept.calculation,
-    mode,
-    draft: { ...kept.draft, kept: `${garment.id}.${kept.id}` },
+    mode: '',
+    draft: { ...draftOf(kept), kept: placeOf(garment.id, kept.id) },
   };
+}
+
+/** Which garment is to be shown open: what was opened last, at first the latest changed. */
+export async function loadOpen(store: Store, garments: readonly Garment[]): Promise<string> {
+  const open = await store.load(OPEN_KEY);
+  return typeof open === 'string' ? open : (garments[0]?.id ?? '');
 }
 
 /** Asks once that the browser doesn't clear what is kept when space runs out. */
 export function askToPersist(): void {
   void navigator.storage?.persist?.().catch(() => false);
-}
-
-/** Hands a text to the phone as a file. */
-export function saveFile(name: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }

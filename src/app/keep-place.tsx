@@ -2,11 +2,14 @@ import { useEffect, useState } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
-import { type Garment, type Kept, type Stage, withKept } from '../garment/garment.ts';
+import { hasRoom, withKept } from '../garment/changes.ts';
+import { type Garment, type Kept, newGarment, type Stage } from '../garment/garment.ts';
 import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
-import { addGarment, changeGarment, loadGarments } from '../storage/garments.ts';
+import { addGarment, changeGarment, GarmentError, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
-import { askToPersist, makeGarment, notKept } from './garment-deeds.ts';
+import { askToPersist, loadOpen, notKept, OPEN_KEY, placeOf } from './garment-deeds.ts';
+import { asKept } from './garment-draft.ts';
+import { keptOf } from './garment-kept.ts';
 
 interface Props {
   store: Store;
@@ -31,49 +34,53 @@ const STAGE_OF: Readonly<Record<string, Stage>> = {
 /** Keeps what is typed on a garment: as something new, or in place of what it was opened from. */
 export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
   const [garments, setGarments] = useState<readonly Garment[]>();
+  const [open, setOpen] = useState('');
   const [said, setSaid] = useState<string>();
   useEffect(() => {
-    loadGarments(store).then(
-      (all) => setGarments(all.garments),
-      (error: unknown) => {
-        setGarments([]);
-        setSaid(notKept(error));
-      },
-    );
+    const load = async () => {
+      const all = await loadGarments(store);
+      setOpen(await loadOpen(store, all.garments));
+      setGarments(all.garments);
+    };
+    load().catch((error: unknown) => {
+      setGarments([]);
+      setSaid(notKept(error));
+    });
   }, [store]);
   if (!garments) return null;
 
-  const [garmentId, keptId] = (draft.kept ?? '').split('.');
-  const before = garments.find(({ id }) => id === garmentId)?.kept.find(({ id }) => id === keptId);
+  const from = openedFrom(garments, draft.kept);
   const keep = async (wish: KeepWish) => {
-    const id =
-      before && wish.name === before.name && wish.garment === garmentId
-        ? before.id
-        : crypto.randomUUID();
-    const kept = {
-      ...keptOf(calculation, draft, bench),
-      id,
-      name: wish.name.trim(),
-      stage: wish.stage,
+    const { kept } = from ?? {};
+    const inPlace = kept && wish.name === kept.name && wish.garment === from?.garment;
+    const id = inPlace ? kept.id : crypto.randomUUID();
+    const target = wish.garment === '' ? fresh(wish.newName) : undefined;
+    const to = target?.id ?? wish.garment;
+    // With what another tab, or following its marks, has made of it meanwhile.
+    const keptAs = (garment: Garment) => {
+      const before = garment.kept.find((one) => one.id === id);
+      const { name, stage } = wish;
+      return { ...keptOf(calculation, draft, bench, before), id, name: name.trim(), stage };
     };
-    const target = wish.garment === '' ? makeGarment(wish.newName) : undefined;
     try {
-      if (target) await addGarment(store, target);
-      const to = target?.id ?? wish.garment;
-      await changeGarment(store, to, (garment) => withKept(garment, kept, Date.now()));
+      if (target) {
+        await addGarment(store, keptOn(target, keptAs(target)));
+        await store.change(OPEN_KEY, () => to);
+      } else await changeGarment(store, to, (garment) => keptOn(garment, keptAs(garment)));
       askToPersist();
-      onDone({ ...draft, kept: `${to}.${id}` });
+      onDone({ ...asKept(draft), kept: placeOf(to, id) });
     } catch (error) {
       setSaid(notKept(error));
     }
   };
+  const isThere = garments.some(({ id }) => id === open);
   return (
     <KeepScreen
       garments={garments}
       first={{
-        name: before?.name ?? calculation.title,
-        stage: before?.stage ?? STAGE_OF[calculation.id] ?? 'cut',
-        garment: before ? (garmentId ?? '') : (garments[0]?.id ?? ''),
+        name: from?.kept.name ?? calculation.title,
+        stage: from?.kept.stage ?? STAGE_OF[calculation.id] ?? 'cut',
+        garment: from?.garment ?? (isThere ? open : (garments[0]?.id ?? '')),
         newName: '',
       }}
       hand={bench.hand}
@@ -84,14 +91,26 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
   );
 }
 
-/** What is typed and where its marks are planned, without the place it was kept at. */
-function keptOf(
-  calculation: Calculation,
-  { kept: _, ...draft }: Draft,
-  bench: Bench,
-): Pick<Kept, 'calculation' | 'draft' | 'planned'> {
-  const work = calculation.work(draft, bench);
-  const marks = work.ok ? work.answer.runs.flatMap(({ run }) => run.marks) : [];
-  const planned = marks.filter(({ label }) => label !== '').map(({ label, at }) => [label, at]);
-  return { calculation: calculation.id, draft, planned: Object.fromEntries(planned) };
+function fresh(name: string): Garment {
+  return newGarment(crypto.randomUUID(), name, Date.now());
+}
+
+/**
+ * With a calculation kept on it.
+ * @throws GarmentError when it holds as many as one can
+ */
+function keptOn(garment: Garment, kept: Kept): Garment {
+  if (!hasRoom(garment.kept) && !garment.kept.some(({ id }) => id === kept.id)) {
+    throw new GarmentError('many');
+  }
+  return withKept(garment, kept, Date.now());
+}
+
+/** What a draft was opened from, when it is still there. */
+function openedFrom(garments: readonly Garment[], place: string | undefined) {
+  for (const garment of garments) {
+    const kept = garment.kept.find(({ id }) => placeOf(garment.id, id) === place);
+    if (kept) return { garment: garment.id, kept };
+  }
+  return undefined;
 }

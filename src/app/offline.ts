@@ -1,4 +1,5 @@
 import type { Workbox, WorkboxLifecycleWaitingEvent } from 'workbox-window';
+import { type Touch, watchForTouch } from './offline-touch.ts';
 
 /**
  * Why the app can't be had without a connection.
@@ -13,7 +14,10 @@ export type OfflineBlock = 'insecure' | 'unsupported' | 'refused' | 'incomplete'
 export interface OfflineNews {
   /** Every part of the app is on the device. Said once at each start. */
   onReady(): void;
-  /** A newer build waits. `apply` takes it over, and reloads every open page of the app. */
+  /**
+   * A newer build waits. `apply` takes it over, and reloads every open page of the app:
+   * this one at once, another one that is being typed in at the next pause.
+   */
   onUpdate(apply: () => void): void;
   onBlocked(reason: OfflineBlock): void;
   /** Puts away what was typed. The page reloads only after this has settled without an error. */
@@ -39,12 +43,12 @@ export function watchOffline(news: OfflineNews, reload = () => location.reload()
     news.onBlocked(workers);
     return;
   }
-  const touched = watchForTouch();
-  reloadWhenTakenOver(workers, news, reload);
+  const touch = watchForTouch();
+  reloadWhenTakenOver(workers, touch, () => giveUpPage(news, reload));
   // A worker is active only once everything on its list has been kept.
   void workers.ready.then(() => news.onReady());
   afterFirstPaint()
-    .then(() => register(news, touched))
+    .then(() => register(news, touch))
     .catch(() => {
       // A page that is controlled works without a connection whatever was refused just now.
       if (!workers.controller) news.onBlocked('refused');
@@ -60,7 +64,7 @@ function serviceWorkers(): ServiceWorkerContainer | OfflineBlock {
   }
 }
 
-async function register(news: OfflineNews, touched: () => boolean): Promise<void> {
+async function register(news: OfflineNews, touch: Touch): Promise<void> {
   const { Workbox, messageSW } = await import('workbox-window');
   const book = new Workbox('./sw.js', { updateViaCache: 'none' });
   let registration: ServiceWorkerRegistration | undefined;
@@ -71,9 +75,12 @@ async function register(news: OfflineNews, touched: () => boolean): Promise<void
     return (await Promise.race([asked, after(ANSWER_MS)])) === true;
   };
   const offer = async ({ sw, wasWaitingBeforeRegister }: WorkboxLifecycleWaitingEvent) => {
-    if (wasWaitingBeforeRegister && !touched() && (await takeOver(sw, true))) return;
+    if (wasWaitingBeforeRegister && !touch.ever() && (await takeOver(sw, true))) return;
     // By the time of the press a yet newer build may be the one that waits.
-    news.onUpdate(() => void takeOver(registration?.waiting, false));
+    news.onUpdate(() => {
+      touch.agree();
+      void takeOver(registration?.waiting, false);
+    });
   };
 
   book.addEventListener('waiting', (event) => void offer(event));
@@ -99,12 +106,12 @@ function lookForUpdates(book: Workbox): void {
  */
 function reloadWhenTakenOver(
   workers: ServiceWorkerContainer,
-  news: OfflineNews,
-  reload: () => void,
+  touch: Touch,
+  giveUp: () => void,
 ): void {
   let controlled = workers.controller !== null;
   workers.addEventListener('controllerchange', () => {
-    if (controlled) void giveUpPage(news, reload);
+    if (controlled) void touch.pause().then(giveUp);
     controlled = true;
   });
 }
@@ -126,18 +133,6 @@ async function giveUpPage(news: OfflineNews, reload: () => void): Promise<void> 
 async function pageComesBack(): Promise<boolean> {
   const kept = await caches.match('./index.html', { ignoreSearch: true });
   return kept !== undefined || navigator.onLine;
-}
-
-/** @returns whether the maker has touched anything since */
-function watchForTouch(): () => boolean {
-  let touched = false;
-  const note = () => {
-    touched = true;
-  };
-  for (const kind of ['pointerdown', 'keydown', 'input']) {
-    window.addEventListener(kind, note, { capture: true, once: true, passive: true });
-  }
-  return () => touched;
 }
 
 function afterFirstPaint(): Promise<void> {

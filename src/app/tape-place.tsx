@@ -2,7 +2,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
-import { readMade, writeMade } from '../controls/made.ts';
+import { madeKey, readMade, writeMade } from '../controls/made.ts';
 import { typeSeparator } from '../controls/pad-edit.ts';
 import { TapeScreen } from '../screens/tape/tape-screen.tsx';
 import { followWords } from '../words/follow-words.ts';
@@ -53,7 +53,8 @@ export function typedInto(
 ): Draft {
   const mark = MADE.exec(into)?.[1];
   if (mark !== undefined) {
-    return { ...draft, made: writeMade(readMade(draft.made ?? ''), mark, text) };
+    const key = madeKey(Number(draft.run ?? 0));
+    return { ...draft, [key]: writeMade(readMade(draft[key] ?? ''), mark, text) };
   }
   const lengths = calculation.fields(draft).filter(({ kind }) => kind.startsWith('length'));
   const field = lengths.find(({ key }) => key === into) ?? lengths[0];

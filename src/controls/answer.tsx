@@ -10,26 +10,32 @@ import './answer.css';
 interface Props {
   answer: Answer;
   bench: Bench;
-  scroller: RefObject<HTMLElement | null>;
 }
 
-/** The answer in words: the number, what to do with it, every mark, how it was got. */
-export function AnswerWords({ answer, bench, scroller }: Props) {
+/** The answer in words: the number, what to do with it, what to mind. */
+export function AnswerWords({ answer, bench }: Props) {
   return (
     <>
-      <div class="answer" aria-live="polite" aria-atomic="true">
-        <p class="number">
-          <Headline {...answer.headline} bench={bench} />
+      <p class="number">
+        <Headline {...answer.headline} bench={bench} />
+      </p>
+      <p>
+        <Rich text={answer.sentence} />
+      </p>
+      {answer.warnings.map((warning) => (
+        <p class="warning" key={warning}>
+          <Rich text={warning} />
         </p>
-        <p>
-          <Rich text={answer.sentence} />
-        </p>
-        {answer.warnings.map((warning) => (
-          <p class="warning" key={warning}>
-            <Rich text={warning} />
-          </p>
-        ))}
-      </div>
+      ))}
+    </>
+  );
+}
+
+/** What can be read after the answer: every mark, drawings, further lines, how it was got. */
+export function AnswerParts(props: Props & { scroller: RefObject<HTMLElement | null> }) {
+  const { answer, bench, scroller } = props;
+  return (
+    <>
       {answer.runs
         .filter(({ run }) => run.marks.length > 1)
         .map(({ name, run }) => (

@@ -2,7 +2,7 @@ import { useMemo, useRef } from 'preact/hooks';
 
 import { viewWords } from '../words/control-words.ts';
 import { Actions } from './actions.tsx';
-import { AnswerWords } from './answer.tsx';
+import { AnswerParts, AnswerWords } from './answer.tsx';
 import type { Bench } from './bench.ts';
 import {
   type Calculation,
@@ -45,11 +45,15 @@ export function CalculationView(props: Props) {
         {work.ok && work.answer.runs[0] && <TapeOfRun named={work.answer.runs[0]} bench={bench} />}
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
         <section class="scroll" ref={scroller} tabIndex={0} aria-label={viewWords.answer}>
-          {work.ok ? (
-            <AnswerWords answer={work.answer} bench={bench} scroller={scroller} />
-          ) : (
-            <FaultsOf faults={work.faults} fields={fields} bench={bench} id={FAULT_ID} />
-          )}
+          {/* One region for answers and faults: one that comes with its words is not read out. */}
+          <div class="answer" id={FAULT_ID} aria-live="polite" aria-atomic="true">
+            {work.ok ? (
+              <AnswerWords answer={work.answer} bench={bench} />
+            ) : (
+              <FaultsOf faults={work.faults} fields={fields} bench={bench} />
+            )}
+          </div>
+          {work.ok && <AnswerParts answer={work.answer} bench={bench} scroller={scroller} />}
         </section>
       </main>
       <Actions

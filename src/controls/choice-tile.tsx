@@ -1,3 +1,4 @@
+import { focusChosen } from './choices.tsx';
 import type { TileProps } from './field-tile.tsx';
 import { Rich } from './rich.tsx';
 
@@ -12,7 +13,7 @@ export function ChoiceTile({ field, text, current, wrong, onPick }: TileProps) {
       class={current ? 'tile now' : 'tile'}
       aria-pressed={current}
       aria-describedby={wrong}
-      onClick={() => onPick(field.key)}
+      onClick={() => (current ? focusChosen() : onPick(field.key))}
     >
       <span>{field.label}</span>
       <span class="typed">

@@ -1,3 +1,5 @@
+import { useLayoutEffect } from 'preact/hooks';
+
 import { padWords } from '../words/pad-words.ts';
 import { adopt } from './adopt.ts';
 import type { Bench } from './bench.ts';
@@ -15,8 +17,21 @@ interface Props {
   onNext: () => void;
 }
 
+/**
+ * Goes to the way that is chosen now. By Tab it can't be reached from its tile: on the way
+ * there the other fields would put their keys in its place.
+ */
+export function focusChosen(): void {
+  document
+    .querySelector<HTMLElement>('.choices [aria-pressed=true]')
+    ?.focus({ preventScroll: true });
+}
+
 /** The ways a field can be, where the pad would be. */
 export function Choices({ field, chosen, hand, onChoose, onNext }: Props) {
+  useLayoutEffect(() => {
+    if (document.activeElement?.closest('.tiles')) focusChosen();
+  }, [field.key]);
   return (
     <fieldset class="choices" data-hand={hand} aria-label={field.label}>
       {field.options.map((option) => (

@@ -11,15 +11,14 @@ interface Props {
   faults: readonly Fault[];
   fields: readonly Field[];
   bench: Bench;
-  id: string;
 }
 
 /** Why there is no answer, and what would mend it; mistakes before what is merely unfinished. */
-export function FaultList({ faults, fields, bench, id }: Props) {
+export function FaultList({ faults, fields, bench }: Props) {
   const mistakes = faults.filter((fault) => !isUnfinished(fault));
   const said = mistakes.length > 0 ? mistakes : faults.slice(0, 1);
   return (
-    <div class="answer" id={id} aria-live="polite">
+    <>
       <p class="number none" aria-hidden="true">
         <strong>{answerWords.none}</strong>
       </p>
@@ -28,7 +27,7 @@ export function FaultList({ faults, fields, bench, id }: Props) {
           <Rich text={faultWords(fault, fields, bench)} />
         </p>
       ))}
-    </div>
+    </>
   );
 }
 

@@ -17,8 +17,8 @@ interface Props {
   text: string;
   onKeep: (text: string) => void;
   onCancel: () => void;
-  /** Reads it off a tape instead. */
-  onTape: () => void;
+  /** Reads it off a tape instead, where that is possible. */
+  onTape?: (() => void) | undefined;
 }
 
 /** Where one mark was really made. Empty takes the measure away again. */
@@ -44,9 +44,11 @@ export function MadeEntry({ bench, item, text: first, onKeep, onCancel, onTape }
         <button type="button" onClick={onCancel}>
           {followWords.cancel}
         </button>
-        <button type="button" onClick={onTape}>
-          {viewWords.tape}
-        </button>
+        {onTape && (
+          <button type="button" onClick={onTape}>
+            {viewWords.tape}
+          </button>
+        )}
         <button type="button" class="main" disabled={!empty && !reading.ok} onClick={keep}>
           {empty ? followWords.asPlanned : followWords.keep}
         </button>

@@ -1,6 +1,11 @@
 /** What was measured of marks made, as typed: by mark label. */
 export type Made = ReadonlyMap<string, string>;
 
+/** Where a draft holds what was measured of a run: each run of a calculation has its own. */
+export function madeKey(run: number): string {
+  return run === 0 ? 'made' : `made-${run + 1}`;
+}
+
 /** Reads `3=15.6; 5=30 1/8 in`. What is not such a pair is passed over. */
 export function readMade(text: string): Made {
   const made = new Map<string, string>();

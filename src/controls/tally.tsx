@@ -56,12 +56,9 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
             </p>
           ))
         ) : (
-          <FaultList
-            faults={work.faults}
-            fields={calculation.fields(draft)}
-            bench={bench}
-            id="tally-fault"
-          />
+          <div class="answer" aria-live="polite">
+            <FaultList faults={work.faults} fields={calculation.fields(draft)} bench={bench} />
+          </div>
         )}
       </main>
       <div class="actions">

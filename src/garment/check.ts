@@ -1,4 +1,12 @@
-import { type Garment, type Kept, LONGEST_NAME, MOST_KEPT, STAGES } from './garment.ts';
+import { runsOfFirst } from './first-version.ts';
+import {
+  type Garment,
+  type Kept,
+  type KeptRun,
+  LONGEST_NAME,
+  MOST_KEPT,
+  STAGES,
+} from './garment.ts';
 
 /** Why something that was read is no garment. */
 export type Damage =
@@ -14,49 +22,84 @@ export type Checked<Value> = { ok: true; value: Value } | { ok: false; damage: D
 const LONGEST_TEXT = 20_000;
 const MOST_FIELDS = 100;
 const MOST_MARKS = 2000;
+const MOST_RUNS = 100;
+
+/** The version of a record that is written; those before it are read. */
+const VERSION = 2;
 
 /**
  * Takes only what is a garment in every part, and of it only what is known: what
- * a file or a store holds is anyone's.
+ * a file or a store holds is anyone's. A record of the first version becomes one of this.
  */
 export function checkGarment(read: unknown): Checked<Garment> {
   if (!isRecord(read)) return { ok: false, damage: { kind: 'not-a-garment' } };
-  const { version, id, name, invented, kept, changed } = read;
-  if (typeof version === 'number' && version > 1) {
+  const { version, id, name, invented, changed } = read;
+  if (typeof version === 'number' && version > VERSION) {
     return { ok: false, damage: { kind: 'newer', version } };
   }
-  if (version !== 1) return { ok: false, damage: { kind: 'not-a-garment' } };
+  if (version !== 1 && version !== VERSION) {
+    return { ok: false, damage: { kind: 'not-a-garment' } };
+  }
   if (!isName(id)) return damaged('id');
   if (!isName(name)) return damaged('name');
   if (typeof invented !== 'boolean') return damaged('invented');
-  if (typeof changed !== 'number' || !Number.isFinite(changed)) return damaged('changed');
-  if (!Array.isArray(kept) || kept.length > MOST_KEPT) return damaged('kept');
-  const all: Kept[] = [];
-  for (const [i, one] of kept.entries()) {
-    const checked = checkKept(one);
-    if (!checked) return damaged(`kept ${i + 1}`);
-    all.push(checked);
-  }
-  if (new Set(all.map((one) => one.id)).size < all.length) return damaged('kept');
-  return { ok: true, value: { version: 1, id, name, invented, kept: all, changed } };
+  if (!isPlace(changed)) return damaged('changed');
+  const kept = checkAll(read.kept, version, 'kept');
+  if (!kept.ok) return kept;
+  if (new Set(kept.value.map((one) => one.id)).size < kept.value.length) return damaged('kept');
+  const takenOff = checkAll(version === 1 ? [] : read.takenOff, version, 'taken off');
+  if (!takenOff.ok) return takenOff;
+  // The first version did not count: what it holds may be in no backup yet.
+  const edits = version === 1 ? Number(!invented) : read.edits;
+  if (!isPlace(edits) || edits < 0) return damaged('edits');
+  const parts = { id, name, invented, kept: kept.value, takenOff: takenOff.value, changed, edits };
+  return { ok: true, value: { version: VERSION, ...parts } };
 }
 
-function checkKept(read: unknown): Kept | undefined {
+function checkAll(read: unknown, version: number, part: string): Checked<readonly Kept[]> {
+  if (!Array.isArray(read) || read.length > MOST_KEPT) return damaged(part);
+  const all: Kept[] = [];
+  for (const [i, one] of read.entries()) {
+    const checked = checkKept(one, version);
+    if (!checked) return damaged(`${part} ${i + 1}`);
+    all.push(checked);
+  }
+  return { ok: true, value: all };
+}
+
+function checkKept(read: unknown, version: number): Kept | undefined {
   if (!isRecord(read)) return undefined;
-  const { id, name, stage, calculation, draft, planned } = read;
+  const { id, name, stage, calculation } = read;
   const knownStage = STAGES.find((known) => known === stage);
   if (!isName(id) || !isName(name) || !isName(calculation) || !knownStage) return undefined;
-  const typed = entriesOf(draft, MOST_FIELDS, isText);
-  const marks = entriesOf(planned, MOST_MARKS, isPlace);
-  if (!typed || !marks) return undefined;
-  return {
-    id,
-    name,
-    stage: knownStage,
-    calculation,
-    draft: Object.fromEntries(typed),
-    planned: Object.fromEntries(marks),
-  };
+  const typed = entriesOf(read.draft, MOST_FIELDS, isText);
+  if (!typed) return undefined;
+  const draft = Object.fromEntries(typed);
+  const runs = version === 1 ? firstRuns(draft, read.planned) : checkRuns(read.runs);
+  if (!runs) return undefined;
+  if (version === 1) delete draft.made; // it is in the runs now
+  return { id, name, stage: knownStage, calculation, draft, runs };
+}
+
+function firstRuns(
+  draft: Readonly<Record<string, string>>,
+  read: unknown,
+): readonly KeptRun[] | undefined {
+  const planned = entriesOf(read, MOST_MARKS, isPlace);
+  return planned && runsOfFirst(draft, Object.fromEntries(planned));
+}
+
+function checkRuns(read: unknown): readonly KeptRun[] | undefined {
+  if (!Array.isArray(read) || read.length > MOST_RUNS) return undefined;
+  const runs: KeptRun[] = [];
+  for (const run of read) {
+    if (!isRecord(run)) return undefined;
+    const planned = entriesOf(run.planned, MOST_MARKS, isPlace);
+    const made = entriesOf(run.made, MOST_MARKS, isText);
+    if (!planned || !made) return undefined;
+    runs.push({ planned: Object.fromEntries(planned), made: Object.fromEntries(made) });
+  }
+  return runs;
 }
 
 /** The entries of a record when all are of a kind and not too many. */

@@ -3,8 +3,9 @@ import { checkGarment, type Damage } from '../garment/check.ts';
 import type { Garment } from '../garment/garment.ts';
 import type { Store } from './store.ts';
 
-const PREFIX = 'garment:';
-const BIN = 'deleted:';
+/** Under what a garment is kept, and under what once it is deleted. */
+export const PREFIX = 'garment:';
+export const BIN = 'deleted:';
 
 /** A record that can't be read: set aside, and still to be exported. */
 export interface SetAside {
@@ -28,22 +29,32 @@ export async function loadGarments(store: Store): Promise<Garments> {
   const good = (records: readonly [string, unknown][]) =>
     records
       .flatMap(([key, raw]) => {
-        const checked = checkGarment(raw);
-        if (checked.ok) return [checked.value];
-        setAside.push({ key, damage: checked.damage, raw });
+        const read = checkGarment(raw);
+        if (read.ok) return [read.value];
+        setAside.push({ key, damage: read.damage, raw });
         return [];
       })
       .sort((a, b) => b.changed - a.changed);
   return { garments: good(here), deleted: good(bin), setAside };
 }
 
-/** Why a garment could not be changed: it is gone, or its record can't be read. */
+export type GarmentFault = 'gone' | 'damaged' | 'many';
+
+/** Why a garment could not be changed: it is gone, it can't be read, or it is full. */
 export class GarmentError extends Error {
-  readonly fault: 'gone' | 'damaged';
-  constructor(fault: 'gone' | 'damaged') {
+  readonly fault: GarmentFault;
+  constructor(fault: GarmentFault) {
     super(`garment ${fault}`);
     this.fault = fault;
   }
+}
+
+/**
+ * Reads one garment, checked.
+ * @throws GarmentError when there is none, or it can't be read
+ */
+export async function loadGarment(store: Store, id: string): Promise<Garment> {
+  return checked(await store.load(PREFIX + id));
 }
 
 /** Keeps a new garment. One that is there under the same id is not written over. */
@@ -53,39 +64,28 @@ export function addGarment(store: Store, garment: Garment): Promise<void> {
 
 /**
  * Changes a garment in one step, with what another tab has kept on it meanwhile.
- * @throws GarmentError when there is no such garment any more, or it can't be read
+ * @throws GarmentError when there is no such garment any more, or it can't be read; and
+ *   what `by` throws
  */
 export function changeGarment(
   store: Store,
   id: string,
   by: (garment: Garment) => Garment,
 ): Promise<void> {
-  return store.change(PREFIX + id, (old) => {
-    if (old === undefined) throw new GarmentError('gone');
-    const checked = checkGarment(old);
-    if (!checked.ok) throw new GarmentError('damaged');
-    return by(checked.value);
-  });
+  return store.change(PREFIX + id, (old) => by(checked(old)));
 }
 
-/** Puts a garment in the place of the one with its id, as a restore does. */
-export function replaceGarment(store: Store, garment: Garment): Promise<void> {
-  return store.change(PREFIX + garment.id, () => garment);
-}
-
-/** Deletes a garment into the bin, or brings it back: written there before it goes here. */
-export async function moveGarment(store: Store, id: string, to: 'bin' | 'here'): Promise<void> {
-  const [from, into] = to === 'bin' ? [PREFIX, BIN] : [BIN, PREFIX];
-  const record = await store.load(from + id);
+function checked(record: unknown): Garment {
   if (record === undefined) throw new GarmentError('gone');
-  await store.change(into + id, (old) => (to === 'here' ? (old ?? record) : record));
-  await store.change(from + id, () => undefined);
+  const read = checkGarment(record);
+  if (!read.ok) throw new GarmentError('damaged');
+  return read.value;
 }
 
 /** Keys and values that belong together: read in one transaction. */
 function loadAll(store: Store, prefix: string): Promise<[string, unknown][]> {
   const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
-  return store.read(async (kept) => {
+  return store.transact('readonly', async (kept) => {
     const [keys, values] = await Promise.all([
       promisifyRequest(kept.getAllKeys(range)),
       promisifyRequest<unknown[]>(kept.getAll(range)),

@@ -10,8 +10,11 @@ import { promisifyRequest, type UseStore } from 'idb-keyval';
 export interface Store {
   /** What is kept under a key, or undefined. Rejects with a StoreError. */
   load(key: string): Promise<unknown>;
-  /** Reads in one transaction. */
-  read<Value>(work: (kept: IDBObjectStore) => Promise<Value>): Promise<Value>;
+  /** Reads, or reads and writes, in one transaction, so that no other tab comes between. */
+  transact<Value>(
+    mode: IDBTransactionMode,
+    work: (kept: IDBObjectStore) => Promise<Value>,
+  ): Promise<Value>;
   /**
    * Changes what is kept under a key, whatever another tab has kept meanwhile.
    * Undefined takes it away. What `by` throws is thrown on, and nothing is changed.
@@ -35,15 +38,15 @@ const LIMIT_MS = 4000;
 /** Opens the store; nothing is asked of the browser before the first load or change. */
 export function openStore(name = 'thumbrule'): Store {
   const use = strictStore(name);
-  const read: Store['read'] = (work) => within(() => use('readonly', work));
+  const transact: Store['transact'] = (mode, work) => within(() => use(mode, work));
   return {
-    read,
-    load: (key) => read((kept) => promisifyRequest(kept.get(key))),
-    change: (key, by) => within(() => use('readwrite', (kept) => changed(kept, key, by))),
+    transact,
+    load: (key) => transact('readonly', (kept) => promisifyRequest(kept.get(key))),
+    change: (key, by) => transact('readwrite', (kept) => changed(kept, key, by)),
   };
 }
 
-/** Reads and writes in one transaction, so that no other tab comes between; done when it is. */
+/** Changes one record; done when its transaction is. */
 async function changed(kept: IDBObjectStore, key: string, by: (old: unknown) => unknown) {
   const next = by(await promisifyRequest<unknown>(kept.get(key)));
   if (next === undefined) kept.delete(key);

@@ -9,7 +9,7 @@ import { benchOf } from '../controls/helpers.ts';
 const kept = new Map<string, unknown>();
 const store: Store = {
   load: async (key) => kept.get(key),
-  read: async () => Promise.reject(new StoreError('refused')),
+  transact: async () => Promise.reject(new StoreError('refused')),
   change: async (key, by) => void kept.set(key, by(kept.get(key))),
 };
 
@@ -54,7 +54,7 @@ test.each(['refused', 'full', 'slow'] as const)(
   async (fault) => {
     const broken: Store = {
       load: async () => undefined,
-      read: async () => Promise.reject(new StoreError(fault)),
+      transact: async () => Promise.reject(new StoreError(fault)),
       change: async () => {
         throw new StoreError(fault);
       },

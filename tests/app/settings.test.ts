@@ -41,7 +41,7 @@ test('a draft typed in inches means the same on a bench of centimetres', () => {
 
 test('what a damaged store holds of the last typing is left out', async () => {
   const store = {
-    read: async () => Promise.reject(new Error('not asked')),
+    transact: async () => Promise.reject(new Error('not asked')),
     load: async () => ({ convert: 'length=4', closures: 7 }),
     change: async () => {},
   };
@@ -51,7 +51,7 @@ test('what a damaged store holds of the last typing is left out', async () => {
 test('the last typing of one calculation is kept beside what other tabs kept', async () => {
   let kept: unknown = { closures: 'count=7' };
   const store = {
-    read: async () => Promise.reject(new Error('not asked')),
+    transact: async () => Promise.reject(new Error('not asked')),
     load: async () => kept,
     change: async (_: string, by: (old: unknown) => unknown) => {
       kept = by(kept);
@@ -66,7 +66,7 @@ test('the last typing of one calculation is kept beside what other tabs kept', a
 
 test.each([null, 7, 'x', [], { a: {} }])('a last typing damaged to %j is none', async (kept) => {
   const store = {
-    read: async () => Promise.reject(new Error('not asked')),
+    transact: async () => Promise.reject(new Error('not asked')),
     load: async () => kept,
     change: async () => {},
   };

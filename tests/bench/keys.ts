@@ -1,12 +1,22 @@
 import type { Browser, Page } from 'playwright-core';
+import { CALCULATIONS } from '../../src/app/calculations.ts';
 import type { Bench } from '../../src/controls/bench.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
 import { median, type Press, SLOWER, timePress } from './press.ts';
 import { withApp } from './with-app.ts';
 
-/** `npm run bench:keys`: how long the answer takes after each key of the pad, in every field. */
-const SCREENS = ['#/convert', '#/closures'];
+/**
+ * `npm run bench:keys`: how long the answer takes after each key of the pad, in every field of
+ * every calculation, and after the large key for the next mark or hole. `ONLY=hem` for one of them.
+ */
+const ONLY = process.env.ONLY ?? '';
+const SCREENS = ['convert', ...Object.keys(CALCULATIONS)]
+  .filter((id) => id.includes(ONLY))
+  .map((id) => `#/${id}`);
+/** Where the lower half is one key. */
+const ONE_KEY = ['#/closures/follow', '#/centre/count?count=40'].filter((at) => at.includes(ONLY));
 const UNITS: readonly Bench['unit'][] = ['cm', 'in'];
+const NEXT_PRESSES = 30;
 
 interface KeyPress extends Press {
   key: string;
@@ -16,27 +26,50 @@ await withApp(async (browser, address) => {
   const rows = [];
   for (const unit of UNITS) {
     for (const at of SCREENS) rows.push(await timeScreen(browser, address, at, unit));
+    for (const at of ONE_KEY) rows.push(await timeNext(browser, address, at, unit));
   }
   console.log(`Milliseconds from press to painted answer, processor ${SLOWER}× slower`);
   console.table(rows);
 });
 
 async function timeScreen(browser: Browser, address: string, at: string, unit: Bench['unit']) {
-  const app = await openApp(browser, address, {
-    at,
-    size: SMALL_PHONE,
-    bench: { unit },
-    serviceWorkers: 'block',
-  });
-  await app.page.locator('.pad button').first().waitFor();
+  const app = await start(browser, address, at, unit);
+  await app.page.locator('.tiles input').first().waitFor();
   await slowDown(app.page, SLOWER);
   const fields = await app.page.locator('.tiles input').count();
   const presses: KeyPress[] = [];
   for (let i = 0; i < fields; i++) presses.push(...(await timeField(app.page, i)));
   await app.close();
+  return row(at, unit, fields, presses);
+}
+
+/** The large key, pressed again and again. */
+async function timeNext(browser: Browser, address: string, at: string, unit: Bench['unit']) {
+  const app = await start(browser, address, at, unit);
+  const next = app.page.locator('button.next');
+  await next.waitFor();
+  await slowDown(app.page, SLOWER);
+  const presses: KeyPress[] = [];
+  for (let i = 1; i <= NEXT_PRESSES; i++) {
+    presses.push({ key: `press ${i}`, ...(await timePress(app.page, next)) });
+  }
+  await app.close();
+  return row(at, unit, 0, presses);
+}
+
+function start(browser: Browser, address: string, at: string, unit: Bench['unit']) {
+  return openApp(browser, address, {
+    at,
+    size: SMALL_PHONE,
+    bench: { unit },
+    serviceWorkers: 'block',
+  });
+}
+
+function row(screen: string, unit: Bench['unit'], fields: number, presses: readonly KeyPress[]) {
   const worst = presses.reduce((a, b) => (b.took > a.took ? b : a));
   return {
-    screen: at,
+    screen,
     unit,
     fields,
     presses: presses.length,

@@ -2,9 +2,9 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium, type Page } from 'playwright-core';
+import { chromium } from 'playwright-core';
 import { findChromium } from '../../.ci/chromium.mjs';
-import { checkGarment } from '../../src/garment/check.ts';
+import { keptGarments } from '../browser/kept-garments.ts';
 import { withApp } from './with-app.ts';
 
 /**
@@ -22,9 +22,10 @@ await withApp(async (_, address) => {
     const { page, end } = await startOn(device);
     await page.goto(`${address}#/garments`);
     await page.getByText('A new garment').waitFor();
-    const names = await keptNames(page);
-    if (names === undefined) unopened += 1;
-    lost += [...confirmed].filter((name) => !names?.has(name)).length;
+    const { garments, damaged } = await keptGarments(page);
+    const names = new Set(garments.map(({ name }) => name));
+    if (damaged > 0) unopened += 1;
+    lost += [...confirmed].filter((name) => !names.has(name)).length;
     if (kill < KILLS) {
       page.on('console', (said) => {
         if (said.text().startsWith('kept ')) confirmed.add(said.text().slice(5));
@@ -54,25 +55,6 @@ async function keepMany(round: number): Promise<void> {
     }
     console.log(`kept ${name}`);
   }
-}
-
-/** The names of all garments in the store, or undefined when one of them can't be read. */
-async function keptNames(page: Page): Promise<Set<string> | undefined> {
-  const records = await page.evaluate(
-    () =>
-      new Promise<unknown[]>((done, failed) => {
-        const opening = indexedDB.open('thumbrule', 1);
-        opening.onerror = () => failed(opening.error);
-        opening.onsuccess = () => {
-          const store = opening.result.transaction('bench').objectStore('bench');
-          const all = store.getAll(IDBKeyRange.bound('garment:', 'garment:\uffff'));
-          all.onsuccess = () => done(all.result);
-        };
-      }),
-  );
-  const checked = records.map(checkGarment);
-  if (checked.some(({ ok }) => !ok)) return undefined;
-  return new Set(checked.flatMap((one) => (one.ok ? [one.value.name] : [])));
 }
 
 /** A browser of its own on a device's folder; `end` kills it without a warning. */

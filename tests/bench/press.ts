@@ -3,8 +3,8 @@ import type { Locator, Page } from 'playwright-core';
 /** How much slower than this machine a phone of the middle sort is taken to be. */
 export const SLOWER = 4;
 
-/** What shows the answer: its last change is what a press waits for. */
-const ANSWER = '.reading';
+/** What shows the answer, or the mark followed: its last change is what a press waits for. */
+const ANSWER = '.reading, .follow main';
 
 /** A press, in milliseconds by the page's own clock. */
 export interface Press {

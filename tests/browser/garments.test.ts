@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
 
 let browser: Browser;
@@ -32,9 +33,118 @@ test('a calculation is kept on a new garment, reopened, changed and kept again',
   await page.goto(`${inject('address')}#/garments`);
   await page.reload();
   await card.getByText('1 kept').waitFor();
-  await card.getByRole('button', { name: 'Follow' }).tap();
+  await card.getByRole('button', { name: 'Follow', exact: true }).tap();
   await page.getByText('Hook 1 of 9').waitFor();
   expect(complaints).toEqual([]);
+  await close();
+});
+
+test('all marks of a garment are followed, over a reload, and what was measured stands beside the plan', async () => {
+  const { page, complaints, close } = await start('#/garments');
+  await page.getByText('Show the invented one').tap();
+  await page.getByRole('button', { name: 'Follow all marks, in order' }).tap();
+  await page.getByText(/New run: Straight front hems. Measure from the raw edge/).waitFor();
+  const next = page.locator('.next');
+  const at = () => page.getByRole('heading', { level: 1 }).textContent();
+  const marksOf = async () => Number(/of (\d+)/.exec((await at()) ?? '')?.[1]);
+  let reloaded = false;
+  for (let runs = 0; !(await page.getByText('Hook 1 of 7').isVisible()); runs++) {
+    expect(runs).toBeLessThan(3);
+    for (let i = await marksOf(); i > 0; i--) {
+      const before = await page.locator('.follow main').textContent();
+      await next.tap();
+      await expect.poll(() => page.locator('.follow main').textContent()).not.toBe(before);
+      if (reloaded) continue;
+      reloaded = true;
+      const there = await at();
+      await page.waitForURL(/at=1/);
+      await page.reload();
+      await expect.poll(at).toBe(there);
+    }
+  }
+  await page.getByText(/New run: Centre front, seven hooks/).waitFor();
+  await next.tap();
+  await page.getByText('Hook 2 of 7').waitFor();
+  await page.getByText('Made elsewhere').tap();
+  await page.getByLabel(/where it really is/).fill('8.5');
+  await page.getByText('Keep this measure').tap();
+  await page.getByText('Made at 8.5 cm: 0.2 cm off the plan').waitFor();
+  await page.getByRole('button', { name: 'Close' }).tap();
+  await page.reload();
+  await page.getByRole('button', { name: '1 as made' }).tap();
+  await page.getByText('planned 8.3 cm').waitFor();
+  await page.getByText('as made 8.5 cm').waitFor();
+  await page.getByText('0.2 cm further on').waitFor();
+  await page.getByText('2 of 7 made').waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('with large text the number stays in sight, and nothing is out of reach', async () => {
+  const { page, complaints, close } = await start('#/garments');
+  await page.getByText('Show the invented one').tap();
+  await page.getByRole('button', { name: 'Follow all marks, in order' }).waitFor();
+  expect(await axeFaults(page), 'the open garment').toEqual([]);
+  const demo = new URLSearchParams(
+    await page.evaluate(
+      () =>
+        new Promise<string>((done) => {
+          const opening = indexedDB.open('thumbrule', 1);
+          opening.onsuccess = () => {
+            const asked = opening.result
+              .transaction('bench')
+              .objectStore('bench')
+              .get('open-garment');
+            asked.onsuccess = () => done(`g=${asked.result}`);
+          };
+        }),
+    ),
+  );
+  await page.goto(`${inject('address')}#/garments/follow?${demo}&only=hooks`);
+  await page.getByText('Hook 1 of 7').waitFor();
+  expect(await axeFaults(page), 'a run that begins').toEqual([]);
+  await page.getByText('Made elsewhere').tap();
+  await page.getByLabel(/where it really is/).fill('1.5');
+  await page.getByText('Keep this measure').tap();
+  await page.getByText('Space the rest anew').waitFor();
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  expect(await axeFaults(page), 'large text').toEqual([]);
+  const seen = await page.locator('.big b').boundingBox();
+  const pane = await page.locator('.follow main').boundingBox();
+  expect((seen?.y ?? 0) + (seen?.height ?? 0)).toBeLessThanOrEqual(
+    (pane?.y ?? 0) + (pane?.height ?? 0),
+  );
+  const next = await page.locator('.next').boundingBox();
+  expect(next?.height).toBeGreaterThanOrEqual(96);
+  expect((next?.y ?? 0) + (next?.height ?? 0)).toBeLessThanOrEqual(SMALL_PHONE.height);
+  await page.getByText('Space the rest anew').tap();
+  await page.getByText('Undo the new spacing').tap();
+  for (let i = 0; i < 7; i++) await page.locator('.next').tap();
+  await page.getByText(/All 7 marks made/).waitFor();
+  expect(await axeFaults(page), 'the end').toEqual([]);
+  expect(await page.evaluate(() => [scrollX, scrollY])).toEqual([0, 0]);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('the garment that is open is open again after a reload', async () => {
+  const { page, close } = await start('#/garments');
+  for (const name of ['Coat', 'Hat']) {
+    await page.getByLabel('A new garment').fill(name);
+    await page.getByRole('button', { name: 'Make' }).tap();
+    await page.getByRole('article', { name }).waitFor();
+  }
+  const opener = (name: string) =>
+    page.getByRole('article', { name }).getByRole('heading').getByRole('button');
+  expect(await opener('Hat').getAttribute('aria-expanded')).toBe('true');
+  await opener('Coat').tap();
+  await page.waitForTimeout(200); // it is on the disk only a moment later
+  await page.reload();
+  await opener('Coat').waitFor();
+  await expect.poll(() => opener('Coat').getAttribute('aria-expanded')).toBe('true');
+  expect(await opener('Hat').getAttribute('aria-expanded')).toBe('false');
   await close();
 });
 

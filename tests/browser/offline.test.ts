@@ -78,6 +78,33 @@ test('a newer build waits for the maker; what was typed in another page survives
   await app.close();
 });
 
+test('a newer build that comes while a page is typed in neither reloads it nor loses a key', async () => {
+  const app = await openApp(browser, served.address);
+  await waitUntilKept(app.page);
+  const typed = await app.context.newPage();
+  await typed.goto(`${served.address}#/convert`);
+  await countLoads(typed);
+  const field = typed.locator('.tiles input').first();
+  await field.focus();
+  const keys = '1 1/2 in + 3 3/8 in + 12 mm + 4 cm + 5 1/16 in + 7 mm + 9 cm';
+  const typing = typed.keyboard.type(keys, { delay: 60 });
+  await publishAnother();
+  await typed.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  await app.page.getByText(phoneWords.update).waitFor();
+  // Even when it is taken in another page, where nobody types.
+  await app.page.getByText(phoneWords.takeUpdate).tap();
+  await expect.poll(() => builds(app.page), { timeout: 10_000 }).toEqual(['second']);
+  await typing;
+  expect(await loads(typed)).toBe(1);
+  expect(await field.inputValue()).toBe(keys);
+
+  await expect.poll(() => builds(typed), { timeout: 15_000 }).toEqual(['second']);
+  await field.waitFor();
+  expect(await field.inputValue()).toBe(keys);
+  expect(app.complaints).toEqual([]);
+  await app.close();
+});
+
 test('a build that waits is taken at a start, when no other page is open', async () => {
   const app = await openApp(browser, served.address);
   await waitUntilKept(app.page);
@@ -111,6 +138,16 @@ test('a page whose browser refuses service workers works, and says what it lacks
   await app.page.locator('.pad button').first().waitFor();
   await app.close();
 });
+
+/** Counts how often the page has been loaded, from now on; once it has been, at first. */
+async function countLoads(page: Page): Promise<void> {
+  await page.evaluate(() => sessionStorage.setItem('loads', '1'));
+  await page.addInitScript(() => {
+    sessionStorage.setItem('loads', String(Number(sessionStorage.getItem('loads')) + 1));
+  });
+}
+
+const loads = (page: Page) => page.evaluate(() => Number(sessionStorage.getItem('loads')));
 
 /** Puts another build in the place of the one that is served: the page says so of itself. */
 async function publishAnother(): Promise<void> {

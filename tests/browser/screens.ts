@@ -27,6 +27,11 @@ export const SCREENS: readonly Screen[] = [
   { name: 'reading a tape', hash: '#/tape' },
   { name: 'a tape for a field', hash: '#/closures/tape?into=opening', from: '#/closures' },
   { name: 'garments', hash: '#/garments' },
+  {
+    name: 'following a garment',
+    hash: '#/garments/follow?g=none',
+    from: '#/garments',
+  },
   { name: 'keeping', hash: '#/hem/keep', from: '#/hem' },
   { name: 'settings', hash: '#/settings' },
 ];

@@ -204,3 +204,11 @@ test('a measure means the same when the bench is set to another unit', () => {
   follow(there, benchOf({ unit: 'in' }));
   expect(screen.getByText(/^Made at/).textContent).toContain('3.543 in');
 });
+
+test('a measure of an old address, without its unit, does not follow the bench to another one', () => {
+  const old = { ...closures.start(benchOf()), at: '1', made: '2=9', u: 'cm' };
+  const there = inUnitOf(benchOf({ unit: 'in' }), closures, old);
+  expect(there.made).toBe('2=9 cm');
+  follow(there, benchOf({ unit: 'in' }));
+  expect(screen.getByText(/^Made at/).textContent).toContain('3.543 in');
+});

@@ -1,28 +1,26 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { previewBackup, readBackup, writeBackup } from '../../src/garment/backup.ts';
+import { withChanged, withKept } from '../../src/garment/changes.ts';
 import { checkGarment } from '../../src/garment/check.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
 import {
-  copied,
   type Garment,
   inOrder,
   type Kept,
   LONGEST_NAME,
   newGarment,
-  renamed,
   STAGES,
-  withKept,
-  withoutKept,
 } from '../../src/garment/garment.ts';
+import { copied, putBack, renamed, withoutKept } from '../../src/garment/list-changes.ts';
 
 const hooks: Kept = {
   id: 'k1',
   name: 'Hooks',
   stage: 'close',
   calculation: 'closures',
-  draft: { opening: '46.3', count: '7', made: '3=15.6' },
-  planned: { '3': 1_232_000 },
+  draft: { opening: '46.3', count: '7' },
+  runs: [{ planned: { '3': 1_232_000 }, made: { '3': '15.6 cm' } }],
 };
 
 const coat = (): Garment => withKept(newGarment('g1', ' Coat ', 1), hooks, 2);
@@ -38,7 +36,24 @@ test('a garment is made, renamed, copied; the first one stays as it was', () => 
 test('a kept calculation is changed in its place, or taken away', () => {
   const wider = { ...hooks, draft: { ...hooks.draft, count: '8' } };
   expect(withKept(coat(), wider, 3).kept).toEqual([wider]);
-  expect(withoutKept(coat(), 'k1', 3).kept).toEqual([]);
+  expect(withoutKept(coat(), 'k1', 3)).toMatchObject({ kept: [], takenOff: [hooks] });
+});
+
+test('what was taken off is put back, under an id of its own when its own is in use', () => {
+  const off = withoutKept(coat(), 'k1', 3);
+  expect(putBack(off, 0, 'spare', 4)).toMatchObject({ kept: [hooks], takenOff: [] });
+  const again = withKept(off, { ...hooks, name: 'New hooks' }, 4);
+  expect(putBack(again, 0, 'spare', 5).kept.map(({ id, name }) => [id, name])).toEqual([
+    ['k1', 'New hooks'],
+    ['spare', 'Hooks'],
+  ]);
+  expect(putBack(coat(), 0, 'spare', 5)).toEqual(coat());
+});
+
+test('each change is counted, and nothing is changed where there is nothing', () => {
+  expect(coat().edits).toBe(newGarment('g', 'Coat', 0).edits + 1);
+  expect(withChanged(coat(), 'k1', (kept) => kept, 9).edits).toBe(coat().edits + 1);
+  expect(withChanged(coat(), 'none', () => hooks, 9)).toEqual(coat());
 });
 
 test('what is kept is in the order of the work', () => {
@@ -69,17 +84,25 @@ const keptOnes = fc.record({
   stage: fc.constantFrom(...STAGES),
   calculation: word,
   draft: fc.dictionary(word, fc.string({ maxLength: 40 }), { noNullPrototype: true }),
-  planned: fc.dictionary(word, fc.double({ noNaN: true, noDefaultInfinity: true }), {
-    noNullPrototype: true,
-  }),
+  runs: fc.array(
+    fc.record({
+      planned: fc.dictionary(word, fc.double({ noNaN: true, noDefaultInfinity: true }), {
+        noNullPrototype: true,
+      }),
+      made: fc.dictionary(word, fc.string({ maxLength: 20 }), { noNullPrototype: true }),
+    }),
+    { maxLength: 3 },
+  ),
 });
 const garments = fc.record({
-  version: fc.constant(1 as const),
+  version: fc.constant(2 as const),
   id: word,
   name: word,
   invented: fc.boolean(),
   kept: fc.uniqueArray(keptOnes, { maxLength: 5, selector: ({ id }) => id }),
+  takenOff: fc.array(keptOnes, { maxLength: 2 }),
   changed: fc.nat(),
+  edits: fc.nat(),
 });
 
 test('a backup gives back every garment just as it was', () => {
@@ -108,7 +131,7 @@ test('each damage is named', () => {
   };
   expect(damageOf(good)).toBe('none');
   expect(damageOf('coat')).toEqual({ kind: 'not-a-garment' });
-  expect(damageOf({ ...good, version: 2 })).toEqual({ kind: 'newer', version: 2 });
+  expect(damageOf({ ...good, version: 3 })).toEqual({ kind: 'newer', version: 3 });
   expect(damageOf({ ...good, name: ' ' })).toEqual({ kind: 'damaged', part: 'name' });
   expect(damageOf({ ...good, kept: [hooks, hooks] })).toEqual({ kind: 'damaged', part: 'kept' });
   expect(damageOf({ ...good, kept: [{ ...hooks, stage: 'dye' }] })).toEqual({
@@ -158,6 +181,7 @@ test('2,500 damaged backups: refused or read in part, never a failure, never mor
     fc.record({
       from: fc.constantFrom(
         '"version": 1',
+        '"version": 2',
         '"changed": 5',
         '"kept": [',
         '"7"',

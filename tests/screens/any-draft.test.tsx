@@ -75,7 +75,7 @@ function saidOf(work: Work, calculation: Calculation, draft: Draft, bench: Bench
   }
   const fields = calculation.fields(draft);
   const { container, unmount } = render(
-    <FaultList faults={work.faults} fields={fields} bench={bench} id="fault" />,
+    <FaultList faults={work.faults} fields={fields} bench={bench} />,
   );
   const said = container.textContent ?? '';
   unmount();

@@ -1,11 +1,15 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
 import { previewBackup } from '../../src/garment/backup.ts';
+import { withKept } from '../../src/garment/changes.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
-import { newGarment, renamed } from '../../src/garment/garment.ts';
-import { type GarmentDeeds, GarmentsScreen } from '../../src/screens/garments/garments.tsx';
+import { type Kept, newGarment } from '../../src/garment/garment.ts';
+import { renamed, withoutKept } from '../../src/garment/list-changes.ts';
+import type { GarmentDeeds } from '../../src/screens/garments/deeds.ts';
+import { type GarmentsProps, GarmentsScreen } from '../../src/screens/garments/garments.tsx';
 import { KeepScreen } from '../../src/screens/garments/keep.tsx';
 import { RestorePreview } from '../../src/screens/garments/restore-preview.tsx';
+import { benchOf } from '../controls/helpers.ts';
 
 afterEach(cleanup);
 
@@ -14,13 +18,17 @@ function deedsOf(set: Partial<GarmentDeeds> = {}): GarmentDeeds {
   return {
     make: none,
     demo: none,
+    open: none,
     rename: none,
     copy: none,
     remove: none,
     bringBack: none,
     openKept: none,
+    follow: none,
     takeOff: none,
+    putBack: none,
     backup: none,
+    putOffBackup: none,
     restore: none,
     saveSetAside: none,
     leave: none,
@@ -28,20 +36,23 @@ function deedsOf(set: Partial<GarmentDeeds> = {}): GarmentDeeds {
   };
 }
 
-const NOTHING = {
+const NOTHING: Omit<GarmentsProps, 'deeds'> = {
   garments: [],
+  open: undefined,
   deleted: [],
   setAside: 0,
   lastBackup: undefined,
+  due: undefined,
   said: undefined,
   undo: undefined,
-  hand: 'right' as const,
+  bench: benchOf(),
 };
 
-test('an empty bench says how to begin, and asks gently for a backup', () => {
+test('an empty bench says how to begin, and that there is no backup', () => {
   render(<GarmentsScreen {...NOTHING} deeds={deedsOf()} />);
   expect(screen.getByText(/Nothing is kept yet/)).toBeTruthy();
   expect(screen.getByText(/No backup yet/)).toBeTruthy();
+  expect(screen.queryByRole('button', { name: 'Not now' })).toBeNull();
 });
 
 test('a garment needs a name', () => {
@@ -56,18 +67,101 @@ test('a garment needs a name', () => {
   expect(make).toHaveBeenCalledWith('Coat');
 });
 
-test('what is kept stands in the order of the work; the demo says it is invented', () => {
-  render(<GarmentsScreen {...NOTHING} garments={[demoGarment('d', 1)]} deeds={deedsOf()} />);
-  expect(screen.getByText(/\(invented\)/)).toBeTruthy();
-  const stages = screen.getAllByText(/^(Join|Turn up|Close|Edge)$/).map((one) => one.textContent);
-  expect(stages).toEqual(['Join', 'Turn up', 'Turn up', 'Close', 'Edge']);
+test('one garment is open at a time; its stages stand in the order of the work', () => {
+  const open = vi.fn();
+  const demo = demoGarment('d', 1);
+  const coat = newGarment('g', 'Coat', 1);
+  render(
+    <GarmentsScreen {...NOTHING} garments={[coat, demo]} open="d" deeds={deedsOf({ open })} />,
+  );
+  expect(screen.getByText(/^Invented/)).toBeTruthy();
+  const stages = screen.getAllByRole('heading', { level: 3 }).map((one) => one.textContent);
+  expect(stages).toEqual(['Join', 'Turn up', 'Close', 'Edge']);
+  const [closed, opened] = screen
+    .getAllByRole('button', { expanded: false })
+    .concat(screen.getAllByRole('button', { expanded: true }));
+  expect(closed?.textContent).toContain('Coat');
+  fireEvent.click(closed as HTMLElement);
+  expect(open).toHaveBeenLastCalledWith(coat);
+  fireEvent.click(opened as HTMLElement);
+  expect(open).toHaveBeenLastCalledWith(undefined);
+});
+
+const CM = 80_000;
+const hooks: Kept = {
+  id: 'k',
+  name: 'Hooks',
+  stage: 'close',
+  calculation: 'closures',
+  draft: {},
+  runs: [
+    {
+      planned: { '1': 1.2 * CM, '2': 8.3 * CM, '3': 15.4 * CM },
+      made: { '1': '', '2': '9 cm', '4': '1 in', '5': 'nonsense' },
+    },
+    { planned: { A: 2 * CM }, made: { A: '1.5 cm' } },
+  ],
+};
+
+test('planned stands beside as made with the difference, for every mark that was measured', async () => {
+  const coat = withKept(newGarment('g', 'Coat', 1), hooks, 2);
+  render(<GarmentsScreen {...NOTHING} garments={[coat]} open="g" deeds={deedsOf()} />);
+  expect(screen.getByText('5 of 6 made')).toBeTruthy();
+  const fold = screen.getByRole('button', { name: '4 as made' });
+  expect(screen.queryByText('Mark 2')).toBeNull();
+  fireEvent.click(fold);
+  await screen.findByText('Mark 2');
+  const said = (mark: string) => screen.getByText(mark).parentElement?.textContent;
+  expect(said('Mark 2')).toBe('Mark 2planned 8.3 cmas made 9 cm0.7 cm further on');
+  expect(said('Mark A')).toBe('Mark Aplanned 2 cmas made 1.5 cm0.5 cm short of it');
+  expect(said('Mark 4')).toBe('Mark 4no plan keptas made 2.54 cm');
+  expect(said('Mark 5')).toMatch(/as made “nonsense”: measure it again/);
+  expect(screen.queryByText('Mark 1')).toBeNull();
+  expect(screen.getByRole('heading', { name: 'Run 2' })).toBeTruthy();
+});
+
+test('all marks are followed by one press, or those of one calculation', () => {
+  const follow = vi.fn();
+  const coat = withKept(newGarment('g', 'Coat', 1), hooks, 2);
+  render(<GarmentsScreen {...NOTHING} garments={[coat]} open="g" deeds={deedsOf({ follow })} />);
+  fireEvent.click(screen.getByRole('button', { name: 'Follow all marks, in order' }));
+  expect(follow).toHaveBeenLastCalledWith(coat);
+  fireEvent.click(screen.getByRole('button', { name: 'Follow' }));
+  expect(follow).toHaveBeenLastCalledWith(coat, coat.kept[0]);
+});
+
+test('what was taken off is put back', () => {
+  const putBack = vi.fn();
+  const coat = withoutKept(withKept(newGarment('g', 'Coat', 1), hooks, 2), 'k', 3);
+  render(<GarmentsScreen {...NOTHING} garments={[coat]} open="g" deeds={deedsOf({ putBack })} />);
+  fireEvent.click(screen.getByRole('button', { name: 'Put back on' }));
+  expect(putBack).toHaveBeenCalledWith(coat, hooks);
+});
+
+test('a backup is asked for in a quiet line, and can be put off', () => {
+  const backup = vi.fn();
+  const putOffBackup = vi.fn();
+  render(
+    <GarmentsScreen
+      {...NOTHING}
+      lastBackup="1 May"
+      due={{ changes: 3, days: 8 }}
+      deeds={deedsOf({ backup, putOffBackup })}
+    />,
+  );
+  expect(screen.getByText('3 changes in 8 days since the last backup.')).toBeTruthy();
+  fireEvent.click(screen.getAllByRole('button', { name: 'Save a backup' })[0] as HTMLElement);
+  fireEvent.click(screen.getByRole('button', { name: 'Not now' }));
+  expect(backup).toHaveBeenCalledOnce();
+  expect(putOffBackup).toHaveBeenCalledOnce();
 });
 
 test('a deleted garment is had back by one press, and from the bin', () => {
   const coat = newGarment('g', 'Coat', 1);
   const bringBack = vi.fn();
+  const undo = { words: 'Undo: bring back Coat', deed: () => bringBack(coat) };
   render(
-    <GarmentsScreen {...NOTHING} deleted={[coat]} undo={coat} deeds={deedsOf({ bringBack })} />,
+    <GarmentsScreen {...NOTHING} deleted={[coat]} undo={undo} deeds={deedsOf({ bringBack })} />,
   );
   fireEvent.click(screen.getByRole('button', { name: 'Undo: bring back Coat' }));
   fireEvent.click(screen.getByRole('button', { name: 'Bring back' }));

@@ -1,5 +1,6 @@
-import { fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { act, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
+import { vi } from 'vitest';
 import type { Bench } from '../../src/controls/bench.ts';
 import type { Answer, Calculation, Draft, Work } from '../../src/controls/calculation.ts';
 import { CalculationView } from '../../src/controls/calculation-view.tsx';
@@ -43,6 +44,8 @@ export async function answer(): Promise<string> {
   await waitFor(() => {
     if (!region.textContent) throw new Error('no answer yet');
   });
+  // Its parts are fetched just after it.
+  await act(() => vi.dynamicImportSettled());
   return region.textContent ?? '';
 }
 

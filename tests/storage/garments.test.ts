@@ -1,13 +1,14 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
-import { type Kept, newGarment, renamed, withKept } from '../../src/garment/garment.ts';
+import { withKept } from '../../src/garment/changes.ts';
+import { type Kept, newGarment } from '../../src/garment/garment.ts';
+import { renamed } from '../../src/garment/list-changes.ts';
+import { moveGarment, replaceGarment } from '../../src/storage/garment-moves.ts';
 import {
   addGarment,
   changeGarment,
   GarmentError,
   loadGarments,
-  moveGarment,
-  replaceGarment,
 } from '../../src/storage/garments.ts';
 import { openStore } from '../../src/storage/store.ts';
 
@@ -19,7 +20,7 @@ const one = (id: string): Kept => ({
   stage: 'close',
   calculation: 'closures',
   draft: {},
-  planned: {},
+  runs: [],
 });
 
 test('a garment is kept, changed, deleted and brought back', async () => {
@@ -27,9 +28,9 @@ test('a garment is kept, changed, deleted and brought back', async () => {
   await addGarment(store, newGarment('g', 'Coat', 1));
   await changeGarment(store, 'g', (garment) => renamed(garment, 'Cloak', 2));
   expect((await loadGarments(store)).garments).toMatchObject([{ name: 'Cloak' }]);
-  await moveGarment(store, 'g', 'bin');
+  await moveGarment(store, 'g', 'bin', 'spare');
   expect(await loadGarments(store)).toMatchObject({ garments: [], deleted: [{ name: 'Cloak' }] });
-  await moveGarment(store, 'g', 'here');
+  await moveGarment(store, 'g', 'here', 'other spare');
   expect(await loadGarments(store)).toMatchObject({ garments: [{ name: 'Cloak' }], deleted: [] });
 });
 
@@ -66,14 +67,57 @@ test('a garment that is gone can’t be changed by another tab', async () => {
   await expect(changeGarment(store, 'g', (garment) => garment)).rejects.toMatchObject({
     fault: 'gone',
   });
-  await expect(moveGarment(store, 'g', 'bin')).rejects.toMatchObject({ fault: 'gone' });
+  await expect(moveGarment(store, 'g', 'bin', 'spare')).rejects.toMatchObject({ fault: 'gone' });
+});
+
+test('what one tab keeps while another deletes and brings back is not lost', async () => {
+  const name = fresh();
+  const tabs = [openStore(name), openStore(name)] as const;
+  await addGarment(tabs[0], newGarment('g', 'Coat', 0));
+  const confirmed: string[] = [];
+  const keep = async (id: string) => {
+    for (;;) {
+      try {
+        await changeGarment(tabs[1], 'g', (garment) => withKept(garment, one(id), 1));
+        confirmed.push(id);
+        return;
+      } catch (error) {
+        // It lies in the bin just now: said, and tried again.
+        expect(error).toMatchObject({ fault: 'gone' });
+      }
+    }
+  };
+  for (let i = 0; i < 40; i++) {
+    const kept = keep(`during ${i}`);
+    await moveGarment(tabs[0], 'g', 'bin', 'spare');
+    await moveGarment(tabs[0], 'g', 'here', 'spare');
+    await kept;
+  }
+  const { garments, deleted } = await loadGarments(tabs[0]);
+  expect(deleted).toEqual([]);
+  expect(garments[0]?.kept.map(({ id }) => id)).toEqual(confirmed);
+});
+
+test('bringing back a garment whose place is taken loses neither', async () => {
+  const store = openStore(fresh());
+  await addGarment(store, newGarment('g', 'Coat', 1));
+  await moveGarment(store, 'g', 'bin', 'spare');
+  await replaceGarment(store, newGarment('g', 'Coat from the backup', 2), 'spare');
+  await moveGarment(store, 'g', 'here', 'other spare');
+  expect(await loadGarments(store)).toMatchObject({
+    garments: [
+      { id: 'g', name: 'Coat from the backup' },
+      { id: 'other spare', name: 'Coat' },
+    ],
+    deleted: [],
+  });
 });
 
 test('a restore puts one garment in the place of its own and leaves the rest', async () => {
   const store = openStore(fresh());
   await addGarment(store, newGarment('a', 'Coat', 1));
   await addGarment(store, newGarment('b', 'Hat', 2));
-  await replaceGarment(store, newGarment('a', 'Coat from the backup', 3));
+  await replaceGarment(store, newGarment('a', 'Coat from the backup', 3), 'spare');
   const { garments } = await loadGarments(store);
   expect(garments.map(({ name }) => name)).toEqual(['Coat from the backup', 'Hat']);
 });

@@ -100,7 +100,7 @@ test('undefined takes away', async () => {
   await store.change('a', () => 1);
   await store.change('a', () => undefined);
   expect(await store.load('a')).toBeUndefined();
-  expect(await store.read(async (kept) => kept.transaction.mode)).toBe('readonly');
+  expect(await store.transact('readonly', async (kept) => kept.transaction.mode)).toBe('readonly');
 });
 
 test('when the browser clears the site’s data meanwhile, the store opens anew', async () => {

@@ -1,54 +1,47 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
 
 import { adopt } from '../../controls/adopt.ts';
-import { readMade } from '../../controls/made.ts';
-import { type Garment, inOrder, type Kept, LONGEST_NAME } from '../../garment/garment.ts';
+import type { Bench } from '../../controls/bench.ts';
+import type { Garment } from '../../garment/garment.ts';
+import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
 import { garmentWords as words } from '../../words/garment-words.ts';
+import type { GarmentDeeds } from './deeds.ts';
 import css from './garments.css?inline';
+import listCss from './garments-list.css?inline';
+import { NameForm } from './name-form.tsx';
+import { OpenGarment } from './open-garment.tsx';
 
 adopt(css);
+adopt(listCss);
 
-/** What can be done with garments. */
-export interface GarmentDeeds {
-  make(name: string): void;
-  demo(): void;
-  rename(garment: Garment, name: string): void;
-  copy(garment: Garment): void;
-  remove(garment: Garment): void;
-  bringBack(garment: Garment): void;
-  openKept(garment: Garment, kept: Kept, mode: '' | 'follow'): void;
-  takeOff(garment: Garment, kept: Kept): void;
-  backup(): void;
-  restore(file: File): void;
-  saveSetAside(): void;
-  leave(): void;
-}
-
-interface Props {
+export interface GarmentsProps {
   garments: readonly Garment[];
+  /** The id of the one that is open, if any is. */
+  open: string | undefined;
   deleted: readonly Garment[];
   setAside: number;
   lastBackup: string | undefined;
+  /** What a backup made now would add, when it is time to ask for one. */
+  due: { changes: number; days: number } | undefined;
   /** What was just done, or why it could not be. */
   said: string | undefined;
-  /** The garment deleted last, to be had back at once. */
-  undo: Garment | undefined;
-  hand: 'right' | 'left';
+  /** What the last press can be undone with. */
+  undo: { words: string; deed: () => void } | undefined;
+  bench: Bench;
   deeds: GarmentDeeds;
   /** The preview of a restore, when a file was chosen. */
   children?: ComponentChildren;
 }
 
-/** Every garment with what is kept on it, in the order of the work. */
-export function GarmentsScreen(props: Props) {
-  const { garments, deleted, setAside, lastBackup, said, undo, hand, deeds, children } = props;
+/** Every garment by its name; one is open, with what is kept on it. */
+export function GarmentsScreen(props: GarmentsProps) {
+  const { garments, open, deleted, setAside, lastBackup, due, said, undo, deeds } = props;
   return (
-    <div class="garments" data-hand={hand}>
+    <div class="garments" data-hand={props.bench.hand}>
       <main>
         <h1>{words.title}</h1>
-        <p>{words.about}</p>
-        <p>{lastBackup === undefined ? words.noBackup : words.lastBackup(lastBackup)}</p>
+        <p>{listWords.about}</p>
+        <p>{lastBackup === undefined ? listWords.noBackup : listWords.lastBackup(lastBackup)}</p>
         {said !== undefined && (
           <p role="status">
             <b>{said}</b>
@@ -56,22 +49,44 @@ export function GarmentsScreen(props: Props) {
         )}
         <div class="lower">
           {undo && (
-            <button type="button" class="plain main" onClick={() => deeds.bringBack(undo)}>
-              {words.undo(undo.name)}
+            <button type="button" class="plain main" onClick={undo.deed}>
+              {undo.words}
             </button>
           )}
-          {children}
-          {garments.length === 0 && <p>{words.none}</p>}
+          {due && <BackupDue {...due} ever={lastBackup !== undefined} deeds={deeds} />}
+          {props.children}
+          {garments.length === 0 && <p>{listWords.none}</p>}
           {garments.map((garment) => (
-            <GarmentCard key={garment.id} garment={garment} deeds={deeds} />
+            <article key={garment.id} aria-label={garment.name}>
+              <h2>
+                <button
+                  type="button"
+                  aria-expanded={garment.id === open}
+                  onClick={() => deeds.open(garment.id === open ? undefined : garment)}
+                >
+                  <span>
+                    {garment.name}
+                    <small>{listWords.keptCount(garment.kept.length)}</small>
+                  </span>
+                </button>
+              </h2>
+              {garment.id === open && (
+                <OpenGarment garment={garment} bench={props.bench} deeds={deeds} />
+              )}
+            </article>
           ))}
-          <NewGarment deeds={deeds} />
+          <article>
+            <NameForm label={words.newGarment} first="" deed={words.make} onName={deeds.make} />
+            <button type="button" class="plain" onClick={deeds.demo}>
+              {listWords.demo}
+            </button>
+          </article>
           <Files deeds={deeds} />
           {setAside > 0 && (
             <article>
-              <p class="warning">{words.setAside(setAside)}</p>
+              <p class="warning">{listWords.setAside(setAside)}</p>
               <button type="button" class="plain" onClick={deeds.saveSetAside}>
-                {words.saveSetAside}
+                {listWords.saveSetAside}
               </button>
             </article>
           )}
@@ -87,131 +102,28 @@ export function GarmentsScreen(props: Props) {
   );
 }
 
-function GarmentCard({ garment, deeds }: { garment: Garment; deeds: GarmentDeeds }) {
-  const [renaming, setRenaming] = useState(false);
-  return (
-    <article aria-label={garment.name}>
-      <h2>{garment.name}</h2>
-      <small>{words.keptCount(garment.kept.length)}</small>
-      <ul>
-        {inOrder(garment).map((kept) => (
-          <KeptRow key={kept.id} garment={garment} kept={kept} deeds={deeds} />
-        ))}
-      </ul>
-      {renaming ? (
-        <NameForm
-          label={words.name}
-          first={garment.name}
-          deed={words.rename}
-          onName={(name) => {
-            deeds.rename(garment, name);
-            setRenaming(false);
-          }}
-        />
-      ) : (
-        <div class="keys">
-          <button type="button" class="plain" onClick={() => setRenaming(true)}>
-            {words.rename}
-          </button>
-          <button type="button" class="plain" onClick={() => deeds.copy(garment)}>
-            {words.copy}
-          </button>
-          <button type="button" class="plain" onClick={() => deeds.remove(garment)}>
-            {words.remove}
-          </button>
-        </div>
-      )}
-    </article>
-  );
-}
-
-interface KeptRowProps {
-  garment: Garment;
-  kept: Kept;
+interface DueProps {
+  changes: number;
+  days: number;
+  /** There has been a backup before. */
+  ever: boolean;
   deeds: GarmentDeeds;
 }
 
-function KeptRow({ garment, kept, deeds }: KeptRowProps) {
-  const made = readMade(kept.draft.made ?? '').size;
+/** A quiet line that asks for a backup, and can be put off. */
+function BackupDue({ changes, days, ever, deeds }: DueProps) {
   return (
-    <li>
-      <span>
-        {kept.name}
-        <small>
-          {words.stages[kept.stage]}
-          {made > 0 && `, ${words.made(made)}`}
-        </small>
-      </span>
-      <button type="button" class="plain" onClick={() => deeds.openKept(garment, kept, '')}>
-        {words.open}
-      </button>
-      {Object.keys(kept.planned).length > 1 && (
-        <button type="button" class="plain" onClick={() => deeds.openKept(garment, kept, 'follow')}>
-          {words.follow}
+    <div class="due">
+      <p>{listWords.backupDue(changes, days, ever)}</p>
+      <div class="keys">
+        <button type="button" class="plain" onClick={deeds.backup}>
+          {listWords.backup}
         </button>
-      )}
-      <button type="button" class="plain" onClick={() => deeds.takeOff(garment, kept)}>
-        {words.takeOff}
-      </button>
-    </li>
-  );
-}
-
-function NewGarment({ deeds }: { deeds: GarmentDeeds }) {
-  return (
-    <article>
-      <NameForm label={words.newGarment} first="" deed={words.make} onName={deeds.make} />
-      <button type="button" class="plain" onClick={deeds.demo}>
-        {words.demo}
-      </button>
-    </article>
-  );
-}
-
-interface NameFormProps {
-  label: string;
-  first: string;
-  deed: string;
-  onName: (name: string) => void;
-}
-
-/** A name and the deed it is for; nothing but spaces is no name. */
-function NameForm({ label, first, deed, onName }: NameFormProps) {
-  const [name, setName] = useState(first);
-  const [missing, setMissing] = useState(false);
-  return (
-    <form
-      onSubmit={(event) => {
-        event.preventDefault();
-        setMissing(name.trim() === '');
-        if (name.trim() === '') return;
-        onName(name);
-        setName('');
-      }}
-    >
-      <label>
-        {label}
-        <span class="keys">
-          <input
-            type="text"
-            value={name}
-            maxLength={LONGEST_NAME}
-            placeholder={words.makeHint}
-            autoComplete="off"
-            aria-invalid={missing}
-            onInput={(event) => setName(event.currentTarget.value)}
-          />
-          <button type="submit" class="plain main">
-            {deed}
-          </button>
-        </span>
-      </label>
-      {missing && (
-        <p class="warning" role="status">
-          {words.nameMissing}
-        </p>
-      )}
-    </form>
+        <button type="button" class="plain" onClick={deeds.putOffBackup}>
+          {listWords.later}
+        </button>
+      </div>
+    </div>
   );
 }
 
@@ -220,10 +132,10 @@ function Files({ deeds }: { deeds: GarmentDeeds }) {
     <article>
       <div class="keys">
         <button type="button" class="plain" onClick={deeds.backup}>
-          {words.backup}
+          {listWords.backup}
         </button>
         <label class="choose">
-          {words.restore}
+          {listWords.restore}
           <input
             type="file"
             accept="application/json,.json"
@@ -242,7 +154,7 @@ function Files({ deeds }: { deeds: GarmentDeeds }) {
 function Bin({ deleted, deeds }: { deleted: readonly Garment[]; deeds: GarmentDeeds }) {
   return (
     <article>
-      <h2>{words.deleted}</h2>
+      <h2>{listWords.deleted}</h2>
       <ul>
         {deleted.map((garment) => (
           <li key={garment.id}>

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 
 import type { Preview, Rejected } from '../../garment/backup.ts';
 import type { Garment } from '../../garment/garment.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
+import { garmentRestoreWords as words } from '../../words/garment-restore-words.ts';
 
 /** What becomes of one garment of a backup. */
 export type RestoreChoice = 'skip' | 'take' | 'both';
@@ -46,6 +46,7 @@ export function RestorePreview({ previews, rejected, onRestore, onCancel }: Prop
               </label>
             ))}
           </div>
+          {choiceOf(preview) === 'take' && preview.state === 'differs' && <p>{words.toBin}</p>}
         </fieldset>
       ))}
       <div class="keys">

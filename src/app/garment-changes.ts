@@ -1,0 +1,84 @@
+import type { Bench } from '../controls/bench.ts';
+import { standOf } from '../garment/backup-due.ts';
+import { hasRoom } from '../garment/changes.ts';
+import { type Garment, type Kept, newGarment } from '../garment/garment.ts';
+import { copied, putBack, renamed, withoutKept } from '../garment/list-changes.ts';
+import type { RestoreChoice } from '../screens/garments/restore-preview.tsx';
+import { moveGarment, replaceGarment } from '../storage/garment-moves.ts';
+import { addGarment, changeGarment, GarmentError } from '../storage/garments.ts';
+import type { Store } from '../storage/store.ts';
+import { garmentListWords as listWords } from '../words/garment-list-words.ts';
+
+import { askToPersist, OPEN_KEY, PUT_OFF_KEY, part } from './garment-deeds.ts';
+
+/*
+ * What is done to the store from the list of garments; fetched with the first of it.
+ * Each ends when it is on the disk, and throws what `notKept` has words for.
+ */
+
+export function make(store: Store, name: string): Promise<string> {
+  return add(store, newGarment(crypto.randomUUID(), name, Date.now()));
+}
+
+export async function makeDemo(store: Store, bench: Bench): Promise<string> {
+  const { workedDemo } = await part(import('./garment-demo.ts'));
+  return add(store, await workedDemo(bench));
+}
+
+export function copy(store: Store, garment: Garment): Promise<string> {
+  return add(store, copyOf(garment));
+}
+
+/** A new garment is the one that is open: resolves to its id. */
+async function add(store: Store, garment: Garment): Promise<string> {
+  await addGarment(store, garment);
+  await store.change(OPEN_KEY, () => garment.id);
+  askToPersist();
+  return garment.id;
+}
+
+function copyOf(garment: Garment): Garment {
+  return copied(garment, crypto.randomUUID(), listWords.copyOf(garment.name), Date.now());
+}
+
+export function rename(store: Store, { id }: Garment, name: string): Promise<void> {
+  return changeGarment(store, id, (garment) => renamed(garment, name, Date.now()));
+}
+
+export function remove(store: Store, { id }: Garment): Promise<void> {
+  return moveGarment(store, id, 'bin', crypto.randomUUID());
+}
+
+export function bringBack(store: Store, { id }: Garment): Promise<void> {
+  return moveGarment(store, id, 'here', crypto.randomUUID());
+}
+
+export function takeOff(store: Store, { id }: Garment, kept: Kept): Promise<void> {
+  return changeGarment(store, id, (garment) => {
+    if (!hasRoom(garment.takenOff)) throw new GarmentError('many');
+    return withoutKept(garment, kept.id, Date.now());
+  });
+}
+
+/** Puts back what was taken off; the last of it, where the same was taken off before. */
+export function putOn(store: Store, { id }: Garment, kept: Kept): Promise<void> {
+  return changeGarment(store, id, (garment) => {
+    if (!hasRoom(garment.kept)) throw new GarmentError('many');
+    const place = garment.takenOff.map((one) => one.id).lastIndexOf(kept.id);
+    return putBack(garment, place, crypto.randomUUID(), Date.now());
+  });
+}
+
+export function putOffBackup(store: Store, garments: readonly Garment[]): Promise<void> {
+  return store.change(PUT_OFF_KEY, () => standOf(garments, Date.now()));
+}
+
+export async function restore(
+  store: Store,
+  chosen: readonly { garment: Garment; choice: RestoreChoice }[],
+): Promise<void> {
+  for (const { garment, choice } of chosen) {
+    if (choice === 'take') await replaceGarment(store, garment, crypto.randomUUID());
+    if (choice === 'both') await addGarment(store, copyOf(garment));
+  }
+}

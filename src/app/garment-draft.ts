@@ -1,0 +1,29 @@
+import type { Draft } from '../controls/calculation.ts';
+import { madeKey, readMade, writeMade } from '../controls/made.ts';
+import type { Kept } from '../garment/garment.ts';
+
+/** Beside what is measured now, a draft says what was when it was opened from a garment. */
+export function wasKey(run: number): string {
+  return madeKey(run).replace('made', 'was');
+}
+
+/** What was typed, with what is measured of its marks, as its calculation takes it. */
+export function draftOf(kept: Kept): Draft {
+  const measured = kept.runs.flatMap((run, i) => {
+    const pairs = Object.entries(run.made).filter(([, typed]) => typed !== '');
+    const text = pairs.reduce((so, [label, typed]) => writeMade(readMade(so), label, typed), '');
+    return [
+      [madeKey(i), text],
+      [wasKey(i), text],
+    ];
+  });
+  return { ...kept.draft, ...Object.fromEntries(measured) };
+}
+
+/** A draft as it is once it is kept: what is measured now is what it was opened with. */
+export function asKept(draft: Draft): Draft {
+  const measured = Object.entries(draft).flatMap(([key, text]) =>
+    /^made(-\d+)?$/.test(key) ? [[key.replace('made', 'was'), text]] : [],
+  );
+  return { ...draft, ...Object.fromEntries(measured) };
+}

@@ -1,0 +1,55 @@
+import { type Bench, tapeStep } from '../controls/bench.ts';
+import type { Calculation, Draft } from '../controls/calculation.ts';
+import { type Made, madeKey, readMade } from '../controls/made.ts';
+import { NO_RUN, withItsUnit } from '../garment/as-made.ts';
+import type { Kept } from '../garment/garment.ts';
+import { measuredAt, plannedAnew, withMeasures } from '../garment/planned-anew.ts';
+import { wasKey } from './garment-draft.ts';
+import { marksOf } from './garment-plan.ts';
+import { CHOICES } from './settings.ts';
+
+/**
+ * What is kept of a draft: what was typed, where its marks are planned, and what
+ * was made of them, with what has been kept of that already.
+ */
+export function keptOf(
+  calculation: Calculation,
+  draft: Draft,
+  bench: Bench,
+  before: Kept | undefined,
+): Pick<Kept, 'calculation' | 'draft' | 'runs'> {
+  const work = calculation.work(draft, bench);
+  const old = before?.runs ?? [];
+  const planned = work.ok
+    ? work.answer.runs.map((named, i) => {
+        const now = withMeasures(old[i], madeIn(draft, wasKey(i)), madeIn(draft, madeKey(i)));
+        const measured = Object.entries(now.made).filter(([, typed]) => typed !== '');
+        const either = { ...old[i]?.made, ...Object.fromEntries(measured) };
+        const was = measuredAt({ planned: now.planned, made: either });
+        return plannedAnew(now, marksOf(named), was, tapeStep(bench));
+      })
+    : [];
+  // A run the calculation no longer has stays as long as something of it is made.
+  const beyond = old
+    .slice(planned.length)
+    .map((run) => (work.ok && Object.keys(run.made).length === 0 ? NO_RUN : run));
+  const runs = beyond.some((run) => run !== NO_RUN) ? [...planned, ...beyond] : planned;
+  return { calculation: calculation.id, draft: typedIn(draft, calculation), runs };
+}
+
+/** What was measured, with its unit: in an old address it may have none. */
+function madeIn(draft: Draft, key: string): Made {
+  const unit = CHOICES.unit.find((known) => known === draft.u);
+  return new Map(
+    [...readMade(draft[key] ?? '')].map(([label, typed]) => [label, withItsUnit(typed, unit)]),
+  );
+}
+
+/** The draft without what is not typed: where it is kept, what is measured, which mark is next. */
+function typedIn(draft: Draft, calculation: Calculation): Draft {
+  const fields = new Set(calculation.fields(draft).map(({ key }) => key));
+  const pairs = Object.entries(draft).filter(
+    ([key]) => fields.has(key) || !/^(kept|at|run|(made|was)(-\d+)?)$/.test(key),
+  );
+  return Object.fromEntries(pairs);
+}

@@ -1,0 +1,61 @@
+import { type Bench, tapeStep } from '../controls/bench.ts';
+import type { Calculation } from '../controls/calculation.ts';
+import { onTape } from '../controls/tape-text.ts';
+import { madeOf, NO_RUN } from '../garment/as-made.ts';
+import type { Kept } from '../garment/garment.ts';
+import { plannedAnew } from '../garment/planned-anew.ts';
+import { readLength } from '../lengths/read-length.ts';
+import type { SpacingFault, Stop } from '../screens/garments/follow-garment.tsx';
+import { markOut } from '../sewing/marks.ts';
+import { draftFor, marksOf } from './garment-plan.ts';
+
+export type Spaced =
+  | { ok: true; change: (kept: Kept) => Kept }
+  | { ok: false; fault: SpacingFault };
+
+/**
+ * The rest of a run spaced anew around the marks that are made, each where it was
+ * measured or, when as planned, where the tape in hand showed it.
+ */
+export function spacedAnew(calculation: Calculation, stop: Stop, bench: Bench): Spaced | undefined {
+  const { kept, named, run } = stop;
+  const around = calculation.around;
+  if (!around) return undefined;
+  const step = tapeStep(bench);
+  const { marks } = markOut(named.run, step);
+  const done = marks
+    .flatMap(({ label, at }) => {
+      const made = madeOf(kept.runs[run], label);
+      if (made === undefined) return [];
+      const typed = made === '' ? onTape(at, bench) : made;
+      const reading = readLength(typed, bench.unit);
+      return reading.ok ? [{ label, typed, at: reading.value }] : [];
+    })
+    .sort((one, other) => one.at - other.at);
+  const places = done.map(({ typed }) => typed);
+  const draft = around(draftFor(calculation, kept, bench), places, marks.length);
+  const work = calculation.work(draft, bench);
+  if (!work.ok) {
+    return { ok: false, fault: { faults: work.faults, fields: calculation.fields(draft) } };
+  }
+  const { made: _, ...typed } = draft;
+  // Sewn marks stand in the order of their places, as these do.
+  const labels = new Map(
+    work.answer.runs[run]?.run.marks
+      .filter(({ kind }) => kind === 'sewn')
+      .map(({ label }, i) => [label, done[i]?.label]),
+  );
+  const change = (old: Kept): Kept => ({
+    ...old,
+    draft: typed,
+    runs: work.answer.runs.map((now, i) =>
+      plannedAnew(
+        old.runs[i] ?? NO_RUN,
+        marksOf(now),
+        ({ label }) => (i === run ? labels.get(label) : label),
+        step,
+      ),
+    ),
+  });
+  return { ok: true, change };
+}

@@ -1,0 +1,52 @@
+import type { Bench } from '../controls/bench.ts';
+import { backupDue, readStand } from '../garment/backup-due.ts';
+import { Fetched } from '../screens/garments/fetched.tsx';
+import { GarmentsScreen } from '../screens/garments/garments.tsx';
+import type { Store } from '../storage/store.ts';
+import { useGarments } from './garments-state.ts';
+import type { Address } from './use-address.ts';
+
+interface Props {
+  store: Store;
+  address: Address;
+  bench: Bench;
+  onHome: () => void;
+}
+
+const loadRestore = () =>
+  import('./garment-restore-place.tsx').then((loaded) => loaded.GarmentRestorePlace);
+
+/** Every garment on this phone, and everything done with them. */
+export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
+  const state = useGarments(store, address, bench, onHome);
+  const { garments, deleted, setAside, file } = state;
+  const last = readStand(state.lastBackup);
+  return (
+    <GarmentsScreen
+      garments={garments}
+      open={state.open}
+      deleted={deleted}
+      setAside={setAside.length}
+      lastBackup={last && new Date(last.at).toLocaleDateString()}
+      due={backupDue(garments, last, readStand(state.putOff), Date.now())}
+      said={state.said}
+      undo={state.undo}
+      bench={bench}
+      deeds={state.deeds}
+    >
+      {file && (
+        <Fetched
+          load={loadRestore}
+          onLeave={state.forgetFile}
+          give={{
+            file,
+            garments,
+            onRestore: state.restore,
+            onFault: state.forgetFile,
+            onCancel: () => state.forgetFile(),
+          }}
+        />
+      )}
+    </GarmentsScreen>
+  );
+}

@@ -1,0 +1,135 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+import type { Bench } from '../controls/bench.ts';
+import type { Garment, Kept } from '../garment/garment.ts';
+import type { GarmentDeeds } from '../screens/garments/deeds.ts';
+import type { RestoreChoice } from '../screens/garments/restore-preview.tsx';
+import { type Garments, loadGarments } from '../storage/garments.ts';
+import type { Store } from '../storage/store.ts';
+import { garmentListWords as listWords } from '../words/garment-list-words.ts';
+
+import {
+  addressOf,
+  BACKUP_KEY,
+  loadOpen,
+  notKept,
+  OPEN_KEY,
+  PUT_OFF_KEY,
+  part,
+} from './garment-deeds.ts';
+import type { Address } from './use-address.ts';
+
+interface Shown extends Garments {
+  /** The id of the garment that is open; undefined until it has been read. */
+  open: string | undefined;
+  lastBackup: unknown;
+  putOff: unknown;
+}
+
+interface Undo {
+  words: string;
+  deed: () => void;
+}
+
+const NOTHING: Shown = {
+  garments: [],
+  deleted: [],
+  setAside: [],
+  open: undefined,
+  lastBackup: undefined,
+  putOff: undefined,
+};
+
+const changes = () => part(import('./garment-changes.ts'));
+const files = () => part(import('./garment-backup.ts'));
+
+async function loadShown(store: Store): Promise<Shown> {
+  const all = await loadGarments(store);
+  const [open, lastBackup, putOff] = await Promise.all([
+    loadOpen(store, all.garments),
+    store.load(BACKUP_KEY),
+    store.load(PUT_OFF_KEY),
+  ]);
+  return { ...all, open, lastBackup, putOff };
+}
+
+/** All garments as they are in the store, and everything that is done with them. */
+export function useGarments(store: Store, address: Address, bench: Bench, leave: () => void) {
+  const [shown, setShown] = useState(NOTHING);
+  const [said, setSaid] = useState<string>();
+  const [undo, setUndo] = useState<Undo>();
+  const [file, setFile] = useState<File>();
+
+  const before = useRef(Promise.resolve());
+  /**
+   * Does one thing after another, then shows what is there; what went wrong is said.
+   * The garment that is open stays open, whatever another tab opens, until a new one is made.
+   */
+  const act = (work: () => Promise<unknown>, done?: string, back?: Undo) => {
+    const doing = before.current.then(async () => {
+      try {
+        const made = await work();
+        const now = await loadShown(store);
+        setShown((old) => ({
+          ...now,
+          open: typeof made === 'string' ? made : (old.open ?? now.open),
+        }));
+        setSaid(done);
+        setUndo(back);
+      } catch (error) {
+        setSaid(notKept(error));
+      }
+    });
+    // A bug in one deed must not keep the next from being done.
+    before.current = doing.catch(() => undefined);
+  };
+  useEffect(() => act(async () => undefined), []);
+
+  const bringBack = (garment: Garment) =>
+    act(async () => (await changes()).bringBack(store, garment));
+  const putBack = (garment: Garment, kept: Kept) =>
+    act(async () => (await changes()).putOn(store, garment, kept));
+  const deeds: GarmentDeeds = {
+    make: (name) => act(async () => (await changes()).make(store, name)),
+    demo: () => act(async () => (await changes()).makeDemo(store, bench)),
+    open: (garment) => {
+      const open = garment?.id ?? '';
+      // Seen at once; that it is remembered comes after.
+      setShown((old) => ({ ...old, open }));
+      store.change(OPEN_KEY, () => open).catch((error: unknown) => setSaid(notKept(error)));
+    },
+    rename: (garment, name) => act(async () => (await changes()).rename(store, garment, name)),
+    copy: (garment) => act(async () => (await changes()).copy(store, garment)),
+    remove: (garment) => {
+      const back = { words: listWords.undo(garment.name), deed: () => bringBack(garment) };
+      act(async () => (await changes()).remove(store, garment), undefined, back);
+    },
+    bringBack,
+    openKept: (garment, kept) => address.go(addressOf(garment, kept)),
+    follow: ({ id }, only) => {
+      const draft = { g: id, ...(only && { only: only.id }) };
+      address.go({ screen: 'garments', mode: 'follow', draft });
+    },
+    takeOff: (garment, kept) => {
+      const back = { words: listWords.undoTakeOff(kept.name), deed: () => putBack(garment, kept) };
+      act(async () => (await changes()).takeOff(store, garment, kept), undefined, back);
+    },
+    putBack,
+    backup: () => act(async () => (await files()).saveBackup(store)),
+    putOffBackup: () => act(async () => (await changes()).putOffBackup(store, shown.garments)),
+    restore: setFile,
+    saveSetAside: () => act(async () => (await files()).saveSetAside(shown.setAside)),
+    leave,
+  };
+
+  const forgetFile = (why?: string) => {
+    setFile(undefined);
+    setSaid(why);
+  };
+  const restore = (chosen: readonly { garment: Garment; choice: RestoreChoice }[]) => {
+    const count = chosen.filter(({ choice }) => choice !== 'skip').length;
+    setFile(undefined);
+    act(async () => (await changes()).restore(store, chosen), listWords.restored(count));
+  };
+  return { ...shown, said, undo, file, deeds, forgetFile, restore };
+}

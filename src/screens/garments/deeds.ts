@@ -1,0 +1,23 @@
+import type { Garment, Kept } from '../../garment/garment.ts';
+
+/** What can be done with garments. */
+export interface GarmentDeeds {
+  make(name: string): void;
+  demo(): void;
+  /** Opens a garment and closes the one that was open; undefined closes it. */
+  open(garment: Garment | undefined): void;
+  rename(garment: Garment, name: string): void;
+  copy(garment: Garment): void;
+  remove(garment: Garment): void;
+  bringBack(garment: Garment): void;
+  openKept(garment: Garment, kept: Kept): void;
+  /** Follows the marks of all that is kept, or of one of it. */
+  follow(garment: Garment, only?: Kept): void;
+  takeOff(garment: Garment, kept: Kept): void;
+  putBack(garment: Garment, kept: Kept): void;
+  backup(): void;
+  putOffBackup(): void;
+  restore(file: File): void;
+  saveSetAside(): void;
+  leave(): void;
+}

@@ -1,0 +1,51 @@
+import { useState } from 'preact/hooks';
+
+import { LONGEST_NAME } from '../../garment/garment.ts';
+import { garmentWords as words } from '../../words/garment-words.ts';
+
+interface Props {
+  label: string;
+  first: string;
+  deed: string;
+  onName: (name: string) => void;
+}
+
+/** A name and the deed it is for; nothing but spaces is no name. */
+export function NameForm({ label, first, deed, onName }: Props) {
+  const [name, setName] = useState(first);
+  const [missing, setMissing] = useState(false);
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        setMissing(name.trim() === '');
+        if (name.trim() === '') return;
+        onName(name);
+        setName('');
+      }}
+    >
+      <label>
+        {label}
+        <span class="keys">
+          <input
+            type="text"
+            value={name}
+            maxLength={LONGEST_NAME}
+            placeholder={words.makeHint}
+            autoComplete="off"
+            aria-invalid={missing}
+            onInput={(event) => setName(event.currentTarget.value)}
+          />
+          <button type="submit" class="plain main">
+            {deed}
+          </button>
+        </span>
+      </label>
+      {missing && (
+        <p class="warning" role="status">
+          {words.nameMissing}
+        </p>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,110 @@
+import { useEffect, useState } from 'preact/hooks';
+
+import type { Bench } from '../../controls/bench.ts';
+import { type Garment, inOrder, STAGES } from '../../garment/garment.ts';
+import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
+import { garmentWords as words } from '../../words/garment-words.ts';
+import type { GarmentDeeds } from './deeds.ts';
+import { KeptRow } from './kept-row.tsx';
+import { NameForm } from './name-form.tsx';
+
+interface Props {
+  garment: Garment;
+  bench: Bench;
+  deeds: GarmentDeeds;
+}
+
+/** The garment that is open: its stages in order, what is kept at each, what was taken off. */
+export function OpenGarment({ garment, bench, deeds }: Props) {
+  const drawn = useDrawn(garment.kept.length);
+  const first = inOrder(garment).slice(0, drawn);
+  return (
+    <>
+      {garment.invented && <p>{listWords.invented}</p>}
+      {garment.kept.length === 0 ? (
+        <p>{listWords.nothingKept}</p>
+      ) : (
+        <button type="button" class="plain main wide" onClick={() => deeds.follow(garment)}>
+          {listWords.followAll}
+        </button>
+      )}
+      {STAGES.map((stage) => {
+        const there = first.filter((kept) => kept.stage === stage);
+        if (there.length === 0) return null;
+        return (
+          <section key={stage} aria-label={words.stages[stage]}>
+            <h3>{words.stages[stage]}</h3>
+            <ul>
+              {there.map((kept) => (
+                <KeptRow key={kept.id} garment={garment} kept={kept} bench={bench} deeds={deeds} />
+              ))}
+            </ul>
+          </section>
+        );
+      })}
+      <Whole garment={garment} deeds={deeds} />
+      {garment.takenOff.length > 0 && <TakenOff garment={garment} deeds={deeds} />}
+    </>
+  );
+}
+
+/** Kept calculations that are drawn at once: more than are in view of a garment just opened. */
+const AT_ONCE = 12;
+
+/** How many are drawn: those in view at once, the others after they are painted, more each time. */
+function useDrawn(count: number): number {
+  const [drawn, setDrawn] = useState(AT_ONCE);
+  useEffect(() => {
+    if (drawn < count) setDrawn(drawn + 100);
+  }, [drawn, count]);
+  return drawn;
+}
+
+/** What is done with the garment as a whole. */
+function Whole({ garment, deeds }: Omit<Props, 'bench'>) {
+  const [renaming, setRenaming] = useState(false);
+  if (renaming) {
+    return (
+      <NameForm
+        label={words.name}
+        first={garment.name}
+        deed={words.rename}
+        onName={(name) => {
+          deeds.rename(garment, name);
+          setRenaming(false);
+        }}
+      />
+    );
+  }
+  return (
+    <div class="keys">
+      <button type="button" class="plain" onClick={() => setRenaming(true)}>
+        {words.rename}
+      </button>
+      <button type="button" class="plain" onClick={() => deeds.copy(garment)}>
+        {listWords.copy}
+      </button>
+      <button type="button" class="plain" onClick={() => deeds.remove(garment)}>
+        {words.remove}
+      </button>
+    </div>
+  );
+}
+
+function TakenOff({ garment, deeds }: Omit<Props, 'bench'>) {
+  return (
+    <section aria-label={listWords.takenOff}>
+      <h3>{listWords.takenOff}</h3>
+      <ul>
+        {garment.takenOff.map((kept, place) => (
+          <li key={place}>
+            <span>{kept.name}</span>
+            <button type="button" class="plain" onClick={() => deeds.putBack(garment, kept)}>
+              {listWords.putBack}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

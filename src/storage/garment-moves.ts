@@ -1,0 +1,54 @@
+import { promisifyRequest } from 'idb-keyval';
+import type { Garment } from '../garment/garment.ts';
+import { BIN, GarmentError, PREFIX } from './garments.ts';
+import { recordText } from './record-text.ts';
+import type { Store } from './store.ts';
+
+/**
+ * Puts a garment in the place of the one with its id, as a restore does; the one that
+ * was there goes into the bin in the same step.
+ * @param spare an id no garment has, for the one in the bin
+ */
+export function replaceGarment(store: Store, garment: Garment, spare: string): Promise<void> {
+  return store.transact('readwrite', async (kept) => {
+    const before = await promisifyRequest<unknown>(kept.get(PREFIX + garment.id));
+    if (before !== undefined && !same(before, garment)) {
+      kept.put(withId(before, spare), BIN + spare);
+    }
+    kept.put(garment, PREFIX + garment.id);
+    await promisifyRequest(kept.transaction);
+  });
+}
+
+/**
+ * Deletes a garment into the bin, or brings it back, in one step: nothing that another
+ * tab keeps on it meanwhile falls between. Where another one has its id already, it gets
+ * the spare one, and both are there.
+ * @param spare an id no garment has
+ * @throws GarmentError when there is no such garment any more
+ */
+export function moveGarment(
+  store: Store,
+  id: string,
+  to: 'bin' | 'here',
+  spare: string,
+): Promise<void> {
+  const [from, into] = to === 'bin' ? [PREFIX, BIN] : [BIN, PREFIX];
+  return store.transact('readwrite', async (kept) => {
+    const record = await promisifyRequest<unknown>(kept.get(from + id));
+    const inTheWay = await promisifyRequest<unknown>(kept.get(into + id));
+    if (record === undefined) throw new GarmentError('gone');
+    if (inTheWay === undefined) kept.put(record, into + id);
+    else kept.put(withId(record, spare), into + spare);
+    kept.delete(from + id);
+    await promisifyRequest(kept.transaction);
+  });
+}
+
+function withId(record: unknown, id: string): unknown {
+  return { ...Object(record), id };
+}
+
+function same(one: unknown, other: unknown): boolean {
+  return recordText(one) === recordText(other);
+}

@@ -1,0 +1,153 @@
+import type { Browser, Page } from 'playwright-core';
+import { withKept } from '../../src/garment/changes.ts';
+import { type Garment, type Kept, newGarment, STAGES } from '../../src/garment/garment.ts';
+import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
+import { median, SLOWER } from './press.ts';
+import { withApp } from './with-app.ts';
+
+/**
+ * `npm run bench:garment`: how long a garment with many kept calculations takes to open,
+ * from the press to the painted screen; `OPENINGS=n` for another number of presses.
+ */
+const COUNTS = [15, 60];
+const OPENINGS = Number(process.env.OPENINGS ?? 25);
+const NAME = 'Coat with everything';
+
+await withApp(async (browser, address) => {
+  const rows = [];
+  for (const count of COUNTS) rows.push(...(await timeOpening(browser, address, count)));
+  console.log(`Milliseconds from press to painted garment, processor ${SLOWER}× slower`);
+  console.table(rows);
+});
+
+/** Milliseconds by the page's own clock. */
+interface Opening {
+  /** From the press to the frame that first showed kept calculations. */
+  seen: number;
+  /** To the frame that showed the last of them. */
+  whole: number;
+}
+
+async function timeOpening(browser: Browser, address: string, count: number) {
+  const app = await openApp(browser, address, {
+    at: '#/garments',
+    size: SMALL_PHONE,
+    bench: {},
+    serviceWorkers: 'block',
+  });
+  const { page } = app;
+  await page.getByText('A new garment').waitFor();
+  await page.evaluate(putGarment, garmentWith(count));
+  await slowDown(page, SLOWER);
+  const cold: Opening[] = [];
+  for (let i = 0; i < OPENINGS; i++) {
+    await page.evaluate(putGarment, garmentWith(count)); // closed again
+    await page.reload();
+    await page.getByRole('article', { name: NAME }).waitFor();
+    await page.waitForTimeout(500); // the list itself is done
+    cold.push(await open(page, count));
+  }
+  const warm: Opening[] = [];
+  for (let i = 0; i < OPENINGS; i++) warm.push(await open(page, count));
+  await app.close();
+  return [
+    { kept: count, page: 'just loaded', ...summary(cold) },
+    { kept: count, page: 'in use', ...summary(warm) },
+  ];
+}
+
+function summary(times: readonly Opening[]) {
+  const seen = times.map((one) => one.seen);
+  const whole = times.map((one) => one.whole);
+  return {
+    openings: times.length,
+    median: median(seen).toFixed(1),
+    worst: Math.max(...seen).toFixed(1),
+    'all of it, median': median(whole).toFixed(1),
+    'all of it, worst': Math.max(...whole).toFixed(1),
+  };
+}
+
+/** Seven planned marks each, some made elsewhere, over all stages of the work. */
+function garmentWith(count: number): Garment {
+  const kept = Array.from({ length: count }, (_, i): Kept => {
+    const stage = STAGES[i % STAGES.length] ?? 'close';
+    const marks = Array.from({ length: 7 }, (_, j) => [String(j + 1), (j + 1) * 568_000]);
+    const made = i % 2 === 0 ? { '1': '', '2': '15 cm' } : {};
+    const runs = [{ planned: Object.fromEntries(marks), made }];
+    const draft = { u: 'cm', opening: '46.3', count: '7', top: '1.2', bottom: '2.5' };
+    return { id: `k${i}`, name: `Kept ${i + 1}`, stage, calculation: 'closures', draft, runs };
+  });
+  return kept.reduce((so, one) => withKept(so, one, 2), newGarment('coat', NAME, 1));
+}
+
+/** Writes the record as the app would, with no garment open. Runs in the page. */
+function putGarment(garment: Garment): Promise<void> {
+  return new Promise((done, failed) => {
+    const opening = indexedDB.open('thumbrule', 1);
+    opening.onerror = () => failed(opening.error);
+    opening.onsuccess = () => {
+      const change = opening.result.transaction('bench', 'readwrite');
+      change.objectStore('bench').put(garment, `garment:${garment.id}`);
+      change.objectStore('bench').put('', 'open-garment');
+      change.onerror = () => failed(change.error);
+      change.oncomplete = () => {
+        opening.result.close();
+        done();
+      };
+    };
+  });
+}
+
+/** Opens the garment, waits until it is painted, and closes it for the next time. */
+async function open(page: Page, count: number): Promise<Opening> {
+  const opener = page.getByRole('article', { name: NAME }).getByRole('heading', { level: 2 });
+  await opener.scrollIntoViewIfNeeded();
+  const box = await opener.boundingBox();
+  if (!box) throw new Error('the garment is not on the screen');
+  const watch = await page.evaluateHandle(timeToOpen, count);
+  await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+  const took = await watch.evaluate(({ painted }) => painted);
+  await opener.getByRole('button').tap();
+  await page.waitForFunction(() => !document.querySelector('article section'));
+  await page.waitForTimeout(100);
+  return took;
+}
+
+/** Runs in the page. */
+function timeToOpen(count: number) {
+  const painted = new Promise<Opening>((done, failed) => {
+    setTimeout(() => failed(new Error('the garment did not open')), 10_000);
+    let pressed = 0;
+    let seen = 0;
+    let waiting = false;
+    const look = () => {
+      const there = document.querySelectorAll('article section li').length;
+      if (there === 0 || waiting) return;
+      waiting = true;
+      // A frame callback runs before the paint, and the message it posts after it.
+      requestAnimationFrame(() => {
+        const channel = new MessageChannel();
+        channel.port1.onmessage = () => {
+          waiting = false;
+          const took = performance.now() - pressed;
+          seen ||= took;
+          if (there < count) return look();
+          changes.disconnect();
+          done({ seen, whole: took });
+        };
+        channel.port2.postMessage('painted');
+      });
+    };
+    const changes = new MutationObserver(look);
+    changes.observe(document.body, { childList: true, subtree: true });
+    addEventListener(
+      'pointerdown',
+      (event) => {
+        pressed = event.timeStamp;
+      },
+      { capture: true, once: true },
+    );
+  });
+  return { painted };
+}

@@ -1,0 +1,172 @@
+import type { garmentWords } from '../../src/words/garment-words.ts';
+
+/**
+ * One thing a maker does to a garment in a tab. Garments on the list are known by how
+ * their name starts, since the other tab may be giving them another ending.
+ */
+export type Order =
+  | { deed: 'keep'; garment: string; name: string; depth: string }
+  | { deed: 'change'; garment: string; name: string; depth: string }
+  | { deed: 'rename'; start: string; name: string }
+  | { deed: 'take-off'; start: string; name: string }
+  | { deed: 'delete and bring back'; start: string };
+
+/**
+ * An order that the app confirmed, or that could not be done, since the garment lay in the bin
+ * just then. Times by the machine's clock, in ms.
+ */
+export interface Done {
+  order: Order;
+  from: number;
+  to: number;
+  confirmed: boolean;
+}
+
+type Words = Pick<
+  typeof garmentWords,
+  'keepIt' | 'rename' | 'remove' | 'takeOff' | 'bringBack' | 'failed'
+>;
+
+export interface Wanted {
+  orders: readonly Order[];
+  words: Words;
+  /** Where calculations are kept already: `GARMENT.KEPT` by their name. */
+  places: Readonly<Record<string, string>>;
+}
+
+/**
+ * Does one order after another by the app's own screens, as fast as they take it. Runs in the
+ * page, and is written out whole there: it can use nothing from around it.
+ *
+ * @throws Error when a screen doesn't come to an end with an order
+ */
+export async function workThrough({ orders, words, places }: Wanted): Promise<Done[]> {
+  const where = new Map(Object.entries(places));
+  const until = async <Value>(look: () => Value | undefined | null | false): Promise<Value> => {
+    for (const late = Date.now() + 20_000; ; ) {
+      const seen = look();
+      if (seen) return seen;
+      if (Date.now() > late) throw new Error(`waited in vain at ${location.hash} for ${look}`);
+      await new Promise((wake) => setTimeout(wake, 1));
+    }
+  };
+  const rendered = () => new Promise((wake) => setTimeout(wake, 0));
+  const button = (within: ParentNode, face: string) =>
+    [...within.querySelectorAll('button')].find(({ textContent }) => textContent === face);
+  const give = async (field: HTMLInputElement | HTMLSelectElement, value: string, kind: string) => {
+    field.value = value;
+    field.dispatchEvent(new Event(kind, { bubbles: true }));
+    await rendered();
+  };
+  const refused = () =>
+    [...document.querySelectorAll('[role=status]')].some(({ textContent }) =>
+      Object.values(words.failed).some((words) => words === textContent),
+    );
+
+  /** Opens the form for keeping; what is typed there before comes by the address. */
+  const openForm = async (typed: Record<string, string>) => {
+    location.hash = '#/';
+    await until(() => document.querySelector('.home'));
+    location.hash = `#/hem/keep?${new URLSearchParams({ u: 'cm', ...typed })}`;
+    return until(() => document.querySelector<HTMLFormElement>('form.lower'));
+  };
+  const keepIt = async (name: string, expected?: string) => {
+    await until(() => button(document, words.keepIt))?.then((key) => key.click());
+    const place = await until(() =>
+      location.hash.startsWith('#/hem?')
+        ? new URLSearchParams(location.hash.split('?')[1]).get('kept')
+        : refused() && 'refused',
+    );
+    if (place === 'refused') return false;
+    if (expected !== undefined && place !== expected) throw new Error(`kept at ${place}`);
+    where.set(name, place);
+    return true;
+  };
+  const openList = async () => {
+    location.hash = '#/';
+    await until(() => document.querySelector('.home'));
+    location.hash = '#/garments';
+    await until(() => document.querySelector('.garments article h2'));
+  };
+  const card = (start: string) =>
+    document.querySelector<HTMLElement>(`article[aria-label^="${start}"]`);
+  const row = (within: ParentNode | null, start: string, face: string) =>
+    [...(within?.querySelectorAll('li') ?? [])].find(
+      (li) => li.textContent?.startsWith(start) && button(li, face),
+    );
+  /** One garment is open at a time: what is done with one is on it once it is. */
+  const opened = async (start: string) => {
+    await openList();
+    card(start)?.querySelector<HTMLElement>('h2 [aria-expanded=false]')?.click();
+    await rendered();
+    return card(start) ?? document.createElement('p'); // it lies in the bin just now
+  };
+
+  const obey = async (order: Order): Promise<boolean> => {
+    switch (order.deed) {
+      case 'keep': {
+        const form = await openForm({ depth: order.depth });
+        const choice = [...form.querySelectorAll('select')].find((one) =>
+          [...one.options].some(({ value }) => value === order.garment),
+        );
+        if (!choice) return false; // it lies in the bin just now
+        await give(choice, order.garment, 'change');
+        const name = form.querySelector<HTMLInputElement>('input[type=text]');
+        if (name) await give(name, order.name, 'input');
+        return keepIt(order.name);
+      }
+      case 'change': {
+        const kept = where.get(order.name);
+        if (!kept) return false; // it was refused when it was to be kept
+        const form = await openForm({ depth: order.depth, kept });
+        if (form.querySelector<HTMLInputElement>('input[type=text]')?.value !== order.name) {
+          return false; // its garment lies in the bin just now
+        }
+        return keepIt(order.name, kept);
+      }
+      case 'rename': {
+        const key = button(await opened(order.start), words.rename);
+        const before = card(order.start)?.ariaLabel;
+        if (!key) return false;
+        key.click();
+        const field = await until(() =>
+          card(order.start)?.querySelector<HTMLInputElement>('form input[type=text]'),
+        );
+        await give(field, order.name, 'input');
+        field.form?.requestSubmit();
+        await until(() => card(order.start)?.ariaLabel !== before || refused());
+        return !refused();
+      }
+      case 'take-off': {
+        const kept = row(await opened(order.start), order.name, words.takeOff);
+        const key = kept && button(kept, words.takeOff);
+        if (!key) return false;
+        key.click();
+        await until(() => !row(card(order.start), order.name, words.takeOff) || refused());
+        return !refused();
+      }
+      case 'delete and bring back': {
+        const key = button(await opened(order.start), words.remove);
+        if (!key) return false;
+        key.click();
+        await until(() => !card(order.start) || refused());
+        if (refused()) return false;
+        const back = await until(() => {
+          const binned = row(document, order.start, words.bringBack);
+          return binned && button(binned, words.bringBack);
+        });
+        back.click();
+        await until(() => card(order.start));
+        return true;
+      }
+    }
+  };
+
+  const done: Done[] = [];
+  for (const order of orders) {
+    const from = Date.now();
+    const confirmed = await obey(order);
+    done.push({ order, from, to: Date.now(), confirmed });
+  }
+  return done;
+}

@@ -1,0 +1,72 @@
+import { expect, test } from 'vitest';
+import { backupDue, readStand, standOf } from '../../src/garment/backup-due.ts';
+import { demoGarment } from '../../src/garment/demo.ts';
+import { type Garment, newGarment } from '../../src/garment/garment.ts';
+import { renamed } from '../../src/garment/list-changes.ts';
+
+// A week and twenty changes: common practice, no source.
+const DAY = 24 * 60 * 60 * 1000;
+const START = 1_000 * DAY;
+
+const coat = newGarment('g', 'Coat', START);
+const changed = (garment: Garment, times: number, at: number) =>
+  Array.from({ length: times }).reduce<Garment>((so) => renamed(so, so.name, at), garment);
+
+test('nothing is asked while nothing has changed, however long ago', () => {
+  const last = standOf([coat], START);
+  expect(backupDue([coat], last, undefined, START + 400 * DAY)).toBeUndefined();
+  expect(backupDue([], undefined, undefined, START)).toBeUndefined();
+  expect(backupDue([demoGarment('d', START)], undefined, undefined, START + 99 * DAY)).toBe(
+    undefined,
+  );
+});
+
+test('one change is asked for after seven days, not before', () => {
+  const last = standOf([coat], START);
+  const now = changed(coat, 1, START + DAY);
+  expect(backupDue([now], last, undefined, START + 7 * DAY - 1)).toBeUndefined();
+  expect(backupDue([now], last, undefined, START + 7 * DAY)).toEqual({ changes: 1, days: 7 });
+});
+
+test('twenty changes are asked for at once', () => {
+  const last = standOf([coat], START);
+  expect(backupDue([changed(coat, 19, START)], last, undefined, START)).toBeUndefined();
+  expect(backupDue([changed(coat, 20, START)], last, undefined, START)).toEqual({
+    changes: 20,
+    days: 0,
+  });
+});
+
+test('without any backup the first garment’s age counts', () => {
+  expect(backupDue([coat], undefined, undefined, START + 6 * DAY)).toBeUndefined();
+  expect(backupDue([coat], undefined, undefined, START + 8 * DAY)).toEqual({ changes: 1, days: 8 });
+});
+
+test('put off, it is quiet for another week or twenty changes; a later backup ends that', () => {
+  const now = changed(coat, 25, START);
+  const last = standOf([coat], START);
+  const putOff = standOf([now], START + DAY);
+  expect(backupDue([now], last, putOff, START + 2 * DAY)).toBeUndefined();
+  expect(backupDue([now], last, putOff, START + 8 * DAY)).toEqual({ changes: 25, days: 8 });
+  const more = changed(now, 20, START + 2 * DAY);
+  expect(backupDue([more], last, putOff, START + 2 * DAY)?.changes).toBe(45);
+  const backedUp = standOf([more], START + 3 * DAY);
+  expect(backupDue([more], backedUp, putOff, START + 99 * DAY)).toBeUndefined();
+});
+
+test('a clock that was set back asks for nothing by time', () => {
+  const last = standOf([coat], START + 100 * DAY);
+  const now = changed(coat, 1, START);
+  expect(backupDue([now], last, undefined, START)).toBeUndefined();
+});
+
+test('what was kept of a backup is read as it was at first, and damaged', () => {
+  const old = readStand(START);
+  expect(backupDue([coat], old, undefined, START + 9 * DAY)).toBeUndefined();
+  const later = changed(coat, 1, START + DAY);
+  expect(backupDue([later], old, undefined, START + 9 * DAY)).toEqual({ changes: 1, days: 9 });
+  expect(readStand(undefined)).toBeUndefined();
+  expect(readStand({ at: 'x' })).toBeUndefined();
+  expect(readStand({ at: 5, edits: { g: 'many', h: 2 } })).toEqual({ at: 5, edits: { h: 2 } });
+  expect(readStand(standOf([coat], 5))).toEqual(standOf([coat], 5));
+});
