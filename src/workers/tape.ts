@@ -1,5 +1,5 @@
-import { pgmOf } from '../tape/pgm.ts';
 import { follow, lockOn } from '../tape/live.ts';
+import { pgmOf } from '../tape/pgm.ts';
 import type { ToTapeWorker } from '../tape/protocol.ts';
 import { readTape } from '../tape/read-tape.ts';
 import { snapTo } from '../tape/snap.ts';
