@@ -1,9 +1,10 @@
 import { type Claim, laterReason, type NoClaim } from './claim.ts';
+import { finerRows } from './finer-row.ts';
 import type { RowFrame } from './frame.ts';
 import { numberRows, numberSheet } from './number-cells.ts';
 import { pitchSeeds } from './pitch-seeds.ts';
 import { pitchBySpectra, type RowPitch } from './pitch-spectrum.ts';
-import { halfOn, polish } from './polish.ts';
+import { halfOn, type Polished, polish } from './polish.ts';
 import { densityAt, distanceAt } from './position.ts';
 import type { ReadRows } from './read-cells.ts';
 import type { Field } from './reading.ts';
@@ -53,9 +54,9 @@ export async function readRow(
   let seen: FollowedRow | undefined;
   let why: RowReading['why'] = 'no-graduations';
   let words = 0;
-  for (const guess of guesses(work, frame)) {
+  for (const { frame: start, pitch: guess } of guesses(work, frame)) {
     if (guess.followed && tried.some((one) => sameStretch(one, guess))) continue;
-    const polished = polish(work, frame, guess);
+    const polished = polish(work, start, guess);
     const range = trustedRange(polished.pitch);
     if (!range) continue;
     tried.push({ pitch: polished.pitch, range });
@@ -79,10 +80,15 @@ interface Tried {
   readonly range: TickRange;
 }
 
-function* guesses(work: Field, frame: RowFrame): Generator<RowPitch> {
+/** Pitches to try on a row, the likeliest first; made only as they are asked for. */
+function* guesses(work: Field, frame: RowFrame): Generator<Polished> {
   const found = pitchBySpectra(work, frame);
-  if (found && found.score >= LEAST_SCORE) yield found;
-  yield* pitchSeeds(work, frame, SEEDS);
+  const clear = found !== null && found.score >= LEAST_SCORE;
+  if (clear) {
+    yield { frame, pitch: found };
+    yield* finerRows(work, frame, 1 / densityAt(found.model, 0));
+  }
+  for (const pitch of pitchSeeds(work, frame, SEEDS)) yield { frame, pitch };
 }
 
 /** A seed in a stretch that was already followed with the same pitch tells nothing new. */
