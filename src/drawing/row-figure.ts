@@ -37,7 +37,7 @@ export function countedRow(count: number, pitch: number): Figure {
     ),
     ...holes,
     {
-      line: 'fold',
+      line: 'measure',
       points: [
         { x: place(middle), y: -2 * pitch },
         { x: place(middle), y: 2 * pitch },

@@ -34,7 +34,7 @@ export function seamSection(finish: string, rows: readonly DrawnRow[], consumed:
   switch (finish) {
     case 'french': {
       const edge = at('turn') ?? consumed;
-      const raw = edge - ((at('trim') ?? edge) - edge);
+      const raw = 2 * edge - (at('trim-first') ?? edge); // the trimmed edges lie turned back
       return [
         layer(
           -apart,
@@ -51,7 +51,12 @@ export function seamSection(finish: string, rows: readonly DrawnRow[], consumed:
       const fold = at('turn-under') ?? consumed;
       const under = at('trim-under') ?? 0;
       return [
-        layer(-apart, { x: fold, y: -apart }, { x: fold, y: 0 }, { x: fold * 0.2, y: 0 }),
+        layer(
+          -apart,
+          { x: fold, y: -apart },
+          { x: fold, y: 0 },
+          { x: Math.max(0, 2 * fold - consumed), y: 0 },
+        ),
         layer(apart, { x: under, y: apart }),
         stitch,
         upright(fold * 0.92, 'stitch'),
@@ -83,12 +88,33 @@ export function seamSection(finish: string, rows: readonly DrawnRow[], consumed:
     default: {
       const edge = at('trim') ?? consumed;
       const bound = at('bind');
-      return [
+      const layers = [
         layer(-apart, { x: edge, y: -apart }),
         layer(apart, { x: edge, y: apart }),
         stitch,
-        ...(bound === undefined ? [upright(edge, 'cut')] : [upright(bound, 'stitch')]),
+      ];
+      if (bound === undefined) return [...layers, upright(edge, 'cut')];
+      return [
+        ...layers,
+        ...[-apart, apart].flatMap((y) => [
+          binding(bound - (edge - bound) / 3, edge, y, apart / 2),
+          upright(bound, 'stitch', y - 0.8 * apart, y + 0.8 * apart),
+        ]),
       ];
     }
   }
+}
+
+/** A strip wrapped round a raw edge, in section. */
+function binding(from: number, edge: number, y: number, off: number): FigureShape {
+  const round = edge + off / 2;
+  return {
+    line: 'cloth',
+    points: [
+      { x: from, y: y - off },
+      { x: round, y: y - off },
+      { x: round, y: y + off },
+      { x: from, y: y + off },
+    ],
+  };
 }

@@ -1,4 +1,4 @@
-import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, LONGEST } from '../lengths/length.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
@@ -29,8 +29,13 @@ export interface CountInput {
 export type CountDoubt =
   /** The two ends were counted differently. */
   | { kind: 'ends-differ'; count: number; other: number }
-  /** Count, pitch and length don't agree; the count that would. */
-  | { kind: 'length-differs'; expected: ExactLength; measured: Length; likelier: number };
+  /** Count, pitch and length don't agree; the count that would, where any does. */
+  | {
+      kind: 'length-differs';
+      expected: ExactLength;
+      measured: Length;
+      likelier: number | undefined;
+    };
 
 export interface Counted {
   count: number;
@@ -51,7 +56,7 @@ export interface Counted {
  * measured length are half a pitch or more apart from it (derived here).
  *
  * Problems: fewer than two holes, more than 2,000, no whole number, a pitch or a
- * length of nothing.
+ * length of nothing, a row longer than any.
  */
 export function centreByCount(input: CountInput): Outcome<Counted> {
   return answerUnless(countProblems(input), () => {
@@ -83,8 +88,11 @@ function doubtsOf({ count, other, pitch, measured }: CountInput): CountDoubt[] {
   if (other !== undefined && other !== count) doubts.push({ kind: 'ends-differ', count, other });
   if (pitch !== undefined && measured !== undefined) {
     const expected = exactLength((count - 1) * pitch);
-    if (Math.abs(measured - expected) >= pitch / 2) {
-      const likelier = Math.round(measured / pitch) + 1;
+    const off = (measured - expected) / pitch;
+    if (Math.abs(off) >= 0.5) {
+      // Rounded away from the count: midway it is another one that is likelier, not the same.
+      const holes = count + Math.sign(off) * Math.round(Math.abs(off));
+      const likelier = holesProblems('count', holes).length === 0 ? holes : undefined;
       doubts.push({ kind: 'length-differs', expected, measured, likelier });
     }
   }
@@ -102,12 +110,15 @@ function holes(count: number, pitch: Length): Run {
 }
 
 function countProblems({ count, other, pitch, measured }: CountInput): Problem[] {
-  return [
+  const alone = [
     ...holesProblems('count', count),
     ...(other === undefined ? [] : holesProblems('other', other)),
     ...(pitch === undefined ? [] : mustBePositive('pitch', pitch)),
     ...(measured === undefined ? [] : mustBePositive('measured', measured)),
   ];
+  if (alone.length > 0 || pitch === undefined) return alone;
+  const most = exactLength(LONGEST / (count - 1));
+  return pitch > most ? [{ kind: 'too-long', field: 'pitch', most, given: pitch }] : [];
 }
 
 function holesProblems(field: string, given: number): Problem[] {

@@ -1,22 +1,8 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
-import { answerUnless, type Outcome, type Problem } from './problem.ts';
+import { foldOf, type HemInput, hemProblems } from './hem-input.ts';
+import { answerUnless, type Outcome } from './problem.ts';
 import type { Run } from './run.ts';
 import { HEM_CLASSES } from './sources/hems.ts';
-
-/** A hem to be turned up. Every length in 1/8000 mm. */
-export interface HemInput {
-  /** Finished depth, from the hem line up. */
-  depth: Length;
-  /** The first turning; nothing for a single turn, as much as the depth for an equal double one. */
-  turn: Length;
-  /** Of the cloth, when it is to be reckoned with. */
-  thickness: Length;
-  /** From the inner fold (or the raw edge of a single turn) down to the stitching. */
-  edgeStitch: Length;
-  /** Finished length of the piece, when the cut length is wanted. */
-  finished?: Length | undefined;
-}
 
 /** A hem, with its lines measured from the raw edge of the flat cloth. */
 export interface Hem {
@@ -30,7 +16,10 @@ export interface Hem {
   hemLine: ExactLength;
   /** Up from the finished edge to the stitching. */
   stitchUp: ExactLength;
-  /** Chalk lines to fold to: twice the turning from the raw edge, twice the depth from the first fold. */
+  /**
+   * Chalk lines to fold to: twice the turning from the raw edge, twice the depth from
+   * the first fold, and what the folds take.
+   */
   foldTo: { first: ExactLength | undefined; second: ExactLength };
   cutLength: ExactLength | undefined;
   run: Run;
@@ -47,12 +36,13 @@ export interface Hem {
  * General Fabric Repair, fig. 8-3.
  *
  * Problems: a depth of nothing, anything below nothing, a turning deeper than the
- * hem, stitching beyond the hem's depth, a hem longer than its piece.
+ * hem, stitching beyond the hem's depth, a hem longer than its piece, one that
+ * needs more cloth than there is.
  */
 export function hem(input: HemInput): Outcome<Hem> {
   return answerUnless(hemProblems(input), () => {
     const { depth, turn, thickness, edgeStitch, finished } = input;
-    const fold = (Math.PI / 2) * thickness;
+    const fold = foldOf(thickness);
     const turned = turn > 0;
     const takenByFolds = exactLength(fold * (turned ? 2 : 1));
     const allowance = exactLength(depth + turn + takenByFolds);
@@ -68,8 +58,9 @@ export function hem(input: HemInput): Outcome<Hem> {
         hemLine,
         stitchUp,
         foldTo: {
-          first: turned ? exactLength(2 * turn) : undefined,
-          second: exactLength(2 * depth),
+          // A fold lies midway between the edge laid down and the line it is laid on.
+          first: firstPress === undefined ? undefined : exactLength(2 * firstPress),
+          second: exactLength(2 * (hemLine - (firstPress ?? 0))),
         },
         cutLength: finished === undefined ? undefined : exactLength(finished + allowance),
         run: hemRun(firstPress, hemLine, exactLength(hemLine + stitchUp)),
@@ -95,25 +86,6 @@ function hemRun(
       { at: stitch, label: String(first.length + 2), kind: 'stitch' },
     ],
   };
-}
-
-function hemProblems(input: HemInput): Problem[] {
-  const { depth, turn, thickness, edgeStitch, finished } = input;
-  const alone = [
-    ...mustBePositive('depth', depth),
-    ...mustNotBeNegative('turn', turn),
-    ...mustNotBeNegative('thickness', thickness),
-    ...mustNotBeNegative('edgeStitch', edgeStitch),
-    ...(finished === undefined ? [] : mustBePositive('finished', finished)),
-  ];
-  if (alone.length > 0) return alone;
-  if (turn > depth) return [{ kind: 'too-long', field: 'turn', most: depth, given: turn }];
-  if (edgeStitch >= depth) {
-    return [{ kind: 'too-long', field: 'edgeStitch', most: depth, given: edgeStitch }];
-  }
-  return finished !== undefined && depth > finished
-    ? [{ kind: 'too-long', field: 'depth', most: finished, given: depth }]
-    : [];
 }
 
 export type HemClass = 'rolled' | 'narrow' | 'ordinary' | 'deep';

@@ -1,15 +1,25 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { mustBePositive } from './length-checks.ts';
-import { answerUnless, type Outcome, refused } from './problem.ts';
+import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import { MITRE_TRIM } from './sources/hems.ts';
 
 /** Corners sharper or blunter than this are not mitred. Ours, no source. */
 const SHARPEST = 20;
 const BLUNTEST = 160;
 
+export interface MitreInput {
+  /** Of the hem at the bottom, finished. */
+  depth: Length;
+  /** Of the hem at the side, finished. */
+  side: Length;
+  /** Between the fold lines, in degrees, 20 to 160. */
+  angle: number;
+  /** From the inner edge of both hems to their stitching. */
+  edgeStitch: Length;
+}
+
 /** A corner of two hems: where to mark the raw edges, from the raw corner. */
 export interface Mitre {
-  side: Length;
   /** Along the bottom edge. */
   alongBottom: ExactLength;
   /** Up the side edge. */
@@ -27,35 +37,42 @@ export interface Mitre {
  * from them to the finished corner. Derived here; with double turns, measure
  * after the first turns are pressed.
  *
- * @param angle between the fold lines, in degrees, 20 to 160
+ * Problems: an angle out of range, nothing or less in a depth, stitching beyond a
+ * hem's depth, and on a blunt corner a hem so deep that it passes the other one's end.
+ *
  * Source of the trim: Hand Sewing Lessons, model 7; McGlauflin, Handicraft for Girls.
  */
-export function mitre(bottom: Length, side: Length, angle: number): Outcome<Mitre> {
-  if (!(angle >= SHARPEST && angle <= BLUNTEST)) {
-    const range = { least: SHARPEST, most: BLUNTEST };
-    return refused({ kind: 'out-of-range', field: 'angle', given: angle, ...range });
-  }
-  const problems = [...mustBePositive('depth', bottom), ...mustBePositive('side', side)];
-  return answerUnless(problems, () => {
+export function mitre(input: MitreInput): Outcome<Mitre> {
+  return answerUnless(mitreProblems(input), () => {
+    const { depth: bottom, side, angle } = input;
     const sine = Math.sin((angle * Math.PI) / 180);
     const cosine = Math.cos((angle * Math.PI) / 180);
-    const alongBottom = (side + bottom * cosine) / sine;
-    const upSide = (bottom + side * cosine) / sine;
+    const alongBottom = (2 * (side + bottom * cosine)) / sine;
+    const upSide = (2 * (bottom + side * cosine)) / sine;
     if (alongBottom <= 0 || upSide <= 0) {
-      // On so blunt a corner the deeper hem passes the other one's end.
-      const most = exactLength(-Math.min(bottom, side) / cosine);
+      const under = exactLength(-Math.min(bottom, side) / cosine);
       const [field, given] =
         bottom > side ? (['depth', bottom] as const) : (['side', side] as const);
-      return refused({ kind: 'too-long', field, most, given });
+      return refused({ kind: 'not-under', field, under, given });
     }
-    return {
-      ok: true,
-      value: {
-        side,
-        alongBottom: exactLength(2 * alongBottom),
-        upSide: exactLength(2 * upSide),
-        trim: MITRE_TRIM.value,
-      },
-    };
+    const marks = { alongBottom: exactLength(alongBottom), upSide: exactLength(upSide) };
+    return { ok: true, value: { ...marks, trim: MITRE_TRIM.value } };
   });
+}
+
+function mitreProblems({ depth, side, angle, edgeStitch }: MitreInput): Problem[] {
+  const alone = [
+    ...mustBePositive('depth', depth),
+    ...mustBePositive('side', side),
+    ...mustNotBeNegative('edgeStitch', edgeStitch),
+  ];
+  if (!(angle >= SHARPEST && angle <= BLUNTEST)) {
+    const range = { least: SHARPEST, most: BLUNTEST };
+    alone.push({ kind: 'out-of-range', field: 'angle', given: angle, ...range });
+  }
+  if (alone.length > 0) return alone;
+  const under = Math.min(depth, side) as Length;
+  return edgeStitch >= under
+    ? [{ kind: 'not-under', field: 'edgeStitch', under, given: edgeStitch }]
+    : [];
 }

@@ -8,7 +8,7 @@ import type { ExactLength, Length } from '../lengths/length.ts';
  * sentence is in `words/`, so that arithmetic never holds language.
  *
  * - `too-short`, `too-long`: a length under the least or over the most that works.
- * - `not-over`: a length that must be more than another one.
+ * - `not-over`, `not-under`: a length that must be more, or less, than another one.
  * - `does-not-fit`: what is asked for needs more length than there is.
  * - `ends-too-long`: the two ends together leave nothing (or less) between first and last.
  * - `too-close`: a pitch so small that more than `most` marks would be needed.
@@ -21,6 +21,7 @@ export type Problem =
   | { kind: 'too-short'; field: string; least: ExactLength; given: Length }
   | { kind: 'too-long'; field: string; most: ExactLength; given: Length }
   | { kind: 'not-over'; field: string; over: ExactLength; given: Length }
+  | { kind: 'not-under'; field: string; under: ExactLength; given: Length }
   | { kind: 'too-few'; field: string; least: number; given: number }
   | { kind: 'too-many'; field: string; most: number; given: number }
   | { kind: 'not-whole'; field: string; given: number }

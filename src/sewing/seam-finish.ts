@@ -1,42 +1,8 @@
-import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
+import { type FinishInput, type Row, rowsOf } from './seam-rows.ts';
 import { BOUND, FELLED, FRENCH, GRADED, TRIMMED } from './sources/seams.ts';
-
-/** How the raw edges of a seam are stopped from fraying. */
-export type Finish = 'plain' | 'french' | 'felled' | 'mock-french' | 'bound' | 'graded';
-
-/** One thing to do, in order, at a distance from the final stitch line. */
-export interface Row {
-  do:
-    | 'sew'
-    | 'sew-first'
-    | 'sew-second'
-    | 'trim'
-    | 'trim-under'
-    | 'trim-inner'
-    | 'overcast'
-    | 'press-open'
-    | 'turn'
-    | 'turn-under'
-    | 'press-half'
-    | 'edge-stitch'
-    | 'fell-stitch'
-    | 'bind'
-    | 'enclose';
-  /** From the final stitch line, towards the raw edge; nothing where it isn't a distance. */
-  at: ExactLength | undefined;
-}
-
-export interface FinishInput {
-  finish: Finish;
-  /** The allowance the pattern gives on each edge. */
-  given: Length;
-  /** French only: from the raw edge to the first row; what is left after trimming; the second row. */
-  first: Length;
-  trim: Length;
-  second: Length;
-}
 
 /** What a finish takes of the allowance, and its rows in order. */
 export interface FinishPlan {
@@ -97,49 +63,6 @@ export function leastAllowance({ finish, first, second }: FinishInput): ExactLen
   }
 }
 
-function rowsOf({ finish, given, trim, second }: FinishInput): Row[] {
-  const row = (what: Row['do'], at?: number): Row => ({
-    do: what,
-    at: at === undefined ? undefined : exactLength(at),
-  });
-  switch (finish) {
-    case 'plain':
-      return [
-        row('sew', 0),
-        row('trim', Math.min(given, TRIMMED.value[1])),
-        row('overcast'),
-        row('press-open'),
-      ];
-    case 'french':
-      return [
-        row('sew-first', second),
-        row('trim', second + trim),
-        row('turn', second),
-        row('sew-second', 0),
-      ];
-    case 'felled': {
-      const fell = given - FELLED.value.turn;
-      return [
-        row('sew', 0),
-        row('trim-under', FELLED.value.under),
-        row('turn-under', fell),
-        row('fell-stitch', fell),
-      ];
-    }
-    case 'mock-french':
-      return [row('sew', 0), row('press-half', given / 2), row('edge-stitch', given / 2)];
-    case 'bound':
-      return [row('sew', 0), row('bind', given - BOUND.value.stitch), row('press-open')];
-    case 'graded':
-      return [
-        row('sew', 0),
-        row('trim', GRADED.value.outer),
-        row('trim-inner', GRADED.value.inner),
-        row('enclose'),
-      ];
-  }
-}
-
 function finishProblems(input: FinishInput): Problem[] {
   const { finish, given, first, trim, second } = input;
   const own =
@@ -156,7 +79,7 @@ function finishProblems(input: FinishInput): Problem[] {
   ];
   if (alone.length > 0) return alone;
   if (finish === 'french') {
-    if (trim >= first) return [{ kind: 'too-long', field: 'trim', most: first, given: trim }];
+    if (trim >= first) return [{ kind: 'not-under', field: 'trim', under: first, given: trim }];
     return second <= trim ? [{ kind: 'not-over', field: 'second', given: second, over: trim }] : [];
   }
   const least = leastAllowance(input);

@@ -39,8 +39,8 @@ export const centreWords = {
   length: (length: string) => `At this pitch that is ${length} from first to last.`,
   endsDiffer: (count: number, other: number) =>
     `Counted ${count} from one end and ${other} from the other: count again, and mark every tenth hole with a thread.`,
-  lengthDiffers: (expected: string, measured: string, likelier: number) =>
-    `${expected} is expected and ${measured} was measured: ${likelier} holes are likelier. Count again, or measure from the centre of the first to the centre of the last hole.`,
+  lengthDiffers: (expected: string, measured: string, likelier: number | undefined) =>
+    `${expected} is expected and ${measured} was measured${likelier === undefined ? '' : `: ${likelier} holes are likelier`}. Count again, or measure from the centre of the first to the centre of the last hole.`,
   quarters: 'Quarters',
   eighths: 'Eighths',
   row: 'The middle of the row',

@@ -25,6 +25,8 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
       return `${show(problem.given)} is too long; give at most ${show(problem.most)}`;
     case 'not-over':
       return `${show(problem.given)} must be more than ${show(problem.over)}`;
+    case 'not-under':
+      return `${show(problem.given)} must be less than ${show(problem.under)}`;
     case 'too-few':
       return `give at least ${problem.least}`;
     case 'too-many':

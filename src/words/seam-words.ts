@@ -1,4 +1,4 @@
-import type { Finish, Row } from '../sewing/seam-finish.ts';
+import type { Finish, Row } from '../sewing/seam-rows.ts';
 
 interface Rule {
   says: string;
@@ -19,6 +19,7 @@ const labels = {
   change: 'By, all round',
   radius: 'Radius of the curve',
   opening: 'A clip may open',
+  along: 'Length of the curve',
 };
 
 const finishes: Readonly<Record<Finish, string>> = {
@@ -30,11 +31,13 @@ const finishes: Readonly<Record<Finish, string>> = {
   graded: 'Enclosed, graded',
 };
 
-const ROWS: Readonly<Record<Row['do'], (at: string) => string>> = {
+const ROWS: Readonly<Record<Row['do'], (at: string, beside: string) => string>> = {
   sew: () => 'Sew, right sides together, on the stitch line',
-  'sew-first': (at) => `Sew the first row, wrong sides together, ${at} from the stitch line`,
+  'sew-first': (at, beside) =>
+    `Sew the first row, wrong sides together, ${beside} from the raw edge (${at} outside the stitch line)`,
   'sew-second': () => 'Sew the second row on the stitch line',
   trim: (at) => `Trim to ${at} from the stitch line`,
+  'trim-first': (at, beside) => `Trim to ${beside} from the first row (${at} from the stitch line)`,
   'trim-under': (at) => `Trim the under layer to ${at} from the stitch line`,
   'trim-inner': (at) => `Trim the inner layer to ${at} from the stitch line`,
   overcast: () => 'Overcast or zigzag each edge (ISO 4915: 503, 504 or 304)',
@@ -63,13 +66,13 @@ export const seamWords = {
   },
   finish: finishes,
   way: { out: 'Let out', in: 'Take in' },
-  row: (row: Row, at: string) => ROWS[row.do](at),
+  row: (row: Row, at: string, beside: string) => ROWS[row.do](at, beside),
   step: (number: number) => `${number}.`,
   taken: 'taken on each edge',
   fits: (finish: string, spare: string | undefined) =>
     spare === undefined
       ? `${finish}: takes the allowance just as it is.`
-      : `${finish}: ${spare} of the allowance is left over; trim it off first, or sew nearer the edge.`,
+      : `${finish}: ${spare} of the allowance is left over: trim it off first.`,
   over: (finish: string, over: string, girth: string) =>
     `${finish} takes ${over} more than the pattern gives on each edge: ${girth} of the girth is lost at each seam. Cut a wider allowance, or sew narrower rows.`,
   overShort: (finish: string) => `${finish}: does not fit this allowance.`,
@@ -92,6 +95,12 @@ export const seamWords = {
     `Sew that much nearer to the raw edge; ${left} of the allowance is left.`,
   takeInSentence: (left: string) => `Sew that much further in; the allowance is then ${left}.`,
   fromHere: 'apart at most',
+  notGiven: 'not given',
+  clip: 'Clip',
+  clips: 'Clips',
+  clipsOf: (count: number) => (count === 0 ? 'none needed' : `${count}, evenly`),
+  deep: 'Cut each from the raw edge',
+  differs: 'Raw edge longer (or shorter, inward) by',
   clipSentence: (short: string) =>
     `Clip (or notch, outward) no further apart, and stop ${short} short of the stitching.`,
   blades:

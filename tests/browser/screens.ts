@@ -20,6 +20,8 @@ export const SCREENS: readonly Screen[] = [
   { name: 'buttonhole', hash: '#/buttonhole' },
   { name: 'seam allowance', hash: '#/seam' },
   { name: 'hem', hash: '#/hem' },
+  { name: 'faced hem', hash: '#/facing' },
+  { name: 'mitred corner', hash: '#/corner' },
   { name: 'centre by counting', hash: '#/centre' },
   { name: 'counting', hash: '#/centre/count', from: '#/centre' },
   { name: 'closures', hash: '#/closures' },

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { boundsOf, stylesOf } from '../../src/drawing/figure.ts';
-import { hemSection, mitreFlat } from '../../src/drawing/hem-figure.ts';
+import { stylesOf } from '../../src/drawing/figure.ts';
+import { hemSection } from '../../src/drawing/hem-figure.ts';
 
 const LABELS = { depth: 'depth', turn: 'turn' };
 
@@ -22,12 +22,14 @@ test('a single turn has no inner fold and no label for one', () => {
   expect(figure.filter((shape) => 'label' in shape)).toHaveLength(1);
 });
 
-test('a mitre’s seam meets the corner where the fold lines meet', () => {
-  const plan = { bottom: 40, side: 15, angle: 90, alongBottom: 30, upSide: 80, trim: 6.35 };
-  const figure = mitreFlat(plan);
-  const seam = figure.find((shape) => 'line' in shape && shape.line === 'stitch');
-  expect(seam && 'points' in seam ? seam.points[1] : undefined).toEqual({ x: 15, y: -40 });
-  const { width, height } = boundsOf(figure);
-  expect(width).toBeGreaterThan(30);
-  expect(height).toBeGreaterThan(80);
+test('a faced hem is two pieces of cloth, seamed at the lower edge', () => {
+  const figure = hemSection({ depth: 40, turn: 7, stitchUp: 38, seam: 10, labels: LABELS });
+  const cloths = figure.flatMap((shape) =>
+    'line' in shape && shape.line === 'cloth' ? [shape.points.map(({ y }) => y)] : [],
+  );
+  // The piece down to the edge and up by its seam; the facing from there up to its turned edge.
+  expect(cloths).toEqual([
+    [-68, 0, 0, -10],
+    [-10, 0, 0, -40, -40, -33],
+  ]);
 });

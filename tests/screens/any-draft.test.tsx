@@ -9,6 +9,8 @@ import { buttonhole } from '../../src/screens/buttonhole/buttonhole.ts';
 import { centre } from '../../src/screens/centre/centre.ts';
 import { closures } from '../../src/screens/closures/closures.ts';
 import { convert } from '../../src/screens/convert/convert.ts';
+import { corner } from '../../src/screens/corner/corner.ts';
+import { facing } from '../../src/screens/facing/facing.ts';
 import { hem } from '../../src/screens/hem/hem.ts';
 import { seam } from '../../src/screens/seam/seam.ts';
 import { sizes } from '../../src/screens/sizes/sizes.ts';
@@ -82,7 +84,7 @@ function saidOf(work: Work, calculation: Calculation, draft: Draft, bench: Bench
   return said;
 }
 
-test.each([convert, sizes, closures, buttonhole, hem, seam, centre])(
+test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, centre])(
   'whatever the address holds, $id answers or says why, in whole sentences',
   (calculation) => {
     fc.assert(
@@ -108,7 +110,7 @@ test.each([convert, sizes, closures, buttonhole, hem, seam, centre])(
   },
 );
 
-test.each([convert, sizes, closures, buttonhole, hem, seam, centre])(
+test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, centre])(
   '$id means the same when the bench is set to another unit',
   (calculation) => {
     const drafts = fc.tuple(draftsOf(calculation), unit, unit);

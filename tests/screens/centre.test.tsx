@@ -3,7 +3,7 @@ import { afterEach, expect, test } from 'vitest';
 import { boundsOf } from '../../src/drawing/figure.ts';
 import { countedRow } from '../../src/drawing/row-figure.ts';
 import { centre } from '../../src/screens/centre/centre.ts';
-import { answer, open, type } from './helpers.tsx';
+import { answer, answerTo, open, type } from './helpers.tsx';
 
 afterEach(cleanup);
 
@@ -31,4 +31,10 @@ test('a count that can’t be names its field', async () => {
 test('the row is drawn hole to hole to scale, a long one round its middle', () => {
   expect(boundsOf(countedRow(5, 8)).width).toBeCloseTo(6 * 8, 6);
   expect(boundsOf(countedRow(2000, 8)).width).toBeCloseTo(26 * 8, 6);
+});
+
+test('where no count agrees with the length, none is offered', () => {
+  const { offers, warnings } = answerTo(centre, { count: '9', pitch: '8 mm', measured: '1 mm' });
+  expect(offers).toEqual([]);
+  expect(warnings.join()).toMatch(/0\.1 cm was measured\. Count again/);
 });

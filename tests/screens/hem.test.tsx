@@ -48,13 +48,28 @@ test('an inward curve is stretched or clipped instead', async () => {
   expect(await answer()).toContain('An inward curve is too short');
 });
 
-test('a mitred corner has its two marks, and is drawn with the key of its lines', async () => {
-  open(hem, { depth: '4', side: '1.5', corner: 'mitre', style: 'single' });
+test('where a curve is too full or too short, a facing is a press away', async () => {
+  open(hem, { shape: 'inward' });
+  expect(await answer()).toMatch(/or face it/);
+  expect(await screen.findByRole('button', { name: 'Face it instead' })).toBeTruthy();
+});
+
+test('a shallower hem is reckoned on the readings as they were taken', async () => {
+  open(hem, { depth: '2', shape: 'readings', round: '60', above: '57', taper: 'taper' });
+  expect(await answer()).toContain('10 % to lose');
+  fireEvent.click(await screen.findByText('Make it 1.2 cm deep'));
   const said = await answer();
-  expect(said).toContain('along the bottom from the raw corner3 cm');
-  expect(said).toContain('up the side from the raw corner8 cm');
-  expect(await screen.findByRole('img', { name: 'Corner, flat, wrong side up' })).toBeTruthy();
-  expect((await screen.findAllByText('stitch line')).length).toBeGreaterThan(0);
+  expect(said).not.toContain('will not lie flat');
+  expect(said).toContain('6 %');
+  // The leg widens from 20 to 21 in 2 cm: 20.6 at 1.2 cm.
+  expect(said).toContain('20.6 cm at the inner fold');
+});
+
+test('two readings tell an inward curve and a straight tube', async () => {
+  open(hem, { shape: 'readings', round: '60', above: '62' });
+  expect(await answer()).toContain('An inward curve is too short');
+  type('Round, higher up', '60');
+  expect(await answer()).toContain('straight, as good as');
 });
 
 test('cautions stand where the cut and the iron come', async () => {
@@ -73,10 +88,11 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
     { depth: '50', turn: '1', shape: 'rise' },
     /Depth, finished: .*42\.5 cm/,
   ],
-  ['no such corner', { corner: 'mitre', angle: '3' }, /Angle of the corner: .*20 to 160/],
-  ['no such angle', { corner: 'mitre', angle: 'right' }, /Angle of the corner: “right”/],
   ['no depth to taper along', { depth: '0', taper: 'taper' }, /Depth, finished: /],
-  ['no taper', { taper: 'taper', acrossAbove: '0' }, /Across, a depth above: /],
+  ['no taper', { taper: 'taper', acrossAbove: '0' }, /Across, higher up: /],
+  ['more than the cloth left', { left: '2' }, /Depth, finished: .*at most 1\.3 cm/],
+  ['readings at one height', { shape: 'readings', apart: '0' }, /Higher up by: /],
+  ['stitched beyond the hem', { edgeStitch: '2' }, /Stitch in from fold: .*less than 2 cm/],
   ['an ease no cloth has', { shape: 'rise', cloth: 'own', ease: '120' }, /Eases in, per cent: /],
 ];
 

@@ -51,11 +51,33 @@ test('clips on a curve', async () => {
   expect(await answer()).toMatch(/^1\.6 cm apart at most/);
 });
 
+test('a French seam is said as it is done: from the raw edge, and beside the first row', async () => {
+  open(seam, { finish: 'french', given: '5/8' }, inchBench);
+  const said = await answer();
+  expect(said).toMatch(/1\.Sew the first row, wrong sides together, 3\/8.* in from the raw edge/);
+  expect(said).toMatch(/2\.Trim to 1\/8.* in from the first row \(3\/8/);
+});
+
+test('clips along a curve are marks to be followed', async () => {
+  open(seam, { what: 'curve', radius: '8', allowance: '1', opening: '0.2', along: '8' });
+  const said = await answer();
+  expect(said).toContain('Clips4, evenly');
+  expect(said).toContain('Raw edge longer (or shorter, inward) by1 cm');
+  expect(screen.getByRole('button', { name: 'Follow' })).toBeTruthy();
+});
+
 const WRONG: [string, Record<string, string>, RegExp][] = [
   ['no allowance', { given: '0' }, /Pattern gives: /],
   ['too small to fell', { finish: 'felled', given: '0.5' }, /Pattern gives: .*1\.27 cm/],
   ['a second row too narrow', { second: '0.2' }, /Second row: .*more than/],
   ['half a seam', { what: 'girth', seams: '1.5' }, /Seams all round: /],
+  [
+    'too little to take in',
+    { what: 'girth', way: 'in', allowance: '0.1', finish: 'felled' },
+    /Allowance: .*at least 1\.02 cm/,
+  ],
+  ['clips that open by nothing', { what: 'curve', opening: '0' }, /A clip may open: /],
+  ['no room for a clip', { what: 'curve', allowance: '0.3' }, /Allowance: .*more than 0\.318 cm/],
   ['no radius', { what: 'curve', radius: '0' }, /Radius of the curve: /],
 ];
 

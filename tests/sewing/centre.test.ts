@@ -98,3 +98,20 @@ test('counts that can’t be name their field', () => {
   expect(fieldsOf({ count: 5, pitch: ZERO })).toEqual(['pitch']);
   expect(fieldsOf({ count: 5, measured: mm(-1) })).toEqual(['measured']);
 });
+
+test('midway between two counts another one is likelier, never the one that was counted', () => {
+  const row = { count: 27, pitch: mm(8) };
+  expect(solved({ ...row, measured: mm(204) }).doubts).toMatchObject([{ likelier: 26 }]);
+  expect(solved({ ...row, measured: mm(212) }).doubts).toMatchObject([{ likelier: 28 }]);
+});
+
+test('where no count agrees, none is said to be likelier', () => {
+  const short = solved({ count: 9, pitch: mm(8), measured: mm(1) });
+  expect(short.doubts).toMatchObject([{ kind: 'length-differs', likelier: undefined }]);
+  const long = solved({ count: 9, pitch: mm(1), measured: mm(5000) });
+  expect(long.doubts).toMatchObject([{ kind: 'length-differs', likelier: undefined }]);
+});
+
+test('a row longer than any names its pitch', () => {
+  expect(fieldsOf({ count: 2000, pitch: mm(600) })).toEqual(['pitch']);
+});

@@ -1,20 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inches, type Length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
-import { type HemInput, hem, hemClass } from '../../src/sewing/hem.ts';
-import { type CurveInput, curvedHem } from '../../src/sewing/hem-curve.ts';
-import { mitre } from '../../src/sewing/mitre.ts';
-import type { Outcome } from '../../src/sewing/problem.ts';
-import { EASE_BY_CLOTH, HEM_DEPTHS } from '../../src/sewing/sources/hems.ts';
-import { trueTaper } from '../../src/sewing/taper.ts';
-
-function solved<Value>(outcome: Outcome<Value>): Value {
-  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-  return outcome.value;
-}
-
-const fieldsOf = (outcome: Outcome<unknown>) =>
-  outcome.ok ? [] : outcome.problems.map(({ field }) => field);
+import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { hem, hemClass } from '../../src/sewing/hem.ts';
+import type { HemInput } from '../../src/sewing/hem-input.ts';
+import { fieldsOf, solved } from './outcomes.ts';
 
 const plain: HemInput = { depth: mm(20), turn: ZERO, thickness: ZERO, edgeStitch: ZERO };
 
@@ -71,10 +60,13 @@ test('the lines are in order and their distances make the hem', () => {
     fc.property(lengths, lengths, lengths, fc.nat(40_000), (depth, turn, stitch, thickness) => {
       fc.pre(turn <= depth && stitch < depth);
       const input = { depth, turn, thickness, edgeStitch: stitch } as unknown as HemInput;
-      const { allowance, firstPress, hemLine, run } = solved(hem(input));
+      const { allowance, firstPress, hemLine, foldTo, run } = solved(hem(input));
       const fold = (Math.PI / 2) * thickness;
       expect(allowance).toBeCloseTo(depth + turn + 2 * fold, 6);
       expect(hemLine - (firstPress ?? 0)).toBeCloseTo(depth + fold, 6);
+      // A fold lies midway between the edge and the line that edge is laid on.
+      expect(foldTo.first ?? 0).toBeCloseTo(2 * (firstPress ?? 0), 6);
+      expect(foldTo.second).toBeCloseTo(2 * (hemLine - (firstPress ?? 0)), 6);
       const places = run.marks.map(({ at }) => at);
       expect([...places].sort((a, b) => a - b)).toEqual(places);
       expect(places.at(-1)).toBeLessThanOrEqual(run.length);
@@ -95,131 +87,45 @@ test('a hem that can’t be names its field', () => {
   expect(fieldsOf(hem({ ...plain, thickness: mm(-1) }))).toEqual(['thickness']);
 });
 
-const rise = (chord: number, by: number): CurveInput => ({
-  by: 'rise',
-  chord: mm(chord),
-  rise: mm(by),
+test('a hem takes no more cloth than there is, and what would do is said', () => {
+  const left = mm(40);
+  expect(hem({ ...plain, depth: mm(33), turn: mm(7), left }).ok).toBe(true);
+  expect(hem({ ...plain, depth: mm(34), turn: mm(7), left })).toMatchObject({
+    problems: [{ kind: 'too-long', field: 'depth', most: mm(33) }],
+  });
+  // Turned twice, equally: half of it.
+  expect(hem({ ...plain, depth: mm(21), turn: mm(21), left })).toMatchObject({
+    problems: [{ kind: 'too-long', field: 'depth', most: mm(20) }],
+  });
+  // So much turning that no depth over it would do.
+  expect(hem({ ...plain, depth: mm(50), turn: mm(25), left })).toMatchObject({
+    problems: [{ kind: 'too-long', field: 'turn', most: mm(20) }],
+  });
+  // The folds alone are more than there is.
+  expect(fieldsOf(hem({ ...plain, thickness: mm(30), left }))).toEqual(['left']);
 });
 
-test('a chord of 400 and a rise of 50 are a radius of 425; 20 deep leaves 9.4 % (derived here)', () => {
-  const curve = solved(curvedHem(mm(20), rise(400, 50), EASE_BY_CLOTH.medium));
-  expect(toMm(curve.radius)).toBe(425);
-  expect(curve.fullness).toBeCloseTo(0.0941, 4);
-  expect(curve.fits).toBe(false);
-  expect(toMm(curve.deepest)).toBe(12.75);
-});
-
-// Derived here: a full circle leaves 4πd whatever its radius: 1/4 in 3.14, 1/2 6.28, 1 12.57, 2 25.13.
-test.each([
-  [0.25, 3.14],
-  [0.5, 6.28],
-  [1, 12.57],
-  [2, 25.13],
-])('a full circle turned up %d in leaves %d in', (depth, left) => {
-  for (const radius of [10, 30]) {
-    const round = inches(2 * Math.PI * radius);
-    const above = inches(2 * Math.PI * (radius - depth));
-    const { excess } = solved(curvedHem(inches(depth), { by: 'readings', round, above }, 1));
-    expect(toInches(excess ?? ZERO)).toBeCloseTo(left, 1);
-  }
-});
-
-test('chord and rise, and two readings of the same circle, agree', () => {
+test('the mend for too little cloth is one, and just so much', () => {
+  const lengths = fc.integer({ min: 8000, max: 800_000 });
   fc.assert(
-    fc.property(
-      fc.integer({ min: 200, max: 2000 }),
-      fc.double({ min: 0.2, max: 1.4, noNaN: true }),
-      (r, half) => {
-        const depth = mm(15);
-        const byRise = rise(2 * r * Math.sin(half), r * (1 - Math.cos(half)));
-        const readings: CurveInput = {
-          by: 'readings',
-          round: mm(2 * half * r),
-          above: mm(2 * half * (r - 15)),
-        };
-        const one = solved(curvedHem(depth, byRise, 0.06));
-        const other = solved(curvedHem(depth, readings, 0.06));
-        expect(toMm(one.radius) / r).toBeCloseTo(1, 2);
-        expect(one.fullness / other.fullness).toBeCloseTo(1, 2);
-      },
-    ),
-  );
-});
-
-// Johnson and Texas Extension L-359 agree on the direction: more flare, narrower hem.
-test('the published depths never rise as the flare does', () => {
-  const { straight, flared, circle } = HEM_DEPTHS.value;
-  expect(flared[1]).toBeLessThanOrEqual(straight[0]);
-  expect(circle[0]).toBeLessThanOrEqual(flared[0]);
-});
-
-test('the more a cloth eases, the deeper a hem may be', () => {
-  fc.assert(
-    fc.property(
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      (a, b) => {
-        const deepest = (ease: number) => solved(curvedHem(mm(20), rise(400, 50), ease)).deepest;
-        expect(deepest(Math.max(a, b))).toBeGreaterThanOrEqual(deepest(Math.min(a, b)));
-      },
-    ),
-  );
-});
-
-test('a curve that can’t be names its field', () => {
-  expect(fieldsOf(curvedHem(mm(20), rise(400, 250), 0.06))).toEqual(['rise']);
-  expect(fieldsOf(curvedHem(mm(500), rise(400, 50), 0.06))).toEqual(['depth']);
-  expect(fieldsOf(curvedHem(mm(20), rise(400, 50), 1.5))).toEqual(['ease']);
-  const straight: CurveInput = { by: 'readings', round: mm(500), above: mm(500) };
-  expect(fieldsOf(curvedHem(mm(20), straight, 0.06))).toEqual(['above']);
-});
-
-test('at a right angle the marks are twice the other depth (derived here: 40 and 15 → 30 and 80)', () => {
-  const { alongBottom, upSide, trim } = solved(mitre(mm(40), mm(15), 90));
-  expect(toMm(alongBottom)).toBeCloseTo(30, 6);
-  expect(toMm(upSide)).toBeCloseTo(80, 6);
-  // Hand Sewing Lessons, model 7: 1/4 in outside.
-  expect(toInches(trim)).toBe(0.25);
-});
-
-test('the two marks of a mitre fall on each other when it is folded', () => {
-  const depth = fc.integer({ min: 5, max: 80 });
-  fc.assert(
-    fc.property(depth, depth, fc.integer({ min: 20, max: 160 }), (a, b, angle) => {
-      const outcome = mitre(mm(a), mm(b), angle);
-      if (!outcome.ok) return;
-      // Raw corner at 0; bottom edge along x, side edge at the angle; C the finished corner.
-      const φ = (angle * Math.PI) / 180;
-      const side = { x: Math.cos(φ), y: Math.sin(φ) };
-      const along = toMm(outcome.value.alongBottom);
-      const up = toMm(outcome.value.upSide);
-      const corner = { x: (b + a * Math.cos(φ)) / Math.sin(φ), y: a };
-      const p = { x: along, y: 0 };
-      const q = { x: up * side.x, y: up * side.y };
-      // Folding one onto the other keeps their distance to the corner.
-      const far = (m: typeof p) => Math.hypot(m.x - corner.x, m.y - corner.y);
-      expect(far(p)).toBeCloseTo(far(q), 4);
-      // Each mark is as far past its fold line's foot as the raw corner is before it.
-      expect(far(p)).toBeCloseTo(Math.hypot(corner.x, corner.y), 4);
+    fc.property(lengths, fc.nat(800_000), fc.nat(20_000), lengths, (depth, turn, thick, left) => {
+      fc.pre(turn < depth);
+      let input = { ...plain, depth, turn, thickness: thick, left } as unknown as HemInput;
+      for (let mends = 0; mends < 3; mends += 1) {
+        const outcome = hem(input);
+        if (outcome.ok) {
+          expect(outcome.value.allowance).toBeLessThanOrEqual((input.left ?? 0) + 1e-6);
+          return;
+        }
+        const [problem] = outcome.problems;
+        if (problem.kind === 'not-positive') return; // so thin a strip has no room for any hem
+        if (problem.kind === 'too-long') {
+          input = { ...input, [problem.field]: Math.floor(problem.most) };
+        } else if (problem.kind === 'too-short') {
+          input = { ...input, [problem.field]: Math.ceil(problem.least) };
+        }
+      }
+      throw new Error(`not mended: ${JSON.stringify(input)}`);
     }),
   );
-});
-
-test('an angle no corner has is refused, and so is a hem that passes the other’s end', () => {
-  expect(fieldsOf(mitre(mm(40), mm(15), 5))).toEqual(['angle']);
-  expect(fieldsOf(mitre(mm(40), mm(15), Number.NaN))).toEqual(['angle']);
-  expect(fieldsOf(mitre(mm(80), mm(10), 150))).toEqual(['depth']);
-  expect(fieldsOf(mitre(mm(40), ZERO, 90))).toEqual(['side']);
-});
-
-test('a tapered allowance is the mirror of what it lies on (derived here)', () => {
-  const leg = solved(trueTaper({ atHem: mm(200), above: mm(210), depth: mm(40), turn: mm(10) }));
-  expect(toMm(leg.atDepth)).toBe(210);
-  expect(toMm(leg.eachSide)).toBe(5);
-  // Turned back from the inner fold: as wide as the piece 30 mm above the hem line.
-  expect(toMm(leg.atRawEdge)).toBe(207.5);
-  const straight = solved(
-    trueTaper({ atHem: mm(200), above: mm(200), depth: mm(40), turn: ZERO as Length }),
-  );
-  expect(toMm(straight.eachSide)).toBe(0);
 });

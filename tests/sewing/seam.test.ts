@@ -1,38 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  exactLength,
-  inches,
-  type Length,
-  length,
-  mm,
-  toInches,
-  toMm,
-  ZERO,
-} from '../../src/lengths/length.ts';
-import type { Outcome } from '../../src/sewing/problem.ts';
-import {
-  allowanceChange,
-  clipSpacing,
-  girthEffect,
-  guideFor,
-  letOut,
-} from '../../src/sewing/seam-change.ts';
-import {
-  type Finish,
-  finishSeam,
-  leastAllowance,
-  USUAL_FRENCH,
-} from '../../src/sewing/seam-finish.ts';
-import { CLIPS, FRENCH, FRENCH_WIDE } from '../../src/sewing/sources/seams.ts';
-
-function solved<Value>(outcome: Outcome<Value>): Value {
-  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-  return outcome.value;
-}
-
-const fieldsOf = (outcome: Outcome<unknown>) =>
-  outcome.ok ? [] : outcome.problems.map(({ field }) => field);
+import { inches, type Length, length, mm, toInches, ZERO } from '../../src/lengths/length.ts';
+import { finishSeam, leastAllowance, USUAL_FRENCH } from '../../src/sewing/seam-finish.ts';
+import type { Finish } from '../../src/sewing/seam-rows.ts';
+import { FRENCH, FRENCH_WIDE } from '../../src/sewing/sources/seams.ts';
+import { fieldsOf, solved } from './outcomes.ts';
 
 const of = (finish: Finish, given: Length = inches(5 / 8), french = USUAL_FRENCH) => ({
   finish,
@@ -59,16 +31,42 @@ test('two rows of 3/8 in are flagged on a 5/8 in allowance: 1/8 in over on each 
 test('a second row no wider than the trimmed edge lets the raw edge show (derived here)', () => {
   const narrow = { first: inches(3 / 8), trim: inches(1 / 8), second: inches(1 / 8) };
   expect(fieldsOf(finishSeam(of('french', inches(5 / 8), narrow)))).toEqual(['second']);
+  const untrimmed = { first: inches(3 / 8), trim: inches(3 / 8), second: inches(1 / 2) };
+  expect(fieldsOf(finishSeam(of('french', inches(5 / 8), untrimmed)))).toEqual(['trim']);
 });
 
 test('the rows of a French seam, from the final stitch line', () => {
   const { rows } = solved(finishSeam(of('french')));
   expect(rows.map((row) => [row.do, row.at && toInches(row.at)])).toEqual([
     ['sew-first', 1 / 4],
-    ['trim', 3 / 8],
+    ['trim-first', 3 / 8],
     ['turn', 1 / 4],
     ['sew-second', 0],
   ]);
+  // As it is done: 3/8 in from the raw edge, trimmed to 1/8 in beside that row (enleedesigns.com).
+  expect(rows.map(({ beside }) => beside && toInches(beside))).toEqual([
+    3 / 8,
+    1 / 8,
+    undefined,
+    undefined,
+  ]);
+});
+
+test('rows of a French seam lie as far from the raw edge as they are said to', () => {
+  const part = fc.integer({ min: 1, max: 400_000 });
+  fc.assert(
+    fc.property(part, part, part, (first, trim, second) => {
+      const outcome = finishSeam({ finish: 'french', given: mm(1), first, trim, second } as never);
+      expect(outcome.ok).toBe(trim < first && second > trim);
+      if (!outcome.ok) return;
+      const { consumed, rows } = outcome.value;
+      const at = (what: string) => rows.find((row) => row.do === what)?.at ?? Number.NaN;
+      expect(consumed - at('sew-first')).toBe(first);
+      expect(at('trim-first') - at('sew-first')).toBe(trim);
+      // Turned, the trimmed edges reach back from the first row and must stay hidden.
+      expect(at('turn') - trim).toBeGreaterThan(at('sew-second'));
+    }),
+  );
 });
 
 // bellaonline.com, art60164 (a trade page): 5/8 allowance, under layer 1/8, turned under 3/8,
@@ -131,50 +129,49 @@ test('an allowance too small for its finish says the least', () => {
   expect(fieldsOf(finishSeam(of('plain', ZERO)))).toEqual(['given']);
 });
 
-test('four seams sewn 2 mm too wide take 16 mm off the girth (derived here)', () => {
-  expect(toMm(girthEffect(mm(15), mm(17), 4))).toBe(-16);
-  expect(toMm(allowanceChange(mm(15), mm(10)))).toBe(5);
+// Goodheart-Willcox, Apparel (2012), p. 451: trimmed to 1/8 to 1/4 in.
+test('a plain seam is trimmed to 1/4 in, and one that is narrower is left', () => {
+  const rows = (given: Length) => solved(finishSeam(of('plain', given))).rows;
+  expect(rows(inches(5 / 8)).map((row) => row.do)).toEqual([
+    'sew',
+    'trim',
+    'overcast',
+    'press-open',
+  ]);
+  expect(rows(inches(5 / 8))[1]?.at).toBe(inches(1 / 4));
+  expect(rows(inches(1 / 4)).map((row) => row.do)).toEqual(['sew', 'overcast', 'press-open']);
+  expect(fieldsOf(finishSeam(of('plain', inches(1 / 16))))).toEqual(['given']);
 });
 
-test('letting out and taking in undo each other, and add up round the girth', () => {
-  const change = fc.integer({ min: 1, max: 80_000 });
+// wikisum.wiki, French seam (a trade page): the strip is stitched 1/8 in from the edge.
+test('a bound seam has its strip 1/8 in from the edge, whatever the allowance', () => {
   fc.assert(
-    fc.property(change, fc.integer({ min: 1, max: 12 }), (by, seams) => {
-      const input = { allowance: mm(500), seams, least: ZERO };
-      const out = solved(letOut({ ...input, change: length(by) }));
-      const taken = solved(letOut({ ...input, change: length(-by) }));
-      expect(out.eachEdge).toBe(-taken.eachEdge);
-      expect(out.eachEdge * 2 * seams).toBeCloseTo(by, 6);
+    fc.property(fc.integer({ min: 60_000, max: 800_000 }), (units) => {
+      const given = length(units);
+      const { rows, strip } = solved(finishSeam(of('bound', given)));
+      expect(given - (rows[1]?.at ?? 0)).toBe(inches(1 / 8));
+      expect((strip ?? 0) - given).toBe(inches(1 / 4));
     }),
   );
 });
 
-test('no more is let out than the finish is left', () => {
-  const outcome = letOut({ allowance: mm(15), change: mm(100), seams: 4, least: mm(10) });
-  expect(outcome).toMatchObject({ ok: false, problems: [{ field: 'change', most: mm(40) }] });
-  expect(fieldsOf(letOut({ allowance: mm(15), change: mm(1), seams: 0, least: ZERO }))).toEqual([
-    'seams',
-  ]);
-  expect(fieldsOf(letOut({ allowance: mm(15), change: mm(1), seams: 1.5, least: ZERO }))).toEqual([
-    'seams',
-  ]);
-});
-
-test('a curve of 80 mm with 10 mm allowance, clips opening 2 mm: every 16 mm (derived here)', () => {
-  expect(toMm(solved(clipSpacing(mm(80), mm(10), mm(2))))).toBe(16);
-});
-
-// Goodheart-Willcox, Apparel (2012), p. 452: every 1/4 to 1/2 in, sharper closer.
-test('a sharper curve is clipped closer', () => {
-  const spacing = (radius: number) => solved(clipSpacing(mm(radius), mm(15), mm(2)));
-  expect(spacing(50)).toBeLessThan(spacing(100));
-  expect(toInches(CLIPS.value.closest)).toBe(1 / 4);
-  expect(toInches(CLIPS.value.widest)).toBe(1 / 2);
-});
-
-test('the guide is the same distance in both units, and the nearest plate line is near', () => {
-  const guide = guideFor(inches(5 / 8));
-  expect(guide).toMatchObject({ mm: 15.875, inches: 0.625, line: inches(5 / 8), off: 0 });
-  const metric = guideFor(exactLength(mm(16)));
-  expect(toMm(metric.line)).toBe(15.875);
+test('every finish is worked on its least allowance and on none that is less', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...FINISHES.filter((finish) => finish !== 'french')),
+      fc.integer({ min: 1, max: 400_000 }),
+      (finish, units) => {
+        const input = of(finish, length(units));
+        const outcome = finishSeam(input);
+        expect(outcome.ok).toBe(units >= leastAllowance(input));
+        if (!outcome.ok) return;
+        const { rows, consumed, over, spare } = outcome.value;
+        expect([consumed, over, spare]).toEqual([units, 0, 0]);
+        for (const { at } of rows) {
+          expect(at ?? 0).toBeGreaterThanOrEqual(0);
+          expect(at ?? 0).toBeLessThanOrEqual(consumed);
+        }
+      },
+    ),
+  );
 });

@@ -15,6 +15,7 @@ const EACH: { [Kind in Problem['kind']]: Extract<Problem, { kind: Kind }> } = {
   negative: { kind: 'negative', field: 'top', given: mm(-20) },
   'too-short': { kind: 'too-short', field: 'girth', least: mm(40), given: mm(30) },
   'not-over': { kind: 'not-over', field: 'second', over: mm(3), given: mm(2) },
+  'not-under': { kind: 'not-under', field: 'depth', under: mm(425), given: mm(425) },
   'too-long': { kind: 'too-long', field: 'opening', most: mm(1000), given: mm(2000) },
   'too-few': { kind: 'too-few', field: 'count', least: 3, given: 2 },
   'too-many': { kind: 'too-many', field: 'count', most: 2000, given: 3000 },

@@ -56,7 +56,7 @@ function answer(counted: Counted, pitch: Length | undefined, bench: Bench): Answ
       { label: words.eighths, value: placesOf(eighths, [0, 2, 4, 6]) },
     ],
     offers: doubts.flatMap((doubt) =>
-      doubt.kind === 'length-differs' && doubt.likelier >= 2
+      doubt.kind === 'length-differs' && doubt.likelier !== undefined
         ? [{ words: `${doubt.likelier} ${words.holes}`, take: { count: String(doubt.likelier) } }]
         : [],
     ),

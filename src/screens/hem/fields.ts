@@ -1,10 +1,11 @@
 import type { Draft, Field } from '../../controls/calculation.ts';
 import { chosen as chosenOf, fieldsCalled } from '../../controls/fields.ts';
 import { hemWords as words } from '../../words/hem-words.ts';
+import { turnedWords as turned } from '../../words/turned-words.ts';
 
 const { length, optional, number, choice } = fieldsCalled(words.labels);
 
-type Choice = 'style' | 'shape' | 'cloth' | 'corner' | 'taper';
+type Choice = 'style' | 'shape' | 'cloth' | 'taper';
 
 export function chosen<Key extends Choice>(
   draft: Draft,
@@ -20,24 +21,37 @@ export function chosen<Key extends Choice>(
 /** The fields for what has been chosen: what always matters first. */
 export function hemFields(draft: Draft): Field[] {
   const style = chosen(draft, 'style');
-  const shape = chosen(draft, 'shape');
   const twice = style === 'unequal' || style === 'narrow';
   return [
     length('depth'),
     ...(twice ? [length('turn')] : []),
     choice('style', words.style),
     choice('shape', words.shape),
-    ...(shape === 'rise' || shape === 'inward' ? [length('chord'), length('rise')] : []),
-    ...(shape === 'readings' ? [length('round'), length('above')] : []),
-    ...(shape === 'rise' || shape === 'readings' ? clothFields(draft) : []),
+    ...curveFields(draft),
     length('edgeStitch'),
-    optional('thickness', words.notGiven),
-    optional('finished', words.notGiven),
-    choice('corner', words.corner),
-    ...(chosen(draft, 'corner') === 'mitre' ? [length('side'), number('angle')] : []),
+    optional('thickness', turned.notGiven),
+    optional('finished', turned.notGiven),
+    optional('left', turned.notGiven),
     choice('taper', words.taper),
-    ...(chosen(draft, 'taper') === 'taper' ? [length('atHem'), length('acrossAbove')] : []),
+    ...taperFields(draft),
   ];
+}
+
+function curveFields(draft: Draft): Field[] {
+  const shape = chosen(draft, 'shape');
+  if (shape === 'straight') return [];
+  const byReadings = shape === 'readings';
+  const measured = byReadings
+    ? [length('round'), length('above'), optional('apart', words.asDeep)]
+    : [length('chord'), length('rise')];
+  return [...measured, ...(shape === 'inward' ? [] : clothFields(draft))];
+}
+
+function taperFields(draft: Draft): Field[] {
+  if (chosen(draft, 'taper') === 'none') return [];
+  const asked = chosen(draft, 'shape') === 'readings';
+  const apart = asked ? [] : [optional('apart', words.asDeep)];
+  return [length('atHem'), length('acrossAbove'), ...apart];
 }
 
 function clothFields(draft: Draft): Field[] {

@@ -2,10 +2,13 @@ import { type Bench, tapeStep } from '../../controls/bench.ts';
 import type { Answer, Line } from '../../controls/calculation.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { seamSection } from '../../drawing/seam-figure.ts';
-import { type ExactLength, exactLength, type Length, toMm } from '../../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, toMm, ZERO } from '../../lengths/length.ts';
 import { showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
-import { guideFor, type LetOut } from '../../sewing/seam-change.ts';
-import type { Finish, FinishInput, FinishPlan } from '../../sewing/seam-finish.ts';
+import type { AllowanceChange, ChangeInput, LetOut } from '../../sewing/seam-change.ts';
+import type { ClipInput, Clips } from '../../sewing/seam-clips.ts';
+import type { FinishPlan } from '../../sewing/seam-finish.ts';
+import { guideFor } from '../../sewing/seam-guide.ts';
+import type { Finish, FinishInput } from '../../sewing/seam-rows.ts';
 import {
   BOUND,
   CLIPS,
@@ -41,7 +44,7 @@ export function finishAnswer(plan: FinishPlan, input: FinishInput, bench: Bench)
   const name = words.finish[input.finish];
   const rows = plan.rows.map((row, i) => ({
     label: words.step(i + 1),
-    value: words.row(row, row.at === undefined ? '' : show(row.at)),
+    value: words.row(row, show(row.at ?? ZERO), show(row.beside ?? ZERO)),
   }));
   return {
     ...NOTHING,
@@ -100,15 +103,12 @@ function guideLines(distance: ExactLength, bench: Bench): Line[] {
   ];
 }
 
-interface Change {
-  pattern: Length;
-  wanted: Length;
-  each: ExactLength;
-  girth: ExactLength;
-}
-
 /** Another allowance than the pattern's. */
-export function changeAnswer({ pattern, wanted, each, girth }: Change, bench: Bench): Answer {
+export function changeAnswer(
+  { eachEdge: each, girth }: AllowanceChange,
+  { pattern, wanted }: ChangeInput,
+  bench: Bench,
+): Answer {
   const show = (x: ExactLength) => exactly(x, bench);
   const size = (x: ExactLength) => show(exactLength(Math.abs(x)));
   const after = each === 0 ? words.same : each > 0 ? words.trimEach : words.addEach;
@@ -149,20 +149,23 @@ export function girthAnswer(
   };
 }
 
-interface Clips {
-  spacing: ExactLength;
-  radius: Length;
-  allowance: Length;
-  opening: Length;
-}
-
 /** Clips on a curved seam. */
-export function clipAnswer({ spacing, radius, allowance, opening }: Clips, bench: Bench): Answer {
+export function clipAnswer(
+  { spacing, deep, differs, run }: Clips,
+  { radius, allowance, opening }: ClipInput,
+  bench: Bench,
+): Answer {
   const show = (x: ExactLength) => exactly(x, bench);
+  const marked = run && [
+    { label: words.clips, value: words.clipsOf(run.marks.length) },
+    { label: words.differs, value: show(differs ?? ZERO) },
+  ];
   return {
     ...NOTHING,
     headline: { number: showOnTape(spacing, tapeStep(bench), bench.unit), after: words.fromHere },
     sentence: words.clipSentence(show(CLIPS.value.short)),
+    lines: [{ label: words.deep, value: show(deep) }, ...(marked ?? [])],
+    runs: run ? [{ name: words.title, item: words.clip, run }] : [],
     workings: [
       {
         formula: words.clipFormula(show(opening), show(radius), show(allowance), show(spacing)),

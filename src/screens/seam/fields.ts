@@ -2,7 +2,7 @@ import type { Draft, Field } from '../../controls/calculation.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { seamWords as words } from '../../words/seam-words.ts';
 
-const { length, count, choice } = fieldsCalled(words.labels);
+const { length, optional, count, choice } = fieldsCalled(words.labels);
 
 /** The fields for what has been chosen. */
 export function seamFields(draft: Draft): Field[] {
@@ -28,6 +28,11 @@ function ownFields(draft: Draft): Field[] {
         finish,
       ];
     case 'curve':
-      return [length('radius'), length('allowance'), length('opening')];
+      return [
+        length('radius'),
+        length('allowance'),
+        length('opening'),
+        optional('along', words.notGiven),
+      ];
   }
 }

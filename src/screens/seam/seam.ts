@@ -4,16 +4,13 @@ import { type DraftReader, readDraft } from '../../controls/draft.ts';
 import { countOf } from '../../controls/draft-numbers.ts';
 import { chosen } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
-import { exactLength, length, ZERO } from '../../lengths/length.ts';
-import { mustBePositive, mustNotBeNegative } from '../../sewing/length-checks.ts';
+import { length } from '../../lengths/length.ts';
+import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, type Outcome } from '../../sewing/problem.ts';
-import { allowanceChange, clipSpacing, girthEffect, letOut } from '../../sewing/seam-change.ts';
-import {
-  type FinishInput,
-  finishSeam,
-  leastAllowance,
-  USUAL_FRENCH,
-} from '../../sewing/seam-finish.ts';
+import { changeAllowance, letOut } from '../../sewing/seam-change.ts';
+import { clipCurve } from '../../sewing/seam-clips.ts';
+import { finishSeam, leastAllowance, USUAL_FRENCH } from '../../sewing/seam-finish.ts';
+import type { FinishInput } from '../../sewing/seam-rows.ts';
 import { seamWords as words } from '../../words/seam-words.ts';
 import { changeAnswer, clipAnswer, finishAnswer, girthAnswer } from './answers.ts';
 import { seamFields } from './fields.ts';
@@ -49,6 +46,7 @@ function startingDraft(bench: Bench): Draft {
     change: scale('2', '20', '3/4'),
     radius: scale('8', '80', '3'),
     opening: scale('0.2', '2', '1/8'),
+    along: '',
   };
 }
 
@@ -64,17 +62,8 @@ const WORK: Readonly<Record<keyof typeof words.what, Working>> = {
     const wanted = read.length('wanted');
     const seams = countOf(read, 'seams');
     if (pattern === undefined || wanted === undefined || seams === undefined) return undefined;
-    const counted = letOut({ allowance: length(1), change: ZERO, seams, least: ZERO });
-    const problems = [
-      ...mustNotBeNegative('given', pattern),
-      ...mustBePositive('wanted', wanted),
-      ...(counted.ok ? [] : counted.problems),
-    ];
-    return answerUnless(problems, () => {
-      const each = allowanceChange(pattern, wanted);
-      const girth = girthEffect(pattern, wanted, seams);
-      return { ok: true, value: changeAnswer({ pattern, wanted, each, girth }, bench) };
-    });
+    const input = { pattern, wanted, seams };
+    return then(changeAllowance(input), (change) => changeAnswer(change, input, bench));
   },
   girth: (read, draft, bench) => {
     const allowance = read.length('allowance');
@@ -95,10 +84,10 @@ const WORK: Readonly<Record<keyof typeof words.what, Working>> = {
     const radius = read.length('radius');
     const allowance = read.length('allowance');
     const opening = read.length('opening');
+    const along = read.maybeLength('along');
     if (radius === undefined || allowance === undefined || opening === undefined) return undefined;
-    return then(clipSpacing(radius, allowance, opening), (spacing) =>
-      clipAnswer({ spacing: exactLength(spacing), radius, allowance, opening }, bench),
-    );
+    const input = { radius, allowance, opening, along };
+    return then(clipCurve(input), (clips) => clipAnswer(clips, input, bench));
   },
 };
 

@@ -56,3 +56,11 @@ export const NARROW_HEM: Published<Length> = {
   source: 'Theta Johnson, It’s Fun to Sew a Cotton School Dress',
   grade: 'manual',
 };
+
+/** The seam that joins a facing to the piece. */
+export const FACING_SEAM: Published<Length> = {
+  value: inch(3 / 8),
+  says: 'a facing is joined by a seam of 3/8 in, its free edge turned under narrowly',
+  source: 'an older Butterick text on skirts (fashion-design-drawing.com, Skirts, part 5)',
+  grade: 'page',
+};

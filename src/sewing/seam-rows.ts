@@ -1,0 +1,84 @@
+import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { BOUND, FELLED, GRADED, TRIMMED } from './sources/seams.ts';
+
+/** How the raw edges of a seam are stopped from fraying. */
+export type Finish = 'plain' | 'french' | 'felled' | 'mock-french' | 'bound' | 'graded';
+
+/** One thing to do, in order, at a distance from the final stitch line. */
+export interface Row {
+  do:
+    | 'sew'
+    | 'sew-first'
+    | 'sew-second'
+    | 'trim'
+    | 'trim-first'
+    | 'trim-under'
+    | 'trim-inner'
+    | 'overcast'
+    | 'press-open'
+    | 'turn'
+    | 'turn-under'
+    | 'press-half'
+    | 'edge-stitch'
+    | 'fell-stitch'
+    | 'bind'
+    | 'enclose';
+  /** From the final stitch line, towards the raw edge; nothing where it isn't a distance. */
+  at: ExactLength | undefined;
+  /** Of a first row, from the raw edge; of what is trimmed beside it, from that row. */
+  beside?: ExactLength;
+}
+
+export interface FinishInput {
+  finish: Finish;
+  /** The allowance the pattern gives on each edge. */
+  given: Length;
+  /** French only: from the raw edge to the first row; what is left after trimming; the second row. */
+  first: Length;
+  trim: Length;
+  second: Length;
+}
+
+/** The rows of a finish in order; the figures are those of `sources/seams.ts`. */
+export function rowsOf({ finish, given, first, trim, second }: FinishInput): Row[] {
+  const row = (what: Row['do'], at?: number): Row => ({
+    do: what,
+    at: at === undefined ? undefined : exactLength(at),
+  });
+  switch (finish) {
+    case 'plain':
+      return [
+        row('sew', 0),
+        ...(given > TRIMMED.value[1] ? [row('trim', TRIMMED.value[1])] : []),
+        row('overcast'),
+        row('press-open'),
+      ];
+    case 'french':
+      return [
+        { ...row('sew-first', second), beside: first },
+        { ...row('trim-first', second + trim), beside: trim },
+        row('turn', second),
+        row('sew-second', 0),
+      ];
+    case 'felled': {
+      const fell = given - FELLED.value.turn;
+      return [
+        row('sew', 0),
+        row('trim-under', FELLED.value.under),
+        row('turn-under', fell),
+        row('fell-stitch', fell),
+      ];
+    }
+    case 'mock-french':
+      return [row('sew', 0), row('press-half', given / 2), row('edge-stitch', given / 2)];
+    case 'bound':
+      return [row('sew', 0), row('bind', given - BOUND.value.stitch), row('press-open')];
+    case 'graded':
+      return [
+        row('sew', 0),
+        row('trim', GRADED.value.outer),
+        row('trim-inner', GRADED.value.inner),
+        row('enclose'),
+      ];
+  }
+}

@@ -1,0 +1,26 @@
+/** A mitred corner of two hems. */
+export const cornerWords = {
+  title: 'Mitred corner',
+  labels: {
+    depth: 'Depth at the bottom',
+    side: 'Depth at the side',
+    angle: 'Angle of the corner',
+    turned: 'Turned',
+    edgeStitch: 'Stitch in from fold',
+  },
+  turned: { once: 'Once', twice: 'Twice' },
+  after: 'along the bottom',
+  sentence: (upSide: string) =>
+    `Mark that from the raw corner, and ${upSide} up the side. Lay the two marks on each other, right sides together, and stitch from them to the finished corner.`,
+  twice:
+    'Press the first turns before you measure: the marks are on the folds, and so is the raw corner.',
+  bottom: 'Mark 1, along the bottom from the raw corner',
+  side: 'Mark 2, up the side from the raw corner',
+  trim: 'Trim outside the stitching',
+  flat: 'Corner, flat, wrong side up',
+  folded: 'Corner, finished, wrong side up',
+  check: 'Check the corner turned out before you trim: what is cut off stays off.',
+  formula: (depth: string, side: string, angle: number, along: string) =>
+    `2 × (${side} + ${depth} × cos ${angle}°) ÷ sin ${angle}° = ${along} along the bottom; the other way round up the side.`,
+  derived: 'Geometry, derived here.',
+};

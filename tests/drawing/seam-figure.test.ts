@@ -1,0 +1,75 @@
+import { expect, test } from 'vitest';
+import { boundsOf, type Figure, type LineStyle } from '../../src/drawing/figure.ts';
+import { countedRow } from '../../src/drawing/row-figure.ts';
+import { seamSection } from '../../src/drawing/seam-figure.ts';
+import { length, mm, toMm } from '../../src/lengths/length.ts';
+import { finishSeam, leastAllowance, USUAL_FRENCH } from '../../src/sewing/seam-finish.ts';
+import type { Finish } from '../../src/sewing/seam-rows.ts';
+import { solved } from '../sewing/outcomes.ts';
+
+function drawn(finish: Finish, given = mm(16)): Figure {
+  const plan = solved(finishSeam({ finish, given, ...USUAL_FRENCH }));
+  const rows = plan.rows.map(({ do: what, at }) => ({
+    what,
+    at: at === undefined ? undefined : toMm(at),
+  }));
+  return seamSection(finish, rows, toMm(plan.consumed));
+}
+
+const linesOf = (figure: Figure, style: LineStyle) =>
+  figure.flatMap((shape) =>
+    'line' in shape && shape.line === style ? [shape.points.map(({ x }) => x)] : [],
+  );
+
+const furthest = (figure: Figure, style: LineStyle) => Math.max(...linesOf(figure, style).flat());
+
+test('a French seam encloses its raw edges: they end between the two rows, to scale', () => {
+  const figure = drawn('french');
+  // 1/4 in to the first row, trimmed to 1/8 in beside it and turned back (enleedesigns.com).
+  expect(furthest(figure, 'cloth')).toBeCloseTo(6.35, 6);
+  for (const layer of linesOf(figure, 'cloth')) expect(layer.at(-1)).toBeCloseTo(3.175, 6);
+});
+
+test('a flat-felled seam is drawn to its fold, its under layer to what it is trimmed to', () => {
+  const figure = drawn('felled', mm(15.875));
+  // 5/8 − 3/8 = 1/4 in, 1/8 in left under it (bellaonline.com, art60164).
+  const [upper, under] = linesOf(figure, 'cloth');
+  expect(Math.max(...(upper ?? []))).toBeCloseTo(6.35, 6);
+  expect(Math.max(...(under ?? []))).toBeCloseTo(3.175, 6);
+  expect(furthest(figure, 'cut')).toBeCloseTo(3.175, 6);
+});
+
+test('a graded seam is widest outside; a bound one has a strip round each edge', () => {
+  const [outer, inner] = linesOf(drawn('graded'), 'cloth');
+  expect(Math.max(...(outer ?? []))).toBeGreaterThan(Math.max(...(inner ?? [])));
+  expect(linesOf(drawn('bound'), 'cloth')).toHaveLength(4);
+  expect(linesOf(drawn('bound'), 'stitch').flat()).toContain(16 - 3.175);
+});
+
+const FINISHES: Finish[] = ['plain', 'french', 'felled', 'mock-french', 'bound', 'graded'];
+
+test.each(FINISHES)(
+  '%s: the stitch line is at nothing, no cloth lies beyond what it takes',
+  (finish) => {
+    const least = leastAllowance({ finish, given: mm(1), ...USUAL_FRENCH });
+    for (const given of [length(Math.ceil(least)), mm(16), mm(40)]) {
+      const figure = drawn(finish, given);
+      expect(linesOf(figure, 'stitch')[0]).toEqual([0, 0]);
+      // A strip goes round the edge by half its distance from the cloth.
+      const beyond = finish === 'bound' ? 1.05 : 1;
+      expect(furthest(figure, 'cloth')).toBeLessThanOrEqual(toMm(given) * beyond + 6.35);
+      expect(Object.values(boundsOf(figure)).every(Number.isFinite)).toBe(true);
+    }
+  },
+);
+
+test('the middle of a row is half way between the holes beside it, by scale', () => {
+  for (const count of [2, 7, 26, 27, 2000]) {
+    const figure = countedRow(count, 8);
+    const [middle] = linesOf(figure, 'measure')[0] ?? [];
+    const labels = figure.flatMap((shape) => ('label' in shape ? [shape] : []));
+    const first = labels[0];
+    const at = (Number(first?.label) - (count + 1) / 2) * 8;
+    expect((first?.at.x ?? 0) - (middle ?? 0)).toBeCloseTo(at, 6);
+  }
+});

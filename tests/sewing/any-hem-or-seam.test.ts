@@ -1,0 +1,116 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { LONGEST, length, mm } from '../../src/lengths/length.ts';
+import { centreByCount } from '../../src/sewing/centre.ts';
+import { hem } from '../../src/sewing/hem.ts';
+import { curvedHem } from '../../src/sewing/hem-curve.ts';
+import { facedHem } from '../../src/sewing/hem-facing.ts';
+import { mitre } from '../../src/sewing/mitre.ts';
+import type { Outcome } from '../../src/sewing/problem.ts';
+import { changeAllowance, letOut } from '../../src/sewing/seam-change.ts';
+import { clipCurve } from '../../src/sewing/seam-clips.ts';
+import { finishSeam } from '../../src/sewing/seam-finish.ts';
+import { trueTaper } from '../../src/sewing/taper.ts';
+
+/** Everything a length field lets through: nothing, less than nothing, up to the longest. */
+const any = fc.oneof(
+  { weight: 12, arbitrary: fc.integer({ min: 1, max: 800 }).map(mm) },
+  fc.constantFrom(0, 1, -1, LONGEST, -LONGEST).map(length),
+  fc.integer({ min: -LONGEST, max: LONGEST }).map(length),
+);
+const maybe = fc.option(any, { nil: undefined });
+const number = fc.oneof(
+  fc.integer({ min: 1, max: 180 }),
+  fc.integer({ min: -10, max: 3000 }),
+  fc.double({ min: -1000, max: 1000 }),
+  fc.constantFrom(Number.NaN, 9e15, -9e15),
+);
+
+/** What may be less than nothing, since its sign is what it says. */
+const SIGNED = new Set(['eachSide', 'eachEdge', 'girth']);
+
+/** Every number in a result, with the name it stands under. */
+function numbersIn(value: unknown, name = ''): [string, number][] {
+  if (typeof value === 'number') return [[name, value]];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    numbersIn(inner, /^\d+$/.test(key) ? name : key),
+  );
+}
+
+const curves = fc.oneof(
+  fc.record({
+    by: fc.constant('rise' as const),
+    chord: any,
+    rise: any,
+    inward: fc.boolean(),
+  }),
+  fc.record({ by: fc.constant('readings' as const), round: any, above: any, apart: any }),
+);
+const hemParts = { depth: any, turn: any, edgeStitch: any, finished: maybe, left: maybe };
+const finish = fc.constantFrom(
+  ...(['plain', 'french', 'felled', 'mock-french', 'bound', 'graded'] as const),
+);
+
+const WORKS: Record<string, fc.Arbitrary<() => Outcome<unknown>>> = {
+  hem: fc.record({ ...hemParts, thickness: any }).map((input) => () => hem(input)),
+  facing: fc
+    .record({ ...hemParts, seam: any, radius: maybe })
+    .map((input) => () => facedHem(input)),
+  curve: fc.tuple(any, curves, number).map(
+    ([depth, curve, ease]) =>
+      () =>
+        curvedHem(depth, curve, ease / 100),
+  ),
+  mitre: fc
+    .record({ depth: any, side: any, angle: number, edgeStitch: any })
+    .map((input) => () => mitre(input)),
+  taper: fc
+    .record({ atHem: any, above: any, apart: any, depth: any, turn: any })
+    .map((input) => () => trueTaper(input)),
+  finish: fc
+    .record({ finish, given: any, first: any, trim: any, second: any })
+    .map((input) => () => finishSeam(input)),
+  change: fc
+    .record({ pattern: any, wanted: any, seams: number })
+    .map((input) => () => changeAllowance(input)),
+  'let out': fc.record({ allowance: any, change: any, seams: number, least: any }).map(
+    ({ least, ...input }) =>
+      () =>
+        letOut({ ...input, least: length(Math.abs(least)) }),
+  ),
+  clips: fc
+    .record({ radius: any, allowance: any, opening: any, along: maybe })
+    .map((input) => () => clipCurve(input)),
+  centre: fc
+    .record({
+      count: number,
+      other: fc.option(number, { nil: undefined }),
+      pitch: maybe,
+      measured: maybe,
+    })
+    .map((input) => () => centreByCount(input)),
+};
+
+test.each(Object.entries(WORKS))(
+  '%s: whatever is typed, there is an answer with lengths that can be, or a named field',
+  (_, works) => {
+    let answers = 0;
+    fc.assert(
+      fc.property(works, (work) => {
+        const outcome = work();
+        if (!outcome.ok) {
+          for (const { field } of outcome.problems) expect(field).toMatch(/^[a-zA-Z]+$/);
+          return;
+        }
+        answers += 1;
+        for (const [name, value] of numbersIn(outcome.value)) {
+          expect(Number.isFinite(value), name).toBe(true);
+          if (!SIGNED.has(name)) expect(value, name).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      { numRuns: 2000 },
+    );
+    expect(answers).toBeGreaterThan(10);
+  },
+);

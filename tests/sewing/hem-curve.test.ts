@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { type CurveInput, curvedHem } from '../../src/sewing/hem-curve.ts';
+import { EASE_BY_CLOTH, HEM_DEPTHS } from '../../src/sewing/sources/hems.ts';
+import { fieldsOf, solved } from './outcomes.ts';
+
+const rise = (chord: number, by: number): CurveInput => ({
+  by: 'rise',
+  chord: mm(chord),
+  rise: mm(by),
+  inward: false,
+});
+
+test('a chord of 400 and a rise of 50 are a radius of 425; 20 deep leaves 9.4 % (derived here)', () => {
+  const curve = solved(curvedHem(mm(20), rise(400, 50), EASE_BY_CLOTH.medium));
+  expect(toMm(curve.radius ?? ZERO)).toBe(425);
+  expect(curve.fullness).toBeCloseTo(0.0941, 4);
+  expect(curve.fits).toBe(false);
+  expect(toMm(curve.deepest ?? ZERO)).toBe(12.75);
+});
+
+// Derived here: a full circle leaves 4πd whatever its radius: 1/4 in 3.14, 1/2 6.28, 1 12.57, 2 25.13.
+test.each([
+  [0.25, 3.14],
+  [0.5, 6.28],
+  [1, 12.57],
+  [2, 25.13],
+])('a full circle turned up %d in leaves %d in', (depth, left) => {
+  for (const radius of [10, 30]) {
+    const round = inches(2 * Math.PI * radius);
+    const above = inches(2 * Math.PI * (radius - depth));
+    const readings = { by: 'readings', round, above, apart: inches(depth) } as const;
+    const { excess } = solved(curvedHem(inches(depth), readings, 1));
+    expect(toInches(excess ?? ZERO)).toBeCloseTo(left, 1);
+  }
+});
+
+test('chord and rise, and two readings of the same circle, agree', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 200, max: 2000 }),
+      fc.double({ min: 0.2, max: 1.4, noNaN: true }),
+      (r, half) => {
+        const depth = mm(15);
+        const byRise = rise(2 * r * Math.sin(half), r * (1 - Math.cos(half)));
+        const readings: CurveInput = {
+          by: 'readings',
+          round: mm(2 * half * r),
+          above: mm(2 * half * (r - 40)),
+          apart: mm(40), // read elsewhere than the hem is deep: the same curve
+        };
+        const one = solved(curvedHem(depth, byRise, 0.06));
+        const other = solved(curvedHem(depth, readings, 0.06));
+        expect(toMm(one.radius ?? ZERO) / r).toBeCloseTo(1, 2);
+        expect(one.fullness / other.fullness).toBeCloseTo(1, 2);
+      },
+    ),
+  );
+});
+
+// Johnson and Texas Extension L-359 agree on the direction: more flare, narrower hem.
+test('the published depths never rise as the flare does', () => {
+  const { straight, flared, circle } = HEM_DEPTHS.value;
+  expect(flared[1]).toBeLessThanOrEqual(straight[0]);
+  expect(circle[0]).toBeLessThanOrEqual(flared[0]);
+});
+
+test('the more a cloth eases, the deeper a hem may be', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      (a, b) => {
+        const deepest = (ease: number) =>
+          solved(curvedHem(mm(20), rise(400, 50), ease)).deepest ?? Number.NaN;
+        expect(deepest(Math.max(a, b))).toBeGreaterThanOrEqual(deepest(Math.min(a, b)));
+      },
+    ),
+  );
+});
+
+test('a curve that can’t be names its field', () => {
+  expect(fieldsOf(curvedHem(mm(20), rise(400, 250), 0.06))).toEqual(['rise']);
+  expect(fieldsOf(curvedHem(mm(500), rise(400, 50), 0.06))).toEqual(['depth']);
+  expect(fieldsOf(curvedHem(mm(20), rise(400, 50), 1.5))).toEqual(['ease']);
+  expect(fieldsOf(curvedHem(ZERO, rise(400, 50), 0.06))).toEqual(['depth']);
+  expect(fieldsOf(curvedHem(mm(20), rise(400, 50), Number.NaN))).toEqual(['ease']);
+  // As deep as the radius, the raw edge would be a point.
+  expect(fieldsOf(curvedHem(mm(425), rise(400, 50), 0.06))).toEqual(['depth']);
+});
+
+// Derived here: nothing is left over where the turned edge is as long as what it lies on.
+test('a straight tube has nothing to lose, and any hem lies flat', () => {
+  const [round, above, apart] = [mm(500), mm(500), mm(20)];
+  const tube = solved(curvedHem(mm(100), { by: 'readings', round, above, apart }, 0));
+  expect(tube).toMatchObject({ fullness: 0, fits: true, radius: undefined, deepest: undefined });
+});
+
+test('longer above than at the hem line is an inward curve, which never lies flat', () => {
+  const readings = { by: 'readings', round: mm(500), above: mm(520), apart: mm(20) } as const;
+  const inward = solved(curvedHem(mm(20), readings, 0.5));
+  expect(inward).toMatchObject({ inward: true, fits: false, deepest: undefined });
+  expect(inward.fullness).toBeCloseTo(0.08, 9);
+  const byRise = solved(curvedHem(mm(20), { ...rise(400, 50), inward: true } as CurveInput, 0.5));
+  expect(byRise).toMatchObject({ inward: true, fits: false });
+});
+
+test('the raw edge is laid on what is two depths nearer the centre (Steiner, derived here)', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 60, max: 3000 }),
+      fc.integer({ min: 1, max: 50 }),
+      fc.double({ min: 0.01, max: 0.2, noNaN: true }),
+      (radius, depth, ease) => {
+        const chord = mm(radius); // an arc of 60 degrees
+        const byRise = { chord, rise: mm(radius * (1 - Math.cos(Math.PI / 6))), inward: false };
+        const curve = solved(curvedHem(mm(depth), { by: 'rise', ...byRise }, ease));
+        const arc = (r: number) => (Math.PI / 3) * r;
+        const tooLong = arc(radius + depth) - arc(radius - depth);
+        expect(curve.fullness * arc(radius)).toBeCloseTo(tooLong, 2);
+        expect(curve.fits).toBe(curve.fullness <= ease);
+      },
+    ),
+  );
+});

@@ -1,0 +1,74 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { curvedHem } from '../../src/sewing/hem-curve.ts';
+import { type FacingInput, facedHem } from '../../src/sewing/hem-facing.ts';
+import { FACING_SEAM } from '../../src/sewing/sources/hems.ts';
+import { fieldsOf, solved } from './outcomes.ts';
+
+const faced: FacingInput = {
+  depth: mm(40),
+  turn: mm(7),
+  edgeStitch: mm(2),
+  seam: mm(10),
+  finished: mm(600),
+};
+
+// An older Butterick text on skirts (fashion-design-drawing.com, Skirts, part 5): the facing is
+// joined by a seam of 3/8 in, which is all that the piece gives.
+test('a faced hem takes only its seam of the piece', () => {
+  const old = solved(facedHem({ ...faced, depth: inches(2), seam: FACING_SEAM.value }));
+  expect(toInches(old.allowance)).toBe(3 / 8);
+});
+
+test('the facing is cut by its seam, its depth and its turning (common practice, no source)', () => {
+  const { cutDeep, cutLength, stitchUp, run } = solved(facedHem(faced));
+  expect(toMm(cutDeep)).toBe(57);
+  expect(toMm(cutLength ?? ZERO)).toBe(610);
+  expect(toMm(stitchUp)).toBe(38);
+  expect(run.marks.map(({ at }) => toMm(at))).toEqual([10, 48]);
+  expect(toMm(run.length)).toBe(48);
+});
+
+test('seamed, turned in and turned under, the facing comes out as deep as wanted', () => {
+  const part = fc.integer({ min: 1, max: 800_000 });
+  fc.assert(
+    fc.property(part, part, part, part, (depth, turn, seam, edgeStitch) => {
+      const input = { depth, turn, seam, edgeStitch } as unknown as FacingInput;
+      const outcome = facedHem(input);
+      expect(outcome.ok).toBe(turn <= depth && seam <= depth && edgeStitch < depth);
+      if (!outcome.ok) return;
+      const { cutDeep, run, stitchUp } = outcome.value;
+      expect(cutDeep - seam - turn).toBe(depth);
+      expect(run.marks[1]?.at).toBe(seam + stitchUp);
+    }),
+  );
+});
+
+test('a bias strip gives the difference of two arcs, half as much as a hem turned up', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 41, max: 4000 }), (radius) => {
+      const { gives } = solved(facedHem({ ...faced, radius: mm(radius) }));
+      const arc = (r: number) => 0.7 * r;
+      expect((gives ?? 0) * arc(radius)).toBeCloseTo(arc(radius) - arc(radius - 40), 9);
+      const rise = radius * (1 - Math.cos(0.7));
+      const chord = mm(2 * radius * Math.sin(0.7));
+      const curve = { by: 'rise', chord, rise: mm(rise), inward: false } as const;
+      const { fullness } = solved(curvedHem(mm(40), curve, 0));
+      expect((gives ?? 0) / fullness).toBeCloseTo(0.5, 3);
+    }),
+  );
+  expect(solved(facedHem(faced)).gives).toBeUndefined();
+});
+
+test('a facing that can’t be names its field', () => {
+  expect(fieldsOf(facedHem({ ...faced, seam: ZERO }))).toEqual(['seam']);
+  expect(fieldsOf(facedHem({ ...faced, seam: mm(41) }))).toEqual(['seam']);
+  expect(fieldsOf(facedHem({ ...faced, left: mm(9) }))).toEqual(['seam']);
+  expect(fieldsOf(facedHem({ ...faced, left: ZERO }))).toEqual(['left']);
+  expect(facedHem({ ...faced, left: mm(10) }).ok).toBe(true);
+  expect(fieldsOf(facedHem({ ...faced, radius: mm(40) }))).toEqual(['depth']);
+  expect(fieldsOf(facedHem({ ...faced, radius: ZERO }))).toEqual(['radius']);
+  expect(fieldsOf(facedHem({ ...faced, turn: mm(41) }))).toEqual(['turn']);
+  expect(fieldsOf(facedHem({ ...faced, finished: mm(30) }))).toEqual(['depth']);
+});

@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type Length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { mitre } from '../../src/sewing/mitre.ts';
+import { fieldsOf, solved } from './outcomes.ts';
+
+const mitreOf = (depth: Length, side: Length, angle: number) =>
+  mitre({ depth, side, angle, edgeStitch: ZERO });
+
+test('at a right angle the marks are twice the other depth (derived here: 40 and 15 → 30 and 80)', () => {
+  const { alongBottom, upSide, trim } = solved(mitreOf(mm(40), mm(15), 90));
+  expect(toMm(alongBottom)).toBeCloseTo(30, 6);
+  expect(toMm(upSide)).toBeCloseTo(80, 6);
+  // Hand Sewing Lessons, model 7: 1/4 in outside.
+  expect(toInches(trim)).toBe(0.25);
+});
+
+test('the two marks of a mitre fall on each other when it is folded', () => {
+  const depth = fc.integer({ min: 5, max: 80 });
+  fc.assert(
+    fc.property(depth, depth, fc.integer({ min: 20, max: 160 }), (a, b, angle) => {
+      const outcome = mitreOf(mm(a), mm(b), angle);
+      if (!outcome.ok) {
+        const [problem] = outcome.problems;
+        if (problem.kind !== 'not-under') throw new Error(problem.kind);
+        // Just under what is said, it can be done.
+        const under = mm(Math.floor((toMm(problem.under) - 1e-6) * 100) / 100);
+        const mended = problem.field === 'depth' ? [under, mm(b)] : [mm(a), under];
+        expect(mitreOf(mended[0] as Length, mended[1] as Length, angle).ok).toBe(true);
+        return;
+      }
+      // Raw corner at 0; bottom edge along x, side edge at the angle; C the finished corner.
+      const φ = (angle * Math.PI) / 180;
+      const side = { x: Math.cos(φ), y: Math.sin(φ) };
+      const along = toMm(outcome.value.alongBottom);
+      const up = toMm(outcome.value.upSide);
+      const corner = { x: (b + a * Math.cos(φ)) / Math.sin(φ), y: a };
+      const p = { x: along, y: 0 };
+      const q = { x: up * side.x, y: up * side.y };
+      // Folding one onto the other keeps their distance to the corner.
+      const far = (m: typeof p) => Math.hypot(m.x - corner.x, m.y - corner.y);
+      expect(far(p)).toBeCloseTo(far(q), 4);
+      // Each mark is as far past its fold line's foot as the raw corner is before it.
+      expect(far(p)).toBeCloseTo(Math.hypot(corner.x, corner.y), 4);
+    }),
+  );
+});
+
+test('an angle no corner has is refused, and so is a hem that passes the other’s end', () => {
+  expect(fieldsOf(mitreOf(mm(40), mm(15), 5))).toEqual(['angle']);
+  expect(fieldsOf(mitreOf(mm(40), mm(15), Number.NaN))).toEqual(['angle']);
+  expect(fieldsOf(mitreOf(mm(80), mm(10), 150))).toEqual(['depth']);
+  expect(fieldsOf(mitreOf(mm(40), ZERO, 90))).toEqual(['side']);
+  expect(fieldsOf(mitreOf(mm(-1), mm(15), 90))).toEqual(['depth']);
+  expect(fieldsOf(mitreOf(mm(10), mm(80), 150))).toEqual(['side']);
+  for (const angle of [20, 160]) expect(mitreOf(mm(40), mm(40), angle).ok).toBe(true);
+  for (const angle of [19.9, 160.1]) expect(mitreOf(mm(40), mm(40), angle).ok).toBe(false);
+});
+
+test('stitching beyond the shallower hem is refused', () => {
+  const plan = { depth: mm(40), side: mm(15), angle: 90 };
+  expect(mitre({ ...plan, edgeStitch: mm(14.9) }).ok).toBe(true);
+  expect(fieldsOf(mitre({ ...plan, edgeStitch: mm(15) }))).toEqual(['edgeStitch']);
+  expect(fieldsOf(mitre({ ...plan, edgeStitch: mm(-1) }))).toEqual(['edgeStitch']);
+});

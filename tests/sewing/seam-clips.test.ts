@@ -1,0 +1,110 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { exactLength, inches, length, mm, toInches, toMm } from '../../src/lengths/length.ts';
+import { type ClipInput, clipCurve } from '../../src/sewing/seam-clips.ts';
+import { guideFor } from '../../src/sewing/seam-guide.ts';
+import { CLIPS, PLATE_LINES } from '../../src/sewing/sources/seams.ts';
+import { fieldsOf, solved } from './outcomes.ts';
+
+const curve: ClipInput = { radius: mm(80), allowance: mm(10), opening: mm(2) };
+
+test('a curve of 80 mm with 10 mm allowance, clips opening 2 mm: every 16 mm (derived here)', () => {
+  expect(toMm(solved(clipCurve(curve)).spacing)).toBe(16);
+});
+
+// Goodheart-Willcox, Apparel (2012), p. 452: a clip every 1/4 to 1/2 in: 24 to 48 spaces on 12 in.
+test.each([
+  [1 / 4, 48],
+  [1 / 2, 24],
+])('clips %d in apart make %d spaces of a curve of 12 in', (apart, spaces) => {
+  const { closest, widest } = CLIPS.value;
+  expect([toInches(closest), toInches(widest)]).toContain(apart);
+  // A radius of 4 in and 1/2 in allowance: the opening is an eighth of the spacing.
+  const opening = inches(apart / 8);
+  const input = { radius: inches(4), allowance: inches(1 / 2), opening, along: inches(12) };
+  const { spacing, run } = solved(clipCurve(input));
+  expect(toInches(spacing)).toBe(apart);
+  expect(run?.marks).toHaveLength(spaces - 1);
+  expect(toInches(run?.marks[0]?.at ?? exactLength(0))).toBeCloseTo(apart, 9);
+});
+
+// sewingsupport.com (a teaching page): stop about 1/8 in short of the stitching.
+test('a clip stops 1/8 in short of the stitching', () => {
+  const { deep } = solved(clipCurve({ ...curve, allowance: inches(5 / 8) }));
+  expect(toInches(deep)).toBe(1 / 2);
+});
+
+// Goodheart-Willcox, Apparel (2012), p. 452: the sharper the curve, the closer.
+test('the sharper a curve, the closer its clips', () => {
+  const radius = fc.integer({ min: 20, max: 2000 });
+  fc.assert(
+    fc.property(radius, radius, (a, b) => {
+      const spacing = (r: number) => solved(clipCurve({ ...curve, radius: mm(r) })).spacing;
+      expect(Math.sign(spacing(a) - spacing(b))).toBe(Math.sign(a - b));
+    }),
+  );
+});
+
+test('no clip opens by more than is allowed, and all of them take up the difference', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 20, max: 500 }),
+      fc.integer({ min: 5, max: 40 }),
+      fc.integer({ min: 1, max: 5 }),
+      fc.double({ min: 0.05, max: 1, noNaN: true }),
+      (radius, allowance, opening, part) => {
+        const along = mm(2 * Math.PI * radius * part);
+        const input = { radius: mm(radius), allowance: mm(allowance), opening: mm(opening) };
+        const outcome = clipCurve({ ...input, along });
+        fc.pre(outcome.ok);
+        const { differs, run, spacing } = solved(outcome);
+        // The raw edge is an arc of the same angle, an allowance further out.
+        const angle = along / mm(radius);
+        expect(toMm(differs ?? exactLength(0))).toBeCloseTo(allowance * angle, 6);
+        const places = [0, ...(run?.marks ?? []).map(({ at }) => at as number), along];
+        places.slice(1).forEach((place, i) => {
+          const space = place - (places[i] ?? 0);
+          expect(space).toBeLessThanOrEqual(spacing * (1 + 1e-6));
+          expect((space / mm(radius)) * allowance).toBeLessThanOrEqual(opening * (1 + 1e-6));
+        });
+        // One space fewer would open too far.
+        if (places.length > 2) expect(along / (places.length - 2)).toBeGreaterThan(spacing);
+      },
+    ),
+  );
+});
+
+test('clips that can’t be name their field', () => {
+  expect(fieldsOf(clipCurve({ ...curve, radius: mm(0), opening: mm(0) }))).toEqual([
+    'radius',
+    'opening',
+  ]);
+  expect(fieldsOf(clipCurve({ ...curve, along: mm(0) }))).toEqual(['along']);
+  expect(fieldsOf(clipCurve({ ...curve, allowance: inches(1 / 8) }))).toEqual(['allowance']);
+  expect(fieldsOf(clipCurve({ ...curve, opening: mm(11) }))).toEqual(['opening']);
+  // Longer than the whole circle.
+  expect(fieldsOf(clipCurve({ ...curve, along: mm(503) }))).toEqual(['along']);
+  expect(clipCurve({ ...curve, along: mm(502) }).ok).toBe(true);
+  const crowded = clipCurve({ ...curve, opening: length(1), along: mm(500) });
+  expect(crowded).toMatchObject({ problems: [{ kind: 'too-close', field: 'opening' }] });
+});
+
+test('the guide is the same distance in both units, and the nearest plate line is near', () => {
+  const guide = guideFor(inches(5 / 8));
+  expect(guide).toMatchObject({ mm: 15.875, inches: 0.625, line: inches(5 / 8), off: 0 });
+  const metric = guideFor(exactLength(mm(16)));
+  expect(toMm(metric.line)).toBe(15.875);
+  expect(toMm(metric.off)).toBe(-0.125);
+});
+
+test('no plate line is nearer than the one named', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 500_000 }), (units) => {
+      const { line, off } = guideFor(length(units));
+      expect(line - off).toBe(units);
+      for (const other of PLATE_LINES) {
+        expect(Math.abs(off)).toBeLessThanOrEqual(Math.abs(other - units));
+      }
+    }),
+  );
+});
