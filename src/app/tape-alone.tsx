@@ -1,5 +1,3 @@
-import { useMemo } from 'preact/hooks';
-
 import type { Bench } from '../controls/bench.ts';
 import { TapeScreen } from '../screens/tape/tape-screen.tsx';
 import { SCREEN_WORDS } from '../words/home-words.ts';
@@ -7,7 +5,7 @@ import { type Last, openingDraft } from './last.ts';
 import { loaderOf } from './registry.ts';
 import { sharedPhoto } from './shared-photo.ts';
 import { typedInto } from './tape-place.tsx';
-import { tapeServices } from './tape-services.ts';
+import { TAPE_SERVICES } from './tape-services.ts';
 import type { Address } from './use-address.ts';
 
 interface Props {
@@ -19,7 +17,6 @@ interface Props {
 
 /** A tape read before a field has asked: from home, or off a photo another app has shared. */
 export function TapeAlone({ address, bench, last, onHome }: Props) {
-  const services = useMemo(tapeServices, []);
   const into = (screen: string) => async (text: string) => {
     const calculation = await loaderOf(screen)();
     if (!calculation) return;
@@ -33,7 +30,7 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
       field={undefined}
       uses={screens.map((id) => ({ name: nameOf(id), onUse: into(id) }))}
       shared={'shared' in address.route.draft ? sharedPhoto : undefined}
-      services={services}
+      services={TAPE_SERVICES}
       onLeave={onHome}
     />
   );

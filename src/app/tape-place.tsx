@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
@@ -6,7 +6,7 @@ import { madeKey, readMade, writeMade } from '../controls/made.ts';
 import { typeSeparator } from '../controls/pad-edit.ts';
 import { TapeScreen } from '../screens/tape/tape-screen.tsx';
 import { followWords } from '../words/follow-words.ts';
-import { tapeServices } from './tape-services.ts';
+import { TAPE_SERVICES } from './tape-services.ts';
 
 interface Props {
   calculation: Calculation;
@@ -21,7 +21,6 @@ const MADE = /^made:(.+)$/s;
 
 /** A tape read for a field of a calculation, or for where a mark was really made. */
 export function TapePlace({ calculation, draft, bench, onDraft, onMode }: Props) {
-  const services = useMemo(tapeServices, []);
   // Kept at once: a photo shared to the app later opens it anew, and this field is still to get it.
   useEffect(() => onDraft(draft), []);
   const { into = '', ...back } = draft;
@@ -34,7 +33,7 @@ export function TapePlace({ calculation, draft, bench, onDraft, onMode }: Props)
       bench={bench}
       field={name}
       uses={[{ name, onUse }]}
-      services={services}
+      services={TAPE_SERVICES}
       onLeave={() => onMode(mode, back)}
     />
   );

@@ -1,29 +1,37 @@
-import { createEngine } from '../camera/engine.ts';
-import { createTapeBridge } from '../camera/tape-bridge.ts';
+import type { TapeBridge } from '../camera/tape-bridge.ts';
 import type { TapeServices } from '../screens/tape/tape-screen.tsx';
 import { keepAwake } from './awake.ts';
-import { dataPath, engineFile, fetchEngine, runsSimd } from './engine-files.ts';
 import { speak } from './voice.ts';
 
-/** One for all readings: the engine takes its time to start. */
-let services: TapeServices | undefined;
+let reader: Promise<TapeBridge> | undefined;
 
-/** What reading a tape needs of this phone. Workers are started when they are first wanted. */
-export function tapeServices(): TapeServices {
-  services ??= { bridge: createBridge(), keepAwake, speak };
-  return services;
-}
-
-function createBridge() {
-  const simd = runsSimd();
-  const engine = createEngine({
-    startWorker: () => new Worker(engineFile('worker.min.js')),
-    fetchFiles: () => fetchEngine(),
-    corePath:
-      simd === undefined ? undefined : engineFile(`tesseract-core-${simd ? 'simd-' : ''}lstm.js`),
-    dataPath,
+/** One for all readings, since the engine takes its time to start; fetched after the screen. */
+function theReader(): Promise<TapeBridge> {
+  const fetched = reader ?? import('./tape-reader.ts').then((part) => part.createReader());
+  reader = fetched;
+  // What could not be fetched may be there the next time.
+  fetched.catch(() => {
+    reader = undefined;
   });
-  const startWorker = () =>
-    new Worker(new URL('../workers/tape.ts', import.meta.url), { type: 'module', name: 'tape' });
-  return createTapeBridge(startWorker, engine);
+  return fetched;
 }
+
+const bridge: TapeBridge = {
+  read: async (...given) => (await theReader()).read(...given),
+  frame: async (...given) => (await theReader()).frame(...given),
+  snap: async (...given) => (await theReader()).snap(...given),
+  touch: async (...given) => (await theReader()).touch(...given),
+  warm: () =>
+    void theReader().then(
+      ({ warm }) => warm(),
+      () => undefined, // reading will say so
+    ),
+  close: () =>
+    void reader?.then(
+      ({ close }) => close(),
+      () => undefined,
+    ),
+};
+
+/** What reading a tape needs of this phone. */
+export const TAPE_SERVICES: TapeServices = { bridge, keepAwake, speak };
