@@ -1,5 +1,5 @@
 import type { TapeBridge } from '../camera/tape-bridge.ts';
-import type { TapeServices } from '../screens/tape/tape-screen.tsx';
+import type { TapeServices } from '../screens/tape/services.ts';
 import { keepAwake } from './awake.ts';
 import { speak } from './voice.ts';
 

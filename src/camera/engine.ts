@@ -114,7 +114,11 @@ async function begin(
   await ask('loadLanguage', { langs: 'eng', options: language }, START_MS);
   await ask('initialize', { langs: 'eng', oem: 1, config: {} }, START_MS);
   // 6: one block of text. Without the space close numbers are glued together.
-  const params = { tessedit_pageseg_mode: '6', tessedit_char_whitelist: '0123456789 ', user_defined_dpi: '150' };
+  const params = {
+    tessedit_pageseg_mode: '6',
+    tessedit_char_whitelist: '0123456789 ',
+    user_defined_dpi: '150',
+  };
   await ask('setParameters', { params }, START_MS);
   return ask;
 }

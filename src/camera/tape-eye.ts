@@ -1,7 +1,7 @@
 import type { TouchedScale } from '../tape/protocol.ts';
 import { answered } from '../tape/question.ts';
 import { readingAt, type TapeReading } from '../tape/read-at.ts';
-import type { CannotReason, Point, PointReason, TapeQuestion, TapeUnit } from '../tape/reading.ts';
+import type { Point, PointReason, TapeQuestion, TapeUnit } from '../tape/reading.ts';
 import { placeOn, pointOn, type ReadScale } from '../tape/scale.ts';
 import type { Touch } from '../tape/touch.ts';
 
@@ -9,10 +9,8 @@ import type { Touch } from '../tape/touch.ts';
 export type Reading = TapeReading;
 export type Place = Point;
 export type Question = TapeQuestion;
-export type Unit = TapeUnit;
 export type Touched = Touch;
 export type TouchFault = Extract<TouchedScale, { ok: false }>['reason'];
-export type Cannot = CannotReason;
 
 /** What the hairlines tell, in mm; `uncertaintyMm` is the half width of the 95 % interval. */
 export type Told =

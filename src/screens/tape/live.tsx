@@ -9,8 +9,8 @@ import { spoken } from '../../words/follow-words.ts';
 import { hairlineWords } from '../../words/hairline-words.ts';
 import { liveWords as words } from '../../words/live-words.ts';
 import { photoFaultWords, photoWords } from '../../words/photo-words.ts';
+import type { TapeServices } from './services.ts';
 import { showReading } from './show.ts';
-import type { TapeServices } from './tape-screen.tsx';
 
 interface Props {
   bench: Bench;

@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 
 import type { Photo } from '../../camera/photo.ts';
-import type { TapeBridge } from '../../camera/tape-bridge.ts';
 import type { Reading } from '../../camera/tape-eye.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Bench } from '../../controls/bench.ts';
@@ -10,18 +9,11 @@ import { Between } from './between.tsx';
 import { Choose } from './choose.tsx';
 import { Part } from './part.tsx';
 import type { Use } from './picture-stage.tsx';
+import type { TapeServices } from './services.ts';
 import css from './tape.css?inline';
 import { useReading } from './use-reading.ts';
 
 adopt(css);
-
-/** What reading a tape asks of the phone. */
-export interface TapeServices {
-  bridge: TapeBridge;
-  speak(words: string): void;
-  /** Keeps the screen on until the returned function is called. */
-  keepAwake(): () => void;
-}
 
 export interface TapeScreenProps {
   bench: Bench;
