@@ -11,7 +11,7 @@ export type ReadRows = (
 ) => Promise<Map<NumberRow, NumberRead[]>>;
 
 /** Pages a whole picture may cost: past this a hopeless picture is given up. */
-export const MOST_PAGES = 22;
+const MOST_PAGES = 22;
 
 /**
  * Hands pages to the character reader, and counts them. Past the most that a picture may cost

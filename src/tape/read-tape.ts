@@ -91,7 +91,7 @@ export async function readTape(
   };
 }
 
-export function copiesOf(image: GreyImage): Copies {
+function copiesOf(image: GreyImage): Copies {
   const plain = fieldOf(image);
   const enlarged = Math.max(image.width, image.height) < SMALL_PX;
   const source = enlarged ? doubled(plain) : plain;
@@ -112,7 +112,7 @@ interface FoundRows {
   readonly why: CannotReason;
 }
 
-export async function readRows(
+async function readRows(
   { small, work, smallToWork }: Copies,
   readPage: ReadPage,
   onProgress: (done: number) => void,

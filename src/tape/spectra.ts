@@ -5,7 +5,7 @@ import { trendBasis, withoutTrend } from './trend.ts';
 export const WINDOW = 256;
 const HOP = 64;
 /** A spectrum is sampled at whole multiples of 1/SAMPLES per px: four times finer than its window. */
-export const SAMPLES = 1024;
+const SAMPLES = 1024;
 const HALF = SAMPLES / 2;
 /** Slower than this is the trend, faster than this is single pixels. */
 const LOWEST_BIN = 8;

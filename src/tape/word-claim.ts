@@ -1,5 +1,6 @@
 import { alignment } from './alignment.ts';
 import type { Claimed, Doubt, Placing } from './claim.ts';
+import type { FoundProgression } from './found-progression.ts';
 import type { NumberCell, NumberRead, NumberRows } from './number-row.ts';
 import { placedOn } from './placed.ts';
 import { median } from './solve.ts';
@@ -7,7 +8,6 @@ import { type LongLine, modulo, type Side } from './tick-classes.ts';
 import type { TickPattern } from './tick-pattern.ts';
 import { unitOf } from './unit.ts';
 import { lostDigits } from './vote.ts';
-import type { FoundProgression } from './word-numbers.ts';
 
 /** A progression of numbers made into a claim: its unit, and which line each number labels. */
 export function wordClaim(

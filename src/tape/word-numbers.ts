@@ -1,20 +1,11 @@
 import type { Claimed, NoClaim } from './claim.ts';
 import { laterReason } from './claim.ts';
-import type { NumberRead, NumberRow, NumberRows } from './number-row.ts';
-import type { QuarterTurns } from './page-drawing.ts';
+import type { FoundProgression } from './found-progression.ts';
+import type { NumberRow, NumberRows } from './number-row.ts';
 import { type Progression, progression } from './progression.ts';
 import type { ReadRows } from './read-cells.ts';
 import type { TickPattern } from './tick-pattern.ts';
 import { wordClaim } from './word-claim.ts';
-
-/** Numbers of any subdivision that rise evenly along one row, read in one orientation. */
-export interface FoundProgression {
-  readonly row: NumberRow;
-  readonly turns: QuarterTurns;
-  /** All that was read of the row. */
-  readonly reads: readonly NumberRead[];
-  readonly progression: Progression;
-}
 
 /** Rows read on one page: along the tape, and turned across it. */
 const ROWS_ALONG = 3;
