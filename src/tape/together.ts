@@ -147,8 +147,11 @@ function weigh(one: Weighed, other: Weighed): void {
     return;
   }
   const size = Math.abs(Math.log(pair.sizeRatio));
-  if (!pair.parallel) contradict(one, other, 'line');
-  else if (size > OTHER_SIZE) contradict(one, other, 'unit');
+  if (!pair.parallel) {
+    // Rows that cross the same lines at a slant; apart from each other they are two tapes.
+    if (places.some(({ apartTicks }) => apartTicks < SAME_LINES_TICKS))
+      contradict(one, other, 'line');
+  } else if (size > OTHER_SIZE) contradict(one, other, 'unit');
   else if (size < SAME_SIZE && pair.sameWay) confirm(one, other, pair);
 }
 
@@ -183,6 +186,8 @@ function contradict(one: Weighed, other: Weighed, doubt: Doubt): void {
     (a, b) => a.claim.agreeing.length - b.claim.agreeing.length,
   ) as [Weighed, Weighed];
   weak.raised.add(doubt);
+  // What doubts itself is no witness against what doesn't.
+  if (doubtsOf(weak.claim).has(doubt) && !doubtsOf(strong.claim).has(doubt)) return;
   if (strong.claim.agreeing.length < 2 * weak.claim.agreeing.length) strong.raised.add(doubt);
 }
 
