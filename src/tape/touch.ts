@@ -22,8 +22,8 @@ const SAME_PLACE_PX = 6;
 const IN_LINE = 0.08;
 /** How well a touched line is placed, in picture px. */
 const TOUCH_PX = 1;
-/** What perspective may bend between two touches, as a share of their distance: a tilt of some 15°. */
-const UNSEEN_TILT = 0.012;
+/** What perspective may bend between two touches, as a share of their distance: a tilt of some 30°. */
+const UNSEEN_TILT = 0.02;
 
 /**
  * A scale from touched graduations: straight through two, projective through more, and bent
@@ -116,19 +116,23 @@ function throughTouches(along: readonly Along[]): Omit<Fit, 'mmPerTick'> {
 
 /** Distances between lines of printed scales, in mm. */
 const LINE_STEPS: Readonly<Record<TapeUnit, readonly number[]>> = {
-  cm: [1, 0.5, 5, 10],
-  mm: [1, 0.5, 5, 10],
+  cm: [1, 0.5, 5],
+  mm: [1, 0.5, 5],
   inch: [25.4 / 16, 25.4 / 8, 25.4 / 32, 25.4 / 10, 25.4 / 4],
 };
 /** Lines that beat as steadily as this are those of the scale. */
 const FOLLOWED_QUALITY = 0.5;
 /** A followed line that a touch says is another one: the touch is right, the following wrong. */
 const TOUCH_AGREES_TICKS = 0.35;
-const BANDS = [
-  [-14, -4],
-  [-6, 6],
-  [4, 14],
+/** Where lines run beside the touched places, in mm: a finger touches their ends as well as their middles. */
+const BANDS_MM = [
+  [-3.5, -1],
+  [-1.2, 1.2],
+  [1, 3.5],
 ] as const;
+/** Px: a band is never thinner or farther than this, whatever the picture's size. */
+const LEAST_BAND_PX = 3;
+const FARTHEST_BAND_PX = 90;
 
 function followedLines(
   image: GreyImage,
@@ -137,9 +141,11 @@ function followedLines(
   plain: Omit<Fit, 'mmPerTick'>,
   unit: TapeUnit,
 ): Fit | undefined {
-  const band = strip(logOf(fieldOf(image)), frame, 16);
+  const bands = BANDS_MM.map(([low, high]) => bandPx(low / plain.model.a, high / plain.model.a));
+  const reach = Math.max(...bands.flat().map(Math.abs)) + 1;
+  const band = strip(logOf(fieldOf(image)), frame, reach);
   let best: { fit: Fit; quality: number } | undefined;
-  for (const [low, high] of BANDS) {
+  for (const [low, high] of bands) {
     const dark = bandSignal(band, low, high);
     for (const ink of [1, -1]) {
       const signal = ink === 1 ? dark : dark.map((value) => -value);
@@ -150,6 +156,12 @@ function followedLines(
     }
   }
   return best?.fit;
+}
+
+function bandPx(low: number, high: number): [number, number] {
+  const limited = (px: number) => Math.max(-FARTHEST_BAND_PX, Math.min(FARTHEST_BAND_PX, px));
+  const from = Math.round(limited(low));
+  return [from, Math.max(from + LEAST_BAND_PX, Math.round(limited(high)))];
 }
 
 function followAt(
@@ -173,13 +185,19 @@ function followAt(
     if (!bent) return undefined;
     model = bent;
   }
-  const off = along.map(({ t, mm }) => graduationAt(model, t) - mm / mmPerTick);
+  const away = along.map(({ t, mm }) => graduationAt(model, t) - mm / mmPerTick);
+  // The phase tells a line only from its neighbours, and beside the touched places lines may
+  // slant: which line it is, and where on it, the touches tell.
+  const shift = away.reduce((sum, ticks) => sum + ticks, 0) / away.length;
+  model = { a: model.a - shift * model.c, b: model.b - shift, c: model.c };
+  const off = away.map((ticks) => ticks - shift);
   if (off.some((ticks) => Math.abs(ticks) > TOUCH_AGREES_TICKS)) return undefined;
   const quality = track.reduce((sum, point) => sum + point.quality, 0) / track.length;
   const scatter = Math.sqrt(
     track.reduce((sum, { phase }) => sum + phase * phase, 0) / track.length,
   );
-  return { fit: { model, scatterMm: scatter * mmPerTick, mmPerTick }, quality };
+  const touch = Math.hypot(TOUCH_PX / pitch, ...off);
+  return { fit: { model, scatterMm: Math.hypot(scatter, touch) * mmPerTick, mmPerTick }, quality };
 }
 
 /** Beyond the touches a reading holds for this share of their distance. */
