@@ -61,11 +61,12 @@ function Keys({ pad, onPress }: { pad: PadKind; onPress: (key: Key) => void }) {
                 // As a keyboard does, a key acts when it goes down. The caret stays in the field.
                 onPointerDown={(event) => {
                   event.preventDefault();
-                  if (event.button === 0) onPress(key);
+                  if (event.button === 0 && key.edit) onPress(key);
                 }}
-                // Not by a pointer: Enter, Space, a screen reader.
+                // Not by a pointer: Enter, Space, a screen reader. And the key that leads elsewhere
+                // acts when it comes up: what takes its place must not be pressed by the same finger.
                 onClick={(event) => {
-                  if (event.detail === 0) onPress(key);
+                  if (event.detail === 0 || !key.edit) onPress(key);
                 }}
               >
                 <Rich text={key.face} />

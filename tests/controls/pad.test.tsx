@@ -93,3 +93,22 @@ test('next asks for the next field', () => {
   fireEvent.click(screen.getByRole('button', { name: 'next field' }));
   expect(next).toHaveBeenCalledOnce();
 });
+
+test('the key that leads on acts when it comes up, so that nothing after it is pressed, too', () => {
+  const onNext = vi.fn();
+  render(
+    <Pad
+      field={LENGTH}
+      text="12"
+      fresh="no"
+      bench={benchOf()}
+      onText={() => undefined}
+      onNext={onNext}
+    />,
+  );
+  const key = screen.getByRole('button', { name: 'next field' });
+  fireEvent.pointerDown(key, { button: 0 });
+  expect(onNext).not.toHaveBeenCalled();
+  fireEvent.click(key, { detail: 1 });
+  expect(onNext).toHaveBeenCalledOnce();
+});

@@ -84,6 +84,8 @@ export function PictureView({ photo, handles, onPlace, children }: Props) {
           };
           move(event, at, handle);
         }}
+        // No click follows: what a touch has brought up under the finger must not be pressed by it.
+        onTouchEnd={(event) => event.preventDefault()}
         onPointerUp={() => {
           const { travel = PRESS, gain, finger, handle } = drag.current ?? {};
           if (finger && gain !== 1 && travel < PRESS) onPlace(finger, handle);
