@@ -86,11 +86,18 @@ describe('never a wrong line', () => {
     }
   });
 
-  test('the same lines in another light, with every number one more or one less', () => {
+  test('the same lines in another light, every number one more or one less', () => {
     for (const mm of [-10, 10]) {
       const other = knownScene('cm tape on cloth', 3, mm);
       const held = follow(locked(), movedPicture(other.image, { gain: 0.85, lift: 12 }));
       if (held) expect(worst(held, other, {})).toBeLessThan(0.2);
+    }
+  });
+
+  test('the same lines in the same place, with numbers from farther than a hand moves', () => {
+    for (const mm of [-50, 40]) {
+      const other = knownScene('cm tape on cloth', 3, mm);
+      expect(follow(locked(), other.image)).toBeUndefined();
     }
   });
 });

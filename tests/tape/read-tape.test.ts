@@ -110,9 +110,9 @@ describe('a tape that is read', () => {
   });
 
   test('from a small picture, which is doubled first', async () => {
-    const tape = { ...CENTIMETRES, width: 780, height: 260, pitchPx: 6 };
+    const tape = { ...CENTIMETRES, width: 650, height: 220, pitchPx: 5 };
     const reading = await readTape(pictureOf(tape), readPage);
-    expect(reading).toMatchObject({ width: 780, height: 260, outcome: 'read' });
+    expect(reading).toMatchObject({ width: 650, height: 220, outcome: 'read' });
     expectRight(reading, tape, (tick) => 410 + tick);
   });
 });

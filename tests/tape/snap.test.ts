@@ -56,9 +56,9 @@ describe('a finger beside a line', () => {
   });
 
   test('of two lines the nearer', () => {
-    const lines = drawn({ at: [-6, 6] });
-    expect(snapTo(lines, MIDDLE + 4, MIDDLE).x).toBeCloseTo(MIDDLE + 6, 1);
-    expect(snapTo(lines, MIDDLE - 4, MIDDLE).x).toBeCloseTo(MIDDLE - 6, 1);
+    const lines = drawn({ at: [-4, 4] });
+    expect(snapTo(lines, MIDDLE + 2, MIDDLE).x).toBeCloseTo(MIDDLE + 4, 1);
+    expect(snapTo(lines, MIDDLE - 2, MIDDLE).x).toBeCloseTo(MIDDLE - 4, 1);
   });
 
   test('on the line stays there', () => {

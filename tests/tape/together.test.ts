@@ -51,9 +51,10 @@ describe('two edges of one tape', () => {
     expect(doubtsIn(cm, inch)).toEqual([['line'], []]);
   });
 
-  test('an edge that runs the other way settles nothing about the other', () => {
+  test('an edge that runs the other way settles nothing, though the two cross on one value', () => {
     const cm = claimOn(upper, { ...centimetres, first: 25.4, doubts: lineDoubt });
-    const inch = claimOn(lower, { ...inches, first: 10, direction: -1 });
+    // 31.5 sixteenths along, in the middle, both say 304 mm.
+    const inch = claimOn(lower, { ...inches, first: 13.9375, direction: -1 });
     expect(doubtsIn(cm, inch)).toEqual([['line'], []]);
   });
 
@@ -74,12 +75,19 @@ describe('two edges of one tape', () => {
     expect(doubtsIn(one, apart)).toEqual([[], []]);
   });
 
-  test('a slanted row loses: rows of one tape are parallel', () => {
+  test('a slanted row over the same lines loses, though it tells nearly the same', () => {
     const strong = claimOn(upper, { ...centimetres, numbers: 8 });
-    const slanted = claimOn({ ...upper, y: 320, angle: 0.1 }, { ...centimetres, numbers: 4 });
+    const across = { ...upper, y: 140, angle: 0.14 };
+    const slanted = claimOn(across, { ...centimetres, numbers: 4 });
     expect(doubtsIn(strong, slanted)).toEqual([[], ['line']]);
-    const even = claimOn({ ...upper, y: 320, angle: 0.1 }, { ...centimetres, numbers: 8 });
+    const even = claimOn(across, { ...centimetres, numbers: 8 });
     expect(doubtsIn(strong, even)).toEqual([['line'], ['line']]);
+  });
+
+  test('rows that lie apart at a slant are two tapes', () => {
+    const one = claimOn(upper, centimetres);
+    const other = claimOn({ ...upper, y: 320, angle: 0.1 }, centimetres);
+    expect(doubtsIn(one, other)).toEqual([[], []]);
   });
 });
 
@@ -118,6 +126,12 @@ describe('the same lines found twice', () => {
     const one = claimOn(upper, { ...centimetres, numbers: 5 });
     const other = claimOn(again, { ...centimetres, first: 30, numbers: 4 });
     expect(doubtsIn(one, other)).toEqual([['line'], ['line']]);
+  });
+
+  test('a reading that doubts itself is no witness against one that doesn’t', () => {
+    const one = claimOn(upper, { ...centimetres, numbers: 5 });
+    const few = claimOn(again, { ...centimetres, first: 30, numbers: 3, doubts: lineDoubt });
+    expect(doubtsIn(one, few)).toEqual([[], ['line']]);
   });
 
   test('of readings that differ the much weaker is doubted', () => {
