@@ -44,10 +44,14 @@ export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
 }
 
 /** What is doubtful about a claim by itself, less what the others settled, plus what they raised. */
-function standing({ claim, settled, raised }: Weighed): Set<Doubt> {
+function standing({ row, claim, settled, raised }: Weighed): Set<Doubt> {
   const own = [...doubtsOf(claim)].filter((doubt) => !settled.has(doubt));
-  return new Set([...own, ...raised]);
+  const leaning: Doubt[] = Math.abs(row.frame.shear) > MOST_LEAN ? ['line'] : [];
+  return new Set([...own, ...raised, ...leaning]);
 }
+
+/** Lines that lean more than this (tangent) aren't those of a tape seen from above: the row may run across it. */
+const MOST_LEAN = 0.22;
 
 interface Weighed {
   readonly row: FollowedRow;
