@@ -97,6 +97,18 @@ const plainImports: Plugin = {
     id.endsWith('vite/preload-helper.js')
       ? 'export const __vitePreload = (load) => load();'
       : undefined,
+  // What that helper would have been told, a list of styles for each import, goes too.
+  generateBundle: {
+    order: 'post',
+    handler: (_, bundle) => {
+      for (const part of Object.values(bundle)) {
+        if (part.type !== 'chunk') continue;
+        part.code = part.code
+          .replace(/^const __vite__mapDeps=.*\n/, '')
+          .replace(/,(__vite__mapDeps\(\[[\d,]*\]\)|\[\]|void 0),import\.meta\.url(?=\))/g, '');
+      }
+    },
+  },
 };
 
 export default defineConfig({

@@ -1,11 +1,10 @@
-import type { ExactLength } from '../lengths/length.ts';
 import { answerWords } from '../words/mark-words.ts';
-import { problemWords } from '../words/problem-words.ts';
+import { type ProblemSay, problemWords } from '../words/problem-words.ts';
 import { readWords } from '../words/read-words.ts';
 import type { Bench } from './bench.ts';
 import { type Fault, type Field, isUnfinished } from './calculation.ts';
 import { Rich } from './rich.tsx';
-import { exactly } from './tape-text.ts';
+import { bound, exactly } from './tape-text.ts';
 
 interface Props {
   faults: readonly Fault[];
@@ -36,6 +35,9 @@ function faultWords({ field, why }: Fault, fields: readonly Field[], bench: Benc
   const label = (key: string) => fields.find((known) => known.key === key)?.label ?? key;
   if (why.of === 'words') return why.words;
   if (why.of === 'reading') return readWords(label(field), why.fault);
-  const say = { field: label, length: (x: ExactLength) => exactly(x, bench) };
+  const say: ProblemSay = {
+    field: label,
+    length: (x, which) => (which ? bound(x, which, bench) : exactly(x, bench)),
+  };
   return problemWords(why.problem, say);
 }

@@ -22,7 +22,7 @@ export interface CornerPlan {
  */
 export function mitreFlat(plan: CornerPlan): Figure {
   const { bottom, side, alongBottom, upSide } = plan;
-  const { up, at } = placesOf(plan);
+  const { up, at, across } = placesOf(plan);
   const corner = at(bottom, side);
   const far = Math.max(alongBottom, upSide) * 1.35;
   const [one, two] = [{ x: alongBottom, y: 0 }, up(upSide)];
@@ -32,8 +32,9 @@ export function mitreFlat(plan: CornerPlan): Figure {
     { line: 'fold', points: [corner, plus(at(0, side), up(far))] },
     { line: 'stitch', points: [one, corner, two] },
     { line: 'cut', points: trimLine(one, corner, two, plan.trim) },
-    { label: '1', at: one },
-    { label: '2', at: two },
+    // Off the cloth, where no line runs through them.
+    { label: '1', at: { x: one.x, y: 0.09 * far } },
+    { label: '2', at: plus(two, scaled(across, -0.15 * far)) },
   ];
 }
 
@@ -61,7 +62,7 @@ export function mitreFolded(plan: CornerPlan): Figure {
     { line: turnedTwice ? 'fold' : 'cloth', points: angled(meet) },
     { line: 'stitch', points: angled(turn) },
     { line: 'stitch', points: [corner, meet] },
-    { label: '1 + 2', at: meet },
+    { label: '1 + 2', at: at(2 * bottom + room / 6, 2 * side + room / 6) },
   ];
 }
 
@@ -70,6 +71,8 @@ function placesOf({ angle }: CornerPlan) {
   const turn = (angle * Math.PI) / 180;
   const [sine, cosine] = [Math.sin(turn), Math.cos(turn)];
   return {
+    /** Across the side edge, inwards; one long. */
+    across: { x: sine, y: cosine },
     up: (by: number): Point => ({ x: by * cosine, y: -by * sine }),
     at: (bottom: number, side: number): Point => ({
       x: (side + bottom * cosine) / sine,

@@ -1,7 +1,11 @@
 import type { Figure, FigureShape } from './figure.ts';
 
 /** Holes drawn at most: of a longer row, those round the middle. */
-const MOST_DRAWN = 25;
+const MOST_DRAWN = 15;
+
+/** How wide a digit is on the screen at that many holes, in pitches, and how far right of its place it starts. */
+const DIGIT = 0.43;
+const START = 0.21;
 
 /**
  * The middle of a row of holes, hole to hole to scale, with the number of each
@@ -44,7 +48,10 @@ export function countedRow(count: number, pitch: number): Figure {
       ],
     },
     ...numbered.map(
-      (hole): FigureShape => ({ label: String(hole), at: { x: place(hole), y: 2.6 * pitch } }),
+      (hole): FigureShape => ({
+        label: String(hole),
+        at: { x: place(hole) - pitch * (START + leftOf(hole, middle)), y: 2.6 * pitch },
+      }),
     ),
   ];
 }
@@ -54,4 +61,12 @@ function circle(x: number, radius: number) {
     const turn = (i / 12) * 2 * Math.PI;
     return { x: x + radius * Math.cos(turn), y: radius * Math.sin(turn) };
   });
+}
+
+/** How far a number reaches left of its hole, in pitches: two beside the middle lean away from it. */
+function leftOf(hole: number, middle: number): number {
+  const wide = DIGIT * String(hole).length;
+  const off = hole - middle;
+  if (Math.abs(off) !== 0.5) return wide / 2;
+  return off < 0 ? wide - 0.4 : 0.4;
 }

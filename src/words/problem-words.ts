@@ -5,7 +5,8 @@ import type { Problem } from '../sewing/problem.ts';
 export interface ProblemSay {
   /** The label of a field, as it stands beside the box. */
   field(key: string): string;
-  length(value: ExactLength): string;
+  /** The most or the least there may be must not be rounded past itself. */
+  length(value: ExactLength, which?: 'most' | 'least'): string;
 }
 
 /** Says in one sentence which field is wrong and what would put it right. */
@@ -20,9 +21,9 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
     case 'negative':
       return `${show(problem.given)} is less than nothing; give nothing or more`;
     case 'too-short':
-      return `${show(problem.given)} is too short; give at least ${show(problem.least)}`;
+      return `${show(problem.given)} is too short; give at least ${show(problem.least, 'least')}`;
     case 'too-long':
-      return `${show(problem.given)} is too long; give at most ${show(problem.most)}`;
+      return `${show(problem.given)} is too long; give at most ${show(problem.most, 'most')}`;
     case 'not-over':
       return `${show(problem.given)} must be more than ${show(problem.over)}`;
     case 'not-under':
@@ -38,13 +39,13 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
     case 'ends-too-long':
       return `first and last take ${show(problem.needed)} of ${show(problem.room)} and leave nothing between them; ${missing(problem, show)}`;
     case 'too-close':
-      return `so close, more than ${problem.most} would be needed; give at least ${show(problem.least)}`;
+      return `so close, more than ${problem.most} would be needed; give at least ${show(problem.least, 'least')}`;
     case 'overlap':
       return `${show(problem.given)} wide, ${show(problem.pitch)} apart, they would overlap; ${missing({ needed: problem.given, room: problem.pitch }, show)}`;
     case 'fewer-than-sewn':
       return `${problem.sewn} are sewn already; give at least ${problem.sewn}`;
     case 'outside':
-      return `${show(problem.given)} lies outside; give a place from ${show(problem.least)} to ${show(problem.most)}`;
+      return `${show(problem.given)} lies outside; give a place from ${show(problem.least, 'least')} to ${show(problem.most, 'most')}`;
     case 'out-of-range':
       return `give a number from ${problem.least} to ${problem.most}`;
     case 'twice':

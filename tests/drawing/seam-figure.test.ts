@@ -63,13 +63,25 @@ test.each(FINISHES)(
   },
 );
 
-test('the middle of a row is half way between the holes beside it, by scale', () => {
+test('the middle of a row is half way between the holes beside it, to scale', () => {
   for (const count of [2, 7, 26, 27, 2000]) {
     const figure = countedRow(count, 8);
     const [middle] = linesOf(figure, 'measure')[0] ?? [];
-    const labels = figure.flatMap((shape) => ('label' in shape ? [shape] : []));
-    const first = labels[0];
-    const at = (Number(first?.label) - (count + 1) / 2) * 8;
-    expect((first?.at.x ?? 0) - (middle ?? 0)).toBeCloseTo(at, 6);
+    const centres = linesOf(figure, 'cut').map((xs) => (Math.min(...xs) + Math.max(...xs)) / 2);
+    const gaps = centres.slice(1).map((x, i) => x - (centres[i] ?? 0));
+    for (const gap of gaps) expect(gap).toBeCloseTo(8, 6);
+    const nearest = centres.map((x) => Math.abs(x - (middle ?? 0))).sort((a, b) => a - b);
+    expect(nearest[0]).toBeCloseTo(count % 2 === 0 ? 4 : 0, 6);
+    if (count > 2) expect(nearest[1]).toBeCloseTo(count % 2 === 0 ? 4 : 8, 6);
   }
+});
+
+test('the numbers beside the middle are those of its holes, one on each side of it', () => {
+  const labels = (count: number) =>
+    countedRow(count, 8).flatMap((shape) => ('label' in shape ? [shape.label] : []));
+  expect(labels(26)).toContain('13');
+  expect(labels(26)).toContain('14');
+  expect(labels(27)).toContain('14');
+  expect(labels(27)).not.toContain('13');
+  expect(labels(2000).filter((label) => ['1000', '1001'].includes(label))).toHaveLength(2);
 });

@@ -39,7 +39,7 @@ function startingDraft(bench: Bench): Draft {
     first: scale('0.9', '9', '3/8'),
     trim: scale('0.3', '3', '1/8'),
     second: scale('0.6', '6', '1/4'),
-    allowance: scale('1.5', '15', '5/8'),
+    allowance: scale('2', '20', '3/4'),
     wanted: scale('1', '10', '3/8'),
     seams: '4',
     way: 'out',
