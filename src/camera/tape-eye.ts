@@ -81,6 +81,17 @@ export function hairline(reading: TapeReading, at: Point): readonly [Point, Poin
   return [pointOn(geometry, tick, low), pointOn(geometry, tick, high)];
 }
 
+/** How far beyond the printed numbers the numbers read are shown, so that they cover nothing. */
+const BESIDE_MM = 5;
+
+/** Where a number that was read is shown: beside its print, on the side away from the lines. */
+export function beside({ geometry, mmPerTick }: ReadScale, number: Point): Point {
+  const { zoneFrom, zoneTo, numbersAcross } = geometry;
+  const outwards = Math.sign(numbersAcross - (zoneFrom + zoneTo) / 2) || 1;
+  const { tick } = placeOn(geometry, number.x, number.y);
+  return pointOn(geometry, tick, numbersAcross + (outwards * BESIDE_MM) / mmPerTick);
+}
+
 function nearest(reading: TapeReading, at: Point): ReadScale | undefined {
   const away = (scale: ReadScale) => placeOn(scale.geometry, at.x, at.y).away;
   return [...reading.scales]

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { firstPlace, hairline, movedBy, partOf, told } from '../../src/camera/tape-eye.ts';
+import { beside, firstPlace, hairline, movedBy, partOf, told } from '../../src/camera/tape-eye.ts';
 import { PX, scaleAt, straight } from './readings.ts';
 
 const at = (mm: number) => ({ x: mm * PX, y: 600 });
@@ -76,4 +76,16 @@ test('a hairline stands across the scale, beyond its lines, through the place', 
   for (const end of ends) expect(end.x).toBeCloseTo(50 * PX, 9);
   expect(Math.min(...ends.map(({ y }) => y))).toBeLessThan(580);
   expect(Math.max(...ends.map(({ y }) => y))).toBeGreaterThan(680);
+});
+
+test('a number is shown beyond its print, on the side away from the lines', () => {
+  const below = beside(scaleAt(), { x: 40 * PX, y: 660 });
+  expect(below.x).toBeCloseTo(40 * PX, 9);
+  expect(below.y).toBeCloseTo(600 + (8 + 5) * PX, 9);
+  const { geometry } = scaleAt();
+  const above = beside(scaleAt({ geometry: { ...geometry, numbersAcross: -8 } }), {
+    x: 320,
+    y: 540,
+  });
+  expect(above.y).toBeCloseTo(600 - (8 + 5) * PX, 9);
 });

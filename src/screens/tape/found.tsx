@@ -1,6 +1,6 @@
-import type { Question, Reading } from '../../camera/tape-eye.ts';
+import { beside, type Question, type Reading } from '../../camera/tape-eye.ts';
 
-/** The scales found, outlined, and the numbers read where they are. */
+/** The scales found, outlined, and the numbers read beside their print. */
 export function Found({ reading }: { reading: Reading }) {
   const size = Math.max(reading.width, reading.height) / 44;
   return (
@@ -8,11 +8,14 @@ export function Found({ reading }: { reading: Reading }) {
       {reading.scales.map((scale, i) => (
         <g key={i} class={scale.sure ? 'scale' : 'scale doubtful'}>
           <polygon points={scale.outline.map(({ x, y }) => `${x},${y}`).join(' ')} />
-          {scale.numbers.map(({ x, y, value }) => (
-            <text key={`${x},${y}`} x={x} y={y - size} font-size={size} stroke-width={size / 5}>
-              {value}
-            </text>
-          ))}
+          {scale.numbers.map((number) => {
+            const { x, y } = beside(scale, number);
+            return (
+              <text key={`${x},${y}`} x={x} y={y} font-size={size} stroke-width={size / 5}>
+                {number.value}
+              </text>
+            );
+          })}
         </g>
       ))}
       {reading.question && <Asked at={reading.question} size={size} />}
