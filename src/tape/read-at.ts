@@ -42,8 +42,10 @@ export type PointReading =
     }
   | { readonly ok: false; readonly reason: PointReason };
 
-/** Farther than this from the lines of every scale, a place is not on a tape at all. */
-const FARTHEST_MM = 12;
+/** Farther than this from the lines, a place is not on the tape: it is read askew, or is cloth. */
+const FARTHEST_MM = 6;
+/** Numbers stand beside the lines; up to here past their middles it is still the tape. */
+const PAST_NUMBERS_MM = 2;
 /** A place nearly as near to a second scale that tells something else belongs to neither. */
 const CLEARLY_NEARER = 0.6;
 /** Two scales tell the same when they differ by less than this. */
@@ -84,11 +86,13 @@ function isNearer(row: ScaleGeometry, owner: ScalePlace, x: number, y: number): 
 }
 
 function besideLines(scale: ReadScale, place: ScalePlace): boolean {
-  const { from, to } = scale.geometry;
-  const mm = (place.away / Math.abs(place.pitch)) * scale.mmPerTick;
-  return (
-    Number.isFinite(place.tick) && mm <= FARTHEST_MM && place.tick > from - 3 && place.tick < to + 3
-  );
+  const { from, to, zoneFrom, zoneTo, numbersAcross } = scale.geometry;
+  const far = FARTHEST_MM / scale.mmPerTick;
+  const past = PAST_NUMBERS_MM / scale.mmPerTick;
+  const low = Math.min(zoneFrom - far, numbersAcross - past);
+  const high = Math.max(zoneTo + far, numbersAcross + past);
+  const along = place.tick > from - 3 && place.tick < to + 3;
+  return along && place.across >= low && place.across <= high;
 }
 
 function readOn(scale: ReadScale, index: number, place: ScalePlace): PointReading {

@@ -105,10 +105,10 @@ describe('nothing is told', () => {
 
   test('off-the-scale: farther beside the lines than any tape reaches, or past them', () => {
     const reading = readingOf([madeScale()]);
-    expect(readingAt(reading, 430, 300 + 20 + 119).ok).toBe(true);
-    expect(readingAt(reading, 430, 300 + 20 + 121)).toEqual(refused('off-the-scale'));
-    expect(readingAt(reading, 430, 300 - 119).ok).toBe(true);
-    expect(readingAt(reading, 430, 300 - 121)).toEqual(refused('off-the-scale'));
+    expect(readingAt(reading, 430, 300 + 20 + 59).ok).toBe(true);
+    expect(readingAt(reading, 430, 300 + 20 + 61)).toEqual(refused('off-the-scale'));
+    expect(readingAt(reading, 430, 300 - 59).ok).toBe(true);
+    expect(readingAt(reading, 430, 300 - 61)).toEqual(refused('off-the-scale'));
     expect(readingAt(reading, 400 + 10 * 54, 310)).toEqual(refused('off-the-scale'));
     expect(readingAt(reading, 400 - 10 * 34, 310)).toEqual(refused('off-the-scale'));
   });
@@ -127,14 +127,14 @@ describe('the stated uncertainty', () => {
 
   test('is twice the scatter of the lines, and grows with the distance beside them', () => {
     expect(told(madeScale(), 310)).toBeCloseTo(Math.hypot(0.05, 0.04), 6);
-    expect(told(madeScale(), 390)).toBeGreaterThan(told(madeScale(), 310));
+    expect(told(madeScale(), 375)).toBeGreaterThan(told(madeScale(), 310));
     const coarse = madeScale({ mmPerTick: 5 });
     expect(told(coarse, 310)).toBeCloseTo(Math.hypot(0.05, 0.2), 6);
   });
 
   test('is never nothing', () => {
     const perfect = madeScale({ geometry: madeGeometry({ scatter: 0, slantDoubt: 0 }) });
-    expect(told(perfect, 390)).toBeCloseTo(0.05, 9);
+    expect(told(perfect, 375)).toBeCloseTo(0.05, 9);
   });
 });
 
