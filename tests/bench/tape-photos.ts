@@ -4,7 +4,7 @@ import { readingAt } from '../../src/tape/read-at.ts';
 import { readTape } from '../../src/tape/read-tape.ts';
 import { mmPerUnit, type TapeUnit } from '../../src/tape/reading.ts';
 import { scaleByTouch } from '../../src/tape/touch.ts';
-import type { nodeEngine } from '../tapes/node-engine.ts';
+import { type nodeEngine, plainEngine } from '../tapes/node-engine.ts';
 import { greyOfFile } from '../tapes/photo-file.ts';
 
 interface Mark {
@@ -33,6 +33,7 @@ export async function readPhotos(
   const { photos } = JSON.parse(readFileSync(join(folder, 'index.json'), 'utf8')) as {
     photos: Photo[];
   };
+  const plain = await plainEngine();
   const ratios: number[] = [];
   const times: number[] = [];
   for (const photo of photos.filter(({ file }) => file.startsWith(only))) {
@@ -42,7 +43,7 @@ export async function readPhotos(
     const reading = await readTape(image, engine.readPage);
     const ms = performance.now() - start;
     const plainStart = performance.now();
-    if (!only) await engine.plain(readFileSync(path));
+    if (!only) await plain.recognize(readFileSync(path));
     ratios.push(ms / (performance.now() - plainStart));
     times.push(ms);
     const { marks = [] } = photo;
@@ -61,6 +62,7 @@ export async function readPhotos(
         ` | ${errors.length}/${marks.length} told, wrong ${wrong}, worst ${Math.max(0, ...errors.map(Math.abs)).toFixed(3)} mm, outside ± ${outside} ${[...new Set(reasons)].join(' ')} | ${ms.toFixed(0)} ms${assisted(image, marks)}`,
     );
   }
+  await plain.terminate();
   console.log(
     `reading ÷ plain engine, median ${middle(ratios).toFixed(2)}; median ${middle(times).toFixed(0)} ms`,
   );

@@ -150,6 +150,16 @@ test('numbers printed for a nearer row are no claim of this one', () => {
   expect(agreeTogether([near, { ...far, claim }]).map(({ row }) => row)).toEqual([near.row]);
 });
 
+test('lines that lean far aren’t those of a tape seen from above', () => {
+  const leaning = (shear: number) => {
+    const one = claimOn(upper, centimetres);
+    return { ...one, row: { ...one.row, frame: { ...one.row.frame, shear } } };
+  };
+  expect(doubtsIn(leaning(0.2))).toEqual([[]]);
+  expect(doubtsIn(leaning(0.25))).toEqual([['line']]);
+  expect(doubtsIn(leaning(-0.25))).toEqual([['line']]);
+});
+
 test('rows without a claim say nothing', () => {
   const one = claimOn(upper, centimetres);
   expect(agreeTogether([{ row: madeRow({ ...upper, y: 215 }) }, one])).toHaveLength(1);

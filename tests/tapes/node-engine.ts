@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { createWorker, PSM } from 'tesseract.js';
 import { slimData } from '../../.ci/engine.mjs';
 import { pgmOf } from '../../src/tape/pgm.ts';
@@ -26,11 +27,17 @@ export async function nodeEngine() {
   };
   return {
     readPage,
-    /** Everything the plain engine sees on a picture file. */
-    plain: (file: Buffer) => worker.recognize(file, {}, { blocks: true }),
     spentMs: () => spent,
     close: () => worker.terminate(),
   };
+}
+
+/** The engine as it comes, with all of its language data and its own settings: what reading is compared with. */
+export async function plainEngine() {
+  const data = createRequire(import.meta.url).resolve(
+    '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz',
+  );
+  return createWorker('eng', 1, { langPath: dirname(data), cacheMethod: 'none', gzip: true });
 }
 
 type Blocks = NonNullable<
