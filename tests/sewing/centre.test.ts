@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import { LONGEST, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import {
   type Counted,
   type CountInput,
@@ -114,4 +114,5 @@ test('where no count agrees, none is said to be likelier', () => {
 
 test('a row longer than any names its pitch', () => {
   expect(fieldsOf({ count: 2000, pitch: mm(600) })).toEqual(['pitch']);
+  expect(fieldsOf({ count: 2, pitch: LONGEST })).toEqual([]);
 });

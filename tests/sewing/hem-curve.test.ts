@@ -94,7 +94,13 @@ test('a curve that can’t be names its field', () => {
 test('a straight tube has nothing to lose, and any hem lies flat', () => {
   const [round, above, apart] = [mm(500), mm(500), mm(20)];
   const tube = solved(curvedHem(mm(100), { by: 'readings', round, above, apart }, 0));
-  expect(tube).toMatchObject({ fullness: 0, fits: true, radius: undefined, deepest: undefined });
+  expect(tube).toMatchObject({
+    inward: false,
+    fullness: 0,
+    fits: true,
+    radius: undefined,
+    deepest: undefined,
+  });
 });
 
 test('longer above than at the hem line is an inward curve, which never lies flat', () => {
@@ -123,4 +129,15 @@ test('the raw edge is laid on what is two depths nearer the centre (Steiner, der
       },
     ),
   );
+});
+
+test('just at a limit a curve can still be', () => {
+  expect(solved(curvedHem(mm(12.75), rise(400, 50), 0.06)).fits).toBe(true);
+  expect(toMm(solved(curvedHem(mm(20), rise(400, 200), 0.06)).radius ?? ZERO)).toBe(200);
+});
+
+test('a curve flatter than a kilometre’s is straight', () => {
+  const flat = (chord: number) => solved(curvedHem(mm(20), rise(chord, 0.125), 0)).radius;
+  expect(toMm(flat(900) ?? ZERO)).toBeCloseTo(810_000.0625, 3);
+  expect(flat(1100)).toBeUndefined();
 });

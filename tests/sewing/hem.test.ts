@@ -129,3 +129,8 @@ test('the mend for too little cloth is one, and just so much', () => {
     }),
   );
 });
+
+test('just at a limit a hem can still be', () => {
+  expect(hem({ ...plain, finished: plain.depth }).ok).toBe(true);
+  expect(hem({ ...plain, turn: plain.depth, left: mm(40) }).ok).toBe(true);
+});

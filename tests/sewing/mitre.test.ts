@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { type Length, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { mitre } from '../../src/sewing/mitre.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -62,4 +62,9 @@ test('stitching beyond the shallower hem is refused', () => {
   expect(mitre({ ...plan, edgeStitch: mm(14.9) }).ok).toBe(true);
   expect(fieldsOf(mitre({ ...plan, edgeStitch: mm(15) }))).toEqual(['edgeStitch']);
   expect(fieldsOf(mitre({ ...plan, edgeStitch: mm(-1) }))).toEqual(['edgeStitch']);
+});
+
+test('a mark by a hair on the wrong side of the raw corner is refused', () => {
+  const hair = mitreOf(length(100_002), length(70_712), 135); // less than 0 by a quarter of a unit
+  expect(fieldsOf(hair)).toEqual(['depth']);
 });

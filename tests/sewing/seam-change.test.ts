@@ -103,3 +103,10 @@ test('changes that can’t be name their field', () => {
   ]);
   expect(changeAllowance({ pattern: ZERO, wanted: mm(15), seams: 2 }).ok).toBe(true);
 });
+
+test('an allowance that is just the least has nothing to let out', () => {
+  const least = { allowance: mm(10), seams: 4, least: mm(10) };
+  expect(letOut({ ...least, change: mm(8) })).toMatchObject({
+    problems: [{ kind: 'too-short', field: 'allowance', least: mm(11) }],
+  });
+});

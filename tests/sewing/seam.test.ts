@@ -81,7 +81,7 @@ test('a flat-felled seam is stitched 1/4 in from the seam', () => {
 // bellaonline.com, art60164: mock French on 5/8 presses to 5/16.
 test('a mock French seam presses to the middle', () => {
   const { rows } = solved(finishSeam(of('mock-french')));
-  expect(toInches(rows[1]?.at ?? ZERO)).toBe(5 / 16);
+  expect(rows.map(({ at }) => toInches(at ?? ZERO))).toEqual([0, 5 / 16, 5 / 16]);
 });
 
 // wikisum.wiki, French seam (a trade page): strip = allowance + 1/4 in: 5/8 → 7/8.
@@ -174,4 +174,17 @@ test('every finish is worked on its least allowance and on none that is less', (
       },
     ),
   );
+});
+
+// Of the felled seam's figures (bellaonline.com, art60164), the French one's (enleedesigns.com), the
+// trimming and grading (Goodheart-Willcox, Apparel, p. 451); of mock French and bound ours, no source.
+test.each([
+  ['plain', 1 / 8],
+  ['french', 5 / 8],
+  ['felled', 1 / 2],
+  ['mock-french', 1 / 2],
+  ['bound', 1 / 4],
+  ['graded', 1 / 4],
+] as const)('%s needs at least %d in', (finish, least) => {
+  expect(toInches(leastAllowance(of(finish)))).toBe(least);
 });

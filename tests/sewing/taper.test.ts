@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { LONGEST, mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import { LONGEST, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import { type TaperInput, trueTaper } from '../../src/sewing/taper.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -67,4 +67,15 @@ test('a taper that can’t be names its field', () => {
   expect(trueTaper({ ...steep, above: mm(151) }).ok).toBe(true);
   const wide = trueTaper({ ...leg, apart: mm(1), above: LONGEST });
   expect(wide).toMatchObject({ problems: [{ kind: 'too-long', field: 'above' }] });
+});
+
+test('just at a limit a taper can still be', () => {
+  expect(trueTaper({ ...leg, turn: leg.depth }).ok).toBe(true);
+  // Widening over all measure in a long hem: what is said to be the most is taken.
+  const long = { ...leg, apart: mm(10), depth: mm(400) };
+  const wide = trueTaper({ ...long, above: mm(400_000) });
+  const [problem] = wide.ok ? [] : wide.problems;
+  if (problem?.kind !== 'too-long') throw new Error(JSON.stringify(wide));
+  expect(trueTaper({ ...long, above: length(Math.floor(problem.most)) }).ok).toBe(true);
+  expect(trueTaper({ ...long, above: length(Math.ceil(problem.most) + 1) }).ok).toBe(false);
 });
