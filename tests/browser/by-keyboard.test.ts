@@ -57,6 +57,8 @@ const SCREENS = [
 
 test.each(SCREENS)('%s: Tab reaches everything, and shows where it is', async (at) => {
   const { page, close } = await start(at);
+  // Parts that come late, such as the way to a photo, must be there before the round begins.
+  await page.waitForLoadState('networkidle');
   // From the first one on to the last: a field that is reached brings its own keys.
   await page.locator(NOT_REACHED).first().focus();
   const unseen: (string | undefined)[] = [];
@@ -67,9 +69,12 @@ test.each(SCREENS)('%s: Tab reaches everything, and shows where it is', async (a
   }
   expect(unseen.filter((one) => one !== undefined)).toEqual([]);
   expect(unseen.length).toBeGreaterThan(4);
-  await page.keyboard.press('Tab'); // the first one again
-  await reach(page);
+  // What the last field brought stands further up, anew: the next round comes to it.
   const left = page.locator(NOT_REACHED).filter({ visible: true });
+  for (let i = 0; i < 4 && (await left.count()) > 0; i++) {
+    await tabTo(page, left.first());
+    await reach(page);
+  }
   expect(await left.evaluateAll((all) => all.map((one) => one.outerHTML))).toEqual([]);
   await close();
 });
