@@ -37,6 +37,9 @@ test('a flat-felled seam is drawn to its fold, its under layer to what it is tri
   expect(Math.max(...(upper ?? []))).toBeCloseTo(6.35, 6);
   expect(Math.max(...(under ?? []))).toBeCloseTo(3.175, 6);
   expect(furthest(figure, 'cut')).toBeCloseTo(3.175, 6);
+  // What is turned under reaches back 3/8 in from the fold, at most to the seam.
+  expect(upper?.at(-1)).toBe(0);
+  expect(linesOf(drawn('felled', mm(25)), 'cloth')[0]?.at(-1)).toBeCloseTo(25 - 2 * 9.525, 6);
 });
 
 test('a graded seam is widest outside; a bound one has a strip round each edge', () => {
