@@ -1,6 +1,6 @@
 import { fieldOf, logOf } from './field.ts';
 import { type RowFrame, toImage } from './frame.ts';
-import { likenessAt, type Motion, motionBetween } from './motion.ts';
+import { contrastAt, likenessAt, type Motion, motionBetween } from './motion.ts';
 import { type PhasePoint, phaseTrack } from './phase.ts';
 import { densityAt, distanceAt, type PositionModel } from './position.ts';
 import type { TapeReading } from './read-at.ts';
@@ -147,7 +147,7 @@ function showsItsNumbers(key: Lock['key'], held: ReadScale, field: Field): boole
     if (!here.every((point) => inside(field, point))) continue;
     const there = patch(key.scale.geometry, tick, across, step);
     seen++;
-    if (likenessAt(keyField, there, field, here) > SAME_NUMBER) right++;
+    if (isSameNumber(keyField, there, field, here)) right++;
   }
   return seen >= FEWEST_NUMBERS && right >= Math.max(FEWEST_NUMBERS, 0.6 * seen);
 }
@@ -163,6 +163,43 @@ function leastStep(ticks: readonly number[]): number {
   const steps = sorted.slice(1).map((tick, i) => tick - (sorted[i] as number));
   return Math.min(...steps.filter((step) => step > 0.5), 10);
 }
+
+/** Columns of a patch that hold about one digit, and how much each must be alike. */
+const DIGIT_STEPS = 5;
+const SAME_DIGIT = 0.7;
+
+/**
+ * Whether two patches show the same number: as wholes, and digit by digit along the tape and
+ * across it, since one digit of three weighs too little in the whole.
+ */
+function isSameNumber(
+  keyField: Field,
+  there: readonly Point[],
+  field: Field,
+  here: readonly Point[],
+): boolean {
+  if (likenessAt(keyField, there, field, here) <= SAME_NUMBER) return false;
+  return DIGIT_PLACES.every((places) => {
+    const pick = (points: readonly Point[]) => places.map((place) => points[place] as Point);
+    const shown = contrastAt(keyField, pick(there));
+    // Bare tape beside a short number tells nothing.
+    if (shown < BARE_SHARE * contrastAt(keyField, there)) return true;
+    return likenessAt(keyField, pick(there), field, pick(here)) > SAME_DIGIT;
+  });
+}
+
+const BARE_SHARE = 0.5;
+const SIDE = 2 * PATCH_STEPS + 1;
+
+/** Indices of a patch's points in windows one digit wide, across the tape and along it. */
+const DIGIT_PLACES: readonly (readonly number[])[] = [0, 2, 4, 6, 8].flatMap((first) => {
+  const inside = (step: number) => step >= first && step < first + DIGIT_STEPS;
+  const all = Array.from({ length: SIDE * SIDE }, (_, index) => index);
+  return [
+    all.filter((index) => inside(index % SIDE)),
+    all.filter((index) => inside(Math.floor(index / SIDE))),
+  ];
+});
 
 function patch(geometry: ScaleGeometry, tick: number, across: number, step: number): Point[] {
   const half = PATCH_SHARE * step;

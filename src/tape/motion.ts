@@ -64,16 +64,29 @@ interface Move {
 function foundAgain(first: Field, second: Field, from: Point): Move[] {
   const patch = patchOf(first, from.x, from.y);
   if (!patch || patch.contrast < LEAST_CONTRAST) return [];
-  let best = { score: ALIKE, dx: 0, dy: 0, found: false };
+  const scoreAt = (dx: number, dy: number) => {
+    const there = patchOf(second, from.x + dx, from.y + dy);
+    return there ? likeness(patch, there) : 0;
+  };
+  let best: { score: number; dx: number; dy: number } | undefined;
   for (let dy = -REACH_PX; dy <= REACH_PX; dy++) {
     for (let dx = -REACH_PX; dx <= REACH_PX; dx++) {
-      const there = patchOf(second, from.x + dx, from.y + dy);
-      if (!there) continue;
-      const score = likeness(patch, there);
-      if (score > best.score) best = { score, dx, dy, found: true };
+      const score = scoreAt(dx, dy);
+      if (score > (best?.score ?? ALIKE)) best = { score, dx, dy };
     }
   }
-  return best.found ? [{ from, to: { x: from.x + best.dx, y: from.y + best.dy } }] : [];
+  if (!best) return [];
+  // A pixel of the copy is several of the frame: the top of the likeness lies between them.
+  const { dx, dy, score } = best;
+  const x = from.x + dx + topBetween(scoreAt(dx - 1, dy), score, scoreAt(dx + 1, dy));
+  const y = from.y + dy + topBetween(scoreAt(dx, dy - 1), score, scoreAt(dx, dy + 1));
+  return [{ from, to: { x, y } }];
+}
+
+/** Where a parabola through three neighbours has its top, from the middle one: −½ to ½. */
+function topBetween(before: number, top: number, after: number): number {
+  const bend = before - 2 * top + after;
+  return bend < 0 ? Math.max(-0.5, Math.min(0.5, (0.5 * (before - after)) / bend)) : 0;
 }
 
 interface Patch {
@@ -142,12 +155,18 @@ export function likenessAt(
   second: Field,
   secondPlaces: readonly Point[],
 ): number {
-  const read = (field: Field, places: readonly Point[]) => {
-    const values = Float32Array.from(places, ({ x, y }) => sample(field, x, y));
-    return centred(
-      values,
-      values.reduce((sum, value) => sum + value, 0),
-    );
-  };
-  return likeness(read(first, firstPlaces), read(second, secondPlaces));
+  return likeness(lookedAt(first, firstPlaces), lookedAt(second, secondPlaces));
+}
+
+/** How much a picture changes over some places: the spread of its grey. */
+export function contrastAt(field: Field, places: readonly Point[]): number {
+  return lookedAt(field, places).contrast;
+}
+
+function lookedAt(field: Field, places: readonly Point[]): Patch {
+  const values = Float32Array.from(places, ({ x, y }) => sample(field, x, y));
+  return centred(
+    values,
+    values.reduce((sum, value) => sum + value, 0),
+  );
 }

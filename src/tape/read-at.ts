@@ -60,10 +60,16 @@ const ZERO_SLACK_TICKS = 0.5;
 export function readingAt(reading: TapeReading, x: number, y: number): PointReading {
   const near = reading.scales
     .map((scale, index) => ({ scale, index, place: placeOn(scale.geometry, x, y) }))
-    .filter(({ scale, place }) => besideLines(scale, place))
+    .filter(({ scale, place }) => isBeside(scale, place))
     .sort((one, other) => one.place.away - other.place.away);
-  const [owner, ...rest] = near;
+  const here = near.filter(({ scale, place }) => isAlong(scale, place));
+  const [owner, ...rest] = here;
   if (!owner) return no(reading.scales.length === 0 ? 'nothing-read' : 'off-the-scale');
+  // Past the last line seen of an edge, its lines go on: the other edge's numbers aren't theirs.
+  const nearest = near[0];
+  if (nearest && nearest !== owner && isParallel(nearest.scale, owner.scale)) {
+    return no('off-the-scale');
+  }
   if (reading.unread?.some((row) => isNearer(row, owner.place, x, y))) return no('another-scale');
   const told = readOn(owner.scale, owner.index, owner.place);
   for (const other of rest) {
@@ -85,14 +91,29 @@ function isNearer(row: ScaleGeometry, owner: ScalePlace, x: number, y: number): 
   return inside && place.away < owner.away - NEARER_PX;
 }
 
-function besideLines(scale: ReadScale, place: ScalePlace): boolean {
-  const { from, to, zoneFrom, zoneTo, numbersAcross } = scale.geometry;
+function isBeside(scale: ReadScale, place: ScalePlace): boolean {
+  const { zoneFrom, zoneTo, numbersAcross } = scale.geometry;
   const far = FARTHEST_MM / scale.mmPerTick;
   const past = PAST_NUMBERS_MM / scale.mmPerTick;
   const low = Math.min(zoneFrom - far, numbersAcross - past);
   const high = Math.max(zoneTo + far, numbersAcross + past);
-  const along = place.tick > from - 3 && place.tick < to + 3;
-  return along && place.across >= low && place.across <= high;
+  return place.across >= low && place.across <= high;
+}
+
+/** Lines past the ones that were seen, in graduations, at which a place is still told to be beyond them. */
+const PAST_LINES = 3;
+
+function isAlong({ geometry }: ReadScale, { tick }: ScalePlace): boolean {
+  return tick > geometry.from - PAST_LINES && tick < geometry.to + PAST_LINES;
+}
+
+/** Rows that turn less than this (cosine of 5°) against each other are edges of one tape. */
+const PARALLEL = 0.996;
+
+function isParallel(one: ReadScale, other: ReadScale): boolean {
+  const [x, y] = one.geometry.frame.along;
+  const [otherX, otherY] = other.geometry.frame.along;
+  return Math.abs(x * otherX + y * otherY) > PARALLEL;
 }
 
 function readOn(scale: ReadScale, index: number, place: ScalePlace): PointReading {

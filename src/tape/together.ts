@@ -161,12 +161,13 @@ function weigh(one: Weighed, other: Weighed): void {
 
 /** Two scales of one tape that run the same way: what one leaves open the other may settle. */
 function confirm(one: Weighed, other: Weighed, pair: Comparison): void {
-  const otherDivision = Math.abs(one.claim.mmPerTick / other.claim.mmPerTick - 1) > 0.01;
-  if (otherDivision) {
+  // Only inches beside centimetres show the 25.4: two edges misread alike agree just as well.
+  const inchesBesideMetric = (one.claim.unit === 'inch') !== (other.claim.unit === 'inch');
+  if (inchesBesideMetric) {
     one.settled.add('unit');
     other.settled.add('unit');
   }
-  if (pair.differsMm < SAME_MM && otherDivision) {
+  if (pair.differsMm < SAME_MM && inchesBesideMetric) {
     for (const side of [one, other]) if (standsOnItsOwn(side.claim)) side.settled.add('line');
   } else if (one.claim.unit === other.claim.unit && isWholeNumbers(pair.differsMm, one.claim)) {
     contradict(one, other, 'line');

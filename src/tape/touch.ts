@@ -237,7 +237,9 @@ function scaleOf(
     direction: 1,
     sure: true,
     doubts: [],
-    numbers: touches.map(({ x, y, value }) => ({ x, y, value })),
+    numbers: touches.map(({ x, y, value, unit: own }) => {
+      return { x, y, value: (value * mmPerUnit[own]) / mmPerUnit[unit] };
+    }),
     outline: outlineOf(geometry, from, to, -half, half),
     stretches: [{ from: geometry.from, to: geometry.to }],
     geometry,

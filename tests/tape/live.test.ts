@@ -37,6 +37,7 @@ describe('a frame in which the hand moved a little', () => {
   const moves: Record<string, Moved> = {
     'not at all': {},
     'a few pixels along and across': { right: 9, down: -6 },
+    'between the pixels of the small copy': { right: 9, down: -8 },
     'half a graduation along': { right: 5, down: 0.5 },
     'dozens of pixels': { right: -55, down: 40 },
     'turned by a degree': { turn: 0.017, right: 4 },
@@ -55,7 +56,7 @@ describe('a frame in which the hand moved a little', () => {
   test('step by step through many frames it doesn’t drift', () => {
     let lock: Lock | undefined = locked();
     let moved: Moved = {};
-    for (let frame = 1; frame <= 4 && lock; frame++) {
+    for (let frame = 1; frame <= 6 && lock; frame++) {
       moved = { right: 11 * frame, down: -7 * frame, turn: 0.006 * frame, size: 1 + 0.008 * frame };
       lock = follow(lock, movedPicture(tape.image, moved));
     }
@@ -70,7 +71,7 @@ describe('a frame in which the hand moved a little', () => {
     before.numbers.forEach((number, i) => {
       const now = after!.numbers[i]!;
       expect(now.value).toBe(number.value);
-      expect(Math.hypot(now.x - number.x - 14, now.y - number.y + 9)).toBeLessThan(6);
+      expect(Math.hypot(now.x - number.x - 14, now.y - number.y + 9)).toBeLessThan(3);
     });
     expect(after!.outline).toHaveLength(before.outline.length);
   });
@@ -90,6 +91,14 @@ describe('never a wrong line', () => {
     for (const mm of [-10, 10]) {
       const other = knownScene('cm tape on cloth', 3, mm);
       const held = follow(locked(), movedPicture(other.image, { gain: 0.85, lift: 12 }));
+      if (held) expect(worst(held, other, {})).toBeLessThan(0.2);
+    }
+  });
+
+  test('the same lines in the same place, with only a digit of each number another', () => {
+    for (const mm of [-100, 100]) {
+      const other = knownScene('cm tape on cloth', 3, mm);
+      const held = follow(locked(), other.image);
       if (held) expect(worst(held, other, {})).toBeLessThan(0.2);
     }
   });

@@ -31,6 +31,18 @@ describe('two edges of one tape', () => {
     expect(doubtsIn(cm)).toEqual([['unit']]);
   });
 
+  test('tenths and halves of an inch, both taken for centimetres, settle nothing', () => {
+    const tenths = claimOn(
+      { y: 200, pitchPx: 25.4, count: 40 },
+      { first: 3, numbers: 4, doubts: unitDoubt },
+    );
+    const halves = claimOn(
+      { y: 500, pitchPx: 127, count: 8 },
+      { first: 3, numbers: 4, ticksPerNumber: 2, across: -1.2, doubts: unitDoubt },
+    );
+    expect(doubtsIn(tenths, halves)).toEqual([['unit'], ['unit']]);
+  });
+
   test('sizes that differ from 25.4 raise a doubt about the unit', () => {
     const cm = claimOn(upper, centimetres);
     // Tenths of an inch taken for millimetres: a "millimetre" here is 2.54 times as long.

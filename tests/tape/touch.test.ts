@@ -103,6 +103,14 @@ describe('two touched lines', () => {
     ]);
   });
 
+  test('one in inches, one in centimetres: the numbers are shown in the first one’s unit', () => {
+    const [one, other] = [touched(FLAT, -30), touched(FLAT, 30)];
+    const inInches: Touch = { ...other, value: 28 / 2.54, unit: 'inch' };
+    const [scale] = made(greyOf(FLAT), [one, inInches]).scales;
+    expect(scale).toMatchObject({ unit: 'cm' });
+    expect(scale!.numbers.map(({ value }) => value)).toEqual([22, expect.closeTo(28, 9)]);
+  });
+
   test('spaced by the lines between them: off by no more than both fingers together', () => {
     const image = greyOf(FLAT);
     fc.assert(
