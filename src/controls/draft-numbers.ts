@@ -18,3 +18,9 @@ export function numberOf(read: DraftReader, key: string): number | undefined {
 export function lengthsOf(read: DraftReader, key: string, bench: Bench): readonly Length[] {
   return read.take(key, readLengths(read.text(key), bench.unit))?.values ?? [];
 }
+
+/** What fields start with: of one length in round numbers of each unit, that of the bench's unit. */
+export function roundIn({ unit }: Bench) {
+  return (cm: string, mm: string, inches: string): string =>
+    unit === 'in' ? inches : unit === 'mm' ? mm : cm;
+}

@@ -31,7 +31,7 @@ export const garmentWords = {
     refused: 'Not kept: the browser refuses storage. Allow site data for this address.',
     full: 'Not kept: the phone’s storage is full. Free some space, then try again; nothing here is lost.',
     slow: 'Not kept: storage does not answer. Close other tabs of this app, then try again.',
-    gone: 'Not kept: that garment was deleted in another tab. Choose another.',
+    gone: 'Not done: that garment was deleted in another tab. Choose another.',
     damaged: 'Not kept: that garment’s record can’t be read; it is set aside. Choose another.',
     many: 'Not kept: that garment holds 500 already, as many as one can. Choose another garment.',
     part: 'Not done: a part of the app could not be fetched. Connect once, then try again; nothing here is lost.',

@@ -13,12 +13,12 @@ import { finishSeam } from '../../src/sewing/seam-finish.ts';
 import { trueTaper } from '../../src/sewing/taper.ts';
 
 /** Everything a length field lets through: nothing, less than nothing, up to the longest. */
-const any = fc.oneof(
+const typed = fc.oneof(
   { weight: 12, arbitrary: fc.integer({ min: 1, max: 800 }).map(mm) },
   fc.constantFrom(0, 1, -1, LONGEST, -LONGEST).map(length),
   fc.integer({ min: -LONGEST, max: LONGEST }).map(length),
 );
-const maybe = fc.option(any, { nil: undefined });
+const maybe = fc.option(typed, { nil: undefined });
 const number = fc.oneof(
   fc.integer({ min: 1, max: 180 }),
   fc.integer({ min: -10, max: 3000 }),
@@ -41,46 +41,46 @@ function numbersIn(value: unknown, name = ''): [string, number][] {
 const curves = fc.oneof(
   fc.record({
     by: fc.constant('rise' as const),
-    chord: any,
-    rise: any,
+    chord: typed,
+    rise: typed,
     inward: fc.boolean(),
   }),
-  fc.record({ by: fc.constant('readings' as const), round: any, above: any, apart: any }),
+  fc.record({ by: fc.constant('readings' as const), round: typed, above: typed, apart: typed }),
 );
-const hemParts = { depth: any, turn: any, edgeStitch: any, finished: maybe, left: maybe };
+const hemParts = { depth: typed, turn: typed, edgeStitch: typed, finished: maybe, left: maybe };
 const finish = fc.constantFrom(
   ...(['plain', 'french', 'felled', 'mock-french', 'bound', 'graded'] as const),
 );
 
 const WORKS: Record<string, fc.Arbitrary<() => Outcome<unknown>>> = {
-  hem: fc.record({ ...hemParts, thickness: any }).map((input) => () => hem(input)),
+  hem: fc.record({ ...hemParts, thickness: typed }).map((input) => () => hem(input)),
   facing: fc
-    .record({ ...hemParts, seam: any, radius: maybe })
+    .record({ ...hemParts, seam: typed, radius: maybe })
     .map((input) => () => facedHem(input)),
-  curve: fc.tuple(any, curves, number).map(
+  curve: fc.tuple(typed, curves, number).map(
     ([depth, curve, ease]) =>
       () =>
         curvedHem(depth, curve, ease / 100),
   ),
   mitre: fc
-    .record({ depth: any, side: any, angle: number, edgeStitch: any })
+    .record({ depth: typed, side: typed, angle: number, edgeStitch: typed })
     .map((input) => () => mitre(input)),
   taper: fc
-    .record({ atHem: any, above: any, apart: any, depth: any, turn: any })
+    .record({ atHem: typed, above: typed, apart: typed, depth: typed, turn: typed })
     .map((input) => () => trueTaper(input)),
   finish: fc
-    .record({ finish, given: any, first: any, trim: any, second: any })
+    .record({ finish, given: typed, first: typed, trim: typed, second: typed })
     .map((input) => () => finishSeam(input)),
   change: fc
-    .record({ pattern: any, wanted: any, seams: number })
+    .record({ pattern: typed, wanted: typed, seams: number })
     .map((input) => () => changeAllowance(input)),
-  'let out': fc.record({ allowance: any, change: any, seams: number, least: any }).map(
+  'let out': fc.record({ allowance: typed, change: typed, seams: number, least: typed }).map(
     ({ least, ...input }) =>
       () =>
         letOut({ ...input, least: length(Math.abs(least)) }),
   ),
   clips: fc
-    .record({ radius: any, allowance: any, opening: any, along: maybe })
+    .record({ radius: typed, allowance: typed, opening: typed, along: maybe })
     .map((input) => () => clipCurve(input)),
   centre: fc
     .record({

@@ -1,7 +1,7 @@
 import { type Bench, tapeStep } from '../../controls/bench.ts';
 import type { Answer, Calculation, Draft } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
-import { numberOf } from '../../controls/draft-numbers.ts';
+import { numberOf, roundIn } from '../../controls/draft-numbers.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { exactly, onTape } from '../../controls/tape-text.ts';
@@ -48,8 +48,7 @@ export const corner: Calculation = {
 };
 
 function startingDraft(bench: Bench): Draft {
-  const scale = (cm: string, mm: string, inches: string) =>
-    bench.unit === 'in' ? inches : bench.unit === 'mm' ? mm : cm;
+  const scale = roundIn(bench);
   return {
     depth: scale('4', '40', '1 1/2'),
     side: scale('1.5', '15', '5/8'),

@@ -1,6 +1,7 @@
 import { type Bench, tapeStep } from '../../controls/bench.ts';
 import type { Answer, Calculation, Draft, Line } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
+import { roundIn } from '../../controls/draft-numbers.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { exactly, onTape } from '../../controls/tape-text.ts';
@@ -56,8 +57,7 @@ export const facing: Calculation = {
 };
 
 function startingDraft(bench: Bench): Draft {
-  const scale = (cm: string, mm: string, inches: string) =>
-    bench.unit === 'in' ? inches : bench.unit === 'mm' ? mm : cm;
+  const scale = roundIn(bench);
   return {
     depth: scale('4', '40', '1 1/2'),
     kind: 'shaped',

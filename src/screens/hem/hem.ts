@@ -1,6 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Calculation, Draft } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
+import { roundIn } from '../../controls/draft-numbers.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { hem as workHem } from '../../sewing/hem.ts';
 import { curvedHem } from '../../sewing/hem-curve.ts';
@@ -54,9 +55,7 @@ function eachFieldOnce(problems: readonly Problem[]): Problem[] {
 }
 
 function startingDraft(bench: Bench): Draft {
-  const inInches = bench.unit === 'in';
-  const scale = (cm: string, mm: string, inches: string) =>
-    inInches ? inches : bench.unit === 'mm' ? mm : cm;
+  const scale = roundIn(bench);
   return {
     depth: scale('2', '20', '1'),
     style: 'unequal',

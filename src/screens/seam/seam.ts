@@ -1,7 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Calculation, Draft } from '../../controls/calculation.ts';
 import { type DraftReader, readDraft } from '../../controls/draft.ts';
-import { countOf } from '../../controls/draft-numbers.ts';
+import { countOf, roundIn } from '../../controls/draft-numbers.ts';
 import { chosen } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { length } from '../../lengths/length.ts';
@@ -30,8 +30,7 @@ export const seam: Calculation = {
 };
 
 function startingDraft(bench: Bench): Draft {
-  const scale = (cm: string, mm: string, inches: string) =>
-    bench.unit === 'in' ? inches : bench.unit === 'mm' ? mm : cm;
+  const scale = roundIn(bench);
   return {
     what: 'finish',
     given: scale('1.5', '15', '5/8'),
