@@ -20,7 +20,6 @@ export function doubtsOf(claim: Claim): Set<Doubt> {
   if (commonLeadingStroke(agreeing, distinct)) doubts.add('line');
   if (digitsLost(agreeing)) doubts.add('line');
   if (farFromLines(claim)) doubts.add('line');
-  if (beginsAnewEachFoot(claim)) doubts.add('line');
   if (outOfPlace(claim)) doubts.add('line');
   return doubts;
 }
@@ -107,14 +106,6 @@ function digitsLost(agreeing: readonly PlacedNumber[]): boolean {
 /** Digits of a number turned across the tape stand one above the other. */
 function isTall({ components, x0, x1, y0, y1 }: NumberCell): boolean {
   return components.length > 1 && y1 - y0 > 1.3 * (x1 - x0);
-}
-
-const INCHES_TO_A_FOOT = 12;
-
-/** Inches below twelve, and beside them a number that doesn't go on from them: they may count from any foot. */
-function beginsAnewEachFoot({ unit, agreeing, contrary, partial }: Claim): boolean {
-  const below = agreeing.every(({ value }) => value < INCHES_TO_A_FOOT);
-  return unit === 'inch' && below && contrary.length + partial > 0;
 }
 
 /** Digits printed farther from the lines than this many of their heights label other lines. */

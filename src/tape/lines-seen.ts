@@ -50,7 +50,7 @@ function contrastAt({ width, height, values }: Field, x: number): number {
 /** So many hidden lines in a row can't make the following slip. */
 const SAFE_GAP = 5;
 /** Lines apart from any agreeing number by more than so many printed numbers aren't vouched for. */
-const VOUCHED_NUMBERS = 3;
+const VOUCHED_NUMBERS = 1;
 /** Half a line's width and a little beyond the last one seen. */
 const LAST_LINE = 0.4;
 
@@ -80,13 +80,9 @@ export function readableStretches(claim: Claim, { first, there }: LinesSeen): St
   });
 }
 
-/** Two numbers in a row beyond the agreeing ones that say something else: another scale begins there. */
+/** A number beyond the agreeing ones that says something else: another scale may begin right after them. */
 function wall(contrary: readonly number[], edge: number, direction: 1 | -1): number[] {
-  const beyond = contrary
-    .filter((tick) => direction * (tick - edge) > 0)
-    .sort((one, other) => direction * (one - other));
-  const nearest = beyond[0];
-  return nearest !== undefined && beyond.length >= 2 ? [nearest] : [];
+  return contrary.some((tick) => direction * (tick - edge) > 0) ? [edge] : [];
 }
 
 function unbroken(there: readonly boolean[], first: number): TickRange[] {

@@ -169,6 +169,8 @@ function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern):
   if (placing === 'after' || placing === 'unsure' || foreign) doubts.add('line');
   const zoneTicks = pattern.zoneTo - pattern.zoneFrom;
   if (unit === 'cm' && !sureCentimetres(digitShare, zoneTicks)) doubts.add('unit');
+  // Ten lines from 10 to 20: millimetres on a rule, centimetres on a stake.
+  if (unit === 'mm') doubts.add('unit');
   return {
     ok: true,
     claim: {

@@ -45,9 +45,23 @@ export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
 
 /** What is doubtful about a claim by itself, less what the others settled, plus what they raised. */
 function standing({ row, claim, settled, raised }: Weighed): Set<Doubt> {
-  const own = [...doubtsOf(claim)].filter((doubt) => !settled.has(doubt));
+  const doubts = doubtsOf(claim);
+  if (mayCountFromAFoot(claim, row)) doubts.add('line');
+  const own = [...doubts].filter((doubt) => !settled.has(doubt));
   const leaning: Doubt[] = Math.abs(row.frame.shear) > MOST_LEAN ? ['line'] : [];
   return new Set([...own, ...raised, ...leaning]);
+}
+
+const INCHES_TO_A_FOOT = 12;
+/** The first line may be cut off, or the followed stretch a line too long. */
+const END_TICKS = 2;
+
+/** Inches below twelve are the same on every foot of some tapes, unless the tape begins with them. */
+function mayCountFromAFoot(claim: Claim, { range: [from, to] }: FollowedRow): boolean {
+  const { unit, agreeing, anchorTick, anchorValue, direction, mmPerTick } = claim;
+  if (unit !== 'inch' || agreeing.some(({ value }) => value >= INCHES_TO_A_FOOT)) return false;
+  const zeroTick = anchorTick - (direction * anchorValue * mmPerUnit.inch) / mmPerTick;
+  return Math.abs(zeroTick - (direction > 0 ? from : to)) > END_TICKS;
 }
 
 /** Lines that lean more than this (tangent) aren't those of a tape seen from above: the row may run across it. */
@@ -156,22 +170,37 @@ function weigh(one: Weighed, other: Weighed): void {
     if (places.some(({ apartTicks }) => apartTicks < SAME_LINES_TICKS))
       contradict(one, other, 'line');
   } else if (size > OTHER_SIZE) contradict(one, other, 'unit');
-  else if (size < SAME_SIZE && pair.sameWay) confirm(one, other, pair);
+  else if (size < SAME_SIZE) {
+    confirmUnits(one, other);
+    if (pair.sameWay) weighLines(one, other, pair);
+  }
 }
 
-/** Two scales of one tape that run the same way: what one leaves open the other may settle. */
-function confirm(one: Weighed, other: Weighed, pair: Comparison): void {
+function isInchesBesideMetric(one: Weighed, other: Weighed): boolean {
+  return (one.claim.unit === 'inch') !== (other.claim.unit === 'inch');
+}
+
+/** Two scales of one tape show a millimetre equally large: what each counts may settle the other's unit. */
+function confirmUnits(one: Weighed, other: Weighed): void {
   // Only inches beside centimetres show the 25.4: two edges misread alike agree just as well.
-  const inchesBesideMetric = (one.claim.unit === 'inch') !== (other.claim.unit === 'inch');
-  if (inchesBesideMetric) {
-    one.settled.add('unit');
-    other.settled.add('unit');
-  }
-  if (pair.differsMm < SAME_MM && inchesBesideMetric) {
+  const proven = isInchesBesideMetric(one, other);
+  // Half millimetres leave no doubt what tens count, and so what those along the other edge do.
+  const metric = one.claim.unit === other.claim.unit;
+  if (proven || (metric && countsHalves(one.claim))) other.settled.add('unit');
+  if (proven || (metric && countsHalves(other.claim))) one.settled.add('unit');
+}
+
+/** Two scales of one tape that run the same way: one zero settles which line is which. */
+function weighLines(one: Weighed, other: Weighed, pair: Comparison): void {
+  if (pair.differsMm < SAME_MM && isInchesBesideMetric(one, other)) {
     for (const side of [one, other]) if (standsOnItsOwn(side.claim)) side.settled.add('line');
   } else if (one.claim.unit === other.claim.unit && isWholeNumbers(pair.differsMm, one.claim)) {
     contradict(one, other, 'line');
   }
+}
+
+function countsHalves({ unit, step, ticksPerNumber }: Claim): boolean {
+  return unit === 'mm' && step === 10 && ticksPerNumber === 20;
 }
 
 /** Enough numbers to say something, though not by themselves which line is meant. */

@@ -43,7 +43,7 @@ export function unitOf(
       return scale('cm', false, 10);
     case '10/10':
       // Ten lines from 10 to 20: millimetres on a rule, but centimetres on a stake.
-      return scale('mm', digitShare > 0.16 && zoneTicks > 1.15, 10);
+      return scale('mm', false, 10);
     case '10/20':
       return scale('mm', true, 10);
     case '10/100':

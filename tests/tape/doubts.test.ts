@@ -135,17 +135,6 @@ test('numbers of the other edge: far across the tape, for their height and in mi
   expect(doubtsOf({ ...sure, across: 17, mmPerTick: 0.5 })).toEqual(inDoubt());
 });
 
-test('inches that begin anew each foot: below twelve, and one beside them that doesn’t go on', () => {
-  const change = { unit: 'inch' as const, mmPerTick: 25.4 / 16, ticksPerNumber: 16 };
-  const inches = madeClaim([7, 8, 9, 10, 11], change);
-  expect(doubtsOf(inches)).toEqual(inDoubt());
-  expect(doubtsOf({ ...inches, contrary: [placed(80, 1)] })).toEqual(inDoubt('line'));
-  expect(doubtsOf({ ...inches, partial: 1 })).toEqual(inDoubt('line'));
-  const beyond = madeClaim([9, 10, 11, 12, 13], change);
-  expect(doubtsOf({ ...beyond, contrary: [placed(80, 1)] })).toEqual(inDoubt());
-  expect(doubtsOf({ ...sure, contrary: [placed(50, 1)] })).toEqual(inDoubt());
-});
-
 describe('numbers out of place', () => {
   const moved = (ticks: number) => [...sure.agreeing.slice(0, 4), placed(40 + ticks, 49)];
 

@@ -26,9 +26,30 @@ function doubtsIn(...rows: Parameters<typeof agreeTogether>[0][number][]) {
 describe('two edges of one tape', () => {
   test('the 25.4 between them settles what each counts', () => {
     const cm = claimOn(upper, { ...centimetres, doubts: unitDoubt });
-    const inch = claimOn(lower, { ...inches, first: 7 });
+    const inch = claimOn(lower, { ...inches, first: 17 });
     expect(doubtsIn(cm, inch)).toEqual([[], []]);
     expect(doubtsIn(cm)).toEqual([['unit']]);
+  });
+
+  test('half millimetres along the one settle the tens along the other, whichever way they run', () => {
+    const tens = { unit: 'mm' as const, first: 200, numbers: 5, step: 10, doubts: unitDoubt };
+    const rule = claimOn(upper, tens);
+    const halves = claimOn(
+      { y: 340, pitchPx: MM_PX / 2, count: 100 },
+      {
+        unit: 'mm',
+        first: 700,
+        numbers: 4,
+        step: 10,
+        ticksPerNumber: 20,
+        across: -5,
+        direction: -1,
+      },
+    );
+    expect(doubtsIn(rule, halves)).toEqual([[], []]);
+    expect(doubtsIn(rule)).toEqual([['unit']]);
+    const stake = claimOn({ y: 340, pitchPx: MM_PX }, { ...tens, first: 700, across: -5 });
+    expect(doubtsIn(rule, stake)[0]).toContain('unit');
   });
 
   test('tenths and halves of an inch, both taken for centimetres, settle nothing', () => {
@@ -48,6 +69,15 @@ describe('two edges of one tape', () => {
     // Tenths of an inch taken for millimetres: a "millimetre" here is 2.54 times as long.
     const tenths = claimOn({ ...lower, pitchPx: 25.4, count: 40 }, { ...centimetres, numbers: 4 });
     expect(doubtsIn(cm, tenths)).toEqual([['unit'], ['unit']]);
+  });
+
+  test('inches below twelve may count from any foot, unless the tape begins there', () => {
+    const foot = claimOn(lower, { ...inches, first: 5 });
+    expect(doubtsIn(foot)).toEqual([['line']]);
+    const { row, claim } = claimOn(lower, { ...inches, first: 1 });
+    expect(doubtsIn({ row: { ...row, range: [-16, 60] }, claim })).toEqual([[]]);
+    expect(doubtsIn({ row: { ...row, range: [-22, 60] }, claim })).toEqual([['line']]);
+    expect(doubtsIn(claimOn(lower, { ...inches, first: 10 }))).toEqual([[]]);
   });
 
   test('one zero settles which line is which, for three numbers that say so alone', () => {

@@ -15,7 +15,6 @@ test.each([
   [8, 1, 'inch', 25.4],
   [16, 1, 'inch', 25.4],
   [32, 1, 'inch', 25.4],
-  [10, 10, 'mm', 10],
   [20, 10, 'mm', 10],
   [100, 10, 'cm', 100],
   [50, 5, 'cm', 50],
@@ -26,10 +25,15 @@ test.each([
 
 test('ten to one with small print may be tenths of an inch, and is asked', () => {
   expect(unitOf(10, 1, ...SMALL)).toEqual({ unit: 'cm', sure: false, mmPerNumber: 10 });
-  expect(unitOf(10, 10, ...SMALL)?.sure).toBe(false);
   expect(sureCentimetres(0.27, 1.4)).toBe(true);
   expect(sureCentimetres(0.27, 1.2)).toBe(false);
   expect(sureCentimetres(0.1, 1.95)).toBe(true);
+});
+
+test('tens with ten lines between are millimetres on a rule and centimetres on a stake: asked', () => {
+  for (const print of [TALL, SMALL] as const) {
+    expect(unitOf(10, 10, ...print)).toEqual({ unit: 'mm', sure: false, mmPerNumber: 10 });
+  }
 });
 
 test.each([
