@@ -85,6 +85,34 @@ function wall(contrary: readonly number[], edge: number, direction: 1 | -1): num
   return contrary.some((tick) => direction * (tick - edge) > 0) ? [edge] : [];
 }
 
+/** Across hidden lines the course of the others may bend by this many graduations; more may be a slip. */
+const MOST_BEND = 0.35;
+
+/**
+ * The stretches of which none can be a line off: from the longest outwards, those over whose gap
+ * the followed lines went on as smoothly as the model. `bendAt` is how far they were off it.
+ */
+export function withoutSlips(
+  stretches: readonly Stretch[],
+  bendAt: (tick: number) => number,
+): Stretch[] {
+  const length = ({ from, to }: Stretch) => to - from;
+  const longest = stretches.reduce((most, one) => Math.max(most, length(one)), 0);
+  const main = stretches.findIndex((one) => length(one) === longest);
+  const kept = stretches.slice(main, main + 1);
+  const goOn = (index: number, step: 1 | -1): void => {
+    const [before, next] = [stretches[index], stretches[index + step]];
+    if (!before || !next) return;
+    const [left, right] = step > 0 ? [before.to, next.from] : [before.from, next.to];
+    if (Math.abs(bendAt(left) - bendAt(right)) > MOST_BEND) return;
+    kept.push(next);
+    goOn(index + step, step);
+  };
+  goOn(main, 1);
+  goOn(main, -1);
+  return kept.sort((one, other) => one.from - other.from);
+}
+
 function unbroken(there: readonly boolean[], first: number): TickRange[] {
   const runs: [number, number][] = [];
   let last: [number, number] | undefined;

@@ -1,8 +1,8 @@
 import type { Claim, Doubt } from './claim.ts';
 import { scaledFrame } from './frame.ts';
-import { linesSeen, readableStretches } from './lines-seen.ts';
+import { linesSeen, readableStretches, withoutSlips } from './lines-seen.ts';
 import type { PhasePoint } from './phase.ts';
-import { graduationAt, type PositionModel, residualAt } from './position.ts';
+import { distanceAt, graduationAt, type PositionModel, residualAt } from './position.ts';
 import type { FollowedRow } from './read-row.ts';
 import type { Field, ReadNumber } from './reading.ts';
 import { enlargedModel, outlineOf, type ReadScale, type ScaleGeometry } from './scale.ts';
@@ -29,7 +29,10 @@ export function scaleOf(
   workToPicture: number,
 ): ReadScale | undefined {
   const seen = linesSeen(work, row);
-  const stretches = readableStretches(claim, seen);
+  const { model } = row.pitch;
+  const stretches = withoutSlips(readableStretches(claim, seen), (tick) =>
+    residualAt(model, distanceAt(model, tick)),
+  );
   if (stretches.length === 0) return undefined;
   const geometry = geometryOf(row, claim.across, workToPicture);
   const from = Math.min(...stretches.map((stretch) => stretch.from));

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { linesSeen, readableStretches } from '../../src/tape/lines-seen.ts';
+import { linesSeen, readableStretches, withoutSlips } from '../../src/tape/lines-seen.ts';
 import { tickPattern } from '../../src/tape/tick-pattern.ts';
 import { centimetreLines, type DrawnTape, drawTape, truthOf } from './drawn-tape.ts';
 import { madeClaim, placed } from './made-rows.ts';
@@ -73,6 +73,25 @@ describe('the stretches that may be read', () => {
   test('without numbers or without lines there are none', () => {
     expect(readableStretches(only(), seen())).toEqual([]);
     expect(readableStretches(seven, seen([-38, 38]))).toEqual([]);
+  });
+});
+
+describe('a line slipped behind hidden ones', () => {
+  const stretches = [
+    { from: -60, to: -50 },
+    { from: -30, to: 20 },
+    { from: 40, to: 60 },
+  ];
+
+  test('a stretch that goes on a whole line off is dropped, and what lies behind it', () => {
+    expect(withoutSlips(stretches, (tick) => (tick < -40 ? 1 : 0))).toEqual(stretches.slice(1));
+    const twice = [...stretches, { from: 80, to: 90 }];
+    expect(withoutSlips(twice, (tick) => (tick > 30 ? 1 : 0))).toEqual(stretches.slice(0, 2));
+  });
+
+  test('a gentle bend over a gap drops nothing', () => {
+    expect(withoutSlips(stretches, (tick) => tick / 100)).toEqual(stretches);
+    expect(withoutSlips([], () => 0)).toEqual([]);
   });
 });
 

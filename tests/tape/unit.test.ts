@@ -31,8 +31,8 @@ test('ten to one with small print may be tenths of an inch, and is asked', () =>
 });
 
 test('tens with ten lines between are millimetres on a rule and centimetres on a stake: asked', () => {
-  for (const print of [TALL, SMALL] as const) {
-    expect(unitOf(10, 10, ...print)).toEqual({ unit: 'mm', sure: false, mmPerNumber: 10 });
+  for (const [share, zone] of [TALL, SMALL]) {
+    expect(unitOf(10, 10, share, zone)).toEqual({ unit: 'mm', sure: false, mmPerNumber: 10 });
   }
 });
 
