@@ -57,11 +57,15 @@ const INCHES_TO_A_FOOT = 12;
 const END_TICKS = 2;
 
 /** Inches below twelve are the same on every foot of some tapes, unless the tape begins with them. */
-function mayCountFromAFoot(claim: Claim, { range: [from, to] }: FollowedRow): boolean {
+function mayCountFromAFoot(claim: Claim, { range: [from, to], pitch }: FollowedRow): boolean {
   const { unit, agreeing, anchorTick, anchorValue, direction, mmPerTick } = claim;
   if (unit !== 'inch' || agreeing.some(({ value }) => value >= INCHES_TO_A_FOOT)) return false;
   const zeroTick = anchorTick - (direction * anchorValue * mmPerUnit.inch) / mmPerTick;
-  return Math.abs(zeroTick - (direction > 0 ? from : to)) > END_TICKS;
+  if (Math.abs(zeroTick - (direction > 0 ? from : to)) > END_TICKS) return true;
+  // Lines that end where the picture does may go on outside it.
+  const u = distanceAt(pitch.model, zeroTick) + pitch.centre;
+  const edge = (END_TICKS + 1) / Math.abs(densityAt(pitch.model, u - pitch.centre));
+  return u - pitch.from < edge || pitch.to - u < edge;
 }
 
 /** Lines that lean more than this (tangent) aren't those of a tape seen from above: the row may run across it. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { distanceAt } from '../../src/tape/position.ts';
 import { agreeTogether } from '../../src/tape/together.ts';
 import { claimOn, madeRow, placed } from './made-rows.ts';
 
@@ -75,8 +76,13 @@ describe('two edges of one tape', () => {
     const foot = claimOn(lower, { ...inches, first: 5 });
     expect(doubtsIn(foot)).toEqual([['line']]);
     const { row, claim } = claimOn(lower, { ...inches, first: 1 });
-    expect(doubtsIn({ row: { ...row, range: [-16, 60] }, claim })).toEqual([[]]);
-    expect(doubtsIn({ row: { ...row, range: [-22, 60] }, claim })).toEqual([['line']]);
+    const pitch = { ...row.pitch, from: -2000, to: 2000 };
+    expect(doubtsIn({ row: { ...row, pitch, range: [-16, 60] }, claim })).toEqual([[]]);
+    expect(doubtsIn({ row: { ...row, pitch, range: [-22, 60] }, claim })).toEqual([['line']]);
+    // Begun where the picture begins: there may be feet outside it.
+    const zero = row.pitch.centre + distanceAt(row.pitch.model, -16);
+    const cut = { ...row.pitch, from: zero - 10, to: 2000 };
+    expect(doubtsIn({ row: { ...row, pitch: cut, range: [-16, 60] }, claim })).toEqual([['line']]);
     expect(doubtsIn(claimOn(lower, { ...inches, first: 10 }))).toEqual([[]]);
   });
 
