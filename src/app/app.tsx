@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import { type Store, StoreError, type StoreFault } from '../storage/store.ts';
@@ -23,7 +23,8 @@ export const loadHome = () => import('./home-place.tsx').then((part) => part.Hom
 /** The whole app: the screen the address names, and what all screens share. */
 export function App({ store, ...first }: Props) {
   const [bench, setBench] = useState(first.bench);
-  const [last, setLast] = useState(first.last);
+  // Read where a screen opens, so a change of it shows nothing anew.
+  const { current: last } = useRef({ ...first.last });
   const [storeFault, setStoreFault] = useState(first.storeFault);
   const [offline, setOffline] = useState<Offline>({});
   const keep = (work: Promise<void>) =>
@@ -32,7 +33,7 @@ export function App({ store, ...first }: Props) {
       (error: unknown) => setStoreFault(error instanceof StoreError ? error.fault : 'refused'),
     );
   const address = useAddress(({ screen, draft }) => {
-    setLast((old) => ({ ...old, [screen]: new URLSearchParams(draft).toString() }));
+    last[screen] = new URLSearchParams(draft).toString();
     void keep(saveLast(store, screen, draft));
   });
   useEffect(() => showTheme(bench.theme), [bench.theme]);

@@ -1,9 +1,11 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 import { type Route, readRoute, writeRoute } from './route.ts';
 
 /** Browsers refuse more than about three address changes a second for long. */
 const APART_MS = 350;
+/** Long enough for the answer to be painted first. */
+const PAINT_MS = 50;
 
 /** The address bar as state: what is typed goes into it, back and reload bring it back. */
 export interface Address {
@@ -23,7 +25,7 @@ export function useAddress(onWritten: (route: Route) => void): Address {
   written.current = onWritten;
 
   const writer = useMemo(() => createWriter((done) => written.current(done)), []);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const back = () => {
       writer.handOver();
       setRoute(readRoute(location.hash));
@@ -57,7 +59,7 @@ export function useAddress(onWritten: (route: Route) => void): Address {
   };
 }
 
-/** Writes the latest route at once, or as soon after the last time as browsers allow. */
+/** Writes the latest route once its answer is painted, or as soon as browsers allow. */
 function createWriter(onWritten: (route: Route) => void) {
   let pending: Route | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -76,9 +78,7 @@ function createWriter(onWritten: (route: Route) => void) {
     soon(route: Route) {
       pending = route;
       clearTimeout(timer);
-      const wait = last + APART_MS - performance.now();
-      if (wait <= 0) flush();
-      else timer = setTimeout(flush, wait);
+      timer = setTimeout(flush, Math.max(PAINT_MS, last + APART_MS - performance.now()));
     },
     /** The address is another's already: what was typed is kept, not written there. */
     handOver() {

@@ -5,6 +5,7 @@ import type { Bench } from './bench.ts';
 import type { Answer, Line } from './calculation.ts';
 import { FigureOf, ListOfMarks } from './parts.tsx';
 import { Rich } from './rich.tsx';
+import { steady } from './steady.tsx';
 import './answer.css';
 
 interface Props {
@@ -13,7 +14,7 @@ interface Props {
 }
 
 /** The answer in words: the number, what to do with it, what to mind. */
-export function AnswerWords({ answer, bench }: Props) {
+export const AnswerWords = steady(function Words({ answer, bench }: Props) {
   return (
     <>
       <p class="number">
@@ -29,10 +30,12 @@ export function AnswerWords({ answer, bench }: Props) {
       ))}
     </>
   );
-}
+});
 
 /** What can be read after the answer: every mark, drawings, further lines, how it was got. */
-export function AnswerParts(props: Props & { scroller: RefObject<HTMLElement | null> }) {
+export const AnswerParts = steady(function Parts(
+  props: Props & { scroller: RefObject<HTMLElement | null> },
+) {
   const { answer, bench, scroller } = props;
   return (
     <>
@@ -57,7 +60,7 @@ export function AnswerParts(props: Props & { scroller: RefObject<HTMLElement | n
       ))}
     </>
   );
-}
+});
 
 function Headline({ before, number, after, bench }: Answer['headline'] & { bench: Bench }) {
   const text = typeof number === 'string' ? number : shownText(number, bench.decimalMark);

@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 import { viewWords } from '../words/control-words.ts';
 import { Actions } from './actions.tsx';
@@ -36,13 +36,16 @@ export function CalculationView(props: Props) {
   const { calculation, draft, bench } = props;
   const fields = useFields(calculation, draft);
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
+  const around = useAfterPaint(work);
   const editor = useEditor(fields, draft, props.onDraft);
   const scroller = useRef<HTMLElement>(null);
   return (
     <div class="bench" data-hand={bench.hand}>
       <main class="reading">
         <h1>{calculation.title}</h1>
-        {work.ok && work.answer.runs[0] && <TapeOfRun named={work.answer.runs[0]} bench={bench} />}
+        {around.ok && around.answer.runs[0] && (
+          <TapeOfRun named={around.answer.runs[0]} bench={bench} />
+        )}
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
         <section class="scroll" ref={scroller} tabIndex={0} aria-label={viewWords.answer}>
           {/* One region for answers and faults: one that comes with its words is not read out. */}
@@ -53,7 +56,7 @@ export function CalculationView(props: Props) {
               <FaultsOf faults={work.faults} fields={fields} bench={bench} />
             )}
           </div>
-          {work.ok && <AnswerParts answer={work.answer} bench={bench} scroller={scroller} />}
+          {around.ok && <AnswerParts answer={around.answer} bench={bench} scroller={scroller} />}
         </section>
       </main>
       <Actions
@@ -82,9 +85,9 @@ export function CalculationView(props: Props) {
             />
           );
         })}
-        {work.ok && work.answer.offers.length > 0 && (
+        {around.ok && around.answer.offers.length > 0 && (
           <OffersOf
-            offers={work.answer.offers}
+            offers={around.answer.offers}
             onTake={(take) => props.onDraft({ ...draft, ...take })}
           />
         )}
@@ -139,6 +142,13 @@ function useFields(calculation: Calculation, draft: Draft): readonly Field[] {
   const now = calculation.fields(draft);
   if (JSON.stringify(now) !== JSON.stringify(before.current)) before.current = now;
   return before.current;
+}
+
+/** What stands around the answer follows it after the paint: the answer doesn't wait for it. */
+function useAfterPaint(work: Work): Work {
+  const [shown, show] = useState(work);
+  useEffect(() => show(work), [work]);
+  return shown;
 }
 
 function isWrong(work: Work, key: string): boolean {

@@ -1,6 +1,7 @@
 import type { ComponentProps, FunctionComponent, VNode } from 'preact';
 
 import type { RunTape } from './run-tape.tsx';
+import { steady } from './steady.tsx';
 import './parts.css';
 import { useLoaded } from './use-loaded.ts';
 
@@ -47,10 +48,10 @@ export const ChoicesOf = later(
 const Drawn = later(() => import('./run-tape.tsx').then((part) => part.RunTape));
 
 /** The run on its tape; its place is kept free until the drawing is there. */
-export function TapeOfRun(props: ComponentProps<typeof RunTape>) {
+export const TapeOfRun = steady(function Place(props: ComponentProps<typeof RunTape>) {
   return (
     <div class="tape-place">
       <Drawn {...props} />
     </div>
   );
-}
+});

@@ -7,7 +7,7 @@ export function Rich({ text }: { text: string }) {
   return (
     <>
       {parts.map((part, i) => {
-        if (i % 2 === 0) return part;
+        if (i % 2 === 0) return part || null;
         const [over, under] = part.split('/');
         return (
           <span class="frac" key={i}>

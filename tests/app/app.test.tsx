@@ -118,7 +118,9 @@ test('following from an address comes to the same mark', async () => {
   start('#/closures/follow?opening=46.3&count=7&at=3');
   expect(await screen.findByRole('heading', { name: 'Hook 4 of 7' })).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: /Marked. Next/ }));
-  expect(readRoute(location.hash)).toMatchObject({ mode: 'follow', draft: { at: '4' } });
+  await waitFor(() =>
+    expect(readRoute(location.hash)).toMatchObject({ mode: 'follow', draft: { at: '4' } }),
+  );
 });
 
 test('every setting has a name, and every way it can be', async () => {

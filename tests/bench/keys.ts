@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { CALCULATIONS } from '../../src/app/calculations.ts';
 import type { Bench } from '../../src/controls/bench.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
@@ -7,7 +7,8 @@ import { withApp } from './with-app.ts';
 
 /**
  * `npm run bench:keys`: how long the answer takes after each key of the pad, in every field of
- * every calculation, and after the large key for the next mark or hole. `ONLY=hem` for one of them.
+ * every calculation, and after the large key for the next mark or hole, beside an empty page.
+ * `ONLY=hem` for one of them.
  */
 const ONLY = process.env.ONLY ?? '';
 const SCREENS = ['convert', ...Object.keys(CALCULATIONS)]
@@ -23,7 +24,7 @@ interface KeyPress extends Press {
 }
 
 await withApp(async (browser, address) => {
-  const rows = [];
+  const rows = [await timeEmptyPage(browser)];
   for (const unit of UNITS) {
     for (const at of SCREENS) rows.push(await timeScreen(browser, address, at, unit));
     for (const at of ONE_KEY) rows.push(await timeNext(browser, address, at, unit));
@@ -43,18 +44,42 @@ async function timeScreen(browser: Browser, address: string, at: string, unit: B
   return row(at, unit, fields, presses);
 }
 
+/** What no page can be quicker than here: one number, one key, nothing else. */
+async function timeEmptyPage(browser: Browser) {
+  const page = await browser.newPage({ viewport: SMALL_PHONE, hasTouch: true, isMobile: true });
+  await page.setContent(
+    '<meta name="viewport" content="width=device-width"><p class="answer">0</p><button>1</button>',
+  );
+  await page.evaluate(() => {
+    let presses = 0;
+    const shown = document.querySelector('.answer');
+    addEventListener('pointerdown', () => {
+      if (shown) shown.textContent = String(++presses);
+    });
+  });
+  await slowDown(page, SLOWER);
+  const presses = await pressAgain(page, page.locator('button'));
+  await page.close();
+  return row('an empty page', '-', 0, presses);
+}
+
 /** The large key, pressed again and again. */
 async function timeNext(browser: Browser, address: string, at: string, unit: Bench['unit']) {
   const app = await start(browser, address, at, unit);
   const next = app.page.locator('button.next');
   await next.waitFor();
   await slowDown(app.page, SLOWER);
-  const presses: KeyPress[] = [];
-  for (let i = 1; i <= NEXT_PRESSES; i++) {
-    presses.push({ key: `press ${i}`, ...(await timePress(app.page, next)) });
-  }
+  const presses = await pressAgain(app.page, next);
   await app.close();
   return row(at, unit, 0, presses);
+}
+
+async function pressAgain(page: Page, key: Locator): Promise<KeyPress[]> {
+  const presses: KeyPress[] = [];
+  for (let i = 1; i <= NEXT_PRESSES; i++) {
+    presses.push({ key: `press ${i}`, ...(await timePress(page, key)) });
+  }
+  return presses;
 }
 
 function start(browser: Browser, address: string, at: string, unit: Bench['unit']) {
@@ -66,8 +91,14 @@ function start(browser: Browser, address: string, at: string, unit: Bench['unit'
   });
 }
 
-function row(screen: string, unit: Bench['unit'], fields: number, presses: readonly KeyPress[]) {
+function row(
+  screen: string,
+  unit: Bench['unit'] | '-',
+  fields: number,
+  presses: readonly KeyPress[],
+) {
   const worst = presses.reduce((a, b) => (b.took > a.took ? b : a));
+  const warm = presses.slice(1);
   return {
     screen,
     unit,
@@ -77,6 +108,7 @@ function row(screen: string, unit: Bench['unit'], fields: number, presses: reado
     median: median(presses.map(({ took }) => took)).toFixed(1),
     worst: worst.took.toFixed(1),
     'worst key': worst.key,
+    'worst after the first': Math.max(...warm.map(({ took }) => took)).toFixed(1),
   };
 }
 
