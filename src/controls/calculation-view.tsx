@@ -1,7 +1,8 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 
 import { viewWords } from '../words/control-words.ts';
 import { Actions } from './actions.tsx';
+import { useAfterPaint } from './after-paint.ts';
 import { AnswerParts, AnswerWords } from './answer.tsx';
 import type { Bench } from './bench.ts';
 import {
@@ -142,13 +143,6 @@ function useFields(calculation: Calculation, draft: Draft): readonly Field[] {
   const now = calculation.fields(draft);
   if (JSON.stringify(now) !== JSON.stringify(before.current)) before.current = now;
   return before.current;
-}
-
-/** What stands around the answer follows it after the paint: the answer doesn't wait for it. */
-function useAfterPaint(work: Work): Work {
-  const [shown, show] = useState(work);
-  useEffect(() => show(work), [work]);
-  return shown;
 }
 
 function isWrong(work: Work, key: string): boolean {

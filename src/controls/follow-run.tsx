@@ -6,6 +6,7 @@ import { readLength } from '../lengths/read-length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
 import { followWords, spoken } from '../words/follow-words.ts';
 import { adopt } from './adopt.ts';
+import { useAfterPaint } from './after-paint.ts';
 import { type Bench, tapeStep } from './bench.ts';
 import type { NamedRun } from './calculation.ts';
 import css from './follow.css?inline';
@@ -13,10 +14,13 @@ import { NextKey } from './follow-next.tsx';
 import { MadeEntry } from './made-entry.tsx';
 import { Rich } from './rich.tsx';
 import { RunTape } from './run-tape.tsx';
+import { steady } from './steady.tsx';
 import { exactly, onTape } from './tape-text.ts';
 import { withUnits } from './with-units.ts';
 
 adopt(css);
+
+const SteadyTape = steady(RunTape);
 
 /** What following asks of the phone. */
 export interface FollowServices {
@@ -64,6 +68,10 @@ export function FollowRun(props: Props) {
   const count = marked.marks.length;
   const mark = marked.marks[Math.min(at, count - 1)] as MarkedMark;
   const [measuring, setMeasuring] = useState(false);
+  const latest = useRef(props);
+  latest.current = props;
+  const pick = useMemo(() => (index: number) => latest.current.onPick(index), []);
+  const here = useAfterPaint(Math.min(at, count - 1));
   const say = () => services.speak(sentence(props, marked));
   useEffect(() => services.keepAwake(), [services.keepAwake]);
   useTurn(props.turn, () => {
@@ -84,7 +92,7 @@ export function FollowRun(props: Props) {
           {made !== '' && <MadeLine made={made} planned={props.planned ?? mark.at} bench={bench} />}
         </Big>
         {props.notes}
-        <RunTape named={named} bench={bench} here={Math.min(at, count - 1)} onPick={props.onPick} />
+        <SteadyTape named={named} bench={bench} here={here} onPick={pick} />
       </main>
       {measuring ? (
         <MadeEntry

@@ -4,7 +4,7 @@ import type { Locator, Page } from 'playwright-core';
 export const SLOWER = 4;
 
 /** What shows the answer, or the mark followed: its last change is what a press waits for. */
-const ANSWER = '.answer, .follow main';
+const ANSWER = '.answer, .follow .big';
 
 /** A press, in milliseconds by the page's own clock. */
 export interface Press {
