@@ -52,7 +52,7 @@ function Open(props: Props & { calculation: Calculation }) {
       onDraft={onDraft}
       onMode={(mode, set) => to(mode, { ...draft, ...set })}
       onLeave={onHome}
-      onOpen={(screen) => address.go({ screen, mode: '', draft: {} })}
+      onOpen={(screen, carried) => address.go({ screen, mode: '', draft: carried })}
     />
   );
 }

@@ -33,5 +33,6 @@ export function openingDraft(
 ): Draft {
   const fromAddress = Object.keys(typed).length > 0;
   const known = fromAddress ? typed : Object.fromEntries(new URLSearchParams(last));
-  return { ...calculation.start(bench), u: bench.unit, ...known };
+  const unit = /^(cm|mm|in)$/.test(known.u ?? '') ? (known.u as Bench['unit']) : bench.unit;
+  return { ...calculation.start({ ...bench, unit }), u: bench.unit, ...known };
 }

@@ -17,7 +17,6 @@ interface Props {
 /** Between answer and fields: the way back, the marks to follow, the keys. */
 export function Actions(props: Props) {
   const { work, padOpen, onPad, counts, field, onMode, onLeave } = props;
-  const runs = work.ok ? work.answer.runs : [];
   return (
     <nav class="actions" aria-label={viewWords.actions}>
       <button type="button" onClick={onLeave}>
@@ -36,18 +35,11 @@ export function Actions(props: Props) {
           {viewWords.count}
         </button>
       )}
-      {runs
-        .filter((named) => named.run.marks.length > 1)
-        .map((named, i) => (
-          <button
-            type="button"
-            key={named.name}
-            class="main"
-            onClick={() => onMode('follow', { run: String(i) })}
-          >
-            {runs.length === 1 ? viewWords.follow : viewWords.followOne(named.name)}
-          </button>
-        ))}
+      {work.ok && work.answer.runs.some(({ run }) => run.marks[1]) && (
+        <button type="button" class="main" onClick={() => onMode('follow')}>
+          {viewWords.follow}
+        </button>
+      )}
       <button type="button" aria-expanded={padOpen} onClick={onPad}>
         {padOpen ? viewWords.padDown : viewWords.padUp}
       </button>

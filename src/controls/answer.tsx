@@ -1,9 +1,6 @@
-import type { RefObject } from 'preact';
-
 import { shownText } from '../lengths/show-length.ts';
 import type { Bench } from './bench.ts';
-import type { Answer, Line } from './calculation.ts';
-import { FigureOf, ListOfMarks } from './parts.tsx';
+import type { Answer } from './calculation.ts';
 import { Rich } from './rich.tsx';
 import { steady } from './steady.tsx';
 import './answer.css';
@@ -32,36 +29,6 @@ export const AnswerWords = steady(function Words({ answer, bench }: Props) {
   );
 });
 
-/** What can be read after the answer: every mark, drawings, further lines, how it was got. */
-export const AnswerParts = steady(function Parts(
-  props: Props & { scroller: RefObject<HTMLElement | null> },
-) {
-  const { answer, bench, scroller } = props;
-  return (
-    <>
-      {answer.runs
-        .filter(({ run }) => run.marks.length > 1)
-        .map(({ name, run }) => (
-          <ListOfMarks key={name} run={run} bench={bench} scroller={scroller} />
-        ))}
-      {answer.figures?.map((drawn) => (
-        <FigureOf key={drawn.name} {...drawn} />
-      ))}
-      <Lines lines={answer.lines} />
-      {answer.cautions.map((caution) => (
-        <p class="warning caution" key={caution}>
-          {caution}
-        </p>
-      ))}
-      {answer.workings.map((working) => (
-        <p class="how" key={working.formula}>
-          <Rich text={working.formula} /> <cite>{working.source}</cite>
-        </p>
-      ))}
-    </>
-  );
-});
-
 function Headline({ before, number, after, bench }: Answer['headline'] & { bench: Bench }) {
   const text = typeof number === 'string' ? number : shownText(number, bench.decimalMark);
   const [, figure, unit] = /^(.*?)\s*([a-z]*)$/i.exec(text) ?? ['', text, ''];
@@ -75,21 +42,5 @@ function Headline({ before, number, after, bench }: Answer['headline'] & { bench
         {unit} {after}
       </span>
     </>
-  );
-}
-
-function Lines({ lines }: { lines: readonly Line[] }) {
-  if (lines.length === 0) return null;
-  return (
-    <dl class="lines">
-      {lines.map((line) => (
-        <div key={line.label}>
-          <dt>{line.label}</dt>
-          <dd>
-            <Rich text={line.value} />
-          </dd>
-        </div>
-      ))}
-    </dl>
   );
 }

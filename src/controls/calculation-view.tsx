@@ -3,7 +3,7 @@ import { useMemo, useRef } from 'preact/hooks';
 import { viewWords } from '../words/control-words.ts';
 import { Actions } from './actions.tsx';
 import { useAfterPaint } from './after-paint.ts';
-import { AnswerParts, AnswerWords } from './answer.tsx';
+import { AnswerWords } from './answer.tsx';
 import type { Bench } from './bench.ts';
 import {
   type Calculation,
@@ -14,7 +14,8 @@ import {
 } from './calculation.ts';
 import { FieldTile } from './field-tile.tsx';
 import { Pad } from './pad.tsx';
-import { ChoicesOf, ChoiceTileOf, FaultsOf, OffersOf, TapeOfRun } from './parts.tsx';
+import { ChoicesOf, ChoiceTileOf, FaultsOf, later, OffersOf, TapeOfRun } from './parts.tsx';
+import { steady } from './steady.tsx';
 import { type Editor, useEditor } from './use-editor.ts';
 import './calculation-view.css';
 
@@ -26,11 +27,15 @@ interface Props {
   /** Follows, counts, keeps, or reads a tape; with what this adds to the draft. */
   onMode: (mode: string, set?: Draft) => void;
   onLeave: () => void;
-  /** Opens another calculation. */
-  onOpen: (id: string) => void;
+  /** Opens another calculation, with what it begins with. */
+  onOpen: (id: string, carried: Draft) => void;
 }
 
 const FAULT_ID = 'fault';
+
+const AnswerParts = steady(
+  later(() => import('./answer-parts.tsx').then((part) => part.AnswerParts)),
+);
 
 /** Any calculation: its answer above, its fields and the pad under the thumb. */
 export function CalculationView(props: Props) {
@@ -92,8 +97,13 @@ export function CalculationView(props: Props) {
             onTake={(take) => props.onDraft({ ...draft, ...take })}
           />
         )}
-        {calculation.beside?.map(({ id, label }) => (
-          <button type="button" class="tile link" key={id} onClick={() => props.onOpen(id)}>
+        {calculation.beside?.map(({ id, label, carry }) => (
+          <button
+            type="button"
+            class="tile link"
+            key={id}
+            onClick={() => props.onOpen(id, carry?.(draft, bench) ?? {})}
+          >
             {label}
           </button>
         ))}

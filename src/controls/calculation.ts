@@ -94,8 +94,12 @@ export interface Calculation {
   work(draft: Draft, bench: Bench): Work;
   /** Has something to count with the thumb. */
   tally?: true;
-  /** Calculations of the same kind, one press away. */
-  beside?: readonly { id: string; label: string }[];
+  /** Calculations of the same kind, one press away, and what of this one they begin with. */
+  beside?: readonly {
+    id: string;
+    label: string;
+    carry?: (draft: Draft, bench: Bench) => Draft;
+  }[];
   /**
    * The draft with these places already made (as typed, from the datum), the rest
    * around them; `count` marks in all, as many as there were.

@@ -5,6 +5,7 @@ import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
 import { followWords, spoken } from '../words/follow-words.ts';
+import { markWords } from '../words/mark-words.ts';
 import { adopt } from './adopt.ts';
 import { useAfterPaint } from './after-paint.ts';
 import { type Bench, tapeStep } from './bench.ts';
@@ -149,7 +150,7 @@ function Big(props: {
         </b>{' '}
         {unit}
       </p>
-      <p>{followWords.from(marked.datum)}</p>
+      <p>{followWords.from(markWords.kind(mark.kind), marked.datum)}</p>
       {at > 0 && (
         <p class="soft">
           <Rich text={followWords.step(onTape(mark.step, bench))} />
@@ -220,6 +221,8 @@ function sentence({ named, at, bench, before }: Props, marked: MarkedRun): strin
   const mark = marked.marks[at];
   if (!mark) return followWords.all(marked.marks.length);
   const step = at > 0 ? onTape(mark.step, bench) : undefined;
-  const said = followWords.say(named.item, mark.label, onTape(mark.at, bench), step);
+  const item = followWords.one(named.item, mark.label);
+  const kind = markWords.kind(mark.kind);
+  const said = followWords.say(item, kind, onTape(mark.at, bench), step);
   return spoken(before === undefined ? said : `${before} ${said}`);
 }

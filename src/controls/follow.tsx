@@ -19,12 +19,15 @@ export interface FollowProps {
   onTape: (into: string) => void;
 }
 
-/** The marks of one run of a calculation; where it has come to is in the draft. */
+/** The marks of a calculation, run after run; where each run has come to is in the draft. */
 export function Follow(props: FollowProps) {
   const { calculation, draft, bench, onLeave } = props;
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
-  const named = work.ok ? work.answer.runs[Number(draft.run ?? 0)] : undefined;
-  if (!named || named.run.marks.length === 0) {
+  const runs = work.ok ? work.answer.runs : NO_RUNS;
+  const withMarks = runs.flatMap(({ run }, i) => (run.marks.length > 0 ? [i] : []));
+  const run = withMarks.find((i) => String(i) === draft.run) ?? withMarks[0];
+  const named = run === undefined ? undefined : runs[run];
+  if (run === undefined || !named) {
     return (
       <main class="follow">
         <p class="warning">{followWords.nothing}</p>
@@ -34,17 +37,38 @@ export function Follow(props: FollowProps) {
       </main>
     );
   }
-  return <Followed {...props} named={named} />;
+  const others = withMarks.filter((i) => i !== run).map((i) => ({ i, name: runs[i]?.name ?? '' }));
+  const next = others.find(({ i }) => i > run);
+  return <Followed {...props} run={run} named={named} others={others} next={next} />;
 }
 
-function Followed(props: FollowProps & { named: NamedRun }) {
-  const { named, draft, bench, services, onDraft, onLeave } = props;
+const NO_RUNS: readonly NamedRun[] = [];
+
+interface OtherRun {
+  i: number;
+  name: string;
+}
+
+interface FollowedProps extends FollowProps {
+  run: number;
+  named: NamedRun;
+  others: readonly OtherRun[];
+  /** What is followed once all of this run is marked. */
+  next: OtherRun | undefined;
+}
+
+function Followed(props: FollowedProps) {
+  const { run, named, others, next, draft, bench, services, onDraft, onLeave } = props;
   const { marks } = named.run;
   const count = marks.length;
-  const at = placeOf(draft.at, count);
-  const key = madeKey(Number(draft.run ?? 0));
+  const atKey = run === 0 ? 'at' : `at-${run + 1}`;
+  const at = placeOf(draft[atKey], count);
+  const key = madeKey(run);
   const made = readMade(draft[key] ?? '');
-  const go = (to: number) => onDraft({ ...draft, at: String(Math.max(0, Math.min(to, count))) });
+  const go = (to: number) =>
+    onDraft({ ...draft, [atKey]: String(Math.max(0, Math.min(to, count))) });
+  const turnTo = ({ i }: OtherRun) => onDraft({ ...draft, run: String(i) });
+  const atEnd = next ? followWords.goOn(next.name) : followWords.restart;
   return (
     <FollowRun
       named={named}
@@ -52,10 +76,20 @@ function Followed(props: FollowProps & { named: NamedRun }) {
       made={made.get(marks[Math.min(at, count - 1)]?.label ?? '')}
       bench={bench}
       services={services}
-      turn={String(at)}
-      actions={<Respace {...props} made={made} at={at} />}
-      nextWords={at >= count ? followWords.restart : followWords.next}
-      onNext={() => go(at >= count ? 0 : at + 1)}
+      turn={`${run}.${at}`}
+      of={others.length > 0 && <p class="say">{named.name}</p>}
+      actions={
+        <>
+          <Respace {...props} made={made} at={at} />
+          {others.map((other) => (
+            <button type="button" key={other.i} onClick={() => turnTo(other)}>
+              {other.name}
+            </button>
+          ))}
+        </>
+      }
+      nextWords={at >= count ? atEnd : followWords.next}
+      onNext={() => (at < count ? go(at + 1) : next ? turnTo(next) : go(0))}
       onBack={() => go(at - 1)}
       onPick={go}
       onMeasured={(label, typed) => onDraft({ ...draft, [key]: writeMade(made, label, typed) })}

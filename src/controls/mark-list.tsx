@@ -52,7 +52,11 @@ export function MarkList({ run, bench, scroller }: Props) {
         ))}
       </ol>
       <p class="uneven">
-        <Rich text={markWords.uneven(exactly(marked.worstUnevenness, bench))} />
+        {marked.worstUnevenness === 0 ? (
+          markWords.even
+        ) : (
+          <Rich text={markWords.uneven(exactly(marked.worstUnevenness, bench))} />
+        )}
       </p>
     </section>
   );

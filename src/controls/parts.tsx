@@ -11,7 +11,7 @@ import { useLoaded } from './use-loaded.ts';
  */
 
 /** A part fetched when first shown; until it is there, what stands instead of it. */
-function later<Props extends object>(
+export function later<Props extends object>(
   load: () => Promise<FunctionComponent<Props>>,
   instead: VNode | null = null,
 ) {

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 
 import { centreWords } from '../words/centre-words.ts';
 import { adopt } from './adopt.ts';
@@ -22,17 +22,18 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
   const fromOther = draft.end === 'other';
   const key = fromOther ? 'other' : 'count';
   const count = countIn(draft[key]);
-  const [dropped, setDropped] = useState<number>();
+  const droppedKey = `${key}-dropped`;
+  const dropped = countIn(draft[droppedKey]);
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
   const next = useRef<HTMLButtonElement>(null);
   useEffect(() => services.keepAwake(), [services.keepAwake]);
   useEffect(() => next.current?.focus({ preventScroll: true }), []);
 
-  const set = (to: number) => onDraft({ ...draft, [key]: String(to) });
+  const set = (to: number, drop = 0) =>
+    onDraft({ ...draft, [key]: String(to), [droppedKey]: drop === 0 ? '' : String(drop) });
   const step = (by: number) => {
     const to = Math.min(MOST, Math.max(0, count + by));
     set(to);
-    setDropped(undefined);
     navigator.vibrate?.(20);
     if (bench.voice === 'on') services.speak(String(to));
   };
@@ -71,24 +72,12 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
         <button type="button" onClick={() => onDraft({ ...draft, end: fromOther ? '' : 'other' })}>
           {words.otherEnd}
         </button>
-        {dropped === undefined ? (
-          <button
-            type="button"
-            onClick={() => {
-              setDropped(count);
-              set(0);
-            }}
-          >
+        {dropped === 0 ? (
+          <button type="button" onClick={() => set(0, count)}>
             {words.again}
           </button>
         ) : (
-          <button
-            type="button"
-            onClick={() => {
-              set(dropped);
-              setDropped(undefined);
-            }}
-          >
+          <button type="button" onClick={() => set(dropped)}>
             {words.backTo(dropped)}
           </button>
         )}

@@ -7,8 +7,9 @@ export interface DrawnRow {
 }
 
 /**
- * A seam in section, its widths to scale, the layers drawn apart: garment to the
- * left, allowances to the right of the stitch line at 0.
+ * A seam in section, its widths to scale, the layers drawn apart, the stitch line at
+ * 0: as it is pressed. Pressed open, each allowance lies under its own side of the
+ * garment; else the garment is to the left and both allowances to the right.
  */
 export function seamSection(finish: string, rows: readonly DrawnRow[], consumed: number): Figure {
   const apart = Math.max(0.8, consumed * 0.12);
@@ -85,31 +86,53 @@ export function seamSection(finish: string, rows: readonly DrawnRow[], consumed:
         upright(inner, 'cut', apart / 2, 1.5 * apart),
       ];
     }
-    default: {
-      const edge = at('trim') ?? consumed;
-      const bound = at('bind');
-      const layers = [
-        layer(-apart, { x: edge, y: -apart }),
-        layer(apart, { x: edge, y: apart }),
-        stitch,
-      ];
-      if (bound === undefined) return [...layers, upright(edge, 'cut')];
-      return [
-        ...layers,
-        ...[-apart, apart].flatMap((y) => [
-          binding(bound - (edge - bound) / 3, edge, y, apart / 2),
-          upright(bound, 'stitch', y - 0.8 * apart, y + 0.8 * apart),
-        ]),
-      ];
-    }
+    default:
+      return pressedOpen(apart, at('trim') ?? consumed, at('bind'));
   }
 }
 
+/** Garment to both sides of the stitch line, each allowance folded back under its own side. */
+function pressedOpen(apart: number, edge: number, bound: number | undefined): Figure {
+  const under = 2 * apart;
+  const line = (style: 'stitch' | 'cut', x: number, from: number, to: number): FigureShape => ({
+    line: style,
+    points: [
+      { x, y: from },
+      { x, y: to },
+    ],
+  });
+  const sides = [-1, 1].flatMap((side): FigureShape[] => {
+    const cloth: FigureShape = {
+      line: 'cloth',
+      points: [
+        { x: 1.6 * side * edge, y: 0 },
+        { x: 0, y: 0 },
+        { x: 0, y: under },
+        { x: side * edge, y: under },
+      ],
+    };
+    if (bound === undefined) {
+      return [cloth, line('cut', side * edge, under - apart / 2, under + apart / 2)];
+    }
+    const strip = binding(bound - (edge - bound) / 3, edge, under, apart / 2);
+    return [
+      cloth,
+      side > 0 ? strip : mirrored(strip),
+      line('stitch', side * bound, under - 0.8 * apart, under + 0.8 * apart),
+    ];
+  });
+  return [line('stitch', 0, -apart, under + apart), ...sides];
+}
+
+function mirrored(shape: ReturnType<typeof binding>): ReturnType<typeof binding> {
+  return { ...shape, points: shape.points.map(({ x, y }) => ({ x: -x, y })) };
+}
+
 /** A strip wrapped round a raw edge, in section. */
-function binding(from: number, edge: number, y: number, off: number): FigureShape {
+function binding(from: number, edge: number, y: number, off: number) {
   const round = edge + off / 2;
   return {
-    line: 'cloth',
+    line: 'cloth' as const,
     points: [
       { x: from, y: y - off },
       { x: round, y: y - off },

@@ -1,6 +1,7 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
+import type { Mark, Run } from './run.ts';
 import { MITRE_TRIM } from './sources/hems.ts';
 
 /** Corners sharper or blunter than this are not mitred. Ours, no source. */
@@ -24,6 +25,8 @@ export interface Mitre {
   alongBottom: ExactLength;
   /** Up the side edge. */
   upSide: ExactLength;
+  /** Both raw edges from the raw corner: where the other hem folds, and the mark. */
+  runs: { bottom: Run; side: Run };
   /** How far outside the stitching to trim. */
   trim: Length;
 }
@@ -34,8 +37,9 @@ export interface Mitre {
  * With depth a at the bottom, b at the side and the angle φ: the marks are
  * 2(b + a·cos φ)/sin φ along the bottom and 2(a + b·cos φ)/sin φ up the side; at
  * a right angle 2b and 2a. The marks are laid on each other and the seam runs
- * from them to the finished corner. Derived here; with double turns, measure
- * after the first turns are pressed.
+ * from them to the finished corner. The side's fold line leaves the bottom edge
+ * b/sin φ from the raw corner, the bottom's leaves the side a/sin φ from it.
+ * Derived here; with double turns, measure after the first turns are pressed.
  *
  * Problems: an angle out of range, nothing or less in a depth, stitching beyond a
  * hem's depth, and on a blunt corner a hem so deep that it passes the other one's end.
@@ -55,9 +59,31 @@ export function mitre(input: MitreInput): Outcome<Mitre> {
         bottom > side ? (['depth', bottom] as const) : (['side', side] as const);
       return refused({ kind: 'not-under', field, under, given });
     }
-    const marks = { alongBottom: exactLength(alongBottom), upSide: exactLength(upSide) };
-    return { ok: true, value: { ...marks, trim: MITRE_TRIM.value } };
+    return {
+      ok: true,
+      value: {
+        alongBottom: exactLength(alongBottom),
+        upSide: exactLength(upSide),
+        runs: {
+          bottom: edgeRun(exactLength(side / sine), exactLength(alongBottom)),
+          side: edgeRun(exactLength(bottom / sine), exactLength(upSide)),
+        },
+        trim: MITRE_TRIM.value,
+      },
+    };
   });
+}
+
+/** On a blunt corner the mark may come before the fold. */
+function edgeRun(fold: ExactLength, mitreMark: ExactLength): Run {
+  const places = [
+    { at: fold, kind: 'press' },
+    { at: mitreMark, kind: 'mitre' },
+  ] as const;
+  const marks = [...places]
+    .sort((one, other) => one.at - other.at)
+    .map((place, i): Mark => ({ ...place, label: String(i + 1) }));
+  return { datum: 'raw-corner', length: Math.ceil(Math.max(fold, mitreMark)) as Length, marks };
 }
 
 function mitreProblems({ depth, side, angle, edgeStitch }: MitreInput): Problem[] {

@@ -11,6 +11,7 @@ export type MarkKind =
   | 'sewn'
   | 'press'
   | 'stitch'
+  | 'mitre'
   | 'hole'
   | 'centre';
 
@@ -23,7 +24,7 @@ export interface Mark {
 }
 
 /** Where the tape's zero is held. `words/` has the name for each. */
-export type Datum = 'zero' | 'top-edge' | 'raw-edge' | 'first-hole';
+export type Datum = 'zero' | 'top-edge' | 'raw-edge' | 'raw-corner' | 'first-hole';
 
 /** A line along which things are marked: the common currency of every calculation. */
 export interface Run {

@@ -13,7 +13,6 @@ export const viewWords = {
   count: 'Count',
   keep: 'Keep',
   tape: 'Photo',
-  followOne: (name: string) => `Follow: ${name}`,
   padDown: 'No keys',
   padUp: 'Keys',
 };

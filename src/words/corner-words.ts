@@ -14,8 +14,10 @@ export const cornerWords = {
     `Mark that from the raw corner, and ${upSide} up the side. Lay the two marks on each other, right sides together, and stitch from them to the finished corner.`,
   twice:
     'Press the first turns before you measure: the marks are on the folds, and so is the raw corner.',
-  bottom: 'Mark 1, along the bottom from the raw corner',
-  side: 'Mark 2, up the side from the raw corner',
+  bottom: 'Mitre mark, along the bottom from the raw corner',
+  side: 'Mitre mark, up the side from the raw corner',
+  alongBottom: 'Along the bottom',
+  upSide: 'Up the side',
   trim: 'Trim outside the stitching',
   flat: 'Corner, flat, wrong side up',
   folded: 'Corner, finished, wrong side up',

@@ -7,7 +7,7 @@ export const followWords = {
   place: (item: string, label: string, count: number) => `${item} ${label} of ${count}`,
   one: (item: string, label: string) => `${item} ${label}`,
   all: (count: number) => `All ${count} marked`,
-  from: (datum: Datum) => placeWords(datum),
+  from: (kind: string, datum: Datum) => listed(kind, placeWords(datum)),
   step: (length: string) => `${length} from the last mark`,
   made: (length: string, off: string) => `Made at ${length}: ${off} off the plan`,
   measured: (item: string) => `${item}: where it really is`,
@@ -21,10 +21,13 @@ export const followWords = {
   speak: 'Speak',
   next: 'Marked. Next',
   restart: 'From the first again',
+  goOn: (name: string) => `Next: ${name}`,
   anywhere: 'press anywhere down here',
-  say: (item: string, label: string, place: string, step: string | undefined) =>
-    `${item} ${label}. ${place}.${step === undefined ? '' : ` ${step} from the last.`}`,
+  say: (item: string, kind: string, place: string, step: string | undefined) =>
+    `${listed(item, kind)}. ${place}.${step === undefined ? '' : ` ${step} from the last.`}`,
 };
+
+const listed = (...parts: string[]) => parts.filter(Boolean).join(', ');
 
 /** Text as it should be said: units in words, fractions joined by "and". */
 export function spoken(text: string): string {

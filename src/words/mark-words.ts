@@ -7,6 +7,7 @@ const KINDS: Readonly<Record<MarkKind, string>> = {
   sewn: 'sewn',
   press: 'press',
   stitch: 'stitch',
+  mitre: 'mitre',
   hole: '',
   centre: 'centre',
 };
@@ -17,6 +18,7 @@ export const markWords = {
   step: 'from the one before',
   uneven: (length: string) =>
     `Marked on your tape, no space is off by more than ${length}. Each mark is taken from the same end, so nothing adds up.`,
+  even: 'Every mark falls on a line of your tape.',
 };
 
 export const answerWords = {

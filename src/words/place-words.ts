@@ -4,6 +4,7 @@ const PLACES: Readonly<Record<Datum, string>> = {
   zero: 'from zero',
   'top-edge': 'from the top edge',
   'raw-edge': 'from the raw edge',
+  'raw-corner': 'from the raw corner',
   'first-hole': 'from the first hole',
 };
 

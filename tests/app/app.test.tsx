@@ -132,3 +132,54 @@ test('every setting has a name, and every way it can be', async () => {
   }
   expect(screen.getAllByRole('group')).toHaveLength(Object.keys(benchOf()).length);
 });
+
+test('a corner’s marks are followed edge by edge, each edge from its own place', async () => {
+  start('#/corner?depth=4&side=1.5');
+  fireEvent.click(await screen.findByRole('button', { name: 'Follow' }));
+  expect(await screen.findByRole('heading', { name: 'Line 1 of 2' })).toBeTruthy();
+  expect(screen.getByText('press, from the raw corner')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: /Marked. Next/ }));
+  expect(screen.getByText('mitre, from the raw corner')).toBeTruthy();
+  expect(document.querySelector('.big')?.textContent).toMatch(/^3 cm/);
+  fireEvent.click(screen.getByRole('button', { name: /Marked. Next/ }));
+  expect(screen.getByRole('heading', { name: 'All 2 marked' })).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: /Next: Up the side/ }));
+  expect(screen.getByRole('heading', { name: 'Line 1 of 2' })).toBeTruthy();
+  expect(document.querySelector('.big')?.textContent).toMatch(/^4 cm/);
+  fireEvent.click(screen.getByRole('button', { name: 'Along the bottom' }));
+  expect(screen.getByRole('heading', { name: 'All 2 marked' })).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Up the side' }));
+  fireEvent.click(screen.getByRole('button', { name: /Marked. Next/ }));
+  fireEvent.click(screen.getByRole('button', { name: /Marked. Next/ }));
+  expect(screen.getByRole('button', { name: /From the first again/ })).toBeTruthy();
+});
+
+test('a hem takes its numbers along to its facing and its corner', async () => {
+  const numbers = 'depth=3&style=single&edgeStitch=0.4&finished=60&left=5';
+  start(`#/hem?${numbers}&shape=rise&chord=40&rise=5`);
+  fireEvent.click(await screen.findByRole('button', { name: 'Face it instead' }));
+  expect(await screen.findByRole('heading', { name: 'Faced hem' })).toBeTruthy();
+  const field = (label: RegExp) => screen.getByLabelText(label);
+  expect(field(/^Depth, finished/)).toHaveProperty('value', '3');
+  expect(field(/^Stitch in from edge/)).toHaveProperty('value', '0.4');
+  // 40 cm across, 5 cm of rise: 42.5 cm (derived here).
+  expect(field(/^Radius of the curve/)).toHaveProperty('value', '42.5 cm');
+  expect(field(/^Finished length/)).toHaveProperty('value', '60');
+  cleanup();
+  start(`#/hem?${numbers}`);
+  fireEvent.click(await screen.findByRole('button', { name: 'Vent or corner' }));
+  expect(await screen.findByRole('heading', { name: 'Mitred corner' })).toBeTruthy();
+  expect(field(/^Depth at the bottom/)).toHaveProperty('value', '3');
+  expect(readRoute(location.hash).draft).toMatchObject({ turned: 'once', edgeStitch: '0.4' });
+});
+
+test('a link in inches that leaves fields out has them as they start in inches', async () => {
+  start('#/hem?depth=1&u=in');
+  expect(await screen.findByLabelText(/^Depth, finished/)).toHaveProperty('value', '1 in');
+  expect(screen.getByLabelText(/^First turn/)).toHaveProperty('value', '1/4 in');
+});
+
+test('an unknown unit in a link is the bench’s own', async () => {
+  start('#/hem?depth=1&u=ell');
+  expect(await screen.findByLabelText(/^First turn/)).toHaveProperty('value', '0.7 cm');
+});

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { phoneWords } from '../../src/words/phone-words.ts';
 import { axeFaults } from './axe.ts';
-import { launchBrowser, openApp, SMALL_PHONE, takePhone } from './harness.ts';
+import { launchBrowser, openApp, PHONE, SMALL_PHONE, takePhone } from './harness.ts';
 import { SCREENS } from './screens.ts';
 
 let browser: Browser;
@@ -103,17 +103,32 @@ test('everything that is pressed lies in the lower 60 % of a small phone', async
   await app.close();
 });
 
-test('the key for the next mark is the lower half', async () => {
-  const app = await openApp(browser, inject('address'), {
-    at: '#/closures/follow',
-    size: SMALL_PHONE,
-    serviceWorkers: 'block',
-  });
-  const box = await app.page.getByRole('button', { name: /Marked. Next/ }).boundingBox();
-  expect(box?.height).toBeGreaterThanOrEqual(SMALL_PHONE.height / 2);
-  expect(box?.width).toBe(SMALL_PHONE.width);
-  await app.close();
-});
+const LOWER_HALF = ['#/closures/follow', '#/centre/count'].flatMap((at) =>
+  [PHONE, SMALL_PHONE, { width: 320, height: 568 }].map((size) => ({ at, size })),
+);
+
+test.each(LOWER_HALF)(
+  'the lower half is one key: $at on $size.width × $size.height',
+  async (on) => {
+    const { at, size } = on;
+    const app = await openApp(browser, inject('address'), { at, size, serviceWorkers: 'block' });
+    const key = app.page.locator('button.next');
+    await key.waitFor();
+    const box = await key.boundingBox();
+    expect(box).toMatchObject({ x: 0, width: size.width });
+    expect(box?.y).toBeLessThanOrEqual(size.height / 2);
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeGreaterThanOrEqual(size.height - 0.5);
+    // The number stays in sight, and what was counted by mistake can be taken back.
+    const number = await app.page.locator('.big .figure').boundingBox();
+    expect((number?.y ?? 0) + (number?.height ?? 0)).toBeLessThanOrEqual(size.height / 2);
+    const back = await app.page.getByRole('button', { name: /Back one|One less/ }).boundingBox();
+    expect(back?.height).toBeGreaterThanOrEqual(48);
+    const before = await app.page.locator('.big').textContent();
+    await app.page.touchscreen.tap(4, size.height - 4);
+    await expect.poll(() => app.page.locator('.big').textContent()).not.toBe(before);
+    await app.close();
+  },
+);
 
 test('settings are kept over a reload: hand, light, unit, decimal comma', async () => {
   const app = await openApp(browser, inject('address'), {

@@ -162,8 +162,11 @@ test('back stops at the first mark; a place beyond the last is the end', () => {
   expect(place()).toBe('Hook 7 of 7');
 });
 
-test('a run that is not there leads back', () => {
+test('a run that is not there is the first; without an answer it leads back', () => {
   follow({ run: '9' });
+  expect(place()).toBe('Hook 1 of 7');
+  cleanup();
+  follow({ count: '-1' });
   expect(screen.getByText(/There are no marks to follow/)).toBeTruthy();
 });
 

@@ -33,6 +33,11 @@ test('it says the worst unevenness', () => {
   expect(screen.getByText(/no space is off by more than 0\.06 cm/)).toBeTruthy();
 });
 
+test('where nothing is off it says just that', () => {
+  render(<MarkList run={runOf(3, 71)} bench={benchOf()} scroller={pane()} />);
+  expect(screen.getByText('Every mark falls on a line of your tape.')).toBeTruthy();
+});
+
 test('of 2,000 marks only those near to sight are made, and each knows its place', () => {
   render(<MarkList run={runOf(2000, 5)} bench={benchOf()} scroller={pane()} />);
   const rows = screen.getAllByRole('listitem');

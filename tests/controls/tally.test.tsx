@@ -53,6 +53,23 @@ test('one less takes a slip back; starting again can be taken back too', () => {
   expect(draft.count).toBe('8');
 });
 
+test('what was started again can be had back after a reload, until counting goes on', () => {
+  count({ count: '9', other: '3' });
+  press(/Start again/);
+  const left = draft;
+  cleanup();
+  count(left);
+  press(/Other end/);
+  expect(screen.queryByRole('button', { name: /Back to/ })).toBeNull();
+  press(/Other end|First end/);
+  press(/Back to 9/);
+  expect(draft.count).toBe('9');
+  press(/Start again/);
+  press(/One more hole/);
+  expect(screen.queryByRole('button', { name: /Back to/ })).toBeNull();
+  expect(draft.count).toBe('1');
+});
+
 test('each hole is spoken when the voice is on', () => {
   count({ count: '4' }, 'on');
   press(/One more hole/);

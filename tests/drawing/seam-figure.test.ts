@@ -49,6 +49,20 @@ test('a graded seam is widest outside; a bound one has a strip round each edge',
   expect(linesOf(drawn('bound'), 'stitch').flat()).toContain(16 - 3.175);
 });
 
+test('a plain seam lies open: each allowance under its own side, as wide as it is', () => {
+  for (const given of [mm(10), mm(16)]) {
+    const figure = drawn('plain', given);
+    const [left = [], right = []] = linesOf(figure, 'cloth');
+    // Garment first, the raw edge last, trimmed to 1/4 in (Goodheart-Willcox, p. 451).
+    expect(right.at(-1)).toBeCloseTo(Math.min(toMm(given), 6.35), 6);
+    expect(left.at(-1)).toBeCloseTo(-(right.at(-1) ?? 0), 6);
+    expect(Math.sign(left[0] ?? 0)).toBe(-1);
+    expect(Math.sign(right[0] ?? 0)).toBe(1);
+    expect(left).toContain(0);
+    expect(linesOf(figure, 'cut').flat()).toContain(right.at(-1));
+  }
+});
+
 const FINISHES: Finish[] = ['plain', 'french', 'felled', 'mock-french', 'bound', 'graded'];
 
 test.each(FINISHES)(
@@ -60,7 +74,8 @@ test.each(FINISHES)(
       expect(linesOf(figure, 'stitch')[0]).toEqual([0, 0]);
       // A strip goes round the edge by half its distance from the cloth.
       const beyond = finish === 'bound' ? 1.05 : 1;
-      expect(furthest(figure, 'cloth')).toBeLessThanOrEqual(toMm(given) * beyond + 6.35);
+      const edges = linesOf(figure, 'cloth').map((layer) => Math.max(...layer.slice(1)));
+      expect(Math.max(...edges)).toBeLessThanOrEqual(toMm(given) * beyond + 6.35);
       expect(Object.values(boundsOf(figure)).every(Number.isFinite)).toBe(true);
     }
   },

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Length, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { mitre } from '../../src/sewing/mitre.ts';
+import type { Run } from '../../src/sewing/run.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const mitreOf = (depth: Length, side: Length, angle: number) =>
@@ -42,6 +43,44 @@ test('the two marks of a mitre fall on each other when it is folded', () => {
       expect(far(p)).toBeCloseTo(far(q), 4);
       // Each mark is as far past its fold line's foot as the raw corner is before it.
       expect(far(p)).toBeCloseTo(Math.hypot(corner.x, corner.y), 4);
+    }),
+  );
+});
+
+test('both edges have the other hem’s fold and the mitre as marks from the raw corner', () => {
+  const { runs } = solved(mitreOf(mm(40), mm(15), 90));
+  const seen = (run: Run) =>
+    run.marks.map(({ at, label, kind }) => [label, kind, Number(toMm(at).toFixed(6))]);
+  expect(runs.bottom.datum).toBe('raw-corner');
+  // At a right angle the mark is twice the fold (derived here).
+  expect(seen(runs.bottom)).toEqual([
+    ['1', 'press', 15],
+    ['2', 'mitre', 30],
+  ]);
+  expect(seen(runs.side)).toEqual([
+    ['1', 'press', 40],
+    ['2', 'mitre', 80],
+  ]);
+});
+
+test('each fold line, drawn through its mark, is its hem’s depth from the edge', () => {
+  const depth = fc.integer({ min: 5, max: 80 });
+  fc.assert(
+    fc.property(depth, depth, fc.integer({ min: 20, max: 160 }), (a, b, angle) => {
+      const outcome = mitreOf(mm(a), mm(b), angle);
+      if (!outcome.ok) return;
+      const { bottom, side } = outcome.value.runs;
+      const sine = Math.sin((angle * Math.PI) / 180);
+      const placeOf = (run: Run, kind: string) =>
+        toMm(run.marks.find((mark) => mark.kind === kind)?.at ?? ZERO);
+      expect(placeOf(bottom, 'press') * sine).toBeCloseTo(b, 3);
+      expect(placeOf(side, 'press') * sine).toBeCloseTo(a, 3);
+      for (const run of [bottom, side]) {
+        const places = run.marks.map(({ at }) => at);
+        expect(places).toEqual([...places].sort((one, other) => one - other));
+        expect(run.length).toBeGreaterThanOrEqual(places.at(-1) ?? 0);
+        expect(run.marks.map(({ label }) => label)).toEqual(['1', '2']);
+      }
     }),
   );
 });

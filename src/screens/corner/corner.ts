@@ -11,6 +11,7 @@ import { showOnTape } from '../../lengths/show-length.ts';
 import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
 import { MITRE_TRIM } from '../../sewing/sources/hems.ts';
 import { cornerWords as words } from '../../words/corner-words.ts';
+import { turnedWords } from '../../words/turned-words.ts';
 
 const { length, number, choice } = fieldsCalled(words.labels);
 
@@ -77,7 +78,10 @@ function answer(input: MitreInput, plan: Mitre, draft: Draft, bench: Bench): Ans
     offers: [],
     warnings: [],
     cautions: [words.check],
-    runs: [],
+    runs: [
+      { name: words.alongBottom, item: turnedWords.line, run: plan.runs.bottom },
+      { name: words.upSide, item: turnedWords.line, run: plan.runs.side },
+    ],
     figures: figures(input, plan, twice),
     workings: [
       {

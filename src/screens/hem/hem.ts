@@ -11,6 +11,7 @@ import { type Taper, trueTaper } from '../../sewing/taper.ts';
 import { hemWords as words } from '../../words/hem-words.ts';
 import { hemAnswer, type Parts } from './answer.ts';
 import { hemFields } from './fields.ts';
+import { toCorner, toFacing } from './onward.ts';
 import { hemInput, readApart, readCurve, readWidths, type Widths } from './read.ts';
 
 /** A hem, its lines, its curve, its taper. */
@@ -20,8 +21,8 @@ export const hem: Calculation = {
   start: startingDraft,
   fields: hemFields,
   beside: [
-    { id: 'facing', label: words.faced },
-    { id: 'corner', label: words.corner },
+    { id: 'facing', label: words.faced, carry: toFacing },
+    { id: 'corner', label: words.corner, carry: toCorner },
   ],
   work(draft, bench) {
     const read = readDraft(draft, bench);

@@ -1,0 +1,59 @@
+import type { RefObject } from 'preact';
+
+import { adopt } from './adopt.ts';
+import css from './answer-parts.css?inline';
+import type { Bench } from './bench.ts';
+import type { Answer, Line } from './calculation.ts';
+import { FigureOf, ListOfMarks } from './parts.tsx';
+import { Rich } from './rich.tsx';
+
+adopt(css);
+
+interface Props {
+  answer: Answer;
+  bench: Bench;
+  scroller: RefObject<HTMLElement | null>;
+}
+
+/** What can be read after the answer: every mark, drawings, further lines, how it was got. */
+export function AnswerParts({ answer, bench, scroller }: Props) {
+  return (
+    <>
+      {answer.runs
+        .filter(({ run }) => run.marks.length > 1)
+        .map(({ name, run }) => (
+          <ListOfMarks key={name} run={run} bench={bench} scroller={scroller} />
+        ))}
+      {answer.figures?.map((drawn) => (
+        <FigureOf key={drawn.name} {...drawn} />
+      ))}
+      <Lines lines={answer.lines} />
+      {answer.cautions.map((caution) => (
+        <p class="warning caution" key={caution}>
+          {caution}
+        </p>
+      ))}
+      {answer.workings.map((working) => (
+        <p class="how" key={working.formula}>
+          <Rich text={working.formula} /> <cite>{working.source}</cite>
+        </p>
+      ))}
+    </>
+  );
+}
+
+function Lines({ lines }: { lines: readonly Line[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <dl class="lines">
+      {lines.map((line) => (
+        <div key={line.label}>
+          <dt>{line.label}</dt>
+          <dd>
+            <Rich text={line.value} />
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

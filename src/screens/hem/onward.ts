@@ -1,0 +1,28 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Draft } from '../../controls/calculation.ts';
+import { readDraft } from '../../controls/draft.ts';
+import { exactly } from '../../controls/tape-text.ts';
+import { curvedHem } from '../../sewing/hem-curve.ts';
+import { chosen } from './fields.ts';
+import { hemInput, readApart, readCurve } from './read.ts';
+
+/** What a facing of the same hem begins with: also the radius, where the hem line is curved. */
+export function toFacing(draft: Draft, bench: Bench): Draft {
+  const { depth = '', edgeStitch = '', finished = '', left = '' } = draft;
+  return { u: bench.unit, depth, edgeStitch, finished, left, radius: radiusOf(draft, bench) };
+}
+
+/** What a corner begins with whose bottom is this hem. */
+export function toCorner(draft: Draft, bench: Bench): Draft {
+  const { depth = '', edgeStitch = '' } = draft;
+  const turned = chosen(draft, 'style') === 'single' ? 'once' : 'twice';
+  return { u: bench.unit, depth, edgeStitch, turned };
+}
+
+function radiusOf(draft: Draft, bench: Bench): string {
+  const read = readDraft(draft, bench);
+  const input = hemInput(read, draft);
+  const curve = input && readCurve(read, draft, readApart(read, draft, input.depth));
+  const curved = input && curve && curvedHem(input.depth, curve.input, curve.ease);
+  return curved?.ok && curved.value.radius !== undefined ? exactly(curved.value.radius, bench) : '';
+}
