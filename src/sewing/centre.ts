@@ -66,7 +66,7 @@ export function centreByCount(input: CountInput): Outcome<Counted> {
       ok: true,
       value: {
         count,
-        centre: placeAt(count, 4),
+        centre: middleOf(count),
         eighths,
         length: pitch === undefined ? undefined : exactLength((count - 1) * pitch),
         doubts: doubtsOf(input),
@@ -74,6 +74,11 @@ export function centreByCount(input: CountInput): Outcome<Counted> {
       },
     };
   });
+}
+
+/** The middle of a row of so many holes, at least one. */
+export function middleOf(count: number): HolePlace {
+  return placeAt(count, 4);
 }
 
 /** The end of `eighths` of eight equal parts of a row. */

@@ -13,6 +13,8 @@ import type { ExactLength, Length } from '../lengths/length.ts';
  * - `ends-too-long`: the two ends together leave nothing (or less) between first and last.
  * - `too-close`: a pitch so small that more than `most` marks would be needed.
  * - `overlap`: items wider than the pitch they are set at.
+ * - `bent-and-turned`: a strip can't follow a bend and corners at once.
+ * - `not-in-order`: places that have to follow each other and don't.
  * - `fewer-than-sewn`: a count below the number that is already sewn.
  */
 export type Problem =
@@ -29,6 +31,8 @@ export type Problem =
   | { kind: 'ends-too-long'; field: string; room: ExactLength; needed: ExactLength }
   | { kind: 'too-close'; field: string; least: ExactLength; most: number }
   | { kind: 'overlap'; field: string; given: Length; pitch: ExactLength }
+  | { kind: 'bent-and-turned'; field: string }
+  | { kind: 'not-in-order'; field: string; given: Length }
   | { kind: 'fewer-than-sewn'; field: string; sewn: number; given: number }
   | { kind: 'outside'; field: string; given: Length; least: ExactLength; most: ExactLength }
   | { kind: 'out-of-range'; field: string; given: number; least: number; most: number }

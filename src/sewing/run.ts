@@ -13,6 +13,7 @@ export type MarkKind =
   | 'stitch'
   | 'mitre'
   | 'hole'
+  | 'corner'
   | 'centre';
 
 /** A place on a run, measured from the run's datum. */
@@ -24,7 +25,14 @@ export interface Mark {
 }
 
 /** Where the tape's zero is held. `words/` has the name for each. */
-export type Datum = 'zero' | 'top-edge' | 'raw-edge' | 'raw-corner' | 'first-hole';
+export type Datum =
+  | 'zero'
+  | 'top-edge'
+  | 'raw-edge'
+  | 'raw-corner'
+  | 'first-hole'
+  | 'cut-end'
+  | 'edge-corner';
 
 /** A line along which things are marked: the common currency of every calculation. */
 export interface Run {

@@ -9,6 +9,7 @@ const KINDS: Readonly<Record<MarkKind, string>> = {
   stitch: 'stitch',
   mitre: 'mitre',
   hole: '',
+  corner: 'corner',
   centre: 'centre',
 };
 

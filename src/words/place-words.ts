@@ -6,6 +6,8 @@ const PLACES: Readonly<Record<Datum, string>> = {
   'raw-edge': 'from the raw edge',
   'raw-corner': 'from the raw corner',
   'first-hole': 'from the first hole',
+  'cut-end': 'from the cut end',
+  'edge-corner': 'from the corner of the edge',
 };
 
 /** Where a place on a run is measured from. */

@@ -42,6 +42,10 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
       return `so close, more than ${problem.most} would be needed; give at least ${show(problem.least, 'least')}`;
     case 'overlap':
       return `${show(problem.given)} wide, ${show(problem.pitch)} apart, they would overlap; ${missing({ needed: problem.given, room: problem.pitch }, show)}`;
+    case 'bent-and-turned':
+      return 'a strip is either bent or turned at corners; leave one of the two out';
+    case 'not-in-order':
+      return `${show(problem.given)} comes before the one in front of it; give them in order`;
     case 'fewer-than-sewn':
       return `${problem.sewn} are sewn already; give at least ${problem.sewn}`;
     case 'outside':

@@ -1,0 +1,180 @@
+import { type ExactLength, exactLength } from '../lengths/length.ts';
+import { crossingProblems } from './crossing-checks.ts';
+import {
+  type Crossed,
+  type HoleLine,
+  linesOver,
+  linesUnder,
+  nearestSquared,
+} from './crossing-holes.ts';
+import { answerUnless, type Outcome } from './problem.ts';
+
+/** How two holes lie to each other where strips cross. */
+export type Meeting = 'shared' | 'clear' | 'clash';
+
+/** A hole of the upper strip over the lower one. */
+export interface UpperHole {
+  /** On the lower strip: along it from the crossing of the middle lines, and from its middle line. */
+  along: ExactLength;
+  across: ExactLength;
+  /** The worst it meets. */
+  meets: Meeting;
+  /** It is nearer than one hole diameter, clear, to an edge of the lower strip. */
+  nearEdge: boolean;
+}
+
+/** The upper strip laid with some shift. */
+export interface Crossing {
+  /** By how much the upper strip is moved along itself, from how it lies. */
+  shift: ExactLength;
+  pitch: ExactLength;
+  clashes: number;
+  shared: number;
+  /** From the centre of a new hole to the nearest other one, at the least; undefined where none is near. */
+  room: ExactLength | undefined;
+  /** Holes of the upper strip over the lower one. Those that aren't shared are to be punched through it. */
+  holes: readonly UpperHole[];
+}
+
+export interface CrossingPlan {
+  /** As the strips lie. */
+  asLaid: Crossing;
+  /** With the shift that clears most. */
+  best: Crossing;
+  /** Where no shift is clear: with the nearest pitch of the upper strip within ±10 % that is, if any. */
+  otherPitch: Crossing | undefined;
+}
+
+/** Shifts are tried this far apart, then again ten times as fine round the best. */
+const STEP = exactLength(800);
+const FINE = exactLength(80);
+/** Other pitches tried: so many to either side, each this part of the wanted one further off. */
+const OTHERS = 20;
+const OTHER_STEP = 0.005;
+
+/**
+ * Where the holes of two crossing strips come to lie, and the shift of the upper
+ * strip along itself that leaves most room.
+ *
+ * Two holes are *shared* when their centres are within a quarter of a hole, *clear*
+ * when they are two holes or more apart (one diameter of material between), else
+ * they *clash*. All shifts within one pitch are tried, 0.1 mm apart and finer round
+ * the best: no clash and the most room, else the fewest clashes. Derived here.
+ *
+ * Problems: an angle out of range, lengths of nothing, holes that break an edge or
+ * overlap, more holes than are looked at.
+ */
+export function crossing(input: Crossed): Outcome<CrossingPlan> {
+  return answerUnless(crossingProblems(input), () => {
+    const { upper } = input;
+    const asLaid = laid(input, upper.pitch, 0);
+    const best = bestShift(input, upper.pitch);
+    const otherPitch = best.clashes === 0 ? undefined : clearPitch(input);
+    return { ok: true, value: { asLaid, best, otherPitch } };
+  });
+}
+
+function bestShift(input: Crossed, pitch: number): Crossing {
+  const rough = tryShifts(input, pitch, 0, pitch, STEP);
+  const at = tryShifts(input, pitch, rough.shift - STEP, rough.shift + STEP, FINE, rough);
+  return laid(input, pitch, ((at.shift % pitch) + pitch) % pitch);
+}
+
+interface Tried {
+  shift: number;
+  clashes: number;
+  room: number;
+}
+
+function tryShifts(
+  input: Crossed,
+  pitch: number,
+  from: number,
+  to: number,
+  step: number,
+  start?: Tried,
+): Tried {
+  const below = linesUnder(input);
+  let best = start;
+  for (let shift = from; shift < to; shift += step) {
+    const tried = { shift, ...weigh(input, linesOver(input, pitch, shift), below) };
+    if (!best || isBetter(tried, best)) best = tried;
+  }
+  if (!best) throw new RangeError(`no shift to try from ${from} to ${to}`);
+  return best;
+}
+
+function isBetter(one: Tried, other: Tried): boolean {
+  return one.clashes < other.clashes || (one.clashes === other.clashes && one.room > other.room);
+}
+
+/** How many upper holes clash, and how near any that isn't shared comes to another. */
+function weigh(
+  { angle, hole }: Crossed,
+  over: readonly HoleLine[],
+  below: readonly HoleLine[],
+): { clashes: number; room: number } {
+  const turn = (angle * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const [shared, clear] = [(hole / 4) ** 2, (2 * hole) ** 2];
+  let clashes = 0;
+  let room = Number.POSITIVE_INFINITY;
+  for (const { y, start, pitch, first, last } of over) {
+    for (let i = first; i <= last; i++) {
+      const x = start + i * pitch;
+      const near = nearestSquared(below, x * cos - y * sin, x * sin + y * cos);
+      if (near <= shared) continue;
+      if (near < clear) clashes++;
+      if (near < room) room = near;
+    }
+  }
+  return { clashes, room: Math.sqrt(room) };
+}
+
+function clearPitch(input: Crossed): Crossing | undefined {
+  const { upper, hole } = input;
+  for (let i = 1; i <= OTHERS; i++) {
+    for (const off of [-i, i]) {
+      const pitch = upper.pitch * (1 + off * OTHER_STEP);
+      if (pitch <= hole) continue;
+      if (tryShifts(input, pitch, 0, pitch, STEP).clashes > 0) continue;
+      return bestShift(input, pitch);
+    }
+  }
+  return undefined;
+}
+
+function laid(input: Crossed, pitch: number, shift: number): Crossing {
+  const over = linesOver(input, pitch, shift);
+  const below = linesUnder(input);
+  const { clashes, room } = weigh(input, over, below);
+  const holes = over.flatMap((line) => upperHoles(input, line, below));
+  return {
+    shift: exactLength(shift),
+    pitch: exactLength(pitch),
+    clashes,
+    shared: holes.filter(({ meets }) => meets === 'shared').length,
+    room: Number.isFinite(room) ? exactLength(room) : undefined,
+    holes,
+  };
+}
+
+function upperHoles(
+  { angle, hole, lower }: Crossed,
+  { y: own, start, pitch, first, last }: HoleLine,
+  below: readonly HoleLine[],
+): UpperHole[] {
+  const turn = (angle * Math.PI) / 180;
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => {
+    const along = start + (first + i) * pitch;
+    const x = along * Math.cos(turn) - own * Math.sin(turn);
+    const y = along * Math.sin(turn) + own * Math.cos(turn);
+    const near = Math.sqrt(nearestSquared(below, x, y));
+    return {
+      along: exactLength(x),
+      across: exactLength(y),
+      meets: near <= hole / 4 ? 'shared' : near < 2 * hole ? 'clash' : 'clear',
+      nearEdge: lower.width / 2 - Math.abs(y) < 1.5 * hole,
+    };
+  });
+}

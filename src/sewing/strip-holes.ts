@@ -1,0 +1,138 @@
+import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type HolePlace, middleOf } from './centre.ts';
+import { answerUnless, type Outcome, refused } from './problem.ts';
+import type { Mark, Run } from './run.ts';
+import { type StripInput, stripProblems } from './strip.ts';
+import { turnedRows } from './strip-corners.ts';
+import { type FittedRow, fitRow } from './strip-fit.ts';
+
+/** One row of holes, as runs: a single one, or one for each side between corners. */
+export interface HoleRow {
+  runs: readonly Run[];
+  /** Holes of the row; one at a corner counts once. */
+  count: number;
+  /** The pitch on this row: the same all along, but from side to side where there are corners. */
+  pitches: readonly ExactLength[];
+  /** From the outer edge of the strip to the centres of the holes. */
+  across: ExactLength;
+  /** Where the middle of the row is; undefined where there are corners. */
+  middle: HolePlace | undefined;
+}
+
+/** The holes of a strip. */
+export interface StripHoles {
+  rows: readonly HoleRow[];
+  /** Holes in all. */
+  count: number;
+  /** What the pitch wanted leaves over at each end beyond the end asked for; nothing where it is filled. */
+  over: { start: ExactLength; end: ExactLength };
+  /** From the start of the strip to the first hole of any row, and from the last to its end; none on a loop. */
+  ends: { start: ExactLength; end: ExactLength } | undefined;
+}
+
+/**
+ * The holes along a strip, in one row or two.
+ *
+ * Both rows are measured from the same end. Staggered, the second is half a pitch
+ * on, and ends where the first does. Bent flat round a radius R, a row at a from
+ * the outer edge of a strip W wide lies at R + W/2 − a: it has the count of the
+ * middle line and a pitch of its own. At corners a hole stands where the lines of
+ * the margins cross, and each side is filled. Derived here; the corner hole also
+ * in the leathercraft pages of kingslan, "start from the centre".
+ *
+ * Problems: those of `stripProblems`, a length that nothing fits, more holes than
+ * are counted, corners that are no places of the strip.
+ */
+export function stripHoles(input: StripInput): Outcome<StripHoles> {
+  return answerUnless(stripProblems(input), () =>
+    input.corners.length > 0 ? turned(input) : straight(input),
+  );
+}
+
+/** From a cut end to the first hole, where nothing is said. */
+export function usualEnd({ end, pitch }: Pick<StripInput, 'end' | 'pitch'>): ExactLength {
+  return end ?? exactLength(pitch / 2);
+}
+
+function turned(input: StripInput): Outcome<StripHoles> {
+  const found = turnedRows(input, usualEnd(input));
+  if (!found.ok) return refused(found.problem);
+  const { rows } = found;
+  const end = usualEnd(input);
+  const none = exactLength(0);
+  return {
+    ok: true,
+    value: {
+      rows,
+      count: rows.reduce((sum, { count }) => sum + count, 0),
+      over: { start: none, end: none },
+      ends: { start: end, end },
+    },
+  };
+}
+
+function straight(input: StripInput): Outcome<StripHoles> {
+  const { length, pitch, fit, middle, rows: wanted } = input;
+  const end = usualEnd(input);
+  const fitted = fitRow({ length, pitch, end, fit, middle });
+  if (!fitted.ok) return refused(fitted.problem);
+  const first = fit === 'loop' ? betweenCut(fitted.row, wanted) : fitted.row;
+  const plans =
+    wanted === 'one' ? [first] : [first, wanted === 'level' ? first : halfOn(first, input)];
+  const rows = plans.flatMap((plan, i) => (plan ? [holeRow(plan, i, input)] : []));
+  const lasts = plans.flatMap((plan) => (plan ? [plan.last] : []));
+  return {
+    ok: true,
+    value: {
+      rows,
+      count: rows.reduce((sum, { count }) => sum + count, 0),
+      over:
+        fit === 'loop'
+          ? { start: exactLength(0), end: exactLength(0) }
+          : { start: exactLength(first.first - end), end: exactLength(first.last - end) },
+      ends:
+        fit === 'loop' ? undefined : { start: first.first, end: exactLength(Math.min(...lasts)) },
+    },
+  };
+}
+
+/** A loop is cut between holes: midway from the last to the first of them. */
+function betweenCut(row: FittedRow, rows: StripInput['rows']): FittedRow {
+  const first = exactLength(row.pitch / (rows === 'staggered' ? 4 : 2));
+  return { ...row, first, last: exactLength(row.pitch - first) };
+}
+
+/** The second row of two staggered ones; undefined where there is no room for a hole of it. */
+function halfOn(row: FittedRow, input: StripInput): FittedRow | undefined {
+  const half = row.pitch / 2;
+  const end = usualEnd(input);
+  // As many again where the strip goes on that far, as on a loop; else one less.
+  const asMany = input.fit === 'loop' || row.last - half >= end;
+  const count = asMany ? row.count : row.count - 1;
+  if (count === 0) return undefined;
+  return {
+    count,
+    pitch: row.pitch,
+    first: exactLength(row.first + half),
+    last: exactLength(row.last + (asMany ? -half : half)),
+  };
+}
+
+function holeRow(plan: FittedRow, row: number, input: StripInput): HoleRow {
+  const { width, margin, length, radius } = input;
+  const across = exactLength(row === 0 ? margin : width - margin);
+  // On the flat the same length on every row; bent, longer outside and shorter inside.
+  const stretch = radius === undefined ? 1 : (radius + width / 2 - across) / radius;
+  const marks = Array.from({ length: plan.count }, (_, i): Mark => {
+    const at = exactLength((plan.first + i * plan.pitch) * stretch);
+    return { at, label: String(i + 1), kind: i === (plan.count - 1) / 2 ? 'centre' : 'hole' };
+  });
+  const run: Run = { datum: 'cut-end', length: Math.round(length * stretch) as Length, marks };
+  return {
+    runs: [run],
+    count: plan.count,
+    pitches: [exactLength(plan.pitch * stretch)],
+    across,
+    middle: middleOf(plan.count),
+  };
+}

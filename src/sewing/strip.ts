@@ -1,0 +1,86 @@
+import type { Length } from '../lengths/length.ts';
+import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import type { Problem } from './problem.ts';
+
+/** The most holes on one row: no strip of an edging has more, and a list of more helps nobody. */
+export const MOST_HOLES = 2000;
+
+/**
+ * How holes are fitted to a length.
+ * - `split`: the pitch is kept, what is left over goes to both ends alike.
+ * - `far-end`: the pitch is kept from the cut end, what is left over is at the other one.
+ * - `fill`: the pitch nearest to the wanted one that leaves nothing over.
+ * - `loop`: the strip closes on itself, the pitch divides it evenly.
+ */
+export type Fit = 'split' | 'far-end' | 'fill' | 'loop';
+
+/** Where the middle of the strip is to fall. */
+export type Middle = 'any' | 'hole' | 'between';
+
+/** One row of holes; or two, level with each other or shifted by half a pitch. */
+export type Rows = 'one' | 'level' | 'staggered';
+
+export interface StripInput {
+  /** Along the strip, on its middle line where it is bent. */
+  length: Length;
+  width: Length;
+  /** Hole to hole, centre to centre, as wanted. */
+  pitch: Length;
+  /** From the edge to the centres of the holes. */
+  margin: Length;
+  /** Diameter of the punch. */
+  hole: Length;
+  rows: Rows;
+  fit: Fit;
+  middle: Middle;
+  /** From a cut end to the first hole, at least; half the pitch where it is not said. */
+  end?: Length | undefined;
+  /** Of the middle line, where the strip is bent flat. */
+  radius?: Length | undefined;
+  /** Where the edge turns, from the cut end, in order; and the angle inside the corner, in degrees. */
+  corners: readonly Length[];
+  angle: number;
+}
+
+/** What is wrong with a strip whatever is done with it. */
+export function stripProblems(input: StripInput): Problem[] {
+  const { length, width, pitch, margin, hole, end, radius, rows } = input;
+  const alone = [
+    ...mustBePositive('length', length),
+    ...mustBePositive('width', width),
+    ...mustBePositive('pitch', pitch),
+    ...mustBePositive('margin', margin),
+    ...mustBePositive('hole', hole),
+    ...(end === undefined ? [] : mustNotBeNegative('end', end)),
+    ...(radius === undefined ? [] : mustBePositive('radius', radius)),
+  ];
+  if (alone.length > 0) return alone;
+  return [
+    ...(pitch > length
+      ? [{ kind: 'too-long' as const, field: 'pitch', most: length, given: pitch }]
+      : []),
+    ...(pitch <= hole
+      ? [{ kind: 'not-over' as const, field: 'pitch', over: hole, given: pitch }]
+      : []),
+    ...acrossProblems(width, margin, hole, rows),
+    ...bendProblems(input),
+  ];
+}
+
+/** Holes must not break an edge, nor the two rows each other. */
+function acrossProblems(width: Length, margin: Length, hole: Length, rows: Rows): Problem[] {
+  const half = (hole / 2) as Length;
+  if (margin <= half) return [{ kind: 'not-over', field: 'margin', over: half, given: margin }];
+  const most = (
+    rows === 'one' ? width - half : (width - (rows === 'level' ? hole : 0)) / 2
+  ) as Length;
+  return margin >= most ? [{ kind: 'not-under', field: 'margin', under: most, given: margin }] : [];
+}
+
+/** A strip bent round less than half its width has no inner edge left. */
+function bendProblems({ radius, width, corners }: StripInput): Problem[] {
+  if (radius === undefined) return [];
+  if (corners.length > 0) return [{ kind: 'bent-and-turned', field: 'radius' }];
+  const half = (width / 2) as Length;
+  return radius <= half ? [{ kind: 'not-over', field: 'radius', over: half, given: radius }] : [];
+}
