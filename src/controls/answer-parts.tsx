@@ -4,7 +4,8 @@ import { adopt } from './adopt.ts';
 import css from './answer-parts.css?inline';
 import type { Bench } from './bench.ts';
 import type { Answer, Line } from './calculation.ts';
-import { FigureOf, ListOfMarks } from './parts.tsx';
+import { FigureView } from './figure-view.tsx';
+import { MarkList } from './mark-list.tsx';
 import { Rich } from './rich.tsx';
 
 adopt(css);
@@ -15,17 +16,20 @@ interface Props {
   scroller: RefObject<HTMLElement | null>;
 }
 
-/** What can be read after the answer: every mark, drawings, further lines, how it was got. */
+/**
+ * What can be read after the answer: every mark, drawings, further lines, how it was got.
+ * All of it comes at once: what stands below would move if one part came after another.
+ */
 export function AnswerParts({ answer, bench, scroller }: Props) {
   return (
     <>
       {answer.runs
         .filter(({ run }) => run.marks.length > 1)
         .map(({ name, run }) => (
-          <ListOfMarks key={name} run={run} bench={bench} scroller={scroller} />
+          <MarkList key={name} run={run} bench={bench} scroller={scroller} />
         ))}
       {answer.figures?.map((drawn) => (
-        <FigureOf key={drawn.name} {...drawn} />
+        <FigureView key={drawn.name} {...drawn} />
       ))}
       <Lines lines={answer.lines} />
       {answer.cautions.map((caution) => (

@@ -1,4 +1,5 @@
 import type { Figure } from '../drawing/figure.ts';
+import type { ExactLength, Length } from '../lengths/length.ts';
 import type { ReadFault } from '../lengths/read-fault.ts';
 import type { Shown } from '../lengths/show-length.ts';
 import type { Problem } from '../sewing/problem.ts';
@@ -63,6 +64,8 @@ export interface NamedRun {
   /** What one mark is called: "Hook". */
   item: string;
   run: Run;
+  /** Where the run lies on a strip: what a template of several rows is drawn by. */
+  strip?: { across: ExactLength; width: Length; hole: Length };
 }
 
 export interface Answer {

@@ -21,12 +21,6 @@ export function later<Props extends object>(
   };
 }
 
-/** The run's marks as a list. */
-export const ListOfMarks = later(() => import('./mark-list.tsx').then((part) => part.MarkList));
-
-/** A drawing to scale. */
-export const FigureOf = later(() => import('./figure-view.tsx').then((part) => part.FigureView));
-
 /** Why there is no answer. */
 export const FaultsOf = later(() => import('./fault-list.tsx').then((part) => part.FaultList));
 

@@ -1,4 +1,5 @@
 import type { Figure, FigureShape } from './figure.ts';
+import { circle } from './strip-figure.ts';
 
 /** Holes drawn at most: of a longer row, those round the middle. */
 const MOST_DRAWN = 15;
@@ -22,10 +23,7 @@ export function countedRow(count: number, pitch: number): Figure {
   const radius = pitch * 0.22;
   const holes = Array.from(
     { length: drawn },
-    (_, i): FigureShape => ({
-      line: 'cut',
-      points: circle(place(first + i), radius),
-    }),
+    (_, i): FigureShape => circle({ x: place(first + i), y: 0 }, radius),
   );
   const edge = pitch * 0.9;
   const [from, to] = [place(first) - pitch, place(first + drawn - 1) + pitch];
@@ -54,13 +52,6 @@ export function countedRow(count: number, pitch: number): Figure {
       }),
     ),
   ];
-}
-
-function circle(x: number, radius: number) {
-  return Array.from({ length: 13 }, (_, i) => {
-    const turn = (i / 12) * 2 * Math.PI;
-    return { x: x + radius * Math.cos(turn), y: radius * Math.sin(turn) };
-  });
 }
 
 /** How far a number reaches left of its hole, in pitches: two beside the middle lean away from it. */

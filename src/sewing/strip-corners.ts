@@ -1,8 +1,7 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import type { Problem } from './problem.ts';
 import type { Mark, Run } from './run.ts';
-import { MOST_HOLES, type StripInput } from './strip.ts';
-import type { HoleRow } from './strip-holes.ts';
+import { type HoleRow, MOST_HOLES, type StripInput } from './strip.ts';
 
 /** Sharper or blunter corners are not edged in one strip. Ours, no source. */
 const SHARPEST = 20;

@@ -1,23 +1,10 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { type HolePlace, middleOf } from './centre.ts';
+import { middleOf } from './hole-place.ts';
 import { answerUnless, type Outcome, refused } from './problem.ts';
 import type { Mark, Run } from './run.ts';
-import { type StripInput, stripProblems } from './strip.ts';
+import { type HoleRow, type StripInput, stripProblems } from './strip.ts';
 import { turnedRows } from './strip-corners.ts';
 import { type FittedRow, fitRow } from './strip-fit.ts';
-
-/** One row of holes, as runs: a single one, or one for each side between corners. */
-export interface HoleRow {
-  runs: readonly Run[];
-  /** Holes of the row; one at a corner counts once. */
-  count: number;
-  /** The pitch on this row: the same all along, but from side to side where there are corners. */
-  pitches: readonly ExactLength[];
-  /** From the outer edge of the strip to the centres of the holes. */
-  across: ExactLength;
-  /** Where the middle of the row is; undefined where there are corners. */
-  middle: HolePlace | undefined;
-}
 
 /** The holes of a strip. */
 export interface StripHoles {

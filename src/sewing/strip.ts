@@ -1,6 +1,8 @@
-import type { Length } from '../lengths/length.ts';
+import type { ExactLength, Length } from '../lengths/length.ts';
+import type { HolePlace } from './hole-place.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
+import type { Run } from './run.ts';
 
 /** The most holes on one row: no strip of an edging has more, and a list of more helps nobody. */
 export const MOST_HOLES = 2000;
@@ -40,6 +42,19 @@ export interface StripInput {
   /** Where the edge turns, from the cut end, in order; and the angle inside the corner, in degrees. */
   corners: readonly Length[];
   angle: number;
+}
+
+/** One row of holes, as runs: a single one, or one for each side between corners. */
+export interface HoleRow {
+  runs: readonly Run[];
+  /** Holes of the row; one at a corner counts once. */
+  count: number;
+  /** The pitch on this row: the same all along, but from side to side where there are corners. */
+  pitches: readonly ExactLength[];
+  /** From the outer edge of the strip to the centres of the holes. */
+  across: ExactLength;
+  /** Where the middle of the row is; undefined where there are corners. */
+  middle: HolePlace | undefined;
 }
 
 /** What is wrong with a strip whatever is done with it. */

@@ -1,23 +1,5 @@
-import type { HolePlace } from '../sewing/centre.ts';
-
-const PARTS: Readonly<Record<number, string>> = {
-  0.125: '1/8',
-  0.25: '1/4',
-  0.375: '3/8',
-  0.5: 'half',
-  0.625: '5/8',
-  0.75: '3/4',
-  0.875: '7/8',
-};
-
-/** A place on a row of holes, in words. */
-function place({ hole, beyond }: HolePlace): string {
-  if (beyond === 0) return `hole ${hole}`;
-  const part = PARTS[beyond] ?? String(beyond);
-  return beyond === 0.5
-    ? `between holes ${hole} and ${hole + 1}`
-    : `${part} of the way from hole ${hole} to ${hole + 1}`;
-}
+import type { HolePlace } from '../sewing/hole-place.ts';
+import { holeWords } from './hole-words.ts';
 
 /** Finding the middle of a row by counting its holes. */
 export const centreWords = {
@@ -31,7 +13,7 @@ export const centreWords = {
   notGiven: 'not given',
   count: 'Count',
   holes: 'holes',
-  place,
+  place: holeWords.place,
   middle: (at: HolePlace, each: number) =>
     at.beyond === 0
       ? `The middle is hole ${at.hole}: ${each} on each side.`
@@ -50,8 +32,7 @@ export const centreWords = {
       ? `(${count} + 1) ÷ 2 = ${(count + 1) / 2}.`
       : `${count} ÷ 2 = ${count / 2}, so between ${count / 2} and ${count / 2 + 1}.`,
   source: 'Counting, derived here.',
-  punch:
-    'Punch on end grain or board, square to the leather, never towards or above the hand behind.',
+  punch: holeWords.punch,
   tally: {
     end: (other: boolean) => (other ? 'From the other end' : 'From this end'),
     more: 'One more hole',

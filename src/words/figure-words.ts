@@ -5,4 +5,6 @@ export const figureWords = {
   stitch: 'stitch line',
   cut: 'cut line',
   measure: 'measure',
+  hole: 'hole, made',
+  clash: 'clash',
 };

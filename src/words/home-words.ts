@@ -14,6 +14,7 @@ export const SCREEN_WORDS = {
   hem: 'Hem',
   closures: 'Closures',
   centre: 'Centre by counting',
+  edging: 'Edging strips',
   sizes: 'Stitches, buttons, needles',
   tape: 'Read a tape',
   garments: 'Garments',

@@ -24,6 +24,8 @@ export const SCREENS: readonly Screen[] = [
   { name: 'mitred corner', hash: '#/corner' },
   { name: 'centre by counting', hash: '#/centre' },
   { name: 'counting', hash: '#/centre/count', from: '#/centre' },
+  { name: 'edging strips', hash: '#/edging' },
+  { name: 'crossing strips', hash: '#/crossing' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'reading a tape', hash: '#/tape' },

@@ -1,12 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { LONGEST, mm, toMm, ZERO } from '../../src/lengths/length.ts';
-import {
-  type Counted,
-  type CountInput,
-  centreByCount,
-  type HolePlace,
-} from '../../src/sewing/centre.ts';
+import { type Counted, type CountInput, centreByCount } from '../../src/sewing/centre.ts';
+import type { HolePlace } from '../../src/sewing/hole-place.ts';
 
 function solved(input: CountInput): Counted {
   const outcome = centreByCount(input);

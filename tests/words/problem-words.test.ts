@@ -27,6 +27,8 @@ const EACH: { [Kind in Problem['kind']]: Extract<Problem, { kind: Kind }> } = {
   'fewer-than-sewn': { kind: 'fewer-than-sewn', field: 'count', sewn: 4, given: 3 },
   outside: { kind: 'outside', field: 'level', given: mm(90), least: mm(10), most: mm(80) },
   'out-of-range': { kind: 'out-of-range', field: 'us', given: 3, least: 9, most: 23 },
+  'bent-and-turned': { kind: 'bent-and-turned', field: 'radius' },
+  'not-in-order': { kind: 'not-in-order', field: 'corners', given: mm(90) },
   twice: { kind: 'twice', field: 'sewn', given: mm(30) },
 };
 

@@ -1,0 +1,56 @@
+import type { Meeting } from '../sewing/strip-crossing.ts';
+import type { Figure, FigureShape, Point } from './figure.ts';
+import { circle } from './strip-figure.ts';
+
+/** Two crossing strips as they are drawn, in mm from the crossing of their middle lines. */
+export interface DrawnCrossing {
+  /** Widths. */
+  lower: number;
+  upper: number;
+  /** Between the strips, in degrees. */
+  angle: number;
+  hole: number;
+  /** Holes of the lower strip that are there. */
+  made: readonly Point[];
+  /** Holes of the upper strip over it. */
+  over: readonly (Point & { meets: Meeting })[];
+}
+
+/** The crossing to scale, the lower strip level: what is made, what is to be punched, what clashes. */
+export function crossingFigure(drawn: DrawnCrossing): Figure {
+  const { lower, upper, angle, hole, made, over } = drawn;
+  const turn = (angle * Math.PI) / 180;
+  const half = (lower + Math.abs(Math.cos(turn)) * upper) / 2 / Math.sin(turn);
+  const other = (upper + Math.abs(Math.cos(turn)) * lower) / 2 / Math.sin(turn);
+  const onUpper = (along: number, across: number): Point => ({
+    x: along * Math.cos(turn) - across * Math.sin(turn),
+    y: along * Math.sin(turn) + across * Math.cos(turn),
+  });
+  const far = 1.25;
+  const edge = (points: readonly Point[]): FigureShape => ({ line: 'cloth', points });
+  return [
+    ...[-lower / 2, lower / 2].map((y) =>
+      edge([
+        { x: -other * far, y },
+        { x: other * far, y },
+      ]),
+    ),
+    ...[-upper / 2, upper / 2].map((across) =>
+      edge([onUpper(-half * far, across), onUpper(half * far, across)]),
+    ),
+    ...made.map((at) => circle(at, hole / 2, 'hole')),
+    ...over.filter(({ meets }) => meets !== 'shared').map((at) => circle(at, hole / 2)),
+    ...over.filter(({ meets }) => meets === 'clash').flatMap((at) => cross(at, hole)),
+  ];
+}
+
+/** A clash is crossed out, so that it is told by shape too. */
+function cross({ x, y }: Point, arm: number): FigureShape[] {
+  return [-1, 1].map((way) => ({
+    line: 'clash',
+    points: [
+      { x: x - arm, y: y - way * arm },
+      { x: x + arm, y: y + way * arm },
+    ],
+  }));
+}

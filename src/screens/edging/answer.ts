@@ -1,0 +1,144 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Answer, Line, NamedRun } from '../../controls/calculation.ts';
+import { exactly, onTape } from '../../controls/tape-text.ts';
+import { stripCorner, stripPart } from '../../drawing/strip-figure.ts';
+import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
+import type { StripInput } from '../../sewing/strip.ts';
+import { type StripHoles, usualEnd } from '../../sewing/strip-holes.ts';
+import { strikesOf, websOf } from '../../sewing/strip-material.ts';
+import { edgingWords as words } from '../../words/edging-words.ts';
+import { holeWords } from '../../words/hole-words.ts';
+import { joinLine } from './joins.ts';
+import type { EdgingInput } from './read.ts';
+
+type Show = (x: ExactLength) => string;
+
+/** Less than a thousandth of a millimetre is nothing left over. */
+const NOTHING = 8;
+
+/** The holes of a strip as an answer. */
+export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench): Answer {
+  const { strip, teeth } = input;
+  const show: Show = (x) => exactly(x, bench);
+  const webs = websOf(strip, holes);
+  const strikes = teeth === undefined ? undefined : strikesOf(strip, holes, teeth);
+  const joins = joinLine(input, holes, bench);
+  return {
+    headline: { number: String(holes.count), after: words.holes },
+    sentence: sentence(strip, holes, bench),
+    lines: [
+      ...pitchLines(strip, holes, show),
+      ...leftLines(strip, holes, show),
+      ...middleLines(holes),
+      ...webs.map(({ place, clear }) => ({ label: words.webs[place], value: show(clear) })),
+      ...(strikes ? [{ label: words.strikes(teeth ?? 0), value: String(strikes.count) }] : []),
+      ...joins.lines,
+    ],
+    offers: [],
+    warnings: [
+      ...webs.flatMap(({ place, clear, thin }) =>
+        thin ? [words.thin(place, show(clear), show(strip.hole))] : [],
+      ),
+      ...(strikes && !strikes.fits ? [words.ironOff(show(strikes.off))] : []),
+      ...joins.warnings,
+    ],
+    cautions: [holeWords.punch],
+    runs: runsOf(strip, holes),
+    figures: figures(strip, holes),
+    workings: workings(strip, holes, show),
+  };
+}
+
+function sentence(strip: StripInput, { rows, count, ends }: StripHoles, bench: Bench): string {
+  if (strip.corners.length > 0) return words.turned(count, strip.corners.length);
+  const each = rows.map((row) => ({
+    count: row.count,
+    pitch: exactly(row.pitches[0] ?? exactLength(0), bench),
+  }));
+  return words.sentence(each, ends && onTape(ends.start, bench));
+}
+
+function pitchLines({ pitch }: StripInput, { rows }: StripHoles, show: Show): Line[] {
+  return rows.flatMap(({ pitches, count, runs }, i) => {
+    if (count < 2) return [];
+    const row = words.row(i + 1, rows.length);
+    return pitches.map((own, side) => {
+      const off = exactLength(own - pitch);
+      const by = off > 0 ? words.more(show(off)) : words.less(show(exactLength(-off)));
+      const name = runs.length > 1 ? words.side(row, side + 1) : row;
+      const value = Math.abs(off) < NOTHING ? show(own) : words.changed(show(own), by);
+      return { label: words.pitch(name), value };
+    });
+  });
+}
+
+function leftLines({ fit, corners }: StripInput, { over }: StripHoles, show: Show): Line[] {
+  if (corners.length > 0 || over.start + over.end < NOTHING) return [];
+  const value =
+    fit === 'far-end' ? words.leftFar(show(over.end)) : words.leftBoth(show(over.start));
+  return [{ label: words.left, value }];
+}
+
+function middleLines({ rows }: StripHoles): Line[] {
+  return rows.flatMap(({ middle }, i) =>
+    middle
+      ? [{ label: words.middleOf(words.row(i + 1, rows.length)), value: words.place(middle) }]
+      : [],
+  );
+}
+
+function runsOf({ width, hole }: StripInput, { rows }: StripHoles): NamedRun[] {
+  return rows.flatMap(({ runs, across }, i) => {
+    const row = words.row(i + 1, rows.length);
+    const strip = { across, width, hole };
+    return runs.map((run, side) => ({
+      name: runs.length > 1 ? words.side(row, side + 1) : row,
+      item: words.hole,
+      run,
+      strip,
+    }));
+  });
+}
+
+function figures(strip: StripInput, { rows }: StripHoles): NonNullable<Answer['figures']> {
+  const drawn = {
+    length: toMm(strip.length),
+    width: toMm(strip.width),
+    pitch: toMm(strip.pitch),
+    hole: toMm(strip.hole),
+    radius: strip.radius === undefined ? undefined : toMm(strip.radius),
+    rows: rows.map(({ across, runs }) => ({
+      across: toMm(across),
+      sides: runs.map(({ marks }) => marks.map(({ at }) => toMm(at))),
+    })),
+  };
+  if (strip.corners.length > 0) {
+    return [
+      {
+        name: words.corner,
+        figure: stripCorner(drawn, toMm(strip.corners[0] as ExactLength), strip.angle),
+      },
+    ];
+  }
+  return [
+    { name: words.start, figure: stripPart(drawn, 'start') },
+    { name: words.centre, figure: stripPart(drawn, 'middle') },
+  ];
+}
+
+function workings(strip: StripInput, { rows }: StripHoles, show: Show): Answer['workings'] {
+  const [row] = rows;
+  const loop = strip.fit === 'loop';
+  const room = loop ? strip.length : exactLength(strip.length - 2 * usualEnd(strip));
+  const spaces = (row?.count ?? 0) - (loop ? 0 : 1);
+  const straight = strip.corners.length === 0 && strip.radius === undefined && row;
+  const own = row?.pitches[0] ?? strip.pitch;
+  return [
+    {
+      formula:
+        straight && spaces > 0 ? words.formula[strip.fit](show(room), show(own), spaces) : '',
+      source: words.derived,
+    },
+    { formula: words.usual, source: words.usualSource },
+  ];
+}

@@ -1,0 +1,36 @@
+import type { Draft, Field } from '../../controls/calculation.ts';
+import { chosen, fieldsCalled } from '../../controls/fields.ts';
+import type { Fit, Middle, Rows } from '../../sewing/strip.ts';
+import { edgingWords as words } from '../../words/edging-words.ts';
+
+const { length, lengths, optional, optionalCount, number, choice } = fieldsCalled(words.labels);
+
+export const rowsOf = (draft: Draft): Rows => chosen(draft, 'rows', words.rows);
+export const fitOf = (draft: Draft): Fit => chosen(draft, 'fit', words.fit);
+export const middleOf = (draft: Draft): Middle => chosen(draft, 'middle', words.middle);
+
+/** Whether anything was given that may be left out. */
+export function isGiven(draft: Draft, key: string): boolean {
+  return (draft[key] ?? '').trim() !== '';
+}
+
+/** The fields for what has been chosen: what always matters first. */
+export function edgingFields(draft: Draft): Field[] {
+  const turned = isGiven(draft, 'corners');
+  const loop = fitOf(draft) === 'loop' && !turned;
+  return [
+    length('length'),
+    length('pitch'),
+    choice('rows', words.rows),
+    ...(turned ? [] : [choice('fit', words.fit), choice('middle', words.middle)]),
+    length('width'),
+    length('margin'),
+    length('hole'),
+    ...(loop ? [] : [optional('end', words.halfPitch)]),
+    ...(loop ? [] : [lengths('corners', words.none)]),
+    ...(turned && !loop ? [number('angle')] : [optional('radius', words.straight)]),
+    optionalCount('teeth', words.notGiven),
+    optional('stock', words.notGiven),
+    ...(isGiven(draft, 'stock') ? [lengths('crossings', words.none)] : []),
+  ];
+}

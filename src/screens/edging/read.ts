@@ -1,0 +1,57 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Draft } from '../../controls/calculation.ts';
+import type { DraftReader } from '../../controls/draft.ts';
+import { countOf, lengthsOf, numberOf } from '../../controls/draft-numbers.ts';
+import type { Length } from '../../lengths/length.ts';
+import type { StripInput } from '../../sewing/strip.ts';
+import { edgingFields, fitOf, isGiven, middleOf, rowsOf } from './fields.ts';
+
+/** What was typed of a strip, its iron and its pieces. */
+export interface EdgingInput {
+  strip: StripInput;
+  teeth: number | undefined;
+  stock: Length | undefined;
+  crossings: readonly Length[];
+}
+
+/** Reads only the fields that are shown; undefined when something could not be read. */
+export function edgingInput(
+  read: DraftReader,
+  draft: Draft,
+  bench: Bench,
+): EdgingInput | undefined {
+  const shown = new Set(edgingFields(draft).map(({ key }) => key));
+  const maybe = (key: string) => (shown.has(key) ? read.maybeLength(key) : undefined);
+  const list = (key: string) =>
+    shown.has(key) && isGiven(draft, key) ? lengthsOf(read, key, bench) : [];
+  const [length, pitch, width, margin, hole] = (
+    ['length', 'pitch', 'width', 'margin', 'hole'] as const
+  ).map((key) => read.length(key));
+  const angle = shown.has('angle') ? numberOf(read, 'angle') : 90;
+  const rest = { end: maybe('end'), radius: maybe('radius'), corners: list('corners') };
+  const teeth = isGiven(draft, 'teeth') ? countOf(read, 'teeth') : undefined;
+  const more = { teeth, stock: maybe('stock'), crossings: list('crossings') };
+  if (read.faults.length > 0 || angle === undefined) return undefined;
+  if (
+    length === undefined ||
+    pitch === undefined ||
+    width === undefined ||
+    margin === undefined ||
+    hole === undefined
+  ) {
+    return undefined;
+  }
+  const choices = { rows: rowsOf(draft), fit: shown.has('fit') ? fitOf(draft) : 'fill' } as const;
+  const strip = {
+    length,
+    pitch,
+    width,
+    margin,
+    hole,
+    ...choices,
+    middle: middleOf(draft),
+    angle,
+    ...rest,
+  };
+  return { strip, ...more };
+}

@@ -1,0 +1,53 @@
+/** Two strips of holes laid across each other. */
+export const crossingWords = {
+  title: 'Crossing strips',
+  labels: {
+    angle: 'Angle between them',
+    hole: 'Punch, across',
+    pitch: 'Lower: hole to hole',
+    width: 'Lower: wide',
+    margin: 'Lower: edge to hole',
+    rows: 'Lower: rows',
+    phase: 'Lower: crossing to hole',
+    upperPitch: 'Upper: hole to hole',
+    upperWidth: 'Upper: wide',
+    upperMargin: 'Upper: edge to hole',
+    upperRows: 'Upper: rows',
+    upperPhase: 'Upper: crossing to hole',
+  },
+  nothing: 'nothing',
+  move: 'to move the upper strip along',
+  stay: 'to move: it lies well',
+  clear: (room: string | undefined) =>
+    room === undefined
+      ? 'Then no hole meets another that is not shared.'
+      : `Then no hole clashes: from any new one to the nearest other it is ${room}, centre to centre.`,
+  least: (clashes: number) => `No shift is clear. This one has the fewest clashes: ${clashes}.`,
+  laid: 'As they lie',
+  laidIs: (shared: number, clear: number, clashes: number) =>
+    `${shared} shared, ${clear} clear, ${clashes} clashing`,
+  moved: 'Moved',
+  room: 'Nearest, centre to centre',
+  newHoles: 'New holes through the lower strip',
+  newHole: (number: number) => `New hole ${number}`,
+  place: (along: string, forward: boolean, across: string, side: 'first' | 'second' | 'middle') => {
+    const way = forward ? 'past' : 'before';
+    const off =
+      side === 'middle'
+        ? 'on the middle line'
+        : `${across} from the middle line, on the side of the ${side} row`;
+    return `${along} ${way} the crossing, ${off}`;
+  },
+  further: (count: number) => `and ${count} more, as drawn`,
+  nearEdge: (count: number) =>
+    `${count} of them come nearer to the lower strip’s edge than one hole’s width: they may tear out.`,
+  clashing: (count: number) =>
+    `${count} ${count === 1 ? 'hole is' : 'holes are'} less than one hole’s width from another: the leather between may tear (common practice, no source).`,
+  takeShift: (by: string) => `Move it by ${by}`,
+  takePitch: (pitch: string) => `Hole to hole ${pitch} on the upper strip: clear`,
+  noPitch:
+    'No pitch within 10 % of it is clear either: change the angle, a margin, or leave holes out where they cross.',
+  figure: 'The crossing, moved, lower strip level',
+  rule: 'Shared: centres within a quarter of a hole. Clear: two holes apart or more. Else they clash.',
+  derived: 'Every shift within one pitch tried, 0.1 mm apart; derived here.',
+};

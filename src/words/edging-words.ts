@@ -1,0 +1,101 @@
+import type { HolePlace } from '../sewing/hole-place.ts';
+import type { WebPlace } from '../sewing/strip-material.ts';
+import { holeWords } from './hole-words.ts';
+
+const WEBS: Readonly<Record<WebPlace, string>> = {
+  along: 'Left from hole to hole',
+  rows: 'Left from row to row',
+  edge: 'Left to the edge',
+  end: 'Left to the cut end',
+};
+
+/** Holes along a strip. */
+export const edgingWords = {
+  title: 'Edging: holes along a strip',
+  labels: {
+    length: 'Strip, long',
+    width: 'Strip, wide',
+    pitch: 'Hole to hole',
+    margin: 'Edge to hole, centre',
+    hole: 'Punch, across',
+    rows: 'Rows',
+    fit: 'Pitch',
+    middle: 'Middle of the strip',
+    end: 'Cut end to first hole',
+    radius: 'Bent round a radius of',
+    corners: 'Turns a corner at',
+    angle: 'Angle of the corner',
+    teeth: 'Teeth of the iron',
+    stock: 'To join from pieces of',
+    crossings: 'Crossed at',
+  },
+  rows: { one: 'One', level: 'Two, level', staggered: 'Two, staggered' },
+  fit: {
+    split: 'Kept, ends alike',
+    'far-end': 'Kept, rest at far end',
+    fill: 'Fill the length',
+    loop: 'Close a loop',
+  },
+  middle: { any: 'Anywhere', hole: 'On a hole', between: 'Between holes' },
+  notGiven: 'not given',
+  halfPitch: 'half the pitch',
+  straight: 'straight',
+  none: 'none',
+  holes: 'holes',
+  hole: 'Hole',
+  row: (row: number, rows: number) => (rows === 1 ? 'Holes' : `Row ${row}`),
+  side: (row: string, side: number) => `${row}, side ${side}`,
+  sentence: (rows: readonly { count: number; pitch: string }[], first: string | undefined) => {
+    const each = rows.map(({ count, pitch }, i) =>
+      rows.length === 1
+        ? `${count} holes, ${pitch} apart`
+        : `row ${i + 1}: ${count} holes, ${pitch} apart`,
+    );
+    const said = each.join('; ');
+    const begin =
+      first === undefined ? 'Cut between two holes.' : `The first is ${first} from the cut end.`;
+    return `${said.charAt(0).toUpperCase()}${said.slice(1)}. ${begin}`;
+  },
+  turned: (holes: number, corners: number) =>
+    `${holes} holes, one in each corner. ${corners === 1 ? 'Each side is' : 'All sides are'} filled by itself.`,
+  pitch: (row: string) => `${row}: hole to hole`,
+  changed: (pitch: string, by: string) => `${pitch} (${by} than wanted)`,
+  more: (by: string) => `${by} more`,
+  less: (by: string) => `${by} less`,
+  left: 'Left over',
+  leftBoth: (each: string) => `${each} more at each end`,
+  leftFar: (length: string) => `${length} more at the far end`,
+  middleOf: (row: string) => `${row}: middle`,
+  place: (at: HolePlace) => holeWords.place(at),
+  webs: WEBS,
+  thin: (place: WebPlace, clear: string, hole: string) =>
+    `${WEBS[place]}: ${clear}, less than one hole of ${hole}. It may tear (common practice, no source).`,
+  strikes: (teeth: number) => `Strikes of ${teeth} teeth`,
+  ironOff: (off: string) =>
+    `The iron’s teeth stand at the pitch that was wanted: over its length they would be ${off} off. Mark each hole.`,
+  joins: 'Join at',
+  pieces: (pieces: number, at: string) => `${at}: ${pieces} pieces`,
+  onePiece: 'no join: one piece is enough',
+  noJoins:
+    'There is no place between holes that such pieces reach. Give longer ones, or fewer crossings.',
+  thinJoin:
+    'A join comes nearer to a hole than one hole’s width: join it slanted, or skive and lap it.',
+  start: 'The start of the strip',
+  centre: 'The middle of the strip',
+  corner: 'The first corner',
+  formula: {
+    split: (room: string, pitch: string, spaces: number) =>
+      `${room} ÷ ${pitch} = ${spaces} spaces and what is left over.`,
+    'far-end': (room: string, pitch: string, spaces: number) =>
+      `${room} ÷ ${pitch} = ${spaces} spaces and what is left over.`,
+    fill: (room: string, pitch: string, spaces: number) => `${room} ÷ ${spaces} spaces = ${pitch}.`,
+    loop: (room: string, pitch: string, spaces: number) => `${room} ÷ ${spaces} holes = ${pitch}.`,
+  },
+  derived: 'Counting and geometry, derived here.',
+  usual:
+    'Hole to hole for lace under 1/8 in: 3/16 or 1/4 in; wider lace: 5/16 to 3/8 in. From the edge as wide as the lace.',
+  usualSource: 'Texas 4-H L-382, Lacing Leather',
+  count: 'Find its middle',
+  crossing: 'Crossing strips',
+  lacing: 'Lace for it',
+};

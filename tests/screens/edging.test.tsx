@@ -1,0 +1,106 @@
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { afterEach, expect, test } from 'vitest';
+import { edging } from '../../src/screens/edging/edging.ts';
+import { benchOf } from '../controls/helpers.ts';
+import { answer, answerTo, open, type } from './helpers.tsx';
+
+afterEach(cleanup);
+
+test('a strip has its holes, its pitch and its middle, as marks to be followed', async () => {
+  open(edging, { length: '40', pitch: '8 mm' });
+  const said = await answer();
+  expect(said).toMatch(/^50 +holes/);
+  expect(said).toContain('50 holes, 0.8 cm apart. The first is 0.4 cm from the cut end.');
+  expect(said).toContain('Holes: middlebetween holes 25 and 26');
+  expect(said).toContain('Punch on end grain');
+  expect(screen.getByRole('button', { name: 'Follow' })).toBeTruthy();
+  expect(await screen.findByRole('img', { name: 'The start of the strip' })).toBeTruthy();
+});
+
+test('filling the length says by how much the pitch changes', async () => {
+  open(edging, { length: '40.3', fit: 'fill' });
+  expect(await answer()).toMatch(/Holes: hole to hole0\.806 cm \(0\.006 cm more than wanted\)/);
+});
+
+test('two staggered rows are two runs from the same end', async () => {
+  const { runs, headline } = answerTo(edging, { rows: 'staggered' });
+  expect(headline.number).toBe('99');
+  expect(runs.map(({ name, run }) => [name, run.datum, run.marks.length])).toEqual([
+    ['Row 1', 'cut-end', 50],
+    ['Row 2', 'cut-end', 49],
+  ]);
+});
+
+test('a corner is drawn, and each side has its own run', async () => {
+  open(edging, { length: '50', corners: '20', rows: 'level' });
+  expect(await answer()).toContain('one in each corner');
+  expect(await screen.findByRole('img', { name: 'The first corner' })).toBeTruthy();
+  expect(screen.queryByLabelText(/^Pitch/)).toBeNull();
+  const { runs } = answerTo(edging, { length: '50', corners: '20' });
+  expect(runs.map(({ name }) => name)).toEqual(['Holes, side 1', 'Holes, side 2']);
+});
+
+test('iron, joins and what is left between the holes are said', async () => {
+  open(edging, { length: '20', teeth: '4', stock: '15' });
+  const said = await answer();
+  expect(said).toContain('Strikes of 4 teeth8');
+  expect(said).toMatch(/Join at\d+(\.\d)? cm: 2 pieces/);
+  expect(said).toContain('Left from hole to hole0.6 cm');
+  cleanup();
+  open(edging, { pitch: '3.5 mm', stock: '3 mm' });
+  const thin = await answer();
+  expect(thin).toContain('It may tear (common practice, no source)');
+  expect(thin).toContain('There is no place between holes that such pieces reach');
+});
+
+test('what is worked out goes along to counting, to a crossing and to the lace', () => {
+  const bench = benchOf();
+  const draft = { ...edging.start(bench), u: 'cm', rows: 'staggered' };
+  const carried = Object.fromEntries(
+    (edging.beside ?? []).map(({ id, carry }) => [id, carry?.(draft, bench)]),
+  );
+  expect(carried.centre).toMatchObject({ count: '50', pitch: '0.8 cm', measured: '39.2 cm' });
+  expect(carried.crossing).toMatchObject({
+    pitch: '0.8',
+    upperPitch: '0.8',
+    upperRows: 'staggered',
+  });
+  expect(carried.lacing).toMatchObject({ holes: '50', pitch: '0.8 cm', margin: '0.5' });
+});
+
+const WRONG: [string, Record<string, string>, RegExp][] = [
+  [
+    'a pitch longer than the strip',
+    { pitch: '50' },
+    /Hole to hole: 50 cm is too long; give at most 40 cm/,
+  ],
+  [
+    'holes that break the edge',
+    { margin: '1 mm' },
+    /Edge to hole, centre: 0\.1 cm must be more than 0\.1 cm/,
+  ],
+  [
+    'a loop too short',
+    { fit: 'loop', length: '1' },
+    /Strip, long: this needs 2\.4 cm and there is 1 cm/,
+  ],
+  ['a bend without inside', { radius: '1' }, /Bent round a radius of: 1 cm must be more than 1 cm/],
+  ['corners out of order', { corners: '20; 10' }, /Turns a corner at: .*in order/],
+  ['an iron of one tooth', { teeth: '1' }, /Teeth of the iron: give a number from 2 to 30/],
+  ['no pieces', { stock: '0' }, /To join from pieces of: give more than nothing/],
+];
+
+test.each(WRONG)('%s: the field and the mend are named', async (_, set, said) => {
+  open(edging, set);
+  expect(await answer()).toMatch(said);
+});
+
+test('in inches the same, typed by hand', async () => {
+  open(edging, {}, benchOf({ unit: 'in' }));
+  type('Strip, long', '7');
+  type('Hole to hole', '1');
+  type('Edge to hole', '3/8');
+  fireEvent.input(screen.getByLabelText(/^Cut end to first hole/), { target: { value: '1/2' } });
+  // oaksidesaddlery.uk: seven holes a strap width apart, the fourth in the middle.
+  expect(await answer()).toContain('Holes: middlehole 4');
+});
