@@ -1,5 +1,6 @@
 import { type ExactLength, exactLength, type Length, LONGEST } from '../lengths/length.ts';
 import { type HolePlace, middleOf, placeAt } from './hole-place.ts';
+import { holeRun } from './hole-run.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
@@ -63,7 +64,7 @@ export function centreByCount(input: CountInput): Outcome<Counted> {
         eighths,
         length: pitch === undefined ? undefined : exactLength((count - 1) * pitch),
         doubts: doubtsOf(input),
-        run: pitch === undefined ? undefined : holes(count, pitch),
+        run: pitch === undefined ? undefined : holeRun(count, pitch),
       },
     };
   });
@@ -83,16 +84,6 @@ function doubtsOf({ count, other, pitch, measured }: CountInput): CountDoubt[] {
     }
   }
   return doubts;
-}
-
-function holes(count: number, pitch: Length): Run {
-  const middle = (count - 1) / 2;
-  const marks = Array.from({ length: count }, (_, i) => ({
-    at: exactLength(i * pitch),
-    label: String(i + 1),
-    kind: i === middle ? ('centre' as const) : ('hole' as const),
-  }));
-  return { datum: 'first-hole', length: ((count - 1) * pitch) as Length, marks };
 }
 
 function countProblems({ count, other, pitch, measured }: CountInput): Problem[] {

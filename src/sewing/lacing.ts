@@ -1,0 +1,197 @@
+import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type HolePlace, middleOf } from './hole-place.ts';
+import { holeRun } from './hole-run.ts';
+import { lacingProblems } from './lacing-checks.ts';
+import {
+  hasTwoStrands,
+  type LacingKind,
+  PUBLISHED,
+  type Strand,
+  strandsOf,
+} from './lacing-kinds.ts';
+import { type Face, type PathParts, partsOf, pathOf, type Repeat } from './lacing-repeat.ts';
+import { answerUnless, type Outcome } from './problem.ts';
+import type { Run } from './run.ts';
+
+export interface LacingInput {
+  kind: LacingKind;
+  /** The maker's own repeat, where that is the kind. */
+  own?: Repeat | undefined;
+  /** Holes laced, 2 to 2,000. */
+  holes: number;
+  pitch: Length;
+  /** Edge to the middle of the holes. */
+  margin: Length;
+  /** All that the lace passes through, at most two pitches and 30 mm. */
+  thickness: Length;
+  /** Width of the lace; as the margin, when not known. */
+  lace?: Length | undefined;
+  /** How far outside the edge it goes, where the kind does. */
+  outside: Length;
+  /** From one end of the row, or from its middle with both ends of the lace. */
+  start: 'end' | 'middle';
+  /** Left at each end of the lace. */
+  tail: Length;
+  /** The longest lace to work with at a time. */
+  longest: Length;
+}
+
+export interface Laced {
+  strands: readonly Strand[];
+  /** Lace from hole to hole. */
+  perPitch: ExactLength;
+  /** Lace for each length of edge, ends apart. */
+  factor: number;
+  /** First to last hole. */
+  edge: Length;
+  /** All of the way but the tails: straight parts, passes and turns. */
+  parts: PathParts;
+  /** Taken by each turn. */
+  extra: ExactLength;
+  /** Both tails. */
+  tails: Length;
+  /** All that is cut. */
+  total: ExactLength;
+  /** From the middle: each end, with its tail, and where the slant changes sides. */
+  middle?: { half: ExactLength; at: HolePlace } | undefined;
+  pieces: number;
+  /** Each piece, all alike, without what a splice laps. */
+  each: ExactLength;
+  /** The faces the two ends of the lace hang out of, where it is one strand from one end. */
+  ends?: readonly [Face, Face] | undefined;
+  /** How far ours is off what is published, in parts of it; undefined where nothing is. */
+  off: number | undefined;
+  doubts: readonly LacingDoubt[];
+  run: Run;
+}
+
+/**
+ * - `off-published`: more than 40 % off what is published.
+ * - `cut-short`: the stitches are no multiple of the repeat of one's own.
+ */
+export type LacingDoubt =
+  | { kind: 'off-published'; off: number }
+  | { kind: 'cut-short'; advance: number; stitches: number };
+
+/** Farther off what is published than this, it is said. */
+const FAR_OFF = 0.4;
+
+/**
+ * How much lace a row of holes takes (derived here): all straight parts, the thickness
+ * for each pass from face to face, the way round a flat lace for each turn, and the tails.
+ *
+ * The lace passes through the first hole before its first stitch, and through the last
+ * after its last one: n holes are n passes and n − 1 stitches.
+ */
+export function lace(input: LacingInput): Outcome<Laced> {
+  return answerUnless(lacingProblems(input), () => ({ ok: true, value: laced(input) }));
+}
+
+function laced(input: LacingInput): Laced {
+  const { kind, holes, pitch, thickness, longest, tail } = input;
+  const strands = strandsOf(kind, input);
+  // Over a flat lace and back under it; its own thickness is left out.
+  const extra = exactLength(2 * (input.lace ?? input.margin));
+  const lengthOf = ({ straight, passes, turns }: PathParts) =>
+    exactLength(straight + passes * thickness + turns * extra);
+  const parts = partsOfAll(input, strands);
+  const tails = (2 * tail) as Length;
+  const total = exactLength(lengthOf(parts) + tails);
+  const perPitch = exactLength(sum(strands.map((strand) => lengthOf(onePitch(strand, pitch)))));
+  const factor = perPitch / pitch;
+  const off = offPublished(kind, factor);
+  const pieces = Math.ceil(total / longest);
+  return {
+    strands,
+    perPitch,
+    factor,
+    edge: ((holes - 1) * pitch) as Length,
+    parts,
+    extra,
+    tails,
+    total,
+    middle: fromMiddle(input) ? { half: exactLength(total / 2), at: middleOf(holes) } : undefined,
+    pieces,
+    each: exactLength(total / pieces),
+    ends: fromMiddle(input) ? undefined : endsOf(strands, holes - 1),
+    off,
+    doubts: doubtsOf(input, strands, off),
+    run: holeRun(holes, pitch),
+  };
+}
+
+/** A lace that goes both ways already has no other start. */
+export function fromMiddle({ kind, start }: Pick<LacingInput, 'kind' | 'start'>): boolean {
+  return start === 'middle' && !hasTwoStrands(kind);
+}
+
+/**
+ * Stitches of each half of a row worked from its middle: an odd count has a hole there,
+ * an even one a straight run from the hole before to the hole after.
+ */
+export function halfStitches(holes: number): number {
+  return Math.ceil(holes / 2) - 1;
+}
+
+function partsOfAll(input: LacingInput, strands: readonly Strand[]): PathParts {
+  const { holes, pitch } = input;
+  if (!fromMiddle(input)) {
+    const walked = strands.map(({ repeat }) => partsOf(pathOf(repeat, holes - 1), pitch));
+    return added([FIRST_HOLE, ...walked]);
+  }
+  const halves = strands.map(({ repeat }) => partsOf(pathOf(repeat, halfStitches(holes)), pitch));
+  const between = { straight: pitch, passes: 2, turns: 0 };
+  return added([holes % 2 === 1 ? FIRST_HOLE : between, ...halves, ...halves]);
+}
+
+/** Through the hole the lace starts in. */
+const FIRST_HOLE: PathParts = { straight: exactLength(0), passes: 1, turns: 0 };
+
+function added(parts: readonly PathParts[]): PathParts {
+  return {
+    straight: exactLength(sum(parts.map(({ straight }) => straight))),
+    passes: sum(parts.map(({ passes }) => passes)),
+    turns: sum(parts.map(({ turns }) => turns)),
+  };
+}
+
+function onePitch({ repeat }: Strand, pitch: Length): PathParts {
+  const { straight, passes, turns } = partsOf(pathOf(repeat, repeat.advance), pitch);
+  const by = repeat.advance;
+  return { straight: exactLength(straight / by), passes: passes / by, turns: turns / by };
+}
+
+function endsOf(strands: readonly Strand[], stitches: number): Laced['ends'] {
+  const [strand, second] = strands;
+  const path = strand && !second ? pathOf(strand.repeat, stitches) : [];
+  const [first, last] = [path[0], path.at(-1)];
+  return first && last && [first.face === 'front' ? 'back' : 'front', last.face];
+}
+
+/** Nothing within the published range, otherwise how far from its nearer end, in parts of that. */
+function offPublished(kind: LacingKind, factor: number): number | undefined {
+  const published = PUBLISHED[kind];
+  if (!published) return undefined;
+  const [least, most] = published.value;
+  if (factor < least) return (least - factor) / least;
+  return factor > most ? (factor - most) / most : 0;
+}
+
+function doubtsOf(
+  input: LacingInput,
+  strands: readonly Strand[],
+  off: number | undefined,
+): LacingDoubt[] {
+  const doubts: LacingDoubt[] = [];
+  if (off !== undefined && off > FAR_OFF) doubts.push({ kind: 'off-published', off });
+  const advance = strands[0]?.repeat.advance ?? 1;
+  const stitches = fromMiddle(input) ? halfStitches(input.holes) : input.holes - 1;
+  if (input.kind === 'own' && stitches % advance !== 0) {
+    doubts.push({ kind: 'cut-short', advance, stitches });
+  }
+  return doubts;
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((all, value) => all + value, 0);
+}

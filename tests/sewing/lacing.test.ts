@@ -1,0 +1,341 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { inches, type Length, LONGEST, mm, toInches, toMm } from '../../src/lengths/length.ts';
+import { type Laced, type LacingInput, lace } from '../../src/sewing/lacing.ts';
+import { type LacingKind, PUBLISHED } from '../../src/sewing/lacing-kinds.ts';
+import { partsOf, pathOf } from '../../src/sewing/lacing-repeat.ts';
+import { readSteps } from '../../src/sewing/lacing-steps.ts';
+import { fieldsOf, solved } from './outcomes.ts';
+
+const BENCH: LacingInput = {
+  kind: 'edge',
+  holes: 51,
+  pitch: mm(8),
+  margin: mm(5),
+  thickness: mm(3),
+  outside: mm(2),
+  start: 'end',
+  tail: mm(0),
+  longest: inches(72),
+};
+const lacedOf = (set: Partial<LacingInput> = {}): Laced => solved(lace({ ...BENCH, ...set }));
+const perPitch = (set: Partial<LacingInput>) => toMm(lacedOf(set).perPitch);
+
+const KINDS: LacingKind[] = [
+  'edge',
+  'outside',
+  'running',
+  'saddle',
+  'cross',
+  'single-loop',
+  'double-loop',
+];
+
+describe('examples', () => {
+  test('over the edge: 5 + √(8² + 5²) + 2 × 3 = 20.43 mm a pitch, 2.55 × the edge (derived here)', () => {
+    expect(perPitch({ kind: 'edge' })).toBeCloseTo(20.434, 3);
+    expect(lacedOf({ kind: 'edge' }).factor).toBeCloseTo(2.554, 3);
+  });
+
+  test('slanted outside: 2√(4² + 7²) + 2 × 3 = 22.12 mm a pitch, 2.77 × the edge (derived here)', () => {
+    expect(perPitch({ kind: 'outside' })).toBeCloseTo(22.125, 3);
+    expect(lacedOf({ kind: 'outside' }).factor).toBeCloseTo(2.766, 3);
+  });
+
+  test('running: 8 + 3; saddle: twice that; cross: twice over the edge (derived here)', () => {
+    expect(perPitch({ kind: 'running' })).toBe(11);
+    expect(perPitch({ kind: 'saddle' })).toBe(22);
+    expect(perPitch({ kind: 'cross' })).toBeCloseTo(40.868, 3);
+  });
+
+  test('loops: 2 × 5 + 8 + 2 × 3 and a turn of 2 × 5; double, 16 more (derived here)', () => {
+    expect(perPitch({ kind: 'single-loop' })).toBe(34);
+    expect(perPitch({ kind: 'double-loop' })).toBe(50);
+    expect(perPitch({ kind: 'single-loop', lace: mm(3) })).toBe(30);
+  });
+
+  // Texas 4-H L-382 and kingsmerecrafts.info, page 38: running is 1½ × the edge, 18 in takes 27 in.
+  test('running an edge of 18 in takes 27 in as published, when the leather is half the pitch', () => {
+    const edge = { holes: 73, pitch: inches(1 / 4), thickness: inches(1 / 8) };
+    const { parts, total, factor, off } = lacedOf({ ...edge, kind: 'running' });
+    expect(factor).toBe(1.5);
+    expect(off).toBe(0);
+    expect(parts.passes).toBe(73);
+    // The lace also passes through the first hole, which a factor leaves out.
+    expect(toInches(total)).toBeCloseTo(27 + 1 / 8, 9);
+  });
+
+  // Texas 4-H L-382: whip 2½ × the edge; ours with a pitch of 1/4, a margin and leather of 1/8 in:
+  test('over the edge comes to 2.6 × where 2½ and 3½ are published', () => {
+    const { factor, off } = lacedOf({
+      pitch: inches(1 / 4),
+      margin: inches(1 / 8),
+      thickness: inches(1 / 8),
+    });
+    // (0.125 + √(0.25² + 0.125²) + 0.25) ÷ 0.25, derived here.
+    expect(factor).toBeCloseTo(2.618, 3);
+    expect(off).toBe(0);
+  });
+
+  test('holes are one more than stitches: one stitch, two holes, two passes', () => {
+    // fineleatherworking.com: n stitches need n + 1 holes.
+    expect(lacedOf({ kind: 'running', holes: 2 }).parts).toEqual({
+      straight: mm(8),
+      passes: 2,
+      turns: 0,
+    });
+  });
+
+  test('390 in of lace are six pieces of 2 yd (leathercircle.com: 6½ × 60 in; Griswold: 2 yd)', () => {
+    // 2 × 1 + 1 + 2 × 1 + a turn of 2 × 3/4 = 6 1/2 in a pitch of 1 in (derived here).
+    const row = { holes: 61, pitch: inches(1), margin: inches(1), thickness: inches(1) };
+    const { factor, total, pieces, each } = lacedOf({
+      ...row,
+      kind: 'single-loop',
+      lace: inches(3 / 4),
+    });
+    expect(factor).toBe(6.5);
+    expect(toInches(total)).toBeCloseTo(390 + 1, 9);
+    expect(pieces).toBe(6);
+    expect(pieces * each).toBeCloseTo(total, 6);
+    const exact = lacedOf({ kind: 'running', holes: 3, longest: mm(25) });
+    expect(toMm(exact.total)).toBe(25);
+    expect(exact.pieces).toBe(1);
+    expect(lacedOf({ kind: 'running', holes: 3, longest: mm(24) }).pieces).toBe(2);
+  });
+
+  test('from the middle: an odd count at its centre hole, an even one between two', () => {
+    const odd = lacedOf({ holes: 27, start: 'middle', tail: mm(100) });
+    expect(odd.middle?.at).toEqual({ hole: 14, beyond: 0 });
+    // Half of the first pass, thirteen stitches, a tail (derived here).
+    expect(toMm(odd.middle?.half as Length)).toBeCloseTo(1.5 + 13 * 20.434 + 100, 2);
+    const even = lacedOf({ holes: 26, start: 'middle', tail: mm(100) });
+    expect(even.middle?.at).toEqual({ hole: 13, beyond: 0.5 });
+    // Half a pitch on the back, a pass, twelve stitches, a tail (derived here).
+    expect(toMm(even.middle?.half as Length)).toBeCloseTo(4 + 3 + 12 * 20.434 + 100, 2);
+    expect(lacedOf({ start: 'end' }).middle).toBeUndefined();
+    expect(lacedOf({ kind: 'saddle', start: 'middle' }).middle).toBeUndefined();
+  });
+
+  // xerxesmillion.blogspot.com, 2020: of nine slits one was left unused; a loop that starts
+  // and ends outside needs an even count.
+  test('in and out, an even count ends on the face it started from', () => {
+    expect(lacedOf({ kind: 'running', holes: 8 }).ends).toEqual(['back', 'back']);
+    expect(lacedOf({ kind: 'running', holes: 9 }).ends).toEqual(['back', 'front']);
+    expect(lacedOf({ kind: 'saddle', holes: 9 }).ends).toBeUndefined();
+  });
+});
+
+describe('beside what is published', () => {
+  test.each<[LacingKind, readonly [number, number]]>([
+    // Texas 4-H L-382 and leathercircle.com, which differ.
+    ['edge', [2.5, 3.5]],
+    ['outside', [2.5, 3.5]],
+    // Texas 4-H L-382; kingsmerecrafts.info, page 38.
+    ['running', [1.5, 1.5]],
+    // bushcraftuk.com, pastorbobleather.com, twigscraft.com, which differ.
+    ['saddle', [2.5, 4]],
+    // kingsmerecrafts.info, page 126.
+    ['cross', [5, 6]],
+    // leathercircle.com.
+    ['single-loop', [6.5, 6.5]],
+    ['double-loop', [8.5, 8.5]],
+  ])('%s at 8, 5 and 3 mm is within 40 %% of the published factor', (kind, range) => {
+    expect(PUBLISHED[kind]?.value).toEqual(range);
+    const { factor, doubts } = lacedOf({ kind });
+    expect(factor).toBeGreaterThanOrEqual(0.6 * range[0]);
+    expect(factor).toBeLessThanOrEqual(1.4 * range[1]);
+    expect(doubts).toEqual([]);
+  });
+
+  test('one farther off is doubted, by how much, on either side', () => {
+    const thin = lacedOf({ kind: 'single-loop', lace: mm(2) });
+    expect(thin.off).toBeCloseTo((6.5 - 3.5) / 6.5, 9);
+    expect(thin.doubts).toMatchObject([{ kind: 'off-published' }]);
+    const thick = lacedOf({ kind: 'running', thickness: mm(9) });
+    expect(thick.off).toBeCloseTo((17 / 8 - 1.5) / 1.5, 9);
+    expect(thick.doubts).toMatchObject([{ kind: 'off-published' }]);
+  });
+});
+
+describe('refused, with the field', () => {
+  const WRONG: [string, Partial<LacingInput>, string][] = [
+    ['one hole', { holes: 1 }, 'holes'],
+    ['half a hole', { holes: 2.5 }, 'holes'],
+    ['more holes than anyone laces', { holes: 2001 }, 'holes'],
+    ['no pitch', { pitch: mm(0) }, 'pitch'],
+    ['no margin', { margin: mm(-1) }, 'margin'],
+    ['no thickness', { thickness: mm(0) }, 'thickness'],
+    ['thicker than two pitches', { thickness: mm(16.1) }, 'thickness'],
+    ['thicker than any hand laces', { pitch: mm(40), thickness: mm(30.1) }, 'thickness'],
+    ['no lace', { lace: mm(0) }, 'lace'],
+    ['inside where it is outside', { outside: mm(-1) }, 'outside'],
+    ['a tail less than nothing', { tail: mm(-1) }, 'tail'],
+    ['pieces of nothing', { longest: mm(0) }, 'longest'],
+    ['a row longer than any', { holes: 2000, pitch: mm(600) }, 'pitch'],
+    ['a margin out of all bounds', { margin: LONGEST, lace: mm(3) }, 'margin'],
+  ];
+  test.each(WRONG)('%s', (_, set, field) => {
+    expect(fieldsOf(lace({ ...BENCH, ...set }))).toEqual([field]);
+  });
+
+  test('at its limits it is answered', () => {
+    expect(fieldsOf(lace({ ...BENCH, thickness: mm(16) }))).toEqual([]);
+    expect(fieldsOf(lace({ ...BENCH, holes: 2000, tail: mm(0), outside: mm(0) }))).toEqual([]);
+  });
+});
+
+const whole = (least: number, most: number) =>
+  fc.integer({ min: least * 8000, max: most * 8000 }).map((units) => units as Length);
+
+const anyLacing: fc.Arbitrary<LacingInput> = fc.record({
+  kind: fc.constantFrom(...KINDS),
+  holes: fc.integer({ min: 2, max: 300 }),
+  pitch: whole(2, 30),
+  margin: whole(1, 15),
+  thickness: whole(1, 4),
+  lace: fc.option(whole(1, 8), { nil: undefined }),
+  outside: whole(0, 5),
+  start: fc.constantFrom('end' as const, 'middle' as const),
+  tail: whole(0, 200),
+  longest: whole(100, 2000),
+});
+
+describe('laws', () => {
+  test('from one end it is a pass, a pitch’s worth for each stitch, and the tails', () => {
+    fc.assert(
+      fc.property(anyLacing, (any) => {
+        const input = { ...any, start: 'end' as const };
+        const { perPitch: each, total } = lacedOf(input);
+        const expected = input.thickness + (input.holes - 1) * each + 2 * input.tail;
+        expect(total / expected).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  test('two more holes take two more pitches of lace, wherever it starts', () => {
+    fc.assert(
+      fc.property(anyLacing, (input) => {
+        const here = lacedOf(input);
+        const more = lacedOf({ ...input, holes: input.holes + 2 });
+        expect((more.total - here.total) / (2 * here.perPitch)).toBeCloseTo(1, 6);
+      }),
+    );
+  });
+
+  test('twice as large in everything, it takes twice the lace in the same pieces', () => {
+    fc.assert(
+      fc.property(anyLacing, (input) => {
+        const twice = (x: Length) => (2 * x) as Length;
+        const large = lacedOf({
+          ...input,
+          pitch: twice(input.pitch),
+          margin: twice(input.margin),
+          thickness: twice(input.thickness),
+          lace: input.lace && twice(input.lace),
+          outside: twice(input.outside),
+          tail: twice(input.tail),
+          longest: twice(input.longest),
+        });
+        const small = lacedOf(input);
+        expect(large.total / small.total).toBeCloseTo(2, 9);
+        expect([large.pieces, large.factor]).toEqual([
+          small.pieces,
+          expect.closeTo(small.factor, 9),
+        ]);
+      }),
+    );
+  });
+
+  test('the parts add up, and the halves are alike', () => {
+    fc.assert(
+      fc.property(anyLacing, (input) => {
+        const { parts, extra, tails, total, middle, pieces } = lacedOf(input);
+        const { straight, passes, turns } = parts;
+        const added = straight + passes * input.thickness + turns * extra + tails;
+        expect(total / added).toBeCloseTo(1, 9);
+        if (middle) expect(2 * middle.half).toBeCloseTo(total, 6);
+        expect(pieces * input.longest).toBeGreaterThanOrEqual(total);
+        expect((pieces - 1) * input.longest).toBeLessThan(total);
+      }),
+    );
+  });
+
+  test('every hole is passed by each strand; a thicker strip takes more', () => {
+    fc.assert(
+      fc.property(anyLacing, (input) => {
+        const { parts, strands, total } = lacedOf({ ...input, kind: 'running' });
+        expect([parts.passes, strands.length]).toEqual([input.holes, 1]);
+        const thicker = {
+          ...input,
+          kind: 'running' as const,
+          thickness: (input.thickness + 8) as Length,
+        };
+        const outcome = lace(thicker);
+        if (outcome.ok) expect(outcome.value.total - total).toBeCloseTo(8 * input.holes, 6);
+      }),
+    );
+  });
+});
+
+describe('a lacing of one’s own', () => {
+  const OVER = '0 1 front; 1 0 front; 1 0 back; 1 1 back; 1 1 front';
+  const repeatOf = (typed: string) => {
+    const read = readSteps(typed, BENCH.margin);
+    if (!read.ok) throw new Error(JSON.stringify(read.faults));
+    return read.repeat;
+  };
+  const own = (typed: string, set: Partial<LacingInput> = {}) =>
+    lacedOf({ ...set, kind: 'own', own: repeatOf(typed) });
+
+  test('written step by step, over the edge is what it is by name', () => {
+    expect(own(OVER).total).toBe(lacedOf({ kind: 'edge' }).total);
+    expect(own('0 1 f; 1 1 f; 1 1 b; 2 1 b; 2 1 f', { holes: 10 }).total).toBe(
+      lacedOf({ kind: 'running', holes: 10 }).total,
+    );
+    const loop = '0 1 b\n0 0 b\n0 0 f turn\n1 0 f\n1 1 f\n1 1 b';
+    expect(own(loop).total).toBe(lacedOf({ kind: 'single-loop' }).total);
+    expect(own(OVER).off).toBeUndefined();
+  });
+
+  test('begun before or after the first hole is passed, it takes the same lace', () => {
+    const after = '0 1 f; 1 1 f; 1 1 b; 2 1 b; 2 1 f';
+    const before = '0 1 b; 0 1 f; 1 1 f; 1 1 b; 2 1 b';
+    for (const holes of [2, 3, 9, 10]) {
+      expect(own(before, { holes }).total).toBe(own(after, { holes }).total);
+    }
+  });
+
+  test('stitches that are no multiple of the repeat end at the last hole, and it is said', () => {
+    const three = '0 1 f; 1 1 f; 1 1 b; 3 1 b; 3 1 f';
+    const one = own(three, { holes: 5 });
+    expect(one.doubts).toEqual([{ kind: 'cut-short', advance: 3, stitches: 4 }]);
+    expect(toMm(one.total)).toBe(3 + 8 + 3 + 16 + 3 + 8 + 3);
+    expect(own(three, { holes: 7 }).doubts).toEqual([]);
+  });
+
+  test('walked n pitches, any repeat is n times one (derived here)', () => {
+    const step = fc.record({
+      along: fc.integer({ min: -8, max: 8 }).map((x) => x / 4),
+      across: fc.integer({ min: -4, max: 8 }).map((x) => x / 4),
+    });
+    const arbitrary = fc.tuple(
+      fc.array(step, { minLength: 1, maxLength: 6 }),
+      fc.integer({ min: 1, max: 3 }),
+    );
+    fc.assert(
+      fc.property(arbitrary, fc.integer({ min: 1, max: 20 }), ([steps, advance], times) => {
+        const points = [{ along: 0, across: 1 }, ...steps].map(({ along, across }, i) => ({
+          along,
+          across: across * 8000,
+          face: i % 2 === 0 ? ('front' as const) : ('back' as const),
+        }));
+        const repeat = { points, advance } as Parameters<typeof pathOf>[0];
+        const once = partsOf(pathOf(repeat, advance), mm(1));
+        const often = partsOf(pathOf(repeat, times * advance), mm(1));
+        expect(often.straight).toBeCloseTo(times * once.straight, 3);
+        expect(often.passes).toBe(times * once.passes);
+      }),
+    );
+  });
+});
