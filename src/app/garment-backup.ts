@@ -4,24 +4,20 @@ import { loadGarments, type SetAside } from '../storage/garments.ts';
 import { recordText } from '../storage/record-text.ts';
 import type { Store } from '../storage/store.ts';
 import { BACKUP_KEY } from './garment-deeds.ts';
+import { saveFile } from './save-file.ts';
 
 /** Hands every garment to the phone as one file, and remembers what was in it. */
 export async function saveBackup(store: Store): Promise<void> {
   const { garments } = await loadGarments(store);
-  saveFile(`thumbrule-${new Date().toISOString().slice(0, 10)}.json`, writeBackup(garments));
+  saveFile(`thumbrule-${new Date().toISOString().slice(0, 10)}.json`, json(writeBackup(garments)));
   await store.change(BACKUP_KEY, () => standOf(garments, Date.now()));
 }
 
 /** Hands the records that can't be read to the phone, whatever is in them. */
 export async function saveSetAside(setAside: readonly SetAside[]): Promise<void> {
-  saveFile('thumbrule-set-aside.json', recordText(setAside, 1));
+  saveFile('thumbrule-set-aside.json', json(recordText(setAside, 1)));
 }
 
-/** Hands a text to the phone as a file. */
-function saveFile(name: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+function json(text: string): Blob {
+  return new Blob([text], { type: 'application/json' });
 }

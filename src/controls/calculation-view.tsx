@@ -91,10 +91,11 @@ export function CalculationView(props: Props) {
             />
           );
         })}
-        {around.ok && around.answer.offers.length > 0 && (
+        {around.ok && (
           <OffersOf
-            offers={around.answer.offers}
+            answer={around.answer}
             onTake={(take) => props.onDraft({ ...draft, ...take })}
+            onMode={props.onMode}
           />
         )}
         {calculation.beside?.map(({ id, label, carry }) => (
@@ -134,7 +135,7 @@ function Keys({ field, bench, draft, editor }: KeysProps) {
       />
     );
   }
-  if (bench.keys === 'phone') return null;
+  if (bench.keys === 'phone' || field.kind === 'text') return null;
   return (
     <Pad
       field={field}

@@ -1,13 +1,17 @@
-import type { Draft, Offer } from './calculation.ts';
+import { offerWords } from '../words/mark-words.ts';
+import type { Answer, Draft } from './calculation.ts';
 import { Rich } from './rich.tsx';
 
 interface Props {
-  offers: readonly Offer[];
+  answer: Answer;
   onTake: (take: Draft) => void;
+  onMode: (mode: string) => void;
 }
 
-/** Other solutions the maker may take. */
-export function Offers({ offers, onTake }: Props) {
+/** Other solutions the maker may take, and where the marks may go at true size. */
+export function Offers({ answer, onTake, onMode }: Props) {
+  const { offers, runs, figures = [] } = answer;
+  const drawn = runs.length + figures.length > 0;
   return (
     <>
       {offers.map((offer) => (
@@ -22,6 +26,11 @@ export function Offers({ offers, onTake }: Props) {
           </span>
         </button>
       ))}
+      {drawn && (
+        <button type="button" class="tile link" onClick={() => onMode('paper')}>
+          {offerWords.paper}
+        </button>
+      )}
     </>
   );
 }

@@ -8,7 +8,12 @@ export interface Point {
 
 /** A line, or a label; in millimetres, y downwards. */
 export type FigureShape =
-  | { line: LineStyle; points: readonly Point[] }
+  | {
+      line: LineStyle;
+      points: readonly Point[];
+      /** The circle that the points go round, for those who can draw one. */
+      ring?: { at: Point; radius: number };
+    }
   | { label: string; at: Point };
 
 /** A drawing to scale. */
@@ -16,7 +21,7 @@ export type Figure = readonly FigureShape[];
 
 /** The least rectangle round a figure. A label counts as the point it stands at. */
 export function boundsOf(figure: Figure): { x: number; y: number; width: number; height: number } {
-  const points = figure.flatMap((shape) => ('at' in shape ? [shape.at] : shape.points));
+  const points = figure.flatMap((shape) => ('line' in shape ? shape.points : [shape.at]));
   const xs = points.map(({ x }) => x);
   const ys = points.map(({ y }) => y);
   const x = Math.min(...xs);

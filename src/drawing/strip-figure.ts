@@ -136,5 +136,5 @@ export function circle(
     const turn = (i / 12) * 2 * Math.PI;
     return { x: x + radius * Math.cos(turn), y: y + radius * Math.sin(turn) };
   });
-  return { line: style, points };
+  return { line: style, points, ring: { at: { x, y }, radius } };
 }

@@ -31,3 +31,8 @@ export const tapeWords = {
     marks === 1 ? `${name}: ${length} on the tape` : `${name}: ${marks} marks along ${length}`,
   moves: 'Tape: left and right move along it, plus and minus zoom',
 };
+
+/** Where an answer's marks may go. */
+export const offerWords = {
+  paper: 'On paper, or a file',
+};

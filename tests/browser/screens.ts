@@ -26,6 +26,8 @@ export const SCREENS: readonly Screen[] = [
   { name: 'counting', hash: '#/centre/count', from: '#/centre' },
   { name: 'edging strips', hash: '#/edging' },
   { name: 'crossing strips', hash: '#/crossing' },
+  { name: 'lacing', hash: '#/lacing' },
+  { name: 'on paper', hash: '#/edging/paper', from: '#/edging' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'reading a tape', hash: '#/tape' },

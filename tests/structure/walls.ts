@@ -71,6 +71,7 @@ export const WALLS: Readonly<Record<string, Wall>> = {
 const PACKAGES: Readonly<Record<string, RegExp>> = {
   'src/garment': /^valibot$/,
   'src/storage': /^(idb-keyval|valibot)$/,
+  'src/workers': /^@cantoo\/pdf-lib$/,
   'src/controls': /^preact(\/|$)/,
   'src/screens': /^preact(\/|$)/,
   'src/app': /^(preact(\/.*)?|workbox-window)$/,

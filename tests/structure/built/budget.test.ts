@@ -15,7 +15,7 @@ const FURTHER_SCREEN_KB = 8;
 const READER_KB = 4500;
 
 /** The reader, its worker and the engine it asks: fetched ahead of a photo, not for the screen. */
-const READER = /^\/(engine\/|assets\/(worker|tape-reader)-)/;
+const READER = /^\/(engine\/|assets\/(worker-tape|tape-reader)-)/;
 
 let browser: Browser;
 let served: Served;

@@ -3,14 +3,17 @@ import { join } from 'node:path';
 import { expect, inject, test } from 'vitest';
 
 /**
- * Names, not addresses: XML namespaces (W3C) say which language a drawing is in and are
- * never fetched.
+ * Names, not addresses: XML namespaces say which language a drawing (W3C), or what is told
+ * about a PDF (W3C, Dublin Core, XMP, PDF/A), is in and are never fetched.
  */
 const NAMES =
-  /^https?:\/\/www\.w3\.org\/(1998\/Math\/MathML|1999\/xhtml|1999\/xlink|2000\/svg|2000\/xmlns\/?|XML\/1998\/namespace)$/;
+  /^https?:\/\/(www\.w3\.org\/(1998\/Math\/MathML|1999\/xhtml|1999\/xlink|1999\/02\/22-rdf-syntax-ns#|2000\/svg|2000\/xmlns\/?|XML\/1998\/namespace)|purl\.org\/dc\/elements\/1\.1\/|ns\.adobe\.com\/(xap\/1\.0|pdf\/1\.3)\/|www\.aiim\.org\/pdfa\/ns\/id\/)$/;
 
-/** Read by people, never fetched: where workbox's warning about its precache list is explained. */
-const READING = ['https://bit.ly/wb-precache'];
+/**
+ * Read by people, never fetched: where workbox's warning about its precache list is explained,
+ * and where the PDF library is from.
+ */
+const READING = ['https://bit.ly/wb-precache', 'https://github.com/Hopding/pdf-lib'];
 
 /** Addresses in a file that could be fetched from somewhere else. */
 function addressesIn(text: string): string[] {

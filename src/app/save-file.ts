@@ -1,0 +1,17 @@
+/** Long enough for the phone to have taken the file. */
+const TAKEN_MS = 10_000;
+
+/** Hands a file to the phone. */
+export function saveFile(name: string, file: Blob): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(file);
+  link.download = safeName(name);
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), TAKEN_MS);
+}
+
+/** A name no system chokes on: letters and digits of any alphabet, spaces, dots and hyphens. */
+export function safeName(name: string): string {
+  const kept = name.replace(/[^\p{L}\p{N} .-]+/gu, '-').replace(/^[\s.-]+/, '');
+  return [...kept].slice(-80).join('') || 'file';
+}

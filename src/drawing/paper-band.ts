@@ -1,0 +1,154 @@
+import type { Point } from './figure.ts';
+import { type Band, letterOf } from './paper-bands.ts';
+import type { PaperShape, PaperStrip, PaperWords } from './paper-job.ts';
+
+/** A bare run is drawn this wide, in mm: its marks are lines across. */
+const BARE_WIDTH = 12;
+/** Room over a strip for numbers, and under it for what it is; in mm. */
+const ABOVE = 8;
+const BELOW = 8;
+/** Lettering, in mm. */
+const NUMBER = 2.4;
+const SMALL = 2.8;
+/** A letter is as wide as this share of its height, at the most on average. */
+const LETTER = 0.75;
+/** Numbers nearer to each other than this are left out, in mm. */
+const LEAST_APART = 5;
+const EDGE = 0.3;
+const FINE = 0.15;
+/** A joining line runs beyond the strip by this much, in mm. */
+const JOIN_BEYOND = 4;
+
+/** How much of the page's height a band of a strip takes, in mm. */
+export function bandHeight(strip: PaperStrip): number {
+  return ABOVE + widthOf(strip) + BELOW;
+}
+
+function widthOf({ width }: PaperStrip): number {
+  return width ?? BARE_WIDTH;
+}
+
+/** Where a band lies on its page, and which letters its joining marks have. */
+export interface BandPlace {
+  /** Upper left corner of the room it takes, in mm. */
+  at: Point;
+  /** Of the joining mark at its end, counted over all pages. */
+  letter: number;
+}
+
+/** One band of a strip, with its marks and joining marks, at true size. */
+export function bandShapes(
+  strip: PaperStrip,
+  band: Band,
+  { at: corner, letter }: BandPlace,
+  words: PaperWords,
+): PaperShape[] {
+  const width = widthOf(strip);
+  const top = corner.y + ABOVE;
+  const bottom = top + width;
+  const x = (at: number) => corner.x + at - band.from;
+  const across = (at: number, from: number, to: number, weight: number): PaperShape => ({
+    kind: 'line',
+    from: { x: x(at), y: from },
+    to: { x: x(at), y: to },
+    weight,
+  });
+  const edge = (y: number): PaperShape => ({
+    kind: 'line',
+    from: { x: x(band.from), y },
+    to: { x: x(band.to), y },
+    weight: EDGE,
+  });
+  const { start, end } = band.joinedAt;
+  const join = (at: number, index: number, side: 1 | -1): PaperShape[] => {
+    const said = words.join(letterOf(index));
+    const left = side > 0 ? 0.8 : -said.length * SMALL * LETTER - 0.8;
+    return [
+      across(at, top - JOIN_BEYOND, bottom + JOIN_BEYOND, FINE),
+      text({ x: x(at) + left, y: top - JOIN_BEYOND }, said, SMALL),
+    ];
+  };
+  return [
+    edge(top),
+    ...(strip.width === undefined ? [] : [edge(bottom)]),
+    ...(band.from === 0 ? [across(0, top - 2, bottom + 2, EDGE)] : []),
+    ...(band.to === strip.length ? [across(strip.length, top - 2, bottom + 2, EDGE)] : []),
+    ...strip.rows.flatMap((row) => marksShapes(strip, row, band, { x, top, bottom })),
+    ...(start === undefined ? [] : join(start, letter - 1, 1)),
+    ...(end === undefined ? [] : join(end, letter, -1)),
+    text(
+      { x: corner.x + 2, y: bottom + BELOW - 2 },
+      words.bandOf(strip.name, band.from, band.to, strip.length),
+      SMALL,
+    ),
+    ...(band.from === 0 ? datum(strip, { x: corner.x, y: top - 4.5 }) : []),
+  ];
+}
+
+/** The datum in words, with an arrow the way it is measured. */
+function datum({ datum: said }: PaperStrip, at: Point): PaperShape[] {
+  const tip = { x: at.x + 10, y: at.y };
+  const stroke = (from: Point, to: Point): PaperShape => ({ kind: 'line', from, to, weight: EDGE });
+  return [
+    stroke(at, tip),
+    stroke({ x: tip.x - 2, y: tip.y - 1 }, tip),
+    stroke({ x: tip.x - 2, y: tip.y + 1 }, tip),
+    text({ x: tip.x + 1, y: tip.y + 1 }, said, SMALL),
+  ];
+}
+
+interface Laid {
+  x: (at: number) => number;
+  top: number;
+  bottom: number;
+}
+
+function marksShapes(
+  { hole }: PaperStrip,
+  { marks, across }: PaperStrip['rows'][number],
+  band: Band,
+  { x, top, bottom }: Laid,
+): PaperShape[] {
+  const shapes: PaperShape[] = [];
+  let lettered = Number.NEGATIVE_INFINITY;
+  for (const { at, label } of marks) {
+    if (at < band.from || at > band.to) continue;
+    const centre = { x: x(at), y: top + across };
+    shapes.push(
+      ...(hole === undefined ? [lineAcross(centre.x, top, bottom)] : holeShapes(centre, hole)),
+    );
+    if (at - lettered < LEAST_APART) continue;
+    lettered = at;
+    const y = hole === undefined ? top - 1 : centre.y - hole / 2 - 1.2;
+    shapes.push(text({ x: centre.x - label.length * NUMBER * 0.28, y }, label, NUMBER));
+  }
+  return shapes;
+}
+
+function lineAcross(x: number, top: number, bottom: number): PaperShape {
+  return { kind: 'line', from: { x, y: top }, to: { x, y: bottom }, weight: FINE };
+}
+
+/** The hole to be punched, with a cross hair to set the punch by. */
+function holeShapes(at: Point, hole: number): PaperShape[] {
+  const arm = hole * 0.9;
+  return [
+    { kind: 'circle', at, radius: hole / 2, weight: FINE },
+    {
+      kind: 'line',
+      from: { x: at.x - arm, y: at.y },
+      to: { x: at.x + arm, y: at.y },
+      weight: FINE,
+    },
+    {
+      kind: 'line',
+      from: { x: at.x, y: at.y - arm },
+      to: { x: at.x, y: at.y + arm },
+      weight: FINE,
+    },
+  ];
+}
+
+export function text(at: Point, said: string, size: number): PaperShape {
+  return { kind: 'text', at, text: said, size };
+}

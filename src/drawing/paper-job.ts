@@ -1,0 +1,79 @@
+import type { Point } from './figure.ts';
+
+/** A row of marks on a strip, in mm from the datum. */
+export interface PaperRow {
+  /** From the upper edge of the strip. */
+  across: number;
+  marks: readonly { at: number; label: string }[];
+}
+
+/** What lies along one line on the work: a strip with its rows, or a bare run of marks. */
+export interface PaperStrip {
+  name: string;
+  /** Where it is measured from, in words. */
+  datum: string;
+  length: number;
+  /** Undefined for a bare run. */
+  width: number | undefined;
+  /** Diameter of the holes; undefined where marks are lines across. */
+  hole: number | undefined;
+  rows: readonly PaperRow[];
+}
+
+export interface PaperJob {
+  /** What it is for: the garment, and the name it is kept under. */
+  title: string;
+  strips: readonly PaperStrip[];
+}
+
+export type PaperSize = 'a4' | 'letter';
+
+/** Paper lying on its long side, in mm. A4: ISO 216; Letter: ANSI/ASME Y14.1, 8.5 × 11 in. */
+export const PAPER: Readonly<Record<PaperSize, { width: number; height: number }>> = {
+  a4: { width: 297, height: 210 },
+  letter: { width: 279.4, height: 215.9 },
+};
+
+export interface PaperSetting {
+  size: PaperSize;
+  /** On all sides, in mm. */
+  margin: number;
+}
+
+/** What is written on the pages. */
+export interface PaperWords {
+  actualSize: string;
+  /** Of the two bars. */
+  bars: readonly [string, string];
+  pageOf(page: number, pages: number): string;
+  bandOf(name: string, from: number, to: number, length: number): string;
+  join(letter: string): string;
+}
+
+export type PaperShape =
+  | { kind: 'line'; from: Point; to: Point; weight: number }
+  | { kind: 'circle'; at: Point; radius: number; weight: number }
+  /** `at` is where the lettering begins, on its foot line; `size` is its height in mm. */
+  | { kind: 'text'; at: Point; text: string; size: number };
+
+/** One page, lying on its long side; in mm from its upper left corner. */
+export interface PaperPage {
+  width: number;
+  height: number;
+  shapes: readonly PaperShape[];
+}
+
+/**
+ * Why there are no pages.
+ * - `nothing`: no marks to put on paper.
+ * - `too-long`: longer than is ever printed.
+ * - `too-wide`: a strip wider than the room there is on a page.
+ * - `no-room`: the margins leave too little of the paper.
+ */
+export type PaperProblem =
+  | { kind: 'nothing' }
+  | { kind: 'too-long'; length: number; most: number }
+  | { kind: 'too-wide'; width: number; most: number }
+  | { kind: 'no-room'; most: number };
+
+export type PaperOutcome = { ok: true; pages: PaperPage[] } | { ok: false; problem: PaperProblem };

@@ -1,0 +1,37 @@
+import type { Figure, FigureShape } from './figure.ts';
+import type { PaperStrip } from './paper-job.ts';
+import { circle } from './strip-figure.ts';
+
+/** Marks of a bare run are lines this long, in mm. */
+const BARE_WIDTH = 12;
+
+/** All of a strip, or of a bare run, at true size: edges, holes or marks, numbers. */
+export function templateFigure({ length, width, hole, rows }: PaperStrip): Figure {
+  const high = width ?? BARE_WIDTH;
+  const across = (line: 'cloth' | 'cut', x: number): FigureShape => ({
+    line,
+    points: [
+      { x, y: 0 },
+      { x, y: high },
+    ],
+  });
+  const along = (y: number): FigureShape => ({
+    line: 'cloth',
+    points: [
+      { x: 0, y },
+      { x: length, y },
+    ],
+  });
+  return [
+    along(0),
+    ...(width === undefined ? [] : [along(width)]),
+    across('cloth', 0),
+    across('cloth', length),
+    ...rows.flatMap((row) =>
+      row.marks.flatMap(({ at, label }): FigureShape[] => [
+        hole === undefined ? across('cut', at) : circle({ x: at, y: row.across }, hole / 2),
+        { label, at: { x: at, y: row.across - (hole ?? 0) / 2 - 1 } },
+      ]),
+    ),
+  ];
+}

@@ -1,0 +1,86 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+import type { PaperPage } from '../../drawing/paper-job.ts';
+import { paperWords as words } from '../../words/paper-words.ts';
+import type { PaperServices } from './services.ts';
+
+interface Props {
+  title: string;
+  pages: readonly PaperPage[];
+  services: PaperServices;
+}
+
+type Made =
+  | { state: 'not-yet' | 'failed' }
+  | { state: 'making'; done: number; stop: () => void }
+  | { state: 'made'; file: Blob };
+
+/** The key that writes the PDF, how far it is, and the file once it is there. */
+export function MakePdf({ title, pages, services }: Props) {
+  const [made, setMade] = useState<Made>({ state: 'not-yet' });
+  const running = useRef<AbortController>(undefined);
+  useEffect(() => () => running.current?.abort(), []);
+  const start = () => {
+    const control = new AbortController();
+    running.current = control;
+    const stop = () => control.abort();
+    const show = (next: Made) => {
+      if (!control.signal.aborted) setMade(next);
+    };
+    show({ state: 'making', done: 0, stop });
+    services
+      .makePdf(title, pages, {
+        signal: control.signal,
+        onProgress: (done) => show({ state: 'making', done, stop }),
+      })
+      .then(
+        (file) => show({ state: 'made', file }),
+        () => show({ state: 'failed' }),
+      );
+  };
+  if (made.state === 'making') {
+    return (
+      <>
+        <p role="status">{words.making(Math.round(made.done * 100))}</p>
+        <button
+          type="button"
+          onClick={() => {
+            made.stop();
+            setMade({ state: 'not-yet' });
+          }}
+        >
+          {words.cancel}
+        </button>
+      </>
+    );
+  }
+  if (made.state === 'made') {
+    const { save, share } = services;
+    const name = `${title}.pdf`;
+    return (
+      <>
+        <button type="button" class="main" onClick={() => save(name, made.file)}>
+          {words.save}
+        </button>
+        {share && (
+          // Called off by the maker, or refused by the phone: the file can still be saved.
+          <button type="button" onClick={() => void share(name, made.file).catch(() => undefined)}>
+            {words.share}
+          </button>
+        )}
+      </>
+    );
+  }
+  return (
+    <>
+      {made.state === 'failed' && (
+        <p class="warning" role="alert">
+          {words.failed}
+        </p>
+      )}
+      <button type="button" class="main" onClick={start}>
+        {words.make}
+      </button>
+    </>
+  );
+}

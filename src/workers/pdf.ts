@@ -1,0 +1,74 @@
+import {
+  PDFDocument,
+  type PDFFont,
+  type PDFPage,
+  PrintScaling,
+  StandardFonts,
+} from '@cantoo/pdf-lib';
+import type { PaperPage, PaperShape } from '../drawing/paper-job.ts';
+
+/** Points of a PDF to a millimetre. */
+const POINTS = 72 / 25.4;
+/** Lettering of a height in mm is this much larger as a type size: capitals are 0.72 of it. */
+const TYPE_SIZE = 1 / 0.72;
+
+/** Pages as a PDF file that asks to be printed as it is. */
+export async function pdfOf(
+  title: string,
+  pages: readonly PaperPage[],
+  onProgress: (done: number) => void,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const document = await PDFDocument.create();
+  document.setTitle(title, { showInWindowTitleBar: true });
+  document.setProducer('');
+  document.setCreator('');
+  document.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
+  const font = await document.embedFont(StandardFonts.Helvetica);
+  for (const [i, page] of pages.entries()) {
+    drawPage(document.addPage([page.width * POINTS, page.height * POINTS]), page, font);
+    onProgress((i + 1) / (pages.length + 1));
+  }
+  const bytes = await document.save();
+  return new Uint8Array(bytes);
+}
+
+function drawPage(paper: PDFPage, { height, shapes }: PaperPage, font: PDFFont): void {
+  const place = ({ x, y }: { x: number; y: number }) => ({
+    x: x * POINTS,
+    y: (height - y) * POINTS,
+  });
+  for (const shape of shapes) draw(paper, shape, place, font);
+}
+
+type Place = (at: { x: number; y: number }) => { x: number; y: number };
+
+function draw(paper: PDFPage, shape: PaperShape, place: Place, font: PDFFont): void {
+  switch (shape.kind) {
+    case 'line':
+      paper.drawLine({
+        start: place(shape.from),
+        end: place(shape.to),
+        thickness: shape.weight * POINTS,
+      });
+      return;
+    case 'circle':
+      paper.drawCircle({
+        ...place(shape.at),
+        size: shape.radius * POINTS,
+        borderWidth: shape.weight * POINTS,
+      });
+      return;
+    case 'text':
+      paper.drawText(inFont(shape.text, font), {
+        ...place(shape.at),
+        size: shape.size * TYPE_SIZE * POINTS,
+        font,
+      });
+  }
+}
+
+/** The font knows the letters of western Europe; of what it doesn't know a name keeps the place. */
+function inFont(text: string, font: PDFFont): string {
+  const known = new Set(font.getCharacterSet());
+  return [...text].map((letter) => (known.has(letter.codePointAt(0) ?? 0) ? letter : '?')).join('');
+}

@@ -1,0 +1,148 @@
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { useState } from 'preact/hooks';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { Calculation, Draft } from '../../src/controls/calculation.ts';
+import { corner } from '../../src/screens/corner/corner.ts';
+import { edging } from '../../src/screens/edging/edging.ts';
+import { Paper } from '../../src/screens/paper/paper.tsx';
+import type { PaperServices } from '../../src/screens/paper/services.ts';
+import { stripsOf } from '../../src/screens/paper/strips.ts';
+import { benchOf } from '../controls/helpers.ts';
+import { answerTo, workOn } from './helpers.tsx';
+
+const PDF = new Blob(['%PDF-'], { type: 'application/pdf' });
+const makePdf = vi.fn<PaperServices['makePdf']>();
+const save = vi.fn<PaperServices['save']>();
+let draft: Draft = {};
+
+beforeEach(() => {
+  vi.resetAllMocks();
+  makePdf.mockResolvedValue(PDF);
+});
+afterEach(cleanup);
+
+function Shown({
+  calculation,
+  set,
+  share,
+}: {
+  calculation: Calculation;
+  set: Draft;
+  share: PaperServices['share'];
+}) {
+  const [typed, setTyped] = useState(set);
+  draft = typed;
+  const work = workOn(calculation, set);
+  return (
+    <Paper
+      title={calculation.title}
+      answer={work.ok ? work.answer : undefined}
+      bench={benchOf()}
+      draft={typed}
+      services={{ makePdf, save, share }}
+      onDraft={setTyped}
+      onLeave={() => undefined}
+    />
+  );
+}
+
+function open(
+  calculation: Calculation = edging,
+  set: Draft = {},
+  share: PaperServices['share'] = undefined,
+) {
+  render(<Shown calculation={calculation} set={set} share={share} />);
+}
+
+const press = (name: RegExp | string) => fireEvent.click(screen.getByRole('button', { name }));
+
+test('the pages are counted before anything is made, for the paper there is', () => {
+  open(edging, { length: '200' });
+  expect(screen.getByRole('status').textContent).toMatch(/^2 pages\. Print at actual size/);
+  fireEvent.click(screen.getByLabelText('Letter'));
+  expect(draft.paper).toBe('letter');
+  fireEvent.click(screen.getByLabelText('15 mm'));
+  expect(draft.margin).toBe('15');
+  expect(screen.getByRole('status').textContent).toMatch(/pages/);
+});
+
+test('the PDF is made when it is asked for, and saved under its name', async () => {
+  open();
+  fireEvent.input(screen.getByLabelText('Name on the pages'), { target: { value: 'Coat, front' } });
+  press('Make the PDF');
+  fireEvent.click(await screen.findByRole('button', { name: 'Save the PDF' }));
+  expect(save).toHaveBeenCalledWith('Coat, front.pdf', PDF);
+  expect(makePdf.mock.calls[0]?.[0]).toBe('Coat, front');
+  expect(JSON.stringify(makePdf.mock.calls[0]?.[1])).toContain('Coat, front');
+  // Another paper is another file.
+  fireEvent.click(screen.getByLabelText('Letter'));
+  expect(screen.getByRole('button', { name: 'Make the PDF' })).toBeTruthy();
+});
+
+test('how far it is is said, and it can be called off', async () => {
+  let progress: (done: number) => void = () => undefined;
+  let signal: AbortSignal | undefined;
+  makePdf.mockImplementation((_, __, options) => {
+    progress = options.onProgress;
+    signal = options.signal;
+    return new Promise(() => undefined);
+  });
+  open();
+  press('Make the PDF');
+  progress(0.4);
+  expect(await screen.findByText('Writing the PDF: 40 %')).toBeTruthy();
+  press('Call it off');
+  expect(signal?.aborted).toBe(true);
+  expect(screen.getByRole('button', { name: 'Make the PDF' })).toBeTruthy();
+});
+
+test('a PDF that could not be written says so, and can be tried again', async () => {
+  makePdf.mockRejectedValueOnce(new Error('no worker'));
+  open();
+  press('Make the PDF');
+  expect((await screen.findByRole('alert')).textContent).toMatch(/could not be written/);
+  press('Make the PDF');
+  expect(await screen.findByRole('button', { name: 'Save the PDF' })).toBeTruthy();
+});
+
+test('where the phone shares files the PDF can be shared; one that refuses does no harm', async () => {
+  const share = vi.fn().mockRejectedValue(new Error('called off'));
+  open(edging, {}, share);
+  press('Make the PDF');
+  fireEvent.click(await screen.findByRole('button', { name: 'Share the PDF' }));
+  await waitFor(() => expect(share).toHaveBeenCalledWith('Edging: holes along a strip.pdf', PDF));
+  expect(screen.queryByRole('alert')).toBeNull();
+});
+
+test('every drawing can be had as SVG', async () => {
+  open(corner);
+  press('SVG: Corner, flat, wrong side up');
+  const [name, file] = save.mock.calls[0] ?? [];
+  expect(name).toBe('Corner, flat, wrong side up.svg');
+  expect(file?.type).toBe('image/svg+xml');
+  press('SVG: Along the bottom');
+  expect(save).toHaveBeenCalledTimes(2);
+});
+
+const WRONG: [string, Draft, RegExp][] = [
+  ['too long', { length: '2100', pitch: '2' }, /longer than 2000 cm/],
+  ['too wide', { width: '18' }, /wider than a page has room for: 14\.6 cm/],
+  ['no answer', { pitch: '0' }, /There are no marks to put on paper/],
+];
+
+test.each(WRONG)('%s: it is said, and there is no key', (_, set, said) => {
+  open(edging, set);
+  expect(screen.getByRole('status').textContent).toMatch(said);
+  expect(screen.queryByRole('button', { name: 'Make the PDF' })).toBeNull();
+});
+
+test('rows of one strip lie on one template; sides and bent rows each have their own', () => {
+  const names = (set: Draft) =>
+    stripsOf(answerTo(edging, set).runs).map(({ name, rows }) => [name, rows.length]);
+  expect(names({ rows: 'staggered' })).toEqual([['Row 1, Row 2', 2]]);
+  expect(names({ rows: 'level', radius: '30' })).toEqual([
+    ['Row 1', 1],
+    ['Row 2', 1],
+  ]);
+  expect(names({ corners: '20' })).toHaveLength(2);
+});

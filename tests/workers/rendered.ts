@@ -1,0 +1,52 @@
+import { createCanvas } from '@napi-rs/canvas';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+/** A rendered page: grey, 0 is black, row by row. */
+export interface RenderedPage {
+  width: number;
+  height: number;
+  grey: Uint8Array;
+  perMm: number;
+}
+
+/** Renders a PDF as a printer would see it. @param dpi dots to an inch */
+export async function rendered(bytes: Uint8Array, dpi: number): Promise<RenderedPage[]> {
+  const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+  const pages: RenderedPage[] = [];
+  for (let i = 1; i <= document.numPages; i++) {
+    const page = await document.getPage(i);
+    const viewport = page.getViewport({ scale: dpi / 72 });
+    const [width, height] = [Math.round(viewport.width), Math.round(viewport.height)];
+    const canvas = createCanvas(width, height);
+    await page.render({
+      // The library's types know the browser's canvas only; this one has the same methods.
+      canvas: canvas as unknown as HTMLCanvasElement,
+      canvasContext: canvas.getContext('2d') as unknown as CanvasRenderingContext2D,
+      viewport,
+    }).promise;
+    const { data } = canvas.getContext('2d').getImageData(0, 0, width, height);
+    const grey = new Uint8Array(width * height);
+    for (let at = 0; at < grey.length; at++) grey[at] = data[4 * at + 1] as number;
+    pages.push({ width, height, grey, perMm: dpi / 25.4 });
+  }
+  await document.destroy();
+  return pages;
+}
+
+/** Where upright lines cross a height on the page: the middles of what is dark there, in mm. */
+export function linesAt({ width, grey, perMm }: RenderedPage, y: number): number[] {
+  const row = Math.round(y * perMm - 0.5) * width;
+  const middles: number[] = [];
+  let [ink, moment] = [0, 0];
+  for (let x = 0; x <= width; x++) {
+    const dark = x < width ? 255 - (grey[row + x] as number) : 0;
+    if (dark > 8) {
+      ink += dark;
+      moment += dark * (x + 0.5);
+    } else if (ink > 0) {
+      middles.push(moment / ink / perMm);
+      [ink, moment] = [0, 0];
+    }
+  }
+  return middles;
+}
