@@ -10,6 +10,7 @@ export const CALCULATIONS: Readonly<Record<string, () => Promise<Calculation>>> 
   centre: () => import('../screens/centre/centre.ts').then((part) => part.centre),
   buttonhole: () => import('../screens/buttonhole/buttonhole.ts').then((part) => part.buttonhole),
   edging: () => import('../screens/edging/edging.ts').then((part) => part.edging),
+  lacing: () => import('../screens/lacing/lacing.ts').then((part) => part.lacing),
   crossing: () => import('../screens/crossing/crossing.ts').then((part) => part.crossing),
   facing: () => import('../screens/facing/facing.ts').then((part) => part.facing),
 };

@@ -47,16 +47,20 @@ export const FieldTile = steady(function Tile({
     input.current.closest('label')?.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
   }, [current]);
   const isLength = field.kind === 'length' || field.kind === 'lengths';
+  const isText = field.kind === 'text';
   const bare = isLength && !/[a-z"'″′]\s*$/i.test(text);
   return (
-    <label class={current ? 'tile now' : 'tile'}>
+    <label class={`tile${current ? ' now' : ''}${isText ? ' wide' : ''}`}>
       <span>{field.label}</span>
       <span class="typed">
         <input
           ref={input}
           type="text"
           name={field.key}
-          inputMode={bench.keys === 'phone' ? (isLength ? 'text' : 'decimal') : 'none'}
+          // The pad has no letters: words are typed on the phone's own keyboard.
+          inputMode={
+            isText ? 'text' : bench.keys === 'phone' ? (isLength ? 'text' : 'decimal') : 'none'
+          }
           enterKeyHint="next"
           autoComplete="off"
           autoCorrect="off"

@@ -14,6 +14,7 @@ export function fieldsCalled<Key extends string>(labels: Readonly<Record<Key, st
     count: (key: Key): Field => ({ kind: 'count', ...base(key) }),
     optionalCount: (key: Key, hint: string): Field => ({ kind: 'count', ...base(key), hint }),
     number: (key: Key): Field => ({ kind: 'number', ...base(key) }),
+    text: (key: Key, hint: string): Field => ({ kind: 'text', ...base(key), hint }),
     choice: (key: Key, choices: Choices): Field => ({
       kind: 'choice',
       ...base(key),

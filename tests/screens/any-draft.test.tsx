@@ -12,6 +12,7 @@ import { convert } from '../../src/screens/convert/convert.ts';
 import { corner } from '../../src/screens/corner/corner.ts';
 import { facing } from '../../src/screens/facing/facing.ts';
 import { hem } from '../../src/screens/hem/hem.ts';
+import { lacing } from '../../src/screens/lacing/lacing.ts';
 import { seam } from '../../src/screens/seam/seam.ts';
 import { sizes } from '../../src/screens/sizes/sizes.ts';
 import { benchOf } from '../controls/helpers.ts';
@@ -84,7 +85,7 @@ function saidOf(work: Work, calculation: Calculation, draft: Draft, bench: Bench
   return said;
 }
 
-test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, centre])(
+test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, centre, lacing])(
   'whatever the address holds, $id answers or says why, in whole sentences',
   (calculation) => {
     fc.assert(
@@ -110,7 +111,7 @@ test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, cent
   },
 );
 
-test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, centre])(
+test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, centre, lacing])(
   '$id means the same when the bench is set to another unit',
   (calculation) => {
     const drafts = fc.tuple(draftsOf(calculation), unit, unit);

@@ -66,7 +66,10 @@ describe('no repeat, and at which step', () => {
     [
       'too far along',
       '0 1 f; 20.5 1 f; 20.5 1 b; 1 1 b; 1 1 f',
-      [3, 2].map((step) => ({ kind: 'too-far' as const, step })).reverse(),
+      [
+        { kind: 'too-far', step: 2 },
+        { kind: 'too-far', step: 3 },
+      ],
     ],
     [
       'too far across',

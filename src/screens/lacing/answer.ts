@@ -1,0 +1,133 @@
+import { type Bench, tapeStep } from '../../controls/bench.ts';
+import type { Answer, Draft, Line } from '../../controls/calculation.ts';
+import { exactly, onTape } from '../../controls/tape-text.ts';
+import { lacingFigure } from '../../drawing/lacing-figure.ts';
+import { type ExactLength, exactLength, settled, toMm, ZERO } from '../../lengths/length.ts';
+import { showOnTape } from '../../lengths/show-length.ts';
+import { fromMiddle, type Laced, type LacingInput } from '../../sewing/lacing.ts';
+import { PUBLISHED } from '../../sewing/lacing-kinds.ts';
+import { COMFORTABLE, EVEN_HOLES } from '../../sewing/sources/lacing.ts';
+import { lacingWords as words } from '../../words/lacing-words.ts';
+import { stepOf } from './fields.ts';
+import type { LacingRead } from './read.ts';
+import { stepLines } from './steps.ts';
+
+type Show = (x: ExactLength) => string;
+
+/** The lace of a row as an answer. */
+export function lacingAnswer(read: LacingRead, laced: Laced, draft: Draft, bench: Bench): Answer {
+  const { input } = read;
+  const show: Show = (x) => exactly(x, bench);
+  const repeat = laced.strands[0]?.repeat;
+  return {
+    headline: {
+      number: showOnTape(roundedUp(laced.total, bench), tapeStep(bench), bench.unit),
+      after: words.after,
+    },
+    sentence: sentence(input, laced, bench),
+    lines: [...numberLines(input, laced, bench), ...(repeat ? stepLines(repeat, show) : [])],
+    offers: [],
+    warnings: warnings(read, laced),
+    cautions: [words.caution],
+    runs: [{ name: words.title, item: words.hole, run: laced.run }],
+    figures: figures(input, laced, draft),
+    workings: workings(input, laced, show),
+  };
+}
+
+/** What is cut is never shown shorter than it has to be. */
+function roundedUp(x: ExactLength, bench: Bench): ExactLength {
+  const step = tapeStep(bench);
+  return exactLength(Math.ceil(settled(x) / step) * step);
+}
+
+function sentence({ kind, tail }: LacingInput, laced: Laced, bench: Bench): string {
+  const { pieces, each, middle } = laced;
+  const up = (x: ExactLength) => onTape(roundedUp(x, bench), bench);
+  return [
+    pieces === 1 ? words.onePiece : words.pieces(pieces, up(each)),
+    tail === ZERO ? words.noTails : words.tails(exactly(tail, bench)),
+    ...(middle ? [words.fromMiddle(middle.at, up(middle.half))] : []),
+    ...(kind === 'saddle' ? [words.needles] : []),
+    ...(kind === 'cross' ? [words.thereAndBack] : []),
+  ].join(' ');
+}
+
+function numberLines({ kind }: LacingInput, laced: Laced, bench: Bench): Line[] {
+  const { perPitch, factor, edge, middle, ends } = laced;
+  const published = PUBLISHED[kind]?.value.map((times) => timesText(times, bench));
+  const [least = '', most = ''] = published ?? [];
+  return [
+    { label: words.perPitch, value: exactly(perPitch, bench) },
+    { label: words.factor, value: timesText(factor, bench) },
+    ...(published ? [{ label: words.published, value: words.range(least, most) }] : []),
+    { label: words.edge, value: exactly(edge, bench) },
+    ...(middle
+      ? [
+          { label: words.half, value: exactly(middle.half, bench) },
+          { label: words.reverses, value: words.place(middle.at) },
+        ]
+      : []),
+    ...(ends ? [{ label: words.ends, value: endsText(kind, ends) }] : []),
+  ];
+}
+
+function endsText(kind: LacingInput['kind'], ends: NonNullable<Laced['ends']>): string {
+  const said = words.facesOf(ends);
+  return kind === 'running' && ends[0] !== ends[1] ? `${said}; ${words.evenNeeded}` : said;
+}
+
+/** A factor to two places. */
+function timesText(times: number, { decimalMark }: Bench): string {
+  return String(Math.round(times * 100) / 100).replace('.', decimalMark);
+}
+
+function warnings({ input, offHoles }: LacingRead, { doubts, factor }: Laced): string[] {
+  const least = PUBLISHED[input.kind]?.value[0] ?? 0;
+  return [
+    ...doubts.map((doubt) =>
+      doubt.kind === 'cut-short'
+        ? words.cutShort(doubt.advance, doubt.stitches)
+        : words.offPublished(factor < least, Math.round(doubt.off * 100)),
+    ),
+    ...(offHoles.length > 0 ? [words.offHoles(offHoles)] : []),
+  ];
+}
+
+function figures(
+  input: LacingInput,
+  { strands }: Laced,
+  draft: Draft,
+): NonNullable<Answer['figures']> {
+  const { holes, pitch, margin, lace = margin } = input;
+  const drawn = {
+    strands,
+    holes,
+    middle: fromMiddle(input),
+    steps: stepOf(draft),
+    pitch: toMm(pitch),
+    margin: toMm(margin),
+    // A hole is a little smaller than its lace (Texas 4-H L-382); neighbours stay apart.
+    hole: Math.min(0.8 * toMm(lace), 0.44 * toMm(pitch)),
+  };
+  return (['front', 'back'] as const).map((face) => ({
+    name: words.figure(face),
+    figure: lacingFigure(drawn, face),
+  }));
+}
+
+function workings(input: LacingInput, laced: Laced, show: Show): Answer['workings'] {
+  const { kind, thickness, tail } = input;
+  const { straight, passes, turns } = laced.parts;
+  const turned = turns > 0 ? words.turned(turns, show(laced.extra)) : '';
+  const tailed = tail > 0 ? words.tailed(show(tail)) : '';
+  const numbers = [show(straight), passes, show(thickness)] as const;
+  const sources = [PUBLISHED[kind], COMFORTABLE, ...(kind === 'running' ? [EVEN_HOLES] : [])];
+  return [
+    {
+      formula: words.formula(...numbers, turned, tailed, show(laced.total)),
+      source: words.derived,
+    },
+    ...sources.flatMap((one) => (one ? [{ formula: `${one.says}.`, source: one.source }] : [])),
+  ];
+}

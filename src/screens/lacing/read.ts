@@ -1,0 +1,59 @@
+import type { Draft, Fault } from '../../controls/calculation.ts';
+import type { DraftReader } from '../../controls/draft.ts';
+import { countOf } from '../../controls/draft-numbers.ts';
+import { chosen } from '../../controls/fields.ts';
+import { type Length, mm, ZERO } from '../../lengths/length.ts';
+import type { LacingInput } from '../../sewing/lacing.ts';
+import { readSteps } from '../../sewing/lacing-steps.ts';
+import { lacingWords as words } from '../../words/lacing-words.ts';
+import { kindOf } from './fields.ts';
+
+/** What was typed of a lacing. */
+export interface LacingRead {
+  input: LacingInput;
+  /** Of one's own steps, those that pass through where the row has no hole. */
+  offHoles: readonly number[];
+}
+
+export type ReadOutcome = { ok: true; value: LacingRead } | { ok: false; faults: readonly Fault[] };
+
+/** Reads only the fields that are shown, and says everything that could not be read. */
+export function lacingInput(read: DraftReader, draft: Draft): ReadOutcome {
+  const kind = kindOf(draft);
+  const holes = countOf(read, 'holes');
+  const [pitch, margin, thickness] = (['pitch', 'margin', 'thickness'] as const).map(read.length);
+  const outside = kind === 'outside' ? read.length('outside') : ZERO;
+  const lace = read.maybeLength('lace');
+  const [tail, longest] = (['tail', 'longest'] as const).map(read.length);
+  const own = kind === 'own' ? ownSteps(read, margin) : undefined;
+  const faults = [...read.faults, ...(own?.faults ?? [])];
+  if (
+    holes === undefined ||
+    pitch === undefined ||
+    margin === undefined ||
+    thickness === undefined ||
+    outside === undefined ||
+    tail === undefined ||
+    longest === undefined ||
+    faults.length > 0
+  ) {
+    return { ok: false, faults };
+  }
+  const start = chosen(draft, 'start', words.start);
+  const measures = { holes, pitch, margin, thickness, lace, outside, tail, longest };
+  const input = { kind, own: own?.repeat, start, ...measures };
+  return { ok: true, value: { input, offHoles: own?.offHoles ?? [] } };
+}
+
+/** A margin that isn't read, or is none, is a fault of its own: the steps are read all the same. */
+function ownSteps(read: DraftReader, margin: Length | undefined) {
+  const steps = readSteps(read.text('own'), margin !== undefined && margin > 0 ? margin : mm(1));
+  if (steps.ok) return { ...steps, faults: [] };
+  const said = steps.faults.map(
+    (fault): Fault => ({
+      field: 'own',
+      why: { of: 'words', words: words.faultOf(words.labels.own, fault) },
+    }),
+  );
+  return { repeat: undefined, offHoles: [], faults: said };
+}

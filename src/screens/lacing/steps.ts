@@ -1,0 +1,49 @@
+import type { Line } from '../../controls/calculation.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import type { HolePlace } from '../../sewing/hole-place.ts';
+import { isPass, type LacePoint, pathOf, type Repeat } from '../../sewing/lacing-repeat.ts';
+import { lacingWords } from '../../words/lacing-words.ts';
+
+const words = lacingWords.steps;
+
+type Show = (x: ExactLength) => string;
+
+/** One repeat told step by step, from the first hole it comes near. */
+export function stepLines(repeat: Repeat, show: Show): Line[] {
+  const path = pathOf(repeat, repeat.advance);
+  const reach = Math.ceil(-Math.min(...path.map(({ along }) => along), 0));
+  const placed = path.map((point) => ({ ...point, along: point.along + reach }));
+  const [first, ...rest] = placed;
+  if (!first) return [];
+  const row = first.across;
+  const start = words.from(first.face, placeWords(first, row, show));
+  return [
+    { label: words.step(1), value: start },
+    ...rest.map((point, i) => ({
+      label: words.step(i + 2),
+      value: stepWords(placed[i] ?? first, point, row, show),
+    })),
+  ];
+}
+
+function stepWords(from: LacePoint, to: LacePoint, row: ExactLength, show: Show): string {
+  const turn = words.turn.repeat(to.turns ?? 0);
+  if (!isPass(from, to)) return words.straight(to.face, placeWords(to, row, show)) + turn;
+  if (to.across <= 0) return words.edge(to.face) + turn;
+  return (isHole(to, row) ? words.hole(to.face) : words.strip(to.face)) + turn;
+}
+
+function placeWords(point: LacePoint, row: ExactLength, show: Show): string {
+  const { along, across } = point;
+  const whole = Math.floor(along);
+  const at: HolePlace = { hole: whole + 1, beyond: along - whole };
+  if (isHole(point, row)) return words.atHole(at);
+  if (across === 0) return words.atEdge(at);
+  return across < 0
+    ? words.outside(show(exactLength(-across)), at)
+    : words.inside(show(across), at);
+}
+
+function isHole({ along, across }: LacePoint, row: ExactLength): boolean {
+  return across === row && Number.isInteger(along);
+}

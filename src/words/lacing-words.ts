@@ -1,0 +1,136 @@
+import type { HolePlace } from '../sewing/hole-place.ts';
+import type { Face } from '../sewing/lacing-repeat.ts';
+import { FARTHEST, MOST_STEPS, type StepFault } from '../sewing/lacing-steps.ts';
+import { holeWords } from './hole-words.ts';
+
+const FACES: Readonly<Record<Face, string>> = { front: 'front', back: 'back' };
+
+/** A place along the row, after what lies there. */
+const alongRow = (at: HolePlace) =>
+  at.beyond === 0 ? ` at hole ${at.hole}` : `, ${holeWords.place(at)}`;
+
+/** Lace for a row of holes. */
+export const lacingWords = {
+  title: 'Lace for a row of holes',
+  labels: {
+    kind: 'Lacing',
+    own: 'Steps: along, across, face',
+    holes: 'Holes',
+    pitch: 'Hole to hole',
+    margin: 'Edge to hole, centre',
+    thickness: 'Thickness, all layers',
+    outside: 'Outside the edge by',
+    lace: 'Lace, wide',
+    start: 'Start',
+    tail: 'Tail at each end',
+    longest: 'Longest piece',
+    step: 'Drawn up to step',
+  },
+  kind: {
+    edge: 'Over the edge',
+    outside: 'Slanted, outside',
+    running: 'Running',
+    saddle: 'Saddle, two needles',
+    cross: 'Cross',
+    'single-loop': 'Single loop',
+    'double-loop': 'Double loop',
+    own: 'Step by step, own',
+  },
+  start: { end: 'At one end', middle: 'In the middle' },
+  all: 'All',
+  asMargin: 'as edge to hole',
+  ownHint: '0 1 front; 1 0 front; …',
+  after: 'of lace to cut',
+  onePiece: 'In one piece.',
+  pieces: (pieces: number, each: string) =>
+    `In ${pieces} pieces of ${each}, ${pieces === 2 ? 'spliced once' : `spliced ${pieces - 1} times`}: add to each what a splice laps.`,
+  tails: (tail: string) => `A tail of ${tail} at each end is in it.`,
+  noTails: 'No tails are in it.',
+  fromMiddle: (at: HolePlace, half: string) =>
+    `Start ${at.beyond === 0 ? 'in' : 'on the other face,'} ${holeWords.place(at)}, with ${half} of lace to each side; from there each half slants its own way.`,
+  needles: 'A needle at each end of the lace: both go through every hole.',
+  thereAndBack: 'Lace to the last hole, and back through the same holes.',
+  perPitch: 'From hole to hole',
+  factor: 'For the edge, times',
+  published: 'Published, times',
+  range: (least: string, most: string) => (least === most ? least : `${least} to ${most}`),
+  edge: 'First to last hole',
+  half: 'Each half, with its tail',
+  reverses: 'Slant changes sides',
+  place: (at: HolePlace) => holeWords.place(at),
+  ends: 'Ends of the lace',
+  facesOf: ([one, other]: readonly [Face, Face]) =>
+    one === other
+      ? `both on the ${FACES[one]}`
+      : `one on the ${FACES[one]}, one on the ${FACES[other]}`,
+  evenNeeded: 'for both on one face take an even count of holes',
+  steps: {
+    step: (step: number) => `Step ${step}`,
+    from: (face: Face, place: string) => `on the ${FACES[face]}, out of ${place}`,
+    straight: (face: Face, place: string) => `on the ${FACES[face]} to ${place}`,
+    hole: (face: Face) => `through the hole to the ${FACES[face]}`,
+    strip: (face: Face) => `through the strip to the ${FACES[face]}`,
+    edge: (face: Face) => `round the edge to the ${FACES[face]}`,
+    turn: ', and once round the lace that lies there',
+    atHole: (at: HolePlace) => holeWords.place(at),
+    atEdge: (at: HolePlace) => `the edge${alongRow(at)}`,
+    outside: (by: string, at: HolePlace) => `${by} outside the edge${alongRow(at)}`,
+    inside: (by: string, at: HolePlace) => `${by} in from the edge${alongRow(at)}`,
+  },
+  figure: (face: Face) => `From the ${FACES[face]}; what lies behind is drawn as a fold`,
+  hole: 'Hole',
+  offPublished: (less: boolean, per: number) =>
+    `This is ${per} % ${less ? 'less' : 'more'} than is published for this lacing. Lace ten holes, undo them and measure before you cut.`,
+  cutShort: (advance: number, stitches: number) =>
+    `The steps come ${advance} holes on and there are ${stitches} stitches: the last time they stop at the last hole.`,
+  offHoles: (steps: readonly number[]) =>
+    `${steps.length === 1 ? 'Step' : 'Steps'} ${steps.join(', ')}: the lace passes through where the row has no hole. Punch one there at each repeat.`,
+  caution:
+    'Awl, punch and needle go away from the hand that holds, never towards or above it. Where you work with others, local rules and qualified practice come first.',
+  formula: (
+    straight: string,
+    passes: number,
+    thickness: string,
+    turned: string,
+    tails: string,
+    total: string,
+  ) => `${straight} straight + ${passes} passes × ${thickness}${turned}${tails} = ${total}.`,
+  turned: (turns: number, extra: string) => ` + ${turns} turns × ${extra} (twice the lace’s width)`,
+  tailed: (tail: string) => ` + 2 × ${tail}`,
+  derived: 'Geometry, derived here. Passes: one for each time the lace changes face.',
+  faultOf: (label: string, fault: StepFault) => `${label}: ${faultWords(fault)}.`,
+};
+
+function faultWords(fault: StepFault): string {
+  switch (fault.kind) {
+    case 'empty':
+      return 'write steps like 0 1 front; 1 0 front; 1 0 back; 1 1 back; 1 1 front: pitches along, margins from the edge, face';
+    case 'one-step':
+      return 'one step is no repeat; end with the first step again, further on';
+    case 'too-many-steps':
+      return `${fault.steps} steps are more than are kept in mind; give at most ${MOST_STEPS}`;
+    case 'unreadable':
+      return `step ${fault.step}, “${fault.text}”, was not understood; write it like 1 0 front, with turn after it where it goes round lace`;
+    case 'too-far':
+      return `step ${fault.step} is more than ${FARTHEST} pitches or margins away; check its numbers`;
+    case 'nowhere':
+      return `step ${fault.step} goes nowhere: it is at the same place and on the same face as the one before; leave it out`;
+    case 'both':
+      return `step ${fault.step} changes place and face at once; give a step of its own to where it passes from face to face`;
+    case 'not-in-hole':
+      return 'step 1 is not in a hole; begin with a whole number along and 1 across';
+    case 'not-again':
+      return `step ${fault.step}, the last, is not step 1 again; end with the same across and face`;
+    case 'no-advance':
+      return `step ${fault.step}, the last, comes no whole number of holes on from step 1; end at a hole further along`;
+    case 'no-pass':
+      return 'the lace never goes from face to face; add a step at the same place on the other face';
+    default:
+      return unworded(fault);
+  }
+}
+
+/** Fails to compile while a kind of fault has no words. */
+function unworded(fault: never): never {
+  throw new Error(`no words for ${JSON.stringify(fault)}`);
+}

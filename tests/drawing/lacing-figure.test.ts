@@ -1,0 +1,132 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Figure, LineStyle } from '../../src/drawing/figure.ts';
+import { type DrawnLacing, lacingFigure } from '../../src/drawing/lacing-figure.ts';
+import { mm, toMm } from '../../src/lengths/length.ts';
+import { fromMiddle, type LacingInput, lace } from '../../src/sewing/lacing.ts';
+import { type LacingKind, strandsOf } from '../../src/sewing/lacing-kinds.ts';
+import { solved } from '../sewing/outcomes.ts';
+
+const MM = { pitch: 8, margin: 5, hole: 2 };
+const drawnAs = (kind: LacingKind, set: Partial<DrawnLacing> = {}): DrawnLacing => ({
+  ...MM,
+  strands: strandsOf(kind, { margin: mm(5), outside: mm(2) }),
+  holes: 27,
+  middle: false,
+  ...set,
+});
+
+const linesOf = (figure: Figure, style: LineStyle) =>
+  figure.flatMap((shape) => ('line' in shape && shape.line === style ? [shape.points] : []));
+const longOf = (figure: Figure, style: LineStyle) =>
+  linesOf(figure, style).reduce((all, points) => {
+    const [from, to] = points;
+    return from && to ? all + Math.hypot(to.x - from.x, to.y - from.y) : all;
+  }, 0);
+const ends = (figure: Figure, style: LineStyle) =>
+  linesOf(figure, style).map((points) => points.map(({ x, y }) => [x, y]));
+
+describe('drawn to scale (derived here)', () => {
+  test('over the edge: slanted on the front, straight on the back, dashed from the other side', () => {
+    const front = lacingFigure(drawnAs('edge', { steps: 3 }), 'front');
+    expect(ends(front, 'stitch')).toEqual([
+      [
+        [0, 5],
+        [8, 0],
+      ],
+    ]);
+    const straight = [
+      [8, 0],
+      [8, 5],
+    ];
+    expect(ends(front, 'fold')).toEqual([straight]);
+    const back = lacingFigure(drawnAs('edge', { steps: 3 }), 'back');
+    expect(ends(back, 'stitch')).toEqual([straight.map(([x, y]) => [-(x ?? 0), y])]);
+    expect(longOf(back, 'fold')).toBeCloseTo(Math.hypot(8, 5), 9);
+  });
+
+  test('step by step, each shows the one before and no more than one line more', () => {
+    for (const kind of ['outside', 'running', 'single-loop', 'double-loop'] as const) {
+      const drawn = [0, 1, 2, 3, 4].map((steps) => {
+        const figure = lacingFigure(drawnAs(kind, { steps }), 'front');
+        return [...ends(figure, 'stitch'), ...ends(figure, 'fold')].map(String);
+      });
+      expect(drawn[0]).toEqual([]);
+      drawn.slice(1).forEach((now, i) => {
+        const before = drawn[i] ?? [];
+        expect(now).toEqual(expect.arrayContaining(before));
+        expect(now.length - before.length).toBeLessThanOrEqual(1);
+      });
+    }
+  });
+
+  test('holes stand a pitch apart at the margin, the first and last drawn are numbered', () => {
+    const front = lacingFigure(drawnAs('edge'), 'front');
+    const centres = linesOf(front, 'hole').map((ring) => {
+      const xs = ring.map(({ x }) => x);
+      return (Math.min(...xs) + Math.max(...xs)) / 2;
+    });
+    expect(centres).toEqual([0, 8, 16, 24, 32].map((x) => expect.closeTo(x, 9)));
+    const labels = front.flatMap((shape) => ('label' in shape ? [shape.label] : []));
+    expect(labels).toEqual(['1', '5']);
+    expect(linesOf(front, 'cloth')[0]?.map(({ y }) => y)).toEqual([0, 0]);
+  });
+
+  test('a lacing that reaches back is drawn where there is something to reach', () => {
+    const front = lacingFigure(drawnAs('double-loop'), 'front');
+    const labels = front.flatMap((shape) => ('label' in shape ? [shape.label] : []));
+    expect(labels).toEqual(['1', '6']);
+    const xs = linesOf(front, 'stitch').flatMap((points) => points.map(({ x }) => x));
+    expect(Math.min(...xs)).toBe(0);
+  });
+
+  test('from the middle both halves are mirror images about it', () => {
+    for (const holes of [26, 27]) {
+      const front = lacingFigure(drawnAs('edge', { holes, middle: true }), 'front');
+      const about = (8 * (holes - 1)) / 2;
+      const lines = linesOf(front, 'stitch').map((points) =>
+        points.map(({ x, y }) => `${Math.abs(x - about).toFixed(6)} ${y}`).join(),
+      );
+      expect(new Set(lines).size).toBe(lines.length / 2);
+      const runs = ends(front, 'fold').filter(([a, b]) => a?.[1] === 5 && b?.[1] === 5);
+      expect(runs).toHaveLength(holes % 2 === 0 ? 1 : 0);
+    }
+  });
+});
+
+test('the straight parts drawn are the length less passes, turns and tails', () => {
+  const anyLacing = fc.record({
+    kind: fc.constantFrom<LacingKind>(
+      'edge',
+      'outside',
+      'running',
+      'saddle',
+      'cross',
+      'single-loop',
+      'double-loop',
+    ),
+    holes: fc.integer({ min: 2, max: 5 }),
+    start: fc.constantFrom('end' as const, 'middle' as const),
+    pitch: fc.integer({ min: 2, max: 30 }),
+    margin: fc.integer({ min: 1, max: 15 }),
+    outside: fc.integer({ min: 0, max: 5 }),
+  });
+  fc.assert(
+    fc.property(anyLacing, ({ kind, holes, start, pitch, margin, outside }) => {
+      // A double loop leaves a hole to reach back to, so it is drawn in a row longer by one.
+      const row = kind === 'double-loop' && start === 'end' ? holes + 1 : holes;
+      const input: LacingInput = {
+        ...{ kind, holes, start, pitch: mm(pitch), margin: mm(margin), outside: mm(outside) },
+        ...{ thickness: mm(2), tail: mm(50), longest: mm(2000) },
+      };
+      const { total, parts, extra, tails, strands } = solved(lace(input));
+      const lacing = { strands, holes: row, middle: fromMiddle(input), pitch, margin, hole: 1 };
+      for (const face of ['front', 'back'] as const) {
+        const figure = lacingFigure(lacing, face);
+        const drawn = longOf(figure, 'stitch') + longOf(figure, 'fold');
+        const rest = total - parts.passes * mm(2) - parts.turns * extra - tails;
+        expect(drawn).toBeCloseTo(toMm(rest as typeof total), 6);
+      }
+    }),
+  );
+});

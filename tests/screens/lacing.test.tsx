@@ -1,0 +1,168 @@
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { afterEach, expect, test } from 'vitest';
+import { lacing } from '../../src/screens/lacing/lacing.ts';
+import { benchOf } from '../controls/helpers.ts';
+import { answer, answerTo, open, type, workOn } from './helpers.tsx';
+
+afterEach(cleanup);
+
+test('the lace to cut, rounded up, with its tails; beside it what is published', async () => {
+  open(lacing);
+  const said = await answer();
+  // 3 + 49 × 20.434 + 200 = 1204.3 mm (derived here): 120.5 cm on a tape in millimetres.
+  expect(said).toMatch(/^120\.5 +cm *of lace to cut/);
+  expect(said).toContain('In one piece. A tail of 10 cm at each end is in it.');
+  expect(said).toContain('From hole to hole2.043 cm');
+  expect(said).toContain('For the edge, times2.55');
+  // Texas 4-H L-382 and leathercircle.com.
+  expect(said).toContain('Published, times2.5 to 3.5');
+  expect(said).toContain('never towards or above it');
+  expect(said).toContain('local rules');
+  expect(screen.getByRole('button', { name: 'Follow' })).toBeTruthy();
+  expect(await screen.findByRole('img', { name: /^From the front/ })).toBeTruthy();
+  expect(screen.getByRole('img', { name: /^From the back/ })).toBeTruthy();
+});
+
+test('every hole is a mark, the middle one named', () => {
+  const { runs } = answerTo(lacing, { holes: '27' });
+  expect(runs[0]?.run.marks.map(({ label }) => label).at(-1)).toBe('27');
+  expect(runs[0]?.run.marks[13]?.kind).toBe('centre');
+});
+
+test('longer than is comfortable, it is cut in pieces', async () => {
+  open(lacing, { kind: 'double-loop', holes: '75' });
+  // 3 + 74 × 50 + 200 = 3903 mm (derived here); 2 yd are 1828.8 mm.
+  expect(await answer()).toContain('In 3 pieces of 130.1 cm, spliced 2 times');
+  type('Longest piece', '2 m');
+  expect(await answer()).toContain('In 2 pieces of 195.2 cm, spliced once');
+});
+
+test('from the middle, the hole where the slant changes sides and each half are said', async () => {
+  open(lacing, { holes: '27', start: 'middle' });
+  // 1.5 + 13 × 20.434 + 100 = 367.1 mm (derived here).
+  const said = await answer();
+  expect(said).toContain('Start in hole 14, with 36.8 cm of lace to each side');
+  expect(said).toContain('Slant changes sideshole 14');
+  type('Holes', '26');
+  expect(await answer()).toContain('Slant changes sidesbetween holes 13 and 14');
+});
+
+test('in and out, an odd count is said to end on the other face', async () => {
+  open(lacing, { kind: 'running', holes: '9' });
+  expect(await answer()).toMatch(/one on the back, one on the front; .*even count/);
+  type('Holes', '8');
+  expect(await answer()).toContain('Ends of the laceboth on the back');
+});
+
+test('step by step: told in words, drawn up to the step chosen', async () => {
+  open(lacing, { kind: 'double-loop' });
+  const said = await answer();
+  expect(said).toContain('Step 1on the back, out of hole 2');
+  expect(said).toContain('Step 3round the edge to the front');
+  expect(said).toContain('Step 4on the front to the edge at hole 1, and once round the lace');
+  expect(said).toContain('Step 7through the hole to the back');
+  const linesDrawn = (step: string) =>
+    answerTo(lacing, { kind: 'double-loop', step }).figures?.map(
+      ({ figure }) =>
+        figure.filter((shape) => 'line' in shape && /stitch|fold/.test(shape.line)).length,
+    );
+  expect(linesDrawn('step-2')).toEqual([1, 1]);
+  expect(linesDrawn('step-5')).toEqual([3, 3]);
+  expect(linesDrawn('step-99')).toEqual(linesDrawn('all'));
+});
+
+test('fields are those of the lacing chosen', () => {
+  const keys = (kind: string) => lacing.fields({ kind }).map(({ key }) => key);
+  expect(keys('outside')).toContain('outside');
+  expect(keys('edge')).not.toContain('outside');
+  expect(keys('saddle')).not.toContain('start');
+  expect(keys('own')).toContain('own');
+  expect(keys('nonsense')).toEqual(keys('edge'));
+  const step = lacing.fields({ kind: 'double-loop' }).find(({ key }) => key === 'step');
+  expect(step?.kind === 'choice' ? step.options.map(({ label }) => label) : []).toEqual([
+    'All',
+    ...['2', '3', '4', '5', '6', '7'],
+  ]);
+});
+
+test('one’s own steps are written as text, on the phone’s own keyboard', async () => {
+  open(lacing, { kind: 'own' });
+  const field = screen.getByLabelText<HTMLInputElement>(/^Steps: along/);
+  expect(field.inputMode).toBe('text');
+  expect(await answer()).toMatch(/^120\.5 +cm/);
+  fireEvent.focus(field);
+  expect(screen.queryByRole('group', { name: 'Number pad' })).toBeNull();
+  type('Steps: along', '0 1 f; 0 1 f; 1 1 f; 1 1 b; 2 1 b; 2 1 f');
+  expect(await answer()).toContain('Steps: along, across, face: step 2 goes nowhere');
+  expect(field.value).toContain('0 1 f; 0 1 f');
+  type('Steps: along', '0 1 f; 0.5 2 f; 0.5 2 b; 1 1 b; 1 1 f');
+  expect(await answer()).toContain('Step 3: the lace passes through where the row has no hole');
+  type('Steps: along', '0 1 f; 2 1 f; 2 1 b; 3 1 b; 3 1 f');
+  type('Holes', '6');
+  expect(await answer()).toContain('come 3 holes on and there are 5 stitches');
+});
+
+const WRONG: [string, Record<string, string>, RegExp][] = [
+  ['no steps', { kind: 'own', own: ' ' }, /Steps: along, across, face: write steps like 0 1 front/],
+  [
+    'a step that is none',
+    { kind: 'own', own: '0 1 front; up' },
+    /step 2, “up”, was not understood/,
+  ],
+  [
+    'no advance',
+    { kind: 'own', own: '0 1 f; 1 0 f; 1 0 b; 0 1 b; 0 1 f' },
+    /no whole number of holes on/,
+  ],
+  ['one step', { kind: 'own', own: '0 1 f' }, /one step is no repeat/],
+  [
+    'too far',
+    { kind: 'own', own: '0 1 f; 99 1 f; 99 1 b; 1 1 b; 1 1 f' },
+    /step 2 is more than 20/,
+  ],
+  ['both at once', { kind: 'own', own: '0 1 f; 1 1 b; 1 1 f' }, /step 2 changes place and face/],
+  ['not in a hole', { kind: 'own', own: '0 0 f; 0 0 b; 1 0 b; 1 0 f' }, /step 1 is not in a hole/],
+  [
+    'not again',
+    { kind: 'own', own: '0 1 f; 1 1 f; 1 1 b' },
+    /step 3, the last, is not step 1 again/,
+  ],
+  ['never through', { kind: 'own', own: '0 1 f; 1 1 f' }, /never goes from face to face/],
+  ['too many steps', { kind: 'own', own: '0 1 f;'.repeat(41) }, /41 steps are more than/],
+  [
+    'absurd thickness',
+    { thickness: '2' },
+    /Thickness, all layers: 2 cm is too long; give at most 1\.6 cm/,
+  ],
+  ['too many holes', { holes: '2001' }, /Holes: give at most 2000/],
+  ['no pitch', { pitch: '0' }, /Hole to hole: give more than nothing/],
+  ['a tail less than nothing', { tail: '1 − 2' }, /Tail at each end: −1 cm is less than nothing/],
+  ['no piece', { longest: '0' }, /Longest piece: give more than nothing/],
+];
+
+test.each(WRONG)('%s: the field and the mend are named', async (_, set, said) => {
+  open(lacing, set);
+  expect(await answer()).toMatch(said);
+});
+
+test('mistakes in fields and steps are said together', () => {
+  const work = workOn(lacing, { kind: 'own', own: '0 1 f; up', pitch: 'wide', margin: '' });
+  expect(work.ok ? [] : work.faults.map(({ field }) => field)).toEqual(['pitch', 'margin', 'own']);
+});
+
+test('far off what is published, it is said, with what to do', async () => {
+  open(lacing, { kind: 'single-loop', lace: '2 mm' });
+  expect(await answer()).toMatch(/46 % less than is published .* Lace ten holes/);
+});
+
+test('in inches', async () => {
+  open(
+    lacing,
+    { kind: 'running', pitch: '1/4', thickness: '1/8', holes: '73', tail: '0' },
+    benchOf({ unit: 'in' }),
+  );
+  // kingsmerecrafts.info, page 38: 18 in take 27 in; here and the first pass, 1/8 in.
+  const said = await answer();
+  expect(said).toMatch(/^27 1\/8.* in of lace to cut/);
+  expect(said).toContain('No tails are in it');
+});
