@@ -44,6 +44,15 @@ export function addressOf(garment: Garment, kept: Kept) {
   };
 }
 
+/** The garment and the thing kept on it that a draft was opened from, when they are still there. */
+export function openedFrom(garments: readonly Garment[], place: string | undefined) {
+  for (const garment of garments) {
+    const kept = garment.kept.find(({ id }) => placeOf(garment.id, id) === place);
+    if (kept) return { garment, kept };
+  }
+  return undefined;
+}
+
 /** Which garment is to be shown open: what was opened last, at first the latest changed. */
 export async function loadOpen(store: Store, garments: readonly Garment[]): Promise<string> {
   const open = await store.load(OPEN_KEY);

@@ -7,7 +7,7 @@ import { type Garment, type Kept, newGarment, type Stage } from '../garment/garm
 import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
 import { addGarment, changeGarment, GarmentError, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
-import { askToPersist, loadOpen, notKept, OPEN_KEY, placeOf } from './garment-deeds.ts';
+import { askToPersist, loadOpen, notKept, OPEN_KEY, openedFrom, placeOf } from './garment-deeds.ts';
 import { asKept } from './garment-draft.ts';
 import { keptOf } from './garment-kept.ts';
 
@@ -26,9 +26,14 @@ const STAGE_OF: Readonly<Record<string, Stage>> = {
   sizes: 'measure',
   seam: 'join',
   hem: 'turn-up',
+  facing: 'turn-up',
+  corner: 'turn-up',
   closures: 'close',
   buttonhole: 'close',
   centre: 'edge',
+  edging: 'edge',
+  crossing: 'edge',
+  lacing: 'edge',
 };
 
 /** Keeps what is typed on a garment: as something new, or in place of what it was opened from. */
@@ -52,7 +57,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
   const from = openedFrom(garments, draft.kept);
   const keep = async (wish: KeepWish) => {
     const { kept } = from ?? {};
-    const inPlace = kept && wish.name === kept.name && wish.garment === from?.garment;
+    const inPlace = kept && wish.name === kept.name && wish.garment === from?.garment.id;
     const id = inPlace ? kept.id : crypto.randomUUID();
     const target = wish.garment === '' ? fresh(wish.newName) : undefined;
     const to = target?.id ?? wish.garment;
@@ -80,7 +85,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       first={{
         name: from?.kept.name ?? calculation.title,
         stage: from?.kept.stage ?? STAGE_OF[calculation.id] ?? 'cut',
-        garment: from?.garment ?? (isThere ? open : (garments[0]?.id ?? '')),
+        garment: from?.garment.id ?? (isThere ? open : (garments[0]?.id ?? '')),
         newName: '',
       }}
       hand={bench.hand}
@@ -104,13 +109,4 @@ function keptOn(garment: Garment, kept: Kept): Garment {
     throw new GarmentError('many');
   }
   return withKept(garment, kept, Date.now());
-}
-
-/** What a draft was opened from, when it is still there. */
-function openedFrom(garments: readonly Garment[], place: string | undefined) {
-  for (const garment of garments) {
-    const kept = garment.kept.find(({ id }) => placeOf(garment.id, id) === place);
-    if (kept) return { garment: garment.id, kept };
-  }
-  return undefined;
 }

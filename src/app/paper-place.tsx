@@ -1,13 +1,18 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
 import { Paper } from '../screens/paper/paper.tsx';
 import type { PaperServices } from '../screens/paper/services.ts';
+import { loadGarments } from '../storage/garments.ts';
+import type { Store } from '../storage/store.ts';
+import { paperWords } from '../words/paper-words.ts';
+import { openedFrom } from './garment-deeds.ts';
 import { makePdf } from './paper-maker.ts';
 import { safeName, saveFile } from './save-file.ts';
 
 interface Props {
+  store: Store;
   calculation: Calculation;
   draft: Draft;
   bench: Bench;
@@ -18,11 +23,13 @@ interface Props {
 const SERVICES: PaperServices = { makePdf, save: saveFile, share: shareFiles() };
 
 /** A calculation's marks on paper; what is chosen of the paper is in the draft. */
-export function PaperPlace({ calculation, draft, bench, onDraft, onLeave }: Props) {
+export function PaperPlace({ store, calculation, draft, bench, onDraft, onLeave }: Props) {
+  const name = useKeptName(store, draft.kept) ?? calculation.title;
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
   return (
     <Paper
       title={calculation.title}
+      name={name}
       answer={work.ok ? work.answer : undefined}
       bench={bench}
       draft={draft}
@@ -31,6 +38,23 @@ export function PaperPlace({ calculation, draft, bench, onDraft, onLeave }: Prop
       onLeave={onLeave}
     />
   );
+}
+
+/** The garment and the name a calculation is kept under, once they are known. */
+function useKeptName(store: Store, place: string | undefined): string | undefined {
+  const [name, setName] = useState<string>();
+  useEffect(() => {
+    if (place === undefined) return;
+    loadGarments(store).then(
+      ({ garments }) => {
+        const from = openedFrom(garments, place);
+        if (from) setName(paperWords.keptName(from.garment.name, from.kept.name));
+      },
+      // Without storage the pages are called by their calculation.
+      () => undefined,
+    );
+  }, [store, place]);
+  return name;
 }
 
 /** Where the phone takes files of this kind from an app. */

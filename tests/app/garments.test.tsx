@@ -367,3 +367,28 @@ test('records set aside are saved as they are', async () => {
   expect(saved[0]?.size).toBeGreaterThan(50);
   expect(await store.load('garment:bad')).toEqual(harmed);
 });
+
+test('on paper a kept calculation is called by its garment and its name', async () => {
+  await addGarment(store, withKept(newGarment('coat', 'Coat', 1), kept({}), 1));
+  start('#/closures/paper?u=cm&opening=10&count=2&top=1&bottom=1&kept=coat.hooks');
+  await waitFor(() =>
+    expect(screen.getByLabelText('Name on the pages')).toHaveProperty('value', 'Coat: Hooks'),
+  );
+  cleanup();
+  start('#/closures/paper?u=cm&opening=10&count=2&top=1&bottom=1');
+  expect(await screen.findByLabelText('Name on the pages')).toHaveProperty('value', 'Closures');
+});
+
+test('a strip kept on a garment is counted by its own numbers', async () => {
+  const draft = { u: 'cm', length: '40', pitch: '0.8', rows: 'one', fit: 'split' };
+  const strip = kept({ id: 'strip', name: 'Front edge', calculation: 'edging', draft });
+  await addGarment(store, withKept(newGarment('coat', 'Coat', 1), strip, 1));
+  start('#/garments');
+  await screen.findByText('Front edge');
+  fireEvent.click(screen.getByRole('button', { name: 'Open' }));
+  await press('Find its middle');
+  expect(await heading('Centre by counting')).toBeTruthy();
+  expect(screen.getByLabelText(/^Holes counted/)).toHaveProperty('value', '50');
+  expect(screen.getByLabelText(/^Hole to hole/)).toHaveProperty('value', '0.8 cm');
+  expect(screen.getByLabelText(/^First to last/)).toHaveProperty('value', '39.2 cm');
+});

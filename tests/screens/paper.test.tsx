@@ -36,6 +36,7 @@ function Shown({
   return (
     <Paper
       title={calculation.title}
+      name={calculation.title}
       answer={work.ok ? work.answer : undefined}
       bench={benchOf()}
       draft={typed}

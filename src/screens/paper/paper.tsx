@@ -20,6 +20,8 @@ adopt(css);
 
 interface Props {
   title: string;
+  /** What the pages are called as long as nothing else is typed. */
+  name: string;
   answer: Answer | undefined;
   bench: Bench;
   draft: Draft;
@@ -29,11 +31,12 @@ interface Props {
 }
 
 /** An answer's marks as a PDF at true size, and its drawings as SVG. */
-export function Paper({ title, answer, bench, draft, services, onDraft, onLeave }: Props) {
+export function Paper(props: Props) {
+  const { title, answer, bench, draft, services, onDraft, onLeave } = props;
   const strips = useMemo(() => (answer ? stripsOf(answer.runs) : []), [answer]);
   const size: PaperSize = draft.paper === 'letter' ? 'letter' : 'a4';
   const margin = Object.hasOwn(words.margins, draft.margin ?? '') ? (draft.margin ?? '') : '10';
-  const name = draft.page ?? title;
+  const name = draft.page ?? props.name;
   const laid = useMemo(
     () => pagesOf({ title: name, strips }, { size, margin: Number(margin) }, words),
     [name, strips, size, margin],
