@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length, LONGEST, mm } from '../lengths/length.ts';
-import type { LacingInput } from './lacing.ts';
+import type { LacingInput } from './lacing-input.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 

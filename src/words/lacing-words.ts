@@ -34,7 +34,7 @@ export const lacingWords = {
     cross: 'Cross',
     'single-loop': 'Single loop',
     'double-loop': 'Double loop',
-    own: 'Step by step, own',
+    own: 'Own steps',
   },
   start: { end: 'At one end', middle: 'In the middle' },
   all: 'All',

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, type Length, LONGEST, mm, toInches, toMm } from '../../src/lengths/length.ts';
-import { type Laced, type LacingInput, lace } from '../../src/sewing/lacing.ts';
+import { type Laced, lace } from '../../src/sewing/lacing.ts';
+import type { LacingInput } from '../../src/sewing/lacing-input.ts';
 import { type LacingKind, PUBLISHED } from '../../src/sewing/lacing-kinds.ts';
 import { partsOf, pathOf } from '../../src/sewing/lacing-repeat.ts';
 import { readSteps } from '../../src/sewing/lacing-steps.ts';

@@ -3,7 +3,7 @@ import type { DraftReader } from '../../controls/draft.ts';
 import { countOf } from '../../controls/draft-numbers.ts';
 import { chosen } from '../../controls/fields.ts';
 import { type Length, mm, ZERO } from '../../lengths/length.ts';
-import type { LacingInput } from '../../sewing/lacing.ts';
+import type { LacingInput } from '../../sewing/lacing-input.ts';
 import { readSteps } from '../../sewing/lacing-steps.ts';
 import { lacingWords as words } from '../../words/lacing-words.ts';
 import { kindOf } from './fields.ts';
