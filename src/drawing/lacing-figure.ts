@@ -17,7 +17,7 @@ const BEYOND = 0.6;
 
 /**
  * A few repeats to scale, the strip's edge above: what lies on this face as stitching,
- * what lies on the other as folds. The back is seen from the back, so from right to left.
+ * what lies on the other as folds. Lace along the edge covers it. The back is seen from the back, so from right to left.
  */
 export function lacingFigure(lacing: DrawnLacing, face: Face): Figure {
   const { pitch, margin, hole } = lacing;
@@ -35,10 +35,9 @@ export function lacingFigure(lacing: DrawnLacing, face: Face): Figure {
       }));
   const holes = Array.from({ length: last - first + 1 }, (_, i) => first + i);
   return [
-    {
-      line: 'cloth',
-      points: [place(first - BEYOND, 0), place(last + BEYOND, 0)],
-    },
+    ...bareEdge([first - BEYOND, last + BEYOND], runs).map(
+      ([from, to]): FigureShape => ({ line: 'cloth', points: [place(from, 0), place(to, 0)] }),
+    ),
     ...drawn(false),
     ...drawn(true),
     ...holes.map((at) => circle(place(at, margin), hole / 2, 'hole')),
@@ -49,6 +48,24 @@ export function lacingFigure(lacing: DrawnLacing, face: Face): Figure {
       }),
     ),
   ];
+}
+
+/** The edge but where lace runs along it and covers it. */
+function bareEdge(
+  [start, end]: readonly [number, number],
+  runs: readonly (readonly [LacePoint, LacePoint])[],
+): [number, number][] {
+  const covered = runs
+    .filter(([from, to]) => from.across === 0 && to.across === 0)
+    .map(([from, to]) => [Math.min(from.along, to.along), Math.max(from.along, to.along)] as const)
+    .sort(([one], [other]) => one - other);
+  const bare: [number, number][] = [];
+  let at = start;
+  for (const [from, to] of covered) {
+    if (from > at) bare.push([at, from]);
+    at = Math.max(at, to);
+  }
+  return at < end ? [...bare, [at, end]] : bare;
 }
 
 /** The straight parts of a path; at a pass it only changes face. */

@@ -81,6 +81,21 @@ describe('drawn to scale (derived here)', () => {
     expect(Math.min(...xs)).toBe(0);
   });
 
+  test('lace along the edge covers it, on both faces', () => {
+    const near = (x: number) => expect.closeTo(x, 9);
+    for (const [face, way] of [
+      ['front', 1],
+      ['back', -1],
+    ] as const) {
+      const one = lacingFigure(drawnAs('single-loop', { steps: 3 }), face);
+      const bare = linesOf(one, 'cloth').map((points) => points.map(({ x }) => way * x));
+      expect(bare).toEqual([
+        [near(-4.8), near(0)],
+        [near(8), near(36.8)],
+      ]);
+    }
+  });
+
   test('from the middle both halves are mirror images about it', () => {
     for (const holes of [26, 27]) {
       const front = lacingFigure(drawnAs('edge', { holes, middle: true }), 'front');
