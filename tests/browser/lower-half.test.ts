@@ -1,0 +1,174 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { launchBrowser, openApp, PHONE, SMALL_PHONE } from './harness.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+const SIDEWAYS = [
+  { width: 844, height: 390 },
+  { width: 640, height: 360 },
+  { width: 568, height: 320 },
+];
+/** The last upright one is the narrow phone less a browser's own bars. */
+const SIZES = [
+  PHONE,
+  SMALL_PHONE,
+  { width: 320, height: 568 },
+  { width: 320, height: 470 },
+  ...SIDEWAYS,
+];
+
+/** Counting, following, and following one of several runs, which has one thing more to press. */
+const SCREENS = ['#/centre/count?count=27', '#/closures/follow?at=0', '#/corner/follow?at=0'];
+
+const BACK = /Back one|One less/;
+
+test.each(SCREENS)('the lower half of every screen is one key: %s', async (at) => {
+  await onEverySize(at, async (page, size, where) => {
+    const key = await boxOf(page, 'button.next');
+    expect(key, where).toMatchObject({ left: 0, right: size.width });
+    expect(key.top, where).toBeLessThanOrEqual(size.height / 2);
+    expect(key.bottom, where).toBeGreaterThanOrEqual(size.height - 0.5);
+    // The number stays in sight, and what was pressed by mistake can be taken back.
+    const number = await boxOf(page, '.big .figure');
+    expect(number.top, where).toBeGreaterThanOrEqual(0);
+    expect(number.bottom, where).toBeLessThanOrEqual(size.height / 2);
+    const actions = await boxesOf(page, '.actions button');
+    for (const { words, top, bottom, left, right } of actions) {
+      expect(top, `${where}: ${words}`).toBeGreaterThanOrEqual(0);
+      expect(bottom, `${where}: ${words}`).toBeLessThanOrEqual(key.top);
+      expect(bottom - top, `${where}: ${words}`).toBeGreaterThanOrEqual(48);
+      expect(right - left, `${where}: ${words}`).toBeGreaterThanOrEqual(48);
+    }
+    expect(actions.map(({ words }) => BACK.test(words)).filter(Boolean)).toEqual([true]);
+    expect(await wordsCutOff(page), where).toEqual([]);
+  });
+});
+
+test.each(SCREENS)('at 200 % text the large key can still be used: %s', async (at) => {
+  await onEverySize(at, async (page, size, where) => {
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+    const key = await boxOf(page, 'button.next');
+    expect(key.right - key.left, where).toBe(size.width);
+    expect(key.bottom - key.top, where).toBeGreaterThanOrEqual(96);
+    expect(key.bottom, where).toBeGreaterThanOrEqual(size.height - 0.5);
+    expect(await wordsCutOff(page), where).toEqual([]);
+    const big = page.locator('.big');
+    const before = await big.textContent();
+    await page.touchscreen.tap(size.width - 4, size.height - 4);
+    await expect.poll(() => big.textContent(), { message: where }).not.toBe(before);
+    await page.getByRole('button', { name: BACK }).tap();
+    await expect.poll(() => big.textContent(), { message: where }).toBe(before);
+  });
+});
+
+test('each press in the lower half counts once, and one comes off again', async () => {
+  await onEverySize('#/centre/count?count=26', async (page, size, where) => {
+    const said = () => page.locator('.big .figure').textContent();
+    await expect.poll(said).toBe('26 holes');
+    for (const [i, { x, y }] of placesIn(size).entries()) {
+      await page.touchscreen.tap(x, y);
+      await expect.poll(said, { message: `${where}: ${x}, ${y}` }).toBe(`${27 + i} holes`);
+    }
+    await page.getByRole('button', { name: BACK }).tap();
+    await expect.poll(said, { message: where }).toBe('31 holes');
+  });
+});
+
+test('each press in the lower half is the next mark, and one leads back', async () => {
+  await onEverySize('#/closures/follow?count=12&opening=60 cm', async (page, size, where) => {
+    const said = () => page.getByRole('heading').textContent();
+    await expect.poll(said).toBe('Hook 1 of 12');
+    for (const [i, { x, y }] of placesIn(size).entries()) {
+      await page.touchscreen.tap(x, y);
+      await expect.poll(said, { message: `${where}: ${x}, ${y}` }).toBe(`Hook ${2 + i} of 12`);
+    }
+    await page.getByRole('button', { name: BACK }).tap();
+    await expect.poll(said, { message: where }).toBe('Hook 6 of 12');
+  });
+});
+
+test.each(['left', 'right'] as const)(
+  'what takes one back is nearer to the %s hand',
+  async (hand) => {
+    const check = async (page: Page, size: typeof PHONE, where: string) => {
+      const actions = await boxesOf(page, '.actions button');
+      const back = actions.find(({ words }) => BACK.test(words))!;
+      const close = actions.find(({ words }) => words === 'Close')!;
+      expect(back.left < close.left, where).toBe(hand === 'left');
+      if (size.width < size.height) return;
+      expect(back.right <= size.width / 2, where).toBe(hand === 'left');
+      expect(back.left >= size.width / 2, where).toBe(hand === 'right');
+    };
+    for (const at of SCREENS) {
+      await onEverySize(at, check, [SMALL_PHONE, ...SIDEWAYS], hand);
+    }
+  },
+);
+
+/** Opens a screen on phones of every size, one after the other. */
+async function onEverySize(
+  at: string,
+  look: (page: Page, size: typeof PHONE, where: string) => Promise<void>,
+  sizes = SIZES,
+  hand: 'left' | 'right' = 'right',
+): Promise<void> {
+  const app = await openApp(browser, inject('address'), {
+    at,
+    bench: { hand },
+    serviceWorkers: 'block',
+  });
+  for (const size of sizes) {
+    await app.page.setViewportSize(size);
+    await app.page.goto('about:blank'); // or only the route would change
+    await app.page.goto(inject('address') + at);
+    await app.page.locator('button.next').waitFor();
+    await look(app.page, size, `${size.width} × ${size.height}`);
+  }
+  expect(app.complaints).toEqual([]);
+  await app.close();
+}
+
+/** The corners of the lower half, its middle, and just below the middle of the screen. */
+function placesIn({ width, height }: typeof PHONE): { x: number; y: number }[] {
+  const upper = Math.ceil(height / 2) + 3;
+  return [
+    { x: 3, y: upper },
+    { x: width / 2, y: upper },
+    { x: width - 3, y: upper },
+    { x: width / 2, y: height * 0.75 },
+    { x: 3, y: height - 3 },
+    { x: width - 3, y: height - 3 },
+  ];
+}
+
+const boxesOf = (page: Page, selector: string) =>
+  page.locator(selector).evaluateAll((found) =>
+    found.map((element) => {
+      const { left, top, right, bottom } = element.getBoundingClientRect();
+      return { words: element.textContent, left, top, right, bottom };
+    }),
+  );
+
+async function boxOf(page: Page, selector: string) {
+  const [box] = await boxesOf(page, selector);
+  if (!box) throw new Error(`there is no ${selector}`);
+  return box;
+}
+
+/** What is pressed above the large key and is too small for its words. */
+const wordsCutOff = (page: Page) =>
+  page
+    .locator('.actions button')
+    .evaluateAll((buttons) =>
+      buttons
+        .filter((one) => one.scrollWidth > one.clientWidth || one.scrollHeight > one.clientHeight)
+        .map((one) => one.textContent),
+    );
