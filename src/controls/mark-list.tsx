@@ -38,7 +38,11 @@ export function MarkList({ run, bench, scroller }: Props) {
       </p>
       <ol
         ref={list}
-        style={{ '--before': first, '--after': marked.marks.length - first - rows.length }}
+        style={{
+          '--before': first,
+          '--made': rows.length,
+          '--after': marked.marks.length - first - rows.length,
+        }}
       >
         {rows.map((mark, i) => (
           <li key={first + i} aria-posinset={first + i + 1} aria-setsize={marked.marks.length}>

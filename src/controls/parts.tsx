@@ -24,8 +24,11 @@ export function later<Props extends object>(
 /** Why there is no answer. */
 export const FaultsOf = later(() => import('./fault-list.tsx').then((part) => part.FaultList));
 
-/** Other solutions. */
-export const OffersOf = later(() => import('./offers.tsx').then((part) => part.Offers));
+/** Other solutions; the place of one tile is kept free, as nearly every answer has one. */
+export const OffersOf = later(
+  () => import('./offers.tsx').then((part) => part.Offers),
+  <div class="tile" />,
+);
 
 /** A field with a few ways to be. */
 export const ChoiceTileOf = later(

@@ -1,0 +1,66 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { CALCULATIONS } from '../../src/app/calculations.ts';
+import { launchBrowser, takePhone } from './harness.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+/** Moved parts are counted as the Layout Instability API does: 0 is still, 0.1 is the most that is called good. */
+const STILL = 0.002;
+
+/** What each part of the app takes to arrive, so that one is painted before the next is there. */
+const EACH_PART_MS = 60;
+
+/** The phone Lighthouse looks with. */
+const SIZE = { width: 412, height: 823 };
+
+test.each(['convert', ...Object.keys(CALCULATIONS)])(
+  'nothing moves while %s arrives',
+  async (id) => {
+    const phone = await takePhone(browser, inject('address'), {
+      size: SIZE,
+      serviceWorkers: 'block',
+    });
+    const { page } = phone;
+    await page.route('**/assets/*.js', async (route) => {
+      await new Promise((come) => setTimeout(come, EACH_PART_MS));
+      await route.continue();
+    });
+    await page.addInitScript(watchMoves);
+    await page.goto(`${inject('address')}#/${id}`);
+    await page.locator('.answer .number').waitFor();
+    await page.locator('.how').first().waitFor({ state: 'attached' });
+    await page.waitForTimeout(400); // what is drawn only after a paint
+    const moved = await page.evaluate(() => moves);
+    const sum = moved.reduce((all, { value }) => all + value, 0);
+    expect(sum, JSON.stringify(moved)).toBeLessThan(STILL);
+    await phone.close();
+  },
+);
+
+declare global {
+  /** What moved without having been pressed, in the page. */
+  var moves: { value: number; what: string[] }[];
+}
+
+/** Runs in the page, before anything else. */
+function watchMoves(): void {
+  interface Move extends PerformanceEntry {
+    value: number;
+    sources: { node: Element | null }[];
+  }
+  globalThis.moves = [];
+  new PerformanceObserver((list) => {
+    for (const { value, sources } of list.getEntries() as Move[]) {
+      moves.push({
+        value,
+        what: sources.map(({ node }) => `${node?.nodeName} ${node?.className}`),
+      });
+    }
+  }).observe({ type: 'layout-shift', buffered: true });
+}
