@@ -96,6 +96,31 @@ describe('drawn to scale (derived here)', () => {
     }
   });
 
+  test('covered all along, nothing is left of it between two runs', () => {
+    const bare = linesOf(lacingFigure(drawnAs('single-loop'), 'front'), 'cloth');
+    expect(bare).toHaveLength(2);
+    expect(longOf(lacingFigure(drawnAs('single-loop'), 'front'), 'cloth')).toBeCloseTo(9.6, 9);
+  });
+
+  test('the two threads of a saddle stitch lie on opposite faces everywhere', () => {
+    const spans = (style: LineStyle) =>
+      new Set(
+        linesOf(lacingFigure(drawnAs('saddle'), 'front'), style).map((points) =>
+          Math.min(...points.map(({ x }) => x)),
+        ),
+      );
+    expect(spans('stitch')).toEqual(new Set([0, 8, 16, 24]));
+    expect(spans('fold')).toEqual(spans('stitch'));
+  });
+
+  test('a cross slants both ways over each space on the front, and meets in its middle', () => {
+    const slants = ends(lacingFigure(drawnAs('cross'), 'front'), 'stitch').map(([from, to]) =>
+      Math.sign(((to?.[0] ?? 0) - (from?.[0] ?? 0)) * ((to?.[1] ?? 0) - (from?.[1] ?? 0))),
+    );
+    expect(slants.filter((slant) => slant < 0)).toHaveLength(4);
+    expect(slants.filter((slant) => slant > 0)).toHaveLength(4);
+  });
+
   test('from the middle both halves are mirror images about it', () => {
     for (const holes of [26, 27]) {
       const front = lacingFigure(drawnAs('edge', { holes, middle: true }), 'front');

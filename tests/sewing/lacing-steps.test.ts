@@ -86,6 +86,11 @@ describe('no repeat, and at which step', () => {
     ['another face at the end', '0 1 f; 1 1 f; 1 1 b', [{ kind: 'not-again', step: 3 }]],
     ['back where it began', '0 1 f; 1 1 f; 1 1 b; 0 1 b; 0 1 f', [{ kind: 'no-advance', step: 5 }]],
     ['backwards', '0 1 f; -1 1 f; -1 1 b; -2 1 b; -2 1 f', [{ kind: 'no-advance', step: 5 }]],
+    [
+      'one and a half on',
+      '0 1 f; 1 0 f; 1 0 b; 1.5 1 b; 1.5 1 f',
+      [{ kind: 'no-advance', step: 5 }],
+    ],
     ['half a pitch on', '0 1 f; 1 0 f; 1 0 b; 0.5 1 b; 0.5 1 f', [{ kind: 'no-advance', step: 5 }]],
     ['never through', '0 1 f; 1 1 f', [{ kind: 'no-pass' }]],
     [
