@@ -1,6 +1,6 @@
 import type { Meeting } from '../sewing/strip-crossing.ts';
 import type { Figure, FigureShape, Point } from './figure.ts';
-import { circle } from './strip-figure.ts';
+import { circle } from './figure-ring.ts';
 
 /** Two crossing strips as they are drawn, in mm from the crossing of their middle lines. */
 export interface DrawnCrossing {

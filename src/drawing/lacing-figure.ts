@@ -1,8 +1,8 @@
 import { toMm } from '../lengths/length.ts';
 import type { Face, LacePoint } from '../sewing/lacing-repeat.ts';
 import type { Figure, FigureShape, Point } from './figure.ts';
+import { circle } from './figure-ring.ts';
 import { type LacingView, placedPaths } from './lacing-path.ts';
-import { circle } from './strip-figure.ts';
 
 /** A lacing as it is drawn, in mm. */
 export interface DrawnLacing extends LacingView {

@@ -1,5 +1,5 @@
 import type { Figure, FigureShape } from './figure.ts';
-import { circle } from './strip-figure.ts';
+import { circle } from './figure-ring.ts';
 
 /** Holes drawn at most: of a longer row, those round the middle. */
 const MOST_DRAWN = 15;

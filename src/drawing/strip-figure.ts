@@ -1,4 +1,5 @@
 import type { Figure, FigureShape, Point } from './figure.ts';
+import { circle } from './figure-ring.ts';
 
 /** A strip as it is drawn, in mm. */
 export interface DrawnStrip {
@@ -124,17 +125,4 @@ function holesOf(
       }),
     ),
   ];
-}
-
-/** A hole as a ring of points. */
-export function circle(
-  { x, y }: Point,
-  radius: number,
-  style: 'cut' | 'hole' = 'cut',
-): FigureShape {
-  const points = Array.from({ length: 13 }, (_, i) => {
-    const turn = (i / 12) * 2 * Math.PI;
-    return { x: x + radius * Math.cos(turn), y: y + radius * Math.sin(turn) };
-  });
-  return { line: style, points, ring: { at: { x, y }, radius } };
 }

@@ -1,6 +1,6 @@
 import type { Figure, FigureShape } from './figure.ts';
+import { circle } from './figure-ring.ts';
 import type { PaperStrip } from './paper-job.ts';
-import { circle } from './strip-figure.ts';
 
 /** Marks of a bare run are lines this long, in mm. */
 const BARE_WIDTH = 12;

@@ -3,14 +3,9 @@ import { type HolePlace, middleOf } from './hole-place.ts';
 import { holeRun } from './hole-run.ts';
 import { lacingProblems } from './lacing-checks.ts';
 import type { LacingInput } from './lacing-input.ts';
-import {
-  hasTwoStrands,
-  type LacingKind,
-  PUBLISHED,
-  type Strand,
-  strandsOf,
-} from './lacing-kinds.ts';
-import { type Face, type PathParts, partsOf, pathOf } from './lacing-repeat.ts';
+import { type LacingKind, PUBLISHED, type Strand, strandsOf } from './lacing-kinds.ts';
+import { fromMiddle, halfStitches, partsOfPitch, partsOfRow } from './lacing-parts.ts';
+import { type Face, type PathParts, pathOf } from './lacing-repeat.ts';
 import { answerUnless, type Outcome } from './problem.ts';
 import type { Run } from './run.ts';
 
@@ -72,10 +67,12 @@ function laced(input: LacingInput): Laced {
   const extra = exactLength(2 * (input.lace ?? input.margin));
   const lengthOf = ({ straight, passes, turns }: PathParts) =>
     exactLength(straight + passes * thickness + turns * extra);
-  const parts = partsOfAll(input, strands);
+  const parts = partsOfRow(input, strands);
   const tails = (2 * tail) as Length;
   const total = exactLength(lengthOf(parts) + tails);
-  const perPitch = exactLength(sum(strands.map((strand) => lengthOf(onePitch(strand, pitch)))));
+  const perPitch = exactLength(
+    strands.reduce((all, strand) => all + lengthOf(partsOfPitch(strand, pitch)), 0),
+  );
   const factor = perPitch / pitch;
   const off = offPublished(kind, factor);
   const pieces = Math.ceil(total / longest);
@@ -96,47 +93,6 @@ function laced(input: LacingInput): Laced {
     doubts: doubtsOf(input, strands, off),
     run: holeRun(holes, pitch),
   };
-}
-
-/** A lace that goes both ways already has no other start. */
-export function fromMiddle({ kind, start }: Pick<LacingInput, 'kind' | 'start'>): boolean {
-  return start === 'middle' && !hasTwoStrands(kind);
-}
-
-/**
- * Stitches of each half of a row worked from its middle: an odd count has a hole there,
- * an even one a straight run from the hole before to the hole after.
- */
-export function halfStitches(holes: number): number {
-  return Math.ceil(holes / 2) - 1;
-}
-
-function partsOfAll(input: LacingInput, strands: readonly Strand[]): PathParts {
-  const { holes, pitch } = input;
-  if (!fromMiddle(input)) {
-    const walked = strands.map(({ repeat }) => partsOf(pathOf(repeat, holes - 1), pitch));
-    return added([FIRST_HOLE, ...walked]);
-  }
-  const halves = strands.map(({ repeat }) => partsOf(pathOf(repeat, halfStitches(holes)), pitch));
-  const between = { straight: pitch, passes: 2, turns: 0 };
-  return added([holes % 2 === 1 ? FIRST_HOLE : between, ...halves, ...halves]);
-}
-
-/** Through the hole the lace starts in. */
-const FIRST_HOLE: PathParts = { straight: exactLength(0), passes: 1, turns: 0 };
-
-function added(parts: readonly PathParts[]): PathParts {
-  return {
-    straight: exactLength(sum(parts.map(({ straight }) => straight))),
-    passes: sum(parts.map(({ passes }) => passes)),
-    turns: sum(parts.map(({ turns }) => turns)),
-  };
-}
-
-function onePitch({ repeat }: Strand, pitch: Length): PathParts {
-  const { straight, passes, turns } = partsOf(pathOf(repeat, repeat.advance), pitch);
-  const by = repeat.advance;
-  return { straight: exactLength(straight / by), passes: passes / by, turns: turns / by };
 }
 
 function endsOf(strands: readonly Strand[], stitches: number): Laced['ends'] {
@@ -168,8 +124,4 @@ function doubtsOf(
     doubts.push({ kind: 'cut-short', advance, stitches });
   }
   return doubts;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((all, value) => all + value, 0);
 }

@@ -3,9 +3,10 @@ import { describe, expect, test } from 'vitest';
 import type { Figure, LineStyle } from '../../src/drawing/figure.ts';
 import { type DrawnLacing, lacingFigure } from '../../src/drawing/lacing-figure.ts';
 import { mm, toMm } from '../../src/lengths/length.ts';
-import { fromMiddle, lace } from '../../src/sewing/lacing.ts';
+import { lace } from '../../src/sewing/lacing.ts';
 import type { LacingInput } from '../../src/sewing/lacing-input.ts';
 import { type LacingKind, strandsOf } from '../../src/sewing/lacing-kinds.ts';
+import { fromMiddle } from '../../src/sewing/lacing-parts.ts';
 import { solved } from '../sewing/outcomes.ts';
 
 const MM = { pitch: 8, margin: 5, hole: 2 };

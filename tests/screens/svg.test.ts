@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { circle } from '../../src/drawing/strip-figure.ts';
+import { circle } from '../../src/drawing/figure-ring.ts';
 import { svgOf } from '../../src/drawing/svg.ts';
 import { templateFigure } from '../../src/drawing/template-figure.ts';
 
