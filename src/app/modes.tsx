@@ -19,12 +19,13 @@ interface Props {
 const loadOtherUnit = () => import('./other-unit-place.tsx').then((part) => part.OtherUnitPlace);
 const loadKeep = () => import('./keep-place.tsx').then((part) => part.KeepPlace);
 const loadFollow = () => import('./follow-place.tsx').then((part) => part.FollowPlace);
+const loadGlass = () => import('./glass-place.tsx').then((part) => part.GlassPlace);
 const loadPaper = () => import('./paper-place.tsx').then((part) => part.PaperPlace);
 const loadTape = () => import('./tape-place.tsx').then((part) => part.TapePlace);
 
 /**
- * A calculation in another mode than being worked out: kept, followed, counted, put on paper,
- * read off a tape; or typed on a bench of another unit.
+ * A calculation in another mode than being worked out: kept, followed, counted, put on paper
+ * or on the glass, read off a tape; or typed on a bench of another unit.
  */
 export function Modes({ mode, onMode, ...same }: Props) {
   const onLeave = () => onMode('');
@@ -39,6 +40,8 @@ export function Modes({ mode, onMode, ...same }: Props) {
       return <Later load={loadTape} onHome={onLeave} give={{ ...same, onMode }} />;
     case 'paper':
       return <Later load={loadPaper} onHome={onLeave} give={{ ...same, onLeave }} />;
+    case 'glass':
+      return <Later load={loadGlass} onHome={onLeave} give={{ ...same, onLeave }} />;
     case 'follow':
     case 'count': {
       const counting = mode === 'count' && same.calculation.tally === true;

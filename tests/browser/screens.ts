@@ -27,6 +27,7 @@ export const SCREENS: readonly Screen[] = [
   { name: 'edging strips', hash: '#/edging' },
   { name: 'crossing strips', hash: '#/crossing' },
   { name: 'lacing', hash: '#/lacing' },
+  { name: 'on the glass', hash: '#/edging/glass', from: '#/edging' },
   { name: 'on paper', hash: '#/edging/paper', from: '#/edging' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },

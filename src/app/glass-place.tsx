@@ -1,0 +1,61 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+
+import type { Bench } from '../controls/bench.ts';
+import type { Calculation, Draft } from '../controls/calculation.ts';
+import { type GlassScale, isScale } from '../drawing/glass.ts';
+import { Glass } from '../screens/glass/glass.tsx';
+import type { Store } from '../storage/store.ts';
+import { glassWords } from '../words/glass-words.ts';
+import { keepAwake } from './awake.ts';
+import { Waiting } from './waiting.tsx';
+
+interface Props {
+  store: Store;
+  calculation: Calculation;
+  draft: Draft;
+  bench: Bench;
+  onDraft: (draft: Draft) => void;
+  onLeave: () => void;
+}
+
+const KEY = 'glass';
+
+type Known = { scale: GlassScale | undefined; said?: string };
+
+/** A calculation's marks at true size on this screen, once it has been measured. */
+export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave }: Props) {
+  const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
+  const [known, setKnown] = useState<Known>();
+  useEffect(() => {
+    store.load(KEY).then(
+      (kept) => setKnown({ scale: checkScale(kept) }),
+      // Storage that doesn't answer: it can still be measured, for as long as the page is open.
+      () => setKnown({ scale: undefined }),
+    );
+  }, [store]);
+  if (!known) return <Waiting loaded={{ state: 'loading' }} onHome={onLeave} />;
+  const keep = (scale: GlassScale | undefined) => {
+    setKnown({ scale });
+    store.change(KEY, () => scale).catch(() => setKnown({ scale, said: glassWords.notKept }));
+  };
+  return (
+    <Glass
+      runs={work.ok ? work.answer.runs : []}
+      bench={bench}
+      draft={draft}
+      scale={known.scale}
+      said={known.said}
+      keepAwake={keepAwake}
+      onScale={keep}
+      onDraft={onDraft}
+      onLeave={onLeave}
+    />
+  );
+}
+
+/** The scale that was kept, if it can be one. */
+export function checkScale(kept: unknown): GlassScale | undefined {
+  const { pxPerMm, ratio } = Object(kept) as Record<string, unknown>;
+  if (typeof pxPerMm !== 'number' || typeof ratio !== 'number') return undefined;
+  return isScale(pxPerMm) && ratio > 0 ? { pxPerMm, ratio } : undefined;
+}
