@@ -1,5 +1,5 @@
 import type { Point } from './figure.ts';
-import { type Band, letterOf } from './paper-bands.ts';
+import { type Band, letterOf, OVERLAP } from './paper-bands.ts';
 import type { PaperShape, PaperStrip, PaperWords } from './paper-job.ts';
 
 /** A bare run is drawn this wide, in mm: its marks are lines across. */
@@ -14,6 +14,8 @@ const SMALL = 2.8;
 const LETTER = 0.75;
 /** Numbers nearer to each other than this are left out, in mm. */
 const LEAST_APART = 5;
+/** Each arm of a hole's cross hair, in diameters of the hole. */
+const HAIR = 0.9;
 const EDGE = 0.3;
 const FINE = 0.15;
 /** A joining line runs beyond the strip by this much, in mm. */
@@ -76,24 +78,20 @@ export function bandShapes(
     ...strip.rows.flatMap((row) => marksShapes(strip, row, band, { x, top, bottom })),
     ...(start === undefined ? [] : join(start, letter - 1, 1)),
     ...(end === undefined ? [] : join(end, letter, -1)),
-    text(
-      { x: corner.x + 2, y: bottom + BELOW - 2 },
-      words.bandOf(strip.name, band.from, band.to, strip.length),
-      SMALL,
-    ),
-    ...(band.from === 0 ? datum(strip, { x: corner.x, y: top - 4.5 }) : []),
+    ...caption(words.bandOf(strip, band.from, band.to), { x: corner.x, y: bottom + BELOW - 2 }),
   ];
 }
 
-/** The datum in words, with an arrow the way it is measured. */
-function datum({ datum: said }: PaperStrip, at: Point): PaperShape[] {
-  const tip = { x: at.x + 10, y: at.y };
+/** What the band is, after an arrow the way it is measured. */
+function caption(said: string, at: Point): PaperShape[] {
+  const y = at.y - SMALL / 2;
+  const tip = { x: at.x + 10, y };
   const stroke = (from: Point, to: Point): PaperShape => ({ kind: 'line', from, to, weight: EDGE });
   return [
-    stroke(at, tip),
-    stroke({ x: tip.x - 2, y: tip.y - 1 }, tip),
-    stroke({ x: tip.x - 2, y: tip.y + 1 }, tip),
-    text({ x: tip.x + 1, y: tip.y + 1 }, said, SMALL),
+    stroke({ x: at.x, y }, tip),
+    stroke({ x: tip.x - 2, y: y - 1 }, tip),
+    stroke({ x: tip.x - 2, y: y + 1 }, tip),
+    text({ x: tip.x + 1.5, y: at.y }, said, SMALL),
   ];
 }
 
@@ -112,7 +110,7 @@ function marksShapes(
   const shapes: PaperShape[] = [];
   let lettered = Number.NEGATIVE_INFINITY;
   for (const { at, label } of marks) {
-    if (at < band.from || at > band.to) continue;
+    if (!isOn(band, at, reach(hole))) continue;
     const centre = { x: x(at), y: top + across };
     shapes.push(
       ...(hole === undefined ? [lineAcross(centre.x, top, bottom)] : holeShapes(centre, hole)),
@@ -125,13 +123,25 @@ function marksShapes(
   return shapes;
 }
 
+/** How far a mark reaches along the strip; no farther than to the joining mark of its neighbour. */
+function reach(hole: number | undefined): number {
+  return hole === undefined ? 0 : Math.min(HAIR * hole, OVERLAP / 2);
+}
+
+/** A mark that would reach over a joined end is left to the neighbour, which has all of it. */
+function isOn({ from, to, joinedAt }: Band, at: number, reach: number): boolean {
+  const first = joinedAt.start === undefined ? from : from + reach;
+  const last = joinedAt.end === undefined ? to : to - reach;
+  return at >= first && at <= last;
+}
+
 function lineAcross(x: number, top: number, bottom: number): PaperShape {
   return { kind: 'line', from: { x, y: top }, to: { x, y: bottom }, weight: FINE };
 }
 
 /** The hole to be punched, with a cross hair to set the punch by. */
 function holeShapes(at: Point, hole: number): PaperShape[] {
-  const arm = hole * 0.9;
+  const arm = hole * HAIR;
   return [
     { kind: 'circle', at, radius: hole / 2, weight: FINE },
     {
@@ -149,6 +159,6 @@ function holeShapes(at: Point, hole: number): PaperShape[] {
   ];
 }
 
-export function text(at: Point, said: string, size: number): PaperShape {
+function text(at: Point, said: string, size: number): PaperShape {
   return { kind: 'text', at, text: said, size };
 }

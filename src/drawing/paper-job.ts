@@ -1,4 +1,4 @@
-import type { Point } from './figure.ts';
+import type { Figure, Point } from './figure.ts';
 
 /** A row of marks on a strip, in mm from the datum. */
 export interface PaperRow {
@@ -20,10 +20,17 @@ export interface PaperStrip {
   rows: readonly PaperRow[];
 }
 
+/** A drawing in mm, put on paper as it is. */
+export interface PaperDrawing {
+  name: string;
+  figure: Figure;
+}
+
 export interface PaperJob {
   /** What it is for: the garment, and the name it is kept under. */
   title: string;
   strips: readonly PaperStrip[];
+  drawings: readonly PaperDrawing[];
 }
 
 export type PaperSize = 'a4' | 'letter';
@@ -46,13 +53,20 @@ export interface PaperWords {
   /** Of the two bars. */
   bars: readonly [string, string];
   pageOf(page: number, pages: number): string;
-  bandOf(name: string, from: number, to: number, length: number): string;
+  /** @param strip whose stretch it is; from and to in mm */
+  bandOf(strip: PaperStrip, from: number, to: number): string;
+  tileOf(
+    name: string,
+    place: { column: number; columns: number; row: number; rows: number },
+    turned: boolean,
+  ): string;
   join(letter: string): string;
 }
 
 export type PaperShape =
   | { kind: 'line'; from: Point; to: Point; weight: number }
   | { kind: 'circle'; at: Point; radius: number; weight: number }
+  | { kind: 'path'; points: readonly Point[]; weight: number; dash: readonly number[] }
   /** `at` is where the lettering begins, on its foot line; `size` is its height in mm. */
   | { kind: 'text'; at: Point; text: string; size: number };
 
@@ -65,7 +79,7 @@ export interface PaperPage {
 
 /**
  * Why there are no pages.
- * - `nothing`: no marks to put on paper.
+ * - `nothing`: no marks and no drawing to put on paper.
  * - `too-long`: longer than is ever printed.
  * - `too-wide`: a strip wider than the room there is on a page.
  * - `no-room`: the margins leave too little of the paper.

@@ -1,140 +1,117 @@
-import { bandHeight, bandShapes, text } from './paper-band.ts';
-import { type Band, bandsOf, OVERLAP } from './paper-bands.ts';
+import type { Point } from './figure.ts';
+import { boundsOf } from './figure.ts';
+import { bandHeight, bandShapes } from './paper-band.ts';
+import { bandsOf } from './paper-bands.ts';
 import {
   PAPER,
   type PaperJob,
   type PaperOutcome,
-  type PaperPage,
+  type PaperProblem,
   type PaperSetting,
   type PaperShape,
   type PaperStrip,
   type PaperWords,
 } from './paper-job.ts';
+import { roomOn, sheetShapes } from './paper-sheet.ts';
+import { laidOn, type Room, tileHeight, tileShapes, tilesOf } from './paper-tile.ts';
 
 /** Longer than this, in mm, nothing is printed: 20 m of paper strip fit no table. */
 const LONGEST = 20_000;
-/** Room for what stands over and under the bands, in mm. */
-const HEAD = 12;
-const FOOT = 16;
-/** The least room for a band, in mm. */
-const LEAST_ACROSS = 100;
-const TITLE = 4;
-const SMALL = 3;
-/** The bars a print is checked by, in mm. */
-const BARS = [50, 50.8] as const;
+/** The least room for the work on a page, in mm: overlaps at both ends and something between. */
+const LEAST = { across: 100, down: 60 };
 
-interface Placed {
-  strip: PaperStrip;
-  band: Band;
-  /** Of the joining mark at its end, counted over all pages. */
-  letter: number;
+/** What is laid on a page as a whole. */
+interface Block {
+  high: number;
+  shapesAt(corner: Point): PaperShape[];
 }
 
 /**
- * Lays strips out on pages at true size: in bands across the page, one under the other, in
- * order; with joining marks, the order of pages, and bars to check the print by on every page.
+ * Lays strips and drawings out on pages at true size, in order: strips in bands across the page,
+ * one under the other, drawings in tiles; with joining marks, the order of pages, and bars to
+ * check the print by on every page.
  */
 export function pagesOf(job: PaperJob, setting: PaperSetting, words: PaperWords): PaperOutcome {
-  const { width, height } = PAPER[setting.size];
-  const room = {
-    across: width - 2 * setting.margin,
-    down: height - 2 * setting.margin - HEAD - FOOT,
-  };
   const strips = job.strips.filter(({ rows }) => rows.some(({ marks }) => marks.length > 0));
-  const least = bandHeight({ ...NO_STRIP, width: undefined });
-  if (!(setting.margin >= 0) || room.across < LEAST_ACROSS || room.down < least) {
-    const most = Math.min((width - LEAST_ACROSS) / 2, (height - HEAD - FOOT - least) / 2);
-    return { ok: false, problem: { kind: 'no-room', most: Math.floor(most) } };
-  }
-  if (strips.length === 0) return { ok: false, problem: { kind: 'nothing' } };
-  for (const strip of strips) {
-    if (!(strip.length <= LONGEST)) {
-      return { ok: false, problem: { kind: 'too-long', length: strip.length, most: LONGEST } };
+  const drawings = job.drawings.filter(({ figure }) => figure.length > 0);
+  const problem = problemOf({ ...job, strips, drawings }, setting);
+  if (problem) return { ok: false, problem };
+  const room = roomOn(setting);
+  const sheets = onSheets(blocksOf({ ...job, strips, drawings }, room, words), room.down);
+  const { width, height } = PAPER[setting.size];
+  const pages = sheets.map((blocks, i) => {
+    const sheet = { title: job.title, page: i + 1, pages: sheets.length };
+    const shapes = sheetShapes(sheet, setting, words);
+    let y = room.top;
+    for (const block of blocks) {
+      shapes.push(...block.shapesAt({ x: room.left, y }));
+      y += block.high;
     }
-    if (bandHeight(strip) > room.down) {
-      const most = Math.floor(room.down - bandHeight({ ...strip, width: 0 }));
-      return { ok: false, problem: { kind: 'too-wide', width: strip.width ?? 0, most } };
-    }
-  }
-  const sheets = onSheets(strips, room);
-  return {
-    ok: true,
-    pages: sheets.map((bands, i): PaperPage => {
-      return { width, height, shapes: pageShapes(job, setting, words, bands, i, sheets.length) };
-    }),
-  };
+    return { width, height, shapes };
+  });
+  return { ok: true, pages };
 }
 
-const NO_STRIP: PaperStrip = {
-  name: '',
-  datum: '',
-  length: 0,
-  width: undefined,
-  hole: undefined,
-  rows: [],
-};
+function problemOf(
+  { strips, drawings }: PaperJob,
+  setting: PaperSetting,
+): PaperProblem | undefined {
+  const room = roomOn(setting);
+  if (!(setting.margin >= 0) || room.across < LEAST.across || room.down < LEAST.down) {
+    const bare = roomOn({ ...setting, margin: 0 });
+    const most = Math.min(bare.across - LEAST.across, bare.down - LEAST.down) / 2;
+    return { kind: 'no-room', most: Math.floor(most) };
+  }
+  if (strips.length + drawings.length === 0) return { kind: 'nothing' };
+  const lengths = [
+    ...strips.map(({ length }) => length),
+    ...drawings.flatMap(({ figure }) => [boundsOf(figure).width, boundsOf(figure).height]),
+  ];
+  const tooLong = lengths.find((length) => !(length <= LONGEST));
+  if (tooLong !== undefined) return { kind: 'too-long', length: tooLong, most: LONGEST };
+  const wide = strips.find((strip) => bandHeight(strip) > room.down);
+  return wide && { kind: 'too-wide', width: wide.width ?? 0, most: widest(wide, room.down) };
+}
 
-/** The bands of all strips in order, as many to a page as there is room for. */
-function onSheets(
-  strips: readonly PaperStrip[],
-  room: { across: number; down: number },
-): Placed[][] {
-  const sheets: Placed[][] = [];
-  let left = 0;
+function widest(strip: PaperStrip, down: number): number {
+  return Math.floor(down - bandHeight({ ...strip, width: 0 }));
+}
+
+/** All bands and tiles in order, their joining marks lettered through. */
+function blocksOf({ strips, drawings }: PaperJob, room: Room, words: PaperWords): Block[] {
+  const blocks: Block[] = [];
   let letter = 0;
   for (const strip of strips) {
-    const high = bandHeight(strip);
-    for (const band of bandsOf(strip.length, room.across)) {
-      if (high > left || sheets.length === 0) {
-        sheets.push([]);
-        left = room.down;
-      }
-      sheets.at(-1)?.push({ strip, band, letter });
-      left -= high;
-      if (band.joinedAt.end !== undefined) letter++;
+    const first = letter;
+    const bands = bandsOf(strip.length, room.across);
+    for (const [i, band] of bands.entries()) {
+      const shapesAt = (at: Point) => bandShapes(strip, band, { at, letter: first + i }, words);
+      blocks.push({ high: bandHeight(strip), shapesAt });
+    }
+    letter += bands.length - 1;
+  }
+  for (const drawing of drawings) {
+    const laid = laidOn(drawing.figure, room);
+    for (const tile of tilesOf(laid.figure, room, letter)) {
+      const shapesAt = (at: Point) => tileShapes(drawing, laid, tile, at, words);
+      blocks.push({ high: tileHeight(tile), shapesAt });
+      letter = Math.max(letter, ...tile.joints.map((joint) => joint.letter + 1));
     }
   }
-  return sheets;
+  return blocks;
 }
 
-function pageShapes(
-  { title }: PaperJob,
-  { size, margin }: PaperSetting,
-  words: PaperWords,
-  bands: readonly Placed[],
-  page: number,
-  pages: number,
-): PaperShape[] {
-  const { width, height } = PAPER[size];
-  const shapes: PaperShape[] = [
-    text({ x: margin, y: margin + TITLE }, title, TITLE),
-    text({ x: margin, y: margin + TITLE + SMALL + 2 }, words.actualSize, SMALL),
-    text({ x: width - margin - 30, y: margin + TITLE }, words.pageOf(page + 1, pages), TITLE),
-  ];
-  let y = margin + HEAD;
-  for (const { strip, band, letter } of bands) {
-    shapes.push(...bandShapes(strip, band, { at: { x: margin, y }, letter }, words));
-    y += bandHeight(strip);
+/** As many blocks to a page as there is room for. */
+function onSheets(blocks: readonly Block[], room: number): Block[][] {
+  const sheets: Block[][] = [];
+  let left = 0;
+  for (const block of blocks) {
+    if (block.high > left || sheets.length === 0) {
+      sheets.push([]);
+      left = room;
+    }
+    sheets.at(-1)?.push(block);
+    left -= block.high;
   }
-  return [...shapes, ...barShapes(margin, height - margin, words)];
-}
-
-/** A bar of 50 mm and one of 2 in, side by side above the lower margin. */
-function barShapes(left: number, bottom: number, { bars }: PaperWords): PaperShape[] {
-  return BARS.flatMap((long, i): PaperShape[] => {
-    const x = left + i * (BARS[0] + OVERLAP + 10);
-    const y = bottom - 4;
-    const tick = (at: number): PaperShape => ({
-      kind: 'line',
-      from: { x: at, y: y - 3 },
-      to: { x: at, y: y + 3 },
-      weight: 0.2,
-    });
-    return [
-      { kind: 'line', from: { x, y }, to: { x: x + long, y }, weight: 0.2 },
-      tick(x),
-      tick(x + long),
-      text({ x, y: y - 4 }, bars[i] ?? '', SMALL),
-    ];
-  });
+  return sheets;
 }

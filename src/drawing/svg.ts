@@ -1,15 +1,5 @@
-import { boundsOf, type Figure, type FigureShape, type LineStyle } from './figure.ts';
-
-/** How each kind of line is drawn in a file: strokes in mm, so that they are the same in any program. */
-const STROKES: Readonly<Record<LineStyle, string>> = {
-  cloth: 'stroke="#000" stroke-width="0.35"',
-  fold: 'stroke="#000" stroke-width="0.25" stroke-dasharray="4 1.3 0.7 1.3"',
-  stitch: 'stroke="#1a3f8a" stroke-width="0.3" stroke-dasharray="2 1.4"',
-  cut: 'stroke="#b00" stroke-width="0.2"',
-  measure: 'stroke="#777" stroke-width="0.15"',
-  hole: 'stroke="#000" stroke-width="0.2"',
-  clash: 'stroke="#b00" stroke-width="0.5"',
-};
+import { boundsOf, type Figure, type FigureShape, type LineStyle, stylesOf } from './figure.ts';
+import { LINE_LOOKS } from './line-looks.ts';
 
 /** Room round a drawing, and the height of its lettering, in mm. */
 const ROOM = 5;
@@ -18,15 +8,16 @@ const LETTER = 3;
 /**
  * A drawing as an SVG file in millimetres: one unit of the drawing is 1 mm, and so its width and
  * height say, for programs and cutting machines. Each kind of line is a group with its name.
+ *
+ * @param about what a reader of the file should know, in words
  */
-export function svgOf(name: string, figure: Figure): string {
+export function svgOf(name: string, figure: Figure, about: string): string {
   const { x, y, width, height } = boundsOf(figure);
   const wide = number(width + 2 * ROOM);
   const high = number(height + 2 * ROOM);
-  const styles = [...new Set(figure.flatMap((shape) => ('line' in shape ? [shape.line] : [])))];
-  const groups = styles.map((style) => {
+  const groups = stylesOf(figure).map((style) => {
     const paths = figure.filter((shape) => 'line' in shape && shape.line === style).map(pathOf);
-    return `<g id="${style}" fill="none" ${STROKES[style]}>${paths.join('')}</g>`;
+    return `<g id="${style}" fill="none" ${strokeOf(style)}>${paths.join('')}</g>`;
   });
   const labels = figure.flatMap((shape) =>
     'label' in shape
@@ -41,11 +32,19 @@ export function svgOf(name: string, figure: Figure): string {
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${wide}mm" height="${high}mm" viewBox="${number(x - ROOM)} ${number(y - ROOM)} ${wide} ${high}">`,
     `<title>${escaped(name)}</title>`,
+    `<desc>${escaped(about)}</desc>`,
     ...groups,
     lettering,
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** Strokes in mm, so that they are the same in any program. */
+function strokeOf(style: LineStyle): string {
+  const { weight, dash, colour } = LINE_LOOKS[style];
+  const dashes = dash.length > 0 ? ` stroke-dasharray="${dash.join(' ')}"` : '';
+  return `stroke="${colour}" stroke-width="${weight}"${dashes}`;
 }
 
 function pathOf(shape: FigureShape): string {

@@ -9,7 +9,11 @@ export const paperWords = {
   sizes: { a4: 'A4', letter: 'Letter' },
   size: 'Paper',
   margin: 'Margin',
-  margins: { '5': '5 mm', '10': '10 mm', '15': '15 mm' },
+  otherMargin: 'Another margin, in mm or with its unit',
+  what: 'What goes on paper',
+  allMarks: 'All marks',
+  allDrawings: 'All drawings',
+  aboutSvg: 'Drawn at true size: one unit is 1 mm.',
   name: 'Name on the pages',
   pages: (pages: number) => (pages === 1 ? 'One page' : `${pages} pages`),
   actual: 'Print at actual size (100 %), then measure both bars: if one is off, the marks are too.',
@@ -23,20 +27,28 @@ export const paperWords = {
   svgs: 'Drawings as SVG, in millimetres',
   leave: 'Back',
   actualSize: 'Print at actual size (100 %). Measure the two bars below before you use it.',
-  bars: ['50 mm', '2 in'] as const,
+  bars: ['Measure this: 50 mm', 'and this: 2 in'] as const,
   pageOf: (page: number, pages: number) => `${page} of ${pages}`,
-  bandOf: (name: string, from: number, to: number, length: number) =>
-    `${name}: ${place(from)} to ${place(to)} of ${place(length)} mm`,
+  /** Of a strip, or of a bare run; lengths as shown. */
+  bandOf: (name: string, from: string, to: string, length: string, datum: string) =>
+    `${name}: ${from} to ${to} of ${length}, ${datum}, along the arrow`,
+  tileOf: (
+    name: string,
+    place: { column: number; columns: number; row: number; rows: number },
+    turned: boolean,
+  ) =>
+    [
+      name,
+      ...(turned ? ['turned by a quarter'] : []),
+      ...(place.columns > 1 ? [`column ${place.column} of ${place.columns}`] : []),
+      ...(place.rows > 1 ? [`row ${place.row} of ${place.rows}`] : []),
+    ].join(', '),
   join: (letter: string) => `${letter}: join here`,
-  datum: (datum: Datum) => `Measured ${placeWords(datum)}`,
-  nothing: 'There are no marks to put on paper: the numbers give no answer. Go back and mend them.',
+  datum: (datum: Datum) => `measured ${placeWords(datum)}`,
+  nothing: 'There is nothing to put on paper: the numbers give no marks. Go back and mend them.',
   tooLong: (most: string) =>
-    `It is longer than ${most}, the most that is put on paper. Shorten it, or follow the marks with the tape.`,
+    `It is longer than ${most}, the most that is put on paper. Follow the marks with the tape instead.`,
   tooWide: (most: string) =>
     `The strip is wider than a page has room for: ${most} at these margins. Choose smaller margins.`,
   noRoom: (most: string) => `These margins leave no room on the paper. Give ${most} at the most.`,
 };
-
-function place(mm: number): string {
-  return String(Math.round(mm * 10) / 10);
-}

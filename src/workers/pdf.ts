@@ -3,12 +3,14 @@ import {
   type PDFFont,
   type PDFPage,
   PrintScaling,
+  rgb,
   StandardFonts,
 } from '@cantoo/pdf-lib';
 import type { PaperPage, PaperShape } from '../drawing/paper-job.ts';
 
 /** Points of a PDF to a millimetre. */
 const POINTS = 72 / 25.4;
+const BLACK = rgb(0, 0, 0);
 /** Lettering of a height in mm is this much larger as a type size: capitals are 0.72 of it. */
 const TYPE_SIZE = 1 / 0.72;
 
@@ -55,7 +57,18 @@ function draw(paper: PDFPage, shape: PaperShape, place: Place, font: PDFFont): v
       paper.drawCircle({
         ...place(shape.at),
         size: shape.radius * POINTS,
+        // Without a colour of its own the ring would be a black disc.
+        borderColor: BLACK,
         borderWidth: shape.weight * POINTS,
+      });
+      return;
+    case 'path':
+      paper.drawSvgPath(pathOf(shape.points), {
+        x: 0,
+        y: paper.getHeight(),
+        borderColor: BLACK,
+        borderWidth: shape.weight * POINTS,
+        ...(shape.dash.length > 0 && { borderDashArray: shape.dash.map((mm) => mm * POINTS) }),
       });
       return;
     case 'text':
@@ -65,6 +78,16 @@ function draw(paper: PDFPage, shape: PaperShape, place: Place, font: PDFFont): v
         font,
       });
   }
+}
+
+/** A line from point to point in PDF points, downwards as on the page. */
+function pathOf(points: readonly { x: number; y: number }[]): string {
+  return `M${points.map(({ x, y }) => `${fixed(x)} ${fixed(y)}`).join('L')}`;
+}
+
+/** Path data is not written with exponents; a millionth of a point is far below any printer. */
+function fixed(mm: number): string {
+  return (mm * POINTS).toFixed(6);
 }
 
 /** The font knows the letters of western Europe; of what it doesn't know a name keeps the place. */

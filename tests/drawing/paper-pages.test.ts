@@ -8,11 +8,12 @@ import {
   type PaperStrip,
 } from '../../src/drawing/paper-job.ts';
 import { pagesOf } from '../../src/drawing/paper-pages.ts';
-import { paperWords } from '../../src/words/paper-words.ts';
+import { joinedPlaces } from './joined.ts';
+import { PAGE_WORDS } from './page-words.ts';
 
 const STRIP: PaperStrip = {
   name: 'Row 1',
-  datum: 'Measured from the cut end',
+  datum: 'measured from the cut end',
   length: 2000,
   width: 20,
   hole: 2,
@@ -28,7 +29,7 @@ const STRIP: PaperStrip = {
 };
 
 const pages = (strips: readonly PaperStrip[], size: 'a4' | 'letter' = 'a4', margin = 10) =>
-  pagesOf({ title: 'Coat', strips }, { size, margin }, paperWords);
+  pagesOf({ title: 'Coat', strips, drawings: [] }, { size, margin }, PAGE_WORDS);
 
 function laid(...given: Parameters<typeof pages>): PaperPage[] {
   const outcome = pages(...given);
@@ -38,6 +39,23 @@ function laid(...given: Parameters<typeof pages>): PaperPage[] {
 
 const textsOf = ({ shapes }: PaperPage) =>
   shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+/** Level lines that have an upright tick at both ends, from left to right. */
+function barsOf({ shapes }: PaperPage): number[] {
+  const lines = shapes.filter((shape) => shape.kind === 'line');
+  return lines.flatMap(({ from, to }) => {
+    if (from.y !== to.y) return [];
+    const ticked = [from.x, to.x].every((x) =>
+      lines.some(
+        (tick) =>
+          tick.from.x === x &&
+          tick.to.x === x &&
+          tick.from.y === from.y - 3 &&
+          tick.to.y === from.y + 3,
+      ),
+    );
+    return ticked ? [Math.round((to.x - from.x) * 1e9) / 1e9] : [];
+  });
+}
 const upright = (shape: PaperShape) => shape.kind === 'line' && shape.from.x === shape.to.x;
 
 describe('bands', () => {
@@ -82,25 +100,41 @@ describe('bands', () => {
 });
 
 describe('pages', () => {
-  test('a mark is on some page, once, but for those in an overlap', () => {
-    const places = fc.uniqueArray(fc.integer({ min: 0, max: 5000 }), {
-      minLength: 1,
-      maxLength: 40,
+  test('no mark is lost, or doubled but in an overlap; joined, all are where they belong', () => {
+    const places = fc
+      .tuple(
+        fc.constantFrom(90, 2000, 20_000),
+        fc.uniqueArray(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 1, maxLength: 60 }),
+      )
+      .map(([length, shares]) => ({
+        length,
+        at: shares.map((share) => share * length).sort((one, other) => one - other),
+      }));
+    const papers = fc.record({
+      size: fc.constantFrom('a4' as const, 'letter' as const),
+      margin: fc.double({ min: 0, max: 40, noNaN: true }),
+      hole: fc.double({ min: 0.5, max: 30, noNaN: true }),
     });
     fc.assert(
-      fc.property(places, fc.constantFrom('a4', 'letter'), (at, size) => {
-        const marks = at.sort((a, b) => a - b).map((one) => ({ at: one, label: String(one) }));
-        const strip = { ...STRIP, length: 5000, rows: [{ across: 5, marks }] };
-        const rings = laid([strip], size).flatMap(({ shapes }) =>
-          shapes.filter(({ kind }) => kind === 'circle'),
+      fc.property(places, papers, ({ length, at }, { size, margin, hole }) => {
+        const marks = at.map((one) => ({ at: one, label: 'x' }));
+        const all = laid([{ ...STRIP, length, hole, rows: [{ across: 5, marks }] }], size, margin);
+        const seen = joinedPlaces(all);
+        const room = PAPER[size].width - 2 * margin;
+        const shared = bandsOf(length, room).flatMap(({ from }) => (from > 0 ? [from] : []));
+        const isShared = (one: number) =>
+          shared.some((from) => one >= from - 0.001 && one <= from + OVERLAP + 0.001);
+        for (const one of at) {
+          const times = seen.filter((place) => Math.abs(place - one) < 0.001).length;
+          const twins = at.filter((other) => Math.abs(other - one) < 0.001).length;
+          expect(times).toBeGreaterThanOrEqual(twins);
+          if (!isShared(one)) expect(times).toBe(twins);
+        }
+        expect(seen.filter((place) => !at.some((one) => Math.abs(place - one) < 0.001))).toEqual(
+          [],
         );
-        const bands = bandsOf(5000, PAPER[size].width - 20);
-        const expected = at.flatMap((one) =>
-          bands.filter(({ from, to }) => one >= from && one <= to),
-        );
-        expect(rings).toHaveLength(expected.length);
-        expect(expected.length).toBeGreaterThanOrEqual(at.length);
       }),
+      { numRuns: 60 },
     );
   });
 
@@ -108,9 +142,10 @@ describe('pages', () => {
     for (const size of ['a4', 'letter'] as const) {
       for (const { width, height, shapes } of laid([STRIP, { ...STRIP, length: 150 }], size, 12)) {
         expect({ width, height }).toEqual(PAPER[size]);
-        const points = shapes.flatMap((shape) =>
-          shape.kind === 'line' ? [shape.from, shape.to] : [shape.at],
-        );
+        const points = shapes.flatMap((shape) => {
+          if (shape.kind === 'line') return [shape.from, shape.to];
+          return shape.kind === 'path' ? shape.points : [shape.at];
+        });
         for (const { x, y } of points) {
           expect(x).toBeGreaterThanOrEqual(12 - 1e-9);
           expect(x).toBeLessThanOrEqual(width - 12 + 1e-9);
@@ -135,10 +170,13 @@ describe('pages', () => {
       expect(texts).toContain(`${i + 1} of ${all.length}`);
       expect(texts).toContain('Coat');
       expect(texts.some((text) => text.startsWith('Print at actual size'))).toBe(true);
-      expect(texts).toEqual(expect.arrayContaining(['50 mm', '2 in']));
+      expect(texts).toEqual(expect.arrayContaining(['Measure this: 50 mm', 'and this: 2 in']));
+      expect(barsOf(page)).toEqual([50, 50.8]);
+      expect(
+        texts.some((text) => text.endsWith('measured from the cut end, along the arrow')),
+      ).toBe(true);
       expect(page.shapes.filter(upright).length).toBeGreaterThan(3);
     }
-    expect(textsOf(all[0] as PaperPage)).toContain('Measured from the cut end');
   });
 
   test('what cannot be put on paper is refused, and nothing is laid out', () => {
@@ -149,6 +187,8 @@ describe('pages', () => {
     });
     expect(pages([{ ...STRIP, length: 20_001 }])).toMatchObject({ problem: { kind: 'too-long' } });
     expect(pages([STRIP], 'a4', 99)).toMatchObject({ problem: { kind: 'no-room' } });
+    expect(pages([STRIP], 'a4', 200)).toMatchObject({ problem: { kind: 'no-room' } });
+    expect(pages([STRIP], 'a4', -1)).toMatchObject({ problem: { kind: 'no-room' } });
     expect(pages([STRIP], 'a4', Number.NaN)).toMatchObject({ problem: { kind: 'no-room' } });
     const wide = pages([{ ...STRIP, width: 200 }]);
     expect(wide).toMatchObject({ problem: { kind: 'too-wide' } });

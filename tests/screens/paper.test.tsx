@@ -58,12 +58,14 @@ function open(
 const press = (name: RegExp | string) => fireEvent.click(screen.getByRole('button', { name }));
 
 test('the pages are counted before anything is made, for the paper there is', () => {
-  open(edging, { length: '200' });
+  open(edging, { length: '200', margin: '0.5' });
   expect(screen.getByRole('status').textContent).toMatch(/^2 pages\. Print at actual size/);
   fireEvent.click(screen.getByLabelText('Letter'));
   expect(draft.paper).toBe('letter');
   fireEvent.click(screen.getByLabelText('15 mm'));
-  expect(draft.margin).toBe('15');
+  expect(draft['paper-margin']).toBe('15');
+  // The strip has a margin of its own, which is none of the paper's business.
+  expect(draft.margin).toBe('0.5');
   expect(screen.getByRole('status').textContent).toMatch(/pages/);
 });
 
@@ -128,7 +130,7 @@ test('every drawing can be had as SVG', async () => {
 const WRONG: [string, Draft, RegExp][] = [
   ['too long', { length: '2100', pitch: '2' }, /longer than 2000 cm/],
   ['too wide', { width: '18' }, /wider than a page has room for: 14\.6 cm/],
-  ['no answer', { pitch: '0' }, /There are no marks to put on paper/],
+  ['no answer', { pitch: '0' }, /There is nothing to put on paper/],
 ];
 
 test.each(WRONG)('%s: it is said, and there is no key', (_, set, said) => {

@@ -24,7 +24,7 @@ test('one unit is a millimetre: size, view box and places', () => {
       },
     ],
   };
-  const svg = parsed(svgOf('Row 1', templateFigure(strip)));
+  const svg = parsed(svgOf('Row 1', templateFigure(strip), 'One unit is 1 mm.'));
   const box = svg.getAttribute('viewBox')?.split(' ').map(Number) ?? [];
   expect(svg.getAttribute('width')).toBe(`${box[2]}mm`);
   expect(svg.getAttribute('height')).toBe(`${box[3]}mm`);
@@ -34,6 +34,7 @@ test('one unit is a millimetre: size, view box and places', () => {
   expect(holes.map((hole) => hole.getAttribute('cx'))).toEqual(['4', '12']);
   expect(holes.map((hole) => hole.getAttribute('r'))).toEqual(['1', '1']);
   expect(svg.querySelector('title')?.textContent).toBe('Row 1');
+  expect(svg.querySelector('desc')?.textContent).toBe('One unit is 1 mm.');
 });
 
 test('a bare run has its marks as lines across', () => {
@@ -45,7 +46,7 @@ test('a bare run has its marks as lines across', () => {
     hole: undefined,
     rows: [{ across: 0, marks: [{ at: 30, label: 'a' }] }],
   };
-  const svg = parsed(svgOf('', templateFigure(run)));
+  const svg = parsed(svgOf('', templateFigure(run), ''));
   expect([...svg.querySelectorAll('#cut path')].map((path) => path.getAttribute('d'))).toEqual([
     'M30 0L30 12',
   ]);
@@ -55,7 +56,9 @@ test('whatever a name holds, the file is read as it was meant', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), (name) => {
       const label = `<script>${name}</script>`;
-      const svg = parsed(svgOf(name, [circle({ x: 1, y: 2 }, 1), { label, at: { x: 0, y: 0 } }]));
+      const svg = parsed(
+        svgOf(name, [circle({ x: 1, y: 2 }, 1), { label, at: { x: 0, y: 0 } }], name),
+      );
       expect(svg.tagName).toBe('svg');
       expect(svg.querySelector('script')).toBeNull();
       expect(svg.querySelectorAll('text')).toHaveLength(1);

@@ -1,6 +1,4 @@
 import { beforeAll, expect, test } from 'vitest';
-import { bandHeight } from '../../src/drawing/paper-band.ts';
-import { bandsOf } from '../../src/drawing/paper-bands.ts';
 import {
   PAPER,
   type PaperJob,
@@ -8,18 +6,18 @@ import {
   type PaperStrip,
 } from '../../src/drawing/paper-job.ts';
 import { pagesOf } from '../../src/drawing/paper-pages.ts';
-import { paperWords } from '../../src/words/paper-words.ts';
 import { pdfOf } from '../../src/workers/pdf.ts';
+import { PAGE_WORDS } from '../drawing/page-words.ts';
+import { type Errors, errorsOf } from './measured.ts';
 import { linesAt, type RenderedPage, rendered } from './rendered.ts';
 
 const DPI = 600;
 const MARGIN = 10;
-const HEAD = 12;
 
 /** Marks over two metres, nowhere evenly spaced. */
 const RUN: PaperStrip = {
   name: 'Run',
-  datum: 'Measured from the top edge',
+  datum: 'measured from the top edge',
   length: 2000,
   width: undefined,
   hole: undefined,
@@ -36,7 +34,7 @@ const RUN: PaperStrip = {
 /** Two staggered rows of holes along a strip of 2 m. */
 const STRIP: PaperStrip = {
   name: 'Strip',
-  datum: 'Measured from the cut end',
+  datum: 'measured from the cut end',
   length: 2000,
   width: 20,
   hole: 2,
@@ -47,74 +45,24 @@ const STRIP: PaperStrip = {
 };
 
 const laid = (job: PaperJob, size: 'a4' | 'letter' = 'a4'): PaperPage[] => {
-  const outcome = pagesOf(job, { size, margin: MARGIN }, paperWords);
+  const outcome = pagesOf(job, { size, margin: MARGIN }, PAGE_WORDS);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problem));
   return outcome.pages;
 };
 
-/** Bands as they come on the pages: which page, and how far down it begins. */
-function bandsOnPages(strip: PaperStrip, size: 'a4' | 'letter' = 'a4') {
-  const { width, height } = PAPER[size];
-  const each = Math.floor((height - 2 * MARGIN - HEAD - 16) / bandHeight(strip));
-  return bandsOf(strip.length, width - 2 * MARGIN).map((band, i) => ({
-    ...band,
-    page: Math.floor(i / each),
-    top: MARGIN + HEAD + (i % each) * bandHeight(strip) + 8,
-  }));
-}
-
-const nearest = (lines: readonly number[], x: number) =>
-  lines.reduce((best, one) => (Math.abs(one - x) < Math.abs(best - x) ? one : best), -1e9);
-
-interface Errors {
-  onPage: number[];
-  joined: number[];
-}
-
-/** Every mark's place on its page, and along the strip once the bands are joined by their marks. */
-function errorsOf(
-  strip: PaperStrip,
-  pages: readonly RenderedPage[],
-  scanAt: readonly number[],
-): Errors {
-  const errors: Errors = { onPage: [], joined: [] };
-  let before = 0;
-  let joinBefore: number | undefined;
-  for (const band of bandsOnPages(strip)) {
-    const page = pages[band.page];
-    if (!page) throw new Error(`no page ${band.page}`);
-    const expected = (at: number) => MARGIN + at - band.from;
-    const joins = linesAt(page, band.top - 3);
-    const { start, end } = band.joinedAt;
-    const startSeen = start === undefined ? MARGIN : nearest(joins, expected(start));
-    // The place along the strip of this page's left edge, by what was measured alone.
-    const origin = joinBefore === undefined ? -MARGIN : before + joinBefore - startSeen;
-    for (const [row, { marks }] of strip.rows.entries()) {
-      const lines = linesAt(page, band.top + (scanAt[row] ?? 0));
-      for (const { at } of marks) {
-        if (at < band.from || at > band.to) continue;
-        const seen = nearest(lines, expected(at));
-        errors.onPage.push(Math.abs(seen - expected(at)));
-        errors.joined.push(Math.abs(origin + seen - at));
-      }
-    }
-    before = origin;
-    joinBefore = end === undefined ? undefined : nearest(joins, expected(end));
-  }
-  return errors;
-}
-
 const sorted = (errors: readonly number[]) => [...errors].sort((one, other) => one - other);
 const table: Record<string, string | number>[] = [];
 
-function told(what: string, { onPage, joined }: Errors): void {
+function told(what: string, { onPage, down, joined }: Errors): void {
   const at = (errors: readonly number[], share: number) =>
-    (sorted(errors)[Math.floor(share * (errors.length - 1))] ?? Number.NaN).toFixed(4);
+    sorted(errors)[Math.floor(share * (errors.length - 1))]?.toFixed(4) ?? '–';
   table.push({
     what,
     marks: onPage.length,
-    'on its page, 95 %': at(onPage, 0.95),
-    'on its page, worst': at(onPage, 1),
+    'along, on its page, 95 %': at(onPage, 0.95),
+    worst: at(onPage, 1),
+    'across, 95 %': at(down, 0.95),
+    'across, worst': at(down, 1),
     'joined, 95 %': at(joined, 0.95),
     'joined, worst': at(joined, 1),
   });
@@ -125,24 +73,32 @@ let strip: RenderedPage[];
 
 beforeAll(async () => {
   const pdf = async (one: PaperStrip) =>
-    rendered(await pdfOf('Template', laid({ title: 'Coat', strips: [one] }), () => undefined), DPI);
+    rendered(
+      await pdfOf(
+        'Template',
+        laid({ title: 'Coat', strips: [one], drawings: [] }),
+        () => undefined,
+      ),
+      DPI,
+    );
   run = await pdf(RUN);
   strip = await pdf(STRIP);
 }, 120_000);
 
 test('at 600 dpi every mark of a run is where it belongs, and joined over two metres', () => {
-  const errors = errorsOf(RUN, run, [6]);
+  const errors = errorsOf(RUN, run, [6], MARGIN);
   told('a run of marks', errors);
-  expect(errors.onPage.length).toBeGreaterThan(170);
+  expect(errors.marks.size).toBe(170);
   expect(Math.max(...errors.onPage)).toBeLessThan(0.05);
   expect(Math.max(...errors.joined)).toBeLessThan(0.1);
 });
 
 test('so is every hole of a strip of two rows', () => {
   // Outside the hole, on its cross hair.
-  const errors = errorsOf(STRIP, strip, [5 + 1.5, 15 + 1.5]);
+  const errors = errorsOf(STRIP, strip, [5 + 1.5, 15 + 1.5], MARGIN);
   told('a strip of two rows', errors);
-  expect(errors.onPage.length).toBeGreaterThan(498);
+  expect(errors.marks.size).toBe(498);
+  expect(Math.max(...errors.down)).toBeLessThan(0.05);
   expect(Math.max(...errors.onPage)).toBeLessThan(0.05);
   expect(Math.max(...errors.joined)).toBeLessThan(0.1);
   console.log('Template on paper, rendered at 600 dpi: errors in mm');
@@ -159,8 +115,25 @@ test('every page has a bar of 50 mm and one of 2 in, right to 0.05 mm', () => {
   }
 });
 
+test('a hole is a ring to be seen through, as large as it is punched', () => {
+  const [page] = strip;
+  if (!page) throw new Error('no page');
+  // Above the first hole's level hair, half way to the ring: the upright hair alone in the ring.
+  const y = MARGIN + 12 + 8 + 5 - 0.6;
+  const seen = linesAt(page, y).filter((x) => Math.abs(x - MARGIN - 4) < 1.5);
+  expect(seen).toHaveLength(3);
+  const half = Math.sqrt(1 - 0.6 * 0.6);
+  for (const [i, x] of [-half, 0, half].entries()) {
+    expect(Math.abs((seen[i] ?? 0) - (MARGIN + 4 + x))).toBeLessThan(0.05);
+  }
+});
+
 test('a name in letters the font lacks is no failure', async () => {
-  const job: PaperJob = { title: 'Жакет 上着 😀 – “Mantel”', strips: [{ ...RUN, length: 100 }] };
+  const job: PaperJob = {
+    title: 'Жакет 上着 😀 – “Mantel”',
+    strips: [{ ...RUN, length: 100 }],
+    drawings: [],
+  };
   const bytes = await pdfOf(job.title, laid(job), () => undefined);
   expect(new TextDecoder('latin1').decode(bytes.slice(0, 5))).toBe('%PDF-');
   expect(new TextDecoder('latin1').decode(bytes)).not.toMatch(/pdf-lib/i);
@@ -168,7 +141,9 @@ test('a name in letters the font lacks is no failure', async () => {
 
 test('progress is told, and grows', async () => {
   const seen: number[] = [];
-  await pdfOf('x', laid({ title: 'x', strips: [RUN, STRIP] }), (done) => seen.push(done));
+  await pdfOf('x', laid({ title: 'x', strips: [RUN, STRIP], drawings: [] }), (done) =>
+    seen.push(done),
+  );
   expect(seen.length).toBeGreaterThan(2);
   expect(seen).toEqual(sorted(seen));
   expect(seen.every((done) => done > 0 && done < 1)).toBe(true);

@@ -36,17 +36,27 @@ export async function rendered(bytes: Uint8Array, dpi: number): Promise<Rendered
 /** Where upright lines cross a height on the page: the middles of what is dark there, in mm. */
 export function linesAt({ width, grey, perMm }: RenderedPage, y: number): number[] {
   const row = Math.round(y * perMm - 0.5) * width;
-  const middles: number[] = [];
+  return middles(width, perMm, (x) => grey[row + x]);
+}
+
+/** Where level lines cross an upright on the page, in mm from its upper edge. */
+export function linesDown({ width, height, grey, perMm }: RenderedPage, x: number): number[] {
+  const column = Math.round(x * perMm - 0.5);
+  return middles(height, perMm, (y) => grey[y * width + column]);
+}
+
+function middles(length: number, perMm: number, greyAt: (at: number) => number | undefined) {
+  const found: number[] = [];
   let [ink, moment] = [0, 0];
-  for (let x = 0; x <= width; x++) {
-    const dark = x < width ? 255 - (grey[row + x] as number) : 0;
+  for (let at = 0; at <= length; at++) {
+    const dark = at < length ? 255 - (greyAt(at) ?? 255) : 0;
     if (dark > 8) {
       ink += dark;
-      moment += dark * (x + 0.5);
+      moment += dark * (at + 0.5);
     } else if (ink > 0) {
-      middles.push(moment / ink / perMm);
+      found.push(moment / ink / perMm);
       [ink, moment] = [0, 0];
     }
   }
-  return middles;
+  return found;
 }

@@ -5,16 +5,25 @@ import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Draft } from '../../controls/calculation.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import type { Figure } from '../../drawing/figure.ts';
-import type { PaperProblem, PaperSize } from '../../drawing/paper-job.ts';
+import type { PaperOutcome, PaperProblem, PaperWords } from '../../drawing/paper-job.ts';
 import { pagesOf } from '../../drawing/paper-pages.ts';
 import { svgOf } from '../../drawing/svg.ts';
 import { templateFigure } from '../../drawing/template-figure.ts';
 import { mm } from '../../lengths/length.ts';
 import { paperWords as words } from '../../words/paper-words.ts';
+import {
+  chosenPart,
+  MARGINS,
+  PAPER_KEYS,
+  type Part,
+  partsOf,
+  readMargin,
+  sizeOf,
+  typedMargin,
+} from './choices.ts';
 import { MakePdf } from './make-pdf.tsx';
 import css from './paper.css?inline';
 import type { PaperServices } from './services.ts';
-import { stripsOf } from './strips.ts';
 
 adopt(css);
 
@@ -30,74 +39,63 @@ interface Props {
   onLeave: () => void;
 }
 
-/** An answer's marks as a PDF at true size, and its drawings as SVG. */
+/** An answer's marks and drawings as a PDF at true size, and as SVG. */
 export function Paper(props: Props) {
   const { title, answer, bench, draft, services, onDraft, onLeave } = props;
-  const strips = useMemo(() => (answer ? stripsOf(answer.runs) : []), [answer]);
-  const size: PaperSize = draft.paper === 'letter' ? 'letter' : 'a4';
-  const margin = Object.hasOwn(words.margins, draft.margin ?? '') ? (draft.margin ?? '') : '10';
-  const name = draft.page ?? props.name;
-  const laid = useMemo(
-    () => pagesOf({ title: name, strips }, { size, margin: Number(margin) }, words),
-    [name, strips, size, margin],
-  );
-  const set = (change: Draft) => onDraft({ ...draft, ...change });
-  const drawings = [
-    ...strips.map((strip) => ({ name: strip.name, figure: templateFigure(strip) })),
-    ...(answer?.figures ?? []),
-  ];
+  const parts = useMemo(() => partsOf(answer), [answer]);
+  const part = chosenPart(parts, draft);
+  const size = sizeOf(draft, bench);
+  const margin = typedMargin(draft);
+  const name = draft[PAPER_KEYS.name] ?? props.name;
+  const laid = useMemo((): PaperOutcome | string => {
+    const read = readMargin(margin);
+    if (typeof read === 'string') return read;
+    const job = { title: name, strips: part?.strips ?? [], drawings: part?.drawings ?? [] };
+    return pagesOf(job, { size, margin: read }, pageWords(bench));
+  }, [name, part, size, margin, bench]);
+  const set = (key: keyof typeof PAPER_KEYS, value: string) =>
+    onDraft({ ...draft, [PAPER_KEYS[key]]: value });
   return (
     <div class="paper" data-hand={bench.hand}>
       <main>
         <h1>{words.of(title)}</h1>
-        <p role="status">
-          {laid.ok
-            ? `${words.pages(laid.pages.length)}. ${words.actual}`
-            : why(laid.problem, bench)}
-        </p>
+        <p role="status">{said(laid, bench)}</p>
       </main>
       <section class="choose" aria-label={words.title}>
-        <label>
-          <span>{words.name}</span>
-          <input
-            type="text"
-            value={name}
-            maxLength={60}
-            onInput={(event) => set({ page: event.currentTarget.value })}
+        {parts.length > 1 && (
+          <Choice
+            legend={words.what}
+            name="what"
+            options={Object.fromEntries(parts.map(({ value, label }) => [value, label]))}
+            chosen={part?.value ?? ''}
+            onChoose={(value) => set('what', value)}
           />
-        </label>
+        )}
+        <Text label={words.name} value={name} onText={(value) => set('name', value)} />
         <Choice
           legend={words.size}
           name="paper"
           options={words.sizes}
           chosen={size}
-          onChoose={(paper) => set({ paper })}
+          onChoose={(value) => set('size', value)}
         />
         <Choice
           legend={words.margin}
           name="margin"
-          options={words.margins}
+          options={MARGINS}
           chosen={margin}
-          onChoose={(next) => set({ margin: next })}
+          onChoose={(value) => set('margin', value)}
         />
-        {laid.ok && (
+        <Text label={words.otherMargin} value={margin} onText={(value) => set('margin', value)} />
+        {typeof laid !== 'string' && laid.ok && (
           <MakePdf
-            key={`${name} ${size} ${margin}`}
+            key={`${name} ${size} ${margin} ${part?.value}`}
             title={name}
             pages={laid.pages}
             services={services}
           />
         )}
-        <p>{words.svgs}</p>
-        {drawings.map((one) => (
-          <button
-            type="button"
-            key={one.name}
-            onClick={() => services.save(`${one.name}.svg`, svgFile(one.name, one.figure))}
-          >
-            {words.svg(one.name)}
-          </button>
-        ))}
+        <Svgs parts={parts} save={services.save} />
       </section>
       <nav class="actions" aria-label={words.title}>
         <button type="button" onClick={onLeave}>
@@ -108,8 +106,42 @@ export function Paper(props: Props) {
   );
 }
 
+/** Each run and each drawing as a file of its own. */
+function Svgs({ parts, save }: { parts: readonly Part[]; save: PaperServices['save'] }) {
+  const single = parts.filter(({ value }) => value !== '');
+  const figures = single.flatMap(({ strips, drawings }) => [
+    ...strips.map((strip) => ({ name: strip.name, figure: templateFigure(strip) })),
+    ...drawings,
+  ]);
+  if (figures.length === 0) return null;
+  return (
+    <>
+      <p>{words.svgs}</p>
+      {figures.map((one) => (
+        <button
+          type="button"
+          key={one.name}
+          onClick={() => save(`${one.name}.svg`, svgFile(one.name, one.figure))}
+        >
+          {words.svg(one.name)}
+        </button>
+      ))}
+    </>
+  );
+}
+
+/** What stands on the pages, with lengths as this bench shows them. */
+function pageWords(bench: Bench): PaperWords {
+  const show = (length: number) => exactly(mm(length), bench);
+  return {
+    ...words,
+    bandOf: ({ name, datum, length }, from, to) =>
+      words.bandOf(name, show(from), show(to), show(length), datum),
+  };
+}
+
 function svgFile(name: string, figure: Figure): Blob {
-  return new Blob([svgOf(name, figure)], { type: 'image/svg+xml' });
+  return new Blob([svgOf(name, figure, words.aboutSvg)], { type: 'image/svg+xml' });
 }
 
 interface ChoiceProps {
@@ -138,6 +170,33 @@ function Choice({ legend, name, options, chosen, onChoose }: ChoiceProps) {
       ))}
     </fieldset>
   );
+}
+
+interface TextProps {
+  label: string;
+  value: string;
+  onText: (value: string) => void;
+}
+
+function Text({ label, value, onText }: TextProps) {
+  return (
+    <label>
+      <span>{label}</span>
+      <input
+        type="text"
+        value={value}
+        maxLength={60}
+        onInput={(event) => onText(event.currentTarget.value)}
+      />
+    </label>
+  );
+}
+
+/** How many pages there are, or why there are none. */
+function said(laid: PaperOutcome | string, bench: Bench): string {
+  if (typeof laid === 'string') return laid;
+  if (!laid.ok) return why(laid.problem, bench);
+  return `${words.pages(laid.pages.length)}. ${words.actual}`;
 }
 
 function why(problem: PaperProblem, bench: Bench): string {

@@ -1,0 +1,95 @@
+import type { Point } from './figure.ts';
+import { PAPER, type PaperSetting, type PaperShape, type PaperWords } from './paper-job.ts';
+
+/** Room for what stands over and under the work on a page, in mm. */
+const HEAD = 12;
+const FOOT = 16;
+/** The bars a print is checked by, in mm. */
+const BARS = [50, 50.8] as const;
+const BETWEEN_BARS = 30;
+const TITLE = 4;
+const SMALL = 3;
+const FINE = 0.2;
+/** The row of pages that shows which one this is, in mm. */
+const MAP = { width: 40, height: 3 };
+/** Capitals are at most as wide as high, on average; in heights. */
+const LETTER = 0.95;
+
+/** What every page has: whose it is, how to print it, its place among the pages, the bars. */
+export interface Sheet {
+  title: string;
+  page: number;
+  pages: number;
+}
+
+/** What is left of a page for the work, in mm. */
+export function roomOn({ size, margin }: PaperSetting) {
+  const { width, height } = PAPER[size];
+  return {
+    left: margin,
+    top: margin + HEAD,
+    across: width - 2 * margin,
+    down: height - 2 * margin - HEAD - FOOT,
+  };
+}
+
+export function sheetShapes(
+  { title, page, pages }: Sheet,
+  { size, margin }: PaperSetting,
+  words: PaperWords,
+): PaperShape[] {
+  const { width, height } = PAPER[size];
+  const right = width - margin - MAP.width;
+  const top = margin + TITLE;
+  return [
+    text({ x: margin, y: top }, shortened(title, right - margin), TITLE),
+    text({ x: margin, y: top + SMALL + 2 }, words.actualSize, SMALL),
+    text({ x: right, y: top }, words.pageOf(page, pages), TITLE),
+    ...mapShapes({ x: right, y: top + 2 }, page, pages),
+    ...barShapes({ x: margin, y: height - margin - 4 }, words),
+  ];
+}
+
+/** A name that is too long for its place ends in dots. */
+function shortened(name: string, width: number): string {
+  const most = Math.floor(width / (TITLE * LETTER));
+  const letters = [...name];
+  return letters.length <= most ? name : `${letters.slice(0, most - 1).join('')}…`;
+}
+
+/** The pages as a row, this one crossed. */
+function mapShapes({ x, y }: Point, page: number, pages: number): PaperShape[] {
+  const each = MAP.width / pages;
+  const [left, right, bottom] = [x + (page - 1) * each, x + page * each, y + MAP.height];
+  return [
+    line({ x, y }, { x: x + MAP.width, y }),
+    line({ x, y: bottom }, { x: x + MAP.width, y: bottom }),
+    ...Array.from({ length: pages + 1 }, (_, i) =>
+      line({ x: x + i * each, y }, { x: x + i * each, y: bottom }),
+    ),
+    line({ x: left, y }, { x: right, y: bottom }),
+    line({ x: left, y: bottom }, { x: right, y }),
+  ];
+}
+
+/** A bar of 50 mm and one of 2 in, side by side. */
+function barShapes({ x: left, y }: Point, { bars }: PaperWords): PaperShape[] {
+  return BARS.flatMap((long, i): PaperShape[] => {
+    const x = left + i * (BARS[0] + BETWEEN_BARS);
+    const tick = (at: number) => line({ x: at, y: y - 3 }, { x: at, y: y + 3 });
+    return [
+      line({ x, y }, { x: x + long, y }),
+      tick(x),
+      tick(x + long),
+      text({ x, y: y - 4 }, bars[i] ?? '', SMALL),
+    ];
+  });
+}
+
+function line(from: Point, to: Point): PaperShape {
+  return { kind: 'line', from, to, weight: FINE };
+}
+
+function text(at: Point, said: string, size: number): PaperShape {
+  return { kind: 'text', at, text: said, size };
+}

@@ -1,0 +1,180 @@
+import { type Box, clipped, isInside } from './clip.ts';
+import { boundsOf, type Figure, type FigureShape, type Point } from './figure.ts';
+import { LINE_LOOKS } from './line-looks.ts';
+import { type Band, bandsOf, letterOf } from './paper-bands.ts';
+import type { PaperDrawing, PaperShape, PaperWords } from './paper-job.ts';
+
+/** Room under a tile for what it is, in mm. */
+const BELOW = 8;
+const LETTERING = 2.8;
+const FINE = 0.15;
+/** Each arm of a joining cross, in mm. */
+const ARM = 4;
+/** Where the two crosses of a joint lie along it, in shares of the tile. */
+const CROSSES = [0.25, 0.75] as const;
+/** Points round a circle that the edge of a tile cuts. */
+const ROUND = 96;
+
+/** What a page has for it, in mm. */
+export interface Room {
+  across: number;
+  down: number;
+}
+
+/** A part of a drawing that fits on a page: a column and a row of it, from its upper left corner. */
+export interface Tile {
+  across: Band;
+  down: Band;
+  /** For the caption. */
+  place: { column: number; columns: number; row: number; rows: number };
+  joints: readonly { letter: number; crosses: readonly Point[] }[];
+}
+
+export function tileHeight({ down }: Tile): number {
+  return down.to - down.from + BELOW;
+}
+
+/** A drawing as it lies on the page, from its upper left corner. */
+export interface Laid {
+  figure: Figure;
+  /** Turned by a quarter to the right. */
+  turned: boolean;
+}
+
+/** The drawing as it is, or turned where that takes fewer tiles. @param room as for `tilesOf` */
+export function laidOn(figure: Figure, room: Room): Laid {
+  const upright = { figure: fromCorner(figure), turned: false };
+  const quarter = moved(figure, ({ x, y }) => ({ x: -y, y: x }));
+  const turned = { figure: fromCorner(quarter), turned: true };
+  const tiles = ({ figure: laid }: Laid) => tilesOf(laid, room, 0).length;
+  return tiles(turned) < tiles(upright) ? turned : upright;
+}
+
+function fromCorner(figure: Figure): Figure {
+  const { x, y } = boundsOf(figure);
+  return moved(figure, (at) => ({ x: at.x - x, y: at.y - y }));
+}
+
+function moved(figure: Figure, move: (at: Point) => Point): Figure {
+  return figure.map((shape): FigureShape => {
+    if ('label' in shape) return { ...shape, at: move(shape.at) };
+    const { line, points, ring } = shape;
+    return {
+      line,
+      points: points.map(move),
+      ...(ring && { ring: { ...ring, at: move(ring.at) } }),
+    };
+  });
+}
+
+/**
+ * Cuts a drawing into tiles row by row, each overlapping its neighbours.
+ *
+ * @param figure as `laidOn` gives it
+ * @param room of a page in mm, each side more than twice the overlap and the caption
+ * @param letter the first for its joining marks
+ */
+export function tilesOf(figure: Figure, room: Room, letter: number): Tile[] {
+  const { width, height } = boundsOf(figure);
+  const columns = bandsOf(width, room.across);
+  const rows = bandsOf(height, room.down - BELOW);
+  const beside = columns.length - 1;
+  const between = rows.length * beside;
+  return rows.flatMap((down, row) =>
+    columns.map((across, column): Tile => {
+      const side = (x: number | undefined, nth: number) =>
+        joint(nth, x, down, (y, at) => ({ x: at, y }));
+      const level = (y: number | undefined, nth: number) =>
+        joint(nth, y, across, (x, at) => ({ x, y: at }));
+      const first = letter + row * beside + column;
+      const under = letter + between + row * columns.length + column;
+      return {
+        across,
+        down,
+        place: { column: column + 1, columns: columns.length, row: row + 1, rows: rows.length },
+        joints: [
+          ...side(across.joinedAt.start, first - 1),
+          ...side(across.joinedAt.end, first),
+          ...level(down.joinedAt.start, under - columns.length),
+          ...level(down.joinedAt.end, under),
+        ],
+      };
+    }),
+  );
+}
+
+function joint(
+  letter: number,
+  at: number | undefined,
+  { from, to }: Band,
+  place: (along: number, at: number) => Point,
+): Tile['joints'][number][] {
+  if (at === undefined) return [];
+  return [{ letter, crosses: CROSSES.map((share) => place(from + share * (to - from), at)) }];
+}
+
+/** One tile of a drawing at true size. @param corner of the room it takes, in mm */
+export function tileShapes(
+  { name }: PaperDrawing,
+  { figure, turned }: Laid,
+  { across, down, place, joints }: Tile,
+  corner: Point,
+  words: PaperWords,
+): PaperShape[] {
+  const box = { from: { x: across.from, y: down.from }, to: { x: across.to, y: down.to } };
+  const to = ({ x, y }: Point): Point => ({
+    x: corner.x + x - across.from,
+    y: corner.y + y - down.from,
+  });
+  const caption = { x: corner.x + 2, y: corner.y + down.to - down.from + BELOW - 2 };
+  return [
+    ...figure.flatMap((shape) => shapesIn(shape, box, to)),
+    ...joints.flatMap(({ letter, crosses }) =>
+      crosses.flatMap((at) => cross(to(at), letterOf(letter))),
+    ),
+    { kind: 'text', at: caption, text: words.tileOf(name, place, turned), size: LETTERING },
+  ];
+}
+
+function shapesIn(shape: FigureShape, box: Box, to: (at: Point) => Point): PaperShape[] {
+  if ('label' in shape) {
+    if (!isInside(shape.at, box)) return [];
+    return [{ kind: 'text', at: to(shape.at), text: shape.label, size: LETTERING }];
+  }
+  const { weight, dash } = LINE_LOOKS[shape.line];
+  if (shape.ring && whole(shape.ring, box)) {
+    return [{ kind: 'circle', at: to(shape.ring.at), radius: shape.ring.radius, weight }];
+  }
+  const points = shape.ring ? round(shape.ring) : shape.points;
+  return clipped(points, box).map((part) => ({
+    kind: 'path',
+    points: part.map(to),
+    weight,
+    dash,
+  }));
+}
+
+interface Ring {
+  at: Point;
+  radius: number;
+}
+
+function whole({ at, radius }: Ring, box: Box): boolean {
+  return [-radius, radius].every((by) => isInside({ x: at.x + by, y: at.y + by }, box));
+}
+
+function round({ at, radius }: Ring): Point[] {
+  return Array.from({ length: ROUND + 1 }, (_, i) => {
+    const turn = (i / ROUND) * 2 * Math.PI;
+    return { x: at.x + radius * Math.cos(turn), y: at.y + radius * Math.sin(turn) };
+  });
+}
+
+function cross({ x, y }: Point, letter: string): PaperShape[] {
+  const arm = (from: Point, to: Point): PaperShape => ({ kind: 'line', from, to, weight: FINE });
+  return [
+    arm({ x: x - ARM, y }, { x: x + ARM, y }),
+    arm({ x, y: y - ARM }, { x, y: y + ARM }),
+    { kind: 'text', at: { x: x + 1, y: y - 1 }, text: letter, size: LETTERING },
+  ];
+}

@@ -1,0 +1,75 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Answer, Draft } from '../../controls/calculation.ts';
+import type { PaperDrawing, PaperSize, PaperStrip } from '../../drawing/paper-job.ts';
+import { toMm } from '../../lengths/length.ts';
+import { readLength } from '../../lengths/read-length.ts';
+import { paperWords as words } from '../../words/paper-words.ts';
+import { readWords } from '../../words/read-words.ts';
+import { stripsOf } from './strips.ts';
+
+/**
+ * What is chosen of the paper, in the draft beside the calculation's own fields. Those are
+ * called anything from `length` to `margin`, so each of these begins with `paper`.
+ */
+export const PAPER_KEYS = {
+  size: 'paper',
+  margin: 'paper-margin',
+  name: 'paper-name',
+  what: 'paper-what',
+} as const;
+
+/** Margins most printers can keep to, in mm. */
+export const MARGINS = { '5': '5 mm', '10': '10 mm', '15': '15 mm' } as const;
+
+/** A part of the answer that can be put on paper by itself. */
+export interface Part {
+  value: string;
+  label: string;
+  strips: readonly PaperStrip[];
+  drawings: readonly PaperDrawing[];
+}
+
+/** What can go on paper: first all of the marks, then each run and each drawing. */
+export function partsOf(answer: Answer | undefined): Part[] {
+  const strips = stripsOf(answer?.runs ?? []);
+  const drawings = answer?.figures ?? [];
+  const parts = [
+    ...strips.map((strip, i) => part(`run-${i + 1}`, strip.name, [strip], [])),
+    ...drawings.map((drawing, i) => part(`drawing-${i + 1}`, drawing.name, [], [drawing])),
+  ];
+  // One run that is all of the marks is offered once, under its own name.
+  if (strips.length === 1) return parts;
+  if (strips.length > 0) return [part('', words.allMarks, strips, []), ...parts];
+  if (drawings.length === 1) return parts;
+  return [part('', words.allDrawings, [], drawings), ...parts];
+}
+
+function part(
+  value: string,
+  label: string,
+  strips: readonly PaperStrip[],
+  drawings: readonly PaperDrawing[],
+): Part {
+  return { value, label, strips, drawings };
+}
+
+/** The part a draft asks for, or the first. */
+export function chosenPart(parts: readonly Part[], draft: Draft): Part | undefined {
+  return parts.find(({ value }) => value === draft[PAPER_KEYS.what]) ?? parts[0];
+}
+
+export function sizeOf(draft: Draft, { unit }: Bench): PaperSize {
+  const asked = draft[PAPER_KEYS.size];
+  if (asked === 'a4' || asked === 'letter') return asked;
+  return unit === 'in' ? 'letter' : 'a4';
+}
+
+export function typedMargin(draft: Draft): string {
+  return draft[PAPER_KEYS.margin] ?? '10';
+}
+
+/** The margin in mm, or what is wrong with it in words. */
+export function readMargin(typed: string): number | string {
+  const read = readLength(typed, 'mm');
+  return read.ok ? toMm(read.value) : readWords(words.margin, read.fault);
+}

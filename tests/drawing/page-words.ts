@@ -1,0 +1,9 @@
+import type { PaperWords } from '../../src/drawing/paper-job.ts';
+import { paperWords } from '../../src/words/paper-words.ts';
+
+/** What stands on pages, with lengths in millimetres. */
+export const PAGE_WORDS: PaperWords = {
+  ...paperWords,
+  bandOf: ({ name, datum, length }, from, to) =>
+    paperWords.bandOf(name, `${from}`, `${to}`, `${length} mm`, datum),
+};
