@@ -36,3 +36,18 @@ test('a strip goes on paper with the network gone, and its drawing into a file',
   expect(app.complaints.filter((one) => !one.includes('/engine/'))).toEqual([]);
   await app.close();
 });
+
+test('a long one can be called off while it is written, and its worker is let go', async () => {
+  // 20 m in two rows of 1,900: it takes long enough to be called off.
+  const at = '#/edging/paper?u=cm&length=2000&pitch=1.05&rows=staggered';
+  const app = await openApp(browser, inject('address'), { at, bench: { unit: 'cm' } });
+  const { page } = app;
+  const papers = () => page.workers().filter((worker) => worker.url().includes('paper')).length;
+  await page.getByRole('button', { name: 'Make the PDF' }).tap();
+  await page.getByRole('button', { name: 'Call it off' }).tap();
+  await page.getByRole('button', { name: 'Make the PDF' }).waitFor();
+  await expect.poll(papers).toBe(0);
+  expect(await page.getByRole('button', { name: 'Save the PDF' }).count()).toBe(0);
+  expect(app.complaints).toEqual([]);
+  await app.close();
+});

@@ -1,8 +1,9 @@
-import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Calculation, Draft } from '../../src/controls/calculation.ts';
 import { corner } from '../../src/screens/corner/corner.ts';
+import { crossing } from '../../src/screens/crossing/crossing.ts';
 import { edging } from '../../src/screens/edging/edging.ts';
 import { Paper } from '../../src/screens/paper/paper.tsx';
 import type { PaperServices } from '../../src/screens/paper/services.ts';
@@ -125,6 +126,68 @@ test('every drawing can be had as SVG', async () => {
   expect(file?.type).toBe('image/svg+xml');
   press('SVG: Along the bottom');
   expect(save).toHaveBeenCalledTimes(2);
+});
+
+test('what goes on paper is chosen: all marks, one run, or a drawing', async () => {
+  open(corner);
+  const asked = () => JSON.stringify(makePdf.mock.lastCall?.[1]);
+  const parts = screen.getByRole('group', { name: 'What goes on paper' });
+  expect(within(parts).getAllByRole('radio')).toHaveLength(5);
+  press('Make the PDF');
+  expect(asked()).toContain('Along the bottom: ');
+  expect(asked()).toContain('Up the side: ');
+  fireEvent.click(within(parts).getByLabelText('Up the side'));
+  press('Make the PDF');
+  expect(asked()).not.toContain('Along the bottom: ');
+  expect(asked()).toContain('Up the side: ');
+  fireEvent.click(within(parts).getByLabelText('Corner, flat, wrong side up'));
+  press('Make the PDF');
+  expect(asked()).not.toContain('Up the side: ');
+  expect(asked()).toContain('"kind":"path"');
+  expect(await screen.findByRole('button', { name: 'Save the PDF' })).toBeTruthy();
+});
+
+test('an answer that has drawings alone can be put on paper too', () => {
+  open(crossing);
+  expect(screen.queryByRole('group', { name: 'What goes on paper' })).toBeNull();
+  press('Make the PDF');
+  expect(JSON.stringify(makePdf.mock.lastCall?.[1])).toContain('"kind":"circle"');
+});
+
+test('places are written in the unit of the bench, and its paper is offered first', () => {
+  render(
+    <Paper
+      title="Edging"
+      name="Coat"
+      answer={answerTo(edging, {}, benchOf({ unit: 'in' }))}
+      bench={benchOf({ unit: 'in' })}
+      draft={{}}
+      services={{ makePdf, save, share: undefined }}
+      onDraft={() => undefined}
+      onLeave={() => undefined}
+    />,
+  );
+  expect(screen.getByLabelText<HTMLInputElement>('Letter').checked).toBe(true);
+  press('Make the PDF');
+  expect(JSON.stringify(makePdf.mock.lastCall?.[1])).toMatch(/: 0 in to .* of 16 in, measured/);
+});
+
+const MARGINS: [string, RegExp][] = [
+  ['1/4 in', /^(One page|\d+ pages)\./],
+  ['0', /^(One page|\d+ pages)\./],
+  ['105', /These margins leave no room on the paper\. Give 6\.1 cm at the most/],
+  ['-2', /These margins leave no room/],
+  ['wide', /^Margin: “wide” was not understood/],
+  ['', /^Margin: give a number/],
+];
+
+test.each(MARGINS)('a margin of %j', (typed, words) => {
+  open(edging);
+  const field = screen.getByLabelText(/^Another margin/);
+  fireEvent.input(field, { target: { value: typed } });
+  expect(screen.getByRole('status').textContent).toMatch(words);
+  const isMade = screen.queryByRole('button', { name: 'Make the PDF' }) !== null;
+  expect(isMade).toBe(words.source.startsWith('^(One page'));
 });
 
 const WRONG: [string, Draft, RegExp][] = [
