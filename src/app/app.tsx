@@ -33,8 +33,10 @@ export function App({ store, ...first }: Props) {
       (error: unknown) => setStoreFault(error instanceof StoreError ? error.fault : 'refused'),
     );
   const address = useAddress(({ screen, draft }) => {
-    last[screen] = new URLSearchParams(draft).toString();
-    void keep(saveLast(store, screen, draft));
+    // With the unit its bare numbers are in: the bench may be set to another by then.
+    const query = new URLSearchParams({ u: bench.unit, ...draft }).toString();
+    last[screen] = query;
+    void keep(saveLast(store, screen, query));
   });
   useEffect(() => showTheme(bench.theme), [bench.theme]);
   const hear = (news: Offline) => setOffline((old) => ({ ...old, ...news }));

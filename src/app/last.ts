@@ -16,8 +16,7 @@ export async function loadLast(store: Store): Promise<Last> {
 }
 
 /** Keeps one calculation's last typing beside what other tabs have kept. */
-export function saveLast(store: Store, id: string, draft: Draft): Promise<void> {
-  const query = new URLSearchParams(draft).toString();
+export function saveLast(store: Store, id: string, query: string): Promise<void> {
   return store.change(KEY, (old) => ({ ...(old as Last | undefined), [id]: query }));
 }
 

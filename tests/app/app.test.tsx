@@ -2,6 +2,7 @@ import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-li
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { App } from '../../src/app/app.tsx';
 import { Boundary } from '../../src/app/boundary.tsx';
+import type { Last } from '../../src/app/last.ts';
 import { readRoute } from '../../src/app/route.ts';
 import { type Store, StoreError } from '../../src/storage/store.ts';
 import { benchOf } from '../controls/helpers.ts';
@@ -177,6 +178,23 @@ test('a link in inches that leaves fields out has them as they start in inches',
   start('#/hem?depth=1&u=in');
   expect(await screen.findByLabelText(/^Depth, finished/)).toHaveProperty('value', '1 in');
   expect(screen.getByLabelText(/^First turn/)).toHaveProperty('value', '1/4 in');
+});
+
+test('what a link in inches leaves out is in inches also where it shows only later', async () => {
+  start('#/hem?depth=1&style=single&u=in');
+  fireEvent.click(await screen.findByRole('button', { name: /^Turned/ }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Twice, first less' }));
+  expect(await screen.findByLabelText(/^First turn/)).toHaveProperty('value', '1/4 in');
+});
+
+test('a link without a unit means the same once the bench is set to another', async () => {
+  start('#/hem?depth=3');
+  fireEvent.click(await screen.findByRole('button', { name: 'Back' }));
+  await screen.findByRole('heading', { name: 'Thumbrule' });
+  cleanup();
+  start('#/hem', { bench: benchOf({ unit: 'in' }), last: kept.get('last') as Last });
+  expect(await screen.findByLabelText(/^Depth, finished/)).toHaveProperty('value', '3 cm');
+  expect(screen.getByLabelText(/^First turn/)).toHaveProperty('value', '0.7 cm');
 });
 
 test('an unknown unit in a link is the bench’s own', async () => {

@@ -57,7 +57,7 @@ test('the last typing of one calculation is kept beside what other tabs kept', a
       kept = by(kept);
     },
   };
-  await saveLast(store, 'convert', { length: '1 + 2' });
+  await saveLast(store, 'convert', 'length=1+%2B+2');
   expect(kept).toEqual({ closures: 'count=7', convert: 'length=1+%2B+2' });
   expect(openingDraft(convert, {}, (await loadLast(store)).convert, benchOf()).length).toBe(
     '1 + 2',

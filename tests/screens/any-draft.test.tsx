@@ -10,6 +10,8 @@ import { centre } from '../../src/screens/centre/centre.ts';
 import { closures } from '../../src/screens/closures/closures.ts';
 import { convert } from '../../src/screens/convert/convert.ts';
 import { corner } from '../../src/screens/corner/corner.ts';
+import { crossing } from '../../src/screens/crossing/crossing.ts';
+import { edging } from '../../src/screens/edging/edging.ts';
 import { facing } from '../../src/screens/facing/facing.ts';
 import { hem } from '../../src/screens/hem/hem.ts';
 import { lacing } from '../../src/screens/lacing/lacing.ts';
@@ -69,6 +71,21 @@ function draftsOf(calculation: Calculation) {
   return fc.record(Object.fromEntries(entries), { requiredKeys: [] });
 }
 
+const EVERY = [
+  convert,
+  sizes,
+  closures,
+  buttonhole,
+  hem,
+  facing,
+  corner,
+  seam,
+  centre,
+  edging,
+  crossing,
+  lacing,
+];
+
 const NONSENSE = /NaN|undefined|Infinity|\[object/;
 
 function saidOf(work: Work, calculation: Calculation, draft: Draft, bench: Bench): string {
@@ -111,20 +128,39 @@ test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, cent
   },
 );
 
-test.each([convert, sizes, closures, buttonhole, hem, facing, corner, seam, centre, lacing])(
-  '$id means the same when the bench is set to another unit',
+test.each(EVERY)('$id means the same when the bench is set to another unit', (calculation) => {
+  const drafts = fc.tuple(draftsOf(calculation), unit, unit);
+  fc.assert(
+    fc.property(drafts, ([set, one, other]) => {
+      const here = benchOf({ unit: one });
+      const there = benchOf({ unit: other });
+      const draft = { ...calculation.start(here), ...(set as Draft), u: one };
+      const before = calculation.work(draft, here);
+      const after = calculation.work(inUnitOf(there, calculation, draft), there);
+      expect(placesOf(after)).toEqual(placesOf(before));
+    }),
+    { numRuns: 200 },
+  );
+});
+
+test.each(EVERY)(
+  '$id means the same in another unit also once other choices are made',
   (calculation) => {
-    const drafts = fc.tuple(draftsOf(calculation), unit, unit);
+    const known = [...choicesOf(calculation)];
+    const choices = fc.record(
+      Object.fromEntries(known.map(([key, values]) => [key, fc.constantFrom(...values)])),
+      { requiredKeys: [] },
+    );
     fc.assert(
-      fc.property(drafts, ([set, one, other]) => {
-        const here = benchOf({ unit: one });
-        const there = benchOf({ unit: other });
+      fc.property(draftsOf(calculation), choices, unit, unit, (set, chosen, one, other) => {
+        const [here, there] = [benchOf({ unit: one }), benchOf({ unit: other })];
         const draft = { ...calculation.start(here), ...(set as Draft), u: one };
-        const before = calculation.work(draft, here);
-        const after = calculation.work(inUnitOf(there, calculation, draft), there);
+        const before = calculation.work({ ...draft, ...(chosen as Draft) }, here);
+        const moved = inUnitOf(there, calculation, draft);
+        const after = calculation.work({ ...moved, ...(chosen as Draft) }, there);
         expect(placesOf(after)).toEqual(placesOf(before));
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   },
 );
