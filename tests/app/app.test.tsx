@@ -174,6 +174,24 @@ test('a hem takes its numbers along to its facing and its corner', async () => {
   expect(readRoute(location.hash).draft).toMatchObject({ turned: 'once', edgeStitch: '0.4' });
 });
 
+test('a hem turned twice brings its turning along as that of the facing’s free edge, in its unit', async () => {
+  start('#/hem?depth=1+1%2F2&style=unequal&turn=3%2F8&edgeStitch=1%2F4&u=in', {
+    bench: benchOf({ unit: 'in' }),
+  });
+  fireEvent.click(await screen.findByRole('button', { name: 'Face it instead' }));
+  expect(await screen.findByRole('heading', { name: 'Faced hem' })).toBeTruthy();
+  const field = (label: RegExp) => screen.getByLabelText(label);
+  expect(field(/^Depth, finished/)).toHaveProperty('value', '1 1/2');
+  expect(field(/^Free edge, turned/)).toHaveProperty('value', '3/8');
+  // What a hem has no number for is as it starts, in the same unit.
+  expect(field(/^Facing seam/)).toHaveProperty('value', '3/8');
+  cleanup();
+  // Turned once there is no turning to bring, though one was typed before.
+  start('#/hem?depth=3&style=single&turn=9');
+  fireEvent.click(await screen.findByRole('button', { name: 'Face it instead' }));
+  expect(await screen.findByLabelText(/^Free edge, turned/)).toHaveProperty('value', '0.6');
+});
+
 test('a link in inches that leaves fields out has them as they start in inches', async () => {
   start('#/hem?depth=1&u=in');
   expect(await screen.findByLabelText(/^Depth, finished/)).toHaveProperty('value', '1 in');

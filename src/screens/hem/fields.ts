@@ -18,13 +18,17 @@ export function chosen<Key extends Choice>(
   );
 }
 
+/** Whether the first turn has a measure of its own. */
+export function hasTurn(draft: Draft): boolean {
+  const style = chosen(draft, 'style');
+  return style === 'unequal' || style === 'narrow';
+}
+
 /** The fields for what has been chosen: what always matters first. */
 export function hemFields(draft: Draft): Field[] {
-  const style = chosen(draft, 'style');
-  const twice = style === 'unequal' || style === 'narrow';
   return [
     length('depth'),
-    ...(twice ? [length('turn')] : []),
+    ...(hasTurn(draft) ? [length('turn')] : []),
     choice('style', words.style),
     choice('shape', words.shape),
     ...curveFields(draft),

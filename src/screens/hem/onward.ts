@@ -3,13 +3,18 @@ import type { Draft } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { curvedHem } from '../../sewing/hem-curve.ts';
-import { chosen } from './fields.ts';
+import { chosen, hasTurn } from './fields.ts';
 import { hemInput, readApart, readCurve } from './read.ts';
 
-/** What a facing of the same hem begins with: also the radius, where the hem line is curved. */
+/**
+ * What a facing of the same hem begins with: its free edge is turned under as the raw edge
+ * would have been, and where the hem line is curved, its radius is known.
+ */
 export function toFacing(draft: Draft, bench: Bench): Draft {
-  const { depth = '', edgeStitch = '', finished = '', left = '' } = draft;
-  return { u: bench.unit, depth, edgeStitch, finished, left, radius: radiusOf(draft, bench) };
+  const { depth = '', turn = '', edgeStitch = '', finished = '', left = '' } = draft;
+  const radius = radiusOf(draft, bench);
+  const turned = hasTurn(draft) ? { turn } : {};
+  return { u: bench.unit, depth, ...turned, edgeStitch, finished, left, radius };
 }
 
 /** What a corner begins with whose bottom is this hem. */

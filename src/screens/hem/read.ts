@@ -6,7 +6,7 @@ import type { CurveInput } from '../../sewing/hem-curve.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
 import { EASE_BY_CLOTH } from '../../sewing/sources/hems.ts';
 import type { TaperInput } from '../../sewing/taper.ts';
-import { chosen, hemFields } from './fields.ts';
+import { chosen, hasTurn, hemFields } from './fields.ts';
 
 /** The hem itself; undefined when something of it could not be read. */
 export function hemInput(read: DraftReader, draft: Draft): HemInput | undefined {
@@ -16,7 +16,7 @@ export function hemInput(read: DraftReader, draft: Draft): HemInput | undefined 
   const thickness = read.maybeLength('thickness') ?? ZERO;
   const finished = read.maybeLength('finished');
   const left = read.maybeLength('left');
-  const first = style === 'unequal' || style === 'narrow' ? read.length('turn') : ZERO;
+  const first = hasTurn(draft) ? read.length('turn') : ZERO;
   if (depth === undefined || edgeStitch === undefined || first === undefined) return undefined;
   return { depth, turn: style === 'double' ? depth : first, thickness, edgeStitch, finished, left };
 }
