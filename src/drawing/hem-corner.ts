@@ -5,7 +5,7 @@ export interface CornerPlan {
   bottom: number;
   side: number;
   angle: number;
-  /** From the raw corner to the two marks that are laid on each other. */
+  /** From the raw corner to the two marks that are laid on each other, A and B. */
   alongBottom: number;
   upSide: number;
   /** How far outside the seam to trim. */
@@ -33,8 +33,8 @@ export function mitreFlat(plan: CornerPlan): Figure {
     { line: 'stitch', points: [one, corner, two] },
     { line: 'cut', points: trimLine(one, corner, two, plan.trim) },
     // Off the cloth, where no line runs through them.
-    { label: '1', at: { x: one.x, y: 0.09 * far } },
-    { label: '2', at: plus(two, scaled(across, -0.15 * far)) },
+    { label: 'A', at: { x: one.x, y: 0.09 * far } },
+    { label: 'B', at: plus(two, scaled(across, -0.15 * far)) },
   ];
 }
 
@@ -62,7 +62,7 @@ export function mitreFolded(plan: CornerPlan): Figure {
     { line: turnedTwice ? 'fold' : 'cloth', points: angled(meet) },
     { line: 'stitch', points: angled(turn) },
     { line: 'stitch', points: [corner, meet] },
-    { label: '1 + 2', at: at(2 * bottom + room / 6, 2 * side + room / 6) },
+    { label: 'A + B', at: at(2 * bottom + room / 6, 2 * side + room / 6) },
   ];
 }
 

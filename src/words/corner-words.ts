@@ -11,13 +11,14 @@ export const cornerWords = {
   turned: { once: 'Once', twice: 'Twice' },
   after: 'along the bottom',
   sentence: (upSide: string) =>
-    `Mark that from the raw corner, and ${upSide} up the side. Lay the two marks on each other, right sides together, and stitch from them to the finished corner.`,
+    `Mark that from the raw corner, A, and ${upSide} up the side, B. Lay A and B on each other, right sides together, and stitch from them to the finished corner.`,
   twice:
     'Press the first turns before you measure: the marks are on the folds, and so is the raw corner.',
-  bottom: 'Mitre mark, along the bottom from the raw corner',
-  side: 'Mitre mark, up the side from the raw corner',
+  bottom: 'Mitre mark A, along the bottom from the raw corner',
+  side: 'Mitre mark B, up the side from the raw corner',
   alongBottom: 'Along the bottom',
   upSide: 'Up the side',
+  pressed: (edge: string) => `${edge}, first turns pressed`,
   trim: 'Trim outside the stitching',
   flat: 'Corner, flat, wrong side up',
   folded: 'Corner, finished, wrong side up',

@@ -128,6 +128,35 @@ test('after a reload it goes on where it was; begun again, what is made is passe
   await heading('Hook 2 of 2');
 });
 
+test('a corner kept before its marks could be followed is: edge by edge, from the raw corner', async () => {
+  const draft = { u: 'cm', depth: '4', side: '1.5', turned: 'twice' };
+  const corner = { id: 'vent', name: 'Vent', stage: 'turn-up', calculation: 'corner' } as const;
+  await keepCoat(kept({ ...corner, draft }));
+  start('#/garments/follow?g=coat&only=vent');
+  await heading('Line 1 of 2');
+  const begins = (edge: string) =>
+    screen.getByText(`New run: Vent, ${edge}, first turns pressed. Measure from the raw corner.`);
+  begins('Along the bottom');
+  expect(screen.getByText(/what is cut off stays off/)).toBeTruthy();
+  next();
+  // 4 and 1.5 deep at a right angle: 3 along the bottom, 8 up the side (derived here).
+  expect(document.querySelector('.big')?.textContent).toMatch(/^3 cm/);
+  next();
+  begins('Up the side');
+  next();
+  expect(document.querySelector('.big')?.textContent).toMatch(/^8 cm/);
+  await press('Made elsewhere');
+  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '8.1' } });
+  fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
+  await waitFor(async () => {
+    const at = (mm: number) => expect.closeTo(mm * 8000, 3);
+    expect(await runsOf('vent')).toEqual([
+      { planned: { '1': at(15), '2': at(30) }, made: { '1': '', '2': '' } },
+      { planned: { '1': at(40), '2': at(80) }, made: { '1': '', '2': '8.1 cm' } },
+    ]);
+  });
+});
+
 test('what was really measured is kept beside its plan when it differs, and only then', async () => {
   await keepCoat();
   start('#/garments/follow?g=coat&only=hooks');

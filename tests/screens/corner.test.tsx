@@ -1,6 +1,10 @@
-import { cleanup, screen } from '@testing-library/preact';
-import { afterEach, expect, test } from 'vitest';
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { useState } from 'preact/hooks';
+import { afterEach, expect, test, vi } from 'vitest';
+import type { Draft } from '../../src/controls/calculation.ts';
+import { Follow } from '../../src/controls/follow.tsx';
 import { corner } from '../../src/screens/corner/corner.ts';
+import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open } from './helpers.tsx';
 
 afterEach(cleanup);
@@ -13,6 +17,60 @@ test('a corner has its two marks, and is drawn flat and finished with the key of
   expect(await screen.findByRole('img', { name: 'Corner, flat, wrong side up' })).toBeTruthy();
   expect(await screen.findByRole('img', { name: 'Corner, finished, wrong side up' })).toBeTruthy();
   expect((await screen.findAllByText('cut line')).length).toBeGreaterThan(0);
+});
+
+test('the marks that are laid on each other are called the same in words and on the drawing', () => {
+  const { lines, sentence, figures } = answerTo(corner, {});
+  expect(lines.map(({ label }) => label)).toContain(
+    'Mitre mark A, along the bottom from the raw corner',
+  );
+  expect(lines.map(({ label }) => label)).toContain(
+    'Mitre mark B, up the side from the raw corner',
+  );
+  expect(sentence).toContain('Lay A and B on each other');
+  const labels = figures?.map(({ figure }) =>
+    figure.flatMap((shape) => ('label' in shape ? [shape.label] : [])),
+  );
+  // Numbers are those of all of an edge's marks: the mitre is its second one, or its first.
+  expect(labels).toEqual([['A', 'B'], ['A + B']]);
+});
+
+test('turned twice, each edge to follow says that its first turn is pressed', () => {
+  const named = (turned: string) => answerTo(corner, { turned }).runs.map(({ name }) => name);
+  expect(named('once')).toEqual(['Along the bottom', 'Up the side']);
+  expect(named('twice')).toEqual([
+    'Along the bottom, first turns pressed',
+    'Up the side, first turns pressed',
+  ]);
+});
+
+test('followed by voice, a mark says what it is; made elsewhere, each edge keeps its own', () => {
+  const speak = vi.fn();
+  const services = { speak, keepAwake: () => () => undefined };
+  const bench = benchOf({ voice: 'on' });
+  const Followed = () => {
+    const [draft, setDraft] = useState<Draft>({ ...corner.start(bench), depth: '4', side: '1.5' });
+    const same = { calculation: corner, bench, services, draft };
+    return (
+      <>
+        <Follow {...same} onDraft={setDraft} onLeave={() => {}} onTape={() => {}} />
+        <output>{`${draft.made ?? '-'} | ${draft['made-2'] ?? '-'}`}</output>
+      </>
+    );
+  };
+  render(<Followed />);
+  const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
+  press(/Marked. Next/);
+  expect(speak).toHaveBeenLastCalledWith(
+    'Line 2, mitre. 3 centimetres. 1.5 centimetres from the last.',
+  );
+  press('Up the side');
+  expect(speak).toHaveBeenLastCalledWith('Line 1, press. 4 centimetres.');
+  press('Made elsewhere');
+  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '4.2' } });
+  press('Keep this measure');
+  expect(screen.getByText('Made at 4.2 cm: 0.2 cm off the plan')).toBeTruthy();
+  expect(screen.getByText('- | 1=4.2 cm')).toBeTruthy();
 });
 
 test('it is drawn whatever way its angle is typed', () => {

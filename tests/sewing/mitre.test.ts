@@ -63,6 +63,15 @@ test('both edges have the other hem’s fold and the mitre as marks from the raw
   ]);
 });
 
+test('where three such corners meet, the mark falls on the fold (derived here: 120°, a/sin 120°)', () => {
+  const { runs } = solved(mitreOf(mm(30), mm(30), 120));
+  for (const run of [runs.bottom, runs.side]) {
+    expect(run.marks.map(({ kind }) => kind).sort()).toEqual(['mitre', 'press']);
+    for (const { at } of run.marks) expect(toMm(at)).toBeCloseTo(20 * Math.sqrt(3), 6);
+    expect(toMm(run.length)).toBeCloseTo(20 * Math.sqrt(3), 3);
+  }
+});
+
 test('each fold line, drawn through its mark, is its hem’s depth from the edge', () => {
   const depth = fc.integer({ min: 5, max: 80 });
   fc.assert(

@@ -64,6 +64,7 @@ function answer(input: MitreInput, plan: Mitre, draft: Draft, bench: Bench): Ans
   const { depth, side, angle } = input;
   const { alongBottom, upSide, trim } = plan;
   const twice = chosen(draft, 'turned', words.turned) === 'twice';
+  const edge = (name: string) => (twice ? words.pressed(name) : name);
   return {
     headline: {
       number: showOnTape(alongBottom, tapeStep(bench), bench.unit),
@@ -78,9 +79,10 @@ function answer(input: MitreInput, plan: Mitre, draft: Draft, bench: Bench): Ans
     offers: [],
     warnings: [],
     cautions: [words.check],
+    // Also where only the edge is named, as when it is followed, the turn comes first.
     runs: [
-      { name: words.alongBottom, item: turnedWords.line, run: plan.runs.bottom },
-      { name: words.upSide, item: turnedWords.line, run: plan.runs.side },
+      { name: edge(words.alongBottom), item: turnedWords.line, run: plan.runs.bottom },
+      { name: edge(words.upSide), item: turnedWords.line, run: plan.runs.side },
     ],
     figures: figures(input, plan, twice),
     workings: [
