@@ -3,6 +3,7 @@ import { GarmentError } from '../storage/garments.ts';
 import { type Store, StoreError } from '../storage/store.ts';
 import { garmentWords as words } from '../words/garment-words.ts';
 import { draftOf } from './garment-draft.ts';
+import { placeOf } from './garment-opened.ts';
 
 /** The garment that is open: its id, or nothing when the maker closed it. */
 export const OPEN_KEY = 'open-garment';
@@ -30,11 +31,6 @@ export function notKept(error: unknown): string {
   throw error;
 }
 
-/** Where something is kept, as an address holds it. */
-export function placeOf(garment: string, kept: string): string {
-  return `${garment}.${kept}`;
-}
-
 /** The address of something kept: its calculation, as typed, and where it is kept. */
 export function addressOf(garment: Garment, kept: Kept) {
   return {
@@ -42,15 +38,6 @@ export function addressOf(garment: Garment, kept: Kept) {
     mode: '',
     draft: { ...draftOf(kept), kept: placeOf(garment.id, kept.id) },
   };
-}
-
-/** The garment and the thing kept on it that a draft was opened from, when they are still there. */
-export function openedFrom(garments: readonly Garment[], place: string | undefined) {
-  for (const garment of garments) {
-    const kept = garment.kept.find(({ id }) => placeOf(garment.id, id) === place);
-    if (kept) return { garment, kept };
-  }
-  return undefined;
 }
 
 /** Which garment is to be shown open: what was opened last, at first the latest changed. */

@@ -7,9 +7,10 @@ import { type Garment, type Kept, newGarment, type Stage } from '../garment/garm
 import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
 import { addGarment, changeGarment, GarmentError, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
-import { askToPersist, loadOpen, notKept, OPEN_KEY, openedFrom, placeOf } from './garment-deeds.ts';
+import { askToPersist, loadOpen, notKept, OPEN_KEY } from './garment-deeds.ts';
 import { asKept } from './garment-draft.ts';
 import { keptOf } from './garment-kept.ts';
+import { openedFrom, placeOf } from './garment-opened.ts';
 
 interface Props {
   store: Store;

@@ -30,8 +30,8 @@ export function openingDraft(
   last: string | undefined,
   bench: Bench,
 ): Draft {
-  const fromAddress = Object.keys(typed).length > 0;
-  const known = fromAddress ? typed : Object.fromEntries(new URLSearchParams(last));
-  const unit = /^(cm|mm|in)$/.test(known.u ?? '') ? (known.u as Bench['unit']) : bench.unit;
-  return { ...calculation.start({ ...bench, unit }), u: bench.unit, ...known };
+  const given = Object.keys(typed).length > 0 ? typed : last;
+  const known = { u: bench.unit, ...Object.fromEntries(new URLSearchParams(given)) };
+  const unit = /^(cm|mm|in)$/.test(known.u) ? known.u : bench.unit;
+  return { ...calculation.start({ ...bench, unit }), ...known };
 }

@@ -4,10 +4,7 @@ import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
 import { Paper } from '../screens/paper/paper.tsx';
 import type { PaperServices } from '../screens/paper/services.ts';
-import { loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
-import { paperWords } from '../words/paper-words.ts';
-import { openedFrom } from './garment-deeds.ts';
 import { makePdf } from './paper-maker.ts';
 import { safeName, saveFile } from './save-file.ts';
 
@@ -45,14 +42,11 @@ function useKeptName(store: Store, place: string | undefined): string | undefine
   const [name, setName] = useState<string>();
   useEffect(() => {
     if (place === undefined) return;
-    loadGarments(store).then(
-      ({ garments }) => {
-        const from = openedFrom(garments, place);
-        if (from) setName(paperWords.keptName(from.garment.name, from.kept.name));
-      },
+    // Only what was opened from a garment needs to know of garments.
+    import('./kept-name.ts')
+      .then(({ keptName }) => keptName(store, place))
       // Without storage the pages are called by their calculation.
-      () => undefined,
-    );
+      .then(setName, () => undefined);
   }, [store, place]);
   return name;
 }

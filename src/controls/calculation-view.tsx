@@ -91,13 +91,6 @@ export function CalculationView(props: Props) {
             />
           );
         })}
-        {around.ok && (
-          <OffersOf
-            answer={around.answer}
-            onTake={(take) => props.onDraft({ ...draft, ...take })}
-            onMode={props.onMode}
-          />
-        )}
         {calculation.beside?.map(({ id, label, carry }) => (
           <button
             type="button"
@@ -108,6 +101,13 @@ export function CalculationView(props: Props) {
             {label}
           </button>
         ))}
+        {around.ok && (
+          <OffersOf
+            answer={around.answer}
+            onTake={(take) => props.onDraft({ ...draft, ...take })}
+            onMode={props.onMode}
+          />
+        )}
       </div>
       {editor.open && editor.field && (
         <Keys field={editor.field} bench={bench} draft={draft} editor={editor} />

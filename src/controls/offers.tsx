@@ -26,6 +26,11 @@ export function Offers({ answer, onTake, onMode }: Props) {
           </span>
         </button>
       ))}
+      {runs.length > 0 && (
+        <button type="button" class="tile link" onClick={() => onMode('glass')}>
+          {offerWords.glass}
+        </button>
+      )}
       {drawn && (
         <button type="button" class="tile link" onClick={() => onMode('paper')}>
           {offerWords.paper}

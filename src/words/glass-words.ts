@@ -35,6 +35,6 @@ export const glassWords = {
   check: 'Check one distance with the tape before you cut or punch.',
   on: 'Next stretch',
   back: 'Back one',
-  anew: 'Measure the screen anew',
+  anew: 'Measure anew',
   leave: 'Close',
 };

@@ -34,5 +34,6 @@ export const tapeWords = {
 
 /** Where an answer's marks may go. */
 export const offerWords = {
+  glass: 'On the glass, true size',
   paper: 'On paper, or a file',
 };

@@ -5,7 +5,6 @@ import { placeWords } from './place-words.ts';
 export const paperWords = {
   title: 'On paper, true size',
   of: (title: string) => `${title}, on paper`,
-  keptName: (garment: string, kept: string) => `${garment}: ${kept}`,
   sizes: { a4: 'A4', letter: 'Letter' },
   size: 'Paper',
   margin: 'Margin',

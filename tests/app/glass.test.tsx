@@ -43,7 +43,7 @@ test('nothing is shown before the screen was measured twice; then it is, and sta
   cleanup();
   start(STRIP);
   expect(await screen.findByText(/^Stretch 1 of/)).toBeTruthy();
-  await press('Measure the screen anew');
+  await press('Measure anew');
   expect(screen.getByText(/Nothing is shown at true size/)).toBeTruthy();
   expect(kept.get('glass')).toBeUndefined();
 });

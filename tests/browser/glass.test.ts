@@ -46,10 +46,10 @@ async function onGlass(ratio: number, pxPerMm: number, hash: string): Promise<Pa
 }
 
 /** Middles of the lines that go right across, in device pixels, from a picture of the screen. */
-async function linesSeen(page: Page, ratio: number): Promise<number[]> {
+async function linesSeen(page: Page, ratio: number, foot: number): Promise<number[]> {
   const picture = sharp(await page.screenshot()).greyscale();
   const { data, info } = await picture.raw().toBuffer({ resolveWithObject: true });
-  const high = Math.floor((SMALL_PHONE.height - 126) * ratio);
+  const high = Math.floor(foot * ratio);
   // Clear of the graduations at the left and of the names at the right.
   const columns = [0.3, 0.4, 0.5].map((share) => Math.round(info.width * share));
   const ground = data[Math.round(4 * ratio) * info.width + (columns[0] ?? 0)] ?? 255;
@@ -85,9 +85,10 @@ test.each(SCREENS)(
   async (ratio, pxPerMm) => {
     // Holes at 4, 12, 20 … mm: those on the first stretch.
     const page = await onGlass(ratio, pxPerMm, '#/edging/glass?length=40&pitch=0.8&u=cm');
-    const room = (SMALL_PHONE.height - 126 - 12) / pxPerMm;
+    const foot = (await page.locator('.glass footer').boundingBox())?.y ?? 0;
+    const room = (foot - 12 - 2) / pxPerMm;
     const marks = Array.from({ length: 50 }, (_, i) => 4 + 8 * i).filter((mm) => mm <= room);
-    const seen = await linesSeen(page, ratio);
+    const seen = await linesSeen(page, ratio, foot);
     // The line of a place covers whole device pixels from there on.
     const zero = Math.round(12 * ratio) + Math.round(ratio) / 2;
     expect(marks.length).toBeGreaterThanOrEqual(9);

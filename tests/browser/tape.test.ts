@@ -6,8 +6,9 @@ import { phoneWords } from '../../src/words/phone-words.ts';
 import { cannotWords, photoFaultWords } from '../../src/words/photo-words.ts';
 import { crc32 } from '../tapes/crc32.ts';
 import { axeFaults } from './axe.ts';
+import { cameraOver } from './camera-file.ts';
 import { launchBrowser, openApp, SMALL_PHONE, takePhone, waitUntilKept } from './harness.ts';
-import { cameraAt, photoOf } from './tape-pictures.ts';
+import { photoOf } from './tape-pictures.ts';
 
 let browser: Browser;
 
@@ -246,7 +247,7 @@ test('the camera’s picture is read under the cross, and frozen into a photo', 
   const camera = await launchBrowser([
     '--use-fake-ui-for-media-stream',
     '--use-fake-device-for-media-stream',
-    `--use-file-for-fake-video-capture=${cameraAt(drawn, point)}`,
+    `--use-file-for-fake-video-capture=${cameraOver(drawn, [point, point, point], 10)}`,
   ]);
   const app = await openApp(camera, inject('address'), { at: '#/tape', serviceWorkers: 'block' });
   await app.page.getByText('Live').tap();

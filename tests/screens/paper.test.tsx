@@ -121,11 +121,12 @@ test('where the phone shares files the PDF can be shared; one that refuses does 
 test('every drawing can be had as SVG', async () => {
   open(corner);
   press('SVG: Corner, flat, wrong side up');
+  await waitFor(() => expect(save).toHaveBeenCalledTimes(1));
   const [name, file] = save.mock.calls[0] ?? [];
   expect(name).toBe('Corner, flat, wrong side up.svg');
   expect(file?.type).toBe('image/svg+xml');
   press('SVG: Along the bottom');
-  expect(save).toHaveBeenCalledTimes(2);
+  await waitFor(() => expect(save).toHaveBeenCalledTimes(2));
 });
 
 test('what goes on paper is chosen: all marks, one run, or a drawing', async () => {

@@ -328,10 +328,10 @@ describe('a lacing of one’s own', () => {
       fc.property(arbitrary, fc.integer({ min: 1, max: 20 }), ([steps, advance], times) => {
         const points = [{ along: 0, across: 1 }, ...steps].map(({ along, across }, i) => ({
           along,
-          across: across * 8000,
+          across: mm(across),
           face: i % 2 === 0 ? ('front' as const) : ('back' as const),
         }));
-        const repeat = { points, advance } as Parameters<typeof pathOf>[0];
+        const repeat = { points, advance };
         const once = partsOf(pathOf(repeat, advance), mm(1));
         const often = partsOf(pathOf(repeat, times * advance), mm(1));
         expect(often.straight).toBeCloseTo(times * once.straight, 3);

@@ -26,13 +26,14 @@ interface Props {
   onLeave: () => void;
 }
 
-/** What stands at the end of the glass, in px. */
+/** What stands at the end of the glass, in px, before it is measured. */
 const KEYS = 126;
 
 /** A run's marks at true size on the phone, stretch by stretch. */
 export function Glass(props: Props) {
   const { runs, bench, draft, scale, onScale, onDraft, onLeave } = props;
   const { ratio, zoomed, high } = useScreen();
+  const [keys, setKeys] = useState(KEYS);
   useEffect(() => props.keepAwake(), [props.keepAwake]);
   const changed = scale !== undefined && Math.abs(scale.ratio - ratio) > 1e-3;
   if (!scale || changed) {
@@ -49,7 +50,7 @@ export function Glass(props: Props) {
     ({ run: { marks } }, i) => marks.length > 0 && String(i) === (draft.run ?? '0'),
   );
   const named = runs[run] ?? runs.find(({ run: { marks } }) => marks.length > 0);
-  const room = (high - KEYS - FIRST_LINE) / scale.pxPerMm;
+  const room = (high - keys - FIRST_LINE) / scale.pxPerMm;
   if (!named || zoomed || room < 35) {
     return (
       <Said words={zoomed ? words.zoomed : named ? words.small : words.nothing} onLeave={onLeave} />
@@ -66,8 +67,9 @@ export function Glass(props: Props) {
       scale={scale}
       stretches={stretches}
       at={at}
-      room={high - KEYS}
+      room={high - keys}
       said={props.said}
+      onFoot={setKeys}
       onGo={go}
       onAnew={() => onScale(undefined)}
       onLeave={onLeave}

@@ -52,7 +52,8 @@ export function Measure({ hand, said, onScale, onLeave }: Props) {
   return (
     <div class="glass" data-hand={hand}>
       <CardLines px={px} fromEnd={step.first?.side === 'short'} room={room} onMove={move} />
-      <main>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <main tabIndex={0}>
         <h1>{words.title}</h1>
         {fault !== undefined && (
           <p class="warning" role="alert">

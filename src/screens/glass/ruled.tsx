@@ -1,3 +1,5 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
+
 import type { Bench } from '../../controls/bench.ts';
 import { tapeStep } from '../../controls/bench.ts';
 import type { NamedRun } from '../../controls/calculation.ts';
@@ -14,6 +16,8 @@ interface Props {
   /** Of the glass that is ruled, in px. */
   room: number;
   said: string | undefined;
+  /** Told how high the words and keys at the end of the glass are, in px. */
+  onFoot: (high: number) => void;
   onGo: (to: number) => void;
   onAnew: () => void;
   onLeave: () => void;
@@ -30,6 +34,11 @@ const SAME = 1e-6;
 export function Ruled(props: Props) {
   const { named, stretches, at, room, said } = props;
   const stretch = stretches[at] as GlassStretch;
+  const foot = useRef<HTMLElement>(null);
+  useLayoutEffect(() => {
+    const high = foot.current?.offsetHeight;
+    if (high) props.onFoot(high);
+  });
   const marks = named.run.marks.map((mark) => ({ ...mark, mm: toMm(mark.at) }));
   const inSight = marks.filter(({ mm }) => mm >= stretch.from - SAME && mm <= stretch.to);
   const called = (mm: number) => {
@@ -75,30 +84,32 @@ export function Ruled(props: Props) {
           </span>
         ))}
       </div>
-      <p class="lay" aria-live="polite">
-        {said !== undefined && <b>{said} </b>}
-        <b>{words.ofThese(at + 1, stretches.length)}.</b>{' '}
-        {at === 0 ? words.first : words.next(called(stretch.from))} {words.check}
-      </p>
-      <nav class="actions" aria-label={words.title}>
-        <button type="button" onClick={props.onLeave}>
-          {words.leave}
-        </button>
-        <button type="button" onClick={props.onAnew}>
-          {words.anew}
-        </button>
-        <button type="button" disabled={at === 0} onClick={() => props.onGo(at - 1)}>
-          {words.back}
-        </button>
-        <button
-          type="button"
-          class="main"
-          disabled={stretch.next === undefined}
-          onClick={() => props.onGo(at + 1)}
-        >
-          {words.on}
-        </button>
-      </nav>
+      <footer ref={foot}>
+        <p class="lay" aria-live="polite">
+          {said !== undefined && <b>{said} </b>}
+          <b>{words.ofThese(at + 1, stretches.length)}.</b>{' '}
+          {at === 0 ? words.first : words.next(called(stretch.from))} {words.check}
+        </p>
+        <nav class="actions" aria-label={words.title}>
+          <button type="button" onClick={props.onLeave}>
+            {words.leave}
+          </button>
+          <button type="button" onClick={props.onAnew}>
+            {words.anew}
+          </button>
+          <button type="button" disabled={at === 0} onClick={() => props.onGo(at - 1)}>
+            {words.back}
+          </button>
+          <button
+            type="button"
+            class="main"
+            disabled={stretch.next === undefined}
+            onClick={() => props.onGo(at + 1)}
+          >
+            {words.on}
+          </button>
+        </nav>
+      </footer>
     </div>
   );
 }

@@ -7,7 +7,6 @@ import { exactly } from '../../controls/tape-text.ts';
 import type { Figure } from '../../drawing/figure.ts';
 import type { PaperOutcome, PaperProblem, PaperWords } from '../../drawing/paper-job.ts';
 import { pagesOf } from '../../drawing/paper-pages.ts';
-import { svgOf } from '../../drawing/svg.ts';
 import { templateFigure } from '../../drawing/template-figure.ts';
 import { mm } from '../../lengths/length.ts';
 import { paperWords as words } from '../../words/paper-words.ts';
@@ -57,11 +56,13 @@ export function Paper(props: Props) {
     onDraft({ ...draft, [PAPER_KEYS[key]]: value });
   return (
     <div class="paper" data-hand={bench.hand}>
-      <main>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <main tabIndex={0}>
         <h1>{words.of(title)}</h1>
         <p role="status">{said(laid, bench)}</p>
       </main>
-      <section class="choose" aria-label={words.title}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <section class="choose" tabIndex={0} aria-label={words.title}>
         {parts.length > 1 && (
           <Choice
             legend={words.what}
@@ -121,7 +122,9 @@ function Svgs({ parts, save }: { parts: readonly Part[]; save: PaperServices['sa
         <button
           type="button"
           key={one.name}
-          onClick={() => save(`${one.name}.svg`, svgFile(one.name, one.figure))}
+          onClick={() =>
+            void svgFile(one.name, one.figure).then((file) => save(`${one.name}.svg`, file))
+          }
         >
           {words.svg(one.name)}
         </button>
@@ -140,7 +143,8 @@ function pageWords(bench: Bench): PaperWords {
   };
 }
 
-function svgFile(name: string, figure: Figure): Blob {
+async function svgFile(name: string, figure: Figure): Promise<Blob> {
+  const { svgOf } = await import('../../drawing/svg.ts');
   return new Blob([svgOf(name, figure, words.aboutSvg)], { type: 'image/svg+xml' });
 }
 
