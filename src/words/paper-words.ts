@@ -23,6 +23,7 @@ export const paperWords = {
   share: 'Share the PDF',
   failed: 'The PDF could not be written. Nothing was kept or changed; try again.',
   svg: (name: string) => `SVG: ${name}`,
+  noSvg: 'The drawing could not be written. Nothing was changed; try again.',
   svgs: 'Drawings as SVG, in millimetres',
   leave: 'Back',
   actualSize: 'Print at actual size (100 %). Measure the two bars below before you use it.',

@@ -8,7 +8,7 @@ interface SeenBand {
 }
 
 /** What a person with scissors and paste sees of a page: bands over their captions. */
-export function bandsSeen({ shapes }: PaperPage): SeenBand[] {
+function bandsSeen({ shapes }: PaperPage): SeenBand[] {
   const texts = shapes.filter((shape): shape is Text => shape.kind === 'text');
   const captions = texts.filter(({ text }) => / to .* of .* mm, measured /.test(text));
   const heights = captions.map(({ at }) => at.y).sort((one, other) => one - other);

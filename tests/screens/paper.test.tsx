@@ -118,7 +118,7 @@ test('where the phone shares files the PDF can be shared; one that refuses does 
   expect(screen.queryByRole('alert')).toBeNull();
 });
 
-test('every drawing can be had as SVG', async () => {
+test('every run and every drawing can be had as SVG', async () => {
   open(corner);
   press('SVG: Corner, flat, wrong side up');
   await waitFor(() => expect(save).toHaveBeenCalledTimes(1));
@@ -127,6 +127,7 @@ test('every drawing can be had as SVG', async () => {
   expect(file?.type).toBe('image/svg+xml');
   press('SVG: Along the bottom');
   await waitFor(() => expect(save).toHaveBeenCalledTimes(2));
+  expect(save.mock.calls[1]?.[0]).toBe('Along the bottom.svg');
 });
 
 test('what goes on paper is chosen: all marks, one run, or a drawing', async () => {

@@ -4,17 +4,14 @@ import { adopt } from '../../controls/adopt.ts';
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Draft } from '../../controls/calculation.ts';
 import { exactly } from '../../controls/tape-text.ts';
-import type { Figure } from '../../drawing/figure.ts';
 import type { PaperOutcome, PaperProblem, PaperWords } from '../../drawing/paper-job.ts';
 import { pagesOf } from '../../drawing/paper-pages.ts';
-import { templateFigure } from '../../drawing/template-figure.ts';
 import { mm } from '../../lengths/length.ts';
 import { paperWords as words } from '../../words/paper-words.ts';
 import {
   chosenPart,
   MARGINS,
   PAPER_KEYS,
-  type Part,
   partsOf,
   readMargin,
   sizeOf,
@@ -23,6 +20,7 @@ import {
 import { MakePdf } from './make-pdf.tsx';
 import css from './paper.css?inline';
 import type { PaperServices } from './services.ts';
+import { Svgs } from './svgs.tsx';
 
 adopt(css);
 
@@ -88,48 +86,24 @@ export function Paper(props: Props) {
           onChoose={(value) => set('margin', value)}
         />
         <Text label={words.otherMargin} value={margin} onText={(value) => set('margin', value)} />
-        {typeof laid !== 'string' && laid.ok && (
+        <Svgs parts={parts.filter(({ value }) => value !== '')} save={services.save} />
+      </section>
+      {typeof laid !== 'string' && laid.ok && (
+        <div class="make">
           <MakePdf
             key={`${name} ${size} ${margin} ${part?.value}`}
             title={name}
             pages={laid.pages}
             services={services}
           />
-        )}
-        <Svgs parts={parts} save={services.save} />
-      </section>
+        </div>
+      )}
       <nav class="actions" aria-label={words.title}>
         <button type="button" onClick={onLeave}>
           {words.leave}
         </button>
       </nav>
     </div>
-  );
-}
-
-/** Each run and each drawing as a file of its own. */
-function Svgs({ parts, save }: { parts: readonly Part[]; save: PaperServices['save'] }) {
-  const single = parts.filter(({ value }) => value !== '');
-  const figures = single.flatMap(({ strips, drawings }) => [
-    ...strips.map((strip) => ({ name: strip.name, figure: templateFigure(strip) })),
-    ...drawings,
-  ]);
-  if (figures.length === 0) return null;
-  return (
-    <>
-      <p>{words.svgs}</p>
-      {figures.map((one) => (
-        <button
-          type="button"
-          key={one.name}
-          onClick={() =>
-            void svgFile(one.name, one.figure).then((file) => save(`${one.name}.svg`, file))
-          }
-        >
-          {words.svg(one.name)}
-        </button>
-      ))}
-    </>
   );
 }
 
@@ -141,11 +115,6 @@ function pageWords(bench: Bench): PaperWords {
     bandOf: ({ name, datum, length }, from, to) =>
       words.bandOf(name, show(from), show(to), show(length), datum),
   };
-}
-
-async function svgFile(name: string, figure: Figure): Promise<Blob> {
-  const { svgOf } = await import('../../drawing/svg.ts');
-  return new Blob([svgOf(name, figure, words.aboutSvg)], { type: 'image/svg+xml' });
 }
 
 interface ChoiceProps {

@@ -1,0 +1,39 @@
+import { useState } from 'preact/hooks';
+
+import { paperWords as words } from '../../words/paper-words.ts';
+import type { Part } from './choices.ts';
+import type { PaperServices } from './services.ts';
+
+interface Props {
+  /** Runs and drawings, each one of its own. */
+  parts: readonly Part[];
+  save: PaperServices['save'];
+}
+
+/** A key for each run and each drawing that hands it over as SVG. */
+export function Svgs({ parts, save }: Props) {
+  const [failed, setFailed] = useState(false);
+  if (parts.length === 0) return null;
+  const hand = (part: Part) => {
+    setFailed(false);
+    import('./svg-file.ts').then(
+      ({ svgFile }) => save(`${part.label}.svg`, svgFile(part)),
+      () => setFailed(true),
+    );
+  };
+  return (
+    <>
+      <p>{words.svgs}</p>
+      {failed && (
+        <p class="warning" role="alert">
+          {words.noSvg}
+        </p>
+      )}
+      {parts.map((part) => (
+        <button type="button" key={part.value} onClick={() => hand(part)}>
+          {words.svg(part.label)}
+        </button>
+      ))}
+    </>
+  );
+}
