@@ -79,7 +79,12 @@ async function watched(page: Page): Promise<Looked[]> {
   await page.getByText('Live').waitFor();
   const looks = await page.evaluateHandle(watchFrames, CODE);
   await page.getByText('Live').tap();
-  await page.locator('.told.live .number span').waitFor({ timeout: LOST_MS });
+  const number = page.locator('.told.live .number span');
+  await number.waitFor({ timeout: LOST_MS }).catch(async () => {
+    const frames = (await looks.jsonValue()).length;
+    const said = await page.getByRole('status').textContent();
+    throw new Error(`not held in ${LOST_MS / 1000} s, after ${frames} frames; said: ${said}`);
+  });
   await page.waitForTimeout(1000 * Number(SECONDS));
   return looks.jsonValue();
 }
