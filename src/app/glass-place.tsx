@@ -2,7 +2,8 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
-import { type GlassScale, isScale } from '../drawing/glass.ts';
+import type { GlassScale } from '../drawing/glass.ts';
+import { isScale } from '../drawing/glass-card.ts';
 import { Glass } from '../screens/glass/glass.tsx';
 import type { Store } from '../storage/store.ts';
 import { glassWords } from '../words/glass-words.ts';
@@ -20,7 +21,10 @@ interface Props {
 
 const KEY = 'glass';
 
-type Known = { scale: GlassScale | undefined; said?: string };
+interface Known {
+  scale: GlassScale | undefined;
+  said?: string;
+}
 
 /** A calculation's marks at true size on this screen, once it has been measured. */
 export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave }: Props) {
@@ -34,13 +38,14 @@ export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave 
     );
   }, [store]);
   if (!known) return <Waiting loaded={{ state: 'loading' }} onHome={onLeave} />;
-  const keep = (scale: GlassScale | undefined) => {
+  const keep = (scale: GlassScale) => {
     setKnown({ scale });
-    store.change(KEY, () => scale).catch(() => setKnown({ scale, said: glassWords.notKept }));
+    const record = { ...scale, checked: new Date().toISOString() };
+    store.change(KEY, () => record).catch(() => setKnown({ scale, said: glassWords.notKept }));
   };
   return (
     <Glass
-      runs={work.ok ? work.answer.runs : []}
+      runs={work.ok ? work.answer.runs : NO_RUNS}
       bench={bench}
       draft={draft}
       scale={known.scale}
@@ -53,9 +58,13 @@ export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave 
   );
 }
 
-/** The scale that was kept, if it can be one. */
+const NO_RUNS = [] as const;
+
+/** The scale that was kept, if it can be one: with the day it was checked, and as numbers. */
 export function checkScale(kept: unknown): GlassScale | undefined {
-  const { pxPerMm, ratio } = Object(kept) as Record<string, unknown>;
-  if (typeof pxPerMm !== 'number' || typeof ratio !== 'number') return undefined;
-  return isScale(pxPerMm) && ratio > 0 ? { pxPerMm, ratio } : undefined;
+  const { pxPerMm, devicePixelRatio, checked } = Object(kept) as Record<string, unknown>;
+  if (typeof pxPerMm !== 'number' || typeof devicePixelRatio !== 'number') return undefined;
+  if (typeof checked !== 'string' || Number.isNaN(Date.parse(checked))) return undefined;
+  if (!isScale(pxPerMm) || !(devicePixelRatio > 0 && devicePixelRatio < 100)) return undefined;
+  return { pxPerMm, devicePixelRatio };
 }

@@ -1,40 +1,55 @@
 import type { Datum } from '../sewing/run.ts';
 import { placeWords } from './place-words.ts';
 
+/** Measuring the screen with a card. */
+const card = {
+  title: 'Set the scale of this screen',
+  why: 'Nothing is shown at true size before the screen has been measured, once, with a bank card (85.60 × 53.98 mm).',
+  long: 'Lay a card flat on the glass, its long side up and down, its upper edge on the upper line. Move the lower line to its lower edge.',
+  short:
+    'Lay a card flat on the glass, its short side up and down, its upper edge on the upper line. Move the lower line to its lower edge.',
+  turned:
+    'Now turn the card, to check: its short side up and down, its upper edge on the upper line. Move the lower line to its lower edge.',
+  again:
+    'Once more, to check, lower down: the lower edge of the card on the lower line. Move the upper line to its upper edge.',
+  by: (pixels: number) =>
+    pixels < 0 ? `Line nearer by ${-pixels}` : `Line farther off by ${pixels}`,
+  sign: (pixels: number) => (pixels < 0 ? `−${-pixels}` : `+${pixels}`),
+  tooLong: 'Card too long',
+  matches: 'It matches',
+  unmoved: 'Move the line to the edge of the card first.',
+  differ: (percent: string) =>
+    `The two measurements differ by ${percent} %, so one of them is off. Measure again from the beginning: card flat on the glass, eyes straight above.`,
+  noScreen:
+    'No screen is like that. Measure again from the beginning, with a bank card of 85.60 × 53.98 mm.',
+};
+
 /** True size on the glass of the phone. */
 export const glassWords = {
+  card,
   title: 'On the glass, true size',
-  set: {
-    title: 'Set the scale of this screen',
-    why: 'Nothing is shown at true size before the screen has been measured, once, with a bank card (85.60 × 53.98 mm).',
-    long: 'Hold a card on the glass, its long side up and down, its upper edge on the upper line. Move the lower line to its lower edge.',
-    short:
-      'Now turn the card: its short side up and down, its upper edge on the upper line. Move the lower line to its lower edge.',
-    only: 'Hold a card on the glass, its short side up and down, its upper edge on the upper line. Move the lower line to its lower edge.',
-    again:
-      'Once more, from the other end of the glass: the lower edge of the card on the lower line, move the upper line.',
-    less: 'One pixel less',
-    more: 'One pixel more',
-    tooLong: 'The card is longer than the screen',
-    matches: 'It matches',
-    line: 'The line to move',
-    differ: (percent: string) =>
-      `The two measurements differ by ${percent} %: one of them is off. Measure again, card flat on the glass, eyes straight above.`,
-  },
+  of: (name: string) => `${name}, on the glass at true size`,
   zoomed: 'The page is zoomed, so nothing on it is true. Pinch it back to its own size.',
   changed: 'The screen shows things in another size than when it was measured: measure it again.',
   notKept: 'The scale could not be kept: it holds until this page is left.',
   nothing: 'There are no marks to show: the numbers give no answer. Go back and mend them.',
-  small: 'This screen is too short to show anything at true size.',
+  small: 'This screen is too short to show anything at true size. Hold the phone upright.',
   datum: (datum: Datum) => `zero: measured ${placeWords(datum)}`,
-  overlap: 'overlap mark',
-  first: 'Lay the phone on the work, the line at zero where you measure from.',
-  next: (mark: string) => `Slide the phone on until this line lies on ${mark}.`,
+  overlap: (place: string) => `overlap mark, ${place}`,
+  end: (place: string) => `end, ${place}`,
+  first:
+    'Lay the phone on the work, the line at zero where you measure from, the arrow away from it.',
+  before: 'The run begins before zero: lay the line at zero where you measure from.',
+  onward: (mark: string) =>
+    `Slide the phone until the top line lies on ${mark}, the one you made; the arrow points on.`,
   mark: (label: string) => `mark ${label}`,
+  alsoMark: 'Make the overlap mark too: the next stretch is laid on it.',
   ofThese: (at: number, count: number) => `Stretch ${at} of ${count}`,
   check: 'Check one distance with the tape before you cut or punch.',
+  upright: 'Held upright, the screen shows more.',
   on: 'Next stretch',
   back: 'Back one',
   anew: 'Measure anew',
+  asItWas: 'Leave it as it was',
   leave: 'Close',
 };

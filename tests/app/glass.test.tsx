@@ -1,5 +1,13 @@
-import { cleanup, configure, fireEvent, render, screen, waitFor } from '@testing-library/preact';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import {
+  act,
+  cleanup,
+  configure,
+  fireEvent,
+  render,
+  screen,
+  waitFor,
+} from '@testing-library/preact';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { App } from '../../src/app/app.tsx';
 import { checkScale } from '../../src/app/glass-place.tsx';
 import { readRoute } from '../../src/app/route.ts';
@@ -16,10 +24,19 @@ const store: Store = {
   change: async (key, by) => void kept.set(key, by(kept.get(key))),
 };
 
+/** Height of what shows true sizes: there is no layout here. */
+let high = 0;
+
 beforeEach(() => {
   kept.clear();
+  high = 700;
+  vi.spyOn(HTMLElement.prototype, 'clientHeight', 'get').mockImplementation(() => high);
 });
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  vi.restoreAllMocks();
+  vi.unstubAllGlobals();
+});
 
 function start(hash: string, with_: Store = store) {
   history.replaceState(null, '', hash);
@@ -28,44 +45,99 @@ function start(hash: string, with_: Store = store) {
 
 const press = async (name: string | RegExp) =>
   fireEvent.click(await screen.findByRole('button', { name }));
+
+/** Moves the line by whole pixels, as thumbs would: twenty at a time, then one. */
+async function move(px: number) {
+  for (let left = Math.abs(px); left > 0; left -= left >= 20 ? 20 : 1) {
+    const by = left >= 20 ? 20 : 1;
+    await press(px < 0 ? glassWords.card.by(-by) : glassWords.card.by(by));
+  }
+}
+
 const STRIP = '#/edging/glass?length=40&pitch=0.8';
-const SCALE = { pxPerMm: 6, ratio: 1 };
+const SCALE = { pxPerMm: 6, devicePixelRatio: 1, checked: '2026-01-02T03:04:05.000Z' };
+
+/** From where the line begins to where a card lies on a screen of six pixels to a millimetre. */
+const LONG_FIRST = Math.round(85.6 * 6) - Math.round(85.6 * 4.5);
+const SHORT_FIRST = Math.round(53.98 * 6) - Math.round(53.98 * 4.5);
+const SHORT_SECOND = Math.round(53.98 * 6) - Math.round(53.98 * 3.5);
 
 test('nothing is shown before the screen was measured twice; then it is, and stays so', async () => {
   start(STRIP);
   expect(await screen.findByText(/Nothing is shown at true size/)).toBeTruthy();
-  // The guess of six pixels to a millimetre fits, once for either side.
+  expect(screen.queryByText(/^Stretch/)).toBeNull();
+  await move(LONG_FIRST);
   await press('It matches');
   expect(screen.getByText(/turn the card/)).toBeTruthy();
+  await move(SHORT_SECOND);
   await press('It matches');
   expect(await screen.findByText(/^Stretch 1 of/)).toBeTruthy();
-  expect((kept.get('glass') as typeof SCALE).pxPerMm).toBeCloseTo(6, 1);
+  const record = kept.get('glass') as typeof SCALE;
+  expect(record.pxPerMm).toBeCloseTo(6, 1);
+  expect(record.devicePixelRatio).toBe(1);
+  expect(record.checked).toMatch(/^\d{4}-\d\d-\d\dT/);
   cleanup();
   start(STRIP);
   expect(await screen.findByText(/^Stretch 1 of/)).toBeTruthy();
+});
+
+test('measured anew it is another; left again it is as it was', async () => {
+  kept.set('glass', SCALE);
+  start(STRIP);
   await press('Measure anew');
   expect(screen.getByText(/Nothing is shown at true size/)).toBeTruthy();
-  expect(kept.get('glass')).toBeUndefined();
+  await press('Leave it as it was');
+  expect(screen.getByText(/^Stretch 1 of/)).toBeTruthy();
+  expect(kept.get('glass')).toBe(SCALE);
+  await press('Measure anew');
+  await move(LONG_FIRST + 40);
+  await press('It matches');
+  await move(SHORT_SECOND + 25);
+  await press('It matches');
+  expect(await screen.findByText(/^Stretch 1 of/)).toBeTruthy();
+  expect((kept.get('glass') as typeof SCALE).pxPerMm).toBeCloseTo(6.47, 1);
 });
 
 test('two measurements that don’t agree are refused, and begun again', async () => {
   start(STRIP);
+  await move(LONG_FIRST);
   await press('It matches');
-  for (let i = 0; i < 12; i++) await press('One pixel more');
+  await move(SHORT_SECOND + 12);
   await press('It matches');
   expect((await screen.findByRole('alert')).textContent).toMatch(/differ by 3\.\d %/);
   expect(screen.getByText(/its long side up and down/)).toBeTruthy();
   expect(kept.get('glass')).toBeUndefined();
 });
 
-test('where the card is longer than the screen its short side serves, from both ends', async () => {
+test('a line that was not moved was not measured', async () => {
   start(STRIP);
-  await press('The card is longer than the screen');
-  expect(screen.getByText(/its short side up and down/)).toBeTruthy();
   await press('It matches');
-  expect(screen.getByText(/from the other end/)).toBeTruthy();
+  expect((await screen.findByRole('alert')).textContent).toBe(glassWords.card.unmoved);
+  await move(LONG_FIRST);
+  await press('It matches');
+  expect(screen.queryByRole('alert')).toBeNull();
+  await press('It matches');
+  expect(screen.getByRole('alert').textContent).toBe(glassWords.card.unmoved);
+  expect(kept.get('glass')).toBeUndefined();
+});
+
+test.each([
+  ['the screen is short', 500],
+  ['the maker says so', 700],
+])('where %s the card’s short side serves, from both ends', async (_, height) => {
+  high = height;
+  start(STRIP);
+  await screen.findByRole('heading');
+  if (height > 600) await press('Card too long');
+  expect(screen.getByText(/its short side up and down/)).toBeTruthy();
+  expect(screen.queryByRole('button', { name: 'Card too long' })).toBeNull();
+  await move(SHORT_FIRST);
+  await press('It matches');
+  expect(screen.getByText(/the lower edge of the card on the lower line/)).toBeTruthy();
+  await move(SHORT_SECOND);
   await press('It matches');
   expect(await screen.findByText(/^Stretch 1 of/)).toBeTruthy();
+  expect((kept.get('glass') as typeof SCALE).pxPerMm).toBeCloseTo(6, 1);
 });
 
 test('a run longer than the screen is stepped through, and a reload comes back to the stretch', async () => {
@@ -73,22 +145,86 @@ test('a run longer than the screen is stepped through, and a reload comes back t
   start(STRIP);
   expect(await screen.findByText(/Lay the phone on the work/)).toBeTruthy();
   expect(screen.getByText('zero: measured from the cut end')).toBeTruthy();
+  expect(screen.getByText(/Check one distance with the tape/)).toBeTruthy();
   await press('Next stretch');
-  const said = screen.getByText(
-    /Slide the phone on until this line lies on mark \d+\./,
-  ).textContent;
+  const said = screen.getByText(/the top line lies on mark \d+, the one you made/).textContent;
   await waitFor(() => expect(readRoute(location.hash).draft.stretch).toBe('1'));
   cleanup();
   start(location.hash);
-  expect((await screen.findByText(/Slide the phone on/)).textContent).toBe(said);
+  expect((await screen.findByText(/the top line lies on mark/)).textContent).toBe(said);
   await press('Back one');
   expect(screen.getByText(/Lay the phone on the work/)).toBeTruthy();
 });
 
+test('every mark is named on some stretch, and the last one shows the end', async () => {
+  kept.set('glass', SCALE);
+  const { container } = start(STRIP);
+  const named = new Set<string>();
+  const note = () => {
+    for (const one of container.querySelectorAll('.of-mark')) named.add(one.textContent ?? '');
+  };
+  const text = (await screen.findByText(/^Stretch 1 of/)).textContent ?? '';
+  const count = Number(/of (\d+)/.exec(text)?.[1]);
+  // 400 mm on (700 − 24 − 8) / 6 mm of glass at a time.
+  expect(count).toBe(4);
+  for (let i = 1; i < count; i++) {
+    note();
+    await press('Next stretch');
+  }
+  note();
+  expect(screen.getByText('end, 40 cm')).toBeTruthy();
+  const next = screen.getByRole<HTMLButtonElement>('button', { name: 'Next stretch' });
+  expect(next.disabled).toBe(true);
+  // Holes at 4, 12 … 396 mm.
+  expect(named.size).toBe(50);
+});
+
+test('where no mark is near the end of the glass, an overlap mark is told to be made', async () => {
+  kept.set('glass', SCALE);
+  // Two hooks half a metre apart.
+  start('#/closures/glass?opening=50&count=2&top=0&bottom=0');
+  expect(await screen.findByText(/Make the overlap mark too/)).toBeTruthy();
+  // 668 px at 6 to a millimetre are 111.3 mm; 10 mm before that, on a whole millimetre.
+  expect(screen.getByText('overlap mark, 10.1 cm')).toBeTruthy();
+  await press('Next stretch');
+  expect(screen.getByText(/top line lies on overlap mark, 10\.1 cm/)).toBeTruthy();
+});
+
+test('another row is one press away, from its beginning', async () => {
+  kept.set('glass', SCALE);
+  start('#/edging/glass?length=40&pitch=0.8&rows=level');
+  await press('Next stretch');
+  const others = (await screen.findAllByRole('button')).map((one) => one.textContent);
+  const other = others.find((one) => /row/i.test(one ?? ''))!;
+  await press(other);
+  expect(await screen.findByText(/^Stretch 1 of/)).toBeTruthy();
+  expect(screen.getByRole('heading').textContent).toContain(other);
+  await waitFor(() => expect(readRoute(location.hash).draft).toMatchObject({ run: '1' }));
+});
+
 test('a screen whose pixels have changed is measured anew', async () => {
-  kept.set('glass', { ...SCALE, ratio: 2 });
+  kept.set('glass', { ...SCALE, devicePixelRatio: 2 });
   start(STRIP);
   expect((await screen.findByRole('alert')).textContent).toBe(glassWords.changed);
+});
+
+test('a page that is pinched larger shows nothing, and nothing is measured on it', async () => {
+  const viewport = Object.assign(new EventTarget(), { scale: 1 });
+  vi.stubGlobal('visualViewport', viewport);
+  kept.set('glass', SCALE);
+  start(STRIP);
+  await screen.findByText(/^Stretch 1 of/);
+  const pinch = (scale: number) =>
+    act(() => {
+      viewport.scale = scale;
+      viewport.dispatchEvent(new Event('resize'));
+    });
+  await pinch(1.4);
+  expect(screen.getByRole('alert').textContent).toBe(glassWords.zoomed);
+  await pinch(1);
+  await press('Measure anew');
+  await pinch(0.9);
+  expect(screen.getByRole('alert').textContent).toBe(glassWords.zoomed);
 });
 
 test('no answer has nothing to show, and a stretch that is not there is the nearest', async () => {
@@ -98,6 +234,18 @@ test('no answer has nothing to show, and a stretch that is not there is the near
   cleanup();
   start(`${STRIP}&stretch=99`);
   expect(await screen.findByText(/^Stretch (\d+) of \1\./)).toBeTruthy();
+  for (const nonsense of ['-3', 'x', '1e400', '0.5']) {
+    cleanup();
+    start(`${STRIP}&stretch=${nonsense}`);
+    expect(await screen.findByText(/^Stretch \d+ of \d+\./)).toBeTruthy();
+  }
+});
+
+test('a screen too short for anything says so', async () => {
+  high = 150;
+  kept.set('glass', SCALE);
+  start(STRIP);
+  expect((await screen.findByRole('alert')).textContent).toBe(glassWords.small);
 });
 
 test('storage that refuses is said, and the scale holds as long as the page', async () => {
@@ -106,25 +254,26 @@ test('storage that refuses is said, and the scale holds as long as the page', as
     change: async () => Promise.reject(new StoreError('refused')),
   };
   start(STRIP, refusing);
+  await move(LONG_FIRST);
   await press('It matches');
+  await move(SHORT_SECOND);
   await press('It matches');
   expect(await screen.findByText(new RegExp(glassWords.notKept))).toBeTruthy();
-  expect(screen.getByText(/^Stretch 1 of/)).toBeTruthy();
+  expect(screen.getByText(/Stretch 1 of/)).toBeTruthy();
 });
 
 test('what was kept is looked at before it is believed', () => {
-  expect(checkScale(SCALE)).toEqual(SCALE);
-  for (const nonsense of [
-    undefined,
-    null,
-    6,
-    'x',
-    {},
-    { pxPerMm: '6', ratio: 1 },
-    { pxPerMm: Number.NaN, ratio: 1 },
-    { pxPerMm: 1e9, ratio: 1 },
-    { pxPerMm: 6, ratio: 0 },
-  ]) {
+  expect(checkScale(SCALE)).toEqual({ pxPerMm: 6, devicePixelRatio: 1 });
+  const others = [
+    { pxPerMm: '6' },
+    { pxPerMm: Number.NaN },
+    { pxPerMm: 1e9 },
+    { devicePixelRatio: 0 },
+    { devicePixelRatio: Number.POSITIVE_INFINITY },
+    { checked: undefined },
+    { checked: 'lately' },
+  ].map((wrong) => ({ ...SCALE, ...wrong }));
+  for (const nonsense of [undefined, null, 6, 'x', {}, ...others]) {
     expect(checkScale(nonsense)).toBeUndefined();
   }
 });

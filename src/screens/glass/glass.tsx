@@ -3,12 +3,12 @@ import { useEffect, useState } from 'preact/hooks';
 import { adopt } from '../../controls/adopt.ts';
 import type { Bench } from '../../controls/bench.ts';
 import type { Draft, NamedRun } from '../../controls/calculation.ts';
-import { type GlassScale, stretchesOf } from '../../drawing/glass.ts';
-import { toMm } from '../../lengths/length.ts';
+import type { GlassScale } from '../../drawing/glass.ts';
 import { glassWords as words } from '../../words/glass-words.ts';
 import css from './glass.css?inline';
 import { Measure } from './measure.tsx';
-import { FIRST_LINE, Ruled } from './ruled.tsx';
+import { Stretches } from './stretches.tsx';
+import { useScreen } from './use-screen.ts';
 
 adopt(css);
 
@@ -21,57 +21,52 @@ interface Props {
   /** Why the scale was not kept, if it wasn't. */
   said: string | undefined;
   keepAwake: () => () => void;
-  onScale: (scale: GlassScale | undefined) => void;
+  onScale: (scale: GlassScale) => void;
   onDraft: (draft: Draft) => void;
   onLeave: () => void;
 }
 
-/** What stands at the end of the glass, in px, before it is measured. */
-const KEYS = 126;
-
-/** A run's marks at true size on the phone, stretch by stretch. */
+/** A run's marks at true size on the phone; the screen has to be measured first. */
 export function Glass(props: Props) {
-  const { runs, bench, draft, scale, onScale, onDraft, onLeave } = props;
-  const { ratio, zoomed, high } = useScreen();
-  const [keys, setKeys] = useState(KEYS);
+  const { runs, bench, draft, scale, said, onScale, onDraft, onLeave } = props;
+  const { devicePixelRatio, zoomed, sideways } = useScreen();
+  const [anew, setAnew] = useState(false);
   useEffect(() => props.keepAwake(), [props.keepAwake]);
-  const changed = scale !== undefined && Math.abs(scale.ratio - ratio) > 1e-3;
-  if (!scale || changed) {
+  const withMarks = runs.flatMap(({ run }, i) => (run.marks.length > 0 ? [i] : []));
+  const at = withMarks.find((i) => String(i) === draft.run) ?? withMarks[0];
+  const named = at === undefined ? undefined : runs[at];
+  if (zoomed || !named) {
+    return <Said words={zoomed ? words.zoomed : words.nothing} onLeave={onLeave} />;
+  }
+  const changed = scale && Math.abs(scale.devicePixelRatio - devicePixelRatio) > 1e-3;
+  if (!scale || changed || anew) {
     return (
       <Measure
         hand={bench.hand}
         said={changed ? words.changed : undefined}
-        onScale={(pxPerMm, at) => onScale({ pxPerMm, ratio: at })}
-        onLeave={onLeave}
+        onScale={(pxPerMm) => {
+          onScale({ pxPerMm, devicePixelRatio });
+          setAnew(false);
+        }}
+        leaveWords={anew ? words.asItWas : words.leave}
+        onLeave={anew ? () => setAnew(false) : onLeave}
       />
     );
   }
-  const run = runs.findIndex(
-    ({ run: { marks } }, i) => marks.length > 0 && String(i) === (draft.run ?? '0'),
-  );
-  const named = runs[run] ?? runs.find(({ run: { marks } }) => marks.length > 0);
-  const room = (high - keys - FIRST_LINE) / scale.pxPerMm;
-  if (!named || zoomed || room < 35) {
-    return (
-      <Said words={zoomed ? words.zoomed : named ? words.small : words.nothing} onLeave={onLeave} />
-    );
-  }
-  const marks = named.run.marks.map(({ at }) => toMm(at));
-  const stretches = stretchesOf(marks, toMm(named.run.length), room);
-  const at = Math.max(0, Math.min(stretches.length - 1, Math.trunc(Number(draft.stretch)) || 0));
-  const go = (to: number) => onDraft({ ...draft, stretch: String(to) });
+  const others = withMarks.filter((i) => i !== at).map((i) => ({ i, name: runs[i]?.name ?? '' }));
   return (
-    <Ruled
+    <Stretches
+      key={at}
       named={named}
       bench={bench}
       scale={scale}
-      stretches={stretches}
-      at={at}
-      room={high - keys}
-      said={props.said}
-      onFoot={setKeys}
-      onGo={go}
-      onAnew={() => onScale(undefined)}
+      typed={draft.stretch}
+      said={said}
+      sideways={sideways}
+      others={others}
+      onGo={(to) => onDraft({ ...draft, stretch: String(to) })}
+      onOther={(i) => onDraft({ ...draft, run: String(i), stretch: '0' })}
+      onAnew={() => setAnew(true)}
       onLeave={onLeave}
     />
   );
@@ -81,6 +76,7 @@ function Said({ words: said, onLeave }: { words: string; onLeave: () => void }) 
   return (
     <div class="glass">
       <main>
+        <h1>{words.title}</h1>
         <p class="warning" role="alert">
           {said}
         </p>
@@ -92,24 +88,4 @@ function Said({ words: said, onLeave }: { words: string; onLeave: () => void }) 
       </nav>
     </div>
   );
-}
-
-/** The screen as it is now: its height, its pixels, and whether the page is pinched larger. */
-function useScreen() {
-  const look = () => ({
-    ratio: devicePixelRatio,
-    zoomed: Math.abs((globalThis.visualViewport?.scale ?? 1) - 1) > 0.01,
-    high: innerHeight,
-  });
-  const [seen, setSeen] = useState(look);
-  useEffect(() => {
-    const again = () => setSeen(look());
-    addEventListener('resize', again);
-    globalThis.visualViewport?.addEventListener('resize', again);
-    return () => {
-      removeEventListener('resize', again);
-      globalThis.visualViewport?.removeEventListener('resize', again);
-    };
-  }, []);
-  return seen;
 }

@@ -1,125 +1,117 @@
-import type { TargetedPointerEvent } from 'preact';
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 
-import { CARD, type CardMeasure, scaleFrom } from '../../drawing/glass.ts';
+import { useBox } from '../../controls/use-box.ts';
+import { CARD, type CardMeasure, scaleFrom } from '../../drawing/glass-card.ts';
 import { glassWords } from '../../words/glass-words.ts';
+import { CardLines, GRIP, STILL_LINE } from './card-lines.tsx';
 
 interface Props {
   hand: 'right' | 'left';
   /** Said first: why the screen is to be measured anew. */
   said: string | undefined;
-  onScale: (pxPerMm: number, ratio: number) => void;
+  onScale: (pxPerMm: number) => void;
+  leaveWords: string;
   onLeave: () => void;
 }
 
-const words = glassWords.set;
+const words = glassWords.card;
 
-/** A first guess: most phones have about six pixels to a millimetre. */
-const GUESS = 6;
-/** What is kept free at the far end for the keys, in px. */
-const KEYS = 122;
+/** What one press moves the line by, in device pixels. */
+const STEPS = [-20, -1, 1, 20] as const;
+/** Shortest that can be measured, in px. */
+const LEAST = 40;
+/** Pixels to a millimetre of common phones: by this the side of the card is chosen. */
+const COMMON = 6.3;
+/** Where the line begins, to a millimetre; so far apart that lines left alone never agree. */
+const BEGIN = { first: 4.5, second: 3.5 };
 
-type Step = { side: CardMeasure['side']; first?: CardMeasure };
+interface Step {
+  /** Undefined: the long one where it fits. */
+  side?: CardMeasure['side'];
+  first?: CardMeasure;
+}
 
 /** Measures the screen with a bank card: two measurements that have to agree. */
-export function Measure({ hand, said, onScale, onLeave }: Props) {
-  const room = Math.max(80, innerHeight - KEYS);
-  const start = (side: CardMeasure['side']) => Math.min(room, Math.round(CARD[side] * GUESS));
-  const longest = CARD.long * GUESS <= room ? 'long' : 'short';
-  const [step, setStep] = useState<Step>({ side: longest });
-  const [px, setPx] = useState(start(longest));
+export function Measure({ hand, said, onScale, leaveWords, onLeave }: Props) {
+  const glass = useRef<HTMLDivElement>(null);
+  const { height } = useBox(glass);
+  const most = Math.max(LEAST, height - STILL_LINE - GRIP);
+  const [step, setStep] = useState<Step>({});
+  const [moved, setMoved] = useState<number>();
   const [fault, setFault] = useState(said);
   const ratio = devicePixelRatio;
-  const move = (to: number) => setPx(Math.max(40, Math.min(room, Math.round(to * ratio) / ratio)));
-  const begin = (next: Step) => {
+  const whole = (to: number) => Math.round(to * ratio) / ratio;
+  const within = (to: number) => whole(Math.max(LEAST, Math.min(most, to)));
+  const side = step.side ?? (CARD.long * COMMON <= most ? 'long' : 'short');
+  const px = within(moved ?? CARD[side] * (step.first ? BEGIN.second : BEGIN.first));
+  const begin = (next: Step, why?: string) => {
     setStep(next);
-    setPx(start(next.side));
+    setMoved(undefined);
+    setFault(why);
   };
   const matches = () => {
-    const measured: CardMeasure = { side: step.side, px };
-    if (!step.first) {
-      setFault(undefined);
-      begin({ side: 'short', first: measured });
-      return;
-    }
-    const found = scaleFrom(step.first, measured);
-    if (found.ok) onScale(found.pxPerMm, ratio);
+    if (moved === undefined) setFault(words.unmoved);
+    else if (!step.first) begin({ side: 'short', first: { side, px } });
     else {
-      setFault(words.differ((found.off * 100).toFixed(1)));
-      begin({ side: longest });
+      const found = scaleFrom(step.first, { side, px });
+      if (found.ok) onScale(found.pxPerMm);
+      else begin({}, found.why === 'differ' ? words.differ(percent(found.off)) : words.noScreen);
     }
   };
   return (
     <div class="glass" data-hand={hand}>
-      <CardLines px={px} fromEnd={step.first?.side === 'short'} room={room} onMove={move} />
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
-      <main tabIndex={0}>
-        <h1>{words.title}</h1>
-        {fault !== undefined && (
-          <p class="warning" role="alert">
-            {fault}
-          </p>
-        )}
-        <p aria-live="polite">{how(step)}</p>
-        {!step.first && <p class="soft">{words.why}</p>}
-      </main>
-      <div class="keys-row">
-        <button type="button" onClick={() => move(px - 1 / ratio)} aria-label={words.less}>
-          −
-        </button>
-        <button type="button" onClick={() => move(px + 1 / ratio)} aria-label={words.more}>
-          +
-        </button>
-        <button type="button" class="main" onClick={matches}>
-          {words.matches}
-        </button>
+      <div class="sheet" ref={glass}>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+        <main tabIndex={0}>
+          <h1>{words.title}</h1>
+          {fault !== undefined && (
+            <p class="warning" role="alert">
+              {fault}
+            </p>
+          )}
+          <p aria-live="polite">{how(side, step.first)}</p>
+          {!step.first && <p class="soft">{words.why}</p>}
+        </main>
+        <CardLines
+          px={px}
+          high={whole(height)}
+          fine={whole(1)}
+          fromEnd={step.first?.side === 'short'}
+          onMove={(to) => setMoved(within(to))}
+        />
       </div>
-      <nav class="actions" aria-label={words.title}>
+      <div class="keys-row">
+        {STEPS.map((by) => (
+          <button
+            type="button"
+            key={by}
+            aria-label={words.by(by)}
+            onClick={() => setMoved(within(px + by / ratio))}
+          >
+            {words.sign(by)}
+          </button>
+        ))}
+      </div>
+      <nav class="actions" aria-label={glassWords.title}>
         <button type="button" onClick={onLeave}>
-          {glassWords.leave}
+          {leaveWords}
         </button>
-        {!step.first && step.side === 'long' && (
+        {!step.first && side === 'long' && (
           <button type="button" onClick={() => begin({ side: 'short' })}>
             {words.tooLong}
           </button>
         )}
+        <button type="button" class="main" onClick={matches}>
+          {words.matches}
+        </button>
       </nav>
     </div>
   );
 }
 
-function how({ side, first }: Step): string {
-  if (first) return first.side === 'short' ? words.again : words.short;
-  return side === 'long' ? words.long : words.only;
-}
+const percent = (part: number) => (part * 100).toFixed(1);
 
-interface LinesProps {
-  px: number;
-  /** Measured from the lower end of the room: the other line moves. */
-  fromEnd: boolean;
-  room: number;
-  onMove: (px: number) => void;
-}
-
-/** Two lines the card lies between; one of them follows the finger. */
-function CardLines({ px, fromEnd, room, onMove }: LinesProps) {
-  const top = fromEnd ? room - px : 0;
-  const drag = (event: TargetedPointerEvent<HTMLDivElement>) => {
-    if (event.buttons === 0) return;
-    const { top: edge } = event.currentTarget.getBoundingClientRect();
-    const at = event.clientY - edge;
-    onMove(fromEnd ? room - at : at);
-  };
-  return (
-    <div
-      class="card-room"
-      style={{ height: `${room}px` }}
-      onPointerDown={drag}
-      onPointerMove={drag}
-    >
-      <i style={{ top: `${top}px` }} />
-      <i style={{ top: `${top + px}px` }} />
-      <b class="unseen">{words.line}</b>
-    </div>
-  );
+function how(side: CardMeasure['side'], first: CardMeasure | undefined): string {
+  if (first) return first.side === 'short' ? words.again : words.turned;
+  return words[side];
 }

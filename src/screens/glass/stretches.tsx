@@ -1,0 +1,81 @@
+import { useMemo, useRef } from 'preact/hooks';
+
+import { type Bench, tapeStep } from '../../controls/bench.ts';
+import type { NamedRun } from '../../controls/calculation.ts';
+import { useBox } from '../../controls/use-box.ts';
+import { type GlassScale, type GlassStretch, placesOn, stretchesOf } from '../../drawing/glass.ts';
+import { toMm } from '../../lengths/length.ts';
+import { glassWords as words } from '../../words/glass-words.ts';
+import { Lay } from './lay.tsx';
+import { FIRST_LINE, LAST_LINE, Ruled } from './ruled.tsx';
+
+interface Props {
+  named: NamedRun;
+  bench: Bench;
+  scale: GlassScale;
+  /** Which stretch, from 0, as it stands in the address. */
+  typed: string | undefined;
+  said: string | undefined;
+  sideways: boolean;
+  others: readonly { i: number; name: string }[];
+  onGo: (to: number) => void;
+  onOther: (run: number) => void;
+  onAnew: () => void;
+  onLeave: () => void;
+}
+
+/** Less glass than this, in mm, shows nothing worth laying on the work. */
+const LEAST_ROOM = 31;
+
+/** A run at true size, stretch by stretch. */
+export function Stretches(props: Props) {
+  const { named, bench, scale, others, onGo } = props;
+  const glass = useRef<HTMLDivElement>(null);
+  const { height, letter } = useBox(glass);
+  const room = (height - FIRST_LINE - LAST_LINE) / scale.pxPerMm;
+  const stretches = useMemo(() => cut(named, bench, room), [named, bench, room]);
+  const last = Math.max(0, stretches.length - 1);
+  const at = Math.min(last, Math.max(0, Math.trunc(Number(props.typed)) || 0));
+  const stretch = stretches[at];
+  const places = stretch ? placesOn(stretch, mmOf(named), toMm(named.run.length)) : [];
+  const shown = { named, bench, places };
+  return (
+    <div class="glass" data-hand={bench.hand}>
+      <main>
+        <h1 class="unseen">{words.of(named.name)}</h1>
+        <div class="ruled" ref={glass}>
+          {stretch && (
+            <Ruled {...shown} scale={scale} stretch={stretch} high={height} letter={letter} />
+          )}
+        </div>
+        <Lay {...shown} {...props} stretch={stretch} at={at} count={last + 1} />
+      </main>
+      <nav class="actions" aria-label={words.title}>
+        <button type="button" onClick={props.onLeave}>
+          {words.leave}
+        </button>
+        <button type="button" onClick={props.onAnew}>
+          {words.anew}
+        </button>
+        {others.map(({ i, name }) => (
+          <button type="button" key={i} onClick={() => props.onOther(i)}>
+            {name}
+          </button>
+        ))}
+        <button type="button" disabled={at === 0} onClick={() => onGo(at - 1)}>
+          {words.back}
+        </button>
+        <button type="button" class="main" disabled={at === last} onClick={() => onGo(at + 1)}>
+          {words.on}
+        </button>
+      </nav>
+    </div>
+  );
+}
+
+const mmOf = ({ run }: NamedRun) => run.marks.map(({ at }) => toMm(at));
+
+function cut(named: NamedRun, bench: Bench, room: number): GlassStretch[] {
+  if (room < LEAST_ROOM) return [];
+  return stretchesOf(mmOf(named), toMm(named.run.length), room, toMm(tapeStep(bench)));
+}
