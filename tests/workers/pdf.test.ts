@@ -9,7 +9,7 @@ import { pagesOf } from '../../src/drawing/paper-pages.ts';
 import { pdfOf } from '../../src/workers/pdf.ts';
 import { PAGE_WORDS } from '../drawing/page-words.ts';
 import { type Errors, errorsOf } from './measured.ts';
-import { linesAt, type RenderedPage, rendered } from './rendered.ts';
+import { aboutOf, linesAt, type RenderedPage, rendered, textsOf } from './rendered.ts';
 
 const DPI = 600;
 const MARGIN = 10;
@@ -129,14 +129,19 @@ test('a hole is a ring to be seen through, as large as it is punched', () => {
 });
 
 test('a name in letters the font lacks is no failure', async () => {
-  const job: PaperJob = {
-    title: 'Жакет 上着 😀 – “Mantel”',
-    strips: [{ ...RUN, length: 100 }],
-    drawings: [],
-  };
-  const bytes = await pdfOf(job.title, laid(job), () => undefined);
+  const title = 'Жакет 上着 😀 – “Mantel”';
+  const job: PaperJob = { title, strips: [{ ...RUN, length: 100 }], drawings: [] };
+  const bytes = await pdfOf(title, laid(job), () => undefined);
   expect(new TextDecoder('latin1').decode(bytes.slice(0, 5))).toBe('%PDF-');
-  expect(new TextDecoder('latin1').decode(bytes)).not.toMatch(/pdf-lib/i);
+  expect(await textsOf(bytes)).toContain('????? ?? ? – “Mantel”');
+});
+
+test('the file has its title, asks not to be scaled, and names no maker of PDFs', async () => {
+  const bytes = await pdfOf('Coat', laid({ title: 'Coat', strips: [RUN], drawings: [] }), () => {});
+  const about = await aboutOf(bytes);
+  expect(about.info.Title).toBe('Coat');
+  expect(about.info.Producer || about.info.Creator || '').toBe('');
+  expect(about.printing).toMatchObject({ PrintScaling: 'None' });
 });
 
 test('progress is told, and grows', async () => {

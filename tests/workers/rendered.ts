@@ -33,6 +33,23 @@ export async function rendered(bytes: Uint8Array, dpi: number): Promise<Rendered
   return pages;
 }
 
+/** What the file says of itself and of how it wants to be printed. */
+export async function aboutOf(bytes: Uint8Array) {
+  const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+  const { info } = await document.getMetadata();
+  const printing = await document.getViewerPreferences();
+  await document.destroy();
+  return { info: info as Record<string, unknown>, printing: printing as object | null };
+}
+
+/** Every piece of lettering of the first page. */
+export async function textsOf(bytes: Uint8Array): Promise<string[]> {
+  const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+  const { items } = await (await document.getPage(1)).getTextContent();
+  await document.destroy();
+  return items.flatMap((item) => ('str' in item ? [item.str] : []));
+}
+
 /** Where upright lines cross a height on the page: the middles of what is dark there, in mm. */
 export function linesAt({ width, grey, perMm }: RenderedPage, y: number): number[] {
   const row = Math.round(y * perMm - 0.5) * width;
