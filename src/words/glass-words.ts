@@ -34,16 +34,16 @@ export const glassWords = {
   notKept: 'The scale could not be kept: it holds until this page is left.',
   nothing: 'There are no marks to show: the numbers give no answer. Go back and mend them.',
   small: 'This screen is too short to show anything at true size. Hold the phone upright.',
-  datum: (datum: Datum) => `zero: measured ${placeWords(datum)}`,
+  datum: (datum: Datum) => `0, ${placeWords(datum)}`,
   overlap: (place: string) => `overlap mark, ${place}`,
   end: (place: string) => `end, ${place}`,
-  first:
-    'Lay the phone on the work, the line at zero where you measure from, the arrow away from it.',
-  before: 'The run begins before zero: lay the line at zero where you measure from.',
-  onward: (mark: string) =>
-    `Slide the phone until the top line lies on ${mark}, the one you made; the arrow points on.`,
+  first: (datum: Datum) =>
+    `Lay the phone on the work, the top line at zero, ${placeWords(datum)}; the arrow points on.`,
+  before: (datum: Datum) =>
+    `Lay the phone on the work, the line marked 0 at zero, ${placeWords(datum)}; the arrow points on.`,
+  onward: (mark: string) => `Slide the phone until the top line lies on ${mark}, which you made.`,
   mark: (label: string) => `mark ${label}`,
-  alsoMark: 'Make the overlap mark too: the next stretch is laid on it.',
+  alsoMark: 'Make the overlap mark further on too.',
   ofThese: (at: number, count: number) => `Stretch ${at} of ${count}`,
   check: 'Check one distance with the tape before you cut or punch.',
   upright: 'Held upright, the screen shows more.',

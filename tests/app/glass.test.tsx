@@ -144,10 +144,10 @@ test('a run longer than the screen is stepped through, and a reload comes back t
   kept.set('glass', SCALE);
   start(STRIP);
   expect(await screen.findByText(/Lay the phone on the work/)).toBeTruthy();
-  expect(screen.getByText('zero: measured from the cut end')).toBeTruthy();
+  expect(screen.getByText('0, from the cut end')).toBeTruthy();
   expect(screen.getByText(/Check one distance with the tape/)).toBeTruthy();
   await press('Next stretch');
-  const said = screen.getByText(/the top line lies on mark \d+, the one you made/).textContent;
+  const said = screen.getByText(/the top line lies on mark \d+, which you made/).textContent;
   await waitFor(() => expect(readRoute(location.hash).draft.stretch).toBe('1'));
   cleanup();
   start(location.hash);
@@ -183,7 +183,7 @@ test('where no mark is near the end of the glass, an overlap mark is told to be 
   kept.set('glass', SCALE);
   // Two hooks half a metre apart.
   start('#/closures/glass?opening=50&count=2&top=0&bottom=0');
-  expect(await screen.findByText(/Make the overlap mark too/)).toBeTruthy();
+  expect(await screen.findByText(/Make the overlap mark further on too/)).toBeTruthy();
   // 668 px at 6 to a millimetre are 111.3 mm; 10 mm before that, on a whole millimetre.
   expect(screen.getByText('overlap mark, 10.1 cm')).toBeTruthy();
   await press('Next stretch');

@@ -30,12 +30,10 @@ export function Lay(props: Props) {
     );
   }
   const first = places[0] as GlassPlace;
+  const { datum } = named.run;
+  const lay = first.mm < 0 ? words.before(datum) : words.first(datum);
   const sentences = [
-    at > 0
-      ? words.onward(placeName(first, named, bench))
-      : first.mm < 0
-        ? words.before
-        : words.first,
+    at > 0 ? words.onward(placeName(first, named, bench)) : lay,
     places.some(({ mm, kind }) => kind === 'overlap' && mm === stretch.next) && words.alsoMark,
     words.check,
     sideways && words.upright,
