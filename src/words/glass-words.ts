@@ -15,6 +15,8 @@ const card = {
   by: (pixels: number) =>
     pixels < 0 ? `Line nearer by ${-pixels}` : `Line farther off by ${pixels}`,
   sign: (pixels: number) => (pixels < 0 ? `−${-pixels}` : `+${pixels}`),
+  noRoom:
+    'There is too little room here for a card: hold the phone upright, or open this from the home screen, without the bars of a browser.',
   tooLong: 'Card too long',
   matches: 'It matches',
   unmoved: 'Move the line to the edge of the card first.',

@@ -241,6 +241,17 @@ test('no answer has nothing to show, and a stretch that is not there is the near
   }
 });
 
+test('where a card finds no room at all, that is said before anything is measured', async () => {
+  high = 380;
+  start(STRIP);
+  expect(await screen.findByText(glassWords.card.noRoom)).toBeTruthy();
+  cleanup();
+  high = 430;
+  start(STRIP);
+  await screen.findByText(/its short side up and down/);
+  expect(screen.queryByText(glassWords.card.noRoom)).toBeNull();
+});
+
 test('a screen too short for anything says so', async () => {
   high = 150;
   kept.set('glass', SCALE);

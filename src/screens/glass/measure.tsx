@@ -44,6 +44,7 @@ export function Measure({ hand, said, onScale, leaveWords, onLeave }: Props) {
   const within = (to: number) => whole(Math.max(LEAST, Math.min(most, to)));
   const side = step.side ?? (CARD.long * COMMON <= most ? 'long' : 'short');
   const px = within(moved ?? CARD[side] * (step.first ? BEGIN.second : BEGIN.first));
+  const tooShort = CARD.short * COMMON > most;
   const begin = (next: Step, why?: string) => {
     setStep(next);
     setMoved(undefined);
@@ -69,6 +70,7 @@ export function Measure({ hand, said, onScale, leaveWords, onLeave }: Props) {
               {fault}
             </p>
           )}
+          {tooShort && <p class="warning">{words.noRoom}</p>}
           <p aria-live="polite">{how(side, step.first)}</p>
           {!step.first && <p class="soft">{words.why}</p>}
         </main>
