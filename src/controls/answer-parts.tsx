@@ -1,4 +1,4 @@
-import type { RefObject } from 'preact';
+import { Fragment, type RefObject } from 'preact';
 
 import { adopt } from './adopt.ts';
 import css from './answer-parts.css?inline';
@@ -26,7 +26,10 @@ export function AnswerParts({ answer, bench, scroller }: Props) {
       {answer.runs
         .filter(({ run }) => run.marks.length > 1)
         .map(({ name, run }) => (
-          <MarkList key={name} run={run} bench={bench} scroller={scroller} />
+          <Fragment key={name}>
+            {answer.runs.length > 1 && <h2 class="run">{name}</h2>}
+            <MarkList run={run} bench={bench} scroller={scroller} />
+          </Fragment>
         ))}
       {answer.figures?.map((drawn) => (
         <FigureView key={drawn.name} {...drawn} />

@@ -1,4 +1,4 @@
-import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, settled } from '../lengths/length.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import type { Mark, Run } from './run.ts';
@@ -62,16 +62,21 @@ export function mitre(input: MitreInput): Outcome<Mitre> {
     return {
       ok: true,
       value: {
-        alongBottom: exactLength(alongBottom),
-        upSide: exactLength(upSide),
+        alongBottom: place(alongBottom),
+        upSide: place(upSide),
         runs: {
-          bottom: edgeRun(exactLength(side / sine), exactLength(alongBottom)),
-          side: edgeRun(exactLength(bottom / sine), exactLength(upSide)),
+          bottom: edgeRun(place(side / sine), place(alongBottom)),
+          side: edgeRun(place(bottom / sine), place(upSide)),
         },
         trim: MITRE_TRIM.value,
       },
     };
   });
+}
+
+/** Sine and cosine of a right angle leave a little that is no length. */
+function place(units: number): ExactLength {
+  return settled(exactLength(units));
 }
 
 /** On a blunt corner the mark may come before the fold. */

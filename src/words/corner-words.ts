@@ -18,7 +18,7 @@ export const cornerWords = {
   side: 'Mitre mark B, up the side from the raw corner',
   alongBottom: 'Along the bottom',
   upSide: 'Up the side',
-  pressed: (edge: string) => `${edge}, first turns pressed`,
+  pressed: (edge: string) => `${edge}, turn pressed`,
   trim: 'Trim outside the stitching',
   flat: 'Corner, flat, wrong side up',
   folded: 'Corner, finished, wrong side up',

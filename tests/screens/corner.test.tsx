@@ -19,6 +19,17 @@ test('a corner has its two marks, and is drawn flat and finished with the key of
   expect((await screen.findAllByText('cut line')).length).toBeGreaterThan(0);
 });
 
+test('each edge’s marks stand under its name, and at a right angle on lines of the tape', async () => {
+  open(corner, { depth: '4', side: '1.5' });
+  const said = await answer();
+  expect(said).toMatch(
+    /Along the bottom.*1\.5 cm press.*3 cm mitre.*Up the side.*4 cm press.*8 cm mitre/,
+  );
+  const names = screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent);
+  expect(names).toEqual(['Along the bottom', 'Up the side']);
+  expect(screen.getAllByText('Every mark falls on a line of your tape.')).toHaveLength(2);
+});
+
 test('the marks that are laid on each other are called the same in words and on the drawing', () => {
   const { lines, sentence, figures } = answerTo(corner, {});
   expect(lines.map(({ label }) => label)).toContain(
@@ -35,13 +46,10 @@ test('the marks that are laid on each other are called the same in words and on 
   expect(labels).toEqual([['A', 'B'], ['A + B']]);
 });
 
-test('turned twice, each edge to follow says that its first turn is pressed', () => {
+test('turned twice, each edge to follow says that its turn is pressed', () => {
   const named = (turned: string) => answerTo(corner, { turned }).runs.map(({ name }) => name);
   expect(named('once')).toEqual(['Along the bottom', 'Up the side']);
-  expect(named('twice')).toEqual([
-    'Along the bottom, first turns pressed',
-    'Up the side, first turns pressed',
-  ]);
+  expect(named('twice')).toEqual(['Along the bottom, turn pressed', 'Up the side, turn pressed']);
 });
 
 test('followed by voice, a mark says what it is; made elsewhere, each edge keeps its own', () => {
