@@ -4,11 +4,12 @@ import { type SceneOutcome, WRONG_MM } from './tape-scenes.ts';
 const SMALL_TILT = 30;
 
 /** A scene counts as read when most of its places on a scale were told. */
-function isRead({ outcome, points, asked }: SceneOutcome): boolean {
+export function isRead({ outcome, points, asked }: SceneOutcome): boolean {
   return outcome === 'read' && points.filter(({ onScale }) => onScale).length >= 0.5 * asked;
 }
 
-function wrongIn({ points }: SceneOutcome): number {
+/** How many of its places were told wrong. */
+export function wrongIn({ points }: SceneOutcome): number {
   return points.filter(({ error }) => Math.abs(error) > WRONG_MM).length;
 }
 

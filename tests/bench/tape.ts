@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { nodeEngine } from '../tapes/node-engine.ts';
 import { readPhotos } from './tape-photos.ts';
+import { writePlots } from './tape-plots.ts';
 import { reportOf } from './tape-report.ts';
 import { readScenes } from './tape-scenes.ts';
 
@@ -15,6 +16,7 @@ if (!onlyScenes || PHOTO !== undefined) await readPhotos(PHOTOS, engine, PHOTO);
 if (PHOTO === undefined) {
   const outcomes = await readScenes(Number(SCENES ?? 600), Number(SEED), KIND, engine, folder);
   console.log(reportOf(outcomes));
+  for (const file of writePlots(outcomes, folder, Number(SEED))) console.log(`drawn: ${file}`);
   console.log(`every scene by itself: ${folder}`);
 }
 await engine.close();
