@@ -217,8 +217,8 @@ describe('laws', () => {
 
   test('a kept pitch is kept, and one more hole would not fit', () => {
     fc.assert(
-      fc.property(anyStrip, fc.constantFrom<Fit>('split', 'far-end'), (any, fit) => {
-        const input: StripInput = { ...any, fit, middle: 'any', radius: undefined };
+      fc.property(anyStrip, fc.constantFrom<Fit>('split', 'far-end'), (drawn, fit) => {
+        const input: StripInput = { ...drawn, fit, middle: 'any', radius: undefined };
         const outcome = stripHoles(input);
         if (!outcome.ok) return;
         const { over } = outcome.value;
@@ -231,8 +231,8 @@ describe('laws', () => {
 
   test('filling and closing change the pitch as little as any count would', () => {
     fc.assert(
-      fc.property(anyStrip, fc.constantFrom<Fit>('fill', 'loop'), (any, fit) => {
-        const input: StripInput = { ...any, fit, radius: undefined };
+      fc.property(anyStrip, fc.constantFrom<Fit>('fill', 'loop'), (drawn, fit) => {
+        const input: StripInput = { ...drawn, fit, radius: undefined };
         const outcome = stripHoles(input);
         if (!outcome.ok || outcome.value.rows[0]?.count === 1) return;
         const { count = 0, pitches } = outcome.value.rows[0] ?? {};
@@ -283,19 +283,21 @@ describe('laws', () => {
   });
 
   test('nothing that can be typed makes it throw, or gives what is no number', () => {
-    const any = fc.integer({ min: -8_000_000, max: 80_000_000 }).map((units) => units as Length);
+    const anyLength = fc
+      .integer({ min: -8_000_000, max: 80_000_000 })
+      .map((units) => units as Length);
     const wild = fc.record({
-      length: any,
-      width: any,
-      pitch: any,
-      margin: any,
-      hole: any,
+      length: anyLength,
+      width: anyLength,
+      pitch: anyLength,
+      margin: anyLength,
+      hole: anyLength,
       rows: fc.constantFrom<Rows>('one', 'level', 'staggered'),
       fit: fc.constantFrom<Fit>('split', 'far-end', 'fill', 'loop'),
       middle: fc.constantFrom<Middle>('any', 'hole', 'between'),
-      end: fc.option(any, { nil: undefined }),
-      radius: fc.option(any, { nil: undefined }),
-      corners: fc.array(any, { maxLength: 3 }),
+      end: fc.option(anyLength, { nil: undefined }),
+      radius: fc.option(anyLength, { nil: undefined }),
+      corners: fc.array(anyLength, { maxLength: 3 }),
       angle: fc.double({ min: -400, max: 400 }),
     });
     fc.assert(
