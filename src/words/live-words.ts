@@ -4,6 +4,7 @@ export const liveWords = {
   starting: 'Starting the camera…',
   aim: 'Bring the cross onto the place on the tape.',
   looking: 'Looking for the tape. Hold still over it.',
+  asks: 'The tape is found, but not sure which line or unit it is. Press Freeze: it asks you there.',
   held: 'Holding the tape.',
   freeze: 'Freeze',
   say: 'Speak',

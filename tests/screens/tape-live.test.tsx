@@ -119,6 +119,10 @@ test('nothing is spoken of a tape that isn’t held, or of a place off its scale
   await open({ voice: 'on' });
   await pass(A_WHILE);
   expect(screen.getByRole('status').textContent).toBe(liveWords.looking);
+  frame.mockResolvedValue({ held: false, reading: straight({ outcome: 'ask' }) });
+  await pass(A_WHILE);
+  expect(screen.getByRole('status').textContent).toBe(liveWords.asks);
+  expect(shown()).toBe('—');
   frame.mockResolvedValue({
     held: true,
     reading: straight({ scales: [scaleAt({ stretches: [{ from: 10, to: 60 }] })] }),

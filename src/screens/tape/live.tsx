@@ -20,7 +20,7 @@ interface Props {
 }
 
 /** What the cross reads now; `undefined` until the first frame has been looked at. */
-type Seen = { held: boolean; at: Told } | undefined;
+type Seen = { held: boolean; asks: boolean; at: Told } | undefined;
 
 /** A number is said again only when it has moved by more than its doubt, and not more often. */
 const SAY_MS = 2500;
@@ -84,7 +84,7 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
 
 function statusOf(running: boolean, seen: Seen): string {
   if (!running) return words.starting;
-  if (!seen?.held) return words.looking;
+  if (!seen?.held) return seen?.asks ? words.asks : words.looking;
   return seen.at.ok ? words.held : words.aim;
 }
 
@@ -142,7 +142,7 @@ function useFrames(
         if (image) {
           const { held, reading } = await bridge.frame(image, leaving.signal);
           const middle = { x: (image.width - 1) / 2, y: (image.height - 1) / 2 };
-          onSeen({ held, at: told(reading, [middle]) });
+          onSeen({ held, asks: reading.outcome === 'ask', at: told(reading, [middle]) });
           onFault(undefined);
         }
       } catch (error) {
