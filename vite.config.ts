@@ -152,8 +152,8 @@ export default defineConfig({
   preview: { port: 4173, host: true },
   test: {
     reporters: ['default', './.ci/reporter.mjs'],
-    // Two cores: a browser and a compiler side by side.
-    maxWorkers: 2,
+    // One more than the two cores: a browser's test waits more than it works.
+    maxWorkers: 3,
     projects: [
       {
         oxc,

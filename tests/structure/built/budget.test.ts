@@ -126,11 +126,16 @@ async function goTo(page: Page, hash: string): Promise<void> {
   await settle(page);
 }
 
-/** Until nothing has been fetched for a while, so that what is fetched late is fetched by now. */
+/** What is fetched late comes after a paint, or when what fetched it has run. */
+const QUIET_MS = 350;
+
+/** Until nothing has been asked for, and all of it has come, for a while. */
 async function settle(page: Page): Promise<void> {
-  await page.waitForTimeout(200); // for what starts only after a paint
   await page.waitForLoadState('networkidle');
-  await page.waitForTimeout(500); // 'networkidle' is said once and for all at the first load
+  for (let asked = -1; asked !== served.asked.length; ) {
+    asked = served.asked.length;
+    await page.waitForTimeout(QUIET_MS);
+  }
 }
 
 function weigh(what: string, paths: readonly string[], most?: number): number {
