@@ -21,16 +21,10 @@ interface Props {
  * All of it comes at once: what stands below would move if one part came after another.
  */
 export function AnswerParts({ answer, bench, scroller }: Props) {
+  const lists = <Lists answer={answer} bench={bench} scroller={scroller} />;
   return (
     <>
-      {answer.runs
-        .filter(({ run }) => run.marks.length > 1)
-        .map(({ name, run }) => (
-          <Fragment key={name}>
-            {answer.runs.length > 1 && <h2 class="run">{name}</h2>}
-            <MarkList run={run} bench={bench} scroller={scroller} />
-          </Fragment>
-        ))}
+      {!answer.listsLast && lists}
       {answer.figures?.map((drawn) => (
         <FigureView key={drawn.name} {...drawn} />
       ))}
@@ -40,6 +34,7 @@ export function AnswerParts({ answer, bench, scroller }: Props) {
           {caution}
         </p>
       ))}
+      {answer.listsLast && lists}
       {answer.workings.map((working) => (
         <p class="how" key={working.formula}>
           <Rich text={working.formula} /> <cite>{working.source}</cite>
@@ -47,6 +42,17 @@ export function AnswerParts({ answer, bench, scroller }: Props) {
       ))}
     </>
   );
+}
+
+function Lists({ answer, bench, scroller }: Props) {
+  return answer.runs
+    .filter(({ run }) => run.marks.length > 1)
+    .map(({ name, run }) => (
+      <Fragment key={name}>
+        {answer.runs.length > 1 && <h2 class="run">{name}</h2>}
+        <MarkList run={run} bench={bench} scroller={scroller} />
+      </Fragment>
+    ));
 }
 
 function Lines({ lines }: { lines: readonly Line[] }) {

@@ -79,6 +79,8 @@ export interface Answer {
   /** What can hurt someone at this step, said below the numbers. */
   cautions: readonly string[];
   runs: readonly NamedRun[];
+  /** So many marks that their lists come after drawings and lines, which would be out of reach below. */
+  listsLast?: true;
   /** Drawings to scale. */
   figures?: readonly { name: string; figure: Figure }[];
   workings: readonly Working[];

@@ -62,6 +62,7 @@ function answer(counted: Counted, pitch: Length | undefined, bench: Bench): Answ
     ),
     warnings: doubts.map((doubt) => doubtWords(doubt, show)),
     cautions: [words.punch],
+    listsLast: true,
     runs: run ? [{ name: words.title, item: words.hole, run }] : [],
     figures: [{ name: words.row, figure: countedRow(holes, pitchMm) }],
     workings: [{ formula: words.formula(holes), source: words.source }],

@@ -43,6 +43,7 @@ export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench
       ...joins.warnings,
     ],
     cautions: [holeWords.punch],
+    listsLast: true,
     runs: runsOf(strip, holes),
     figures: figures(strip, holes),
     workings: workings(strip, holes, show),

@@ -31,6 +31,7 @@ export function lacingAnswer(read: LacingRead, laced: Laced, draft: Draft, bench
     offers: [],
     warnings: warnings(read, laced),
     cautions: [words.caution],
+    listsLast: true,
     runs: [{ name: words.title, item: words.hole, run: laced.run }],
     figures: figures(input, laced, draft),
     workings: workings(input, laced, show),
