@@ -32,11 +32,18 @@ export const oddRules = {
   }),
   'two densities': kind('read', 'half millimetres in the first centimetres only', (random) => {
     const camera = closeUp(random);
-    const steel = rule(random, camera, steelSurface(random, 15), (zero, _, length) => {
-      const scale = millimetres(random, low('mm', zero, length), false);
-      const last = 10 * random.whole(2, 6);
-      return [{ ...scale, finer: { first: 0, last, times: 2 } }];
-    });
+    const steel = rule(
+      random,
+      camera,
+      steelSurface(random, 15),
+      (zero, _, length) => {
+        const scale = millimetres(random, low('mm', zero, length), false);
+        const last = 10 * random.whole(3, 6);
+        return [{ ...scale, finer: { first: 0, last, times: 2 } }];
+      },
+      // Both densities in the picture, or it is no picture of two.
+      { middle: random.between(25, 60) },
+    );
     return onBench(random, { camera, tapes: [steel], note: 'two densities' });
   }),
   'digit on every millimetre': kind(

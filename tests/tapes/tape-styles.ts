@@ -12,9 +12,15 @@ export interface Standing {
   readonly last: number;
 }
 
-/** Centimetres with millimetres: lines of 3, 4.5 and 6.5 mm, digits of 3.5 to 5 mm. */
+/** Lines are this long where a scale has this much room, mm; on half of a narrow tape they are shorter. */
+const ROOMY = 13;
+
+/** Of the room that the lines leave, digits take this much. */
+const DIGITS = 0.6;
+
+/** Centimetres with millimetres: lines of 3, 4.5 and 6.5 mm, digits of 3.5 to 5 mm, where there is room. */
 export function centimetres(random: Random, standing: Standing, width: number): ScaleSpec {
-  const short = random.between(2, 3.4);
+  const short = random.between(2, 3.4) * Math.min(1, width / ROOMY);
   const long = short * random.between(1.7, 2.3);
   return {
     ...standing,
@@ -29,13 +35,13 @@ export function centimetres(random: Random, standing: Standing, width: number): 
       { every: 1, mm: short },
     ],
     stroke: random.between(0.18, 0.32),
-    numbers: numbersBy(random, standing, long, Math.min(5, (width - long) * 0.5)),
+    numbers: numbersBy(random, standing, long, Math.min(5, (width - long) * DIGITS)),
   };
 }
 
 /** Inches, by default in sixteenths. */
 export function inches(random: Random, standing: Standing, width: number, parts = 16): ScaleSpec {
-  const short = random.between(1.6, 2.4);
+  const short = random.between(1.6, 2.4) * Math.min(1, width / ROOMY);
   const long = short * random.between(2.6, 3.4);
   const steps =
     parts === 10 ? [10, 5, 1] : [1, 2, 4, 8, 16, 32].map((n) => parts / n).filter((n) => n >= 1);
@@ -51,7 +57,7 @@ export function inches(random: Random, standing: Standing, width: number, parts 
       mm: long - ((long - short) * i) / (steps.length - 1),
     })),
     stroke: random.between(0.2, 0.35),
-    numbers: numbersBy(random, standing, long, Math.min(6.5, (width - long) * 0.55)),
+    numbers: numbersBy(random, standing, long, Math.min(6.5, (width - long) * DIGITS)),
   };
 }
 
