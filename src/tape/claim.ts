@@ -42,6 +42,8 @@ export interface Claim {
   /** Where the numbers run beside the row, in graduations. */
   readonly across: number;
   readonly pattern: TickPattern;
+  /** Digits on the lines between count up to its numbers: they can't be those of other lines. */
+  readonly counted?: boolean;
   /** What reading itself left open. */
   readonly doubts: ReadonlySet<Doubt>;
 }
@@ -65,4 +67,9 @@ export function laterReason(one: NoClaim, other: NoClaim): NoClaim {
     'unit-unknown',
   ];
   return order.indexOf(one) >= order.indexOf(other) ? one : other;
+}
+
+/** Two or five lines to a number are rare: finer ones between them, or beside them, may have been passed over. */
+export function isSparse({ unit, step, ticksPerNumber, doubts }: Claim): boolean {
+  return unit === 'cm' && step === 1 && ticksPerNumber <= 5 && doubts.has('unit');
 }

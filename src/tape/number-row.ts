@@ -74,3 +74,17 @@ export function cellOf(
     middle: fromTick + (x0 + x1) / 2 / perTick,
   };
 }
+
+/** A stroke thinner than this, as a share of the row's height, is a 1 or what is left of a line. */
+const THIN = 0.35;
+/** Printed numbers have no more digits. */
+const MOST_DIGITS = 4;
+
+/** Whether a row looks like numbers rather than what is left of its lines: strokes and nothing but strokes. */
+export function looksLikeNumbers({ cells, height }: NumberRow): boolean {
+  const numbers = cells.filter(
+    ({ components }) =>
+      components.length <= MOST_DIGITS && components.some(({ width }) => width > THIN * height),
+  );
+  return numbers.length >= 0.5 * cells.length;
+}

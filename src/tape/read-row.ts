@@ -1,6 +1,7 @@
-import { type Claim, laterReason, type NoClaim } from './claim.ts';
+import { type Claim, isSparse, laterReason, type NoClaim } from './claim.ts';
 import { finerRows } from './finer-row.ts';
 import type { RowFrame } from './frame.ts';
+import { hasHalfLines } from './half-lines.ts';
 import { numberRows, numberSheet } from './number-cells.ts';
 import { pitchSeeds } from './pitch-seeds.ts';
 import { pitchBySpectra, type RowPitch } from './pitch-spectrum.ts';
@@ -52,6 +53,7 @@ export async function readRow(
 ): Promise<RowReading> {
   const tried: Tried[] = [];
   let seen: FollowedRow | undefined;
+  let sparse: { row: FollowedRow; claim: Claim } | undefined;
   let why: RowReading['why'] = 'no-graduations';
   let words = 0;
   for (const { frame: start, pitch: guess } of guesses(work, frame)) {
@@ -64,15 +66,31 @@ export async function readRow(
       if (row.pattern.presence < LEAST_PRESENCE && !row.pattern.valid) continue;
       seen = clearer(seen, row);
       const strict = row.pattern.valid ? await readStrictly(work, row, readRows) : undefined;
-      if (strict?.ok) return { row, claim: strict.claim, why: 'no-numbers' };
+      if (strict?.ok) return { row, claim: byHalves(work, row, strict.claim), why: 'no-numbers' };
       if (strict) why = later(why, strict.why);
       if (++words > WORD_READINGS || !mayReadWords()) break;
       const free = await readFreely(work, row, readRows);
-      if (free.ok) return { row, claim: free.claim, why: 'no-numbers' };
+      if (free.ok) {
+        const claim = byHalves(work, row, free.claim);
+        const more = claim.agreeing.length >= (sparse?.claim.agreeing.length ?? 0);
+        if (!isSparse(claim) && more) return { row, claim, why: 'no-numbers' };
+        sparse ??= { row, claim };
+        continue;
+      }
       why = later(why, free.why);
     }
   }
+  if (sparse) return { ...sparse, why: 'no-numbers' };
   return seen ? { row: seen, why } : { why };
+}
+
+/** Half millimetres leave no doubt what numbers in tens count, though only the first centimetres have them. */
+function byHalves(work: Field, { frame, pitch, range, pattern }: FollowedRow, claim: Claim): Claim {
+  const { unit, step, ticksPerNumber, doubts } = claim;
+  const tens = unit === 'mm' && step === 10 && ticksPerNumber === 10;
+  if (!tens || !doubts.has('unit') || !hasHalfLines(work, frame, pitch, range, pattern))
+    return claim;
+  return { ...claim, doubts: new Set([...doubts].filter((doubt) => doubt !== 'unit')) };
 }
 
 interface Tried {

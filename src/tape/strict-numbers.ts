@@ -1,7 +1,12 @@
 import { type Alignment, alignment, between, type LineOf } from './alignment.ts';
 import type { Claimed, Doubt, NoClaim, Placing } from './claim.ts';
 import { laterReason } from './claim.ts';
-import type { NumberRead, NumberRow, NumberRows } from './number-row.ts';
+import {
+  looksLikeNumbers,
+  type NumberRead,
+  type NumberRow,
+  type NumberRows,
+} from './number-row.ts';
 import { placedOn } from './placed.ts';
 import type { ReadRows } from './read-cells.ts';
 import type { TapeUnit } from './reading.ts';
@@ -64,7 +69,7 @@ export async function strictNumbers(
         return claimOf(best, numbers, pattern);
     }
     if (best) return claimOf(best, numbers, pattern);
-    if (row.cells.length >= 3 && sure) passed = row;
+    if (row.cells.length >= 3 && sure && looksLikeNumbers(row)) passed = row;
   }
   return best ? claimOf(best, numbers, pattern) : { ok: false, why };
 }

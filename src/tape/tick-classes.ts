@@ -69,10 +69,19 @@ export function longLine(
     }
     lengths.push(length);
   }
+  return withLengths(lengths);
+}
+
+/** The same lines seen only so far beyond the common zone, in tenths: what stands there may be no line. */
+export function seenUpTo({ lengths }: LongLine, most: number): LongLine {
+  return withLengths(lengths.map((length) => Math.min(length, Math.max(0, most))));
+}
+
+function withLengths(lengths: readonly number[]): LongLine {
   const longest = Math.max(...lengths);
   const [first = 0, second] = [...lengths].sort((a, b) => b - a);
   const margin = second === undefined ? ONLY_CLASS_MARGIN : first - second;
-  return { subdivisions, longAt: lengths.indexOf(longest), lengths, margin };
+  return { subdivisions: lengths.length, longAt: lengths.indexOf(longest), lengths, margin };
 }
 
 /** Where every line is a long line none can be mistaken for it. */

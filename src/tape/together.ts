@@ -1,6 +1,7 @@
-import type { Claim, Doubt } from './claim.ts';
+import { type Claim, type Doubt, isSparse, type PlacedNumber } from './claim.ts';
 import { doubtsOf } from './doubts.ts';
 import { toFrame, toImage } from './frame.ts';
+import { millimetresByOtherEdge, tenthsByOtherEdge } from './other-edge.ts';
 import { densityAt, distanceAt, graduationAt } from './position.ts';
 import type { FollowedRow } from './read-row.ts';
 import { mmPerUnit } from './reading.ts';
@@ -35,12 +36,26 @@ const SAME_LINES_TICKS = 9;
  * the same lines, or of one unit on one tape, that differ can't both be right.
  */
 export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
-  const claims = ownNumbersOnly(rows.flatMap(({ row, claim }) => (claim ? [{ row, claim }] : [])));
-  const apart = joinSameLines(claims);
+  const followed = rows.map(({ row }) => row);
+  const claims = rows.flatMap(({ row, claim }) =>
+    claim ? [{ row, claim: byOtherEdge(row, claim, followed) }] : [],
+  );
+  const own = ownNumbersOnly(withoutEclipsed(claims, ({ claim }) => isSparse(claim)));
+  const apart = joinSameLines(withoutEclipsed(own, () => true));
   for (const [index, one] of apart.entries()) {
     for (const other of apart.slice(index + 1)) weigh(one, other);
   }
   return apart.map((one) => ({ ...one, doubts: standing(one) }));
+}
+
+/** The 25.4 between its lines and those of the other edge settles what a claim counts. */
+function byOtherEdge(row: FollowedRow, claim: Claim, followed: readonly FollowedRow[]): Claim {
+  const tenLines = claim.unit === 'cm' && claim.step === 1 && claim.ticksPerNumber === 10;
+  if (!tenLines || !claim.doubts.has('unit')) return claim;
+  const doubts = new Set([...claim.doubts].filter((doubt) => doubt !== 'unit'));
+  if (millimetresByOtherEdge(row, followed)) return { ...claim, doubts };
+  if (!tenthsByOtherEdge(row, followed)) return claim;
+  return { ...claim, unit: 'inch', mmPerTick: mmPerUnit.inch / 10, doubts };
 }
 
 /** What is doubtful about a claim by itself, less what the others settled, plus what they raised. */
@@ -91,13 +106,44 @@ function ownNumbersOnly(rows: readonly Required<ClaimedRow>[]): Required<Claimed
   return rows.filter((one) => !rows.some((other) => other !== one && borrows(one, other)));
 }
 
-function borrows(one: Required<ClaimedRow>, other: Required<ClaimedRow>): boolean {
-  const shared = one.claim.agreeing.flatMap((number) => {
+/** A claim that doubts itself says nothing where one without doubts read most of its numbers, and the same. */
+function withoutEclipsed(
+  rows: readonly Required<ClaimedRow>[],
+  which: (row: Required<ClaimedRow>) => boolean,
+): Required<ClaimedRow>[] {
+  const sure = rows.filter(({ claim }) => doubtsOf(claim).size === 0);
+  return rows.filter(
+    (one) => sure.includes(one) || !which(one) || !sure.some((other) => eclipses(other, one)),
+  );
+}
+
+/** A sure claim needn't have read all of the numbers to stand for them. */
+const ENOUGH = 0.6;
+
+function eclipses(sure: Required<ClaimedRow>, one: Required<ClaimedRow>): boolean {
+  const { agreeing, unit } = one.claim;
+  const alike = samePrint(one, sure).filter(([own, other]) => own.value === other.value);
+  const enough = sure.claim.counted || sure.claim.agreeing.length >= ENOUGH * agreeing.length;
+  return enough && unit === sure.claim.unit && alike.length > 0.5 * agreeing.length;
+}
+
+/** The numbers that both claims rest on, as each of them has them. */
+function samePrint(
+  one: Required<ClaimedRow>,
+  other: Required<ClaimedRow>,
+): [own: PlacedNumber, other: PlacedNumber][] {
+  const near = SAME_PRINT * heightPx(one);
+  return one.claim.agreeing.flatMap((number) => {
     const same = other.claim.agreeing.find(
-      ({ x, y }) => Math.hypot(x - number.x, y - number.y) < SAME_PRINT * heightPx(one),
+      ({ x, y }) => Math.hypot(x - number.x, y - number.y) < near,
     );
-    return same ? [number] : [];
+    return same ? [[number, same] as [PlacedNumber, PlacedNumber]] : [];
   });
+}
+
+function borrows(one: Required<ClaimedRow>, other: Required<ClaimedRow>): boolean {
+  if (one.claim.counted) return false;
+  const shared = samePrint(one, other).map(([number]) => number);
   const some = shared[shared.length >> 1];
   if (!some || shared.length < 0.5 * one.claim.agreeing.length) return false;
   const away = ({ row }: Required<ClaimedRow>) => Math.abs(toFrame(row.frame, some.x, some.y)[1]);
@@ -164,15 +210,17 @@ function weigh(one: Weighed, other: Weighed): void {
   const places = comparisons(one, other);
   const pair = places[places.length >> 1];
   if (!pair) return;
-  if (places.some(({ apartTicks, differsMm }) => apartTicks < SAME_LINES_TICKS && differsMm > 2)) {
+  const sameLines = places.filter(
+    ({ apartTicks, within }) => within && apartTicks < SAME_LINES_TICKS,
+  );
+  if (sameLines.some(({ differsMm }) => differsMm > 2)) {
     contradict(one, other, 'line');
     return;
   }
   const size = Math.abs(Math.log(pair.sizeRatio));
   if (!pair.parallel) {
-    // Rows that cross the same lines at a slant; apart from each other they are two tapes.
-    if (places.some(({ apartTicks }) => apartTicks < SAME_LINES_TICKS))
-      contradict(one, other, 'line');
+    // Rows that cross the same lines at a slant, or follow a bend; apart from each other they are two tapes.
+    if (sameLines.some(({ differsMm }) => differsMm > SAME_MM)) contradict(one, other, 'line');
   } else if (size > OTHER_SIZE) contradict(one, other, 'unit');
   else if (size < SAME_SIZE) {
     confirmUnits(one, other);
@@ -220,12 +268,19 @@ function isWholeNumbers(mm: number, { mmPerTick, ticksPerNumber }: Claim): boole
 
 /** The far better supported of two stands; two of like support fall together. */
 function contradict(one: Weighed, other: Weighed, doubt: Doubt): void {
+  const isSure = ({ claim }: Weighed) => doubtsOf(claim).size === 0;
   const [weak, strong] = [one, other].sort(
-    (a, b) => a.claim.agreeing.length - b.claim.agreeing.length,
+    (a, b) =>
+      Number(isSure(a)) - Number(isSure(b)) || a.claim.agreeing.length - b.claim.agreeing.length,
   ) as [Weighed, Weighed];
   weak.raised.add(doubt);
-  // What doubts itself is no witness against what doesn't.
-  if (doubtsOf(weak.claim).has(doubt) && !doubtsOf(strong.claim).has(doubt)) return;
+  // What doubts itself is no witness against what doesn't, unless it has read far more.
+  if (
+    !isSure(weak) &&
+    isSure(strong) &&
+    weak.claim.agreeing.length * ENOUGH <= strong.claim.agreeing.length
+  )
+    return;
   if (strong.claim.agreeing.length < 2 * weak.claim.agreeing.length) strong.raised.add(doubt);
 }
 
@@ -237,6 +292,8 @@ interface Comparison {
   /** Px to a millimetre on the one over px to a millimetre on the other. */
   readonly sizeRatio: number;
   readonly differsMm: number;
+  /** The place lies where both rows were followed, not beyond the end of one. */
+  readonly within: boolean;
 }
 
 const COMPARED_AT = [0.1, 0.3, 0.5, 0.7, 0.9];
@@ -278,6 +335,7 @@ function beside(
     apartTicks,
     apartMm: apartTicks * one.claim.mmPerTick,
     sizeRatio: pxPerMm / otherPxPerMm,
+    within: ownTick > first - END_TICKS && ownTick < last + END_TICKS,
     differsMm: Math.abs(mmAt(one.claim, ownTick) - mmAt(other.claim, tick)),
   };
 }

@@ -1,20 +1,26 @@
 import { alignment } from './alignment.ts';
 import type { Claimed, Doubt, Placing } from './claim.ts';
+import { type DigitsBetween, isNumbered } from './digits-between.ts';
 import type { FoundProgression } from './found-progression.ts';
 import type { NumberCell, NumberRead, NumberRows } from './number-row.ts';
 import { placedOn } from './placed.ts';
 import { median } from './solve.ts';
-import { type LongLine, modulo, type Side } from './tick-classes.ts';
+import { type LongLine, modulo, type Side, seenUpTo } from './tick-classes.ts';
 import type { TickPattern } from './tick-pattern.ts';
 import { unitOf } from './unit.ts';
 import { lostDigits } from './vote.ts';
 
-/** A progression of numbers made into a claim: its unit, and which line each number labels. */
+/**
+ * A progression of numbers made into a claim: its unit, and which line each number labels.
+ *
+ * @param between the digits on the lines between, where there are any: they tell the line as well.
+ */
 export function wordClaim(
   { sheet }: NumberRows,
   found: FoundProgression,
   foreign: boolean,
   pattern: TickPattern,
+  between?: DigitsBetween,
 ): Claimed {
   const { row, progression: rise } = found;
   const ticksPerNumber = Math.round(rise.subdivisions);
@@ -28,9 +34,10 @@ export function wordClaim(
     pattern.zoneTo - pattern.zoneFrom,
   );
   if (!unit) return { ok: false, why: 'unit-unknown' };
-  const label = labelled(found, ticksPerNumber, pattern);
+  const beforeDigits = tenthsBeforeDigits(found.row.across, digitShare * ticksPerNumber, pattern);
+  const label = labelled(found, ticksPerNumber, pattern, beforeDigits, between);
   const doubts = new Set<Doubt>();
-  if (label.doubtful || foreign) doubts.add('line');
+  if (label.doubtful || (foreign && !label.counted)) doubts.add('line');
   if (!patternAgrees(found, ticksPerNumber, label.placing, pattern)) doubts.add('line');
   if (!unit.sure) doubts.add('unit');
   const agreeing = rise.agreeing.map((read) => placedOn(sheet, read, 1));
@@ -55,6 +62,7 @@ export function wordClaim(
       digitShare,
       across: row.across,
       pattern,
+      counted: label.counted,
       doubts,
     },
   };
@@ -74,16 +82,24 @@ interface Label {
   readonly tick: number;
   readonly placing: Placing;
   readonly doubtful: boolean;
+  /** Digits on the lines between say so too. */
+  readonly counted: boolean;
 }
 
 /** Long lines stand out from the others by at least so many tenths of a graduation. */
 const CLEAR_MARGIN = 2;
 
-function labelled(found: FoundProgression, ticksPerNumber: number, pattern: TickPattern): Label {
+function labelled(
+  found: FoundProgression,
+  ticksPerNumber: number,
+  pattern: TickPattern,
+  beforeDigits: number,
+  between: DigitsBetween | undefined,
+): Label {
   const { row, turns, progression: rise } = found;
   // Numbers by tens of centimetres stand on lines that are long every ten or fifty graduations.
   const fold = ticksPerNumber === 100 || ticksPerNumber === 50 ? 10 : ticksPerNumber;
-  const lines = longLines(pattern, fold, row.across > pattern.zoneMiddle ? 1 : -1);
+  const lines = longLines(pattern, fold, row.across > pattern.zoneMiddle ? 1 : -1, beforeDigits);
   const told = fold > 1 && lines.margin >= CLEAR_MARGIN;
   const nearest = (tick: number) =>
     told ? lines.longAt + fold * Math.round((tick - lines.longAt) / fold) : Math.round(tick);
@@ -97,13 +113,19 @@ function labelled(found: FoundProgression, ticksPerNumber: number, pattern: Tick
   const tens = ticksPerNumber === 100;
   if (row.turned) {
     const doubtful = Math.abs(off) > Math.max(0.35, 0.09 * fold);
-    return { tick: nearest(centre), placing: 'centred', doubtful };
+    return { tick: nearest(centre), placing: 'centred', doubtful, counted: false };
   }
   if (Math.abs(off) < Math.max(0.3, 0.075 * fold)) {
     const tick = nearest(centre);
+    const counted =
+      between !== undefined && 10 * between.every === fold && isNumbered(tick, between);
     const proven =
-      told || fold <= 2 || middlesKeepStep(found, fold) || onLongLine(lines, tick, off, found);
-    return { tick, placing: 'centred', doubtful: !proven };
+      told ||
+      counted ||
+      fold <= 2 ||
+      middlesKeepStep(found, fold) ||
+      onLongLine(lines, tick, off, found);
+    return { tick, placing: 'centred', doubtful: !proven, counted };
   }
   const left = placeOf((cell) => cell.left);
   const right = placeOf((cell) => cell.right);
@@ -114,14 +136,25 @@ function labelled(found: FoundProgression, ticksPerNumber: number, pattern: Tick
     const before = aligned.kind === 'before';
     const tick = before ? nearest(right + 0.25 * fold) : nearest(left - 0.25 * fold);
     const placing = before !== upsideDown ? 'before' : 'after';
-    return { tick, placing, doubtful: placing === 'after' || tens };
+    return { tick, placing, doubtful: placing === 'after' || tens, counted: false };
   }
   const tick = upsideDown ? nearest(left - 0.25 * fold) : nearest(right + 0.25 * fold);
-  return { tick, placing: 'unsure', doubtful: true };
+  return { tick, placing: 'unsure', doubtful: true, counted: false };
 }
 
-function longLines(pattern: TickPattern, fold: number, side: Side): LongLine {
-  const near = pattern.classes(fold, side);
+/** How far lines can be seen before the digits begin, in tenths of a graduation beyond the common zone. */
+function tenthsBeforeDigits(
+  across: number,
+  height: number,
+  { zoneMiddle, zoneFrom, zoneTo }: TickPattern,
+): number {
+  const gap = across > zoneMiddle ? across - zoneTo : zoneFrom - across;
+  return Math.round(10 * (gap - height / 2));
+}
+
+/** On the side of the digits, ink where they stand is theirs: over a short line it would look like a long one. */
+function longLines(pattern: TickPattern, fold: number, side: Side, beforeDigits: number): LongLine {
+  const near = seenUpTo(pattern.classes(fold, side), beforeDigits);
   const far = pattern.classes(fold, side === 1 ? -1 : 1);
   return far.margin > near.margin + CLEAR_MARGIN ? far : near;
 }

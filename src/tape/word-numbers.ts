@@ -1,14 +1,15 @@
 import type { Claimed, NoClaim } from './claim.ts';
 import { laterReason } from './claim.ts';
+import { type DigitsBetween, digitsBetween } from './digits-between.ts';
 import type { FoundProgression } from './found-progression.ts';
-import type { NumberRow, NumberRows } from './number-row.ts';
+import { looksLikeNumbers, type NumberRow, type NumberRows } from './number-row.ts';
 import { type Progression, progression } from './progression.ts';
 import type { ReadRows } from './read-cells.ts';
 import type { TickPattern } from './tick-pattern.ts';
 import { wordClaim } from './word-claim.ts';
 
 /** Rows read on one page: along the tape, and turned across it. */
-const ROWS_ALONG = 3;
+const ROWS_ALONG = 4;
 const ROWS_ACROSS = 2;
 /** With so many agreeing, no other orientation is tried. */
 const PLENTY = 5;
@@ -31,11 +32,14 @@ export async function wordNumbers(
     [across, 3],
   ] as const;
   const found: FoundProgression[] = [];
+  let between: DigitsBetween | undefined;
   for (const [rows, turns] of tries) {
     if (rows.length === 0) continue;
     const page = await readRows(words, rows, turns);
     for (const [row, reads] of page) {
-      const rise = progression(reads, row);
+      const digits = turns === 0 || turns === 2 ? digitsBetween(reads) : undefined;
+      between ??= digits;
+      const rise = digits ? null : progression(reads, row);
       if (rise) found.push({ row, turns, reads, progression: rise });
     }
     if (found.some(({ progression: p }) => p.distinct >= PLENTY && p.distinct >= 0.75 * p.total))
@@ -43,7 +47,7 @@ export async function wordNumbers(
   }
   const best = speaking(found, pattern);
   if (!best) return { ok: false, why: found.length === 0 ? 'no-numbers' : furthest(found) };
-  return wordClaim(words, best, hasNearerRow(words, best, found, pattern), pattern);
+  return wordClaim(words, best, hasNearerRow(words, best, found, pattern), pattern, between);
 }
 
 /** The best progression; of clear ones that of the numbers nearest to the graduations. */
@@ -87,6 +91,7 @@ function hasNearerRow(
   const away = (row: NumberRow) => Math.abs(row.across - pattern.zoneMiddle);
   return rows.some((row) => {
     if (row === best.row || row.turned !== best.row.turned) return false;
+    if (!row.turned && !looksLikeNumbers(row)) return false;
     const like = row.height > 0.7 * best.row.height && row.height < 1.5 * best.row.height;
     const regular = row.cells.length >= 4 && (row.regularity ?? 0) > 0.9;
     if (!like || !regular || away(row) >= 0.7 * away(best.row)) return false;

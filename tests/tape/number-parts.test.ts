@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Component, componentOf } from '../../src/tape/components.ts';
 import { cutApart } from '../../src/tape/cut-apart.ts';
+import { cellOf, looksLikeNumbers } from '../../src/tape/number-row.ts';
 import { putBack } from '../../src/tape/put-back.ts';
 import type { Sheet } from '../../src/tape/sheet.ts';
 import type { TickPattern } from '../../src/tape/tick-pattern.ts';
@@ -9,6 +10,31 @@ import { wipeByFollowing, wipeByPattern } from '../../src/tape/wipe-lines.ts';
 function part(x0: number, x1: number, id = 1): Component {
   return componentOf(id, { x0, x1, y0: 0, y1: 19, area: 20 });
 }
+
+describe('a row of numbers', () => {
+  const row = (...widths: number[][]) => ({
+    height: 20,
+    middle: 10,
+    turned: false,
+    across: 5,
+    cells: widths.map((parts, i) =>
+      cellOf(
+        parts.map((width, j) => part(60 * i + 14 * j, 60 * i + 14 * j + width - 1)),
+        { fromTick: 0, perTick: 10 },
+      ),
+    ),
+  });
+
+  test('is digits, 1s among them', () => {
+    expect(looksLikeNumbers(row([12], [12, 12], [5, 12], [5, 5]))).toBe(true);
+  });
+
+  test('is not the ends of long lines, nor a picket of many strokes', () => {
+    expect(looksLikeNumbers(row([5], [6], [5], [6], [5, 6]))).toBe(false);
+    const picket = [3, 8, 4, 5, 9, 4];
+    expect(looksLikeNumbers(row(picket, picket, picket))).toBe(false);
+  });
+});
 
 describe('cut apart', () => {
   test('in the middle of what is empty nearly everywhere', () => {

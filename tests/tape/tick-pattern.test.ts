@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { foldScore, longLine, modulo } from '../../src/tape/tick-classes.ts';
+import { foldScore, longLine, modulo, seenUpTo } from '../../src/tape/tick-classes.ts';
 import { commonZone } from '../../src/tape/tick-contrast.ts';
 import { tickPattern } from '../../src/tape/tick-pattern.ts';
 import { centimetreLines, type DrawnTape, drawTape, inchLines, truthOf } from './drawn-tape.ts';
@@ -114,6 +114,14 @@ test('dirt across a line doesn’t end it, but a long gap does', () => {
   expect(lengthOf('######......')).toBe(6);
   expect(lengthOf('####...###....')).toBe(10);
   expect(lengthOf('####....###....')).toBe(4);
+});
+
+test('seen only as far as the digits begin, ink where they stand makes no line long', () => {
+  // Numbers before their line: their ink, from 0.4 graduations on, stands over the short line 6.
+  const lines = { subdivisions: 8, longAt: 6, lengths: [0, 0, 0, 2, 0, 0, 12, 3], margin: 9 };
+  expect(seenUpTo(lines, 4).margin).toBe(1);
+  expect(seenUpTo(lines, -2)).toMatchObject({ lengths: Array(8).fill(0), margin: 0 });
+  expect(seenUpTo(lines, 99)).toEqual(lines);
 });
 
 test('moving the count of the graduations moves the long line with it', () => {

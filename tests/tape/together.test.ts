@@ -53,6 +53,16 @@ describe('two edges of one tape', () => {
     expect(doubtsIn(rule, stake)[0]).toContain('unit');
   });
 
+  test('tenths of an inch beside millimetres, both taken for centimetres, are told apart', () => {
+    const cm = claimOn(upper, { ...centimetres, doubts: unitDoubt });
+    const taken = { first: 8, numbers: 4, across: -5, doubts: unitDoubt };
+    const tenths = claimOn({ y: 340, pitchPx: 25.4, count: 40 }, taken);
+    const [first, second] = agreeTogether([cm, tenths]);
+    expect(first!.claim).toMatchObject({ unit: 'cm', mmPerTick: 1 });
+    expect(second!.claim).toMatchObject({ unit: 'inch', mmPerTick: 2.54 });
+    expect([first!.doubts.has('unit'), second!.doubts.has('unit')]).toEqual([false, false]);
+  });
+
   test('tenths and halves of an inch, both taken for centimetres, settle nothing', () => {
     const tenths = claimOn(
       { y: 200, pitchPx: 25.4, count: 40 },
@@ -139,6 +149,22 @@ describe('two edges of one tape', () => {
   });
 });
 
+describe('a tape that bends', () => {
+  const turned = { ...upper, angle: 0.1, count: 60 };
+  /** Where the turned row goes on from: beyond it the first is only guessed at. */
+  const onwards = (first: number) => ({
+    ...claimOn(turned, { ...centimetres, first, numbers: 5 }),
+  });
+
+  test('is followed in parts, which contradict each other only where both were followed', () => {
+    const { row, claim } = claimOn({ ...upper, count: 50 }, { ...centimetres, numbers: 5 });
+    const before = { row: { ...row, range: [-50, -5] as const }, claim };
+    expect(doubtsIn(before, onwards(21))).toEqual([[], []]);
+    const over = { row: { ...row, range: [-50, 30] as const }, claim };
+    expect(doubtsIn(over, onwards(21))).toEqual([['line'], ['line']]);
+  });
+});
+
 describe('rows of two tapes', () => {
   test('say nothing of each other', () => {
     const one = claimOn(upper, centimetres);
@@ -180,6 +206,33 @@ describe('the same lines found twice', () => {
     const one = claimOn(upper, { ...centimetres, numbers: 5 });
     const few = claimOn(again, { ...centimetres, first: 30, numbers: 3, doubts: lineDoubt });
     expect(doubtsIn(one, few)).toEqual([[], ['line']]);
+  });
+
+  test('nor is one that doubts itself in another way', () => {
+    const one = claimOn(upper, { ...centimetres, numbers: 5 });
+    const unsure = claimOn(again, { ...centimetres, first: 30, numbers: 4, doubts: unitDoubt });
+    expect(doubtsIn(one, unsure)).toEqual([[], ['line', 'unit']]);
+  });
+
+  test('one that doubts itself is left out where a sure one read the same print the same', () => {
+    const sure = claimOn(upper, { ...centimetres, numbers: 6 });
+    const off = claimOn({ ...again, y: 210 }, { ...centimetres, numbers: 5, doubts: lineDoubt });
+    // The same print, given to the lines next to its own.
+    const agreeing = sure.claim.agreeing.slice(0, 5);
+    const claim = { ...off.claim, agreeing, anchorTick: 1 };
+    expect(agreeTogether([sure, { ...off, claim }]).map(({ row }) => row)).toEqual([sure.row]);
+    const others = agreeing.map((number) => ({ ...number, value: number.value + 10 }));
+    const differs = { ...off, claim: { ...claim, agreeing: others, anchorValue: 30 } };
+    expect(doubtsIn(sure, differs)[1]).toEqual(['line']);
+  });
+
+  test('numbers that digits between count up to are this row’s, though another row is nearer', () => {
+    const counted = claimOn({ ...upper, y: 60 }, { ...centimetres, counted: true });
+    const near = claimOn(upper, { ...centimetres, doubts: unitDoubt });
+    const claim = { ...counted.claim, agreeing: near.claim.agreeing };
+    const [found, ...rest] = agreeTogether([near, { ...counted, claim }]);
+    expect(rest).toEqual([]);
+    expect(found!.row).toBe(counted.row);
   });
 
   test('of readings that differ the much weaker is doubted', () => {
