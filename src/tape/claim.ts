@@ -69,7 +69,11 @@ export function laterReason(one: NoClaim, other: NoClaim): NoClaim {
   return order.indexOf(one) >= order.indexOf(other) ? one : other;
 }
 
-/** Two or five lines to a number are rare: finer ones between them, or beside them, may have been passed over. */
-export function isSparse({ unit, step, ticksPerNumber, doubts }: Claim): boolean {
+/**
+ * Two or five lines to a number are rare, and so are eighths whose long lines can't be told:
+ * finer lines between them, or beside them, may have been passed over.
+ */
+export function isSparse({ unit, step, ticksPerNumber, doubts, pattern }: Claim): boolean {
+  if (unit === 'inch') return ticksPerNumber <= 8 && doubts.has('line') && !pattern.valid;
   return unit === 'cm' && step === 1 && ticksPerNumber <= 5 && doubts.has('unit');
 }

@@ -24,6 +24,8 @@ const ONE_TAPE_MM = 45;
 const PARALLEL = 0.08;
 /** Two scales of one tape show a millimetre equally large, up to this share. */
 const SAME_SIZE = 0.025;
+/** At a slant the nearer edge is larger; units differ by far more than this. */
+const LIKE_SIZE = 0.06;
 const OTHER_SIZE = 0.12;
 /** Values that differ by less are one; by more, two. */
 const SAME_MM = 0.8;
@@ -222,9 +224,9 @@ function weigh(one: Weighed, other: Weighed): void {
     // Rows that cross the same lines at a slant, or follow a bend; apart from each other they are two tapes.
     if (sameLines.some(({ differsMm }) => differsMm > SAME_MM)) contradict(one, other, 'line');
   } else if (size > OTHER_SIZE) contradict(one, other, 'unit');
-  else if (size < SAME_SIZE) {
-    confirmUnits(one, other);
-    if (pair.sameWay) weighLines(one, other, pair);
+  else {
+    if (size < LIKE_SIZE) confirmUnits(one, other);
+    if (size < SAME_SIZE && pair.sameWay) weighLines(one, other, pair);
   }
 }
 
@@ -251,8 +253,9 @@ function weighLines(one: Weighed, other: Weighed, pair: Comparison): void {
   }
 }
 
-function countsHalves({ unit, step, ticksPerNumber }: Claim): boolean {
-  return unit === 'mm' && step === 10 && ticksPerNumber === 20;
+/** Tens whose own lines leave no doubt of their unit: they have half millimetres. */
+function countsHalves({ unit, step, doubts }: Claim): boolean {
+  return unit === 'mm' && step === 10 && !doubts.has('unit');
 }
 
 /** Enough numbers to say something, though not by themselves which line is meant. */
