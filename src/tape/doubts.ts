@@ -44,8 +44,10 @@ function threeAreEnough(claim: Claim, distinct: number): boolean {
 const THIN = 0.3;
 /** Nearer to a graduation than this, in graduations, a thin stroke may be that graduation. */
 const ON_A_LINE = 0.18;
-/** A stroke this much taller or shorter than the other digits, or as much off their row, isn't one of them. */
+/** A stroke this much taller than the other digits, or as much off their row, isn't one of them. */
 const UNLIKE_HEIGHT = 0.14;
+/** Nor one this much shorter: blur takes more off the ends of a thin stroke than off a round digit. */
+const SHORTER = 0.24;
 /** A stroke farther from the next digit than this, as a share of the height, stands by itself. */
 const APART = 0.3;
 
@@ -70,7 +72,8 @@ function suspectFirst(cell: NumberCell): boolean {
   const others = parts.slice(1);
   const height = Math.max(...others.map((part) => part.height));
   if (first.width > THIN * height) return false;
-  if (Math.abs(first.height / height - 1) > UNLIKE_HEIGHT) return true;
+  const taller = first.height / height - 1;
+  if (taller > UNLIKE_HEIGHT || taller < -SHORTER) return true;
   if (Math.abs(first.middleY - second.middleY) > UNLIKE_HEIGHT * height) return true;
   const share = (first.x0 + first.x1) / 2 - cell.x0;
   const perPx = (cell.right - cell.left) / Math.max(1, cell.x1 - cell.x0);

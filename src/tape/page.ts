@@ -1,6 +1,7 @@
 import type { NumberCell, NumberRead, NumberRow, NumberRows } from './number-row.ts';
 import { DIGIT_PX, drawCell, type PageItem, type QuarterTurns } from './page-drawing.ts';
 import type { GreyImage, PageSymbol } from './reading.ts';
+import { withThinOnes } from './thin-ones.ts';
 
 /** A page of dark numbers on white for the character reader, all as tall. */
 export interface NumberPage extends GreyImage {
@@ -64,13 +65,15 @@ const NUMBER = /^\d{1,4}$/;
 export function placeSymbols(
   symbols: readonly PageSymbol[],
   { items }: Pick<NumberPage, 'items'>,
+  turns: QuarterTurns,
 ): Map<NumberRow, NumberRead[]> {
   const reads = new Map<NumberRow, NumberRead[]>();
   for (const item of items) {
     const hits = symbols
       .filter((symbol) => isOn(symbol, item))
       .sort((a, b) => a.x0 + a.x1 - b.x0 - b.x1);
-    const text = hits.map((hit) => hit.text).join('');
+    const seen = hits.map((hit) => hit.text).join('');
+    const text = /^\d+$/.test(seen) ? withThinOnes(seen, item.cell, item.row, turns === 2) : seen;
     if (!NUMBER.test(text)) continue;
     const confidence = hits.reduce((sum, hit) => sum + hit.confidence, 0) / hits.length;
     const read = { cell: item.cell, value: Number(text), text, confidence };

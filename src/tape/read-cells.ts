@@ -23,7 +23,7 @@ export function pageReader(readPage: ReadPage): { readonly readRows: ReadRows; p
     const page = numbersPage(found, rows, turns);
     if (page.items.length === 0 || pages >= MOST_PAGES) return new Map();
     pages++;
-    return placeSymbols(await readPage(page), page);
+    return placeSymbols(await readPage(page), page, turns);
   };
   return { readRows, pages: () => pages };
 }

@@ -123,11 +123,15 @@ function asTens(read: NumberRead): NumberRead[] {
   return [{ ...read, value: read.value / 10, text: read.text.slice(0, -1) }];
 }
 
+/** Of so many, a few may all have the same digit misread alike. */
+const MANY = 20;
+
 /** Numbers agree clearly: most of them, and next to none on anything else. */
 function isClear(found: Vote, row: NumberRow, aligned: boolean): boolean {
   const { agreeing, partial, total, second, digits } = found;
   if (agreeing < 2 || agreeing + partial < 0.5 * total) return false;
-  if (second >= 2 && second * 6 > agreeing) return false;
+  const outvoted = agreeing >= MANY ? 4 : 6;
+  if (second >= 2 && second * outvoted > agreeing) return false;
   return agreeing >= 3 || (aligned && row.cells.length <= 4 && agreeing === total && digits >= 3);
 }
 

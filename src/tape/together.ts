@@ -212,9 +212,9 @@ function weigh(one: Weighed, other: Weighed): void {
   const places = comparisons(one, other);
   const pair = places[places.length >> 1];
   if (!pair) return;
-  const sameLines = places.filter(
-    ({ apartTicks, within }) => within && apartTicks < SAME_LINES_TICKS,
-  );
+  const sameLines = readForThemselves(one, other)
+    ? []
+    : places.filter(({ apartTicks, within }) => within && apartTicks < SAME_LINES_TICKS);
   if (sameLines.some(({ differsMm }) => differsMm > 2)) {
     contradict(one, other, 'line');
     return;
@@ -249,8 +249,16 @@ function weighLines(one: Weighed, other: Weighed, pair: Comparison): void {
   if (pair.differsMm < SAME_MM && isInchesBesideMetric(one, other)) {
     for (const side of [one, other]) if (standsOnItsOwn(side.claim)) side.settled.add('line');
   } else if (one.claim.unit === other.claim.unit && isWholeNumbers(pair.differsMm, one.claim)) {
-    contradict(one, other, 'line');
+    if (!readForThemselves(one, other)) contradict(one, other, 'line');
   }
+}
+
+/** So many numbers of its own, each read by itself, are not by mistake on a row's lines: they are two tapes. */
+const MANY_NUMBERS = 8;
+
+function readForThemselves(one: Weighed, other: Weighed): boolean {
+  const many = [one, other].every(({ claim }) => claim.agreeing.length >= MANY_NUMBERS);
+  return many && samePrint(one, other).length === 0;
 }
 
 /** Tens whose own lines leave no doubt of their unit: they have half millimetres. */

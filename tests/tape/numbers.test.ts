@@ -46,7 +46,7 @@ function words(tape: DrawnTape): NumberRows {
 /** The values read in one row, by the graduation that each one's middle is nearest to. */
 function readRow(found: NumberRows, row: NumberRow, turns: QuarterTurns = 0) {
   const page = numbersPage(found, [row], turns);
-  const reads = placeSymbols(readGlyphs(page), page).get(row) ?? [];
+  const reads = placeSymbols(readGlyphs(page), page, 0).get(row) ?? [];
   return new Map(reads.map(({ cell, value }) => [Math.round(cell.middle), value]));
 }
 
@@ -225,12 +225,12 @@ describe('a page', () => {
       return { text, confidence: 80, x0: x + dx, x1: x + dx + 4, y0: y, y1: y + 36 };
     };
     const symbols = [at(0, '7', 12), at(0, '4'), at(1, 'o'), at(2, '12345'), at(3, '0')];
-    const reads = placeSymbols(symbols, page).get(row)!;
+    const reads = placeSymbols(symbols, page, 0).get(row)!;
     expect(reads.map(({ text, value, confidence }) => [text, value, confidence])).toEqual([
       ['47', 47, 80],
       ['0', 0, 80],
     ]);
     expect(reads[0]!.cell).toBe(row.cells[0]);
-    expect(placeSymbols([], page).size).toBe(0);
+    expect(placeSymbols([], page, 0).size).toBe(0);
   });
 });

@@ -129,6 +129,10 @@ describe('two edges of one tape', () => {
       [],
       ['line'],
     ]);
+    // Many numbers, each with print of its own: two tapes side by side.
+    const many = claimOn(upper, { ...centimetres, numbers: 10 });
+    const beside = claimOn(low, { ...centimetres, first: 23, numbers: 9, across: -5 });
+    expect(doubtsIn(many, beside)).toEqual([[], []]);
     const apart = claimOn(low, { ...centimetres, first: 23.5, across: -5 });
     expect(doubtsIn(one, apart)).toEqual([[], []]);
   });
