@@ -1,10 +1,13 @@
-import { type Claim, type Doubt, isSparse, type PlacedNumber } from './claim.ts';
+import { type Claim, type Doubt, isSparse } from './claim.ts';
+import type { ClaimOfRow } from './claimed-row.ts';
+import { type Comparison, comparisons, SAME_LINES_TICKS } from './comparisons.ts';
 import { doubtsOf } from './doubts.ts';
-import { toFrame, toImage } from './frame.ts';
+import { joinSameLines } from './join-claims.ts';
 import { millimetresByOtherEdge, tenthsByOtherEdge } from './other-edge.ts';
-import { densityAt, distanceAt, graduationAt } from './position.ts';
+import { densityAt, distanceAt } from './position.ts';
 import type { FollowedRow } from './read-row.ts';
 import { mmPerUnit } from './reading.ts';
+import { ENOUGH, ownNumbersOnly, samePrint, withoutEclipsed } from './shared-print.ts';
 
 /** A row that was followed, and what its numbers claim, if anything. */
 export interface ClaimedRow {
@@ -13,15 +16,10 @@ export interface ClaimedRow {
 }
 
 /** A claim with all that is doubtful about it. */
-export interface DoubtedClaim {
-  readonly row: FollowedRow;
-  readonly claim: Claim;
+export interface DoubtedClaim extends ClaimOfRow {
   readonly doubts: Set<Doubt>;
 }
 
-/** Rows farther apart than this are not on one tape. */
-const ONE_TAPE_MM = 45;
-const PARALLEL = 0.08;
 /** Two scales of one tape show a millimetre equally large, up to this share. */
 const SAME_SIZE = 0.025;
 /** At a slant the nearer edge is larger; units differ by far more than this. */
@@ -29,8 +27,6 @@ const LIKE_SIZE = 0.06;
 const OTHER_SIZE = 0.12;
 /** Values that differ by less are one; by more, two. */
 const SAME_MM = 0.8;
-/** Rows nearer than this many graduations read the same lines. */
-const SAME_LINES_TICKS = 9;
 
 /**
  * Weighs the claims of one picture against each other: two scales of one tape confirm each
@@ -43,11 +39,13 @@ export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
     claim ? [{ row, claim: byOtherEdge(row, claim, followed) }] : [],
   );
   const own = ownNumbersOnly(withoutEclipsed(claims, ({ claim }) => isSparse(claim)));
-  const apart = joinSameLines(withoutEclipsed(own, () => true));
+  const apart = joinSameLines(withoutEclipsed(own, () => true)).map(
+    (one): Weighed => ({ ...one, settled: new Set(), raised: new Set() }),
+  );
   for (const [index, one] of apart.entries()) {
     for (const other of apart.slice(index + 1)) weigh(one, other);
   }
-  return apart.map((one) => ({ ...one, doubts: standing(one) }));
+  return apart.map((one) => ({ row: one.row, claim: one.claim, doubts: standing(one) }));
 }
 
 /** The 25.4 between its lines and those of the other edge settles what a claim counts. */
@@ -88,124 +86,9 @@ function mayCountFromAFoot(claim: Claim, { range: [from, to], pitch }: FollowedR
 /** Lines that lean more than this (tangent) aren't those of a tape seen from above: the row may run across it. */
 const MOST_LEAN = 0.22;
 
-interface Weighed {
-  readonly row: FollowedRow;
-  readonly claim: Claim;
+interface Weighed extends ClaimOfRow {
   readonly settled: Set<Doubt>;
   readonly raised: Set<Doubt>;
-}
-
-/** Two numbers nearer than this share of a digit's height, in px, are the same print. */
-const SAME_PRINT = 0.7;
-/** A row this much nearer to the numbers is the one they label. */
-const CLEARLY_NEARER = 0.67;
-
-/**
- * Numbers belong to the nearest row of lines: a claim that rests on numbers printed for another
- * row is no claim.
- */
-function ownNumbersOnly(rows: readonly Required<ClaimedRow>[]): Required<ClaimedRow>[] {
-  return rows.filter((one) => !rows.some((other) => other !== one && borrows(one, other)));
-}
-
-/** A claim that doubts itself says nothing where one without doubts read most of its numbers, and the same. */
-function withoutEclipsed(
-  rows: readonly Required<ClaimedRow>[],
-  which: (row: Required<ClaimedRow>) => boolean,
-): Required<ClaimedRow>[] {
-  const sure = rows.filter(({ claim }) => doubtsOf(claim).size === 0);
-  return rows.filter(
-    (one) => sure.includes(one) || !which(one) || !sure.some((other) => eclipses(other, one)),
-  );
-}
-
-/** A sure claim needn't have read all of the numbers to stand for them. */
-const ENOUGH = 0.6;
-
-function eclipses(sure: Required<ClaimedRow>, one: Required<ClaimedRow>): boolean {
-  const { agreeing, unit } = one.claim;
-  const alike = samePrint(one, sure).filter(([own, other]) => own.value === other.value);
-  const enough = sure.claim.counted || sure.claim.agreeing.length >= ENOUGH * agreeing.length;
-  return enough && unit === sure.claim.unit && alike.length > 0.5 * agreeing.length;
-}
-
-/** The numbers that both claims rest on, as each of them has them. */
-function samePrint(
-  one: Required<ClaimedRow>,
-  other: Required<ClaimedRow>,
-): [own: PlacedNumber, other: PlacedNumber][] {
-  const near = SAME_PRINT * heightPx(one);
-  return one.claim.agreeing.flatMap((number) => {
-    const same = other.claim.agreeing.find(
-      ({ x, y }) => Math.hypot(x - number.x, y - number.y) < near,
-    );
-    return same ? [[number, same] as [PlacedNumber, PlacedNumber]] : [];
-  });
-}
-
-function borrows(one: Required<ClaimedRow>, other: Required<ClaimedRow>): boolean {
-  if (one.claim.counted) return false;
-  const shared = samePrint(one, other).map(([number]) => number);
-  const some = shared[shared.length >> 1];
-  if (!some || shared.length < 0.5 * one.claim.agreeing.length) return false;
-  const away = ({ row }: Required<ClaimedRow>) => Math.abs(toFrame(row.frame, some.x, some.y)[1]);
-  return away(other) < CLEARLY_NEARER * away(one);
-}
-
-function heightPx({ row, claim }: Required<ClaimedRow>): number {
-  const { model } = row.pitch;
-  const pitch = 1 / densityAt(model, distanceAt(model, claim.agreeing[0]?.tick ?? 0));
-  return claim.digitShare * claim.ticksPerNumber * Math.abs(pitch);
-}
-
-/** Readings of the same lines that differ by less are one reading, made twice. */
-const SAME_READING_MM = 0.6;
-
-/**
- * The same lines are often found as several rows, each with other numbers of theirs read: those
- * that say the same become one claim with all its numbers, on the best of the rows.
- */
-function joinSameLines(rows: readonly Required<ClaimedRow>[]): Weighed[] {
-  const joined: Weighed[] = [];
-  const best = [...rows].sort((one, other) => support(other.claim) - support(one.claim));
-  for (const { row, claim } of best) {
-    const fresh: Weighed = { row, claim, settled: new Set(), raised: new Set() };
-    const at = joined.findIndex((one) => saysTheSame(one, fresh));
-    const same = joined[at];
-    if (same) joined[at] = { ...same, claim: withNumbersOf(same, fresh) };
-    else joined.push(fresh);
-  }
-  return joined;
-}
-
-/** Different numbers read, and then a known pattern of lines. */
-function support({ agreeing, contrary, pattern, doubts }: Claim): number {
-  const distinct = new Set(agreeing.map(({ value }) => value)).size;
-  return distinct - 0.5 * contrary.length + (pattern.valid ? 1 : 0) - doubts.size;
-}
-
-function saysTheSame(one: Weighed, other: Weighed): boolean {
-  if (one.claim.unit !== other.claim.unit) return false;
-  const places = comparisons(one, other);
-  return (
-    places.length > 0 &&
-    places.some(({ apartTicks }) => apartTicks < SAME_LINES_TICKS) &&
-    places.every(({ differsMm }) => differsMm < SAME_READING_MM)
-  );
-}
-
-function withNumbersOf({ row, claim }: Weighed, other: Weighed): Claim {
-  const known = new Set(claim.agreeing.map(({ value }) => value));
-  const more = other.claim.agreeing
-    .filter(({ value }) => !known.has(value))
-    .map((number) => {
-      const [u] = toFrame(row.frame, number.x, number.y);
-      return { ...number, tick: graduationAt(row.pitch.model, u - row.pitch.centre) };
-    });
-  const contrary = claim.contrary.filter(
-    ({ tick }) => !more.some((one) => Math.abs(one.tick - tick) < 0.3 * claim.ticksPerNumber),
-  );
-  return { ...claim, agreeing: [...claim.agreeing, ...more], contrary };
 }
 
 function weigh(one: Weighed, other: Weighed): void {
@@ -293,67 +176,4 @@ function contradict(one: Weighed, other: Weighed, doubt: Doubt): void {
   )
     return;
   if (strong.claim.agreeing.length < 2 * weak.claim.agreeing.length) strong.raised.add(doubt);
-}
-
-interface Comparison {
-  readonly parallel: boolean;
-  readonly sameWay: boolean;
-  readonly apartTicks: number;
-  readonly apartMm: number;
-  /** Px to a millimetre on the one over px to a millimetre on the other. */
-  readonly sizeRatio: number;
-  readonly differsMm: number;
-  /** The place lies where both rows were followed, not beyond the end of one. */
-  readonly within: boolean;
-}
-
-const COMPARED_AT = [0.1, 0.3, 0.5, 0.7, 0.9];
-
-/** Compares two claims at places of the second that lie beside the first. */
-function comparisons(one: Weighed, other: Weighed): Comparison[] {
-  const [from, to] = other.row.range;
-  return COMPARED_AT.flatMap((share) => {
-    const found = beside(one, other, from + share * (to - from));
-    return found && found.apartMm < ONE_TAPE_MM ? [found] : [];
-  });
-}
-
-function beside(
-  one: Required<ClaimedRow>,
-  other: Required<ClaimedRow>,
-  tick: number,
-): Comparison | null {
-  const { frame, pitch } = other.row;
-  const t = distanceAt(pitch.model, tick);
-  const at = toImage(frame, t + pitch.centre, 0);
-  const next = toImage(frame, t + pitch.centre + 1, 0);
-  const [u, v] = toFrame(one.row.frame, at[0], at[1]);
-  const [nextU, nextV] = toFrame(one.row.frame, next[0], next[1]);
-  const ownT = u - one.row.pitch.centre;
-  const ownTick = graduationAt(one.row.pitch.model, ownT);
-  const [first, last] = one.row.range;
-  const slack = 0.3 * (last - first);
-  if (!(ownTick > first - slack && ownTick < last + slack)) return null;
-  const density = densityAt(one.row.pitch.model, ownT);
-  const apartTicks = Math.abs(v * density);
-  const pxPerMm = 1 / (density * one.claim.mmPerTick);
-  const otherPxPerMm = 1 / (densityAt(pitch.model, t) * other.claim.mmPerTick);
-  const turn = Math.atan2(nextV - v, nextU - u);
-  const along = Math.cos(turn) > 0 ? 1 : -1;
-  return {
-    parallel: Math.abs(Math.sin(turn)) < PARALLEL,
-    sameWay: one.claim.direction === other.claim.direction * along,
-    apartTicks,
-    apartMm: apartTicks * one.claim.mmPerTick,
-    sizeRatio: pxPerMm / otherPxPerMm,
-    within: ownTick > first - END_TICKS && ownTick < last + END_TICKS,
-    differsMm: Math.abs(mmAt(one.claim, ownTick) - mmAt(other.claim, tick)),
-  };
-}
-
-function mmAt(claim: Claim, tick: number): number {
-  return (
-    claim.anchorValue * mmPerUnit[claim.unit] +
-    claim.direction * claim.mmPerTick * (tick - claim.anchorTick)
-  );
 }

@@ -1,0 +1,54 @@
+import type { Claim } from './claim.ts';
+import type { ClaimOfRow } from './claimed-row.ts';
+import { comparisons, SAME_LINES_TICKS } from './comparisons.ts';
+import { toFrame } from './frame.ts';
+import { graduationAt } from './position.ts';
+
+/** Readings of the same lines that differ by less are one reading, made twice. */
+const SAME_READING_MM = 0.6;
+
+/**
+ * The same lines are often found as several rows, each with other numbers of theirs read: those
+ * that say the same become one claim with all its numbers, on the best of the rows.
+ */
+export function joinSameLines(rows: readonly ClaimOfRow[]): ClaimOfRow[] {
+  const joined: ClaimOfRow[] = [];
+  const best = [...rows].sort((one, other) => support(other.claim) - support(one.claim));
+  for (const fresh of best) {
+    const at = joined.findIndex((one) => saysTheSame(one, fresh));
+    const same = joined[at];
+    if (same) joined[at] = { ...same, claim: withNumbersOf(same, fresh) };
+    else joined.push(fresh);
+  }
+  return joined;
+}
+
+/** Different numbers read, and then a known pattern of lines. */
+function support({ agreeing, contrary, pattern, doubts }: Claim): number {
+  const distinct = new Set(agreeing.map(({ value }) => value)).size;
+  return distinct - 0.5 * contrary.length + (pattern.valid ? 1 : 0) - doubts.size;
+}
+
+function saysTheSame(one: ClaimOfRow, other: ClaimOfRow): boolean {
+  if (one.claim.unit !== other.claim.unit) return false;
+  const places = comparisons(one, other);
+  return (
+    places.length > 0 &&
+    places.some(({ apartTicks }) => apartTicks < SAME_LINES_TICKS) &&
+    places.every(({ differsMm }) => differsMm < SAME_READING_MM)
+  );
+}
+
+function withNumbersOf({ row, claim }: ClaimOfRow, other: ClaimOfRow): Claim {
+  const known = new Set(claim.agreeing.map(({ value }) => value));
+  const more = other.claim.agreeing
+    .filter(({ value }) => !known.has(value))
+    .map((number) => {
+      const [u] = toFrame(row.frame, number.x, number.y);
+      return { ...number, tick: graduationAt(row.pitch.model, u - row.pitch.centre) };
+    });
+  const contrary = claim.contrary.filter(
+    ({ tick }) => !more.some((one) => Math.abs(one.tick - tick) < 0.3 * claim.ticksPerNumber),
+  );
+  return { ...claim, agreeing: [...claim.agreeing, ...more], contrary };
+}
