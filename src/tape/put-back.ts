@@ -10,6 +10,9 @@ export interface WipedInk {
 
 /** A gap in a number wider than this share of its height has lost a digit. */
 const LOST_DIGIT = 0.3;
+/** Beside a 1, which takes less of its place than other digits, only a wider one has. */
+const LOST_BESIDE_ONE = 0.5;
+const ONE = 0.45;
 
 /**
  * A line that runs into the middle digit of a number wipes it. Puts back what was wiped in wide
@@ -26,7 +29,7 @@ export function putBack(
   let gap = false;
   parts.forEach((part, index) => {
     const last = parts[index - 1];
-    if (last && part.x0 - last.x1 - 2 >= LOST_DIGIT * digitHeight) {
+    if (last && part.x0 - last.x1 - 2 >= leastLoss(last, part) * digitHeight) {
       const found = wipedBetween(last, part, ink, nextId());
       if (found) whole.push(found);
       else gap = true;
@@ -34,6 +37,11 @@ export function putBack(
     whole.push(part);
   });
   return { parts: whole, gap };
+}
+
+function leastLoss(left: Component, right: Component): number {
+  const besideOne = [left, right].some(({ width, height }) => width < ONE * height);
+  return besideOne ? LOST_BESIDE_ONE : LOST_DIGIT;
 }
 
 function wipedBetween(

@@ -85,6 +85,14 @@ describe('put back', () => {
     expect(putBack(parts, 20, none, () => 77)).toEqual({ parts, gap: true });
   });
 
+  test('beside a 1 digits stand farther apart, but not as far as another digit', () => {
+    const none = { width: 200, before: new Uint8Array(4000), labels: new Int32Array(4000) };
+    const beside = (gap: number) => [part(0, 5), part(6 + gap, 24 + gap)];
+    expect(putBack(beside(9), 20, none, () => 77).gap).toBe(false);
+    expect(putBack(beside(13), 20, none, () => 77).gap).toBe(true);
+    expect(putBack([part(0, 18), part(28, 46)], 20, none, () => 77).gap).toBe(true);
+  });
+
   test('narrow gaps are left alone', () => {
     const close = [part(0, 9, 1), part(14, 23, 2)];
     const ink = { width, before: inkOf([11, 12]), labels: new Int32Array(20 * width) };
