@@ -1,6 +1,7 @@
 import { type ExactLength, exactLength } from '../lengths/length.ts';
 import type { Problem } from './problem.ts';
 import { type Fit, type Middle, MOST_HOLES } from './strip.ts';
+import { JUST_OVER } from './strip-room.ts';
 
 /** Evenly spaced holes along a line. */
 export interface FittedRow {
@@ -19,6 +20,8 @@ export interface FitInput {
   end: ExactLength;
   fit: Fit;
   middle: Middle;
+  /** The pitch at which holes would touch; less than the one wanted. */
+  touching: ExactLength;
 }
 
 export type Fitted = { ok: true; row: FittedRow } | { ok: false; problem: Problem };
@@ -32,8 +35,9 @@ const LEAST_IN_LOOP = 3;
  * Fits evenly spaced holes to a length.
  *
  * Keeping the pitch p between ends e: n = ⌊(L − 2e)/p⌋ + 1. Filling: of the pitches
- * (L − 2e)/k the nearest to p. A loop: of the pitches L/n the nearest. Where the
- * middle is to fall on a hole the count is odd, between two it is even. Derived here.
+ * (L − 2e)/k the nearest to p. A loop: of the pitches L/n the nearest. Neither comes
+ * down to half the pitch, nor to where holes touch. Where the middle is to fall on a
+ * hole the count is odd, between two it is even. Derived here.
  */
 export function fitRow(input: FitInput): Fitted {
   const { length, pitch, end, fit } = input;
@@ -44,15 +48,9 @@ export function fitRow(input: FitInput): Fitted {
     return { ok: false, problem: { kind: 'ends-too-long', field: 'end', room: length, needed } };
   }
   const spaces = fit === 'fill' ? fillSpaces(room, input) : keptSpaces(room, input);
-  if (spaces === undefined) {
-    const needed = exactLength(2 * end + pitch);
-    return { ok: false, problem: { kind: 'does-not-fit', field: 'length', room: length, needed } };
-  }
+  if (spaces === undefined) return doesNotFit(length, 2 * end + leastRoom(input));
   if (spaces >= MOST_HOLES) return tooMany(room);
-  if (fit === 'fill') {
-    const filled = spaces === 0 ? 0 : room / spaces;
-    return rowOf(spaces, filled, spaces === 0 ? length / 2 : end, length);
-  }
+  if (fit === 'fill') return rowOf(spaces, room / spaces, end, length);
   const over = room - spaces * pitch;
   return rowOf(spaces, pitch, fit === 'split' ? end + over / 2 : end, length);
 }
@@ -81,13 +79,19 @@ function keptSpaces(room: number, { pitch, middle, fit }: FitInput): number | un
   return most > 0 ? most - 1 : undefined;
 }
 
-function fillSpaces(room: number, { pitch, middle }: FitInput): number | undefined {
+function fillSpaces(room: number, { pitch, middle, touching }: FitInput): number | undefined {
   const near = Math.floor(room / pitch + NOISE);
-  const possible = [near - 1, near, near + 1, near + 2].filter(
-    (spaces) => spaces >= 1 && suits(spaces, middle),
-  );
-  if (near === 0 && possible.every((spaces) => room / spaces < pitch / 2)) return undefined;
+  const possible = [near - 1, near, near + 1, near + 2].filter((spaces) => {
+    const own = room / spaces;
+    return spaces >= 1 && suits(spaces, middle) && own >= pitch / 2 && own > touching;
+  });
   return nearestPitch(possible, (spaces) => room / spaces, pitch);
+}
+
+/** What the fewest spaces that suit take, where none suit what there is. */
+function leastRoom({ fit, pitch, middle, touching }: FitInput): number {
+  if (fit !== 'fill') return pitch;
+  return (middle === 'hole' ? 2 : 1) * Math.max(pitch / 2, touching + JUST_OVER);
 }
 
 function nearestPitch(
@@ -102,20 +106,25 @@ function nearestPitch(
   );
 }
 
-function fitLoop({ length, pitch, middle }: FitInput): Fitted {
+function fitLoop({ length, pitch, middle, touching }: FitInput): Fitted {
   const near = Math.floor(length / pitch);
   // A loop has no ends: what is asked for is how many holes, odd or even.
   const counts = [near - 1, near, near + 1, near + 2].filter(
-    (count) => count >= LEAST_IN_LOOP && suits(count - 1, middle),
+    (count) => count >= LEAST_IN_LOOP && suits(count - 1, middle) && length / count > touching,
   );
   const count = nearestPitch(counts, (holes) => length / holes, pitch);
   if (count === undefined || near < 2) {
-    const needed = exactLength(LEAST_IN_LOOP * pitch);
-    return { ok: false, problem: { kind: 'does-not-fit', field: 'length', room: length, needed } };
+    const fewest = suits(LEAST_IN_LOOP - 1, middle) ? LEAST_IN_LOOP : LEAST_IN_LOOP + 1;
+    return doesNotFit(length, Math.max(2 * pitch, fewest * (touching + JUST_OVER)));
   }
   if (count > MOST_HOLES) return tooMany(length);
   const own = exactLength(length / count);
   return { ok: true, row: { count, pitch: own, first: exactLength(0), last: own } };
+}
+
+function doesNotFit(room: ExactLength, least: number): Fitted {
+  const needed = exactLength(least);
+  return { ok: false, problem: { kind: 'does-not-fit', field: 'length', room, needed } };
 }
 
 function tooMany(room: number): Fitted {

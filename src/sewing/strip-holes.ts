@@ -1,10 +1,12 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import { middleOf } from './hole-place.ts';
 import { answerUnless, type Outcome, refused } from './problem.ts';
-import type { Mark, Run } from './run.ts';
-import { type HoleRow, type StripInput, stripProblems } from './strip.ts';
+import type { Mark } from './run.ts';
+import type { HoleRow, StripInput } from './strip.ts';
+import { stripProblems } from './strip-checks.ts';
 import { turnedRows } from './strip-corners.ts';
 import { type FittedRow, fitRow } from './strip-fit.ts';
+import { rowsAcross, stretchOf, touchingMargin, touchingPitch } from './strip-room.ts';
 
 /** The holes of a strip. */
 export interface StripHoles {
@@ -13,8 +15,6 @@ export interface StripHoles {
   count: number;
   /** What the pitch wanted leaves over at each end beyond the end asked for; nothing where it is filled. */
   over: { start: ExactLength; end: ExactLength };
-  /** From the start of the strip to the first hole of any row, and from the last to its end; none on a loop. */
-  ends: { start: ExactLength; end: ExactLength } | undefined;
 }
 
 /**
@@ -28,7 +28,8 @@ export interface StripHoles {
  * in the leathercraft pages of kingslan, "start from the centre".
  *
  * Problems: those of `stripProblems`, a length that nothing fits, more holes than
- * are counted, corners that are no places of the strip.
+ * are counted, rows that touch at the pitch found, corners that are no places of the
+ * strip. An answer has no holes that overlap or break an edge or a cut end.
  */
 export function stripHoles(input: StripInput): Outcome<StripHoles> {
   return answerUnless(stripProblems(input), () =>
@@ -44,43 +45,34 @@ export function usualEnd({ end, pitch }: Pick<StripInput, 'end' | 'pitch'>): Exa
 function turned(input: StripInput): Outcome<StripHoles> {
   const found = turnedRows(input, usualEnd(input));
   if (!found.ok) return refused(found.problem);
-  const { rows } = found;
-  const end = usualEnd(input);
   const none = exactLength(0);
-  return {
-    ok: true,
-    value: {
-      rows,
-      count: rows.reduce((sum, { count }) => sum + count, 0),
-      over: { start: none, end: none },
-      ends: { start: end, end },
-    },
-  };
+  return { ok: true, value: holesIn(found.rows, { start: none, end: none }) };
 }
 
 function straight(input: StripInput): Outcome<StripHoles> {
-  const { length, pitch, fit, middle, rows: wanted } = input;
+  const { length, pitch, fit, middle, margin, rows: wanted } = input;
   const end = usualEnd(input);
-  const fitted = fitRow({ length, pitch, end, fit, middle });
+  const touching = touchingPitch(input);
+  const fitted = fitRow({ length, pitch, end, fit, middle, touching });
   if (!fitted.ok) return refused(fitted.problem);
   const first = fit === 'loop' ? betweenCut(fitted.row, wanted) : fitted.row;
-  const plans =
-    wanted === 'one' ? [first] : [first, wanted === 'level' ? first : halfOn(first, input)];
-  const rows = plans.flatMap((plan, i) => (plan ? [holeRow(plan, i, input)] : []));
-  const lasts = plans.flatMap((plan) => (plan ? [plan.last] : []));
-  return {
-    ok: true,
-    value: {
-      rows,
-      count: rows.reduce((sum, { count }) => sum + count, 0),
-      over:
-        fit === 'loop'
-          ? { start: exactLength(0), end: exactLength(0) }
-          : { start: exactLength(first.first - end), end: exactLength(first.last - end) },
-      ends:
-        fit === 'loop' ? undefined : { start: first.first, end: exactLength(Math.min(...lasts)) },
-    },
-  };
+  const second = wanted === 'staggered' ? halfOn(first, input) : first;
+  if (wanted === 'staggered' && second) {
+    const under = touchingMargin(input, first.pitch);
+    if (margin >= under)
+      return refused({ kind: 'not-under', field: 'margin', under, given: margin });
+  }
+  const plans = [first, second];
+  const rows = rowsAcross(input).flatMap((across, i) => {
+    const plan = plans[i];
+    return plan ? [holeRow(plan, across, input)] : [];
+  });
+  const over = (space: number) => exactLength(fit === 'loop' ? 0 : space - end);
+  return { ok: true, value: holesIn(rows, { start: over(first.first), end: over(first.last) }) };
+}
+
+function holesIn(rows: readonly HoleRow[], over: StripHoles['over']): StripHoles {
+  return { rows, count: rows.reduce((sum, { count }) => sum + count, 0), over };
 }
 
 /** A loop is cut between holes: midway from the last to the first of them. */
@@ -105,21 +97,20 @@ function halfOn(row: FittedRow, input: StripInput): FittedRow | undefined {
   };
 }
 
-function holeRow(plan: FittedRow, row: number, input: StripInput): HoleRow {
-  const { width, margin, length, radius } = input;
-  const across = exactLength(row === 0 ? margin : width - margin);
+function holeRow(plan: FittedRow, across: ExactLength, input: StripInput): HoleRow {
   // On the flat the same length on every row; bent, longer outside and shorter inside.
-  const stretch = radius === undefined ? 1 : (radius + width / 2 - across) / radius;
+  const stretch = stretchOf(input, across);
   const marks = Array.from({ length: plan.count }, (_, i): Mark => {
     const at = exactLength((plan.first + i * plan.pitch) * stretch);
     return { at, label: String(i + 1), kind: i === (plan.count - 1) / 2 ? 'centre' : 'hole' };
   });
-  const run: Run = { datum: 'cut-end', length: Math.round(length * stretch) as Length, marks };
+  const length = Math.round(input.length * stretch) as Length;
   return {
-    runs: [run],
+    runs: [{ datum: 'cut-end', length, marks }],
     count: plan.count,
     pitches: [exactLength(plan.pitch * stretch)],
     across,
+    ends: { start: exactLength(plan.first * stretch), end: exactLength(plan.last * stretch) },
     middle: middleOf(plan.count),
   };
 }

@@ -1,6 +1,7 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import type { StripInput } from './strip.ts';
+import type { HoleRow, StripInput } from './strip.ts';
 import type { StripHoles } from './strip-holes.ts';
+import { apart, stretchOf, toCut } from './strip-room.ts';
 
 /** Where material is left between holes, or between a hole and an edge. */
 export type WebPlace = 'along' | 'rows' | 'edge' | 'end';
@@ -16,33 +17,56 @@ export interface Web {
 /** A quotient may be this much short of a diameter and still be one, in 1/8000 mm. */
 const NOISE = 1e-3;
 
+/** Holes before and after the one in a corner that may be nearest: one side's pitch may be twice the other's. */
+const NEXT_TO_CORNER: readonly (readonly [number, number])[] = [
+  [1, 1],
+  [1, 2],
+  [2, 1],
+];
+
 /** The least material between the holes of a strip and round them, hole edge to hole edge. */
-export function websOf(input: StripInput, holes: StripHoles): Web[] {
-  const { margin, hole, rows } = input;
-  const pitch = leastPitch(holes);
+export function websOf(input: StripInput, { rows: found }: StripHoles): Web[] {
+  const { width, margin, hole, rows } = input;
   const web = (place: WebPlace, clear: number): Web => ({
     place,
     clear: exactLength(clear),
     thin: clear < hole - NOISE,
   });
+  const along = found.flatMap((row) => (row.count > 1 ? neighbours(input, row) : []));
+  const ends = found.flatMap(({ across, ends: { start, end } }) =>
+    [start, end].map((space) => toCut(input, across, space / stretchOf(input, across))),
+  );
   return [
-    ...(pitch === undefined ? [] : [web('along', pitch - hole)]),
-    ...(rows === 'one' ? [] : [web('rows', betweenRows(input, pitch ?? 0) - hole)]),
-    web('edge', margin - hole / 2),
-    ...(holes.ends ? [web('end', Math.min(holes.ends.start, holes.ends.end) - hole / 2)] : []),
+    ...(along.length === 0 ? [] : [web('along', Math.min(...along) - hole)]),
+    ...(found.length < 2 ? [] : [web('rows', betweenRows(input, found) - hole)]),
+    web('edge', (rows === 'one' ? Math.min(margin, width - margin) : margin) - hole / 2),
+    web('end', Math.min(...ends) - hole / 2),
   ];
 }
 
-/** The least pitch of any row; undefined where there are only single holes. */
-function leastPitch({ rows }: StripHoles): number | undefined {
-  const pitches = rows.flatMap(({ count, pitches: own }) => (count > 1 ? own : []));
-  return pitches.length === 0 ? undefined : Math.min(...pitches);
+/** From hole to hole on a row, straight across: at each pitch, and past the hole in each corner. */
+function neighbours(input: StripInput, { pitches, across, runs }: HoleRow): number[] {
+  const stretch = stretchOf(input, across);
+  const cos = Math.cos((input.angle * Math.PI) / 180);
+  const along = pitches.map((pitch) => apart(input, [across, across], pitch / stretch));
+  const spaces = runs.map(({ marks }) => marks.length - 1);
+  const past = pitches.slice(1).flatMap((pitch, side) =>
+    NEXT_TO_CORNER.flatMap(([before, after]) => {
+      if (before > (spaces[side] ?? 0) || after > (spaces[side + 1] ?? 0)) return [];
+      const [one, other] = [before * (pitches[side] ?? 0), after * pitch];
+      return [Math.sqrt(one ** 2 + other ** 2 - 2 * one * other * cos)];
+    }),
+  );
+  return [...along, ...past];
 }
 
-function betweenRows({ width, margin, rows, corners }: StripInput, pitch: number): number {
-  const apart = width - 2 * margin;
+function betweenRows(input: StripInput, [row]: readonly HoleRow[]): number {
+  const { width, margin, rows, corners } = input;
+  const [one, other] = [margin, width - margin];
   // Along corners each row is filled by itself: anywhere two holes may stand side by side.
-  return rows === 'staggered' && corners.length === 0 ? Math.hypot(pitch / 2, apart) : apart;
+  if (!row || rows === 'level' || corners.length > 0) return other - one;
+  const pitch = (row.pitches[0] ?? 0) / stretchOf(input, row.across);
+  return apart(input, [one, other], pitch / 2);
 }
 
 /** A row punched with an iron of several teeth. */
@@ -70,7 +94,8 @@ export function strikesOf(input: StripInput, holes: StripHoles, teeth: number): 
   const pitches = holes.rows.flatMap((row) => row.pitches);
   const off = Math.max(...pitches.map((pitch) => Math.abs(pitch - input.pitch))) * (teeth - 1);
   return {
-    count: sides.reduce((sum, count) => sum + Math.ceil((count - 1) / (teeth - 1)), 0),
+    // A single hole is a strike as well.
+    count: sides.reduce((sum, count) => sum + Math.max(1, Math.ceil((count - 1) / (teeth - 1))), 0),
     off: exactLength(off),
     fits: off <= (input.hole as Length) / 4,
   };

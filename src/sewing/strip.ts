@@ -1,7 +1,5 @@
 import type { ExactLength, Length } from '../lengths/length.ts';
 import type { HolePlace } from './hole-place.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
-import type { Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
 /** The most holes on one row: no strip of an edging has more, and a list of more helps nobody. */
@@ -53,49 +51,8 @@ export interface HoleRow {
   pitches: readonly ExactLength[];
   /** From the outer edge of the strip to the centres of the holes. */
   across: ExactLength;
+  /** Along the row, from the start of the strip to the first hole and from the last to its end. */
+  ends: { start: ExactLength; end: ExactLength };
   /** Where the middle of the row is; undefined where there are corners. */
   middle: HolePlace | undefined;
-}
-
-/** What is wrong with a strip whatever is done with it. */
-export function stripProblems(input: StripInput): Problem[] {
-  const { length, width, pitch, margin, hole, end, radius, rows } = input;
-  const alone = [
-    ...mustBePositive('length', length),
-    ...mustBePositive('width', width),
-    ...mustBePositive('pitch', pitch),
-    ...mustBePositive('margin', margin),
-    ...mustBePositive('hole', hole),
-    ...(end === undefined ? [] : mustNotBeNegative('end', end)),
-    ...(radius === undefined ? [] : mustBePositive('radius', radius)),
-  ];
-  if (alone.length > 0) return alone;
-  return [
-    ...(pitch > length
-      ? [{ kind: 'too-long' as const, field: 'pitch', most: length, given: pitch }]
-      : []),
-    ...(pitch <= hole
-      ? [{ kind: 'not-over' as const, field: 'pitch', over: hole, given: pitch }]
-      : []),
-    ...acrossProblems(width, margin, hole, rows),
-    ...bendProblems(input),
-  ];
-}
-
-/** Holes must not break an edge, nor the two rows each other. */
-function acrossProblems(width: Length, margin: Length, hole: Length, rows: Rows): Problem[] {
-  const half = (hole / 2) as Length;
-  if (margin <= half) return [{ kind: 'not-over', field: 'margin', over: half, given: margin }];
-  const most = (
-    rows === 'one' ? width - half : (width - (rows === 'level' ? hole : 0)) / 2
-  ) as Length;
-  return margin >= most ? [{ kind: 'not-under', field: 'margin', under: most, given: margin }] : [];
-}
-
-/** A strip bent round less than half its width has no inner edge left. */
-function bendProblems({ radius, width, corners }: StripInput): Problem[] {
-  if (radius === undefined) return [];
-  if (corners.length > 0) return [{ kind: 'bent-and-turned', field: 'radius' }];
-  const half = (width / 2) as Length;
-  return radius <= half ? [{ kind: 'not-over', field: 'radius', over: half, given: radius }] : [];
 }

@@ -9,6 +9,16 @@ const WEBS: Readonly<Record<WebPlace, string>> = {
   end: 'Left to the cut end',
 };
 
+/** A row as it is told. */
+interface RowSaid {
+  count: number;
+  pitch: string;
+  /** From the cut end to its first hole. */
+  first: string;
+}
+
+const holes = (count: number) => (count === 1 ? 'hole' : 'holes');
+
 /** Holes along a strip. */
 export const edgingWords = {
   title: 'Edging: holes along a strip',
@@ -41,23 +51,29 @@ export const edgingWords = {
   halfPitch: 'half the pitch',
   straight: 'straight',
   none: 'none',
-  holes: 'holes',
+  holes,
   hole: 'Hole',
   row: (row: number, rows: number) => (rows === 1 ? 'Holes' : `Row ${row}`),
   side: (row: string, side: number) => `${row}, side ${side}`,
-  sentence: (rows: readonly { count: number; pitch: string }[], first: string | undefined) => {
-    const each = rows.map(({ count, pitch }, i) =>
-      rows.length === 1
-        ? `${count} holes, ${pitch} apart`
-        : `row ${i + 1}: ${count} holes, ${pitch} apart`,
-    );
+  /** On a loop the first hole is where it is cut. */
+  sentence: (rows: readonly RowSaid[], loop: boolean) => {
+    const begins = loop || rows.every(({ first }) => first === rows[0]?.first);
+    const each = rows.map(({ count, pitch, first }, i) => {
+      const row = rows.length === 1 ? '' : `row ${i + 1}: `;
+      const apart = count === 1 ? '' : `, ${pitch} apart`;
+      const start = begins ? '' : `, the first ${first} from the cut end`;
+      return `${row}${count} ${holes(count)}${apart}${start}`;
+    });
     const said = each.join('; ');
-    const begin =
-      first === undefined ? 'Cut between two holes.' : `The first is ${first} from the cut end.`;
-    return `${said.charAt(0).toUpperCase()}${said.slice(1)}. ${begin}`;
+    const begin = loop
+      ? ' Cut between two holes.'
+      : begins
+        ? ` The first is ${rows[0]?.first} from the cut end.`
+        : '';
+    return `${said.charAt(0).toUpperCase()}${said.slice(1)}.${begin}`;
   },
-  turned: (holes: number, corners: number) =>
-    `${holes} holes, one in each corner. ${corners === 1 ? 'Each side is' : 'All sides are'} filled by itself.`,
+  turned: (count: number, rows: number, staggered: boolean) =>
+    `${count} holes, one ${rows === 1 ? '' : 'of each row '}in each corner. Each side${rows === 1 ? '' : ' of each row'} is filled by itself${staggered ? ', so the rows are not staggered' : ''}.`,
   pitch: (row: string) => `${row}: hole to hole`,
   changed: (pitch: string, by: string) => `${pitch} (${by} than wanted)`,
   more: (by: string) => `${by} more`,

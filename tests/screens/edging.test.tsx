@@ -33,11 +33,40 @@ test('two staggered rows are two runs from the same end', async () => {
 
 test('a corner is drawn, and each side has its own run', async () => {
   open(edging, { length: '50', corners: '20', rows: 'level' });
-  expect(await answer()).toContain('one in each corner');
+  expect(await answer()).toContain('one of each row in each corner. Each side of each row is');
   expect(await screen.findByRole('img', { name: 'The first corner' })).toBeTruthy();
   expect(screen.queryByLabelText(/^Pitch/)).toBeNull();
   const { runs } = answerTo(edging, { length: '50', corners: '20' });
   expect(runs.map(({ name }) => name)).toEqual(['Holes, side 1', 'Holes, side 2']);
+});
+
+test('rows that begin apart are each told from the cut end', async () => {
+  open(edging, { length: '9', rows: 'level', radius: '3' });
+  expect(await answer()).toContain(
+    'Row 1: 11 holes, 0.933 cm apart, the first 0.6 cm from the cut end; row 2: 11 holes, 0.667 cm apart, the first 0.4 cm from the cut end.',
+  );
+  cleanup();
+  open(edging, { rows: 'level' });
+  expect(await answer()).toContain('row 2: 50 holes, 0.8 cm apart. The first is 0.4 cm');
+});
+
+test('a loop says how near its cut comes to a hole', async () => {
+  open(edging, { fit: 'loop', rows: 'staggered' });
+  const said = await answer();
+  expect(said).toContain('Cut between two holes.');
+  expect(said).toContain('Left to the cut end: 0.1 cm, less than one hole of 0.2 cm.');
+});
+
+test('along corners nothing is staggered, and that is said', async () => {
+  open(edging, { corners: '20', rows: 'staggered' });
+  expect(await answer()).toContain('is filled by itself, so the rows are not staggered.');
+});
+
+test('one hole is one hole', async () => {
+  open(edging, { length: '0.8', teeth: '4' });
+  const said = await answer();
+  expect(said).toMatch(/^1 +hole1 hole\. The first is 0\.4 cm/);
+  expect(said).toContain('Strikes of 4 teeth1');
 });
 
 test('iron, joins and what is left between the holes are said', async () => {
@@ -82,7 +111,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   [
     'a loop too short',
     { fit: 'loop', length: '1' },
-    /Strip, long: this needs 2\.4 cm and there is 1 cm/,
+    /Strip, long: this needs 1\.6 cm and there is 1 cm/,
   ],
   ['a bend without inside', { radius: '1' }, /Bent round a radius of: 1 cm must be more than 1 cm/],
   ['corners out of order', { corners: '20; 10' }, /Turns a corner at: .*in order/],

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { inches, type Length, mm, toInches, toMm } from '../../src/lengths/length.ts';
 import type { Fit, Middle, Rows, StripInput } from '../../src/sewing/strip.ts';
 import { stripHoles } from '../../src/sewing/strip-holes.ts';
-import { strikesOf, websOf } from '../../src/sewing/strip-material.ts';
+import { strikesOf, type WebPlace, websOf } from '../../src/sewing/strip-material.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const PLAIN: StripInput = {
@@ -119,6 +119,8 @@ describe('examples', () => {
     expect(() => strikesOf(input, holes, 1)).toThrow(RangeError);
     const filled = { ...input, length: mm(205), fit: 'fill' as const };
     expect(strikesOf(filled, solved(stripHoles(filled)), 10).fits).toBe(false);
+    const single = { ...input, length: mm(8) };
+    expect(strikesOf(single, solved(stripHoles(single)), 4).count).toBe(1);
   });
 
   test('material left: two holes of 2 mm, 6 mm apart and 6 mm from the end leave 4 and 5', () => {
@@ -148,6 +150,99 @@ describe('examples', () => {
   });
 });
 
+describe('what is left where it is least (derived here)', () => {
+  const clearOf = (set: Partial<StripInput>, place: WebPlace) => {
+    const input = { ...PLAIN, ...set };
+    const web = websOf(input, solved(stripHoles(input))).find((one) => one.place === place);
+    return web && { ...web, clear: toMm(web.clear) };
+  };
+
+  test('past the hole in a corner of 30°, by the cosine rule', () => {
+    const set = { corners: [mm(200)], angle: 30 };
+    const [one = 0, two = 0] = (solved(stripOf(set)).rows[0]?.pitches ?? []).map(toMm);
+    const past = Math.sqrt(one ** 2 + two ** 2 - 2 * one * two * Math.cos(Math.PI / 6));
+    expect(past).toBeLessThan(5);
+    expect(clearOf(set, 'along')?.clear).toBeCloseTo(past - 2, 6);
+    expect(clearOf({ ...set, angle: 90 }, 'along')?.clear).toBeGreaterThan(5.5);
+  });
+
+  test('one row nearer to the far edge: 1.5 of 20 less half a hole', () => {
+    expect(clearOf({ margin: mm(18.5) }, 'edge')).toMatchObject({ clear: 0.5, thin: true });
+  });
+
+  test('a loop is cut, too: between two holes, or a quarter of a pitch from two rows', () => {
+    expect(clearOf({ fit: 'loop', pitch: mm(5) }, 'end')).toMatchObject({ clear: 1.5, thin: true });
+    const staggered = { fit: 'loop' as const, rows: 'staggered' as const };
+    expect(clearOf(staggered, 'end')).toMatchObject({ clear: 1, thin: true });
+  });
+
+  test('bent, on the inner row: 5 on the middle line are 25/6 there', () => {
+    const set = { length: mm(90), rows: 'level' as const, radius: mm(30) };
+    const { rows } = solved(stripOf(set));
+    expect(rows.map(({ ends }) => toMm(ends.start))).toEqual([
+      expect.closeTo(35 / 6, 9),
+      expect.closeTo(25 / 6, 9),
+    ]);
+    // Straight across to a cut towards the centre: 25·sin(1/6).
+    expect(clearOf(set, 'end')?.clear).toBeCloseTo(25 * Math.sin(1 / 6) - 1, 6);
+    const thin = {
+      ...set,
+      length: mm(42),
+      pitch: mm(9.5),
+      hole: mm(3),
+      margin: mm(6),
+      radius: mm(34),
+      fit: 'far-end' as const,
+    };
+    expect(clearOf(thin, 'end')?.thin).toBe(true);
+  });
+
+  test('rows that stagger away to one have nothing between them', () => {
+    const single = { length: mm(9), rows: 'staggered' as const, end: mm(4) };
+    expect(solved(stripOf(single)).rows).toHaveLength(1);
+    expect(clearOf(single, 'rows')).toBeUndefined();
+  });
+});
+
+describe('what is offered instead is taken', () => {
+  const fieldOf = (set: Partial<StripInput>) => {
+    const outcome = stripOf(set);
+    if (outcome.ok) throw new Error('there is an answer');
+    return outcome.problems[0];
+  };
+
+  test('the least a loop needs: two pitches, but three holes that do not touch', () => {
+    expect(fieldOf({ length: mm(15), fit: 'loop' })).toMatchObject({ needed: mm(16) });
+    expect(solved(stripOf({ length: mm(16), fit: 'loop' })).count).toBe(3);
+    const tight = { length: mm(10), pitch: mm(4.9), hole: mm(4), margin: mm(10), width: mm(30) };
+    const { needed } = fieldOf({ ...tight, fit: 'loop' }) as { needed: Length };
+    expect(toMm(needed)).toBeCloseTo(12.03, 9);
+    expect(stripOf({ ...tight, fit: 'loop', length: needed }).ok).toBe(true);
+  });
+
+  test('the first and the last place of a corner', () => {
+    const first = fieldOf({ corners: [mm(0)] }) as { least: Length; most: Length };
+    // The mitre of 20 at a right angle; 4, half a pitch and 5 are less.
+    expect([first.least, first.most].map(toMm)).toEqual([20, 380]);
+    for (const at of [first.least, first.most]) {
+      expect(stripOf({ corners: [at] }).ok).toBe(true);
+    }
+    const sides = [mm(100), mm(140)];
+    expect(stripOf({ length: mm(240), corners: sides }).ok).toBe(true);
+  });
+
+  test('a radius once round', () => {
+    const { least } = fieldOf({ radius: mm(30) }) as { least: Length };
+    expect(toMm(least)).toBeCloseTo(400 / (2 * Math.PI), 9);
+    expect(stripOf({ radius: Math.ceil(least) as Length }).ok).toBe(true);
+    expect(fieldsOf(stripOf({ radius: mm(30), fit: 'loop' }))).toEqual(['radius']);
+  });
+
+  test('a corner given twice is said to be', () => {
+    expect(fieldOf({ corners: [mm(100), mm(100)] })?.kind).toBe('twice');
+  });
+});
+
 describe('refused, with the field', () => {
   const WRONG: [string, Partial<StripInput>, string][] = [
     ['a pitch longer than the strip', { pitch: mm(500) }, 'pitch'],
@@ -155,6 +250,47 @@ describe('refused, with the field', () => {
     ['holes that break the edge', { margin: mm(1) }, 'margin'],
     ['holes that break the other edge', { margin: mm(19.5) }, 'margin'],
     ['rows that pass each other', { margin: mm(9.5), rows: 'level' }, 'margin'],
+    ['staggered rows that touch', { margin: mm(9.9), pitch: mm(3), rows: 'staggered' }, 'margin'],
+    [
+      'staggered rows side by side along corners',
+      { margin: mm(9.9), rows: 'staggered', corners: [mm(200)] },
+      'margin',
+    ],
+    ['a hole on the cut end', { end: mm(0) }, 'end'],
+    ['a hole that breaks the cut end', { end: mm(1) }, 'end'],
+    [
+      'a pitch that filling brings below the punch',
+      { length: mm(11), pitch: mm(3), end: mm(4.7), fit: 'fill' },
+      'length',
+    ],
+    [
+      'holes that touch on the inner row of a bend',
+      {
+        length: mm(34),
+        radius: mm(11),
+        margin: mm(3),
+        hole: mm(3),
+        rows: 'level',
+      },
+      'pitch',
+    ],
+    [
+      'a staggered loop that no straight cut passes',
+      { fit: 'loop', pitch: mm(4), rows: 'staggered' },
+      'pitch',
+    ],
+    [
+      'holes that touch across a sharp corner',
+      { corners: [mm(200)], angle: 20, hole: mm(3), margin: mm(6) },
+      'pitch',
+    ],
+    [
+      'sides that cross each other',
+      { length: mm(600), corners: [mm(250), mm(400)], angle: 40 },
+      'corners',
+    ],
+    ['a cut end in the mitre of a corner', { corners: [mm(100)], angle: 20 }, 'corners'],
+    ['no room for a corner', { length: mm(30), corners: [mm(15)] }, 'length'],
     ['nothing of width', { width: mm(0) }, 'width'],
     ['ends that leave nothing', { end: mm(201) }, 'end'],
     ['a loop of one hole', { length: mm(15), fit: 'loop' }, 'length'],
@@ -238,11 +374,13 @@ describe('laws', () => {
         const { count = 0, pitches } = outcome.value.rows[0] ?? {};
         const off = Math.abs((pitches?.[0] ?? 0) - input.pitch);
         const end = input.end ?? input.pitch / 2;
+        const touching = input.hole * (fit === 'loop' && input.rows === 'staggered' ? 2 : 1);
         const parity = { any: undefined, hole: 1, between: 0 }[input.middle];
         // Brute force over every count.
         for (let n = fit === 'loop' ? 3 : 2; n < 2000; n++) {
           if (parity !== undefined && n % 2 !== parity) continue;
           const own = fit === 'loop' ? input.length / n : (input.length - 2 * end) / (n - 1);
+          if (own <= touching) break;
           expect(Math.abs(own - input.pitch), `${n} instead of ${count}`).toBeGreaterThan(
             off - 0.01,
           );

@@ -24,7 +24,7 @@ export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench
   const strikes = teeth === undefined ? undefined : strikesOf(strip, holes, teeth);
   const joins = joinLine(input, holes, bench);
   return {
-    headline: { number: String(holes.count), after: words.holes },
+    headline: { number: String(holes.count), after: words.holes(holes.count) },
     sentence: sentence(strip, holes, bench),
     lines: [
       ...pitchLines(strip, holes, show),
@@ -50,13 +50,15 @@ export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench
   };
 }
 
-function sentence(strip: StripInput, { rows, count, ends }: StripHoles, bench: Bench): string {
-  if (strip.corners.length > 0) return words.turned(count, strip.corners.length);
+function sentence({ corners, rows: wanted, fit }: StripInput, holes: StripHoles, bench: Bench) {
+  const { rows, count } = holes;
+  if (corners.length > 0) return words.turned(count, rows.length, wanted === 'staggered');
   const each = rows.map((row) => ({
     count: row.count,
     pitch: exactly(row.pitches[0] ?? exactLength(0), bench),
+    first: onTape(row.ends.start, bench),
   }));
-  return words.sentence(each, ends && onTape(ends.start, bench));
+  return words.sentence(each, fit === 'loop');
 }
 
 function pitchLines({ pitch }: StripInput, { rows }: StripHoles, show: Show): Line[] {

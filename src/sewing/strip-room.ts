@@ -1,0 +1,74 @@
+import { type ExactLength, exactLength } from '../lengths/length.ts';
+import type { StripInput } from './strip.ts';
+
+/** This much over touching, a hundredth of a millimetre, holes are shown to be apart. */
+export const JUST_OVER = 80;
+
+/** From the outer edge of the strip to each row. */
+export function rowsAcross({ rows, margin, width }: StripInput): ExactLength[] {
+  return rows === 'one' ? [margin] : [margin, exactLength(width - margin)];
+}
+
+/** Bent flat round R, a row at a from the outer edge of a strip W wide lies at R + W/2 − a. */
+function lineOf(radius: number, { width }: StripInput, across: number): number {
+  return radius + width / 2 - across;
+}
+
+/** A row's own length for each length of the strip: more outside a bend, less inside. */
+export function stretchOf(strip: StripInput, across: number): number {
+  return strip.radius === undefined ? 1 : lineOf(strip.radius, strip, across) / strip.radius;
+}
+
+/** From hole to hole, centre to centre and straight across, so far apart along the strip. */
+export function apart(strip: StripInput, [one, other]: [number, number], along: number): number {
+  const { radius } = strip;
+  if (radius === undefined) return Math.hypot(along, one - other);
+  const lines = lineOf(radius, strip, one) * lineOf(radius, strip, other);
+  return Math.hypot(one - other, 2 * Math.sqrt(lines) * Math.sin(along / radius / 2));
+}
+
+/** From a hole to a square cut so far from it along the strip. */
+export function toCut(strip: StripInput, across: number, along: number): number {
+  const { radius } = strip;
+  if (radius === undefined) return along;
+  // Past a quarter of the way round, what is nearest is farther than straight in.
+  return lineOf(radius, strip, across) * Math.sin(Math.min(along / radius, Math.PI / 2));
+}
+
+/** Half a hole, as much of the strip's length as it takes: where it is bent, on the innermost row. */
+export function halfHole(strip: StripInput): number {
+  const { radius, hole } = strip;
+  if (radius === undefined) return hole / 2;
+  const innermost = lineOf(radius, strip, Math.max(...rowsAcross(strip)));
+  return radius * Math.asin(hole / 2 / innermost);
+}
+
+/** From a corner as far as the mitre goes, at so much from the outer edge. */
+export function backOf(across: number, angle: number): number {
+  return across / Math.tan((angle * Math.PI) / 360);
+}
+
+/**
+ * The pitch along the strip at which holes touch. A loop is cut between two holes,
+ * of staggered rows a quarter of a pitch from both. At a corner sharper than 60° the
+ * holes before and after the one in it are the nearest: 2·p·sin(φ/2) apart.
+ */
+export function touchingPitch(strip: StripInput): ExactLength {
+  const { corners, angle, fit, rows } = strip;
+  if (corners.length > 0) {
+    return exactLength(strip.hole / Math.min(1, 2 * Math.sin((angle * Math.PI) / 360)));
+  }
+  return exactLength(halfHole(strip) * (fit === 'loop' && rows === 'staggered' ? 4 : 2));
+}
+
+/**
+ * The margin at which staggered rows of this pitch touch. With a = W/2 − m, two holes
+ * half a pitch on are √(4a² + p²/4) apart; bent, with s = sin(p/4R), it is
+ * √(4a²(1 − s²) + 4R²s²). Derived here.
+ */
+export function touchingMargin({ width, hole, radius }: StripInput, pitch: number): ExactLength {
+  const sin = radius === undefined ? 0 : Math.sin(pitch / 4 / radius);
+  const along = radius === undefined ? pitch / 4 : radius * sin;
+  const squared = (hole ** 2 / 4 - along ** 2) / (1 - sin ** 2);
+  return exactLength(width / 2 - Math.sqrt(Math.max(0, squared)));
+}
