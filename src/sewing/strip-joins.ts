@@ -5,14 +5,14 @@ export interface JoinInput {
   length: Length;
   /** Of the pieces there are to make it from. */
   stock: Length;
-  /** Centres of all holes of all rows, from the cut end, in any order. */
+  /** Centres of all holes of all rows, along the strip from the cut end, in any order. */
   holes: readonly ExactLength[];
-  /** Diameter of the punch. */
-  hole: Length;
-  /** Corners and crossings, where there must be no join. */
-  avoid: readonly Length[];
-  /** How far from those a join has to be. */
-  clear: Length;
+  /** Along the strip, from a hole's centre to where it ends. */
+  half: number;
+  /** And to where one diameter of leather is left beyond it. */
+  sound: number;
+  /** Corners and crossings, where there must be no join, and how far from them it has to be. */
+  avoid: readonly { at: Length; clear: ExactLength }[];
 }
 
 export interface Joins {
@@ -23,13 +23,19 @@ export interface Joins {
   thin: boolean;
 }
 
+/** Pieces are evened out to a tenth of a millimetre. */
+const LEVEL = 800;
 /** A join somewhere may cost this many pieces before the search gives up. */
 const MOST_PIECES = 1000;
 
+/** Sums of quotients may be this much off, in 1/8000 mm. */
+const NOISE = 1e-3;
+
 /**
  * Places to join a strip from pieces of a stock length: midway between neighbouring
- * holes, away from corners and crossings, in as few pieces as can be and as even as
- * the holes allow. Undefined where no such place can be reached. Derived here.
+ * holes and through none, away from corners and crossings, in as few pieces as can be
+ * and as even as the holes allow. Undefined where no such place can be reached.
+ * Derived here.
  */
 export function joinsOf(input: JoinInput): Joins | undefined {
   if (input.length <= input.stock) return { at: [], pieces: 1, thin: false };
@@ -43,19 +49,17 @@ interface Place {
   thin: boolean;
 }
 
-function placesFor({ length, holes, hole, avoid, clear }: JoinInput): Place[] {
+function placesFor({ holes, half, sound, avoid }: JoinInput): Place[] {
   const sorted = [...holes].sort((one, other) => one - other);
-  const places: Place[] = [];
-  for (const [i, at] of sorted.entries()) {
-    const next = sorted[i + 1];
-    if (next === undefined || next === at) continue;
-    const middle = (at + next) / 2;
-    if (middle <= 0 || middle >= length) continue;
-    if (avoid.some((place) => Math.abs(place - middle) < clear)) continue;
-    // Centre to cut: half a hole, and one diameter of leather beyond it.
-    places.push({ at: middle, thin: middle - at < 1.5 * hole });
-  }
-  return places;
+  return sorted.slice(1).flatMap((next, i) => {
+    const before = sorted[i] as number;
+    const at = (before + next) / 2;
+    const room = at - before;
+    // Holes of two rows at one place, or nearly, leave nothing between them.
+    if (room <= half + NOISE) return [];
+    if (avoid.some((place) => Math.abs(place.at - at) < place.clear - NOISE)) return [];
+    return [{ at, thin: room < sound - NOISE }];
+  });
 }
 
 function planned({ length, stock }: JoinInput, places: readonly Place[]): Joins | undefined {
@@ -63,7 +67,8 @@ function planned({ length, stock }: JoinInput, places: readonly Place[]): Joins 
   if (!fewest) return undefined;
   const pieces = fewest.length + 1;
   const even = evenly(length, pieces, places);
-  const chosen = even && longest(length, even) <= stock ? even : fewest;
+  const chosen =
+    even && longest(length, even) <= stock ? even : levelled(length, stock, places, fewest);
   return {
     at: chosen.map(({ at }) => exactLength(at)),
     pieces,
@@ -75,13 +80,39 @@ function planned({ length, stock }: JoinInput, places: readonly Place[]): Joins 
 function farthest(length: number, stock: number, places: readonly Place[]): Place[] | undefined {
   const joins: Place[] = [];
   let from = 0;
-  while (length - from > stock) {
-    const next = places.filter(({ at }) => at > from && at - from <= stock).at(-1);
-    if (!next || joins.length >= MOST_PIECES) return undefined;
-    joins.push(next);
-    from = next.at;
+  let reached: Place | undefined;
+  for (const place of [...places, { at: length, thin: false }]) {
+    if (place.at - from > stock + NOISE) {
+      if (!reached || joins.length >= MOST_PIECES) return undefined;
+      joins.push(reached);
+      from = reached.at;
+      if (place.at - from > stock + NOISE) return undefined;
+    }
+    reached = place;
   }
   return joins;
+}
+
+/** As many pieces, the longest of them as short as it can be. */
+function levelled(
+  length: number,
+  stock: number,
+  places: readonly Place[],
+  fewest: readonly Place[],
+): readonly Place[] {
+  let best = fewest;
+  let [short, long] = [length / (fewest.length + 1), stock];
+  while (long - short > LEVEL) {
+    const tried = (short + long) / 2;
+    const plan = farthest(length, tried, places);
+    if (plan && plan.length <= fewest.length) {
+      best = plan;
+      long = tried;
+    } else {
+      short = tried;
+    }
+  }
+  return best;
 }
 
 function evenly(length: number, pieces: number, places: readonly Place[]): Place[] | undefined {

@@ -35,12 +35,21 @@ export function toCut(strip: StripInput, across: number, along: number): number 
   return lineOf(radius, strip, across) * Math.sin(Math.min(along / radius, Math.PI / 2));
 }
 
-/** Half a hole, as much of the strip's length as it takes: where it is bent, on the innermost row. */
-export function halfHole(strip: StripInput): number {
-  const { radius, hole } = strip;
-  if (radius === undefined) return hole / 2;
+/**
+ * How far along the strip a cut is so far from a hole: where it is bent, from one on
+ * the innermost row, and nowhere when that row's radius is less.
+ */
+export function alongFor(strip: StripInput, distance: number): number {
+  const { radius } = strip;
+  if (radius === undefined) return distance;
   const innermost = lineOf(radius, strip, Math.max(...rowsAcross(strip)));
-  return radius * Math.asin(hole / 2 / innermost);
+  if (distance > innermost) return Number.POSITIVE_INFINITY;
+  return radius * Math.asin(distance / innermost);
+}
+
+/** Half a hole, as much of the strip's length as it takes. */
+export function halfHole(strip: StripInput): number {
+  return alongFor(strip, strip.hole / 2);
 }
 
 /** From a corner as far as the mitre goes, at so much from the outer edge. */

@@ -116,6 +116,21 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   ['a bend without inside', { radius: '1' }, /Bent round a radius of: 1 cm must be more than 1 cm/],
   ['corners out of order', { corners: '20; 10' }, /Turns a corner at: .*in order/],
   ['an iron of one tooth', { teeth: '1' }, /Teeth of the iron: give a number from 2 to 30/],
+  [
+    'a crossing past the end',
+    { stock: '15', crossings: '5; 50' },
+    /Crossed at: 50 cm lies outside; give a place from 0 cm to 40 cm/,
+  ],
+  [
+    'a crossing before the start',
+    { stock: '15', crossings: '0 - 2' },
+    /Crossed at: −2 cm lies outside/,
+  ],
+  [
+    'a crossing on the joint that closes a loop',
+    { stock: '15', fit: 'loop', crossings: '2 mm' },
+    /Crossed at: 0\.2 cm lies outside; give a place from 2 cm to 38 cm/,
+  ],
   ['no pieces', { stock: '0' }, /To join from pieces of: give more than nothing/],
 ];
 

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import type { Length } from '../../src/lengths/length.ts';
 import type { Fit, HoleRow, Middle, Rows, StripInput } from '../../src/sewing/strip.ts';
 import { stripHoles } from '../../src/sewing/strip-holes.ts';
+import { stripJoins } from '../../src/sewing/strip-joined.ts';
 import { websOf } from '../../src/sewing/strip-material.ts';
 import { placedHoles, planeOf, toSegment } from './strip-plane.ts';
 
@@ -114,6 +115,41 @@ test.each([
       const end = least(holes.flatMap((hole) => cuts.map((cut) => toSegment(hole, cut))));
       expect(webs.get('end')).toBeLessThanOrEqual(end + NOISE);
       if (strip.radius === undefined) expect(webs.get('end')).toBeCloseTo(end, 2);
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test.each([
+  ['straight or bent', straightOrBent],
+  ['with corners', turned],
+])('%s: no join goes through a hole, a corner or a crossing', (_, strips) => {
+  const crossings = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 2 });
+  fc.assert(
+    fc.property(strips, lengths(10, 100), crossings, (strip, stock, parts) => {
+      const outcome = stripHoles(strip);
+      if (!outcome.ok) return;
+      const { rows } = outcome.value;
+      const crossed = parts.map((part) => Math.round(part * strip.length) as Length);
+      const found = stripJoins(strip, rows, stock, crossed);
+      if (!found) return;
+      const plane = planeOf(strip);
+      const holes = placedHoles(strip, rows);
+      const cuts = [0, ...found.at, strip.length];
+      for (const [i, at] of cuts.slice(1).entries()) {
+        expect(at - (cuts[i] as number)).toBeLessThanOrEqual(stock + 0.01);
+      }
+      for (const at of found.at) {
+        const side = strip.corners.filter((corner) => corner <= at).length;
+        const near = holes.filter((hole) => Math.abs(hole.side - side) <= 2);
+        const clear = Math.min(...near.map((hole) => toSegment(hole, plane.cut(at))));
+        expect(clear).toBeGreaterThan(strip.hole / 2 - NOISE);
+        const off = Math.min(
+          ...[...strip.corners, ...crossed].map((place) => Math.abs(place - at)),
+        );
+        expect(off).toBeGreaterThan(strip.width - 0.01);
+        if (!found.thin) expect(clear).toBeGreaterThan(1.5 * strip.hole - 0.01);
+      }
     }),
     { numRuns: 1000 },
   );

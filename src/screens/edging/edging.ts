@@ -4,6 +4,7 @@ import { readDraft } from '../../controls/draft.ts';
 import { roundIn } from '../../controls/draft-numbers.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { stripHoles } from '../../sewing/strip-holes.ts';
+import { joinProblems } from '../../sewing/strip-joined.ts';
 import { edgingWords as words } from '../../words/edging-words.ts';
 import { edgingAnswer } from './answer.ts';
 import { edgingFields } from './fields.ts';
@@ -30,13 +31,12 @@ export const edging: Calculation = {
     if (!input) return { ok: false, faults: read.faults };
     const outcome = stripHoles(input.strip);
     if (!outcome.ok) return refusedFor(outcome.problems);
-    const { teeth, stock } = input;
+    const { strip, teeth, stock, crossings } = input;
     if (teeth !== undefined && (teeth < TEETH.least || teeth > TEETH.most)) {
       return refusedFor([{ kind: 'out-of-range', field: 'teeth', given: teeth, ...TEETH }]);
     }
-    if (stock !== undefined && stock <= 0) {
-      return refusedFor([{ kind: 'not-positive', field: 'stock', given: stock }]);
-    }
+    const problems = joinProblems(strip, stock, crossings);
+    if (problems.length > 0) return refusedFor(problems);
     return { ok: true, answer: edgingAnswer(input, outcome.value, bench) };
   },
 };

@@ -1,9 +1,8 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Line } from '../../controls/calculation.ts';
 import { onTape } from '../../controls/tape-text.ts';
-import { exactLength } from '../../lengths/length.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
-import { joinsOf } from '../../sewing/strip-joins.ts';
+import { stripJoins } from '../../sewing/strip-joined.ts';
 import { edgingWords as words } from '../../words/edging-words.ts';
 import type { EdgingInput } from './read.ts';
 
@@ -14,22 +13,7 @@ export function joinLine(
   bench: Bench,
 ): { lines: Line[]; warnings: string[] } {
   if (stock === undefined) return { lines: [], warnings: [] };
-  const sides = [0, ...strip.corners];
-  const holes = rows.flatMap(({ runs }) =>
-    runs.flatMap(({ marks, length }, side) => {
-      // A bent row is told by its own length; a join crosses all rows at one place of the strip.
-      const stretch = strip.corners.length > 0 ? 1 : strip.length / length;
-      return marks.map(({ at }) => exactLength((sides[side] ?? 0) + at * stretch));
-    }),
-  );
-  const found = joinsOf({
-    length: strip.length,
-    stock,
-    holes,
-    hole: strip.hole,
-    avoid: [...strip.corners, ...crossings],
-    clear: strip.width,
-  });
+  const found = stripJoins(strip, rows, stock, crossings);
   if (!found) return { lines: [], warnings: [words.noJoins] };
   const at = found.at.map((place) => onTape(place, bench)).join('; ');
   const value = found.pieces === 1 ? words.onePiece : words.pieces(found.pieces, at);
