@@ -1,5 +1,6 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
+import { centre } from '../../src/screens/centre/centre.ts';
 import { edging } from '../../src/screens/edging/edging.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open, type } from './helpers.tsx';
@@ -95,6 +96,30 @@ test('what is worked out goes along to counting, to a crossing and to the lace',
     upperRows: 'staggered',
   });
   expect(carried.lacing).toMatchObject({ holes: '50', pitch: '0.8 cm', margin: '0.5' });
+});
+
+function carriedTo(id: string, set: Record<string, string>, bench = benchOf()) {
+  const draft = { ...edging.start(bench), u: bench.unit, ...set };
+  return edging.beside?.find((one) => one.id === id)?.carry?.(draft, bench);
+}
+
+test('the lace of a loop has a stitch more, round corners every stitch is the widest', () => {
+  expect(carriedTo('lacing', { fit: 'loop' })?.holes).toBe('51');
+  const corner = carriedTo('lacing', { corners: '3' });
+  // 21 mm and 361 mm in spaces near 8 mm: 7 and 8.02 (derived here).
+  expect(corner).toMatchObject({ holes: '49', pitch: '0.80222 cm' });
+  expect(corner).not.toHaveProperty('strip');
+});
+
+test('counting takes all holes round corners, and doubts none of the strip’s own numbers', () => {
+  const round = carriedTo('centre', { corners: '3' });
+  expect(round).toMatchObject({ count: '49', pitch: '', measured: '' });
+  const bench = benchOf({ unit: 'in' });
+  const set = { length: '136 1/2', pitch: '5/16', fit: 'fill' };
+  const carried = carriedTo('centre', set, bench) ?? {};
+  expect(carried).toMatchObject({ count: '437', measured: '136 3/16 in' });
+  const { warnings } = answerTo(centre, carried, bench);
+  expect(warnings).toEqual([]);
 });
 
 const WRONG: [string, Record<string, string>, RegExp][] = [

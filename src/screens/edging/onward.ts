@@ -3,30 +3,36 @@ import type { Draft } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
+import { showExact, shownText } from '../../lengths/show-length.ts';
 import { stripHoles } from '../../sewing/strip-holes.ts';
 import { edgingInput } from './read.ts';
 
-/** The first row as it is worked out; undefined while there is no answer. */
-function firstRow(draft: Draft, bench: Bench) {
+/** The strip as it is read and its first row as worked out; undefined while there is no answer. */
+function worked(draft: Draft, bench: Bench) {
   const input = edgingInput(readDraft(draft, bench), draft, bench);
   const outcome = input && stripHoles(input.strip);
-  return outcome?.ok ? outcome.value.rows[0] : undefined;
+  const row = outcome?.ok ? outcome.value.rows[0] : undefined;
+  return input && row && { strip: input.strip, row };
 }
 
-/** Counting begins with the strip's own count, pitch and length: one that was punched can be checked. */
+/** A pitch so fine that times as many holes as there may be it is still the row's length. */
+function pitchText(pitch: number, { unit, decimalMark }: Bench): string {
+  return shownText(showExact(exactLength(pitch), unit, unit === 'mm' ? 4 : 5), decimalMark);
+}
+
+/**
+ * Counting begins with the strip's own count, pitch and length: one that was punched
+ * can be checked. Round corners there is no one pitch, nor a length to measure.
+ */
 export function toCentre(draft: Draft, bench: Bench): Draft {
-  const row = firstRow(draft, bench);
-  const [run] = row?.runs ?? [];
-  const marks = run?.marks ?? [];
-  const span = exactLength((marks.at(-1)?.at ?? 0) - (marks[0]?.at ?? 0));
-  const pitch = row?.pitches[0];
-  if (!row || pitch === undefined || marks.length < 2) return {};
-  return {
-    u: bench.unit,
-    count: String(marks.length),
-    pitch: exactly(pitch, bench),
-    measured: exactly(span, bench),
-  };
+  const found = worked(draft, bench);
+  if (!found || found.row.count < 2) return {};
+  const { runs, count, pitches } = found.row;
+  const known = { u: bench.unit, count: String(count) };
+  const [run, second] = runs;
+  if (!run || second) return { ...known, pitch: '', measured: '' };
+  const span = exactLength((run.marks.at(-1)?.at ?? 0) - (run.marks[0]?.at ?? 0));
+  return { ...known, pitch: pitchText(pitches[0] ?? 0, bench), measured: exactly(span, bench) };
 }
 
 /** Both strips begin as this one. */
@@ -46,17 +52,19 @@ export function toCrossing(draft: Draft, bench: Bench): Draft {
   };
 }
 
-/** Lace for the first row. */
+/**
+ * Lace for the first row, never too short: round corners every stitch is taken for the
+ * widest, and a loop has as many stitches as holes, so its first hole is laced twice.
+ */
 export function toLacing(draft: Draft, bench: Bench): Draft {
-  const { margin = '', width = '' } = draft;
-  const row = firstRow(draft, bench);
-  const pitch = row?.pitches[0];
-  if (!row || pitch === undefined) return {};
+  const found = worked(draft, bench);
+  if (!found) return {};
+  const { strip, row } = found;
+  const closes = strip.fit === 'loop';
   return {
     u: bench.unit,
-    holes: String(row.count),
-    pitch: exactly(pitch, bench),
-    margin,
-    strip: width,
+    holes: String(row.count + (closes ? 1 : 0)),
+    pitch: pitchText(Math.max(...row.pitches), bench),
+    margin: draft.margin ?? '',
   };
 }
