@@ -78,7 +78,7 @@ export const edgingWords = {
   changed: (pitch: string, by: string) => `${pitch} (${by} than wanted)`,
   more: (by: string) => `${by} more`,
   less: (by: string) => `${by} less`,
-  left: 'Left over',
+  left: (bent: boolean) => (bent ? 'Left over, on the middle line' : 'Left over'),
   leftBoth: (each: string) => `${each} more at each end`,
   leftFar: (length: string) => `${length} more at the far end`,
   middleOf: (row: string) => `${row}: middle`,

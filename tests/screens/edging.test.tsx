@@ -23,6 +23,24 @@ test('filling the length says by how much the pitch changes', async () => {
   expect(await answer()).toMatch(/Holes: hole to hole0\.806 cm \(0\.006 cm more than wanted\)/);
 });
 
+test('what rounds to nothing is not said to be more', () => {
+  // 392.004/49 is 8.00008 mm.
+  const saidAs = (label: string, set: Record<string, string>) =>
+    answerTo(edging, set, benchOf({ unit: 'mm' })).lines.find((line) => line.label === label)
+      ?.value;
+  const set = { length: '400.004', fit: 'fill', end: '4' };
+  expect(saidAs('Holes: hole to hole', set)).toBe('8 mm');
+  expect(saidAs('Left over', { ...set, fit: 'split' })).toBeUndefined();
+  expect(saidAs('Left over', { length: '403', fit: 'far-end' })).toBe('3 mm more at the far end');
+});
+
+test('the middle is asked for only where it is the strip’s', () => {
+  const keysOf = (set: Record<string, string>) =>
+    edging.fields({ ...edging.start(benchOf()), ...set }).map(({ key }) => key);
+  expect(keysOf({})).toContain('middle');
+  expect(keysOf({ fit: 'far-end' })).not.toContain('middle');
+});
+
 test('two staggered rows are two runs from the same end', async () => {
   const { runs, headline } = answerTo(edging, { rows: 'staggered' });
   expect(headline.number).toBe('99');

@@ -2,7 +2,7 @@ import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Line, NamedRun } from '../../controls/calculation.ts';
 import { exactly, onTape } from '../../controls/tape-text.ts';
 import { stripCorner, stripPart } from '../../drawing/strip-figure.ts';
-import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
+import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
 import type { StripInput } from '../../sewing/strip.ts';
 import { type StripHoles, usualEnd } from '../../sewing/strip-holes.ts';
 import { strikesOf, websOf } from '../../sewing/strip-material.ts';
@@ -12,9 +12,6 @@ import { joinLine } from './joins.ts';
 import type { EdgingInput } from './read.ts';
 
 type Show = (x: ExactLength) => string;
-
-/** Less than a thousandth of a millimetre is nothing left over. */
-const NOTHING = 8;
 
 /** The holes of a strip as an answer. */
 export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench): Answer {
@@ -66,20 +63,21 @@ function pitchLines({ pitch }: StripInput, { rows }: StripHoles, show: Show): Li
     if (count < 2) return [];
     const row = words.row(i + 1, rows.length);
     return pitches.map((own, side) => {
-      const off = exactLength(own - pitch);
-      const by = off > 0 ? words.more(show(off)) : words.less(show(exactLength(-off)));
+      const off = show(exactLength(Math.abs(own - pitch)));
+      const by = own > pitch ? words.more(off) : words.less(off);
       const name = runs.length > 1 ? words.side(row, side + 1) : row;
-      const value = Math.abs(off) < NOTHING ? show(own) : words.changed(show(own), by);
+      const value = off === show(ZERO) ? show(own) : words.changed(show(own), by);
       return { label: words.pitch(name), value };
     });
   });
 }
 
-function leftLines({ fit, corners }: StripInput, { over }: StripHoles, show: Show): Line[] {
-  if (corners.length > 0 || over.start + over.end < NOTHING) return [];
-  const value =
-    fit === 'far-end' ? words.leftFar(show(over.end)) : words.leftBoth(show(over.start));
-  return [{ label: words.left, value }];
+function leftLines({ fit, radius }: StripInput, { over }: StripHoles, show: Show): Line[] {
+  const far = fit === 'far-end';
+  const left = show(far ? over.end : over.start);
+  if (left === show(ZERO)) return [];
+  const value = far ? words.leftFar(left) : words.leftBoth(left);
+  return [{ label: words.left(radius !== undefined), value }];
 }
 
 function middleLines({ rows }: StripHoles): Line[] {

@@ -17,12 +17,16 @@ export function isGiven(draft: Draft, key: string): boolean {
 /** The fields for what has been chosen: what always matters first. */
 export function edgingFields(draft: Draft): Field[] {
   const turned = isGiven(draft, 'corners');
-  const loop = fitOf(draft) === 'loop' && !turned;
+  const fit = fitOf(draft);
+  const loop = fit === 'loop' && !turned;
+  // With the rest at the far end the middle of the row is not that of the strip.
+  const centred = !turned && fit !== 'far-end';
   return [
     length('length'),
     length('pitch'),
     choice('rows', words.rows),
-    ...(turned ? [] : [choice('fit', words.fit), choice('middle', words.middle)]),
+    ...(turned ? [] : [choice('fit', words.fit)]),
+    ...(centred ? [choice('middle', words.middle)] : []),
     length('width'),
     length('margin'),
     length('hole'),

@@ -49,7 +49,7 @@ export function edgingInput(
     margin,
     hole,
     ...choices,
-    middle: middleOf(draft),
+    middle: shown.has('middle') ? middleOf(draft) : ('any' as const),
     angle,
     ...rest,
   };
