@@ -23,8 +23,6 @@ export interface Joins {
   thin: boolean;
 }
 
-/** Pieces are evened out to a tenth of a millimetre. */
-const LEVEL = 800;
 /** A join somewhere may cost this many pieces before the search gives up. */
 const MOST_PIECES = 1000;
 
@@ -63,77 +61,43 @@ function placesFor({ holes, half, sound, avoid }: JoinInput): Place[] {
 }
 
 function planned({ length, stock }: JoinInput, places: readonly Place[]): Joins | undefined {
-  const fewest = farthest(length, stock, places);
-  if (!fewest) return undefined;
-  const pieces = fewest.length + 1;
-  const even = evenly(length, pieces, places);
-  const chosen =
-    even && longest(length, even) <= stock ? even : levelled(length, stock, places, fewest);
+  const nearest = backward(length, stock, places);
+  if (!nearest) return undefined;
+  let from = 0;
+  const joins = nearest.map((least, i) => {
+    // What is left divided evenly, as near to it as the pieces allow.
+    const wanted = from + (length - from) / (nearest.length + 1 - i);
+    const next = places
+      .filter(({ at }) => at > from && at >= least.at && at - from <= stock + NOISE)
+      .reduce((best, place) =>
+        Math.abs(place.at - wanted) < Math.abs(best.at - wanted) ? place : best,
+      );
+    from = next.at;
+    return next;
+  });
   return {
-    at: chosen.map(({ at }) => exactLength(at)),
-    pieces,
-    thin: chosen.some(({ thin }) => thin),
+    at: joins.map(({ at }) => exactLength(at)),
+    pieces: joins.length + 1,
+    thin: joins.some(({ thin }) => thin),
   };
 }
 
-/** Each piece as long as it may be: no plan has fewer. */
-function farthest(length: number, stock: number, places: readonly Place[]): Place[] | undefined {
+/**
+ * From the far end each piece as long as it may be: no plan has fewer. From each of
+ * these joins, and from any place after it, as many pieces more reach the far end.
+ */
+function backward(length: number, stock: number, places: readonly Place[]): Place[] | undefined {
   const joins: Place[] = [];
-  let from = 0;
+  let to = length;
   let reached: Place | undefined;
-  for (const place of [...places, { at: length, thin: false }]) {
-    if (place.at - from > stock + NOISE) {
+  for (const place of [{ at: 0, thin: false }, ...places].reverse()) {
+    if (to - place.at > stock + NOISE) {
       if (!reached || joins.length >= MOST_PIECES) return undefined;
-      joins.push(reached);
-      from = reached.at;
-      if (place.at - from > stock + NOISE) return undefined;
+      joins.unshift(reached);
+      to = reached.at;
+      if (to - place.at > stock + NOISE) return undefined;
     }
     reached = place;
   }
   return joins;
-}
-
-/** As many pieces, the longest of them as short as it can be. */
-function levelled(
-  length: number,
-  stock: number,
-  places: readonly Place[],
-  fewest: readonly Place[],
-): readonly Place[] {
-  let best = fewest;
-  let [short, long] = [length / (fewest.length + 1), stock];
-  while (long - short > LEVEL) {
-    const tried = (short + long) / 2;
-    const plan = farthest(length, tried, places);
-    if (plan && plan.length <= fewest.length) {
-      best = plan;
-      long = tried;
-    } else {
-      short = tried;
-    }
-  }
-  return best;
-}
-
-function evenly(length: number, pieces: number, places: readonly Place[]): Place[] | undefined {
-  const joins: Place[] = [];
-  for (let i = 1; i < pieces; i++) {
-    const wanted = (length * i) / pieces;
-    const before = joins.at(-1)?.at ?? 0;
-    const near = places
-      .filter(({ at }) => at > before)
-      .reduce<Place | undefined>(
-        (best, place) =>
-          !best || Math.abs(place.at - wanted) < Math.abs(best.at - wanted) ? place : best,
-        undefined,
-      );
-    if (!near) return undefined;
-    joins.push(near);
-  }
-  return joins;
-}
-
-function longest(length: number, joins: readonly Place[]): number {
-  const cuts = [0, ...joins.map(({ at }) => at), length];
-  return Math.max(...cuts.slice(1).map((cut, i) => cut - (cuts[i] as number)));
 }

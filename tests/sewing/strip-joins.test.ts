@@ -101,7 +101,7 @@ describe('of a strip with its holes', () => {
   });
 });
 
-test('where the even plan has too long a piece, the longest is as short as can be', () => {
+test('pieces are as even as they can be where the nearest places are too far apart', () => {
   // Joins are left at 290, 400, 610 and 700 only: those next to thirds leave 410 between (derived here).
   const kept = [
     [145, 140],
@@ -113,6 +113,12 @@ test('where the even plan has too long a piece, the longest is as short as can b
   const avoid = kept.map(([at = 0, clear = 0]) => ({ at: mm(at), clear: mm(clear) }));
   const holes = holesEvery(10, 100, 5);
   expect(joinsOf({ ...SASH, holes, avoid })?.at.map(toMm)).toEqual([290, 610]);
+  // No scrap at the end: ten pieces of a hundred or so, not nine of 110 and one of 15.
+  const ten = { length: mm(1005), stock: mm(110), holes };
+  const cuts = [0, ...(joinsOf({ ...SASH, ...ten })?.at.map(toMm) ?? []), 1005];
+  const pieces = cuts.slice(1).map((cut, i) => cut - (cuts[i] ?? 0));
+  expect(pieces).toHaveLength(10);
+  expect(Math.min(...pieces)).toBeGreaterThanOrEqual(95);
 });
 
 test('no piece is longer than the stock, and no plan of fewer pieces exists', () => {
