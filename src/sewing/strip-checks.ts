@@ -9,13 +9,11 @@ const CORNER = { least: 20, most: 160 };
 
 /** What is wrong with a strip whatever is done with it. */
 export function stripProblems(input: StripInput): Problem[] {
-  const { length, width, pitch, margin, hole, end, radius } = input;
+  const { length, pitch, end, radius } = input;
   const alone = [
-    ...mustBePositive('length', length),
-    ...mustBePositive('width', width),
-    ...mustBePositive('pitch', pitch),
-    ...mustBePositive('margin', margin),
-    ...mustBePositive('hole', hole),
+    ...(['length', 'width', 'pitch', 'margin', 'hole'] as const).flatMap((field) =>
+      mustBePositive(field, input[field]),
+    ),
     ...(end === undefined ? [] : mustNotBeNegative('end', end)),
     ...(radius === undefined ? [] : mustBePositive('radius', radius)),
   ];

@@ -1,12 +1,13 @@
-import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { middleOf } from './hole-place.ts';
 import { answerUnless, type Outcome, refused } from './problem.ts';
 import type { Mark } from './run.ts';
 import type { HoleRow, StripInput } from './strip.ts';
 import { stripProblems } from './strip-checks.ts';
+import { cornerProblems } from './strip-corner-checks.ts';
 import { turnedRows } from './strip-corners.ts';
 import { type FittedRow, fitRow } from './strip-fit.ts';
-import { rowsAcross, stretchOf, touchingMargin, touchingPitch } from './strip-room.ts';
+import { betweenRows, leastPitch, rowsAcross, stretchOf } from './strip-room.ts';
 
 /** The holes of a strip. */
 export interface StripHoles {
@@ -43,74 +44,65 @@ export function usualEnd({ end, pitch }: Pick<StripInput, 'end' | 'pitch'>): Exa
 }
 
 function turned(input: StripInput): Outcome<StripHoles> {
-  const found = turnedRows(input, usualEnd(input));
-  if (!found.ok) return refused(found.problem);
-  const none = exactLength(0);
-  return { ok: true, value: holesIn(found.rows, { start: none, end: none }) };
+  const end = usualEnd(input);
+  return answerUnless(cornerProblems(input, end), () => {
+    const over = { start: ZERO, end: ZERO };
+    return { ok: true, value: holesIn(turnedRows(input, end), over) };
+  });
 }
 
 function straight(input: StripInput): Outcome<StripHoles> {
-  const { length, pitch, fit, middle, margin, rows: wanted } = input;
+  const { length, pitch, fit, middle, hole, rows: wanted } = input;
+  const loop = fit === 'loop';
   const end = usualEnd(input);
-  const touching = touchingPitch(input);
-  const fitted = fitRow({ length, pitch, end, fit, middle, touching });
+  const fitted = fitRow({ length, pitch, end, fit, middle, least: leastPitch(input) });
   if (!fitted.ok) return refused(fitted.problem);
-  const first = fit === 'loop' ? betweenCut(fitted.row, wanted) : fitted.row;
-  const second = wanted === 'staggered' ? halfOn(first, input) : first;
-  if (wanted === 'staggered' && second) {
-    const under = touchingMargin(input, first.pitch);
-    if (margin >= under)
-      return refused({ kind: 'not-under', field: 'margin', under, given: margin });
-  }
-  const plans = [first, second];
+  const { row } = fitted;
+  const half = row.pitch / 2;
+  const staggered = wanted === 'staggered';
+  // A loop is cut midway between two holes, of whichever row.
+  const first = exactLength(loop && staggered ? row.first / 2 : row.first);
+  const last = length - first - (row.count - 1) * row.pitch;
+  // Staggered, as many again where the strip goes on that far, as on a loop; else one less.
+  const second = loop || last - half >= end ? row.count : row.count - 1;
   const rows = rowsAcross(input).flatMap((across, i) => {
-    const plan = plans[i];
-    return plan ? [holeRow(plan, across, input)] : [];
+    const on = staggered && i === 1;
+    const count = on ? second : row.count;
+    const plan = { ...row, count, first: exactLength(on ? first + half : first) };
+    return count > 0 ? [holeRow(plan, across, input)] : [];
   });
-  const over = (space: number) => exactLength(fit === 'loop' ? 0 : space - end);
-  return { ok: true, value: holesIn(rows, { start: over(first.first), end: over(first.last) }) };
+  const beside = betweenRows(input, rows);
+  if (beside !== undefined && beside <= hole) {
+    return refused({ kind: 'overlap', field: 'margin', given: hole, pitch: beside });
+  }
+  const over = (space: number) => exactLength(loop ? 0 : space - end);
+  return { ok: true, value: holesIn(rows, { start: over(first), end: over(last) }) };
 }
 
 function holesIn(rows: readonly HoleRow[], over: StripHoles['over']): StripHoles {
   return { rows, count: rows.reduce((sum, { count }) => sum + count, 0), over };
 }
 
-/** A loop is cut between holes: midway from the last to the first of them. */
-function betweenCut(row: FittedRow, rows: StripInput['rows']): FittedRow {
-  const first = exactLength(row.pitch / (rows === 'staggered' ? 4 : 2));
-  return { ...row, first, last: exactLength(row.pitch - first) };
-}
-
-/** The second row of two staggered ones; undefined where there is no room for a hole of it. */
-function halfOn(row: FittedRow, input: StripInput): FittedRow | undefined {
-  const half = row.pitch / 2;
-  const end = usualEnd(input);
-  // As many again where the strip goes on that far, as on a loop; else one less.
-  const asMany = input.fit === 'loop' || row.last - half >= end;
-  const count = asMany ? row.count : row.count - 1;
-  if (count === 0) return undefined;
-  return {
-    count,
-    pitch: row.pitch,
-    first: exactLength(row.first + half),
-    last: exactLength(row.last + (asMany ? -half : half)),
-  };
-}
-
-function holeRow(plan: FittedRow, across: ExactLength, input: StripInput): HoleRow {
+function holeRow(
+  { count, pitch, first }: FittedRow,
+  across: ExactLength,
+  input: StripInput,
+): HoleRow {
   // On the flat the same length on every row; bent, longer outside and shorter inside.
   const stretch = stretchOf(input, across);
-  const marks = Array.from({ length: plan.count }, (_, i): Mark => {
-    const at = exactLength((plan.first + i * plan.pitch) * stretch);
-    return { at, label: String(i + 1), kind: i === (plan.count - 1) / 2 ? 'centre' : 'hole' };
+  const own = (x: number) => exactLength(x * stretch);
+  const marks = Array.from({ length: count }, (_, i): Mark => {
+    const kind = i === (count - 1) / 2 ? 'centre' : 'hole';
+    return { at: own(first + i * pitch), label: String(i + 1), kind };
   });
-  const length = Math.round(input.length * stretch) as Length;
+  const length = Math.round(own(input.length)) as Length;
+  const last = input.length - first - (count - 1) * pitch;
   return {
     runs: [{ datum: 'cut-end', length, marks }],
-    count: plan.count,
-    pitches: [exactLength(plan.pitch * stretch)],
+    count,
+    pitches: [own(pitch)],
     across,
-    ends: { start: exactLength(plan.first * stretch), end: exactLength(plan.last * stretch) },
-    middle: middleOf(plan.count),
+    ends: { start: own(first), end: own(last) },
+    middle: middleOf(count),
   };
 }

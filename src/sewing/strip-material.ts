@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import type { HoleRow, StripInput } from './strip.ts';
 import type { StripHoles } from './strip-holes.ts';
-import { apart, stretchOf, toCut } from './strip-room.ts';
+import { apart, betweenRows, stretchOf, toCut } from './strip-room.ts';
 
 /** Where material is left between holes, or between a hole and an edge. */
 export type WebPlace = 'along' | 'rows' | 'edge' | 'end';
@@ -17,7 +17,7 @@ export interface Web {
 /** A quotient may be this much short of a diameter and still be one, in 1/8000 mm. */
 const NOISE = 1e-3;
 
-/** Holes before and after the one in a corner that may be nearest: one side's pitch may be twice the other's. */
+/** Holes before and after the one in a corner that may be nearest: a side's pitch may be twice the next one's. */
 const NEXT_TO_CORNER: readonly (readonly [number, number])[] = [
   [1, 1],
   [1, 2],
@@ -32,41 +32,36 @@ export function websOf(input: StripInput, { rows: found }: StripHoles): Web[] {
     clear: exactLength(clear),
     thin: clear < hole - NOISE,
   });
+  const beside = betweenRows(input, found);
   const along = found.flatMap((row) => (row.count > 1 ? neighbours(input, row) : []));
   const ends = found.flatMap(({ across, ends: { start, end } }) =>
     [start, end].map((space) => toCut(input, across, space / stretchOf(input, across))),
   );
   return [
     ...(along.length === 0 ? [] : [web('along', Math.min(...along) - hole)]),
-    ...(found.length < 2 ? [] : [web('rows', betweenRows(input, found) - hole)]),
+    ...(beside === undefined ? [] : [web('rows', beside - hole)]),
     web('edge', (rows === 'one' ? Math.min(margin, width - margin) : margin) - hole / 2),
     web('end', Math.min(...ends) - hole / 2),
   ];
 }
 
 /** From hole to hole on a row, straight across: at each pitch, and past the hole in each corner. */
-function neighbours(input: StripInput, { pitches, across, runs }: HoleRow): number[] {
+function neighbours(input: StripInput, { pitches, across }: HoleRow): number[] {
   const stretch = stretchOf(input, across);
   const cos = Math.cos((input.angle * Math.PI) / 180);
-  const along = pitches.map((pitch) => apart(input, [across, across], pitch / stretch));
-  const spaces = runs.map(({ marks }) => marks.length - 1);
-  const past = pitches.slice(1).flatMap((pitch, side) =>
-    NEXT_TO_CORNER.flatMap(([before, after]) => {
-      if (before > (spaces[side] ?? 0) || after > (spaces[side + 1] ?? 0)) return [];
-      const [one, other] = [before * (pitches[side] ?? 0), after * pitch];
-      return [Math.sqrt(one ** 2 + other ** 2 - 2 * one * other * cos)];
-    }),
-  );
-  return [...along, ...past];
+  return pitches.flatMap((pitch, side) => {
+    const before = pitches[side - 1];
+    const past = before === undefined ? [] : NEXT_TO_CORNER;
+    return [
+      apart(input, [across, across], pitch / stretch),
+      ...past.map(([back, on]) => thirdSide(back * (before ?? 0), on * pitch, cos)),
+    ];
+  });
 }
 
-function betweenRows(input: StripInput, [row]: readonly HoleRow[]): number {
-  const { width, margin, rows, corners } = input;
-  const [one, other] = [margin, width - margin];
-  // Along corners each row is filled by itself: anywhere two holes may stand side by side.
-  if (!row || rows === 'level' || corners.length > 0) return other - one;
-  const pitch = (row.pitches[0] ?? 0) / stretchOf(input, row.across);
-  return apart(input, [one, other], pitch / 2);
+/** By the cosine rule. */
+function thirdSide(one: number, other: number, cos: number): number {
+  return Math.sqrt(one ** 2 + other ** 2 - 2 * one * other * cos);
 }
 
 /** A row punched with an iron of several teeth. */

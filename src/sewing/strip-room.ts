@@ -1,8 +1,8 @@
 import { type ExactLength, exactLength } from '../lengths/length.ts';
-import type { StripInput } from './strip.ts';
+import type { HoleRow, StripInput } from './strip.ts';
 
 /** This much over touching, a hundredth of a millimetre, holes are shown to be apart. */
-export const JUST_OVER = 80;
+const JUST_OVER = 80;
 
 /** From the outer edge of the strip to each row. */
 export function rowsAcross({ rows, margin, width }: StripInput): ExactLength[] {
@@ -70,14 +70,17 @@ export function touchingPitch(strip: StripInput): ExactLength {
   return exactLength(halfHole(strip) * (fit === 'loop' && rows === 'staggered' ? 4 : 2));
 }
 
-/**
- * The margin at which staggered rows of this pitch touch. With a = W/2 − m, two holes
- * half a pitch on are √(4a² + p²/4) apart; bent, with s = sin(p/4R), it is
- * √(4a²(1 − s²) + 4R²s²). Derived here.
- */
-export function touchingMargin({ width, hole, radius }: StripInput, pitch: number): ExactLength {
-  const sin = radius === undefined ? 0 : Math.sin(pitch / 4 / radius);
-  const along = radius === undefined ? pitch / 4 : radius * sin;
-  const squared = (hole ** 2 / 4 - along ** 2) / (1 - sin ** 2);
-  return exactLength(width / 2 - Math.sqrt(Math.max(0, squared)));
+/** No pitch is brought below half of what was wanted, nor to where holes touch. */
+export function leastPitch(strip: StripInput): ExactLength {
+  return exactLength(Math.max(strip.pitch / 2, touchingPitch(strip) + JUST_OVER));
+}
+
+/** The least from a hole of one row to a hole of the other; undefined where there is one row. */
+export function betweenRows(strip: StripInput, rows: readonly HoleRow[]): ExactLength | undefined {
+  const [row, second] = rows;
+  if (!row || !second) return undefined;
+  // Along corners each row is filled by itself: anywhere two holes may stand side by side.
+  const staggered = strip.rows === 'staggered' && strip.corners.length === 0;
+  const pitch = (row.pitches[0] ?? 0) / stretchOf(strip, row.across);
+  return exactLength(apart(strip, [row.across, second.across], staggered ? pitch / 2 : 0));
 }

@@ -57,20 +57,11 @@ export const edgingWords = {
   side: (row: string, side: number) => `${row}, side ${side}`,
   /** On a loop the first hole is where it is cut. */
   sentence: (rows: readonly RowSaid[], loop: boolean) => {
-    const begins = loop || rows.every(({ first }) => first === rows[0]?.first);
-    const each = rows.map(({ count, pitch, first }, i) => {
-      const row = rows.length === 1 ? '' : `row ${i + 1}: `;
-      const apart = count === 1 ? '' : `, ${pitch} apart`;
-      const start = begins ? '' : `, the first ${first} from the cut end`;
-      return `${row}${count} ${holes(count)}${apart}${start}`;
-    });
-    const said = each.join('; ');
-    const begin = loop
-      ? ' Cut between two holes.'
-      : begins
-        ? ` The first is ${rows[0]?.first} from the cut end.`
-        : '';
-    return `${said.charAt(0).toUpperCase()}${said.slice(1)}.${begin}`;
+    const each = rows.map(
+      ({ count, pitch, first }, i) =>
+        `${rows.length === 1 ? '' : `Row ${i + 1}: `}${count} ${holes(count)}${count === 1 ? '' : `, ${pitch} apart`}${loop ? '' : `, the first ${first} from the cut end`}.`,
+    );
+    return `${each.join(' ')}${loop ? ' Cut between two holes.' : ''}`;
   },
   turned: (count: number, rows: number, staggered: boolean) =>
     `${count} holes, one ${rows === 1 ? '' : 'of each row '}in each corner. Each side${rows === 1 ? '' : ' of each row'} is filled by itself${staggered ? ', so the rows are not staggered' : ''}.`,

@@ -58,16 +58,20 @@ function sentence({ corners, rows: wanted, fit }: StripInput, holes: StripHoles,
   return words.sentence(each, fit === 'loop');
 }
 
+/** What each side of each row is called. */
+function named(rows: StripHoles['rows'], i: number, side: number): string {
+  const row = words.row(i + 1, rows.length);
+  return (rows[i]?.runs.length ?? 0) > 1 ? words.side(row, side + 1) : row;
+}
+
 function pitchLines({ pitch }: StripInput, { rows }: StripHoles, show: Show): Line[] {
-  return rows.flatMap(({ pitches, count, runs }, i) => {
+  return rows.flatMap(({ pitches, count }, i) => {
     if (count < 2) return [];
-    const row = words.row(i + 1, rows.length);
     return pitches.map((own, side) => {
       const off = show(exactLength(Math.abs(own - pitch)));
       const by = own > pitch ? words.more(off) : words.less(off);
-      const name = runs.length > 1 ? words.side(row, side + 1) : row;
       const value = off === show(ZERO) ? show(own) : words.changed(show(own), by);
-      return { label: words.pitch(name), value };
+      return { label: words.pitch(named(rows, i, side)), value };
     });
   });
 }
@@ -82,23 +86,19 @@ function leftLines({ fit, radius }: StripInput, { over }: StripHoles, show: Show
 
 function middleLines({ rows }: StripHoles): Line[] {
   return rows.flatMap(({ middle }, i) =>
-    middle
-      ? [{ label: words.middleOf(words.row(i + 1, rows.length)), value: words.place(middle) }]
-      : [],
+    middle ? [{ label: words.middleOf(named(rows, i, 0)), value: words.place(middle) }] : [],
   );
 }
 
 function runsOf({ width, hole }: StripInput, { rows }: StripHoles): NamedRun[] {
-  return rows.flatMap(({ runs, across }, i) => {
-    const row = words.row(i + 1, rows.length);
-    const strip = { across, width, hole };
-    return runs.map((run, side) => ({
-      name: runs.length > 1 ? words.side(row, side + 1) : row,
+  return rows.flatMap(({ runs, across }, i) =>
+    runs.map((run, side) => ({
+      name: named(rows, i, side),
       item: words.hole,
       run,
-      strip,
-    }));
-  });
+      strip: { across, width, hole },
+    })),
+  );
 }
 
 function figures(strip: StripInput, { rows }: StripHoles): NonNullable<Answer['figures']> {

@@ -7,12 +7,12 @@ import { showExact, shownText } from '../../lengths/show-length.ts';
 import { stripHoles } from '../../sewing/strip-holes.ts';
 import { edgingInput } from './read.ts';
 
-/** The strip as it is read and its first row as worked out; undefined while there is no answer. */
+/** The first row as it is worked out, and how it is fitted; undefined while there is no answer. */
 function worked(draft: Draft, bench: Bench) {
   const input = edgingInput(readDraft(draft, bench), draft, bench);
   const outcome = input && stripHoles(input.strip);
   const row = outcome?.ok ? outcome.value.rows[0] : undefined;
-  return input && row && { strip: input.strip, row };
+  return input && row && { fit: input.strip.fit, row };
 }
 
 /** A pitch so fine that times as many holes as there may be it is still the row's length. */
@@ -25,14 +25,16 @@ function pitchText(pitch: number, { unit, decimalMark }: Bench): string {
  * can be checked. Round corners there is no one pitch, nor a length to measure.
  */
 export function toCentre(draft: Draft, bench: Bench): Draft {
-  const found = worked(draft, bench);
-  if (!found || found.row.count < 2) return {};
-  const { runs, count, pitches } = found.row;
-  const known = { u: bench.unit, count: String(count) };
-  const [run, second] = runs;
-  if (!run || second) return { ...known, pitch: '', measured: '' };
-  const span = exactLength((run.marks.at(-1)?.at ?? 0) - (run.marks[0]?.at ?? 0));
-  return { ...known, pitch: pitchText(pitches[0] ?? 0, bench), measured: exactly(span, bench) };
+  const row = worked(draft, bench)?.row;
+  if (!row || row.count < 2) return {};
+  const { count, pitches } = row;
+  const pitch = pitches.length > 1 ? undefined : pitches[0];
+  return {
+    u: bench.unit,
+    count: String(count),
+    pitch: pitch ? pitchText(pitch, bench) : '',
+    measured: pitch ? exactly(exactLength((count - 1) * pitch), bench) : '',
+  };
 }
 
 /** Both strips begin as this one. */
@@ -59,11 +61,10 @@ export function toCrossing(draft: Draft, bench: Bench): Draft {
 export function toLacing(draft: Draft, bench: Bench): Draft {
   const found = worked(draft, bench);
   if (!found) return {};
-  const { strip, row } = found;
-  const closes = strip.fit === 'loop';
+  const { fit, row } = found;
   return {
     u: bench.unit,
-    holes: String(row.count + (closes ? 1 : 0)),
+    holes: String(row.count + (fit === 'loop' ? 1 : 0)),
     pitch: pitchText(Math.max(...row.pitches), bench),
     margin: draft.margin ?? '',
   };

@@ -24,34 +24,25 @@ export function edgingInput(
   const maybe = (key: string) => (shown.has(key) ? read.maybeLength(key) : undefined);
   const list = (key: string) =>
     shown.has(key) && isGiven(draft, key) ? lengthsOf(read, key, bench) : [];
-  const [length, pitch, width, margin, hole] = (
-    ['length', 'pitch', 'width', 'margin', 'hole'] as const
-  ).map((key) => read.length(key));
+  const needed = (['length', 'pitch', 'width', 'margin', 'hole'] as const).map(read.length);
   const angle = shown.has('angle') ? numberOf(read, 'angle') : 90;
   const rest = { end: maybe('end'), radius: maybe('radius'), corners: list('corners') };
   const teeth = isGiven(draft, 'teeth') ? countOf(read, 'teeth') : undefined;
   const more = { teeth, stock: maybe('stock'), crossings: list('crossings') };
   if (read.faults.length > 0 || angle === undefined) return undefined;
-  if (
-    length === undefined ||
-    pitch === undefined ||
-    width === undefined ||
-    margin === undefined ||
-    hole === undefined
-  ) {
-    return undefined;
-  }
-  const choices = { rows: rowsOf(draft), fit: shown.has('fit') ? fitOf(draft) : 'fill' } as const;
+  // What could not be read has left a fault.
+  const [length, pitch, width, margin, hole] = needed as [Length, Length, Length, Length, Length];
   const strip = {
     length,
     pitch,
     width,
     margin,
     hole,
-    ...choices,
-    middle: shown.has('middle') ? middleOf(draft) : ('any' as const),
+    rows: rowsOf(draft),
+    fit: shown.has('fit') ? fitOf(draft) : 'fill',
+    middle: shown.has('middle') ? middleOf(draft) : 'any',
     angle,
     ...rest,
-  };
+  } as const;
   return { strip, ...more };
 }
