@@ -18,7 +18,7 @@ import { backOf, leastPitch, rowsAcross } from './strip-room.ts';
 export function cornerProblems(input: StripInput, end: ExactLength): Problem[] {
   const { length, pitch, corners, width, angle } = input;
   // Each corner may round a side up by a hole.
-  if (length / pitch + corners.length >= MOST_HOLES) return [tooMany(length).problem];
+  if (length / pitch + corners.length >= MOST_HOLES) return [tooMany(length)];
   const mitre = backOf(width, angle);
   const back = backOf(Math.max(...rowsAcross(input)), angle);
   const holes = leastPitch(input);

@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength } from '../lengths/length.ts';
-import type { Problem } from './problem.ts';
+import { type Outcome, type Problem, refused } from './problem.ts';
 import { type Fit, type Middle, MOST_HOLES } from './strip.ts';
 
 /** Evenly spaced holes along a line. */
@@ -21,8 +21,6 @@ export interface FitInput {
   least: ExactLength;
 }
 
-export type Fitted = { ok: true; row: FittedRow } | { ok: false; problem: Problem };
-
 /** Sums of quotients may be this much off in the last place: less than a millionth of a pitch. */
 const NOISE = 1e-6;
 /** A loop of fewer holes has no inside. */
@@ -35,25 +33,25 @@ const LEAST_IN_LOOP = 3;
  * (L − 2e)/k the nearest to p. A loop: of the pitches L/n the nearest. Where the
  * middle is to fall on a hole the count is odd, between two it is even. Derived here.
  */
-export function fitRow(input: FitInput): Fitted {
+export function fitRow(input: FitInput): Outcome<FittedRow> {
   const { length, pitch, end, fit } = input;
   const loop = fit === 'loop';
   const evened = loop || fit === 'fill';
   const room = loop ? length : length - 2 * end;
   if (room < 0) {
     const needed = exactLength(2 * end);
-    return { ok: false, problem: { kind: 'ends-too-long', field: 'end', room: length, needed } };
+    return refused({ kind: 'ends-too-long', field: 'end', room: length, needed });
   }
   const spaces = evened ? nearestSpaces(room, input) : keptSpaces(room, input);
   if (spaces === undefined) {
     const needed = exactLength(length - room + (evened ? leastRoom(input) : pitch));
-    return { ok: false, problem: { kind: 'does-not-fit', field: 'length', room: length, needed } };
+    return refused({ kind: 'does-not-fit', field: 'length', room: length, needed });
   }
   const count = loop ? spaces : spaces + 1;
-  if (count > MOST_HOLES) return tooMany(room);
+  if (count > MOST_HOLES) return refused(tooMany(room));
   const own = evened ? room / spaces : pitch;
   const first = loop ? own / 2 : fit === 'split' ? end + (room - spaces * own) / 2 : end;
-  return { ok: true, row: { count, pitch: exactLength(own), first: exactLength(first) } };
+  return { ok: true, value: { count, pitch: exactLength(own), first: exactLength(first) } };
 }
 
 /** An odd number of spaces has its middle between two holes. */
@@ -98,7 +96,7 @@ function suitsFit(spaces: number, { fit, middle }: FitInput): boolean {
 }
 
 /** More holes than are counted. */
-export function tooMany(room: number): Extract<Fitted, { ok: false }> {
+export function tooMany(room: number): Problem {
   const least = exactLength(room / (MOST_HOLES - 1));
-  return { ok: false, problem: { kind: 'too-close', field: 'pitch', least, most: MOST_HOLES } };
+  return { kind: 'too-close', field: 'pitch', least, most: MOST_HOLES };
 }

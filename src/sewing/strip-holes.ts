@@ -56,8 +56,8 @@ function straight(input: StripInput): Outcome<StripHoles> {
   const loop = fit === 'loop';
   const end = usualEnd(input);
   const fitted = fitRow({ length, pitch, end, fit, middle, least: leastPitch(input) });
-  if (!fitted.ok) return refused(fitted.problem);
-  const { row } = fitted;
+  if (!fitted.ok) return fitted;
+  const row = fitted.value;
   const half = row.pitch / 2;
   const staggered = wanted === 'staggered';
   // A loop is cut midway between two holes, of whichever row.

@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import type { HoleRow, StripInput } from './strip.ts';
 import type { StripHoles } from './strip-holes.ts';
-import { apart, betweenRows, stretchOf, toCut } from './strip-room.ts';
+import { apart, betweenRows, stretchOf, thirdSide, toCut } from './strip-room.ts';
 
 /** Where material is left between holes, or between a hole and an edge. */
 export type WebPlace = 'along' | 'rows' | 'edge' | 'end';
@@ -26,7 +26,7 @@ const NEXT_TO_CORNER: readonly (readonly [number, number])[] = [
 
 /** The least material between the holes of a strip and round them, hole edge to hole edge. */
 export function websOf(input: StripInput, { rows: found }: StripHoles): Web[] {
-  const { width, margin, hole, rows } = input;
+  const { width, margin, hole } = input;
   const web = (place: WebPlace, clear: number): Web => ({
     place,
     clear: exactLength(clear),
@@ -40,7 +40,7 @@ export function websOf(input: StripInput, { rows: found }: StripHoles): Web[] {
   return [
     ...(along.length === 0 ? [] : [web('along', Math.min(...along) - hole)]),
     ...(beside === undefined ? [] : [web('rows', beside - hole)]),
-    web('edge', (rows === 'one' ? Math.min(margin, width - margin) : margin) - hole / 2),
+    web('edge', Math.min(margin, width - margin) - hole / 2),
     web('end', Math.min(...ends) - hole / 2),
   ];
 }
@@ -48,20 +48,15 @@ export function websOf(input: StripInput, { rows: found }: StripHoles): Web[] {
 /** From hole to hole on a row, straight across: at each pitch, and past the hole in each corner. */
 function neighbours(input: StripInput, { pitches, across }: HoleRow): number[] {
   const stretch = stretchOf(input, across);
-  const cos = Math.cos((input.angle * Math.PI) / 180);
+  const turn = (input.angle * Math.PI) / 180;
   return pitches.flatMap((pitch, side) => {
     const before = pitches[side - 1];
     const past = before === undefined ? [] : NEXT_TO_CORNER;
     return [
       apart(input, [across, across], pitch / stretch),
-      ...past.map(([back, on]) => thirdSide(back * (before ?? 0), on * pitch, cos)),
+      ...past.map(([back, on]) => thirdSide(back * (before ?? 0), on * pitch, turn)),
     ];
   });
-}
-
-/** By the cosine rule. */
-function thirdSide(one: number, other: number, cos: number): number {
-  return Math.sqrt(one ** 2 + other ** 2 - 2 * one * other * cos);
 }
 
 /** A row punched with an iron of several teeth. */

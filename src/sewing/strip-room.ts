@@ -19,12 +19,17 @@ export function stretchOf(strip: StripInput, across: number): number {
   return strip.radius === undefined ? 1 : lineOf(strip.radius, strip, across) / strip.radius;
 }
 
+/** Of a triangle with this angle between two sides: the side across from it, by the cosine rule. */
+export function thirdSide(one: number, other: number, angle: number): number {
+  // No difference of squares, which would leave nothing of what is small beside both.
+  return Math.hypot(one - other, 2 * Math.sqrt(one * other) * Math.sin(angle / 2));
+}
+
 /** From hole to hole, centre to centre and straight across, so far apart along the strip. */
 export function apart(strip: StripInput, [one, other]: [number, number], along: number): number {
   const { radius } = strip;
   if (radius === undefined) return Math.hypot(along, one - other);
-  const lines = lineOf(radius, strip, one) * lineOf(radius, strip, other);
-  return Math.hypot(one - other, 2 * Math.sqrt(lines) * Math.sin(along / radius / 2));
+  return thirdSide(lineOf(radius, strip, one), lineOf(radius, strip, other), along / radius);
 }
 
 /** From a hole to a square cut so far from it along the strip. */

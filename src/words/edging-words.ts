@@ -64,7 +64,7 @@ export const edgingWords = {
     return `${each.join(' ')}${loop ? ' Cut between two holes.' : ''}`;
   },
   turned: (count: number, rows: number, staggered: boolean) =>
-    `${count} holes, one ${rows === 1 ? '' : 'of each row '}in each corner. Each side${rows === 1 ? '' : ' of each row'} is filled by itself${staggered ? ', so the rows are not staggered' : ''}.`,
+    `${count} holes, one ${rows === 1 ? '' : 'of each row '}in each corner. Each side is filled by itself${staggered ? ', so the rows are not staggered' : ''}.`,
   pitch: (row: string) => `${row}: hole to hole`,
   changed: (pitch: string, by: string) => `${pitch} (${by} than wanted)`,
   more: (by: string) => `${by} more`,

@@ -52,7 +52,9 @@ test('two staggered rows are two runs from the same end', async () => {
 
 test('a corner is drawn, and each side has its own run', async () => {
   open(edging, { length: '50', corners: '20', rows: 'level' });
-  expect(await answer()).toContain('one of each row in each corner. Each side of each row is');
+  expect(await answer()).toContain(
+    'one of each row in each corner. Each side is filled by itself.',
+  );
   expect(await screen.findByRole('img', { name: 'The first corner' })).toBeTruthy();
   expect(screen.queryByLabelText(/^Pitch/)).toBeNull();
   const { runs } = answerTo(edging, { length: '50', corners: '20' });
