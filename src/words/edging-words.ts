@@ -84,7 +84,7 @@ export const edgingWords = {
   pieces: (pieces: number, at: string) => `${at}: ${pieces} pieces`,
   onePiece: 'no join: one piece is enough',
   noJoins:
-    'There is no place between holes that such pieces reach. Give longer ones, or fewer crossings.',
+    'There is no place between holes that such pieces reach. Give longer ones, a wider pitch, or fewer crossings.',
   thinJoin:
     'A join comes nearer to a hole than one hole’s width: join it slanted, or skive and lap it.',
   start: 'The start of the strip',

@@ -64,7 +64,7 @@ test('a corner is drawn, and each side has its own run', async () => {
 test('rows that begin apart are each told from the cut end', async () => {
   open(edging, { length: '9', rows: 'level', radius: '3' });
   expect(await answer()).toContain(
-    'Row 1: 11 holes, 0.933 cm apart, the first 0.6 cm from the cut end. Row 2: 11 holes, 0.667 cm apart, the first 0.4 cm from the cut end.',
+    'Row 1: 11 holes, 0.933 cm apart, the first 0.583 cm from the cut end. Row 2: 11 holes, 0.667 cm apart, the first 0.417 cm from the cut end.',
   );
 });
 

@@ -1,6 +1,6 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Line, NamedRun } from '../../controls/calculation.ts';
-import { exactly, onTape } from '../../controls/tape-text.ts';
+import { exactly } from '../../controls/tape-text.ts';
 import { stripCorner, stripPart } from '../../drawing/strip-figure.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
 import type { StripInput } from '../../sewing/strip.ts';
@@ -22,7 +22,7 @@ export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench
   const joins = joinLine(input, holes, bench);
   return {
     headline: { number: String(holes.count), after: words.holes(holes.count) },
-    sentence: sentence(strip, holes, bench),
+    sentence: sentence(strip, holes, show),
     lines: [
       ...pitchLines(strip, holes, show),
       ...leftLines(strip, holes, show),
@@ -47,13 +47,13 @@ export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench
   };
 }
 
-function sentence({ corners, rows: wanted, fit }: StripInput, holes: StripHoles, bench: Bench) {
+function sentence({ corners, rows: wanted, fit }: StripInput, holes: StripHoles, show: Show) {
   const { rows, count } = holes;
   if (corners.length > 0) return words.turned(count, rows.length, wanted === 'staggered');
   const each = rows.map((row) => ({
     count: row.count,
-    pitch: exactly(row.pitches[0] ?? exactLength(0), bench),
-    first: onTape(row.ends.start, bench),
+    pitch: show(row.pitches[0] ?? ZERO),
+    first: show(row.ends.start),
   }));
   return words.sentence(each, fit === 'loop');
 }
