@@ -33,7 +33,7 @@ export interface StripInput {
   rows: Rows;
   fit: Fit;
   middle: Middle;
-  /** From a cut end to the first hole, at least; half the pitch where it is not said. */
+  /** From a cut end to the first hole, at least, along the strip; half the pitch where it is not said. */
   end?: Length | undefined;
   /** Of the middle line, where the strip is bent flat. */
   radius?: Length | undefined;
