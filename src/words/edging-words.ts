@@ -39,7 +39,6 @@ export const edgingWords = {
     stock: 'To join from pieces of',
     crossings: 'Crossed at',
   },
-  rows: { one: 'One', level: 'Two, level', staggered: 'Two, staggered' },
   fit: {
     split: 'Kept, ends alike',
     'far-end': 'Kept, rest at far end',

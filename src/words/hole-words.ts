@@ -22,6 +22,7 @@ function place({ hole, beyond }: HolePlace): string {
 /** What is said of punched holes, wherever they are. */
 export const holeWords = {
   place,
+  rows: { one: 'One', level: 'Two, level', staggered: 'Two, staggered' },
   punch:
     'Punch on end grain or board, square to the leather, never towards or above the hand behind.',
 };

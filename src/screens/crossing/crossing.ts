@@ -9,7 +9,7 @@ import { upperField } from '../../sewing/crossing-checks.ts';
 import type { Crossed, StripAcross } from '../../sewing/crossing-holes.ts';
 import { crossing as workCrossing } from '../../sewing/strip-crossing.ts';
 import { crossingWords as words } from '../../words/crossing-words.ts';
-import { edgingWords } from '../../words/edging-words.ts';
+import { holeWords } from '../../words/hole-words.ts';
 import { crossingAnswer } from './answer.ts';
 
 const { length, optional, number, choice } = fieldsCalled(words.labels);
@@ -28,8 +28,8 @@ export const crossing: Calculation = {
     length('upperWidth'),
     length('margin'),
     length('upperMargin'),
-    choice('rows', edgingWords.rows),
-    choice('upperRows', edgingWords.rows),
+    choice('rows', holeWords.rows),
+    choice('upperRows', holeWords.rows),
     optional('phase', words.nothing),
     optional('upperPhase', words.nothing),
   ],
@@ -62,7 +62,7 @@ function stripOf(
   const margin = read.length(name('margin'));
   const phase = read.maybeLength(name('phase')) ?? ZERO;
   if (pitch === undefined || width === undefined || margin === undefined) return undefined;
-  return { pitch, width, margin, phase, rows: chosen(draft, name('rows'), edgingWords.rows) };
+  return { pitch, width, margin, phase, rows: chosen(draft, name('rows'), holeWords.rows) };
 }
 
 function startingDraft(bench: Bench): Draft {

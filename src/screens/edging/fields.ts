@@ -2,10 +2,11 @@ import type { Draft, Field } from '../../controls/calculation.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import type { Fit, Middle, Rows } from '../../sewing/strip.ts';
 import { edgingWords as words } from '../../words/edging-words.ts';
+import { holeWords } from '../../words/hole-words.ts';
 
 const { length, lengths, optional, optionalCount, number, choice } = fieldsCalled(words.labels);
 
-export const rowsOf = (draft: Draft): Rows => chosen(draft, 'rows', words.rows);
+export const rowsOf = (draft: Draft): Rows => chosen(draft, 'rows', holeWords.rows);
 export const fitOf = (draft: Draft): Fit => chosen(draft, 'fit', words.fit);
 export const middleOf = (draft: Draft): Middle => chosen(draft, 'middle', words.middle);
 
@@ -24,7 +25,7 @@ export function edgingFields(draft: Draft): Field[] {
   return [
     length('length'),
     length('pitch'),
-    choice('rows', words.rows),
+    choice('rows', holeWords.rows),
     ...(turned ? [] : [choice('fit', words.fit)]),
     ...(centred ? [choice('middle', words.middle)] : []),
     length('width'),
