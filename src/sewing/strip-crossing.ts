@@ -135,7 +135,8 @@ function clearPitch(input: Crossed): Crossing | undefined {
   const { upper, hole } = input;
   for (let i = 1; i <= OTHERS; i++) {
     for (const off of [-i, i]) {
-      const pitch = upper.pitch * (1 + off * OTHER_STEP);
+      // A whole number, so that it can be typed.
+      const pitch = Math.round(upper.pitch * (1 + off * OTHER_STEP));
       if (pitch <= hole) continue;
       if (tryShifts(input, pitch, 0, pitch, STEP).clashes > 0) continue;
       return bestShift(input, pitch);

@@ -17,7 +17,8 @@ export const crossingWords = {
   },
   nothing: 'nothing',
   move: 'to move the upper strip along',
-  stay: 'to move: it lies well',
+  stay: (clashes: number) =>
+    clashes === 0 ? 'to move: it lies well' : 'to move: no shift is better',
   clear: (room: string | undefined) =>
     room === undefined
       ? 'Then no hole meets another that is not shared.'

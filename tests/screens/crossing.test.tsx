@@ -1,7 +1,9 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import fc from 'fast-check';
 import { afterEach, expect, test } from 'vitest';
 import { crossing } from '../../src/screens/crossing/crossing.ts';
-import { answer, answerTo, open } from './helpers.tsx';
+import { benchOf } from '../controls/helpers.ts';
+import { answer, answerTo, open, workOn } from './helpers.tsx';
 
 afterEach(cleanup);
 
@@ -20,7 +22,8 @@ test('taking the shift leaves nothing to move', async () => {
   const { offers, headline } = answerTo(crossing, { upperPhase: '1 mm', angle: '60' });
   expect(headline.after).toContain('to move the upper strip along');
   const taken = answerTo(crossing, { angle: '60', ...offers[0]?.take });
-  expect(taken.headline.after).toBe('to move: it lies well');
+  expect(taken.headline.number).toMatchObject({ whole: '0' });
+  expect(taken.offers.filter(({ take }) => !take.upperPitch)).toEqual([]);
 });
 
 test('where no shift is clear the least bad is shown, and a pitch that is clear offered', async () => {
@@ -29,6 +32,61 @@ test('where no shift is clear the least bad is shown, and a pitch that is clear 
   expect(await answer()).toMatch(/No shift is clear\. This one has the fewest clashes: 1/);
   fireEvent.click(await screen.findByText(/Hole to hole .* on the upper strip: clear/));
   expect(await answer()).toContain('Then no hole clashes');
+});
+
+test('with nothing to move and clashes left, the headline does not say that it lies well', () => {
+  const { headline, sentence } = answerTo(crossing, { angle: '60' }, benchOf({ unit: 'mm' }));
+  expect(headline).toMatchObject({ number: { whole: '0' }, after: 'to move: no shift is better' });
+  expect(sentence).toBe('No shift is clear. This one has the fewest clashes: 2.');
+});
+
+test('a shift of next to nothing that clears the clashes is one', () => {
+  const lower = { width: '20', pitch: '10', margin: '5', rows: 'staggered', phase: '5.5' };
+  const upper = { upperWidth: '10', upperPitch: '10', upperMargin: '5', upperRows: 'one' };
+  const set = { angle: '30', hole: '2', ...lower, ...upper, upperPhase: '7.66' };
+  const { headline, sentence } = answerTo(crossing, set, benchOf({ unit: 'mm' }));
+  expect(headline.after).toBe('to move the upper strip along');
+  expect(sentence).toContain('Then no hole clashes');
+});
+
+const rows = fc.constantFrom('one', 'level', 'staggered');
+const of = (...sizes: string[]) => fc.constantFrom(...sizes);
+const sets = fc.record({
+  width: of('1/2', '5/8', '3/4', '0.8'),
+  upperWidth: of('1/2', '5/8', '3/4', '0.8'),
+  pitch: of('3/16', '1/4', '5/16', '3/8', '0.27'),
+  upperPitch: of('3/16', '1/4', '5/16', '3/8', '0.27'),
+  margin: of('1/8', '5/32', '3/16', '0.17'),
+  upperMargin: of('1/8', '5/32', '3/16', '0.17'),
+  upperPhase: of('', '1/16', '3/16', '0.1', '1/7'),
+  rows,
+  upperRows: rows,
+  angle: of('35', '60', '75', '90', '120'),
+});
+
+test('what is offered lies as it was said to, once taken', () => {
+  const lies = (draft: Record<string, string>, unit: 'in' | 'cm', label: string) =>
+    answerTo(crossing, draft, benchOf({ unit })).lines.find((line) => line.label === label)?.value;
+  fc.assert(
+    fc.property(sets, of('in', 'cm'), (set, named) => {
+      const unit = named as 'in' | 'cm';
+      const draft = Object.fromEntries(
+        // The same sizes on both benches: what counts is how the offer is written.
+        Object.entries(set).map(([key, text]) => [
+          key,
+          /angle|[rR]ows/.test(key) || text === '' ? text : `${text} in`,
+        ]),
+      );
+      const work = workOn(crossing, draft, benchOf({ unit }));
+      if (!work.ok) return;
+      for (const { take } of work.answer.offers) {
+        const taken = lies({ ...draft, ...take }, unit, 'As they lie');
+        if (take.upperPitch) expect(taken).toMatch(/, 0 clashing/);
+        else expect(taken).toBe(lies(draft, unit, 'Moved'));
+      }
+    }),
+    { numRuns: 150 },
+  );
 });
 
 const WRONG: [string, Record<string, string>, RegExp][] = [

@@ -3,7 +3,7 @@ import type { Answer, Line, Offer } from '../../controls/calculation.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { crossingFigure } from '../../drawing/crossing-figure.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { showExact } from '../../lengths/show-length.ts';
+import { showExact, shownText } from '../../lengths/show-length.ts';
 import { type Crossed, linesUnder } from '../../sewing/crossing-holes.ts';
 import type { Crossing, CrossingPlan, UpperHole } from '../../sewing/strip-crossing.ts';
 import { crossingWords as words } from '../../words/crossing-words.ts';
@@ -13,8 +13,10 @@ type Show = (x: ExactLength) => string;
 
 /** New holes listed; all of them are drawn. */
 const LISTED = 24;
-/** A shift of less is none. */
+/** A shift of less that clears nothing is none. */
 const NO_SHIFT = exactLength(400);
+/** Decimals that give any 1/8000 mm back when they are read again, in any unit. */
+const ALL_PLACES = 6;
 
 /** Two crossing strips as an answer. */
 export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench): Answer {
@@ -31,7 +33,7 @@ export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench)
         bench.unit,
         bench.unit === 'mm' ? 2 : 3,
       ),
-      after: moved ? words.move : words.stay,
+      after: moved ? words.move : words.stay(asLaid.clashes),
     },
     sentence:
       chosen.clashes === 0
@@ -43,7 +45,7 @@ export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench)
       ...(chosen.room === undefined ? [] : [{ label: words.room, value: show(chosen.room) }]),
       ...newHoleLines(fresh, show),
     ],
-    offers: offersOf(input, plan, moved, show),
+    offers: offersOf(input, plan, moved, bench),
     warnings: [
       ...(chosen.clashes > 0 ? [words.clashing(chosen.clashes)] : []),
       ...(chosen.clashes > 0 && !plan.otherPitch ? [words.noPitch] : []),
@@ -59,11 +61,8 @@ export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench)
 /** Only a shift that betters what lies there is worth the moving. */
 function movesTo(best: Crossing, asLaid: Crossing): boolean {
   const room = (one: Crossing) => one.room ?? Number.POSITIVE_INFINITY;
-  if (best.shift < NO_SHIFT) return false;
-  return (
-    best.clashes < asLaid.clashes ||
-    (best.clashes === asLaid.clashes && room(best) > room(asLaid) + NO_SHIFT)
-  );
+  if (best.clashes !== asLaid.clashes) return best.clashes < asLaid.clashes;
+  return best.shift >= NO_SHIFT && room(best) > room(asLaid) + NO_SHIFT;
 }
 
 function meetingsOf({ holes, shared, clashes }: Crossing): string {
@@ -89,31 +88,25 @@ function newHoleLines(holes: readonly UpperHole[], show: Show): Line[] {
   ];
 }
 
+/** What is taken is typed to the last digit: rounded, a clear hole may clash. */
 function offersOf(
   { upper }: Crossed,
   { best, otherPitch }: CrossingPlan,
   moved: boolean,
-  show: Show,
+  bench: Bench,
 ): Offer[] {
-  const phase = (shift: ExactLength, pitch: ExactLength) =>
-    show(exactLength((upper.phase + shift) % pitch));
+  const whole = (x: ExactLength) =>
+    shownText(showExact(x, bench.unit, ALL_PLACES), bench.decimalMark);
+  const phase = ({ shift, pitch }: Crossing) => whole(exactLength((upper.phase + shift) % pitch));
   return [
     ...(moved
-      ? [
-          {
-            words: words.takeShift(show(best.shift)),
-            take: { upperPhase: phase(best.shift, best.pitch) },
-          },
-        ]
+      ? [{ words: words.takeShift(exactly(best.shift, bench)), take: { upperPhase: phase(best) } }]
       : []),
     ...(otherPitch
       ? [
           {
-            words: words.takePitch(show(otherPitch.pitch)),
-            take: {
-              upperPitch: show(otherPitch.pitch),
-              upperPhase: phase(otherPitch.shift, otherPitch.pitch),
-            },
+            words: words.takePitch(whole(otherPitch.pitch)),
+            take: { upperPitch: whole(otherPitch.pitch), upperPhase: phase(otherPitch) },
           },
         ]
       : []),
