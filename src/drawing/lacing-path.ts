@@ -1,3 +1,10 @@
+import {
+  halfPaths,
+  halfStitches,
+  joiningPath,
+  type MiddleStart,
+  moved,
+} from '../sewing/lacing-halves.ts';
 import type { Strand } from '../sewing/lacing-kinds.ts';
 import { type LacePoint, pathOf, type Repeat } from '../sewing/lacing-repeat.ts';
 
@@ -6,8 +13,8 @@ export interface LacingView {
   strands: readonly Strand[];
   /** Holes of the whole row, at least 2. */
   holes: number;
-  /** Worked from the middle of the row to both ends. */
-  middle: boolean;
+  /** Where it begins, when worked from the middle of the row to both ends. */
+  start: MiddleStart | undefined;
   /** Only so many steps of each strand; all that is drawn when not given. */
   steps?: number | undefined;
 }
@@ -25,7 +32,7 @@ const SEEN_EACH_WAY = 3;
 
 /** A few repeats of a lacing, where they are in the row. */
 export function placedPaths(view: LacingView): PlacedPaths {
-  const whole = view.middle ? bothWays(view) : fromOneEnd(view);
+  const whole = view.start ? bothWays(view, view.start) : fromOneEnd(view);
   const alongs = whole.flat().map(({ along }) => along);
   const { steps } = view;
   return {
@@ -48,28 +55,17 @@ function fromOneEnd({ strands, holes }: LacingView): LacePoint[][] {
   });
 }
 
-function bothWays({ strands, holes }: LacingView): LacePoint[][] {
-  const middle = (holes - 1) / 2;
-  const [left, right] = [Math.floor(middle), Math.ceil(middle)];
+function bothWays({ strands, holes }: LacingView, start: MiddleStart): LacePoint[][] {
+  const [toFirst, toLast] = halfStitches(start, holes);
   return strands.flatMap(({ repeat }) => {
-    const path = pathOf(repeat, drawnStitches(repeat, left, SEEN_EACH_WAY));
-    return [...between(repeat, left, right), moved(path, right, 1), moved(path, left, -1)];
+    const seen = (room: number) => drawnStitches(repeat, room, SEEN_EACH_WAY);
+    const [left, right] = halfPaths(repeat, start, [seen(toFirst), seen(toLast)]);
+    const joining = joiningPath(repeat, start);
+    return joining.length > 0 ? [joining, right, left] : [right, left];
   });
-}
-
-/** Of an even row, the run that joins both halves: on the face they do not start on. */
-function between({ points: [first] }: Repeat, left: number, right: number): LacePoint[][] {
-  if (!first || left === right) return [];
-  const face = first.face === 'front' ? 'back' : 'front';
-  const at = (along: number): LacePoint => ({ along, across: first.across, face });
-  return [[at(left), at(right)]];
 }
 
 function drawnStitches({ advance }: Repeat, room: number, seen: number): number {
   const wanted = Math.max(advance, Math.floor(seen / advance) * advance);
   return Math.min(room, wanted);
-}
-
-function moved(path: readonly LacePoint[], from: number, way: 1 | -1): LacePoint[] {
-  return path.map((point) => ({ ...point, along: from + way * point.along }));
 }

@@ -1,37 +1,39 @@
 import { exactLength, type Length } from '../lengths/length.ts';
+import { halfPaths, halfStitches, joiningPath, middleStart } from './lacing-halves.ts';
 import type { LacingInput } from './lacing-input.ts';
-import { hasTwoStrands, type Strand } from './lacing-kinds.ts';
+import type { Strand } from './lacing-kinds.ts';
 import { type PathParts, partsOf, pathOf } from './lacing-repeat.ts';
 
-/** A lace that goes both ways already has no other start. */
-export function fromMiddle({ kind, start }: Pick<LacingInput, 'kind' | 'start'>): boolean {
-  return start === 'middle' && !hasTwoStrands(kind);
-}
-
-/**
- * Stitches of each half of a row worked from its middle: an odd count has a hole there,
- * an even one a straight run from the hole before to the hole after.
- */
-export function halfStitches(holes: number): number {
-  return Math.ceil(holes / 2) - 1;
+/** What a row takes: through where it begins, and each way from there. */
+export interface RowParts {
+  begun: PathParts;
+  /** From the middle, to the first hole and to the last. */
+  ways: readonly PathParts[];
 }
 
 /** All straight parts, passes and turns of a row, from its first hole or its middle. */
-export function partsOfRow(input: LacingInput, strands: readonly Strand[]): PathParts {
+export function partsOfRow(input: LacingInput, strands: readonly Strand[]): RowParts {
   const { holes, pitch } = input;
-  if (!fromMiddle(input)) {
-    const walked = strands.map(({ repeat }) => partsOf(pathOf(repeat, holes - 1), pitch));
-    return added([FIRST_HOLE, ...walked]);
+  const start = middleStart(input);
+  const [first] = strands;
+  if (!start || !first) {
+    return {
+      begun: THROUGH_ONE,
+      ways: strands.map(({ repeat }) => partsOf(pathOf(repeat, holes - 1), pitch)),
+    };
   }
-  const halves = strands.map(({ repeat }) => partsOf(pathOf(repeat, halfStitches(holes)), pitch));
-  const between = { straight: pitch, passes: 2, turns: 0 };
-  return added([holes % 2 === 1 ? FIRST_HOLE : between, ...halves, ...halves]);
+  const { repeat } = first;
+  const { straight, turns } = partsOf(joiningPath(repeat, start), pitch);
+  return {
+    begun: { straight, passes: start.left === start.right ? 1 : 2, turns },
+    ways: halfPaths(repeat, start, halfStitches(start, holes)).map((path) => partsOf(path, pitch)),
+  };
 }
 
 /** Through the hole the lace starts in. */
-const FIRST_HOLE: PathParts = { straight: exactLength(0), passes: 1, turns: 0 };
+const THROUGH_ONE: PathParts = { straight: exactLength(0), passes: 1, turns: 0 };
 
-function added(parts: readonly PathParts[]): PathParts {
+export function added(parts: readonly PathParts[]): PathParts {
   return {
     straight: exactLength(sum(parts.map(({ straight }) => straight))),
     passes: sum(parts.map(({ passes }) => passes)),

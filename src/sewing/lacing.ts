@@ -1,10 +1,11 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { type HolePlace, middleOf } from './hole-place.ts';
+import type { HolePlace } from './hole-place.ts';
 import { holeRun } from './hole-run.ts';
 import { lacingProblems } from './lacing-checks.ts';
+import { halfStitches, middleStart, otherFace } from './lacing-halves.ts';
 import type { LacingInput } from './lacing-input.ts';
 import { type LacingKind, PUBLISHED, type Strand, strandsOf } from './lacing-kinds.ts';
-import { fromMiddle, halfStitches, partsOfPitch, partsOfRow } from './lacing-parts.ts';
+import { added, partsOfPitch, partsOfRow } from './lacing-parts.ts';
 import { type Face, type PathParts, pathOf } from './lacing-repeat.ts';
 import { answerUnless, type Outcome } from './problem.ts';
 import type { Run } from './run.ts';
@@ -25,8 +26,7 @@ export interface Laced {
   tails: Length;
   /** All that is cut. */
   total: ExactLength;
-  /** From the middle: each end, with its tail, and where the slant changes sides. */
-  middle?: { half: ExactLength; at: HolePlace } | undefined;
+  middle: FromMiddle | undefined;
   pieces: number;
   /** Each piece, all alike, without what a splice laps. */
   each: ExactLength;
@@ -36,6 +36,18 @@ export interface Laced {
   off: number | undefined;
   doubts: readonly LacingDoubt[];
   run: Run;
+}
+
+/** A lace worked from the middle of the row; lengths to the first hole and to the last. */
+export interface FromMiddle {
+  /** Where both halves begin. */
+  at: HolePlace;
+  /** Where that is between two holes, the face on which the lace goes from one to the other. */
+  face: Face | undefined;
+  /** Each half, with its tail. */
+  halves: readonly [ExactLength, ExactLength];
+  /** What of the first piece goes to each side: all of the halves where it is the only one. */
+  first: readonly [ExactLength, ExactLength];
 }
 
 /**
@@ -61,13 +73,14 @@ export function lace(input: LacingInput): Outcome<Laced> {
 }
 
 function laced(input: LacingInput): Laced {
-  const { kind, holes, pitch, thickness, longest, tail } = input;
+  const { kind, holes, pitch, thickness, tail } = input;
   const strands = strandsOf(kind, input);
   // Over a flat lace and back under it; its own thickness is left out.
   const extra = exactLength(2 * (input.lace ?? input.margin));
   const lengthOf = ({ straight, passes, turns }: PathParts) =>
     exactLength(straight + passes * thickness + turns * extra);
-  const parts = partsOfRow(input, strands);
+  const { begun, ways } = partsOfRow(input, strands);
+  const parts = added([begun, ...ways]);
   const tails = (2 * tail) as Length;
   const total = exactLength(lengthOf(parts) + tails);
   const perPitch = exactLength(
@@ -75,7 +88,9 @@ function laced(input: LacingInput): Laced {
   );
   const factor = perPitch / pitch;
   const off = offPublished(kind, factor);
-  const pieces = Math.ceil(total / longest);
+  const pieces = piecesOf(input, total);
+  const each = exactLength(total / pieces);
+  const halves = ways.map((way) => exactLength(lengthOf(begun) / 2 + lengthOf(way) + tail));
   return {
     strands,
     perPitch,
@@ -85,13 +100,38 @@ function laced(input: LacingInput): Laced {
     extra,
     tails,
     total,
-    middle: fromMiddle(input) ? { half: exactLength(total / 2), at: middleOf(holes) } : undefined,
+    middle: middleOf(input, strands, halves, exactLength(((pieces - 1) / 2) * each)),
     pieces,
-    each: exactLength(total / pieces),
-    ends: fromMiddle(input) ? undefined : endsOf(strands, holes - 1),
+    each,
+    ends: middleStart(input) ? undefined : endsOf(strands, holes - 1),
     off,
     doubts: doubtsOf(input, strands, off),
     run: holeRun(holes, pitch),
+  };
+}
+
+/** Alike, and none longer than asked. From the middle one lies over it, so that their count is odd. */
+function piecesOf(input: LacingInput, total: ExactLength): number {
+  const least = total / input.longest;
+  return middleStart(input) ? 1 + 2 * Math.ceil((least - 1) / 2) : Math.ceil(least);
+}
+
+/** @param spliced what of each half is in further pieces */
+function middleOf(
+  input: LacingInput,
+  [strand]: readonly Strand[],
+  [toFirst, toLast]: readonly ExactLength[],
+  spliced: ExactLength,
+): FromMiddle | undefined {
+  const start = middleStart(input);
+  const begin = strand?.repeat.points[0];
+  if (!start || !begin || toFirst === undefined || toLast === undefined) return undefined;
+  const between = start.left !== start.right;
+  return {
+    at: { hole: start.left + 1, beyond: between ? 0.5 : 0 },
+    face: between ? otherFace(begin.face) : undefined,
+    halves: [toFirst, toLast],
+    first: [exactLength(toFirst - spliced), exactLength(toLast - spliced)],
   };
 }
 
@@ -99,7 +139,7 @@ function endsOf(strands: readonly Strand[], stitches: number): Laced['ends'] {
   const [strand, second] = strands;
   const path = strand && !second ? pathOf(strand.repeat, stitches) : [];
   const [first, last] = [path[0], path.at(-1)];
-  return first && last && [first.face === 'front' ? 'back' : 'front', last.face];
+  return first && last && [otherFace(first.face), last.face];
 }
 
 /** Nothing within the published range, otherwise how far from its nearer end, in parts of that. */
@@ -119,8 +159,10 @@ function doubtsOf(
   const doubts: LacingDoubt[] = [];
   if (off !== undefined && off > FAR_OFF) doubts.push({ kind: 'off-published', off });
   const advance = strands[0]?.repeat.advance ?? 1;
-  const stitches = fromMiddle(input) ? halfStitches(input.holes) : input.holes - 1;
-  if (input.kind === 'own' && stitches % advance !== 0) {
+  const start = middleStart(input);
+  const ways = start ? halfStitches(start, input.holes) : [input.holes - 1];
+  const stitches = ways.find((count) => count % advance !== 0);
+  if (input.kind === 'own' && stitches !== undefined) {
     doubts.push({ kind: 'cut-short', advance, stitches });
   }
   return doubts;

@@ -1,4 +1,5 @@
 import type { HolePlace } from '../sewing/hole-place.ts';
+import type { FromMiddle } from '../sewing/lacing.ts';
 import type { Face } from '../sewing/lacing-repeat.ts';
 import { FARTHEST, MOST_STEPS, type StepFault } from '../sewing/lacing-steps.ts';
 import { holeWords } from './hole-words.ts';
@@ -46,8 +47,18 @@ export const lacingWords = {
     `In ${pieces} pieces of ${each}, ${pieces === 2 ? 'spliced once' : `spliced ${pieces - 1} times`}: add to each what a splice laps.`,
   tails: (tail: string) => `A tail of ${tail} at each end is in it.`,
   noTails: 'No tails are in it.',
-  fromMiddle: (at: HolePlace, half: string) =>
-    `Start ${at.beyond === 0 ? 'in' : 'on the other face,'} ${holeWords.place(at)}, with ${half} of lace to each side; from there each half slants its own way.`,
+  fromMiddle: (
+    { at, face }: FromMiddle,
+    [toFirst, toLast]: readonly string[],
+    pieces: boolean,
+    slants: boolean,
+  ) => {
+    const from = `${face ? `on the ${FACES[face]},` : 'in'} ${holeWords.place(at)}`;
+    const of = pieces ? 'one piece' : 'lace';
+    const way =
+      toFirst === toLast ? 'to each side' : `towards hole 1 and ${toLast} towards the last`;
+    return `Start ${from}, with ${toFirst} of ${of} ${way}; from there each half ${slants ? 'slants' : 'goes'} its own way.`;
+  },
   needles: 'A needle at each end of the lace: both go through every hole.',
   thereAndBack: 'Lace to the last hole, and back through the same holes.',
   perPitch: 'From hole to hole',
@@ -56,7 +67,9 @@ export const lacingWords = {
   range: (least: string, most: string) => (least === most ? least : `${least} to ${most}`),
   edge: 'First to last hole',
   half: 'Each half, with its tail',
-  reverses: 'Slant changes sides',
+  halves: ([toFirst, toLast]: readonly string[]) =>
+    toFirst === toLast ? `${toFirst}` : `${toFirst}; ${toLast}`,
+  begins: (slants: boolean) => (slants ? 'Slant changes sides' : 'Halves begin'),
   place: (at: HolePlace) => holeWords.place(at),
   ends: 'Ends of the lace',
   facesOf: ([one, other]: readonly [Face, Face]) =>

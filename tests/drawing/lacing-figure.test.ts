@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Figure, LineStyle } from '../../src/drawing/figure.ts';
 import { type DrawnLacing, lacingFigure } from '../../src/drawing/lacing-figure.ts';
+import { placedPaths } from '../../src/drawing/lacing-path.ts';
 import { mm, toMm } from '../../src/lengths/length.ts';
 import { lace } from '../../src/sewing/lacing.ts';
+import { middleStart } from '../../src/sewing/lacing-halves.ts';
 import type { LacingInput } from '../../src/sewing/lacing-input.ts';
 import { type LacingKind, strandsOf } from '../../src/sewing/lacing-kinds.ts';
-import { fromMiddle } from '../../src/sewing/lacing-parts.ts';
 import { solved } from '../sewing/outcomes.ts';
 
 const MM = { pitch: 8, margin: 5, hole: 2 };
@@ -14,7 +15,7 @@ const drawnAs = (kind: LacingKind, set: Partial<DrawnLacing> = {}): DrawnLacing 
   ...MM,
   strands: strandsOf(kind, { margin: mm(5), outside: mm(2) }),
   holes: 27,
-  middle: false,
+  start: undefined,
   ...set,
 });
 
@@ -122,17 +123,54 @@ describe('drawn to scale (derived here)', () => {
     expect(slants.filter((slant) => slant > 0)).toHaveLength(4);
   });
 
-  test('from the middle both halves are mirror images about it', () => {
+  test('from the middle both halves are mirror images about where they begin', () => {
     for (const holes of [26, 27]) {
-      const front = lacingFigure(drawnAs('edge', { holes, middle: true }), 'front');
-      const about = (8 * (holes - 1)) / 2;
+      const front = lacingFigure(
+        drawnAs('edge', { holes, start: { left: 12, right: 13 } }),
+        'front',
+      );
+      const about = 8 * 12.5;
       const lines = linesOf(front, 'stitch').map((points) =>
         points.map(({ x, y }) => `${Math.abs(x - about).toFixed(6)} ${y}`).join(),
       );
       expect(new Set(lines).size).toBe(lines.length / 2);
       const runs = ends(front, 'fold').filter(([a, b]) => a?.[1] === 5 && b?.[1] === 5);
-      expect(runs).toHaveLength(holes % 2 === 0 ? 1 : 0);
+      expect(runs).toHaveLength(1);
     }
+  });
+
+  test('running from the middle hole, each space is on the other face than the one before', () => {
+    const start = middleStart({ kind: 'running', holes: 5, start: 'middle' });
+    const front = lacingFigure(drawnAs('running', { holes: 5, start }), 'front');
+    const from = (style: LineStyle) =>
+      linesOf(front, style)
+        .map((points) => Math.min(...points.map(({ x }) => x / 8)))
+        .sort();
+    expect(from('stitch')).toEqual([0, 2]);
+    expect(from('fold')).toEqual([1, 3]);
+  });
+
+  test('from the middle it is one lace: where its halves begin, it goes through the hole', () => {
+    const anyStart = fc.record({
+      kind: fc.constantFrom<LacingKind>('edge', 'outside', 'running', 'single-loop', 'double-loop'),
+      holes: fc.integer({ min: 2, max: 40 }),
+    });
+    fc.assert(
+      fc.property(anyStart, ({ kind, holes }) => {
+        const start = middleStart({ kind, holes, start: 'middle' });
+        const { paths } = placedPaths(drawnAs(kind, { holes, start }));
+        const [right, left] = paths.slice(-2).map(([begin]) => begin);
+        const [between] = paths;
+        const [met, other] = paths.length === 3 ? (between ?? []) : [right, left];
+        for (const [begin, end] of [
+          [left, met],
+          [right, other],
+        ]) {
+          expect([begin?.along, begin?.across]).toEqual([end?.along, end?.across]);
+          expect(begin?.face).not.toBe(end?.face);
+        }
+      }),
+    );
   });
 });
 
@@ -162,7 +200,7 @@ test('the straight parts drawn are the length less passes, turns and tails', () 
         ...{ thickness: mm(2), tail: mm(50), longest: mm(2000) },
       };
       const { total, parts, extra, tails, strands } = solved(lace(input));
-      const lacing = { strands, holes: row, middle: fromMiddle(input), pitch, margin, hole: 1 };
+      const lacing = { strands, holes: row, start: middleStart(input), pitch, margin, hole: 1 };
       for (const face of ['front', 'back'] as const) {
         const figure = lacingFigure(lacing, face);
         const drawn = longOf(figure, 'stitch') + longOf(figure, 'fold');

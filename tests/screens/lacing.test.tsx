@@ -37,14 +37,37 @@ test('longer than is comfortable, it is cut in pieces', async () => {
   expect(await answer()).toContain('In 2 pieces of 195.2 cm, spliced once');
 });
 
-test('from the middle, the hole where the slant changes sides and each half are said', async () => {
-  open(lacing, { holes: '27', start: 'middle' });
-  // 1.5 + 13 × 20.434 + 100 = 367.1 mm (derived here).
+test('from the middle, where the slant changes sides, on which face, and each half are said', async () => {
+  open(lacing, { holes: '26', start: 'middle' });
+  // 4 + 3 + 12 × 20.434 + 100 = 352.2 mm (derived here), a stitch more of an odd count.
   const said = await answer();
-  expect(said).toContain('Start in hole 14, with 36.8 cm of lace to each side');
-  expect(said).toContain('Slant changes sideshole 14');
-  type('Holes', '26');
-  expect(await answer()).toContain('Slant changes sidesbetween holes 13 and 14');
+  expect(said).toContain(
+    'Start on the back, between holes 13 and 14, with 35.3 cm of lace to each side; from there each half slants',
+  );
+  expect(said).toContain('Slant changes sidesbetween holes 13 and 14');
+  type('Holes', '27');
+  expect(await answer()).toContain(
+    'with 37.3 cm of lace towards hole 1 and 35.3 cm towards the last',
+  );
+});
+
+test('from the middle, a lacing without a slant has none that changes sides', async () => {
+  open(lacing, { holes: '27', start: 'middle', kind: 'running' });
+  const said = await answer();
+  // 1.5 + 13 × 11 + 100 = 244.5 mm (derived here).
+  expect(said).toContain(
+    'Start in hole 14, with 24.5 cm of lace to each side; from there each half goes',
+  );
+  expect(said).toContain('Halves beginhole 14');
+  expect(said).not.toMatch(/slant/i);
+});
+
+test('from the middle in pieces, the lace to each side at the start is that of one piece', () => {
+  // 2 × (4 + 3 + 49 × 20.434 + 100) = 2216.5 mm (derived here), a third of it 738.8.
+  const set = { holes: '100', start: 'middle' };
+  const { sentence } = answerTo(lacing, set, benchOf({ unit: 'mm' }));
+  expect(sentence).toContain('In 3 pieces of 739 mm, spliced 2 times');
+  expect(sentence).toContain('with 370 mm of one piece to each side');
 });
 
 test('in and out, an odd count is said to end on the other face', async () => {

@@ -105,17 +105,45 @@ describe('examples', () => {
     expect(lacedOf({ kind: 'running', holes: 3, longest: mm(24) }).pieces).toBe(2);
   });
 
-  test('from the middle: an odd count at its centre hole, an even one between two', () => {
-    const odd = lacedOf({ holes: 27, start: 'middle', tail: mm(100) });
-    expect(odd.middle?.at).toEqual({ hole: 14, beyond: 0 });
-    // Half of the first pass, thirteen stitches, a tail (derived here).
-    expect(toMm(odd.middle?.half as Length)).toBeCloseTo(1.5 + 13 * 20.434 + 100, 2);
+  test('from the middle: running, an odd count begins in its centre hole, one end on each face', () => {
+    const seven = { kind: 'running', holes: 7, tail: mm(100) } as const;
+    const { middle, total, parts } = lacedOf({ ...seven, start: 'middle' });
+    expect(middle).toMatchObject({ at: { hole: 4, beyond: 0 }, face: undefined });
+    // The same way through the same holes as from one end (derived here).
+    expect(parts).toEqual(lacedOf(seven).parts);
+    expect(middle?.halves.map(toMm)).toEqual([1.5 + 3 * 11 + 100, 1.5 + 3 * 11 + 100]);
+    expect(total).toBe(lacedOf(seven).total);
+  });
+
+  test('from the middle: both ends begin on one face, so with lace between two holes', () => {
     const even = lacedOf({ holes: 26, start: 'middle', tail: mm(100) });
-    expect(even.middle?.at).toEqual({ hole: 13, beyond: 0.5 });
+    expect(even.middle).toMatchObject({ at: { hole: 13, beyond: 0.5 }, face: 'back' });
     // Half a pitch on the back, a pass, twelve stitches, a tail (derived here).
-    expect(toMm(even.middle?.half as Length)).toBeCloseTo(4 + 3 + 12 * 20.434 + 100, 2);
+    for (const half of even.middle?.halves ?? []) {
+      expect(toMm(half)).toBeCloseTo(4 + 3 + 12 * 20.434 + 100, 2);
+    }
+    const odd = lacedOf({ holes: 27, start: 'middle', tail: mm(100) });
+    expect(odd.middle).toMatchObject({ at: { hole: 14, beyond: 0.5 }, face: 'back' });
+    const [toFirst, toLast] = odd.middle?.halves ?? [];
+    expect(toMm(toFirst as Length)).toBeCloseTo(4 + 3 + 13 * 20.434 + 100, 2);
+    expect(toMm(toLast as Length)).toBeCloseTo(4 + 3 + 12 * 20.434 + 100, 2);
+    expect(lacedOf({ kind: 'single-loop', start: 'middle' }).middle?.face).toBe('front');
     expect(lacedOf({ start: 'end' }).middle).toBeUndefined();
     expect(lacedOf({ kind: 'saddle', start: 'middle' }).middle).toBeUndefined();
+  });
+
+  test('from the middle in pieces: one lies over it, as many more to each side', () => {
+    // 4 + 3 + 49 × 20.434 + 100 = 1108.27 mm each way, 2216.5 in all (derived here): more than 2 yd.
+    const { middle, pieces, each } = lacedOf({ holes: 100, start: 'middle', tail: mm(100) });
+    expect(pieces).toBe(3);
+    expect(toMm(each)).toBeCloseTo(2216.54 / 3, 2);
+    expect(middle?.first.map(toMm)).toEqual([
+      expect.closeTo(2216.54 / 6, 2),
+      expect.closeTo(2216.54 / 6, 2),
+    ]);
+    const one = lacedOf({ holes: 26, start: 'middle' });
+    expect(one.pieces).toBe(1);
+    expect(one.middle?.first).toEqual(one.middle?.halves);
   });
 
   // xerxesmillion.blogspot.com, 2020: of nine slits one was left unused; a loop that starts
@@ -199,7 +227,7 @@ const anyLacing: fc.Arbitrary<LacingInput> = fc.record({
   outside: whole(0, 5),
   start: fc.constantFrom('end' as const, 'middle' as const),
   tail: whole(0, 200),
-  longest: whole(100, 2000),
+  longest: whole(600, 3000),
 });
 
 describe('laws', () => {
@@ -248,16 +276,23 @@ describe('laws', () => {
     );
   });
 
-  test('the parts add up, and the halves are alike', () => {
+  test('the parts add up, the halves are all of it, and no piece is longer than asked', () => {
     fc.assert(
       fc.property(anyLacing, (input) => {
-        const { parts, extra, tails, total, middle, pieces } = lacedOf(input);
+        const { parts, extra, tails, total, middle, pieces, each } = lacedOf(input);
         const { straight, passes, turns } = parts;
         const added = straight + passes * input.thickness + turns * extra + tails;
         expect(total / added).toBeCloseTo(1, 9);
-        if (middle) expect(2 * middle.half).toBeCloseTo(total, 6);
-        expect(pieces * input.longest).toBeGreaterThanOrEqual(total);
-        expect((pieces - 1) * input.longest).toBeLessThan(total);
+        expect(pieces * each).toBeCloseTo(total, 4);
+        expect(each).toBeLessThanOrEqual(input.longest);
+        expect((pieces - (middle ? 2 : 1)) * input.longest).toBeLessThan(total);
+        if (!middle) return;
+        const [toFirst, toLast] = middle.halves;
+        expect(toFirst + toLast).toBeCloseTo(total, 4);
+        const [here, there] = middle.first;
+        expect(here + there).toBeCloseTo(each, 4);
+        expect((toFirst - here) / each).toBeCloseTo((pieces - 1) / 2, 6);
+        expect(Math.min(here, there)).toBeGreaterThan(0);
       }),
     );
   });

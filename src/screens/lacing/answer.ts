@@ -5,9 +5,9 @@ import { lacingFigure } from '../../drawing/lacing-figure.ts';
 import { type ExactLength, exactLength, settled, toMm, ZERO } from '../../lengths/length.ts';
 import { showOnTape } from '../../lengths/show-length.ts';
 import type { Laced } from '../../sewing/lacing.ts';
+import { middleStart } from '../../sewing/lacing-halves.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
 import { PUBLISHED } from '../../sewing/lacing-kinds.ts';
-import { fromMiddle } from '../../sewing/lacing-parts.ts';
 import { COMFORTABLE, EVEN_HOLES } from '../../sewing/sources/lacing.ts';
 import { lacingWords as words } from '../../words/lacing-words.ts';
 import { stepOf } from './fields.ts';
@@ -50,7 +50,7 @@ function sentence({ kind, tail }: LacingInput, laced: Laced, bench: Bench): stri
   return [
     pieces === 1 ? words.onePiece : words.pieces(pieces, up(each)),
     tail === ZERO ? words.noTails : words.tails(exactly(tail, bench)),
-    ...(middle ? [words.fromMiddle(middle.at, up(middle.half))] : []),
+    ...(middle ? [words.fromMiddle(middle, middle.first.map(up), pieces > 1, slants(kind))] : []),
     ...(kind === 'saddle' ? [words.needles] : []),
     ...(kind === 'cross' ? [words.thereAndBack] : []),
   ].join(' ');
@@ -67,12 +67,20 @@ function numberLines({ kind }: LacingInput, laced: Laced, bench: Bench): Line[] 
     { label: words.edge, value: exactly(edge, bench) },
     ...(middle
       ? [
-          { label: words.half, value: exactly(middle.half, bench) },
-          { label: words.reverses, value: words.place(middle.at) },
+          {
+            label: words.half,
+            value: words.halves(middle.halves.map((half) => exactly(half, bench))),
+          },
+          { label: words.begins(slants(kind)), value: words.place(middle.at) },
         ]
       : []),
     ...(ends ? [{ label: words.ends, value: endsText(kind, ends) }] : []),
   ];
+}
+
+/** Lacing with a slant that changes sides where its halves begin. */
+function slants(kind: LacingInput['kind']): boolean {
+  return kind === 'edge' || kind === 'outside';
 }
 
 function endsText(kind: LacingInput['kind'], ends: NonNullable<Laced['ends']>): string {
@@ -106,7 +114,7 @@ function figures(
   const drawn = {
     strands,
     holes,
-    middle: fromMiddle(input),
+    start: middleStart(input),
     steps: stepOf(draft),
     pitch: toMm(pitch),
     margin: toMm(margin),
