@@ -21,7 +21,7 @@ const BASE =
 
 /** What comes just after the first answer, on every calculation: tape, list, choices, faults. */
 const LATE =
-  /src.drawing.(tape|figure)|src.controls.(adopt|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.read-(lengths|number)|src.words.(mark|place|read|problem|figure|hole)|sewing.(marks|problem|length-checks|hole-place)/;
+  /src.drawing.(tape|figure)|src.controls.(adopt|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.read-(lengths|number)|src.words.(mark|place|read|problem|figure|hole)|sewing.(marks|problem|length-checks|hole-(place|run))/;
 
 const PAPER = '#f5efdf';
 

@@ -1,5 +1,6 @@
 import { answerWords } from '../words/mark-words.ts';
 import { type ProblemSay, problemWords } from '../words/problem-words.ts';
+import { readStepsWords } from '../words/read-steps-words.ts';
 import { readWords } from '../words/read-words.ts';
 import type { Bench } from './bench.ts';
 import { type Fault, type Field, isUnfinished } from './calculation.ts';
@@ -35,6 +36,7 @@ function faultWords({ field, why }: Fault, fields: readonly Field[], bench: Benc
   const label = (key: string) => fields.find((known) => known.key === key)?.label ?? key;
   if (why.of === 'words') return why.words;
   if (why.of === 'reading') return readWords(label(field), why.fault);
+  if (why.of === 'steps') return readStepsWords(label(field), why.fault);
   const say: ProblemSay = {
     field: label,
     length: (x, which) => (which ? bound(x, which, bench) : exactly(x, bench)),

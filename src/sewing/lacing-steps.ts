@@ -3,9 +3,9 @@ import { readNumber } from '../lengths/read-number.ts';
 import { type Face, isPass, type LacePoint, type Repeat } from './lacing-repeat.ts';
 
 /** Farther than this from the first hole or the edge, in pitches or margins, is a slip of typing. */
-export const FARTHEST = 20;
+const FARTHEST = 20;
 /** More than anyone keeps in their fingers. */
-export const MOST_STEPS = 40;
+const MOST_STEPS = 40;
 
 /**
  * Why typed steps are no repeat. Steps are counted from 1.
@@ -20,9 +20,9 @@ export const MOST_STEPS = 40;
 export type StepFault =
   | { kind: 'empty' }
   | { kind: 'one-step' }
-  | { kind: 'too-many-steps'; steps: number }
+  | { kind: 'too-many-steps'; steps: number; most: number }
   | { kind: 'unreadable'; step: number; text: string }
-  | { kind: 'too-far'; step: number }
+  | { kind: 'too-far'; step: number; most: number }
   | { kind: 'nowhere'; step: number }
   | { kind: 'both'; step: number }
   | { kind: 'not-in-hole' }
@@ -51,7 +51,7 @@ export function readSteps(typed: string, margin: ExactLength): StepsRead {
     .filter((text) => text !== '');
   if (texts.length === 0) return refused([{ kind: 'empty' }]);
   if (texts.length > MOST_STEPS) {
-    return refused([{ kind: 'too-many-steps', steps: texts.length }]);
+    return refused([{ kind: 'too-many-steps', steps: texts.length, most: MOST_STEPS }]);
   }
   const points: LacePoint[] = [];
   const faults: StepFault[] = [];
@@ -110,7 +110,9 @@ function passesTo(before: LacePoint | undefined, point: LacePoint): boolean {
 
 function stepFaults(before: LacePoint | undefined, point: LacePoint, step: number): StepFault[] {
   const { along, across, face } = point;
-  if (Math.max(Math.abs(along), Math.abs(across)) > FARTHEST) return [{ kind: 'too-far', step }];
+  if (Math.max(Math.abs(along), Math.abs(across)) > FARTHEST) {
+    return [{ kind: 'too-far', step, most: FARTHEST }];
+  }
   if (!before || isPass(before, point)) return [];
   if (before.face !== face) return [{ kind: 'both', step }];
   return before.along === along && before.across === across ? [{ kind: 'nowhere', step }] : [];

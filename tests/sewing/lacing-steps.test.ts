@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { mm } from '../../src/lengths/length.ts';
-import { MOST_STEPS, readSteps, type StepFault } from '../../src/sewing/lacing-steps.ts';
+import { readSteps, type StepFault } from '../../src/sewing/lacing-steps.ts';
 
 const read = (typed: string) => readSteps(typed, mm(5));
 const faults = (typed: string) => {
@@ -67,14 +67,14 @@ describe('no repeat, and at which step', () => {
       'too far along',
       '0 1 f; 20.5 1 f; 20.5 1 b; 1 1 b; 1 1 f',
       [
-        { kind: 'too-far', step: 2 },
-        { kind: 'too-far', step: 3 },
+        { kind: 'too-far', step: 2, most: 20 },
+        { kind: 'too-far', step: 3, most: 20 },
       ],
     ],
     [
       'too far across',
       '0 1 f; 0 -21 f; 1 1 f; 1 1 b; 2 1 b; 2 1 f',
-      [{ kind: 'too-far', step: 2 }],
+      [{ kind: 'too-far', step: 2, most: 20 }],
     ],
     [
       'not begun in a hole',
@@ -95,8 +95,8 @@ describe('no repeat, and at which step', () => {
     ['never through', '0 1 f; 1 1 f', [{ kind: 'no-pass' }]],
     [
       'more steps than are kept in mind',
-      Array.from({ length: MOST_STEPS + 1 }, (_, i) => `${i} 1 f`).join(';'),
-      [{ kind: 'too-many-steps', steps: MOST_STEPS + 1 }],
+      Array.from({ length: 41 }, (_, i) => `${i} 1 f`).join(';'),
+      [{ kind: 'too-many-steps', steps: 41, most: 40 }],
     ],
   ];
   test.each(CASES)('%s', (_, typed, expected) => {

@@ -49,11 +49,8 @@ export function lacingInput(read: DraftReader, draft: Draft): ReadOutcome {
 function ownSteps(read: DraftReader, margin: Length | undefined) {
   const steps = readSteps(read.text('own'), margin !== undefined && margin > 0 ? margin : mm(1));
   if (steps.ok) return { ...steps, faults: [] };
-  const said = steps.faults.map(
-    (fault): Fault => ({
-      field: 'own',
-      why: { of: 'words', words: words.faultOf(words.labels.own, fault) },
-    }),
+  const faults = steps.faults.map(
+    (fault): Fault => ({ field: 'own', why: { of: 'steps', fault } }),
   );
-  return { repeat: undefined, offHoles: [], faults: said };
+  return { repeat: undefined, offHoles: [], faults };
 }
