@@ -1,4 +1,4 @@
-import type { Length } from '../lengths/length.ts';
+import { exactLength, type Length } from '../lengths/length.ts';
 import { type Crossed, holesAcross, type StripAcross } from './crossing-holes.ts';
 import { mustBePositive } from './length-checks.ts';
 import type { Problem } from './problem.ts';
@@ -48,7 +48,9 @@ function holesOf(
   name: (key: string) => string,
 ): Problem[] {
   const half = (hole / 2) as Length;
-  const most = (rows === 'one' ? width - half : width / 2) as Length;
+  const most = exactLength(
+    rows === 'one' ? width - half : (width - rowsApart(rows, pitch, hole)) / 2,
+  );
   return [
     ...(pitch <= hole
       ? [{ kind: 'not-over' as const, field: name('pitch'), over: hole, given: pitch }]
@@ -59,6 +61,12 @@ function holesOf(
         ? [{ kind: 'not-under' as const, field: name('margin'), under: most, given: margin }]
         : []),
   ];
+}
+
+/** From row to row, so that their holes just touch. */
+function rowsApart(rows: StripAcross['rows'], pitch: Length, hole: Length): number {
+  const along = rows === 'staggered' ? pitch / 2 : 0;
+  return along < hole ? Math.sqrt(hole ** 2 - along ** 2) : 0;
 }
 
 function crowded(own: StripAcross, other: StripAcross, angle: number, field: string): Problem[] {

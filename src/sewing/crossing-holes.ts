@@ -22,6 +22,9 @@ export interface Crossed {
   hole: Length;
 }
 
+/** What dividing may leave over in a whole number of pitches. */
+const NOISE = 1e-9;
+
 /** Evenly spaced holes on a line of a strip, in 1/8000 mm of its own: y from its middle line. */
 export interface HoleLine {
   y: number;
@@ -62,21 +65,20 @@ function linesWithin(
       y,
       start,
       pitch,
-      first: Math.ceil(((middle - within) / sin - start) / pitch),
-      last: Math.floor(((middle + within) / sin - start) / pitch),
+      first: Math.ceil(((middle - within) / sin - start) / pitch - NOISE),
+      last: Math.floor(((middle + within) / sin - start) / pitch + NOISE),
     };
   };
   if (rows === 'one') return [line(-apart, 0)];
   return [line(-apart, 0), line(apart, rows === 'staggered' ? pitch / 2 : 0)];
 }
 
-/** The square of the distance from a place to the nearest hole of some lines. */
+/** The square of the distance from a place to the nearest hole of some lines, which go on beyond what counts. */
 export function nearestSquared(lines: readonly HoleLine[], x: number, y: number): number {
   let near = Number.POSITIVE_INFINITY;
-  for (const { y: own, start, pitch, first, last } of lines) {
-    if (last < first) continue;
-    const index = Math.max(first, Math.min(last, Math.round((x - start) / pitch)));
-    const along = x - start - index * pitch;
+  for (const { y: own, start, pitch } of lines) {
+    const off = (x - start) / pitch;
+    const along = (off - Math.round(off)) * pitch;
     const away = along * along + (y - own) * (y - own);
     if (away < near) near = away;
   }

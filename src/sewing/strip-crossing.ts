@@ -1,5 +1,6 @@
 import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { crossingProblems } from './crossing-checks.ts';
+import { type ClashRanges, clashRanges, clearShifts } from './crossing-clear.ts';
 import {
   type Crossed,
   type HoleLine,
@@ -7,10 +8,8 @@ import {
   linesUnder,
   nearestSquared,
 } from './crossing-holes.ts';
+import { type Meeting, meetingAt, NOISE, type Weighed, weigh } from './crossing-room.ts';
 import { answerUnless, type Outcome } from './problem.ts';
-
-/** How two holes lie to each other where strips cross. */
-export type Meeting = 'shared' | 'clear' | 'clash';
 
 /** A hole of the upper strip over the lower one. */
 export interface UpperHole {
@@ -30,7 +29,7 @@ export interface Crossing {
   pitch: ExactLength;
   clashes: number;
   shared: number;
-  /** From the centre of a new hole to the nearest other one, at the least; undefined where none is near. */
+  /** From the centre of a new hole to the nearest other one, new or made, at the least; undefined where none is new. */
   room: ExactLength | undefined;
   /** Holes of the upper strip over the lower one. Those that aren't shared are to be punched through it. */
   holes: readonly UpperHole[];
@@ -49,8 +48,10 @@ export interface CrossingPlan {
 const STEP = exactLength(800);
 const FINE = exactLength(80);
 /** Other pitches tried: so many to either side, each this part of the wanted one further off. */
-const OTHERS = 20;
-const OTHER_STEP = 0.005;
+const OTHERS = 100;
+const OTHER_STEP = 0.001;
+/** A range of shifts less wide is no place to lay a strip. */
+const NARROWEST = 400;
 
 /**
  * Where the holes of two crossing strips come to lie, and the shift of the upper
@@ -58,8 +59,9 @@ const OTHER_STEP = 0.005;
  *
  * Two holes are *shared* when their centres are within a quarter of a hole, *clear*
  * when they are two holes or more apart (one diameter of material between), else
- * they *clash*. All shifts within one pitch are tried, 0.1 mm apart and finer round
- * the best: no clash and the most room, else the fewest clashes. Derived here.
+ * they *clash*. Of all shifts within one pitch, 0.1 mm apart and finer round the best:
+ * no clash and the most room, else the fewest clashes; a narrower range without a clash
+ * is found by working out where there is one. Derived here.
  *
  * Problems: an angle out of range, lengths of nothing, holes that break an edge or
  * overlap, more holes than are looked at.
@@ -68,22 +70,32 @@ export function crossing(input: Crossed): Outcome<CrossingPlan> {
   return answerUnless(crossingProblems(input), () => {
     const { upper } = input;
     const asLaid = laid(input, upper.pitch, 0);
-    const best = bestShift(input, upper.pitch);
-    const otherPitch = best.clashes === 0 ? undefined : clearPitch(input);
+    const ranges = clashRanges(input);
+    const best = bestShift(input, upper.pitch, clearShift(input, ranges, upper.pitch));
+    const otherPitch = best.clashes === 0 ? undefined : clearPitch(input, ranges);
     return { ok: true, value: { asLaid, best, otherPitch } };
   });
 }
 
-function bestShift(input: Crossed, pitch: number): Crossing {
-  const rough = tryShifts(input, pitch, 0, pitch, STEP);
+function bestShift(input: Crossed, pitch: number, clear: number | undefined): Crossing {
+  const start = clear === undefined ? undefined : tried(input, pitch, clear);
+  const rough = tryShifts(input, pitch, 0, pitch, STEP, start);
   const at = tryShifts(input, pitch, rough.shift - STEP, rough.shift + STEP, FINE, rough);
   return laid(input, pitch, ((at.shift % pitch) + pitch) % pitch);
 }
 
-interface Tried {
+/** A shift in the midst of the widest clear range, however narrow beside the steps that are tried. */
+function clearShift(input: Crossed, ranges: ClashRanges, pitch: number): number | undefined {
+  const [from, to] = clearShifts(input, ranges, pitch) ?? [0, 0];
+  return to - from < NARROWEST ? undefined : Math.round((from + to) / 2 / FINE) * FINE;
+}
+
+function tried(input: Crossed, pitch: number, shift: number): Tried {
+  return { shift, ...weigh(input, linesOver(input, pitch, shift), linesUnder(input)) };
+}
+
+interface Tried extends Weighed {
   shift: number;
-  clashes: number;
-  room: number;
 }
 
 function tryShifts(
@@ -104,42 +116,22 @@ function tryShifts(
   return best;
 }
 
+/** Fewer clashes, then more room; where new holes are what is nearest to each other, more to those made. */
 function isBetter(one: Tried, other: Tried): boolean {
-  return one.clashes < other.clashes || (one.clashes === other.clashes && one.room > other.room);
+  if (one.clashes !== other.clashes) return one.clashes < other.clashes;
+  const more = one.room - other.room;
+  return Math.abs(more) < NOISE ? one.toMade > other.toMade : more > 0;
 }
 
-/** How many upper holes clash, and how near any that isn't shared comes to another. */
-function weigh(
-  { angle, hole }: Crossed,
-  over: readonly HoleLine[],
-  below: readonly HoleLine[],
-): { clashes: number; room: number } {
-  const turn = (angle * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const [shared, clear] = [(hole / 4) ** 2, (2 * hole) ** 2];
-  let clashes = 0;
-  let room = Number.POSITIVE_INFINITY;
-  for (const { y, start, pitch, first, last } of over) {
-    for (let i = first; i <= last; i++) {
-      const x = start + i * pitch;
-      const near = nearestSquared(below, x * cos - y * sin, x * sin + y * cos);
-      if (near <= shared) continue;
-      if (near < clear) clashes++;
-      if (near < room) room = near;
-    }
-  }
-  return { clashes, room: Math.sqrt(room) };
-}
-
-function clearPitch(input: Crossed): Crossing | undefined {
+function clearPitch(input: Crossed, ranges: ClashRanges): Crossing | undefined {
   const { upper, hole } = input;
   for (let i = 1; i <= OTHERS; i++) {
     for (const off of [-i, i]) {
       // A whole number, so that it can be typed.
       const pitch = Math.round(upper.pitch * (1 + off * OTHER_STEP));
       if (pitch <= hole) continue;
-      if (tryShifts(input, pitch, 0, pitch, STEP).clashes > 0) continue;
-      return bestShift(input, pitch);
+      const shift = clearShift(input, ranges, pitch);
+      if (shift !== undefined) return bestShift(input, pitch, shift);
     }
   }
   return undefined;
@@ -170,12 +162,11 @@ function upperHoles(
     const along = start + (first + i) * pitch;
     const x = along * Math.cos(turn) - own * Math.sin(turn);
     const y = along * Math.sin(turn) + own * Math.cos(turn);
-    const near = Math.sqrt(nearestSquared(below, x, y));
     return {
       along: exactLength(x),
       across: exactLength(y),
-      meets: near <= hole / 4 ? 'shared' : near < 2 * hole ? 'clash' : 'clear',
-      nearEdge: lower.width / 2 - Math.abs(y) < 1.5 * hole,
+      meets: meetingAt(nearestSquared(below, x, y), hole),
+      nearEdge: lower.width / 2 - Math.abs(y) < 1.5 * hole - NOISE,
     };
   });
 }

@@ -47,8 +47,8 @@ export const crossingWords = {
   takeShift: (by: string) => `Move it by ${by}`,
   takePitch: (pitch: string) => `Hole to hole ${pitch} on the upper strip: clear`,
   noPitch:
-    'No pitch within 10 % of it is clear either: change the angle, a margin, or leave holes out where they cross.',
+    'No pitch tried within 10 % of it is clear either: change the angle, a margin, or leave holes out where they cross.',
   figure: 'The crossing, moved, lower strip level',
   rule: 'Shared: centres within a quarter of a hole. Clear: two holes apart or more. Else they clash.',
-  derived: 'Every shift within one pitch tried, 0.1 mm apart; derived here.',
+  derived: 'Shifts within one pitch tried 0.1 mm apart, other pitches 0.1 %; derived here.',
 };

@@ -97,7 +97,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
     /Upper: edge to hole: 0\.1 cm must be more than 0\.1 cm/,
   ],
   ['overlapping', { pitch: '0.2' }, /Lower: hole to hole: 0\.2 cm must be more than 0\.2 cm/],
-  ['past the middle', { margin: '1' }, /Lower: edge to hole: 1 cm must be less than 1 cm/],
+  ['rows that overlap', { margin: '1' }, /Lower: edge to hole: 1 cm must be less than 0\.9 cm/],
 ];
 
 test.each(WRONG)('%s: the field and the mend are named', async (_, set, said) => {
