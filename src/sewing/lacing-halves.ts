@@ -43,6 +43,16 @@ export function halfPaths(
   return [moved(pathOf(mirrored, toFirst), left, -1), moved(pathOf(repeat, toLast), right, 1)];
 }
 
+/** The ways of a repeat over the whole row: one from its first hole, or two from its middle. */
+export function waysOver(
+  repeat: Repeat,
+  input: Pick<LacingInput, 'kind' | 'holes' | 'start'>,
+): LacePoint[][] {
+  const start = middleStart(input);
+  if (!start) return [pathOf(repeat, input.holes - 1)];
+  return halfPaths(repeat, start, halfStitches(start, input.holes));
+}
+
 /** The run that joins both halves, on the face they do not begin on; none where they begin in one hole. */
 export function joiningPath(
   { points: [first] }: Repeat,

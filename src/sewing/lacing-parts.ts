@@ -1,5 +1,5 @@
 import { exactLength, type Length } from '../lengths/length.ts';
-import { halfPaths, halfStitches, joiningPath, middleStart } from './lacing-halves.ts';
+import { joiningPath, middleStart, waysOver } from './lacing-halves.ts';
 import type { LacingInput } from './lacing-input.ts';
 import type { Strand } from './lacing-kinds.ts';
 import { type PathParts, partsOf, pathOf } from './lacing-repeat.ts';
@@ -13,21 +13,14 @@ export interface RowParts {
 
 /** All straight parts, passes and turns of a row, from its first hole or its middle. */
 export function partsOfRow(input: LacingInput, strands: readonly Strand[]): RowParts {
-  const { holes, pitch } = input;
+  const { pitch } = input;
+  const ways = strands.flatMap(({ repeat }) =>
+    waysOver(repeat, input).map((path) => partsOf(path, pitch)),
+  );
   const start = middleStart(input);
   const [first] = strands;
-  if (!start || !first) {
-    return {
-      begun: THROUGH_ONE,
-      ways: strands.map(({ repeat }) => partsOf(pathOf(repeat, holes - 1), pitch)),
-    };
-  }
-  const { repeat } = first;
-  const { straight, turns } = partsOf(joiningPath(repeat, start), pitch);
-  return {
-    begun: { straight, passes: start.left === start.right ? 1 : 2, turns },
-    ways: halfPaths(repeat, start, halfStitches(start, holes)).map((path) => partsOf(path, pitch)),
-  };
+  if (!start || !first || start.left === start.right) return { begun: THROUGH_ONE, ways };
+  return { begun: { ...partsOf(joiningPath(first.repeat, start), pitch), passes: 2 }, ways };
 }
 
 /** Through the hole the lace starts in. */

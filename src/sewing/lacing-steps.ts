@@ -30,9 +30,12 @@ export type StepFault =
   | { kind: 'no-advance'; step: number }
   | { kind: 'no-pass' };
 
-/** `offHoles`: the steps that pass through the strip where the row has no hole. */
+/**
+ * `before`: the first step is before the lace passes the hole, so that the repeat starts
+ * at the second. `offHoles`: the steps that pass through the strip where the row has no hole.
+ */
 export type StepsRead =
-  | { ok: true; repeat: Repeat; offHoles: readonly number[] }
+  | { ok: true; repeat: Repeat; before: boolean; offHoles: readonly number[] }
   | { ok: false; faults: readonly StepFault[] };
 
 /**
@@ -63,7 +66,8 @@ export function readSteps(typed: string, margin: ExactLength): StepsRead {
   if (faults.length > 0) return refused(faults);
   const wrong = faultsOf(points);
   if (wrong.length > 0) return refused(wrong);
-  return { ok: true, repeat: repeatOf(points, margin), offHoles: stepsOffHoles(points) };
+  const before = passesTo(points[0], points[1]);
+  return { ok: true, repeat: repeatOf(points, margin), before, offHoles: stepsOffHoles(points) };
 }
 
 function refused(faults: readonly StepFault[]): StepsRead {
@@ -104,8 +108,8 @@ function faultsOf(points: readonly LacePoint[]): StepFault[] {
   return faults;
 }
 
-function passesTo(before: LacePoint | undefined, point: LacePoint): boolean {
-  return before !== undefined && isPass(before, point);
+function passesTo(before: LacePoint | undefined, point: LacePoint | undefined): boolean {
+  return before !== undefined && point !== undefined && isPass(before, point);
 }
 
 function stepFaults(before: LacePoint | undefined, point: LacePoint, step: number): StepFault[] {

@@ -2,12 +2,13 @@ import { type ExactLength, exactLength, type Length } from '../lengths/length.ts
 import type { HolePlace } from './hole-place.ts';
 import { holeRun } from './hole-run.ts';
 import { lacingProblems } from './lacing-checks.ts';
-import { halfStitches, middleStart, otherFace } from './lacing-halves.ts';
+import { doubtsOf, type LacingDoubt, offPublished } from './lacing-doubts.ts';
+import { middleStart, otherFace } from './lacing-halves.ts';
 import type { LacingInput } from './lacing-input.ts';
-import { type LacingKind, PUBLISHED, type Strand, strandsOf } from './lacing-kinds.ts';
+import { type Strand, strandsOf } from './lacing-kinds.ts';
 import { added, partsOfPitch, partsOfRow } from './lacing-parts.ts';
 import { type Face, type PathParts, pathOf } from './lacing-repeat.ts';
-import { answerUnless, type Outcome } from './problem.ts';
+import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
 export interface Laced {
@@ -50,16 +51,8 @@ export interface FromMiddle {
   first: readonly [ExactLength, ExactLength];
 }
 
-/**
- * - `off-published`: more than 40 % off what is published.
- * - `cut-short`: the stitches are no multiple of the repeat of one's own.
- */
-export type LacingDoubt =
-  | { kind: 'off-published'; off: number }
-  | { kind: 'cut-short'; advance: number; stitches: number };
-
-/** Farther off what is published than this, it is said. */
-const FAR_OFF = 0.4;
+/** Shorter pieces than so many repeats are hardly more than splices. Ours, no source. */
+const LEAST_REPEATS = 4;
 
 /**
  * How much lace a row of holes takes (derived here): all straight parts, the thickness
@@ -69,7 +62,17 @@ const FAR_OFF = 0.4;
  * after its last one: n holes are n passes and n − 1 stitches.
  */
 export function lace(input: LacingInput): Outcome<Laced> {
-  return answerUnless(lacingProblems(input), () => ({ ok: true, value: laced(input) }));
+  return answerUnless(lacingProblems(input), () => {
+    const value = laced(input);
+    return answerUnless(piecesProblems(input, value), () => ({ ok: true, value }));
+  });
+}
+
+function piecesProblems({ longest }: LacingInput, { pieces, perPitch, strands }: Laced): Problem[] {
+  const least = exactLength(LEAST_REPEATS * perPitch * (strands[0]?.repeat.advance ?? 1));
+  return pieces > 1 && longest < least
+    ? [{ kind: 'too-short', field: 'longest', least, given: longest }]
+    : [];
 }
 
 function laced(input: LacingInput): Laced {
@@ -140,30 +143,4 @@ function endsOf(strands: readonly Strand[], stitches: number): Laced['ends'] {
   const path = strand && !second ? pathOf(strand.repeat, stitches) : [];
   const [first, last] = [path[0], path.at(-1)];
   return first && last && [otherFace(first.face), last.face];
-}
-
-/** Nothing within the published range, otherwise how far from its nearer end, in parts of that. */
-function offPublished(kind: LacingKind, factor: number): number | undefined {
-  const published = PUBLISHED[kind];
-  if (!published) return undefined;
-  const [least, most] = published.value;
-  if (factor < least) return (least - factor) / least;
-  return factor > most ? (factor - most) / most : 0;
-}
-
-function doubtsOf(
-  input: LacingInput,
-  strands: readonly Strand[],
-  off: number | undefined,
-): LacingDoubt[] {
-  const doubts: LacingDoubt[] = [];
-  if (off !== undefined && off > FAR_OFF) doubts.push({ kind: 'off-published', off });
-  const advance = strands[0]?.repeat.advance ?? 1;
-  const start = middleStart(input);
-  const ways = start ? halfStitches(start, input.holes) : [input.holes - 1];
-  const stitches = ways.find((count) => count % advance !== 0);
-  if (input.kind === 'own' && stitches !== undefined) {
-    doubts.push({ kind: 'cut-short', advance, stitches });
-  }
-  return doubts;
 }

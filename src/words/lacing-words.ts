@@ -78,7 +78,8 @@ export const lacingWords = {
   evenNeeded: 'for both on one face take an even count of holes',
   steps: {
     step: (step: number) => `Step ${step}`,
-    from: (face: Face, place: string) => `on the ${FACES[face]}, out of ${place}`,
+    from: (face: Face, place: string, before: boolean) =>
+      `on the ${FACES[face]}, ${before ? 'at' : 'out of'} ${place}`,
     straight: (face: Face, place: string) => `on the ${FACES[face]} to ${place}`,
     hole: (face: Face) => `through the hole to the ${FACES[face]}`,
     strip: (face: Face) => `through the strip to the ${FACES[face]}`,
@@ -95,6 +96,8 @@ export const lacingWords = {
     `This is ${per} % ${less ? 'less' : 'more'} than is published for this lacing. Lace ten holes, undo them and measure before you cut.`,
   cutShort: (advance: number, stitches: number) =>
     `The steps come ${advance} holes on and there are ${stitches} stitches: the last time they stop at the last hole.`,
+  beyond: (by: string, end: string) =>
+    `The steps reach ${by} ${by === '1' ? 'pitch' : 'pitches'} past the ${end} hole: finish that end by hand.`,
   offHoles: (steps: readonly number[]) =>
     `${steps.length === 1 ? 'Step' : 'Steps'} ${steps.join(', ')}: the lace passes through where the row has no hole. Punch one there at each repeat.`,
   caution:

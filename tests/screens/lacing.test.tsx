@@ -125,6 +125,28 @@ test('one’s own steps are written as text, on the phone’s own keyboard', asy
   expect(await answer()).toContain('come 3 holes on and there are 5 stitches');
 });
 
+test('steps have the numbers they were typed with, also begun before the first hole', async () => {
+  const own = '0 1 b; 0 1 f; 0.5 2 f; 0.5 2 b; 1 1 b';
+  open(lacing, { kind: 'own', own, holes: '10' });
+  const said = await answer();
+  expect(said).toContain('Step 4: the lace passes through where the row has no hole');
+  expect(said).toContain('Step 1on the back, at hole 1');
+  expect(said).toContain('Step 2through the hole to the front');
+  expect(said).toMatch(/Step 4through the strip to the back/);
+  expect(said).toContain('Step 5on the back to hole 2');
+  expect(said).not.toContain('Step 6');
+  const drawn = (step: string) =>
+    answerTo(lacing, { kind: 'own', own, holes: '10', step }).figures?.[0]?.figure.filter(
+      (shape) => 'line' in shape && /stitch|fold|behind/.test(shape.line),
+    ).length;
+  expect(['step-2', 'step-3', 'step-4', 'step-5'].map(drawn)).toEqual([0, 1, 1, 2]);
+});
+
+test('steps that reach past the row are told', async () => {
+  open(lacing, { kind: 'own', own: '0 1 f; 2 1 f; 2 1 b; 1 1 b; 1 1 f', holes: '10' });
+  expect(await answer()).toContain('The steps reach 1 pitch past the last hole');
+});
+
 const WRONG: [string, Record<string, string>, RegExp][] = [
   ['no steps', { kind: 'own', own: ' ' }, /Steps: along, across, face: write steps like 0 1 front/],
   [
@@ -160,6 +182,11 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   ['too many holes', { holes: '2001' }, /Holes: give at most 2000/],
   ['no pitch', { pitch: '0' }, /Hole to hole: give more than nothing/],
   ['a tail less than nothing', { tail: '1 − 2' }, /Tail at each end: −1 cm is less than nothing/],
+  [
+    'pieces that are all splices',
+    { longest: '1 mm' },
+    /0\.1 cm is too short; give at least 8\.\d+ cm/,
+  ],
   ['no piece', { longest: '0' }, /Longest piece: give more than nothing/],
 ];
 

@@ -99,10 +99,10 @@ describe('examples', () => {
     expect(toInches(total)).toBeCloseTo(390 + 1, 9);
     expect(pieces).toBe(6);
     expect(pieces * each).toBeCloseTo(total, 6);
-    const exact = lacedOf({ kind: 'running', holes: 3, longest: mm(25) });
-    expect(toMm(exact.total)).toBe(25);
+    const exact = lacedOf({ kind: 'running', holes: 13, longest: mm(135) });
+    expect(toMm(exact.total)).toBe(135);
     expect(exact.pieces).toBe(1);
-    expect(lacedOf({ kind: 'running', holes: 3, longest: mm(24) }).pieces).toBe(2);
+    expect(lacedOf({ kind: 'running', holes: 13, longest: mm(134) }).pieces).toBe(2);
   });
 
   test('from the middle: running, an odd count begins in its centre hole, one end on each face', () => {
@@ -201,6 +201,7 @@ describe('refused, with the field', () => {
     ['inside where it is outside', { outside: mm(-1) }, 'outside'],
     ['a tail less than nothing', { tail: mm(-1) }, 'tail'],
     ['pieces of nothing', { longest: mm(0) }, 'longest'],
+    ['pieces that are all splices', { longest: mm(1) }, 'longest'],
     ['a row longer than any', { holes: 2000, pitch: mm(600) }, 'pitch'],
     ['a margin out of all bounds', { margin: LONGEST, lace: mm(3) }, 'margin'],
   ];
@@ -209,6 +210,11 @@ describe('refused, with the field', () => {
   });
 
   test('at its limits it is answered', () => {
+    // Four repeats of running, 22 mm each (derived here); shorter where one piece is enough.
+    const running = { kind: 'running', holes: 51 } as const;
+    expect(fieldsOf(lace({ ...BENCH, ...running, longest: mm(88) }))).toEqual([]);
+    expect(fieldsOf(lace({ ...BENCH, ...running, longest: mm(87.9) }))).toEqual(['longest']);
+    expect(fieldsOf(lace({ ...BENCH, ...running, holes: 3, longest: mm(25) }))).toEqual([]);
     expect(fieldsOf(lace({ ...BENCH, thickness: mm(16) }))).toEqual([]);
     expect(fieldsOf(lace({ ...BENCH, holes: 2000, tail: mm(0), outside: mm(0) }))).toEqual([]);
   });
@@ -227,7 +233,7 @@ const anyLacing: fc.Arbitrary<LacingInput> = fc.record({
   outside: whole(0, 5),
   start: fc.constantFrom('end' as const, 'middle' as const),
   tail: whole(0, 200),
-  longest: whole(600, 3000),
+  longest: whole(640, 3000),
 });
 
 describe('laws', () => {
@@ -348,6 +354,20 @@ describe('a lacing of one’s own', () => {
     expect(one.doubts).toEqual([{ kind: 'cut-short', advance: 3, stitches: 4 }]);
     expect(toMm(one.total)).toBe(3 + 8 + 3 + 16 + 3 + 8 + 3);
     expect(own(three, { holes: 7 }).doubts).toEqual([]);
+  });
+
+  test('steps that reach past the row are told, at either end and from the middle', () => {
+    const back = '0 1 f; 2 1 f; 2 1 b; 1 1 b; 1 1 f';
+    expect(own(back, { holes: 10 }).doubts).toEqual([{ kind: 'beyond', end: 'last', by: 1 }]);
+    const loop = '0 1 b; 0 0 b; 0 0 f; -1.5 0 f; 1 0 f; 1 1 f; 1 1 b';
+    expect(own(loop, { holes: 10 }).doubts).toEqual([{ kind: 'beyond', end: 'first', by: 1.5 }]);
+    expect(own(OVER, { holes: 10 }).doubts).toEqual([]);
+    // To both sides of the middle, what reaches back reaches over the other half.
+    expect(own(loop, { holes: 10, start: 'middle' }).doubts).toEqual([]);
+    expect(own(back, { holes: 10, start: 'middle' }).doubts).toEqual([
+      { kind: 'beyond', end: 'first', by: 1 },
+      { kind: 'beyond', end: 'last', by: 1 },
+    ]);
   });
 
   test('walked n pitches, any repeat is n times one (derived here)', () => {

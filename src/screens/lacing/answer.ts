@@ -5,6 +5,7 @@ import { lacingFigure } from '../../drawing/lacing-figure.ts';
 import { type ExactLength, exactLength, settled, toMm, ZERO } from '../../lengths/length.ts';
 import { showOnTape } from '../../lengths/show-length.ts';
 import type { Laced } from '../../sewing/lacing.ts';
+import type { LacingDoubt } from '../../sewing/lacing-doubts.ts';
 import { middleStart } from '../../sewing/lacing-halves.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
 import { PUBLISHED } from '../../sewing/lacing-kinds.ts';
@@ -27,13 +28,16 @@ export function lacingAnswer(read: LacingRead, laced: Laced, draft: Draft, bench
       after: words.after,
     },
     sentence: sentence(input, laced, bench),
-    lines: [...numberLines(input, laced, bench), ...(repeat ? stepLines(repeat, show) : [])],
+    lines: [
+      ...numberLines(input, laced, bench),
+      ...(repeat ? stepLines(repeat, read.before, show) : []),
+    ],
     offers: [],
-    warnings: warnings(read, laced),
+    warnings: warnings(read, laced, bench),
     cautions: [words.caution],
     listsLast: true,
     runs: [{ name: words.title, item: words.hole, run: laced.run }],
-    figures: figures(input, laced, draft),
+    figures: figures(input, laced, stepOf(draft, read.before)),
     workings: workings(input, laced, show),
   };
 }
@@ -93,29 +97,36 @@ function timesText(times: number, { decimalMark }: Bench): string {
   return String(Math.round(times * 100) / 100).replace('.', decimalMark);
 }
 
-function warnings({ input, offHoles }: LacingRead, { doubts, factor }: Laced): string[] {
+function warnings(
+  { input, offHoles }: LacingRead,
+  { doubts, factor }: Laced,
+  bench: Bench,
+): string[] {
   const least = PUBLISHED[input.kind]?.value[0] ?? 0;
-  return [
-    ...doubts.map((doubt) =>
-      doubt.kind === 'cut-short'
-        ? words.cutShort(doubt.advance, doubt.stitches)
-        : words.offPublished(factor < least, Math.round(doubt.off * 100)),
-    ),
-    ...(offHoles.length > 0 ? [words.offHoles(offHoles)] : []),
-  ];
+  const said = (doubt: LacingDoubt) => {
+    switch (doubt.kind) {
+      case 'cut-short':
+        return words.cutShort(doubt.advance, doubt.stitches);
+      case 'beyond':
+        return words.beyond(timesText(doubt.by, bench), doubt.end);
+      case 'off-published':
+        return words.offPublished(factor < least, Math.round(doubt.off * 100));
+    }
+  };
+  return [...doubts.map(said), ...(offHoles.length > 0 ? [words.offHoles(offHoles)] : [])];
 }
 
 function figures(
   input: LacingInput,
   { strands }: Laced,
-  draft: Draft,
+  steps: number | undefined,
 ): NonNullable<Answer['figures']> {
   const { holes, pitch, margin, lace = margin } = input;
   const drawn = {
     strands,
     holes,
     start: middleStart(input),
-    steps: stepOf(draft),
+    steps,
     pitch: toMm(pitch),
     margin: toMm(margin),
     // A hole is a little smaller than its lace (Texas 4-H L-382); neighbours stay apart.

@@ -29,10 +29,14 @@ export function lacingFields(draft: Draft): Field[] {
   ];
 }
 
-/** How many steps on from the first are drawn: all there are, or those of one repeat. */
-export function stepOf(draft: Draft): number | undefined {
+/**
+ * How many steps on from the first are drawn: all there are, or those of one repeat.
+ *
+ * @param before the first one typed is before the hole is passed, so not drawn
+ */
+export function stepOf(draft: Draft, before: boolean): number | undefined {
   const step = chosen(draft, 'step', stepChoices(draft));
-  return step === ALL ? undefined : Number(step.slice(STEP.length)) - 1;
+  return step === ALL ? undefined : Number(step.slice(STEP.length)) - (before ? 2 : 1);
 }
 
 const ALL = 'all';

@@ -11,7 +11,9 @@ import { kindOf } from './fields.ts';
 /** What was typed of a lacing. */
 export interface LacingRead {
   input: LacingInput;
-  /** Of one's own steps, those that pass through where the row has no hole. */
+  /** Of one's own steps, whether the first is before its hole is passed. */
+  before: boolean;
+  /** And those that pass through where the row has no hole. */
   offHoles: readonly number[];
 }
 
@@ -42,7 +44,10 @@ export function lacingInput(read: DraftReader, draft: Draft): ReadOutcome {
   const start = chosen(draft, 'start', words.start);
   const measures = { holes, pitch, margin, thickness, lace, outside, tail, longest };
   const input = { kind, own: own?.repeat, start, ...measures };
-  return { ok: true, value: { input, offHoles: own?.offHoles ?? [] } };
+  return {
+    ok: true,
+    value: { input, before: own?.before ?? false, offHoles: own?.offHoles ?? [] },
+  };
 }
 
 /** A margin that isn't read, or is none, is a fault of its own: the steps are read all the same. */
@@ -52,5 +57,5 @@ function ownSteps(read: DraftReader, margin: Length | undefined) {
   const faults = steps.faults.map(
     (fault): Fault => ({ field: 'own', why: { of: 'steps', fault } }),
   );
-  return { repeat: undefined, offHoles: [], faults };
+  return { repeat: undefined, before: false, offHoles: [], faults };
 }

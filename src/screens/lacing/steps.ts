@@ -1,6 +1,7 @@
 import type { Line } from '../../controls/calculation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import type { HolePlace } from '../../sewing/hole-place.ts';
+import { otherFace } from '../../sewing/lacing-halves.ts';
 import { isPass, type LacePoint, pathOf, type Repeat } from '../../sewing/lacing-repeat.ts';
 import { lacingWords } from '../../words/lacing-words.ts';
 
@@ -8,25 +9,34 @@ const words = lacingWords.steps;
 
 type Show = (x: ExactLength) => string;
 
-/** One repeat told step by step, from the first hole it comes near. */
-export function stepLines(repeat: Repeat, show: Show): Line[] {
+/**
+ * One repeat told step by step, from the first hole it comes near; or, written so, from
+ * just before that hole is passed.
+ */
+export function stepLines(repeat: Repeat, before: boolean, show: Show): Line[] {
   const path = pathOf(repeat, repeat.advance);
   const reach = Math.ceil(-Math.min(...path.map(({ along }) => along), 0));
   const placed = path.map((point) => ({ ...point, along: point.along + reach }));
-  const [first, ...rest] = placed;
+  const [first] = placed;
   if (!first) return [];
+  const told = before
+    ? [{ ...first, face: otherFace(first.face), turns: 0 }, ...placed.slice(0, -1)]
+    : placed;
   const row = first.across;
-  const start = words.from(first.face, placeWords(first, row, show));
-  return [
-    { label: words.step(1), value: start },
-    ...rest.map((point, i) => ({
-      label: words.step(i + 2),
-      value: stepWords(placed[i] ?? first, point, row, show),
-    })),
-  ];
+  return told.map((point, i) => ({
+    label: words.step(i + 1),
+    value: stepWords(told[i - 1], point, row, before, show),
+  }));
 }
 
-function stepWords(from: LacePoint, to: LacePoint, row: ExactLength, show: Show): string {
+function stepWords(
+  from: LacePoint | undefined,
+  to: LacePoint,
+  row: ExactLength,
+  before: boolean,
+  show: Show,
+): string {
+  if (!from) return words.from(to.face, placeWords(to, row, show), before);
   const turn = words.turn.repeat(to.turns ?? 0);
   if (!isPass(from, to)) return words.straight(to.face, placeWords(to, row, show)) + turn;
   if (to.across <= 0) return words.edge(to.face) + turn;
