@@ -1,5 +1,13 @@
 /** What a line of a drawing is. Each has one look, the same everywhere, with a key in words. */
-export type LineStyle = 'cloth' | 'fold' | 'stitch' | 'cut' | 'measure' | 'hole' | 'clash';
+export type LineStyle =
+  | 'cloth'
+  | 'fold'
+  | 'stitch'
+  | 'behind'
+  | 'cut'
+  | 'measure'
+  | 'hole'
+  | 'clash';
 
 export interface Point {
   x: number;

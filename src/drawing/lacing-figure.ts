@@ -17,7 +17,8 @@ const BEYOND = 0.6;
 
 /**
  * A few repeats to scale, the strip's edge above: what lies on this face as stitching,
- * what lies on the other as folds. Lace along the edge covers it. The back is seen from the back, so from right to left.
+ * what lies on the other as behind it. Lace along the edge covers it. The back is seen
+ * from the back, so from right to left.
  */
 export function lacingFigure(lacing: DrawnLacing, face: Face): Figure {
   const { pitch, margin, hole } = lacing;
@@ -30,7 +31,7 @@ export function lacingFigure(lacing: DrawnLacing, face: Face): Figure {
     runs
       .filter(([from]) => (from.face === face) === side)
       .map((run) => ({
-        line: side ? 'stitch' : 'fold',
+        line: side ? 'stitch' : 'behind',
         points: run.map(({ along, across }) => place(along, toMm(across))),
       }));
   const holes = Array.from({ length: last - first + 1 }, (_, i) => first + i);

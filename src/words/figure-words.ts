@@ -3,6 +3,7 @@ export const figureWords = {
   cloth: 'cloth',
   fold: 'fold',
   stitch: 'stitch line',
+  behind: 'lies behind',
   cut: 'cut line',
   measure: 'measure',
   hole: 'hole, made',

@@ -90,7 +90,7 @@ export const lacingWords = {
     outside: (by: string, at: HolePlace) => `${by} outside the edge${alongRow(at)}`,
     inside: (by: string, at: HolePlace) => `${by} in from the edge${alongRow(at)}`,
   },
-  figure: (face: Face) => `From the ${FACES[face]}; what lies behind is drawn as a fold`,
+  figure: (face: Face) => `From the ${FACES[face]}`,
   hole: 'Hole',
   offPublished: (less: boolean, per: number) =>
     `This is ${per} % ${less ? 'less' : 'more'} than is published for this lacing. Lace ten holes, undo them and measure before you cut.`,

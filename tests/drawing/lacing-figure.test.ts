@@ -42,17 +42,17 @@ describe('drawn to scale (derived here)', () => {
       [8, 0],
       [8, 5],
     ];
-    expect(ends(front, 'fold')).toEqual([straight]);
+    expect(ends(front, 'behind')).toEqual([straight]);
     const back = lacingFigure(drawnAs('edge', { steps: 3 }), 'back');
     expect(ends(back, 'stitch')).toEqual([straight.map(([x, y]) => [-(x ?? 0), y])]);
-    expect(longOf(back, 'fold')).toBeCloseTo(Math.hypot(8, 5), 9);
+    expect(longOf(back, 'behind')).toBeCloseTo(Math.hypot(8, 5), 9);
   });
 
   test('step by step, each shows the one before and no more than one line more', () => {
     for (const kind of ['outside', 'running', 'single-loop', 'double-loop'] as const) {
       const drawn = [0, 1, 2, 3, 4].map((steps) => {
         const figure = lacingFigure(drawnAs(kind, { steps }), 'front');
-        return [...ends(figure, 'stitch'), ...ends(figure, 'fold')].map(String);
+        return [...ends(figure, 'stitch'), ...ends(figure, 'behind')].map(String);
       });
       expect(drawn[0]).toEqual([]);
       drawn.slice(1).forEach((now, i) => {
@@ -112,7 +112,7 @@ describe('drawn to scale (derived here)', () => {
         ),
       );
     expect(spans('stitch')).toEqual(new Set([0, 8, 16, 24]));
-    expect(spans('fold')).toEqual(spans('stitch'));
+    expect(spans('behind')).toEqual(spans('stitch'));
   });
 
   test('a cross slants both ways over each space on the front, and meets in its middle', () => {
@@ -134,7 +134,7 @@ describe('drawn to scale (derived here)', () => {
         points.map(({ x, y }) => `${Math.abs(x - about).toFixed(6)} ${y}`).join(),
       );
       expect(new Set(lines).size).toBe(lines.length / 2);
-      const runs = ends(front, 'fold').filter(([a, b]) => a?.[1] === 5 && b?.[1] === 5);
+      const runs = ends(front, 'behind').filter(([a, b]) => a?.[1] === 5 && b?.[1] === 5);
       expect(runs).toHaveLength(1);
     }
   });
@@ -147,7 +147,7 @@ describe('drawn to scale (derived here)', () => {
         .map((points) => Math.min(...points.map(({ x }) => x / 8)))
         .sort();
     expect(from('stitch')).toEqual([0, 2]);
-    expect(from('fold')).toEqual([1, 3]);
+    expect(from('behind')).toEqual([1, 3]);
   });
 
   test('from the middle it is one lace: where its halves begin, it goes through the hole', () => {
@@ -203,7 +203,7 @@ test('the straight parts drawn are the length less passes, turns and tails', () 
       const lacing = { strands, holes: row, start: middleStart(input), pitch, margin, hole: 1 };
       for (const face of ['front', 'back'] as const) {
         const figure = lacingFigure(lacing, face);
-        const drawn = longOf(figure, 'stitch') + longOf(figure, 'fold');
+        const drawn = longOf(figure, 'stitch') + longOf(figure, 'behind');
         const rest = total - parts.passes * mm(2) - parts.turns * extra - tails;
         expect(drawn).toBeCloseTo(toMm(rest as typeof total), 6);
       }
