@@ -5,7 +5,6 @@ import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
 import { followWords, spoken } from '../words/follow-words.ts';
-import { markWords } from '../words/mark-words.ts';
 import { adopt } from './adopt.ts';
 import { useAfterPaint } from './after-paint.ts';
 import { type Bench, tapeStep } from './bench.ts';
@@ -16,7 +15,7 @@ import { MadeEntry } from './made-entry.tsx';
 import { Rich } from './rich.tsx';
 import { RunTape } from './run-tape.tsx';
 import { steady } from './steady.tsx';
-import { exactly, onTape } from './tape-text.ts';
+import { exactly, onTape, wordOf } from './tape-text.ts';
 import { withUnits } from './with-units.ts';
 
 adopt(css);
@@ -150,7 +149,9 @@ function Big(props: {
         </b>{' '}
         {unit}
       </p>
-      <p>{followWords.from(markWords.kind(mark.kind), marked.datum)}</p>
+      <p>
+        <Rich text={followWords.from(wordOf(mark, bench), marked.datum)} />
+      </p>
       {at > 0 && (
         <p class="soft">
           <Rich text={followWords.step(onTape(mark.step, bench))} />
@@ -222,7 +223,6 @@ function sentence({ named, at, bench, before }: Props, marked: MarkedRun): strin
   if (!mark) return followWords.all(marked.marks.length);
   const step = at > 0 ? onTape(mark.step, bench) : undefined;
   const item = followWords.one(named.item, mark.label);
-  const kind = markWords.kind(mark.kind);
-  const said = followWords.say(item, kind, onTape(mark.at, bench), step);
+  const said = followWords.say(item, wordOf(mark, bench), onTape(mark.at, bench), step);
   return spoken(before === undefined ? said : `${before} ${said}`);
 }

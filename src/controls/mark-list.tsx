@@ -9,7 +9,7 @@ import { adopt } from './adopt.ts';
 import { type Bench, tapeStep } from './bench.ts';
 import css from './mark-list.css?inline';
 import { Rich } from './rich.tsx';
-import { exactly, onTape } from './tape-text.ts';
+import { exactly, onTape, wordOf } from './tape-text.ts';
 
 adopt(css);
 
@@ -49,7 +49,12 @@ export function MarkList({ run, bench, scroller }: Props) {
             <b>{mark.label}</b>
             <span>
               <Rich text={onTape(mark.at, bench)} />
-              {mark.kind !== 'closure' && <small> {markWords.kind(mark.kind)}</small>}
+              {mark.kind !== 'closure' && (
+                <small>
+                  {' '}
+                  <Rich text={wordOf(mark, bench)} />
+                </small>
+              )}
             </span>
             <span>{first + i > 0 && <Rich text={`+${onTape(mark.step, bench)}`} />}</span>
           </li>

@@ -6,6 +6,8 @@ import {
   UNITS_PER_MM,
 } from '../lengths/length.ts';
 import { showExact, shownText, showOnTape } from '../lengths/show-length.ts';
+import type { Mark } from '../sewing/run.ts';
+import { markWords } from '../words/mark-words.ts';
 import { type Bench, tapeStep } from './bench.ts';
 
 /** Inches are shown as fractions down to this. */
@@ -17,6 +19,11 @@ const NOISE = 1e-6;
 /** A length rounded to the tape in hand, as text: "15.4 cm". */
 export function onTape(x: ExactLength, bench: Bench): string {
   return shownText(showOnTape(x, tapeStep(bench), bench.unit), bench.decimalMark);
+}
+
+/** What a mark is besides a place along the run: its kind, or how far across the strip it is. */
+export function wordOf({ kind, across }: Pick<Mark, 'kind' | 'across'>, bench: Bench): string {
+  return across === undefined ? markWords.kind(kind) : markWords.across(onTape(across, bench));
 }
 
 /** A length in the bench's unit, to a hundredth of a millimetre or so, as text. */

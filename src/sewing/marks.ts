@@ -40,14 +40,15 @@ export function markOut(run: Run, step: Length): MarkedRun {
   let worstError = 0;
   let worstUnevenness = 0;
   let tooCoarse = false;
-  const marks = run.marks.map(({ at: exact, label, kind }, i): MarkedMark => {
-    const at = kind === 'sewn' ? exact : toGraduation(exact, step);
-    const marked: MarkedMark = { exact, at, step: exactLength(at - before), label, kind };
+  const marks = run.marks.map(({ at: exact, ...mark }, i): MarkedMark => {
+    const at = mark.kind === 'sewn' ? exact : toGraduation(exact, step);
+    const marked: MarkedMark = { ...mark, exact, at, step: exactLength(at - before) };
     worstError = Math.max(worstError, Math.abs(at - exact));
     if (i > 0) {
       const uneven = Math.abs(marked.step - (exact - exactBefore));
       worstUnevenness = Math.max(worstUnevenness, uneven);
-      tooCoarse ||= marked.step === 0;
+      // Marks across each other are on one line of any tape.
+      tooCoarse ||= marked.step === 0 && mark.across === undefined;
     }
     exactBefore = exact;
     before = at;

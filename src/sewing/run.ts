@@ -19,6 +19,8 @@ export type MarkKind =
 /** A place on a run, measured from the run's datum. */
 export interface Mark {
   at: ExactLength;
+  /** From the strip's edge, where a run has marks at several distances across it. */
+  across?: ExactLength;
   /** What is written beside the mark: a number, or a letter. */
   label: string;
   kind: MarkKind;
@@ -32,6 +34,7 @@ export type Datum =
   | 'raw-corner'
   | 'first-hole'
   | 'cut-end'
+  | 'hole-before'
   | 'edge-corner';
 
 /** A line along which things are marked: the common currency of every calculation. */

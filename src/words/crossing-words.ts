@@ -1,3 +1,5 @@
+import { markWords } from './mark-words.ts';
+
 /** Two strips of holes laid across each other. */
 export const crossingWords = {
   title: 'Crossing strips',
@@ -30,16 +32,11 @@ export const crossingWords = {
   moved: 'Moved',
   room: 'Nearest, centre to centre',
   newHoles: 'New holes through the lower strip',
-  newHole: (number: number) => `New hole ${number}`,
-  place: (along: string, forward: boolean, across: string, side: 'first' | 'second' | 'middle') => {
-    const way = forward ? 'past' : 'before';
-    const off =
-      side === 'middle'
-        ? 'on the middle line'
-        : `${across} from the middle line, on the side of the ${side} row`;
-    return `${along} ${way} the crossing, ${off}`;
-  },
-  further: (count: number) => `and ${count} more, as drawn`,
+  newHole: 'New hole',
+  measuredFrom: 'Measured from',
+  madeHole: (along: string, forward: boolean) =>
+    `the hole of the lower strip’s first row ${along} ${forward ? 'past' : 'before'} the crossing of the middle lines`,
+  place: (along: string, across: string) => `${along} on, ${markWords.across(across)}`,
   nearEdge: (count: number) =>
     `${count} of them come nearer to the lower strip’s edge than one hole’s width: they may tear out.`,
   clashing: (count: number) =>

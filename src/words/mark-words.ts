@@ -16,6 +16,7 @@ const KINDS: Readonly<Record<MarkKind, string>> = {
 export const markWords = {
   list: 'Marks',
   kind: (kind: MarkKind) => KINDS[kind],
+  across: (length: string) => `${length} in from the first row’s edge`,
   step: 'from the one before',
   uneven: (length: string) =>
     `Marked on your tape, no space is off by more than ${length}. Each mark is taken from the same end, so nothing adds up.`,

@@ -7,6 +7,7 @@ const PLACES: Readonly<Record<Datum, string>> = {
   'raw-corner': 'from the raw corner',
   'first-hole': 'from the first hole',
   'cut-end': 'from the cut end',
+  'hole-before': 'from the first row’s last hole before them',
   'edge-corner': 'from the corner of the edge',
 };
 

@@ -49,6 +49,30 @@ test('a shift of next to nothing that clears the clashes is one', () => {
   expect(sentence).toContain('Then no hole clashes');
 });
 
+test('new holes are listed, along and across, and can be followed', async () => {
+  open(crossing);
+  const said = await answer();
+  expect(said).toContain('New holes through the lower strip6');
+  // Two rows at 5 mm from the crossing, moved by 4: holes at −4 and 4 of the lower strip's
+  // middle line; its holes are at 8i, so the last before them 8 mm before the crossing.
+  expect(said).toContain(
+    'Measured fromthe hole of the lower strip’s first row 0.8 cm before the crossing of the middle lines',
+  );
+  expect(said).toContain('from the first row’s last hole before them');
+  expect(said).toMatch(/10\.3 cm 0\.\d cm in from the first row’s edge/);
+  expect(screen.getByRole('button', { name: 'Follow' })).toBeTruthy();
+});
+
+test('a single new hole is told in a line', () => {
+  // The lower strip is hardly wider than the upper one's pitch, its row near one edge.
+  const lower = { pitch: '4', width: '0.8', margin: '0.15', rows: 'one' };
+  const upper = { upperPitch: '0.75', upperRows: 'one' };
+  const { lines, runs } = answerTo(crossing, { ...lower, ...upper });
+  expect(runs[0]?.run.marks).toHaveLength(1);
+  expect(lines.at(-1)?.label).toBe('New hole');
+  expect(lines.at(-1)?.value).toMatch(/ on, .* in from the first row’s edge$/);
+});
+
 const rows = fc.constantFrom('one', 'level', 'staggered');
 const of = (...sizes: string[]) => fc.constantFrom(...sizes);
 const sets = fc.record({

@@ -150,7 +150,14 @@ test('what goes on paper is chosen: all marks, one run, or a drawing', async () 
 });
 
 test('an answer that has drawings alone can be put on paper too', () => {
-  open(crossing);
+  // Every hole is shared, so that there is none to punch.
+  const one = { rows: 'one', margin: '1', pitch: '3' };
+  open(crossing, {
+    ...one,
+    upperRows: 'one',
+    upperMargin: '1',
+    upperPitch: '3',
+  });
   expect(screen.queryByRole('group', { name: 'What goes on paper' })).toBeNull();
   press('Make the PDF');
   expect(JSON.stringify(makePdf.mock.lastCall?.[1])).toContain('"kind":"circle"');
@@ -202,6 +209,18 @@ test.each(WRONG)('%s: it is said, and there is no key', (_, set, said) => {
   open(edging, set);
   expect(screen.getByRole('status').textContent).toMatch(said);
   expect(screen.queryByRole('button', { name: 'Make the PDF' })).toBeNull();
+});
+
+test('marks that each say how far across they lie are rows of one template', () => {
+  const [strip, ...others] = stripsOf(answerTo(crossing, {}).runs);
+  expect(others).toEqual([]);
+  expect(strip?.width).toBe(20);
+  const across = strip?.rows.map((row) => row.across) ?? [];
+  expect(new Set(across).size).toBe(across.length);
+  expect(across.length).toBeGreaterThan(1);
+  expect(strip?.rows.flatMap(({ marks }) => marks)).toHaveLength(
+    answerTo(crossing, {}).runs[0]?.run.marks.length ?? 0,
+  );
 });
 
 test('rows of one strip lie on one template; sides and bent rows each have their own', () => {

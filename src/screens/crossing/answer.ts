@@ -1,18 +1,17 @@
 import type { Bench } from '../../controls/bench.ts';
-import type { Answer, Line, Offer } from '../../controls/calculation.ts';
+import type { Answer, Line, NamedRun, Offer } from '../../controls/calculation.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { crossingFigure } from '../../drawing/crossing-figure.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
 import { type Crossed, linesUnder } from '../../sewing/crossing-holes.ts';
-import type { Crossing, CrossingPlan, UpperHole } from '../../sewing/strip-crossing.ts';
+import { type NewHoles, newHoles } from '../../sewing/crossing-run.ts';
+import type { Crossing, CrossingPlan } from '../../sewing/strip-crossing.ts';
 import { crossingWords as words } from '../../words/crossing-words.ts';
 import { holeWords } from '../../words/hole-words.ts';
 
 type Show = (x: ExactLength) => string;
 
-/** New holes listed; all of them are drawn. */
-const LISTED = 24;
 /** A shift of less that clears nothing is none. */
 const NO_SHIFT = exactLength(400);
 /** Decimals that give any 1/8000 mm back when they are read again, in any unit. */
@@ -24,8 +23,8 @@ export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench)
   const show: Show = (x) => exactly(x, bench);
   const moved = movesTo(best, asLaid);
   const chosen = moved ? best : asLaid;
-  const fresh = chosen.holes.filter(({ meets }) => meets !== 'shared');
-  const near = fresh.filter(({ nearEdge }) => nearEdge).length;
+  const fresh = newHoles(input.lower, chosen);
+  const near = chosen.holes.filter(({ meets, nearEdge }) => meets !== 'shared' && nearEdge).length;
   return {
     headline: {
       number: showExact(
@@ -52,7 +51,8 @@ export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench)
       ...(near > 0 ? [words.nearEdge(near)] : []),
     ],
     cautions: [holeWords.punch],
-    runs: [],
+    listsLast: true,
+    runs: runsOf(input, fresh),
     figures: [{ name: words.figure, figure: crossingFigure(drawnOf(input, chosen)) }],
     workings: [{ formula: words.rule, source: words.derived }],
   };
@@ -69,23 +69,26 @@ function meetingsOf({ holes, shared, clashes }: Crossing): string {
   return words.laidIs(shared, holes.length - shared - clashes, clashes);
 }
 
-function newHoleLines(holes: readonly UpperHole[], show: Show): Line[] {
-  const inOrder = [...holes].sort((one, other) => one.along - other.along);
-  const listed = inOrder.slice(0, LISTED).map(({ along, across }, i) => ({
-    label: words.newHole(i + 1),
-    value: words.place(
-      show(exactLength(Math.abs(along))),
-      along >= 0,
-      show(exactLength(Math.abs(across))),
-      Math.abs(across) < 1 ? 'middle' : across < 0 ? 'first' : 'second',
-    ),
-  }));
-  const more = inOrder.length - listed.length;
+function newHoleLines(fresh: NewHoles | undefined, show: Show): Line[] {
+  const count = { label: words.newHoles, value: String(fresh?.run.marks.length ?? 0) };
+  if (!fresh) return [count];
+  const { from, run } = fresh;
+  const along = show(exactLength(Math.abs(from)));
+  const [only, second] = run.marks;
   return [
-    { label: words.newHoles, value: String(holes.length) },
-    ...listed,
-    ...(more > 0 ? [{ label: '', value: words.further(more) }] : []),
+    count,
+    { label: words.measuredFrom, value: words.madeHole(along, from >= 0) },
+    // A single mark has no list of its own.
+    ...(only?.across !== undefined && !second
+      ? [{ label: words.newHole, value: words.place(show(only.at), show(only.across)) }]
+      : []),
   ];
+}
+
+function runsOf({ lower, hole }: Crossed, fresh: NewHoles | undefined): NamedRun[] {
+  if (!fresh) return [];
+  const strip = { across: exactLength(0), width: lower.width, hole };
+  return [{ name: words.newHoles, item: words.newHole, run: fresh.run, strip }];
 }
 
 /** What is taken is typed to the last digit: rounded, a clear hole may clash. */

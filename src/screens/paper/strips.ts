@@ -1,5 +1,5 @@
 import type { NamedRun } from '../../controls/calculation.ts';
-import type { PaperStrip } from '../../drawing/paper-job.ts';
+import type { PaperRow, PaperStrip } from '../../drawing/paper-job.ts';
 import { toMm } from '../../lengths/length.ts';
 import { paperWords as words } from '../../words/paper-words.ts';
 
@@ -9,16 +9,13 @@ export function stripsOf(runs: readonly NamedRun[]): PaperStrip[] {
   let before: NamedRun | undefined;
   for (const named of runs) {
     const { strip, run, name } = named;
-    const row = {
-      across: strip ? toMm(strip.across) : 0,
-      marks: run.marks.map(({ at, label }) => ({ at: toMm(at), label })),
-    };
+    const rows = rowsOf(named);
     const last = strips.at(-1);
     if (last && before && onOneStrip(before, named)) {
       strips[strips.length - 1] = {
         ...last,
         name: `${last.name}, ${name}`,
-        rows: [...last.rows, row],
+        rows: [...last.rows, ...rows],
       };
     } else {
       strips.push({
@@ -27,12 +24,24 @@ export function stripsOf(runs: readonly NamedRun[]): PaperStrip[] {
         length: toMm(run.length),
         width: strip && toMm(strip.width),
         hole: strip && toMm(strip.hole),
-        rows: [row],
+        rows,
       });
     }
     before = named;
   }
   return strips;
+}
+
+/** One row, but for marks that each say how far across they lie. */
+function rowsOf({ strip, run }: NamedRun): PaperRow[] {
+  const own = strip ? toMm(strip.across) : 0;
+  const marks = run.marks.map(({ at, label }) => ({ at: toMm(at), label }));
+  const across = run.marks.map((mark) => (mark.across === undefined ? own : toMm(mark.across)));
+  if (across.every((one) => one === own)) return [{ across: own, marks }];
+  return [...new Set(across)].map((one) => ({
+    across: one,
+    marks: marks.filter((_, i) => across[i] === one),
+  }));
 }
 
 /** Rows of one straight strip: as long, and measured from the same end. */
