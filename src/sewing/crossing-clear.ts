@@ -36,18 +36,41 @@ export function clashRanges(input: Crossed): ClashRanges {
   });
 }
 
-/** The widest range of shifts without a clash, all within one pitch; undefined where there is none. */
-export function clearShifts(input: Crossed, ranges: ClashRanges, pitch: number): Range | undefined {
-  const taken = linesOver(input, pitch, 0)
-    .flatMap(({ start }, i) => (ranges[i] ?? []).flatMap((range) => wrapped(range, start, pitch)))
-    .sort(([one], [other]) => one - other);
-  let widest: Range | undefined;
-  let at = 0;
-  for (const [from, to] of [...taken, [pitch, pitch] as const]) {
-    if (from - at > (widest ? widest[1] - widest[0] : 0)) widest = [at, from];
-    at = Math.max(at, to);
+/** Shifts with so many clashes, all within one pitch. */
+export interface Shifts {
+  clashes: number;
+  from: number;
+  to: number;
+}
+
+/**
+ * The range of shifts with the fewest clashes, of several the widest; undefined where
+ * none is as wide as asked.
+ */
+export function fewestClashes(
+  input: Crossed,
+  ranges: ClashRanges,
+  pitch: number,
+  least: number,
+): Shifts | undefined {
+  const changes = linesOver(input, pitch, 0).flatMap(({ start }, i) =>
+    (ranges[i] ?? []).flatMap((range) => changesOf(range, start, pitch)),
+  );
+  changes.sort((one, other) => one.at - other.at);
+  let best: Shifts | undefined;
+  let [clashes, from] = [0, 0];
+  for (const { at, by } of [...changes, { at: pitch, by: 0 }]) {
+    const here = { clashes, from, to: at };
+    if (at - from >= least && (!best || isBetter(here, best))) best = here;
+    clashes += by;
+    from = at;
   }
-  return widest;
+  return best;
+}
+
+function isBetter(one: Shifts, other: Shifts): boolean {
+  if (one.clashes !== other.clashes) return one.clashes < other.clashes;
+  return one.to - one.from > other.to - other.from;
 }
 
 function placesOf({ y, start, pitch, first, last }: HoleLine): { x: number; y: number }[] {
@@ -75,15 +98,15 @@ function without(ranges: readonly Range[], [start, end]: Range): Range[] {
   );
 }
 
-/** The shifts that bring a hole of a line into a range. */
-function wrapped([from, to]: Range, start: number, pitch: number): Range[] {
-  if (to - from >= pitch) return [[0, pitch]];
+/** By how many holes in a range there are more or fewer from a shift on. */
+function changesOf([from, to]: Range, start: number, pitch: number): { at: number; by: number }[] {
+  const always = Math.floor((to - from) / pitch);
   const begin = (((from - start) % pitch) + pitch) % pitch;
-  const end = begin + to - from;
-  return end <= pitch
-    ? [[begin, end]]
-    : [
-        [begin, pitch],
-        [0, end - pitch],
-      ];
+  const end = begin + (to - from) - always * pitch;
+  const wraps = end > pitch;
+  return [
+    { at: 0, by: always + (wraps ? 1 : 0) },
+    { at: begin, by: 1 },
+    { at: wraps ? end - pitch : end, by: -1 },
+  ];
 }

@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { crossingProblems } from './crossing-checks.ts';
-import { type ClashRanges, clashRanges, clearShifts } from './crossing-clear.ts';
+import { type ClashRanges, clashRanges, fewestClashes, type Shifts } from './crossing-clear.ts';
 import {
   type Crossed,
   type HoleLine,
@@ -60,8 +60,8 @@ const NARROWEST = 400;
  * Two holes are *shared* when their centres are within a quarter of a hole, *clear*
  * when they are two holes or more apart (one diameter of material between), else
  * they *clash*. Of all shifts within one pitch, 0.1 mm apart and finer round the best:
- * no clash and the most room, else the fewest clashes; a narrower range without a clash
- * is found by working out where there is one. Derived here.
+ * no clash and the most room, else the fewest clashes; a narrower range with fewer is
+ * found by working out where there is one. Derived here.
  *
  * Problems: an angle out of range, lengths of nothing, holes that break an edge or
  * overlap, more holes than are looked at.
@@ -71,23 +71,23 @@ export function crossing(input: Crossed): Outcome<CrossingPlan> {
     const { upper } = input;
     const asLaid = laid(input, upper.pitch, 0);
     const ranges = clashRanges(input);
-    const best = bestShift(input, upper.pitch, clearShift(input, ranges, upper.pitch));
+    const best = bestShift(
+      input,
+      upper.pitch,
+      fewestClashes(input, ranges, upper.pitch, NARROWEST),
+    );
     const otherPitch = best.clashes === 0 ? undefined : clearPitch(input, ranges);
     return { ok: true, value: { asLaid, best, otherPitch } };
   });
 }
 
-function bestShift(input: Crossed, pitch: number, clear: number | undefined): Crossing {
-  const start = clear === undefined ? undefined : tried(input, pitch, clear);
+/** Begun in the midst of the shifts with fewest clashes, however narrow beside the steps that are tried. */
+function bestShift(input: Crossed, pitch: number, fewest: Shifts | undefined): Crossing {
+  const middle = fewest && Math.round((fewest.from + fewest.to) / 2 / FINE) * FINE;
+  const start = middle === undefined ? undefined : tried(input, pitch, middle);
   const rough = tryShifts(input, pitch, 0, pitch, STEP, start);
   const at = tryShifts(input, pitch, rough.shift - STEP, rough.shift + STEP, FINE, rough);
   return laid(input, pitch, ((at.shift % pitch) + pitch) % pitch);
-}
-
-/** A shift in the midst of the widest clear range, however narrow beside the steps that are tried. */
-function clearShift(input: Crossed, ranges: ClashRanges, pitch: number): number | undefined {
-  const [from, to] = clearShifts(input, ranges, pitch) ?? [0, 0];
-  return to - from < NARROWEST ? undefined : Math.round((from + to) / 2 / FINE) * FINE;
 }
 
 function tried(input: Crossed, pitch: number, shift: number): Tried {
@@ -130,8 +130,8 @@ function clearPitch(input: Crossed, ranges: ClashRanges): Crossing | undefined {
       // A whole number, so that it can be typed.
       const pitch = Math.round(upper.pitch * (1 + off * OTHER_STEP));
       if (pitch <= hole) continue;
-      const shift = clearShift(input, ranges, pitch);
-      if (shift !== undefined) return bestShift(input, pitch, shift);
+      const fewest = fewestClashes(input, ranges, pitch, NARROWEST);
+      if (fewest?.clashes === 0) return bestShift(input, pitch, fewest);
     }
   }
   return undefined;

@@ -3,9 +3,10 @@ import { useState } from 'preact/hooks';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { inUnitOf } from '../../src/app/other-unit.ts';
 import type { Bench } from '../../src/controls/bench.ts';
-import type { Draft } from '../../src/controls/calculation.ts';
+import type { Calculation, Draft } from '../../src/controls/calculation.ts';
 import { Follow } from '../../src/controls/follow.tsx';
 import { closures } from '../../src/screens/closures/closures.ts';
+import { crossing } from '../../src/screens/crossing/crossing.ts';
 import { benchOf } from './helpers.ts';
 
 const speak = vi.fn();
@@ -18,12 +19,18 @@ beforeEach(() => {
 });
 afterEach(cleanup);
 
-function Following({ bench, first }: { bench: Bench; first: Draft }) {
+interface Shown {
+  calculation?: Calculation;
+  bench: Bench;
+  first: Draft;
+}
+
+function Following({ calculation = closures, bench, first }: Shown) {
   const [typed, setTyped] = useState(first);
   draft = typed;
   return (
     <Follow
-      calculation={closures}
+      calculation={calculation}
       draft={typed}
       bench={bench}
       services={{ speak, keepAwake }}
@@ -54,6 +61,17 @@ test('the lower half leads from mark to mark, to the end and to the first again'
   expect(place()).toBe('All 7 marked');
   fireEvent.click(screen.getByRole('button', { name: /From the first again/ }));
   expect(place()).toBe('Hook 1 of 7');
+});
+
+test('of marks in several rows, how far across each lies is shown and said', () => {
+  const bench = benchOf({ unit: 'mm', voice: 'on' });
+  const first = crossing.start(bench);
+  render(<Following calculation={crossing} bench={bench} first={first} />);
+  expect(place()).toBe('New hole 1 of 6');
+  const edge = /^\d+ mm in from the first row’s edge, from the first row’s last hole before them$/;
+  expect(screen.getByText(edge)).toBeTruthy();
+  next();
+  expect(speak.mock.lastCall?.[0]).toMatch(/^New hole 2, \d+ millimetres in from the first row/);
 });
 
 test('keys do the same: space, arrows, and volume where the platform gives it', () => {

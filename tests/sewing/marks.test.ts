@@ -52,6 +52,18 @@ test('a sewn mark keeps the place it was measured at', () => {
   expect(marked.worstError).toBe(0);
 });
 
+test('marks at one place along keep how far across they are, and no tape is too coarse for them', () => {
+  const across = [mm(2), mm(10)];
+  const run: Run = {
+    datum: 'hole-before',
+    length: mm(3),
+    marks: across.map((far, i) => ({ at: mm(3), across: far, label: String(i), kind: 'hole' })),
+  };
+  const marked = markOut(run, STEP['1mm']);
+  expect(marked.marks.map((mark) => mark.across)).toEqual(across);
+  expect(marked.tooCoarse).toBe(false);
+});
+
 test('two marks on one graduation are said to be too close for the tape', () => {
   expect(markOut(planFor(opening(mm(5), byCount(9))).run, STEP['1mm']).tooCoarse).toBe(true);
   expect(markOut(planFor(opening(mm(5), byCount(9))).run, STEP['0.5mm']).tooCoarse).toBe(false);
