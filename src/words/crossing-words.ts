@@ -33,9 +33,9 @@ export const crossingWords = {
   room: 'Nearest, centre to centre',
   newHoles: 'New holes through the lower strip',
   newHole: 'New hole',
-  measuredFrom: 'Measured from',
+  measuredFrom: 'Hole to measure by',
   madeHole: (along: string, forward: boolean) =>
-    `the hole of the lower strip’s first row ${along} ${forward ? 'past' : 'before'} the crossing of the middle lines`,
+    `of the lower strip’s first row, ${along} ${forward ? 'past' : 'before'} the crossing of the middle lines`,
   place: (along: string, across: string) => `${along} on, ${markWords.across(across)}`,
   nearEdge: (count: number) =>
     `${count} of them come nearer to the lower strip’s edge than one hole’s width: they may tear out.`,

@@ -56,7 +56,7 @@ test('new holes are listed, along and across, and can be followed', async () => 
   // Two rows at 5 mm from the crossing, moved by 4: holes at −4 and 4 of the lower strip's
   // middle line; its holes are at 8i, so the last before them 8 mm before the crossing.
   expect(said).toContain(
-    'Measured fromthe hole of the lower strip’s first row 0.8 cm before the crossing of the middle lines',
+    'Hole to measure byof the lower strip’s first row, 0.8 cm before the crossing of the middle lines',
   );
   expect(said).toContain('from the first row’s last hole before them');
   expect(said).toMatch(/10\.3 cm 0\.\d cm in from the first row’s edge/);
