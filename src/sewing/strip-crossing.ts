@@ -50,8 +50,10 @@ const FINE = exactLength(80);
 /** Other pitches tried: so many to either side, each this part of the wanted one further off. */
 const OTHERS = 100;
 const OTHER_STEP = 0.001;
-/** A range of shifts less wide is no place to lay a strip. */
-const NARROWEST = 400;
+/** A range of shifts less wide can't be told in hundredths of a millimetre. */
+const NARROWEST = 160;
+/** With another pitch it is to be wide enough to lay a strip by hand. */
+const LAID_BY_HAND = 400;
 
 /**
  * Where the holes of two crossing strips come to lie, and the shift of the upper
@@ -130,7 +132,7 @@ function clearPitch(input: Crossed, ranges: ClashRanges): Crossing | undefined {
       // A whole number, so that it can be typed.
       const pitch = Math.round(upper.pitch * (1 + off * OTHER_STEP));
       if (pitch <= hole) continue;
-      const fewest = fewestClashes(input, ranges, pitch, NARROWEST);
+      const fewest = fewestClashes(input, ranges, pitch, LAID_BY_HAND);
       if (fewest?.clashes === 0) return bestShift(input, pitch, fewest);
     }
   }
