@@ -52,7 +52,7 @@ export function MarkList({ run, bench, scroller }: Props) {
               {mark.kind !== 'closure' && (
                 <small>
                   {' '}
-                  <Rich text={wordOf(mark, bench)} />
+                  <Rich text={wordOf(mark, bench, markWords.acrossShort)} />
                 </small>
               )}
             </span>

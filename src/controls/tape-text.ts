@@ -22,8 +22,12 @@ export function onTape(x: ExactLength, bench: Bench): string {
 }
 
 /** What a mark is besides a place along the run: its kind, or how far across the strip it is. */
-export function wordOf({ kind, across }: Pick<Mark, 'kind' | 'across'>, bench: Bench): string {
-  return across === undefined ? markWords.kind(kind) : markWords.across(onTape(across, bench));
+export function wordOf(
+  { kind, across }: Pick<Mark, 'kind' | 'across'>,
+  bench: Bench,
+  acrossWords = markWords.across,
+): string {
+  return across === undefined ? markWords.kind(kind) : acrossWords(onTape(across, bench));
 }
 
 /** A length in the bench's unit, to a hundredth of a millimetre or so, as text. */

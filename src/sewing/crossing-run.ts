@@ -29,15 +29,16 @@ export function newHoles(
   const last = fresh.at(-1);
   if (!first || !last) return undefined;
   const from = exactLength(phase + Math.floor((first.along - phase) / pitch + NOISE) * pitch);
-  const at = (along: number) => exactLength(Math.max(0, along - from));
+  // Without the last places of sums: on a line of the tape there is nothing left over.
+  const at = (along: number) => settled(exactLength(Math.max(0, along - from)));
   const marks = fresh.map(({ along, across }, i) => ({
     at: at(along),
-    across: exactLength(width / 2 + across),
+    across: settled(exactLength(width / 2 + across)),
     label: String(i + 1),
     kind: 'hole' as const,
   }));
   return {
-    run: { datum: 'hole-before', length: length(Math.ceil(settled(at(last.along)))), marks },
+    run: { datum: 'hole-before', length: length(Math.ceil(at(last.along))), marks },
     from,
   };
 }

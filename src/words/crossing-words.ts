@@ -36,6 +36,8 @@ export const crossingWords = {
   measuredFrom: 'Hole to measure by',
   madeHole: (along: string, forward: boolean) =>
     `of the lower strip’s first row, ${along} ${forward ? 'past' : 'before'} the crossing of the middle lines`,
+  across: 'Across',
+  acrossFrom: 'measured in from the lower strip’s edge beside its first row',
   place: (along: string, across: string) => `${along} on, ${markWords.across(across)}`,
   nearEdge: (count: number) =>
     `${count} of them come nearer to the lower strip’s edge than one hole’s width: they may tear out.`,

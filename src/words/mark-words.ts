@@ -17,6 +17,7 @@ export const markWords = {
   list: 'Marks',
   kind: (kind: MarkKind) => KINDS[kind],
   across: (length: string) => `${length} in from the first row’s edge`,
+  acrossShort: (length: string) => `${length} across`,
   step: 'from the one before',
   uneven: (length: string) =>
     `Marked on your tape, no space is off by more than ${length}. Each mark is taken from the same end, so nothing adds up.`,

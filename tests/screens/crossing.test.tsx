@@ -59,7 +59,8 @@ test('new holes are listed, along and across, and can be followed', async () => 
     'Hole to measure byof the lower strip’s first row, 0.8 cm before the crossing of the middle lines',
   );
   expect(said).toContain('from the first row’s last hole before them');
-  expect(said).toMatch(/10\.3 cm 0\.\d cm in from the first row’s edge/);
+  expect(said).toMatch(/10\.3 cm 0\.\d cm across/);
+  expect(said).toContain('Every mark falls on a line of your tape');
   expect(screen.getByRole('button', { name: 'Follow' })).toBeTruthy();
 });
 

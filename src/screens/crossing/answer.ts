@@ -78,6 +78,7 @@ function newHoleLines(fresh: NewHoles | undefined, show: Show): Line[] {
   return [
     count,
     { label: words.measuredFrom, value: words.madeHole(along, from >= 0) },
+    { label: words.across, value: words.acrossFrom },
     // A single mark has no list of its own.
     ...(only?.across !== undefined && !second
       ? [{ label: words.newHole, value: words.place(show(only.at), show(only.across)) }]
