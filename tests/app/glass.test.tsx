@@ -165,7 +165,7 @@ test('every mark is named on some stretch, and the last one shows the end', asyn
   };
   const text = (await screen.findByText(/^Stretch 1 of/)).textContent ?? '';
   const count = Number(/of (\d+)/.exec(text)?.[1]);
-  // 400 mm on (700 − 24 − 8) / 6 mm of glass at a time.
+  // 400 mm on (700 − 24 − 20) / 6 mm of glass at a time.
   expect(count).toBe(4);
   for (let i = 1; i < count; i++) {
     note();
@@ -179,15 +179,39 @@ test('every mark is named on some stretch, and the last one shows the end', asyn
   expect(named.size).toBe(50);
 });
 
+test.each([384, 391, 398, 405, 700])(
+  'on glass %d px high every number stands right under its own line',
+  async (height) => {
+    high = height;
+    kept.set('glass', { ...SCALE, pxPerMm: 6.3 });
+    for (const pitch of ['0.4', '0.45', '0.55', '0.6', '0.65', '0.8', '0.95']) {
+      const { container } = start(`#/edging/glass?length=40&pitch=${pitch}&u=cm`);
+      await screen.findByText(/^Stretch 1 of/);
+      const lines = [...container.querySelectorAll('.ruled .mark')];
+      const spans = [...container.querySelectorAll<HTMLElement>('.ruled .of-mark')];
+      for (const span of spans) {
+        const top = Number.parseFloat(span.style.top);
+        // All lines over it, its own the lowest of them: it is named by how many there are.
+        const over = lines.filter((line) => Number(line.getAttribute('y1')) < top);
+        expect(span.textContent, `${pitch} cm`).toBe(String(over.length));
+        // And all of it is on the glass: 14 px high letters, as long as nothing is laid out.
+        expect(top + 14 * 1.25).toBeLessThanOrEqual(height);
+      }
+      expect(spans.at(-1)?.textContent).toBe(String(lines.length));
+      cleanup();
+    }
+  },
+);
+
 test('where no mark is near the end of the glass, an overlap mark is told to be made', async () => {
   kept.set('glass', SCALE);
   // Two hooks half a metre apart.
   start('#/closures/glass?opening=50&count=2&top=0&bottom=0');
   expect(await screen.findByText(/Make the overlap mark further on too/)).toBeTruthy();
-  // 668 px at 6 to a millimetre are 111.3 mm; 10 mm before that, on a whole millimetre.
-  expect(screen.getByText('overlap mark, 10.1 cm')).toBeTruthy();
+  // 656 px at 6 to a millimetre are 109.3 mm; 10 mm before that, on a whole millimetre.
+  expect(screen.getByText('overlap mark, 9.9 cm')).toBeTruthy();
   await press('Next stretch');
-  expect(screen.getByText(/top line lies on overlap mark, 10\.1 cm/)).toBeTruthy();
+  expect(screen.getByText(/top line lies on overlap mark, 9\.9 cm/)).toBeTruthy();
 });
 
 test('another row is one press away, from its beginning', async () => {

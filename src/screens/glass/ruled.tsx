@@ -18,18 +18,22 @@ interface Props {
   scale: GlassScale;
   stretch: GlassStretch;
   places: readonly GlassPlace[];
-  /** Of the glass and of its lettering, in px. */
-  high: number;
+  /** Height of the lettering, in px. */
   letter: number;
 }
 
-/** Room before the first line and after the last place, in px: edges of the glass are rounded. */
+/** Room before the first line, in px: edges of the glass are rounded. */
 export const FIRST_LINE = 24;
-export const LAST_LINE = 8;
 /** Graduations nearer to each other than this, in px, would be one grey. */
 const LEAST_APART = 3;
-/** Height of a label, in letters. */
+/** Height of a label, in letters, and how far below its line it begins, in px. */
 const LABEL = 1.25;
+const BELOW = 2;
+
+/** Room after the last place, in px: its label stands below its line like all others. */
+export function afterLast(letter: number): number {
+  return Math.ceil(letter * LABEL) + BELOW;
+}
 
 /**
  * The lines of one stretch. Drawn as SVG on whole device pixels, or they would be smeared over
@@ -73,15 +77,14 @@ function isLong(mm: number, { unit }: Bench): boolean {
 }
 
 /**
- * The names beside the lines, below them, or above where the glass ends. Those of the first
- * line and of the next stretch's always stand; others as far as there is room.
+ * The names beside the lines, each below its own: above it, it would be read as the neighbour's.
+ * Those of the first line and of the next stretch's always stand; others as far as there is room.
  */
 function labels(props: Props, place: (mm: number) => number) {
-  const { named, bench, stretch, places, high, letter } = props;
+  const { named, bench, stretch, places, letter } = props;
   const tall = letter * LABEL;
   const all = places.map((one) => {
-    const below = place(one.mm) + 2;
-    const top = below + tall > high ? below - 3 - tall : below;
+    const top = place(one.mm) + BELOW;
     const must = one === places[0] || one.mm === stretch.next || one.kind === 'overlap';
     return { ...one, top, must, text: placeLabel(one, named, bench) };
   });

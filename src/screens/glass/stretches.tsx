@@ -7,7 +7,7 @@ import { type GlassScale, type GlassStretch, placesOn, stretchesOf } from '../..
 import { toMm } from '../../lengths/length.ts';
 import { glassWords as words } from '../../words/glass-words.ts';
 import { Lay } from './lay.tsx';
-import { FIRST_LINE, LAST_LINE, Ruled } from './ruled.tsx';
+import { afterLast, FIRST_LINE, Ruled } from './ruled.tsx';
 
 interface Props {
   named: NamedRun;
@@ -32,7 +32,7 @@ export function Stretches(props: Props) {
   const { named, bench, scale, others, onGo } = props;
   const glass = useRef<HTMLDivElement>(null);
   const { height, letter } = useBox(glass);
-  const room = (height - FIRST_LINE - LAST_LINE) / scale.pxPerMm;
+  const room = (height - FIRST_LINE - afterLast(letter)) / scale.pxPerMm;
   const stretches = useMemo(() => cut(named, bench, room), [named, bench, room]);
   const last = Math.max(0, stretches.length - 1);
   const at = Math.min(last, Math.max(0, Math.trunc(Number(props.typed)) || 0));
@@ -44,9 +44,7 @@ export function Stretches(props: Props) {
       <main>
         <h1 class="unseen">{words.of(named.name)}</h1>
         <div class="ruled" ref={glass}>
-          {stretch && (
-            <Ruled {...shown} scale={scale} stretch={stretch} high={height} letter={letter} />
-          )}
+          {stretch && <Ruled {...shown} scale={scale} stretch={stretch} letter={letter} />}
         </div>
         <Lay {...shown} {...props} stretch={stretch} at={at} count={last + 1} />
       </main>
