@@ -17,6 +17,7 @@ const card = {
   sign: (pixels: number) => (pixels < 0 ? `−${-pixels}` : `+${pixels}`),
   noRoom:
     'There is too little room here for a card: hold the phone upright, or open this from the home screen, without the bars of a browser.',
+  atStop: 'The line is at its stop. Where the card is longer, press “Card too long”.',
   tooLong: 'Card too long',
   matches: 'It matches',
   unmoved: 'Move the line to the edge of the card first.',

@@ -276,6 +276,37 @@ test('where a card finds no room at all, that is said before anything is measure
   expect(screen.queryByText(glassWords.card.noRoom)).toBeNull();
 });
 
+test.each([
+  ['no room for its short side', 360, 300],
+  ['just too little for it on this screen', 400, 300],
+])('a line at its stop measured no card: %s', async (_, height, by) => {
+  high = height;
+  start(STRIP);
+  await screen.findByRole('heading');
+  for (let i = 0; i < 2; i++) {
+    await move(by);
+    await press('It matches');
+    expect(screen.getByRole('alert').textContent).toBe(glassWords.card.noRoom);
+  }
+  expect(screen.getAllByText(glassWords.card.noRoom)).toHaveLength(1);
+  expect(screen.getByText(/its short side up and down/)).toBeTruthy();
+  expect(kept.get('glass')).toBeUndefined();
+  // Back from the stop it can be measured, where the card is small enough on this screen.
+  await move(-60);
+  await press('It matches');
+  expect(screen.getByText(/lower down/)).toBeTruthy();
+});
+
+test('a line at its stop is no long side of a card either; the short one is offered', async () => {
+  start(STRIP);
+  await move(300);
+  await press('It matches');
+  expect((await screen.findByRole('alert')).textContent).toBe(glassWords.card.atStop);
+  expect(screen.getByText(/its long side up and down/)).toBeTruthy();
+  await press('Card too long');
+  expect(screen.getByText(/its short side up and down/)).toBeTruthy();
+});
+
 test('a screen too short for anything says so', async () => {
   high = 150;
   kept.set('glass', SCALE);

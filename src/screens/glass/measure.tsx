@@ -52,6 +52,8 @@ export function Measure({ hand, said, onScale, leaveWords, onLeave }: Props) {
   };
   const matches = () => {
     if (moved === undefined) setFault(words.unmoved);
+    // At its stop the line lies where it must, not where the card ends.
+    else if (px >= whole(most)) setFault(side === 'long' ? words.atStop : words.noRoom);
     else if (!step.first) begin({ side: 'short', first: { side, px } });
     else {
       const found = scaleFrom(step.first, { side, px });
@@ -70,7 +72,7 @@ export function Measure({ hand, said, onScale, leaveWords, onLeave }: Props) {
               {fault}
             </p>
           )}
-          {tooShort && <p class="warning">{words.noRoom}</p>}
+          {tooShort && fault !== words.noRoom && <p class="warning">{words.noRoom}</p>}
           <p aria-live="polite">{how(side, step.first)}</p>
           {!step.first && <p class="soft">{words.why}</p>}
         </main>
