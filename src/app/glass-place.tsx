@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
-import type { GlassScale } from '../drawing/glass.ts';
+import type { MeasuredScreen } from '../drawing/glass.ts';
 import { isScale } from '../drawing/glass-card.ts';
 import { Glass } from '../screens/glass/glass.tsx';
 import type { Store } from '../storage/store.ts';
@@ -22,7 +22,7 @@ interface Props {
 const KEY = 'glass';
 
 interface Known {
-  scale: GlassScale | undefined;
+  scale: MeasuredScreen | undefined;
   said?: string;
 }
 
@@ -38,7 +38,7 @@ export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave 
     );
   }, [store]);
   if (!known) return <Waiting loaded={{ state: 'loading' }} onHome={onLeave} />;
-  const keep = (scale: GlassScale) => {
+  const keep = (scale: MeasuredScreen) => {
     setKnown({ scale });
     const record = { ...scale, checked: new Date().toISOString() };
     store.change(KEY, () => record).catch(() => setKnown({ scale, said: glassWords.notKept }));
@@ -61,10 +61,15 @@ export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave 
 const NO_RUNS = [] as const;
 
 /** The scale that was kept, if it can be one: with the day it was checked, and as numbers. */
-export function checkScale(kept: unknown): GlassScale | undefined {
-  const { pxPerMm, devicePixelRatio, checked } = Object(kept) as Record<string, unknown>;
-  if (typeof pxPerMm !== 'number' || typeof devicePixelRatio !== 'number') return undefined;
+export function checkScale(kept: unknown): MeasuredScreen | undefined {
+  const { checked, ...numbers } = Object(kept) as Record<string, unknown>;
+  const read = (key: keyof MeasuredScreen) =>
+    Number(typeof numbers[key] === 'number' && numbers[key]);
+  const [pxPerMm, devicePixelRatio] = [read('pxPerMm'), read('devicePixelRatio')];
+  const [longer, shorter] = [read('longer'), read('shorter')];
   if (typeof checked !== 'string' || Number.isNaN(Date.parse(checked))) return undefined;
   if (!isScale(pxPerMm) || !(devicePixelRatio > 0 && devicePixelRatio < 100)) return undefined;
-  return { pxPerMm, devicePixelRatio };
+  // A record that doesn't say which screen it was is no use: it may have been another.
+  if (!(shorter > 0 && longer >= shorter && longer < 1e5)) return undefined;
+  return { pxPerMm, devicePixelRatio, longer, shorter };
 }

@@ -6,6 +6,13 @@ export interface GlassScale {
   devicePixelRatio: number;
 }
 
+/** What was measured: a screen is told by its sides and by its pixels. */
+export interface MeasuredScreen extends GlassScale {
+  /** The longer and the shorter side, in CSS pixels: turned, it is the same screen. */
+  longer: number;
+  shorter: number;
+}
+
 /** A stretch of a run that fits on the glass, in mm from the datum. */
 export interface GlassStretch {
   /** What lies at the start of the glass: the datum, a mark, or an overlap mark. */

@@ -33,7 +33,8 @@ export const glassWords = {
   title: 'On the glass, true size',
   of: (name: string) => `${name}, on the glass at true size`,
   zoomed: 'The page is zoomed, so nothing on it is true. Pinch it back to its own size.',
-  changed: 'The screen shows things in another size than when it was measured: measure it again.',
+  changed:
+    'This is another screen than was measured, or it shows things in another size: measure it again.',
   notKept: 'The scale could not be kept: it holds until this page is left.',
   nothing: 'There are no marks to show: the numbers give no answer. Go back and mend them.',
   small: 'This screen is too short to show anything at true size. Hold the phone upright.',

@@ -30,6 +30,7 @@ let high = 0;
 beforeEach(() => {
   kept.clear();
   high = 700;
+  vi.stubGlobal('screen', { width: 390, height: 844 });
   vi.spyOn(HTMLElement.prototype, 'clientHeight', 'get').mockImplementation(() => high);
 });
 afterEach(() => {
@@ -55,7 +56,13 @@ async function move(px: number) {
 }
 
 const STRIP = '#/edging/glass?length=40&pitch=0.8';
-const SCALE = { pxPerMm: 6, devicePixelRatio: 1, checked: '2026-01-02T03:04:05.000Z' };
+const SCALE = {
+  pxPerMm: 6,
+  devicePixelRatio: 1,
+  longer: 844,
+  shorter: 390,
+  checked: '2026-01-02T03:04:05.000Z',
+};
 
 /** From where the line begins to where a card lies on a screen of six pixels to a millimetre. */
 const LONG_FIRST = Math.round(85.6 * 6) - Math.round(85.6 * 4.5);
@@ -74,7 +81,7 @@ test('nothing is shown before the screen was measured twice; then it is, and sta
   expect(await screen.findByText(/^Stretch 1 of/)).toBeTruthy();
   const record = kept.get('glass') as typeof SCALE;
   expect(record.pxPerMm).toBeCloseTo(6, 1);
-  expect(record.devicePixelRatio).toBe(1);
+  expect(record).toMatchObject({ devicePixelRatio: 1, longer: 844, shorter: 390 });
   expect(record.checked).toMatch(/^\d{4}-\d\d-\d\dT/);
   cleanup();
   start(STRIP);
@@ -232,6 +239,27 @@ test('a screen whose pixels have changed is measured anew', async () => {
   expect((await screen.findByRole('alert')).textContent).toBe(glassWords.changed);
 });
 
+test.each([
+  ['as many device pixels to one', { width: 384, height: 832 }],
+  ['the same length', { width: 412, height: 844 }],
+])('another screen of %s is measured anew; this one turned is not', async (_, other) => {
+  kept.set('glass', SCALE);
+  vi.stubGlobal('screen', other);
+  start(STRIP);
+  expect((await screen.findByRole('alert')).textContent).toBe(glassWords.changed);
+  cleanup();
+  vi.stubGlobal('screen', { width: 844, height: 390 });
+  start(STRIP);
+  expect(await screen.findByText(/^Stretch 1 of/)).toBeTruthy();
+});
+
+test('a scale kept before screens were told apart is asked for anew', async () => {
+  const { longer: _, shorter: __, ...old } = SCALE;
+  kept.set('glass', old);
+  start(STRIP);
+  expect(await screen.findByText(glassWords.card.why)).toBeTruthy();
+});
+
 test('a page that is pinched larger shows nothing, and nothing is measured on it', async () => {
   const viewport = Object.assign(new EventTarget(), { scale: 1 });
   vi.stubGlobal('visualViewport', viewport);
@@ -329,13 +357,22 @@ test('storage that refuses is said, and the scale holds as long as the page', as
 });
 
 test('what was kept is looked at before it is believed', () => {
-  expect(checkScale(SCALE)).toEqual({ pxPerMm: 6, devicePixelRatio: 1 });
+  expect(checkScale(SCALE)).toEqual({
+    pxPerMm: 6,
+    devicePixelRatio: 1,
+    longer: 844,
+    shorter: 390,
+  });
   const others = [
     { pxPerMm: '6' },
     { pxPerMm: Number.NaN },
     { pxPerMm: 1e9 },
     { devicePixelRatio: 0 },
     { devicePixelRatio: Number.POSITIVE_INFINITY },
+    { longer: undefined },
+    { longer: 300 },
+    { shorter: '390' },
+    { shorter: 0 },
     { checked: undefined },
     { checked: 'lately' },
   ].map((wrong) => ({ ...SCALE, ...wrong }));

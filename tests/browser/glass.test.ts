@@ -25,28 +25,37 @@ const takePhone = async (deviceScaleFactor: number, size = SMALL_PHONE): Promise
   return context.newPage();
 };
 
-/** Writes the record the app would, then opens a run on the glass. */
-async function onGlass(ratio: number, pxPerMm: number, hash: string): Promise<Page> {
-  const page = await takePhone(ratio);
-  await page.goto(`${inject('address')}#/settings`);
-  await page.locator('fieldset').first().waitFor();
-  const checked = '2026-01-02T03:04:05.000Z';
-  await page.evaluate(
+/** Writes the record the app would: the screen is measured as it is now. */
+const keepScale = (page: Page, pxPerMm: number) =>
+  page.evaluate(
     (scale) =>
       new Promise<void>((done, failed) => {
         const opening = indexedDB.open('thumbrule');
         opening.onerror = () => failed(opening.error);
         opening.onsuccess = () => {
           const change = opening.result.transaction('bench', 'readwrite');
-          change.objectStore('bench').put(scale, 'glass');
+          const record = {
+            ...scale,
+            devicePixelRatio,
+            longer: Math.max(screen.width, screen.height),
+            shorter: Math.min(screen.width, screen.height),
+          };
+          change.objectStore('bench').put(record, 'glass');
           change.oncomplete = () => {
             opening.result.close();
             done();
           };
         };
       }),
-    { pxPerMm, devicePixelRatio: ratio, checked },
+    { pxPerMm, checked: '2026-01-02T03:04:05.000Z' },
   );
+
+/** Keeps a scale, then opens a run on the glass. */
+async function onGlass(ratio: number, pxPerMm: number, hash: string): Promise<Page> {
+  const page = await takePhone(ratio);
+  await page.goto(`${inject('address')}#/settings`);
+  await page.locator('fieldset').first().waitFor();
+  await keepScale(page, pxPerMm);
   await page.goto(`${inject('address')}${hash}`);
   await page.locator('.ruled line').first().waitFor({ state: 'attached' });
   await settled(page);
@@ -119,7 +128,7 @@ test.each(SCREENS)(
     for (let from = 0; ; ) {
       const seen = await linesSeen(page, ratio, '.ruled');
       const there = [...holes, 200].filter((mm) => mm > from).slice(0, seen.length - 1);
-      expect(there.length).toBeGreaterThanOrEqual(3);
+      expect(there.length).toBeGreaterThanOrEqual(2);
       expectApart(
         seen,
         there.map((mm) => mm - from),
@@ -259,6 +268,9 @@ test('what is pressed on the glass is in reach, and axe finds nothing amiss', as
     { width: 640, height: 360 },
   ]) {
     await page.setViewportSize(size);
+    await keepScale(page, 6.3);
+    await page.reload();
+    await page.locator('.lay').waitFor();
     await settled(page);
     const where = `${size.width} × ${size.height}`;
     for (const button of await page.locator('.actions button').all()) {

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { adopt } from '../../controls/adopt.ts';
 import type { Bench } from '../../controls/bench.ts';
 import type { Draft, NamedRun } from '../../controls/calculation.ts';
-import type { GlassScale } from '../../drawing/glass.ts';
+import type { MeasuredScreen } from '../../drawing/glass.ts';
 import { glassWords as words } from '../../words/glass-words.ts';
 import css from './glass.css?inline';
 import { Measure } from './measure.tsx';
@@ -17,11 +17,11 @@ interface Props {
   bench: Bench;
   draft: Draft;
   /** As the screen was measured; undefined as long as it wasn't. */
-  scale: GlassScale | undefined;
+  scale: MeasuredScreen | undefined;
   /** Why the scale was not kept, if it wasn't. */
   said: string | undefined;
   keepAwake: () => () => void;
-  onScale: (scale: GlassScale) => void;
+  onScale: (scale: MeasuredScreen) => void;
   onDraft: (draft: Draft) => void;
   onLeave: () => void;
 }
@@ -29,7 +29,7 @@ interface Props {
 /** A run's marks at true size on the phone; the screen has to be measured first. */
 export function Glass(props: Props) {
   const { runs, bench, draft, scale, said, onScale, onDraft, onLeave } = props;
-  const { devicePixelRatio, zoomed, sideways } = useScreen();
+  const { zoomed, sideways, ...screen } = useScreen();
   const [anew, setAnew] = useState(false);
   useEffect(() => props.keepAwake(), [props.keepAwake]);
   const withMarks = runs.flatMap(({ run }, i) => (run.marks.length > 0 ? [i] : []));
@@ -38,14 +38,14 @@ export function Glass(props: Props) {
   if (zoomed || !named) {
     return <Said words={zoomed ? words.zoomed : words.nothing} onLeave={onLeave} />;
   }
-  const changed = scale && Math.abs(scale.devicePixelRatio - devicePixelRatio) > 1e-3;
+  const changed = scale && !isSame(scale, screen);
   if (!scale || changed || anew) {
     return (
       <Measure
         hand={bench.hand}
         said={changed ? words.changed : undefined}
         onScale={(pxPerMm) => {
-          onScale({ pxPerMm, devicePixelRatio });
+          onScale({ pxPerMm, ...screen });
           setAnew(false);
         }}
         leaveWords={anew ? words.asItWas : words.leave}
@@ -69,6 +69,15 @@ export function Glass(props: Props) {
       onAnew={() => setAnew(true)}
       onLeave={onLeave}
     />
+  );
+}
+
+/** Whether a scale is this screen's: others may have as many device pixels to one. */
+function isSame(one: Omit<MeasuredScreen, 'pxPerMm'>, other: typeof one): boolean {
+  return (
+    Math.abs(one.devicePixelRatio - other.devicePixelRatio) < 1e-3 &&
+    one.longer === other.longer &&
+    one.shorter === other.shorter
   );
 }
 

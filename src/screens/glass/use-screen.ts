@@ -3,6 +3,9 @@ import { useLayoutEffect, useReducer } from 'preact/hooks';
 /** What of the screen decides whether a size on it is true. */
 export interface Screen {
   devicePixelRatio: number;
+  /** Its sides in CSS pixels, however it is held. */
+  longer: number;
+  shorter: number;
   /** The page is pinched larger or smaller. */
   zoomed: boolean;
   /** Wider than high. */
@@ -32,8 +35,11 @@ export function useScreen(): Screen {
       }
     };
   }, [ratio]);
+  const { width, height } = globalThis.screen;
   return {
     devicePixelRatio: ratio,
+    longer: Math.max(width, height),
+    shorter: Math.min(width, height),
     zoomed: Math.abs((globalThis.visualViewport?.scale ?? 1) - 1) > 0.001,
     sideways: innerWidth > innerHeight,
   };
