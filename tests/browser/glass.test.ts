@@ -225,6 +225,35 @@ const hideWords = (page: Page) =>
     words.style.visibility = 'hidden';
   });
 
+test('a page zoomed elsewhere can be pinched back to its own size on the glass', async () => {
+  const at = '#/edging/glass?length=20&pitch=0.8&u=cm';
+  const page = await onGlass(2, 6.3, at);
+  const session = await page.context().newCDPSession(page);
+  /** Two fingers so far to each side, then as far as said. */
+  const pinch = async (from: number, to: number) => {
+    const fingers = (apart: number) =>
+      [-apart, apart].map((by, id) => ({ x: 180 + by, y: 300, id }));
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart?: number) =>
+      session.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: apart === undefined ? [] : fingers(apart),
+      });
+    await touch('touchStart', from);
+    for (let i = 1; i <= 10; i++) await touch('touchMove', from + ((to - from) * i) / 10);
+    await touch('touchEnd');
+  };
+  await page.goto(`${inject('address')}#/settings`);
+  await page.locator('fieldset').first().waitFor();
+  await pinch(40, 140);
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, at);
+  await page.getByText('The page is zoomed').waitFor();
+  await pinch(160, 20);
+  await page.locator('.ruled line').first().waitFor({ state: 'attached' });
+  await page.context().close();
+});
+
 test('two measurements that differ are refused; the line can be dragged by its grip', async () => {
   const { page, complaints, close } = await openApp(browser, inject('address'), {
     at: '#/edging/glass',

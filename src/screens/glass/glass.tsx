@@ -83,7 +83,7 @@ function isSame(one: Omit<MeasuredScreen, 'pxPerMm'>, other: typeof one): boolea
 
 function Said({ words: said, onLeave }: { words: string; onLeave: () => void }) {
   return (
-    <div class="glass">
+    <div class="glass said">
       <main>
         <h1>{words.title}</h1>
         <p class="warning" role="alert">
