@@ -81,12 +81,14 @@ export interface PaperPage {
  * Why there are no pages.
  * - `nothing`: no marks and no drawing to put on paper.
  * - `too-long`: longer than is ever printed.
+ * - `too-many`: more pages than anyone joins.
  * - `too-wide`: a strip wider than the room there is on a page.
  * - `no-room`: the margins leave too little of the paper.
  */
 export type PaperProblem =
   | { kind: 'nothing' }
   | { kind: 'too-long'; length: number; most: number }
+  | { kind: 'too-many'; pages: number; most: number }
   | { kind: 'too-wide'; width: number; most: number }
   | { kind: 'no-room'; most: number };
 

@@ -17,6 +17,8 @@ import { laidOn, type Room, tileHeight, tileShapes, tilesOf } from './paper-tile
 
 /** Longer than this, in mm, nothing is printed: 20 m of paper strip fit no table. */
 const LONGEST = 20_000;
+/** More pages than this are joined by nobody: a wall is papered with fewer. */
+const MOST_PAGES = 200;
 /** The least room for the work on a page, in mm: overlaps at both ends and something between. */
 const LEAST = { across: 100, down: 60 };
 
@@ -38,6 +40,9 @@ export function pagesOf(job: PaperJob, setting: PaperSetting, words: PaperWords)
   if (problem) return { ok: false, problem };
   const room = roomOn(setting);
   const sheets = onSheets(blocksOf({ ...job, strips, drawings }, room, words), room.down);
+  if (sheets.length > MOST_PAGES) {
+    return { ok: false, problem: { kind: 'too-many', pages: sheets.length, most: MOST_PAGES } };
+  }
   const { width, height } = PAPER[setting.size];
   const pages = sheets.map((blocks, i) => {
     const sheet = { title: job.title, page: i + 1, pages: sheets.length };

@@ -12,6 +12,8 @@ const SMALL = 3;
 const FINE = 0.2;
 /** The row of pages that shows which one this is, in mm. */
 const MAP = { width: 40, height: 3 };
+/** More than this would lie nearer to each other than 1 mm. */
+const MOST_IN_MAP = 40;
 /** Capitals are at most as wide as high, on average; in heights. */
 const LETTER = 0.95;
 
@@ -57,16 +59,18 @@ function shortened(name: string, width: number): string {
   return letters.length <= most ? name : `${letters.slice(0, most - 1).join('')}…`;
 }
 
-/** The pages as a row, this one crossed. */
+/** The pages as a row, this one crossed; of many, the row is a plain bar and the cross is seen. */
 function mapShapes({ x, y }: Point, page: number, pages: number): PaperShape[] {
   const each = MAP.width / pages;
-  const [left, right, bottom] = [x + (page - 1) * each, x + page * each, y + MAP.height];
+  const crossed = Math.max(each, MAP.width / MOST_IN_MAP);
+  const left = Math.min(x + (page - 1) * each, x + MAP.width - crossed);
+  const [right, bottom] = [left + crossed, y + MAP.height];
+  const uprights =
+    pages > MOST_IN_MAP ? [0, pages] : Array.from({ length: pages + 1 }, (_, i) => i);
   return [
     line({ x, y }, { x: x + MAP.width, y }),
     line({ x, y: bottom }, { x: x + MAP.width, y: bottom }),
-    ...Array.from({ length: pages + 1 }, (_, i) =>
-      line({ x: x + i * each, y }, { x: x + i * each, y: bottom }),
-    ),
+    ...uprights.map((i) => line({ x: x + i * each, y }, { x: x + i * each, y: bottom })),
     line({ x: left, y }, { x: right, y: bottom }),
     line({ x: left, y: bottom }, { x: right, y }),
   ];

@@ -46,7 +46,10 @@ export function laidOn(figure: Figure, room: Room): Laid {
   const upright = { figure: fromCorner(figure), turned: false };
   const quarter = moved(figure, ({ x, y }) => ({ x: -y, y: x }));
   const turned = { figure: fromCorner(quarter), turned: true };
-  const tiles = ({ figure: laid }: Laid) => tilesOf(laid, room, 0).length;
+  const tiles = ({ figure: laid }: Laid) => {
+    const { columns, rows } = bandsOn(laid, room);
+    return columns.length * rows.length;
+  };
   return tiles(turned) < tiles(upright) ? turned : upright;
 }
 
@@ -75,9 +78,7 @@ function moved(figure: Figure, move: (at: Point) => Point): Figure {
  * @param letter the first for its joining marks
  */
 export function tilesOf(figure: Figure, room: Room, letter: number): Tile[] {
-  const { width, height } = boundsOf(figure);
-  const columns = bandsOf(width, room.across);
-  const rows = bandsOf(height, room.down - BELOW);
+  const { columns, rows } = bandsOn(figure, room);
   const beside = columns.length - 1;
   const between = rows.length * beside;
   return rows.flatMap((down, row) =>
@@ -101,6 +102,11 @@ export function tilesOf(figure: Figure, room: Room, letter: number): Tile[] {
       };
     }),
   );
+}
+
+function bandsOn(figure: Figure, room: Room) {
+  const { width, height } = boundsOf(figure);
+  return { columns: bandsOf(width, room.across), rows: bandsOf(height, room.down - BELOW) };
 }
 
 function joint(

@@ -48,6 +48,8 @@ export const paperWords = {
   nothing: 'There is nothing to put on paper: the numbers give no marks. Go back and mend them.',
   tooLong: (most: string) =>
     `It is longer than ${most}, the most that is put on paper. Follow the marks with the tape instead.`,
+  tooMany: (pages: number, most: number) =>
+    `It would take ${pages} pages, and ${most} are the most. Put less on paper, or draw it by its numbers.`,
   tooWide: (most: string) =>
     `The strip is wider than a page has room for: ${most} at these margins. Choose smaller margins.`,
   noRoom: (most: string) => `These margins leave no room on the paper. Give ${most} at the most.`,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Figure } from '../../src/drawing/figure.ts';
 import { bandsOf, letterOf, OVERLAP } from '../../src/drawing/paper-bands.ts';
 import {
   PAPER,
@@ -198,5 +199,60 @@ describe('pages', () => {
     const narrow = pages([STRIP], 'letter', 95);
     if (narrow.ok || narrow.problem.kind !== 'no-room') throw new Error('not refused');
     expect(pages([{ ...STRIP, width: undefined }], 'letter', narrow.problem.most).ok).toBe(true);
+  });
+
+  test('more pages than anyone joins are refused before any is drawn', () => {
+    const square = (side: number): Figure => [
+      {
+        line: 'cloth',
+        points: [
+          { x: 0, y: 0 },
+          { x: side, y: side },
+        ],
+      },
+    ];
+    const drawing = (side: number, words = PAGE_WORDS) =>
+      pagesOf(
+        { title: 'Coat', strips: [], drawings: [{ name: 'Corner', figure: square(side) }] },
+        { size: 'a4', margin: 10 },
+        words,
+      );
+    const undrawn = {
+      ...PAGE_WORDS,
+      tileOf: () => {
+        throw new Error('a page was drawn');
+      },
+    };
+    // Columns of 257 mm and rows of 134, each 20 mm into the next; of the last row, two or three
+    // tiles find room on a page.
+    const problem = { kind: 'too-many', pages: 12 * 22 + 12 / 2, most: 200 };
+    expect(drawing(3000, undrawn)).toEqual({ ok: false, problem });
+    expect(drawing(20_000, undrawn)).toMatchObject({ problem: { pages: 78 * 149 + 78 / 3 } });
+    expect(drawing(2500)).toMatchObject({ ok: true, pages: { length: 10 * 19 } });
+  });
+
+  test('the row of pages takes no more lines, however many there are', () => {
+    const wide = { ...STRIP, length: 19_000, width: 140, rows: STRIP.rows };
+    const few = laid([{ ...wide, length: 9000 }]);
+    const many = laid([wide]);
+    expect(few.length).toBeLessThan(40);
+    expect(many.length).toBeGreaterThan(60);
+    const mapLines = ({ shapes, width }: PaperPage) =>
+      shapes.filter(
+        (shape) =>
+          shape.kind === 'line' && shape.from.x >= width - 50 - 1e-9 && shape.from.y < 10 + 12,
+      );
+    expect(mapLines(few[5]!).length).toBe(few.length + 1 + 4);
+    for (const page of [many[0]!, many[30]!, many.at(-1)!]) {
+      const lines = mapLines(page);
+      expect(lines.length).toBeLessThan(10);
+      for (const shape of lines) {
+        if (shape.kind !== 'line') continue;
+        for (const { x } of [shape.from, shape.to]) {
+          expect(x).toBeGreaterThanOrEqual(page.width - 50 - 1e-9);
+          expect(x).toBeLessThanOrEqual(page.width - 10 + 1e-9);
+        }
+      }
+    }
   });
 });

@@ -223,6 +223,13 @@ test('marks that each say how far across they lie are rows of one template', () 
   );
 });
 
+test('a drawing that takes thousands of pages is refused in words', () => {
+  open(corner, { depth: '300', second: '300', 'paper-what': 'drawing-1' });
+  const said = screen.getByRole('status').textContent;
+  expect(said).toMatch(/^It would take \d{3,} pages, and 200 are the most\. Put less on paper/);
+  expect(screen.queryByRole('button', { name: 'Make the PDF' })).toBeNull();
+});
+
 test('rows of one strip lie on one template; sides and bent rows each have their own', () => {
   const names = (set: Draft) =>
     stripsOf(answerTo(edging, set).runs).map(({ name, rows }) => [name, rows.length]);

@@ -179,6 +179,8 @@ function why(problem: PaperProblem, bench: Bench): string {
       return words.nothing;
     case 'too-long':
       return words.tooLong(show(problem.most));
+    case 'too-many':
+      return words.tooMany(problem.pages, problem.most);
     case 'too-wide':
       return words.tooWide(show(problem.most));
     case 'no-room':
