@@ -83,6 +83,33 @@ test('the PDF is made when it is asked for, and saved under its name', async () 
   expect(screen.getByRole('button', { name: 'Make the PDF' })).toBeTruthy();
 });
 
+test('a PDF of other numbers is not kept, nor one that is being written', async () => {
+  const shown = (length: string) => (
+    <Paper
+      title="Edging"
+      name="Coat"
+      answer={answerTo(edging, { length })}
+      bench={bench}
+      draft={typed}
+      services={{ makePdf, save, share: undefined }}
+      onDraft={() => undefined}
+      onLeave={() => undefined}
+    />
+  );
+  const [bench, typed] = [benchOf(), {}];
+  const { rerender } = render(shown('40'));
+  press('Make the PDF');
+  await screen.findByRole('button', { name: 'Save the PDF' });
+  rerender(shown('41'));
+  expect(screen.queryByRole('button', { name: 'Save the PDF' })).toBeNull();
+  makePdf.mockReturnValue(new Promise(() => undefined));
+  press('Make the PDF');
+  await screen.findByText(/^Writing the PDF/);
+  rerender(shown('42'));
+  expect(screen.getByRole('button', { name: 'Make the PDF' })).toBeTruthy();
+  expect(makePdf.mock.lastCall?.[2].signal.aborted).toBe(true);
+});
+
 test('how far it is is said, and it can be called off', async () => {
   let progress: (done: number) => void = () => undefined;
   let signal: AbortSignal | undefined;

@@ -15,17 +15,21 @@ type Made =
   | { state: 'making'; done: number; stop: () => void }
   | { state: 'made'; file: Blob };
 
+const NOT_YET: Made = { state: 'not-yet' };
+
 /** The key that writes the PDF, how far it is, and the file once it is there. */
 export function MakePdf({ title, pages, services }: Props) {
-  const [made, setMade] = useState<Made>({ state: 'not-yet' });
+  const [last, setMade] = useState<Made & { of?: readonly PaperPage[] }>(NOT_YET);
+  // What was made of other pages is of no use any more, and what is being made is called off.
+  const made = last.of === pages ? last : NOT_YET;
   const running = useRef<AbortController>(undefined);
-  useEffect(() => () => running.current?.abort(), []);
+  useEffect(() => () => running.current?.abort(), [pages]);
   const start = () => {
     const control = new AbortController();
     running.current = control;
     const stop = () => control.abort();
     const show = (next: Made) => {
-      if (!control.signal.aborted) setMade(next);
+      if (!control.signal.aborted) setMade({ ...next, of: pages });
     };
     show({ state: 'making', done: 0, stop });
     services
@@ -46,7 +50,7 @@ export function MakePdf({ title, pages, services }: Props) {
           type="button"
           onClick={() => {
             made.stop();
-            setMade({ state: 'not-yet' });
+            setMade(NOT_YET);
           }}
         >
           {words.cancel}

@@ -90,12 +90,7 @@ export function Paper(props: Props) {
       </section>
       {typeof laid !== 'string' && laid.ok && (
         <div class="make">
-          <MakePdf
-            key={`${name} ${size} ${margin} ${part?.value}`}
-            title={name}
-            pages={laid.pages}
-            services={services}
-          />
+          <MakePdf title={name} pages={laid.pages} services={services} />
         </div>
       )}
       <nav class="actions" aria-label={words.title}>
