@@ -1,5 +1,6 @@
 import { type Box, clipped, isInside } from './clip.ts';
-import { boundsOf, type Figure, type FigureShape, type Point } from './figure.ts';
+import type { Figure, FigureShape, Point } from './figure.ts';
+import { letteredBounds } from './lettered.ts';
 import { LINE_LOOKS } from './line-looks.ts';
 import { type Band, bandsOf, letterOf } from './paper-bands.ts';
 import type { PaperDrawing, PaperShape, PaperWords } from './paper-job.ts';
@@ -7,6 +8,7 @@ import type { PaperDrawing, PaperShape, PaperWords } from './paper-job.ts';
 /** Room under a tile for what it is, in mm. */
 const BELOW = 8;
 const LETTERING = 2.8;
+const LETTER = { high: LETTERING, wide: LETTERING * 0.8 };
 const FINE = 0.15;
 /** Each arm of a joining cross, in mm. */
 const ARM = 4;
@@ -54,7 +56,7 @@ export function laidOn(figure: Figure, room: Room): Laid {
 }
 
 function fromCorner(figure: Figure): Figure {
-  const { x, y } = boundsOf(figure);
+  const { x, y } = letteredBounds(figure, LETTER);
   return moved(figure, (at) => ({ x: at.x - x, y: at.y - y }));
 }
 
@@ -105,7 +107,7 @@ export function tilesOf(figure: Figure, room: Room, letter: number): Tile[] {
 }
 
 function bandsOn(figure: Figure, room: Room) {
-  const { width, height } = boundsOf(figure);
+  const { width, height } = letteredBounds(figure, LETTER);
   return { columns: bandsOf(width, room.across), rows: bandsOf(height, room.down - BELOW) };
 }
 
@@ -145,7 +147,10 @@ export function tileShapes(
 function shapesIn(shape: FigureShape, box: Box, to: (at: Point) => Point): PaperShape[] {
   if ('label' in shape) {
     if (!isInside(shape.at, box)) return [];
-    return [{ kind: 'text', at: to(shape.at), text: shape.label, size: LETTERING }];
+    // What would run over the edge of the tile, and perhaps of the paper, ends there.
+    const last = box.to.x - shape.label.length * LETTER.wide;
+    const at = { x: Math.max(box.from.x, Math.min(shape.at.x, last)), y: shape.at.y };
+    return [{ kind: 'text', at: to(at), text: shape.label, size: LETTERING }];
   }
   const { weight, dash } = LINE_LOOKS[shape.line];
   if (shape.ring && whole(shape.ring, box)) {

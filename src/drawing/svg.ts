@@ -1,9 +1,10 @@
-import { boundsOf, type Figure, type FigureShape, type LineStyle, stylesOf } from './figure.ts';
+import { type Figure, type FigureShape, type LineStyle, stylesOf } from './figure.ts';
+import { letteredBounds } from './lettered.ts';
 import { LINE_LOOKS } from './line-looks.ts';
 
-/** Room round a drawing, and the height of its lettering, in mm. */
+/** Room round a drawing, and its lettering, in mm. */
 const ROOM = 5;
-const LETTER = 3;
+const LETTER = { high: 3, wide: 3 * 0.6 };
 
 /**
  * A drawing as an SVG file in millimetres: one unit of the drawing is 1 mm, and so its width and
@@ -12,7 +13,7 @@ const LETTER = 3;
  * @param about what a reader of the file should know, in words
  */
 export function svgOf(name: string, figure: Figure, about: string): string {
-  const { x, y, width, height } = boundsOf(figure);
+  const { x, y, width, height } = letteredBounds(figure, LETTER);
   const wide = number(width + 2 * ROOM);
   const high = number(height + 2 * ROOM);
   const groups = stylesOf(figure).map((style) => {
@@ -27,7 +28,7 @@ export function svgOf(name: string, figure: Figure, about: string): string {
   const lettering =
     labels.length === 0
       ? ''
-      : `<g id="text" font-family="sans-serif" font-size="${LETTER}">${labels.join('')}</g>`;
+      : `<g id="text" font-family="sans-serif" font-size="${LETTER.high}">${labels.join('')}</g>`;
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${wide}mm" height="${high}mm" viewBox="${number(x - ROOM)} ${number(y - ROOM)} ${wide} ${high}">`,

@@ -163,6 +163,41 @@ describe('pages', () => {
     }
   });
 
+  test('lettering of a drawing ends within the margins too, on one page or cut at a tile', () => {
+    const label = 'depth 30.48 cm';
+    const across = (width: number): Figure => [
+      {
+        line: 'cloth',
+        points: [
+          { x: 0, y: 0 },
+          { x: width, y: 0 },
+        ],
+      },
+      ...[100, width - 8, width + 4].map((x) => ({ label, at: { x, y: -0.5 } })),
+      // Where the first of two pages ends.
+      ...(width > 300 ? [{ label, at: { x: 270, y: -9 } }] : []),
+    ];
+    for (const width of [200, 270, 400]) {
+      const drawings = [{ name: 'Hem', figure: across(width) }];
+      const all = pagesOf(
+        { title: '', strips: [], drawings },
+        { size: 'a4', margin: 10 },
+        PAGE_WORDS,
+      );
+      if (!all.ok) throw new Error('refused');
+      const texts = all.pages.flatMap(({ shapes }) =>
+        shapes.flatMap((shape) => (shape.kind === 'text' && shape.text === label ? [shape] : [])),
+      );
+      expect(texts.length).toBeGreaterThanOrEqual(width > 300 ? 4 : 3);
+      for (const { at, size } of texts) {
+        expect(at.x).toBeGreaterThanOrEqual(10 - 1e-9);
+        const wide = label.length * size * (0.556 / 0.72);
+        expect(at.x + wide, `${width} mm`).toBeLessThanOrEqual(297 - 10);
+        expect(at.y - size).toBeGreaterThanOrEqual(10 + 12 - 1e-9);
+      }
+    }
+  });
+
   test('each page is told from the others, and says how to print it and what it is', () => {
     const all = laid([STRIP]);
     expect(all.length).toBeGreaterThan(1);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { circle } from '../../src/drawing/figure-ring.ts';
+import { hemSection } from '../../src/drawing/hem-figure.ts';
 import { svgOf } from '../../src/drawing/svg.ts';
 import { templateFigure } from '../../src/drawing/template-figure.ts';
 
@@ -50,6 +51,23 @@ test('a bare run has its marks as lines across', () => {
   expect([...svg.querySelectorAll('#cut path')].map((path) => path.getAttribute('d'))).toEqual([
     'M30 0L30 12',
   ]);
+});
+
+test('lettering at the right edge is all in the file', () => {
+  const labels = { depth: 'depth 4.5 cm', turn: 'turn 0.7 cm' };
+  const hem = hemSection({ depth: 45, turn: 7, stitchUp: 43, labels });
+  const svg = parsed(svgOf('Hem', hem, ''));
+  const [left = 0, top = 0, width = 0, height = 0] =
+    svg.getAttribute('viewBox')?.split(' ').map(Number) ?? [];
+  const texts = [...svg.querySelectorAll('text')];
+  expect(texts.map(({ textContent }) => textContent)).toEqual([labels.depth, labels.turn]);
+  for (const text of texts) {
+    const [x, y] = ['x', 'y'].map((key) => Number(text.getAttribute(key)));
+    // Letters of a sans serif are 0.6 of its size at the most, on average: from memory.
+    expect(x! + (text.textContent?.length ?? 0) * 3 * 0.6).toBeLessThanOrEqual(left + width);
+    expect(y! - 3).toBeGreaterThanOrEqual(top);
+    expect(y!).toBeLessThanOrEqual(top + height);
+  }
 });
 
 test('whatever a name holds, the file is read as it was meant', () => {
