@@ -1,6 +1,7 @@
 import type { Point } from './figure.ts';
 import { type Band, letterOf, OVERLAP } from './paper-bands.ts';
 import type { PaperShape, PaperStrip, PaperWords } from './paper-job.ts';
+import { FINE, HAIR, holeShapes, line, text } from './paper-shapes.ts';
 
 /** A bare run is drawn this wide, in mm: its marks are lines across. */
 const BARE_WIDTH = 12;
@@ -14,10 +15,7 @@ const SMALL = 2.8;
 const LETTER = 0.75;
 /** Numbers nearer to each other than this are left out, in mm. */
 const LEAST_APART = 5;
-/** Each arm of a hole's cross hair, in diameters of the hole. */
-const HAIR = 0.9;
 const EDGE = 0.3;
-const FINE = 0.15;
 /** A joining line runs beyond the strip by this much, in mm. */
 const JOIN_BEYOND = 4;
 
@@ -49,18 +47,9 @@ export function bandShapes(
   const top = corner.y + ABOVE;
   const bottom = top + width;
   const x = (at: number) => corner.x + at - band.from;
-  const across = (at: number, from: number, to: number, weight: number): PaperShape => ({
-    kind: 'line',
-    from: { x: x(at), y: from },
-    to: { x: x(at), y: to },
-    weight,
-  });
-  const edge = (y: number): PaperShape => ({
-    kind: 'line',
-    from: { x: x(band.from), y },
-    to: { x: x(band.to), y },
-    weight: EDGE,
-  });
+  const across = (at: number, from: number, to: number, weight: number) =>
+    line({ x: x(at), y: from }, { x: x(at), y: to }, weight);
+  const edge = (y: number) => line({ x: x(band.from), y }, { x: x(band.to), y }, EDGE);
   const { start, end } = band.joinedAt;
   const join = (at: number, index: number, side: 1 | -1): PaperShape[] => {
     const said = words.join(letterOf(index));
@@ -86,11 +75,10 @@ export function bandShapes(
 function caption(said: string, at: Point): PaperShape[] {
   const y = at.y - SMALL / 2;
   const tip = { x: at.x + 10, y };
-  const stroke = (from: Point, to: Point): PaperShape => ({ kind: 'line', from, to, weight: EDGE });
   return [
-    stroke({ x: at.x, y }, tip),
-    stroke({ x: tip.x - 2, y: y - 1 }, tip),
-    stroke({ x: tip.x - 2, y: y + 1 }, tip),
+    line({ x: at.x, y }, tip, EDGE),
+    line({ x: tip.x - 2, y: y - 1 }, tip, EDGE),
+    line({ x: tip.x - 2, y: y + 1 }, tip, EDGE),
     text({ x: tip.x + 1.5, y: at.y }, said, SMALL),
   ];
 }
@@ -113,7 +101,9 @@ function marksShapes(
     if (!isOn(band, at, reach(hole))) continue;
     const centre = { x: x(at), y: top + across };
     shapes.push(
-      ...(hole === undefined ? [lineAcross(centre.x, top, bottom)] : holeShapes(centre, hole)),
+      ...(hole === undefined
+        ? [line({ x: centre.x, y: top }, { x: centre.x, y: bottom }, FINE)]
+        : holeShapes(centre, hole, true)),
     );
     if (at - lettered < LEAST_APART) continue;
     lettered = at;
@@ -133,32 +123,4 @@ function isOn({ from, to, joinedAt }: Band, at: number, reach: number): boolean 
   const first = joinedAt.start === undefined ? from : from + reach;
   const last = joinedAt.end === undefined ? to : to - reach;
   return at >= first && at <= last;
-}
-
-function lineAcross(x: number, top: number, bottom: number): PaperShape {
-  return { kind: 'line', from: { x, y: top }, to: { x, y: bottom }, weight: FINE };
-}
-
-/** The hole to be punched, with a cross hair to set the punch by. */
-function holeShapes(at: Point, hole: number): PaperShape[] {
-  const arm = hole * HAIR;
-  return [
-    { kind: 'circle', at, radius: hole / 2, weight: FINE },
-    {
-      kind: 'line',
-      from: { x: at.x - arm, y: at.y },
-      to: { x: at.x + arm, y: at.y },
-      weight: FINE,
-    },
-    {
-      kind: 'line',
-      from: { x: at.x, y: at.y - arm },
-      to: { x: at.x, y: at.y + arm },
-      weight: FINE,
-    },
-  ];
-}
-
-function text(at: Point, said: string, size: number): PaperShape {
-  return { kind: 'text', at, text: said, size };
 }

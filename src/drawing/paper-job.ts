@@ -1,4 +1,4 @@
-import type { Figure, Point } from './figure.ts';
+import type { Figure, LineStyle, Point } from './figure.ts';
 
 /** A row of marks on a strip, in mm from the datum. */
 export interface PaperRow {
@@ -60,7 +60,17 @@ export interface PaperWords {
     place: { column: number; columns: number; row: number; rows: number },
     turned: boolean,
   ): string;
+  /** What part of a drawing a page shows. @param across and down, in mm as it lies on the page */
+  partOf(across: Extent, down: Extent): string;
+  /** Of the kinds of line, and of a hole that is to be made. */
+  lines: Readonly<Record<LineStyle, string>>;
+  punch: string;
   join(letter: string): string;
+}
+
+interface Extent {
+  from: number;
+  to: number;
 }
 
 export type PaperShape =

@@ -1,15 +1,18 @@
 import { type Box, clipped, isInside } from './clip.ts';
-import type { Figure, FigureShape, Point } from './figure.ts';
+import type { Figure, FigureShape, LineStyle, Point } from './figure.ts';
 import { letteredBounds } from './lettered.ts';
 import { LINE_LOOKS } from './line-looks.ts';
 import { type Band, bandsOf, letterOf } from './paper-bands.ts';
 import type { PaperDrawing, PaperShape, PaperWords } from './paper-job.ts';
+import { keyShapes } from './paper-key.ts';
+import { FINE, hairShapes, line, text } from './paper-shapes.ts';
 
-/** Room under a tile for what it is, in mm. */
-const BELOW = 8;
+/** Lettering, and from one line of it to the next, in mm. */
 const LETTERING = 2.8;
 const LETTER = { high: LETTERING, wide: LETTERING * 0.8 };
-const FINE = 0.15;
+const LINE = 4.4;
+/** Room under a tile for what it is, which part, and the key of its lines, in mm. */
+const BELOW = 3 * LINE + 3;
 /** Each arm of a joining cross, in mm. */
 const ARM = 4;
 /** Where the two crosses of a joint lie along it, in shares of the tile. */
@@ -134,13 +137,16 @@ export function tileShapes(
     x: corner.x + x - across.from,
     y: corner.y + y - down.from,
   });
-  const caption = { x: corner.x + 2, y: corner.y + down.to - down.from + BELOW - 2 };
+  const foot = corner.y + down.to - down.from + BELOW - 2;
+  const at = (row: number) => ({ x: corner.x + 2, y: foot - row * LINE });
   return [
     ...figure.flatMap((shape) => shapesIn(shape, box, to)),
     ...joints.flatMap(({ letter, crosses }) =>
       crosses.flatMap((at) => cross(to(at), letterOf(letter))),
     ),
-    { kind: 'text', at: caption, text: words.tileOf(name, place, turned), size: LETTERING },
+    text(at(2), words.tileOf(name, place, turned), LETTERING),
+    text(at(1), words.partOf(across, down), LETTERING),
+    ...keyShapes(figure, at(0), LETTER, words),
   ];
 }
 
@@ -150,25 +156,26 @@ function shapesIn(shape: FigureShape, box: Box, to: (at: Point) => Point): Paper
     // What would run over the edge of the tile, and perhaps of the paper, ends there.
     const last = box.to.x - shape.label.length * LETTER.wide;
     const at = { x: Math.max(box.from.x, Math.min(shape.at.x, last)), y: shape.at.y };
-    return [{ kind: 'text', at: to(at), text: shape.label, size: LETTERING }];
+    return [text(to(at), shape.label, LETTERING)];
   }
   const { weight, dash } = LINE_LOOKS[shape.line];
-  if (shape.ring && whole(shape.ring, box)) {
-    return [{ kind: 'circle', at: to(shape.ring.at), radius: shape.ring.radius, weight }];
+  const { ring } = shape;
+  // The cross hair tells a hole to punch from one that is made.
+  const hair =
+    ring && shape.line === 'cut' && isInside(ring.at, box)
+      ? hairShapes(to(ring.at), 2 * ring.radius)
+      : [];
+  if (ring && whole(ring, box)) {
+    return [{ kind: 'circle', at: to(ring.at), radius: ring.radius, weight }, ...hair];
   }
-  const points = shape.ring ? round(shape.ring) : shape.points;
-  return clipped(points, box).map((part) => ({
-    kind: 'path',
-    points: part.map(to),
-    weight,
-    dash,
-  }));
+  const points = ring ? round(ring) : shape.points;
+  const parts = clipped(points, box).map(
+    (part): PaperShape => ({ kind: 'path', points: part.map(to), weight, dash }),
+  );
+  return [...parts, ...hair];
 }
 
-interface Ring {
-  at: Point;
-  radius: number;
-}
+type Ring = NonNullable<Extract<FigureShape, { line: LineStyle }>['ring']>;
 
 function whole({ at, radius }: Ring, box: Box): boolean {
   return [-radius, radius].every((by) => isInside({ x: at.x + by, y: at.y + by }, box));
@@ -182,10 +189,9 @@ function round({ at, radius }: Ring): Point[] {
 }
 
 function cross({ x, y }: Point, letter: string): PaperShape[] {
-  const arm = (from: Point, to: Point): PaperShape => ({ kind: 'line', from, to, weight: FINE });
   return [
-    arm({ x: x - ARM, y }, { x: x + ARM, y }),
-    arm({ x, y: y - ARM }, { x, y: y + ARM }),
-    { kind: 'text', at: { x: x + 1, y: y - 1 }, text: letter, size: LETTERING },
+    line({ x: x - ARM, y }, { x: x + ARM, y }, FINE),
+    line({ x, y: y - ARM }, { x, y: y + ARM }, FINE),
+    text({ x: x + 1, y: y - 1 }, letter, LETTERING),
   ];
 }

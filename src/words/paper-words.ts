@@ -1,4 +1,5 @@
 import type { Datum } from '../sewing/run.ts';
+import { figureWords } from './figure-words.ts';
 import { placeWords } from './place-words.ts';
 
 /** Templates at true size: on paper, and as files. */
@@ -43,6 +44,11 @@ export const paperWords = {
       ...(place.columns > 1 ? [`column ${place.column} of ${place.columns}`] : []),
       ...(place.rows > 1 ? [`row ${place.row} of ${place.rows}`] : []),
     ].join(', '),
+  /** Of a drawing; lengths as shown. */
+  partOf: (left: string, right: string, top: string, foot: string) =>
+    `${left} to ${right} across and ${top} to ${foot} down, measured from the drawing’s upper left corner`,
+  lines: figureWords,
+  punch: 'hole to punch',
   join: (letter: string) => `${letter}: join here`,
   datum: (datum: Datum) => `measured ${placeWords(datum)}`,
   nothing: 'There is nothing to put on paper: the numbers give no marks. Go back and mend them.',

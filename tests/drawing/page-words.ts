@@ -6,4 +6,6 @@ export const PAGE_WORDS: PaperWords = {
   ...paperWords,
   bandOf: ({ name, datum, length }, from, to) =>
     paperWords.bandOf(name, `${from}`, `${to}`, `${length} mm`, datum),
+  partOf: (across, down) =>
+    paperWords.partOf(`${across.from}`, `${across.to}`, `${down.from}`, `${down.to}`),
 };

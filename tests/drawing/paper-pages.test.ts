@@ -258,12 +258,11 @@ describe('pages', () => {
         throw new Error('a page was drawn');
       },
     };
-    // Columns of 257 mm and rows of 134, each 20 mm into the next; of the last row, two or three
-    // tiles find room on a page.
-    const problem = { kind: 'too-many', pages: 12 * 22 + 12 / 2, most: 200 };
+    // Columns of 257 mm and rows of 125.8, each 20 mm into the next.
+    const problem = { kind: 'too-many', pages: 12 * 24, most: 200 };
     expect(drawing(3000, undrawn)).toEqual({ ok: false, problem });
-    expect(drawing(20_000, undrawn)).toMatchObject({ problem: { pages: 78 * 149 + 78 / 3 } });
-    expect(drawing(2500)).toMatchObject({ ok: true, pages: { length: 10 * 19 } });
+    expect(drawing(20_000, undrawn)).toMatchObject({ problem: { pages: 78 * 159 } });
+    expect(drawing(2500)).toMatchObject({ ok: true, pages: { length: 10 * 20 } });
   });
 
   test('the row of pages takes no more lines, however many there are', () => {

@@ -4,7 +4,7 @@ import { clipped } from '../../src/drawing/clip.ts';
 import { boundsOf, type Figure, type Point } from '../../src/drawing/figure.ts';
 import { circle } from '../../src/drawing/figure-ring.ts';
 import type { PaperShape } from '../../src/drawing/paper-job.ts';
-import { laidOn, tileShapes, tilesOf } from '../../src/drawing/paper-tile.ts';
+import { laidOn, tileHeight, tileShapes, tilesOf } from '../../src/drawing/paper-tile.ts';
 import { PAGE_WORDS } from './page-words.ts';
 
 const ROOM = { across: 277, down: 162 };
@@ -150,6 +150,85 @@ test('a drawing that takes fewer pages so is turned, and says so; never mirrored
   expect(turn(a, b, c)).toBe(turn({ x: 0, y: 0 }, { x: 0, y: 270 }, { x: 100, y: 270 }));
   expect(boundsOf(laid.figure)).toEqual({ x: 0, y: 0, width: 270, height: 100 });
   expect(laidOn([circle({ x: 0, y: 0 }, 20)], ROOM).turned).toBe(false);
+});
+
+describe('what a page says of a drawing', () => {
+  const figure: Figure = [
+    {
+      line: 'cloth',
+      points: [
+        { x: 0, y: 0 },
+        { x: 500, y: 0 },
+      ],
+    },
+    circle({ x: 20, y: 10 }, 1.5, 'hole'),
+    circle({ x: 40, y: 10 }, 1.5, 'cut'),
+    circle({ x: 60, y: 30 }, 1.5, 'cut'),
+  ];
+  const laid = laidOn(figure, ROOM);
+  const pages = tilesOf(laid.figure, ROOM, 0).map((tile) =>
+    tileShapes({ name: 'Crossing', figure }, laid, tile, { x: 10, y: 22 }, PAGE_WORDS),
+  );
+  const [first = []] = pages;
+  const hairsAt = (x: number, y: number) =>
+    first.filter(
+      (shape) =>
+        shape.kind === 'line' &&
+        Math.abs((shape.from.x + shape.to.x) / 2 - x - 10) < 1e-9 &&
+        Math.abs((shape.from.y + shape.to.y) / 2 - y - 22) < 1e-9,
+    ).length;
+  const textsOf = (shapes: readonly PaperShape[]) =>
+    shapes.flatMap((shape) => (shape.kind === 'text' ? [shape] : []));
+
+  test('a hole to punch has a cross hair, as on a strip; one that is made has none', () => {
+    expect([hairsAt(20, 10), hairsAt(40, 10), hairsAt(60, 30)]).toEqual([0, 2, 2]);
+  });
+
+  test('the key of its lines, each beside its word', () => {
+    for (const shapes of pages) {
+      const key = ['cloth', 'hole, made', 'hole to punch'].map((word) => {
+        const i = shapes.findIndex((shape) => shape.kind === 'text' && shape.text === word);
+        const word_ = shapes[i];
+        if (word_?.kind !== 'text') throw new Error(`no ${word}`);
+        return { word: word_, before: shapes.slice(0, i) };
+      });
+      for (const { word, before } of key) {
+        const sample = before.findLast((shape) => shape.kind !== 'line' && shape.kind !== 'text');
+        const at = sample?.kind === 'path' ? sample.points.at(-1) : undefined;
+        const x = sample?.kind === 'circle' ? sample.at.x : (at?.x ?? Number.NaN);
+        expect(word.at.x - x).toBeGreaterThan(0);
+        expect(word.at.x - x).toBeLessThan(5);
+      }
+      // One after the other, on the foot line of its own.
+      expect(new Set(key.map(({ word }) => word.at.y)).size).toBe(1);
+      const ends = key.map(({ word }) => word.at.x + word.text.length * word.size * 0.78);
+      expect(key[1]!.word.at.x).toBeGreaterThan(ends[0]!);
+      expect(key[2]!.word.at.x).toBeGreaterThan(ends[1]!);
+    }
+    expect(textsOf(first).map(({ text }) => text)).not.toContain('cut line');
+  });
+
+  test('what part it is, measured from where and which way', () => {
+    const said = pages.map((shapes) =>
+      textsOf(shapes)
+        .map(({ text }) => text)
+        .find((text) => text.includes('upper left corner')),
+    );
+    expect(said).toEqual([
+      '0 to 277 across and 0 to 31.5 down, measured from the drawing’s upper left corner',
+      '257 to 500 across and 0 to 31.5 down, measured from the drawing’s upper left corner',
+    ]);
+  });
+
+  test('all of it lies under the tile, in the room that is reckoned for it', () => {
+    const [tile] = tilesOf(laid.figure, ROOM, 0);
+    for (const { at, text } of textsOf(first)) {
+      expect(at.y, text).toBeLessThanOrEqual(22 + tileHeight(tile!));
+    }
+    const under = textsOf(first).filter(({ at }) => at.y > 22 + 31.5);
+    expect(under.every(({ at, size }) => at.y - size >= 22 + 31.5)).toBe(true);
+    expect(new Set(under.map(({ at }) => at.y)).size).toBe(3);
+  });
 });
 
 describe('clipping', () => {

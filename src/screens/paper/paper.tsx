@@ -109,6 +109,8 @@ function pageWords(bench: Bench): PaperWords {
     ...words,
     bandOf: ({ name, datum, length }, from, to) =>
       words.bandOf(name, show(from), show(to), show(length), datum),
+    partOf: (across, down) =>
+      words.partOf(show(across.from), show(across.to), show(down.from), show(down.to)),
   };
 }
 
