@@ -23,7 +23,7 @@ export function countedRow(count: number, pitch: number): Figure {
   const radius = pitch * 0.22;
   const holes = Array.from(
     { length: drawn },
-    (_, i): FigureShape => circle({ x: place(first + i), y: 0 }, radius),
+    (_, i): FigureShape => circle({ x: place(first + i), y: 0 }, radius, 'hole'),
   );
   const edge = pitch * 0.9;
   const [from, to] = [place(first) - pitch, place(first + drawn - 1) + pitch];

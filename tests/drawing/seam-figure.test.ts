@@ -85,7 +85,7 @@ test('the middle of a row is half way between the holes beside it, to scale', ()
   for (const count of [2, 7, 26, 27, 2000]) {
     const figure = countedRow(count, 8);
     const [middle] = linesOf(figure, 'measure')[0] ?? [];
-    const centres = linesOf(figure, 'cut').map((xs) => (Math.min(...xs) + Math.max(...xs)) / 2);
+    const centres = linesOf(figure, 'hole').map((xs) => (Math.min(...xs) + Math.max(...xs)) / 2);
     const gaps = centres.slice(1).map((x, i) => x - (centres[i] ?? 0));
     for (const gap of gaps) expect(gap).toBeCloseTo(8, 6);
     const nearest = centres.map((x) => Math.abs(x - (middle ?? 0))).sort((a, b) => a - b);

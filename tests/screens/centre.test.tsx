@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
-import { boundsOf } from '../../src/drawing/figure.ts';
+import { boundsOf, stylesOf } from '../../src/drawing/figure.ts';
 import { countedRow } from '../../src/drawing/row-figure.ts';
 import { centre } from '../../src/screens/centre/centre.ts';
 import { answer, answerTo, open, type } from './helpers.tsx';
@@ -30,6 +30,8 @@ test('a count that can’t be names its field', async () => {
 
 test('the row is drawn hole to hole to scale, a long one round its middle', () => {
   expect(boundsOf(countedRow(5, 8)).width).toBeCloseTo(6 * 8, 6);
+  // They are there already: nothing is to be cut.
+  expect(stylesOf(countedRow(5, 8))).toEqual(['cloth', 'hole', 'measure']);
   expect(boundsOf(countedRow(2000, 8)).width).toBeCloseTo(16 * 8, 6);
 });
 
