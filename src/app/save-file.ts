@@ -12,6 +12,11 @@ export function saveFile(name: string, file: Blob): void {
 
 /** A name no system chokes on: letters and digits of any alphabet, spaces, dots and hyphens. */
 export function safeName(name: string): string {
-  const kept = name.replace(/[^\p{L}\p{N} .-]+/gu, '-').replace(/^[\s.-]+/, '');
-  return [...kept].slice(-80).join('') || 'file';
+  const end = /\.[a-z]+$/.exec(name)?.[0] ?? '';
+  const kept = name
+    .slice(0, name.length - end.length)
+    .normalize('NFC')
+    .replace(/[^\p{L}\p{M}\p{N} .-]+/gu, '-')
+    .replace(/^[\s.-]+/, '');
+  return ([...kept].slice(0, 80 - end.length).join('') || 'file') + end;
 }

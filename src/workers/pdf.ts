@@ -7,6 +7,7 @@ import {
   StandardFonts,
 } from '@cantoo/pdf-lib';
 import type { PaperPage, PaperShape } from '../drawing/paper-job.ts';
+import { asPrinted } from '../drawing/paper-letters.ts';
 
 /** Points of a PDF to a millimetre. */
 const POINTS = 72 / 25.4;
@@ -72,7 +73,7 @@ function draw(paper: PDFPage, shape: PaperShape, place: Place, font: PDFFont): v
       });
       return;
     case 'text':
-      paper.drawText(inFont(shape.text, font), {
+      paper.drawText(asPrinted(shape.text), {
         ...place(shape.at),
         size: shape.size * TYPE_SIZE * POINTS,
         font,
@@ -88,10 +89,4 @@ function pathOf(points: readonly { x: number; y: number }[]): string {
 /** Path data is not written with exponents; a millionth of a point is far below any printer. */
 function fixed(mm: number): string {
   return (mm * POINTS).toFixed(6);
-}
-
-/** The font knows the letters of western Europe; of what it doesn't know a name keeps the place. */
-function inFont(text: string, font: PDFFont): string {
-  const known = new Set(font.getCharacterSet());
-  return [...text].map((letter) => (known.has(letter.codePointAt(0) ?? 0) ? letter : '?')).join('');
 }

@@ -84,4 +84,13 @@ test('file names are such that any system takes them', () => {
   expect(safeName('Жакет 1.pdf')).toBe('Жакет 1.pdf');
   expect(safeName('///')).toBe('file');
   expect([...safeName('a'.repeat(300))]).toHaveLength(80);
+  const long = safeName(`${'a'.repeat(300)}.pdf`);
+  expect([long.length, long.slice(-5)]).toEqual([80, 'a.pdf']);
+  // Letters and their accents as two characters are one letter; where there is no such letter, both stay.
+  expect(safeName('Cafe\u0301.pdf')).toBe('Caf\u00e9.pdf');
+  expect(safeName('शर्ट.pdf')).toBe('शर्ट.pdf');
+  // What has no name is still a PDF.
+  for (const nothing of ['', '---', '😀', '. ']) {
+    expect(safeName(`${nothing}.pdf`)).toBe('file.pdf');
+  }
 });

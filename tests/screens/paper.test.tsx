@@ -110,6 +110,16 @@ test('a PDF of other numbers is not kept, nor one that is being written', async 
   expect(makePdf.mock.lastCall?.[2].signal.aborted).toBe(true);
 });
 
+test('letters the paper cannot show are named before anything is made', () => {
+  open();
+  const call = (value: string) => {
+    fireEvent.input(screen.getByLabelText('Name on the pages'), { target: { value } });
+    return screen.getByRole('status').textContent;
+  };
+  expect(call('Жакет, Café')).toMatch(/The pages can’t show “Жакет”: each is a “\?” on them\.$/);
+  expect(call('Cafe\u0301 – crème')).not.toMatch(/can’t show/);
+});
+
 test('how far it is is said, and it can be called off', async () => {
   let progress: (done: number) => void = () => undefined;
   let signal: AbortSignal | undefined;

@@ -1,3 +1,4 @@
+import { PDFDocument, StandardFonts } from '@cantoo/pdf-lib';
 import { beforeAll, expect, test } from 'vitest';
 import {
   PAPER,
@@ -5,6 +6,7 @@ import {
   type PaperPage,
   type PaperStrip,
 } from '../../src/drawing/paper-job.ts';
+import { lettersLacking } from '../../src/drawing/paper-letters.ts';
 import { pagesOf } from '../../src/drawing/paper-pages.ts';
 import { pdfOf } from '../../src/workers/pdf.ts';
 import { PAGE_WORDS } from '../drawing/page-words.ts';
@@ -134,6 +136,25 @@ test('a name in letters the font lacks is no failure', async () => {
   const bytes = await pdfOf(title, laid(job), () => undefined);
   expect(new TextDecoder('latin1').decode(bytes.slice(0, 5))).toBe('%PDF-');
   expect(await textsOf(bytes)).toContain('????? ?? ? – “Mantel”');
+});
+
+test('a letter and its accent as two characters are the one letter the font has', async () => {
+  const job: PaperJob = {
+    title: 'Cafe\u0301 crème',
+    strips: [{ ...RUN, length: 100 }],
+    drawings: [],
+  };
+  expect(await textsOf(await pdfOf('Café', laid(job), () => undefined))).toContain('Café crème');
+});
+
+test('which letters the paper can show is what the font says', async () => {
+  const font = await (await PDFDocument.create()).embedFont(StandardFonts.Helvetica);
+  const known = new Set(font.getCharacterSet());
+  for (let code = 1; code < 0x3000; code++) {
+    const letter = String.fromCodePoint(code);
+    if (letter.normalize('NFC') !== letter) continue;
+    expect(lettersLacking(letter) === '', `U+${code.toString(16)}`).toBe(known.has(code));
+  }
 });
 
 test('the file has its title, asks not to be scaled, and names no maker of PDFs', async () => {

@@ -5,6 +5,7 @@ import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Draft } from '../../controls/calculation.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import type { PaperOutcome, PaperProblem, PaperWords } from '../../drawing/paper-job.ts';
+import { lettersLacking } from '../../drawing/paper-letters.ts';
 import { pagesOf } from '../../drawing/paper-pages.ts';
 import { mm } from '../../lengths/length.ts';
 import { paperWords as words } from '../../words/paper-words.ts';
@@ -57,7 +58,7 @@ export function Paper(props: Props) {
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <main tabIndex={0}>
         <h1>{words.of(title)}</h1>
-        <p role="status">{said(laid, bench)}</p>
+        <p role="status">{said(laid, name, bench)}</p>
       </main>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <section class="choose" tabIndex={0} aria-label={words.title}>
@@ -163,10 +164,14 @@ function Text({ label, value, onText }: TextProps) {
 }
 
 /** How many pages there are, or why there are none. */
-function said(laid: PaperOutcome | string, bench: Bench): string {
+function said(laid: PaperOutcome | string, name: string, bench: Bench): string {
   if (typeof laid === 'string') return laid;
   if (!laid.ok) return why(laid.problem, bench);
-  return `${words.pages(laid.pages.length)}. ${words.actual}`;
+  const lacking = lettersLacking(name);
+  return [
+    `${words.pages(laid.pages.length)}. ${words.actual}`,
+    ...(lacking === '' ? [] : [words.lacking(lacking)]),
+  ].join(' ');
 }
 
 function why(problem: PaperProblem, bench: Bench): string {
