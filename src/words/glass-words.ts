@@ -39,8 +39,10 @@ export const glassWords = {
   nothing: 'There are no marks to show: the numbers give no answer. Go back and mend them.',
   small: 'This screen is too short to show anything at true size. Hold the phone upright.',
   datum: (datum: Datum) => `0, ${placeWords(datum)}`,
-  overlap: (place: string) => `overlap mark, ${place}`,
-  end: (place: string) => `end, ${place}`,
+  /** The place first: of a long name, only the end is left out where there is no room. */
+  overlap: (place: string) => `${place}, overlap`,
+  end: (place: string) => `${place}, end`,
+  overlapMark: (place: string) => `the overlap mark at ${place}`,
   first: (datum: Datum) =>
     `Lay the phone on the work, the top line at zero, ${placeWords(datum)}; the arrow points on.`,
   before: (datum: Datum) =>

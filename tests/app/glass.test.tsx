@@ -155,12 +155,36 @@ test('a run longer than the screen is stepped through, and a reload comes back t
   expect(screen.getByText(/Check one distance with the tape/)).toBeTruthy();
   await press('Next stretch');
   const said = screen.getByText(/the top line lies on mark \d+, which you made/).textContent;
-  await waitFor(() => expect(readRoute(location.hash).draft.stretch).toBe('1'));
+  // Where it begins, in mm: holes lie at 4, 12, 20 … mm.
+  const mark = Number(/mark (\d+)/.exec(said ?? '')?.[1]);
+  const begins = String(4 + 8 * (mark - 1));
+  await waitFor(() => expect(readRoute(location.hash).draft.stretch).toBe(begins));
   cleanup();
   start(location.hash);
   expect((await screen.findByText(/the top line lies on mark/)).textContent).toBe(said);
   await press('Back one');
   expect(screen.getByText(/Lay the phone on the work/)).toBeTruthy();
+});
+
+test('turned on its side the screen shows the place it showed, and turned back the same stretch', async () => {
+  kept.set('glass', SCALE);
+  start(STRIP);
+  await press('Next stretch');
+  await press('Next stretch');
+  const upright = screen.getByText(/the top line lies on mark/).textContent ?? '';
+  const markOf = (said: string) => Number(/mark (\d+)/.exec(said)?.[1]);
+  await waitFor(() => expect(Number(readRoute(location.hash).draft.stretch)).toBeGreaterThan(100));
+  cleanup();
+  high = 330;
+  start(location.hash);
+  const { textContent } = await screen.findByText(/the top line lies on mark/);
+  // It begins at that mark or less than the shorter glass of 47 mm before it.
+  expect(markOf(textContent ?? '')).toBeLessThanOrEqual(markOf(upright));
+  expect(markOf(textContent ?? '')).toBeGreaterThan(markOf(upright) - 47 / 8);
+  cleanup();
+  high = 700;
+  start(location.hash);
+  expect((await screen.findByText(/the top line lies on mark/)).textContent).toBe(upright);
 });
 
 test('every mark is named on some stretch, and the last one shows the end', async () => {
@@ -179,7 +203,7 @@ test('every mark is named on some stretch, and the last one shows the end', asyn
     await press('Next stretch');
   }
   note();
-  expect(screen.getByText('end, 40 cm')).toBeTruthy();
+  expect(screen.getByText('40 cm, end')).toBeTruthy();
   const next = screen.getByRole<HTMLButtonElement>('button', { name: 'Next stretch' });
   expect(next.disabled).toBe(true);
   // Holes at 4, 12 … 396 mm.
@@ -216,9 +240,9 @@ test('where no mark is near the end of the glass, an overlap mark is told to be 
   start('#/closures/glass?opening=50&count=2&top=0&bottom=0');
   expect(await screen.findByText(/Make the overlap mark further on too/)).toBeTruthy();
   // 656 px at 6 to a millimetre are 109.3 mm; 10 mm before that, on a whole millimetre.
-  expect(screen.getByText('overlap mark, 9.9 cm')).toBeTruthy();
+  expect(screen.getByText('9.9 cm, overlap')).toBeTruthy();
   await press('Next stretch');
-  expect(screen.getByText(/top line lies on overlap mark, 9\.9 cm/)).toBeTruthy();
+  expect(screen.getByText(/top line lies on the overlap mark at 9\.9 cm/)).toBeTruthy();
 });
 
 test('another row is one press away, from its beginning', async () => {
@@ -284,7 +308,7 @@ test('no answer has nothing to show, and a stretch that is not there is the near
   start('#/edging/glass?length=40&pitch=0');
   expect((await screen.findByRole('alert')).textContent).toBe(glassWords.nothing);
   cleanup();
-  start(`${STRIP}&stretch=99`);
+  start(`${STRIP}&stretch=9999`);
   expect(await screen.findByText(/^Stretch (\d+) of \1\./)).toBeTruthy();
   for (const nonsense of ['-3', 'x', '1e400', '0.5']) {
     cleanup();

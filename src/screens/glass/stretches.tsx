@@ -13,12 +13,13 @@ interface Props {
   named: NamedRun;
   bench: Bench;
   scale: GlassScale;
-  /** Which stretch, from 0, as it stands in the address. */
+  /** What the stretch shows, in mm from the datum, as it stands in the address. */
   typed: string | undefined;
   said: string | undefined;
   sideways: boolean;
   others: readonly { i: number; name: string }[];
-  onGo: (to: number) => void;
+  /** To the stretch that begins there. */
+  onGo: (mm: number) => void;
   onOther: (run: number) => void;
   onAnew: () => void;
   onLeave: () => void;
@@ -35,7 +36,10 @@ export function Stretches(props: Props) {
   const room = (height - FIRST_LINE - afterLast(letter)) / scale.pxPerMm;
   const stretches = useMemo(() => cut(named, bench, room), [named, bench, room]);
   const last = Math.max(0, stretches.length - 1);
-  const at = Math.min(last, Math.max(0, Math.trunc(Number(props.typed)) || 0));
+  // A place, as stretches are cut anew when the phone is turned.
+  const before = stretches.filter(({ from }) => from <= Number(props.typed));
+  const at = Math.max(0, before.length - 1);
+  const go = (to: number) => onGo(stretches[to]?.from ?? 0);
   const stretch = stretches[at];
   const places = stretch ? placesOn(stretch, mmOf(named), toMm(named.run.length)) : [];
   const shown = { named, bench, places };
@@ -60,10 +64,10 @@ export function Stretches(props: Props) {
             {name}
           </button>
         ))}
-        <button type="button" disabled={at === 0} onClick={() => onGo(at - 1)}>
+        <button type="button" disabled={at === 0} onClick={() => go(at - 1)}>
           {words.back}
         </button>
-        <button type="button" class="main" disabled={at === last} onClick={() => onGo(at + 1)}>
+        <button type="button" class="main" disabled={at === last} onClick={() => go(at + 1)}>
           {words.on}
         </button>
       </nav>
