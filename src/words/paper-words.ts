@@ -13,7 +13,7 @@ export const paperWords = {
   what: 'What goes on paper',
   allMarks: 'All marks',
   allDrawings: 'All drawings',
-  aboutSvg: 'Drawn at true size: one unit is 1 mm.',
+  aboutSvg: 'One unit of the drawing is 1 mm.',
   name: 'Name on the pages',
   pages: (pages: number) => (pages === 1 ? 'One page' : `${pages} pages`),
   actual: 'Print at actual size (100 %), then measure both bars: if one is off, the marks are too.',

@@ -115,5 +115,5 @@ export const seamWords = {
     `${change} ÷ (2 × ${seams}) = ${each}.`,
   clipFormula: (opening: string, radius: string, allowance: string, spacing: string) =>
     `${opening} × ${radius} ÷ ${allowance} = ${spacing}.`,
-  section: 'The seam in section',
+  section: 'The seam in section, layers drawn apart',
 };

@@ -1,7 +1,7 @@
 /** What is said of a hem that is turned up and of one that is faced. */
 export const turnedWords = {
   notGiven: 'not given',
-  section: 'Section through the hem',
+  section: 'Section through the hem, layers drawn apart',
   sectionDepth: (depth: string) => `depth ${depth}`,
   sectionTurn: (turn: string) => `turn ${turn}`,
   cut: 'Cut length',

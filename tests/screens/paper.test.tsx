@@ -5,9 +5,12 @@ import type { Calculation, Draft } from '../../src/controls/calculation.ts';
 import { corner } from '../../src/screens/corner/corner.ts';
 import { crossing } from '../../src/screens/crossing/crossing.ts';
 import { edging } from '../../src/screens/edging/edging.ts';
+import { facing } from '../../src/screens/facing/facing.ts';
+import { hem } from '../../src/screens/hem/hem.ts';
 import { Paper } from '../../src/screens/paper/paper.tsx';
 import type { PaperServices } from '../../src/screens/paper/services.ts';
 import { stripsOf } from '../../src/screens/paper/strips.ts';
+import { seam } from '../../src/screens/seam/seam.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answerTo, workOn } from './helpers.tsx';
 
@@ -199,6 +202,20 @@ test('an answer that has drawings alone can be put on paper too', () => {
   press('Make the PDF');
   expect(JSON.stringify(makePdf.mock.lastCall?.[1])).toContain('"kind":"circle"');
 });
+
+test.each([hem, facing, seam])(
+  'a section says that its layers are drawn apart: $id',
+  async (one) => {
+    open(one, { 'paper-what': 'drawing-1' });
+    press('Make the PDF');
+    expect(JSON.stringify(makePdf.mock.lastCall?.[1])).toMatch(/ection[^"]*, layers drawn apart/);
+    press(/^SVG: .*section/i);
+    await waitFor(() => expect(save).toHaveBeenCalledOnce());
+    const svg = (await save.mock.calls[0]?.[1].text()) ?? '';
+    expect(svg).toMatch(/<title>.*, layers drawn apart<\/title>/);
+    expect(svg).not.toMatch(/true size/i);
+  },
+);
 
 test('places are written in the unit of the bench, and its paper is offered first', () => {
   render(

@@ -24,7 +24,9 @@ test('each finish says its rows in order, is drawn, and names its source', async
     /1\.Sew.*2\.Trim the under layer to 1\/8.*3\.Turn the upper layer under.*4\.Stitch the fold down/s,
   );
   expect(said).toContain('bellaonline.com');
-  expect(await screen.findByRole('img', { name: 'The seam in section' })).toBeTruthy();
+  expect(
+    await screen.findByRole('img', { name: 'The seam in section, layers drawn apart' }),
+  ).toBeTruthy();
 });
 
 test('the guide is in both units with the nearest line of the plate', async () => {
