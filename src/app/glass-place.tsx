@@ -45,7 +45,7 @@ export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave 
   };
   return (
     <Glass
-      runs={work.ok ? work.answer.runs : NO_RUNS}
+      runs={work.ok ? work.answer.runs : undefined}
       bench={bench}
       draft={draft}
       scale={known.scale}
@@ -57,8 +57,6 @@ export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave 
     />
   );
 }
-
-const NO_RUNS = [] as const;
 
 /** The scale that was kept, if it can be one: with the day it was checked, and as numbers. */
 export function checkScale(kept: unknown): MeasuredScreen | undefined {

@@ -19,8 +19,11 @@ import { laidOn, type Room, tileHeight, tileShapes, tilesOf } from './paper-tile
 const LONGEST = 20_000;
 /** More pages than this are joined by nobody: a wall is papered with fewer. */
 const MOST_PAGES = 200;
-/** The least room for the work on a page, in mm: overlaps at both ends and something between. */
-const LEAST = { across: 100, down: 60 };
+/**
+ * The least room for the work on a page, in mm: across, for what stands over it side by side;
+ * down, for overlaps at both ends and something between.
+ */
+const LEAST = { across: 180, down: 60 };
 
 /** What is laid on a page as a whole. */
 interface Block {

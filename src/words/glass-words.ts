@@ -37,6 +37,7 @@ export const glassWords = {
     'This is another screen than was measured, or it shows things in another size: measure it again.',
   notKept: 'The scale could not be kept: it holds until this page is left.',
   nothing: 'There are no marks to show: the numbers give no answer. Go back and mend them.',
+  noMarks: 'There are no marks to show: this calculation has none.',
   small: 'This screen is too short to show anything at true size. Hold the phone upright.',
   datum: (datum: Datum) => `0, ${placeWords(datum)}`,
   /** The place first: of a long name, only the end is left out where there is no room. */

@@ -53,11 +53,15 @@ export const paperWords = {
   join: (letter: string) => `${letter}: join here`,
   datum: (datum: Datum) => `measured ${placeWords(datum)}`,
   nothing: 'There is nothing to put on paper: the numbers give no marks. Go back and mend them.',
+  noMarks: 'There is nothing to put on paper: this calculation has no marks and no drawing.',
   tooLong: (most: string) =>
     `It is longer than ${most}, the most that is put on paper. Follow the marks with the tape instead.`,
   tooMany: (pages: number, most: number) =>
     `It would take ${pages} pages, and ${most} are the most. Put less on paper, or draw it by its numbers.`,
   tooWide: (most: string) =>
     `The strip is wider than a page has room for: ${most} at these margins. Choose smaller margins.`,
-  noRoom: (most: string) => `These margins leave no room on the paper. Give ${most} at the most.`,
+  /** In mm, as bare numbers are in the margin's field. */
+  noRoom: (most: number) =>
+    `These margins leave no room on the paper. Give ${most} mm at the most.`,
+  negative: 'Margin: give 0 or more.',
 };

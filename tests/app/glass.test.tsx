@@ -317,6 +317,12 @@ test('no answer has nothing to show, and a stretch that is not there is the near
   }
 });
 
+test('an answer without marks is not called no answer', async () => {
+  kept.set('glass', SCALE);
+  start('#/sizes/glass');
+  expect((await screen.findByRole('alert')).textContent).toBe(glassWords.noMarks);
+});
+
 test('where a card finds no room at all, that is said before anything is measured', async () => {
   high = 380;
   start(STRIP);

@@ -236,6 +236,22 @@ describe('pages', () => {
     expect(pages([{ ...STRIP, width: undefined }], 'letter', narrow.problem.most).ok).toBe(true);
   });
 
+  test('at the widest margins how to print it ends before the row of pages begins', () => {
+    for (const size of ['a4', 'letter'] as const) {
+      const refused = pages([STRIP], size, 100);
+      if (refused.ok || refused.problem.kind !== 'no-room') throw new Error('not refused');
+      const margin = refused.problem.most;
+      const [page] = laid([{ ...STRIP, width: undefined }], size, margin);
+      const how = page?.shapes.find(
+        (shape) => shape.kind === 'text' && shape.text.startsWith('Print at actual size'),
+      );
+      // In the font of the PDF it is 136.8 mm long: measured with it.
+      expect(how?.kind === 'text' && how.at.x + 136.8).toBeLessThan(
+        PAPER[size].width - margin - 40,
+      );
+    }
+  });
+
   test('more pages than anyone joins are refused before any is drawn', () => {
     const square = (side: number): Figure => [
       {

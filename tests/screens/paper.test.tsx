@@ -11,6 +11,7 @@ import { Paper } from '../../src/screens/paper/paper.tsx';
 import type { PaperServices } from '../../src/screens/paper/services.ts';
 import { stripsOf } from '../../src/screens/paper/strips.ts';
 import { seam } from '../../src/screens/seam/seam.ts';
+import { sizes } from '../../src/screens/sizes/sizes.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answerTo, workOn } from './helpers.tsx';
 
@@ -238,8 +239,9 @@ test('places are written in the unit of the bench, and its paper is offered firs
 const MARGINS: [string, RegExp][] = [
   ['1/4 in', /^(One page|\d+ pages)\./],
   ['0', /^(One page|\d+ pages)\./],
-  ['105', /These margins leave no room on the paper\. Give 6\.1 cm at the most/],
-  ['-2', /These margins leave no room/],
+  ['105', /These margins leave no room on the paper\. Give 58 mm at the most/],
+  ['58', /^(One page|\d+ pages)\./],
+  ['-2', /^Margin: give 0 or more/],
   ['wide', /^Margin: “wide” was not understood/],
   ['', /^Margin: give a number/],
 ];
@@ -275,6 +277,20 @@ test('marks that each say how far across they lie are rows of one template', () 
   expect(strip?.rows.flatMap(({ marks }) => marks)).toHaveLength(
     answerTo(crossing, {}).runs[0]?.run.marks.length ?? 0,
   );
+});
+
+test('an answer with nothing to mark or draw is not called no answer', () => {
+  open(sizes);
+  expect(screen.getByRole('status').textContent).toMatch(/has no marks and no drawing/);
+});
+
+test('a drawing that cannot be written is said', async () => {
+  save.mockImplementation(() => {
+    throw new Error('refused');
+  });
+  open(corner);
+  press('SVG: Along the bottom');
+  expect((await screen.findByRole('alert')).textContent).toMatch(/could not be written/);
 });
 
 test('a drawing that takes thousands of pages is refused in words', () => {

@@ -13,7 +13,8 @@ import { useScreen } from './use-screen.ts';
 adopt(css);
 
 interface Props {
-  runs: readonly NamedRun[];
+  /** Undefined where there is no answer. */
+  runs: readonly NamedRun[] | undefined;
   bench: Bench;
   draft: Draft;
   /** As the screen was measured; undefined as long as it wasn't. */
@@ -28,7 +29,8 @@ interface Props {
 
 /** A run's marks at true size on the phone; the screen has to be measured first. */
 export function Glass(props: Props) {
-  const { runs, bench, draft, scale, said, onScale, onDraft, onLeave } = props;
+  const { bench, draft, scale, said, onScale, onDraft, onLeave } = props;
+  const runs = props.runs ?? [];
   const { zoomed, sideways, ...screen } = useScreen();
   const [anew, setAnew] = useState(false);
   useEffect(() => props.keepAwake(), [props.keepAwake]);
@@ -36,7 +38,8 @@ export function Glass(props: Props) {
   const at = withMarks.find((i) => String(i) === draft.run) ?? withMarks[0];
   const named = at === undefined ? undefined : runs[at];
   if (zoomed || !named) {
-    return <Said words={zoomed ? words.zoomed : words.nothing} onLeave={onLeave} />;
+    const none = props.runs ? words.noMarks : words.nothing;
+    return <Said words={zoomed ? words.zoomed : none} onLeave={onLeave} />;
   }
   const changed = scale && !isSame(scale, screen);
   if (!scale || changed || anew) {

@@ -71,5 +71,6 @@ export function typedMargin(draft: Draft): string {
 /** The margin in mm, or what is wrong with it in words. */
 export function readMargin(typed: string): number | string {
   const read = readLength(typed, 'mm');
-  return read.ok ? toMm(read.value) : readWords(words.margin, read.fault);
+  if (!read.ok) return readWords(words.margin, read.fault);
+  return read.value < 0 ? words.negative : toMm(read.value);
 }

@@ -58,7 +58,7 @@ export function Paper(props: Props) {
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <main tabIndex={0}>
         <h1>{words.of(title)}</h1>
-        <p role="status">{said(laid, name, bench)}</p>
+        <p role="status">{said(laid, name, props)}</p>
       </main>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <section class="choose" tabIndex={0} aria-label={words.title}>
@@ -164,9 +164,9 @@ function Text({ label, value, onText }: TextProps) {
 }
 
 /** How many pages there are, or why there are none. */
-function said(laid: PaperOutcome | string, name: string, bench: Bench): string {
+function said(laid: PaperOutcome | string, name: string, props: Props): string {
   if (typeof laid === 'string') return laid;
-  if (!laid.ok) return why(laid.problem, bench);
+  if (!laid.ok) return why(laid.problem, props);
   const lacking = lettersLacking(name);
   return [
     `${words.pages(laid.pages.length)}. ${words.actual}`,
@@ -174,11 +174,11 @@ function said(laid: PaperOutcome | string, name: string, bench: Bench): string {
   ].join(' ');
 }
 
-function why(problem: PaperProblem, bench: Bench): string {
+function why(problem: PaperProblem, { answer, bench }: Props): string {
   const show = (length: number) => exactly(mm(length), bench);
   switch (problem.kind) {
     case 'nothing':
-      return words.nothing;
+      return answer ? words.noMarks : words.nothing;
     case 'too-long':
       return words.tooLong(show(problem.most));
     case 'too-many':
@@ -186,6 +186,6 @@ function why(problem: PaperProblem, bench: Bench): string {
     case 'too-wide':
       return words.tooWide(show(problem.most));
     case 'no-room':
-      return words.noRoom(show(problem.most));
+      return words.noRoom(problem.most);
   }
 }

@@ -16,10 +16,9 @@ export function Svgs({ parts, save }: Props) {
   if (parts.length === 0) return null;
   const hand = (part: Part) => {
     setFailed(false);
-    import('./svg-file.ts').then(
-      ({ svgFile }) => save(`${part.label}.svg`, svgFile(part)),
-      () => setFailed(true),
-    );
+    import('./svg-file.ts')
+      .then(({ svgFile }) => save(`${part.label}.svg`, svgFile(part)))
+      .catch(() => setFailed(true));
   };
   return (
     <>
