@@ -1,16 +1,13 @@
 import type { Point } from './figure.ts';
 import { type Band, letterOf, OVERLAP } from './paper-bands.ts';
-import type { PaperShape, PaperStrip, PaperWords } from './paper-job.ts';
-import { FINE, HAIR, holeShapes, line, text } from './paper-shapes.ts';
+import { type PaperShape, type PaperStrip, type PaperWords, widthOf } from './paper-job.ts';
+import { FINE, HAIR, holeShapes, line, SMALL, text } from './paper-shapes.ts';
 
-/** A bare run is drawn this wide, in mm: its marks are lines across. */
-const BARE_WIDTH = 12;
 /** Room over a strip for numbers, and under it for what it is; in mm. */
 const ABOVE = 8;
 const BELOW = 8;
-/** Lettering, in mm. */
+/** Height of numbers, in mm. */
 const NUMBER = 2.4;
-const SMALL = 2.8;
 /** A letter is as wide as this share of its height, at the most on average. */
 const LETTER = 0.75;
 /** Numbers nearer to each other than this are left out, in mm. */
@@ -22,10 +19,6 @@ const JOIN_BEYOND = 4;
 /** How much of the page's height a band of a strip takes, in mm. */
 export function bandHeight(strip: PaperStrip): number {
   return ABOVE + widthOf(strip) + BELOW;
-}
-
-function widthOf({ width }: PaperStrip): number {
-  return width ?? BARE_WIDTH;
 }
 
 /** Where a band lies on its page, and which letters its joining marks have. */

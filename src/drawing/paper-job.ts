@@ -20,6 +20,14 @@ export interface PaperStrip {
   rows: readonly PaperRow[];
 }
 
+/** A bare run is drawn this wide, in mm: its marks are lines across. */
+const BARE_WIDTH = 12;
+
+/** How wide a strip or a bare run is drawn, in mm. */
+export function widthOf({ width }: PaperStrip): number {
+  return width ?? BARE_WIDTH;
+}
+
 /** A drawing in mm, put on paper as it is. */
 export interface PaperDrawing {
   name: string;

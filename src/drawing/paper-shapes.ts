@@ -1,6 +1,8 @@
 import type { Point } from './figure.ts';
 import type { PaperShape } from './paper-job.ts';
 
+/** Lettering beside the work, in mm. */
+export const SMALL = 2.8;
 /** The finest line that prints whole, in mm. */
 export const FINE = 0.15;
 /** Each arm of a hole's cross hair, in diameters of the hole. */

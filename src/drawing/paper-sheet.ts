@@ -1,5 +1,6 @@
 import type { Point } from './figure.ts';
 import { PAPER, type PaperSetting, type PaperShape, type PaperWords } from './paper-job.ts';
+import { line, text } from './paper-shapes.ts';
 
 /** Room for what stands over and under the work on a page, in mm. */
 const HEAD = 12;
@@ -8,8 +9,8 @@ const FOOT = 16;
 const BARS = [50, 50.8] as const;
 const BETWEEN_BARS = 30;
 const TITLE = 4;
-const SMALL = 3;
-const FINE = 0.2;
+const HOW = 3;
+const WEIGHT = 0.2;
 /** The row of pages that shows which one this is, in mm. */
 const MAP = { width: 40, height: 3 };
 /** More than this would lie nearer to each other than 1 mm. */
@@ -45,7 +46,7 @@ export function sheetShapes(
   const top = margin + TITLE;
   return [
     text({ x: margin, y: top }, shortened(title, right - margin), TITLE),
-    text({ x: margin, y: top + SMALL + 2 }, words.actualSize, SMALL),
+    text({ x: margin, y: top + HOW + 2 }, words.actualSize, HOW),
     text({ x: right, y: top }, words.pageOf(page, pages), TITLE),
     ...mapShapes({ x: right, y: top + 2 }, page, pages),
     ...barShapes({ x: margin, y: height - margin - 4 }, words),
@@ -68,11 +69,11 @@ function mapShapes({ x, y }: Point, page: number, pages: number): PaperShape[] {
   const uprights =
     pages > MOST_IN_MAP ? [0, pages] : Array.from({ length: pages + 1 }, (_, i) => i);
   return [
-    line({ x, y }, { x: x + MAP.width, y }),
-    line({ x, y: bottom }, { x: x + MAP.width, y: bottom }),
-    ...uprights.map((i) => line({ x: x + i * each, y }, { x: x + i * each, y: bottom })),
-    line({ x: left, y }, { x: right, y: bottom }),
-    line({ x: left, y: bottom }, { x: right, y }),
+    rule({ x, y }, { x: x + MAP.width, y }),
+    rule({ x, y: bottom }, { x: x + MAP.width, y: bottom }),
+    ...uprights.map((i) => rule({ x: x + i * each, y }, { x: x + i * each, y: bottom })),
+    rule({ x: left, y }, { x: right, y: bottom }),
+    rule({ x: left, y: bottom }, { x: right, y }),
   ];
 }
 
@@ -80,20 +81,16 @@ function mapShapes({ x, y }: Point, page: number, pages: number): PaperShape[] {
 function barShapes({ x: left, y }: Point, { bars }: PaperWords): PaperShape[] {
   return BARS.flatMap((long, i): PaperShape[] => {
     const x = left + i * (BARS[0] + BETWEEN_BARS);
-    const tick = (at: number) => line({ x: at, y: y - 3 }, { x: at, y: y + 3 });
+    const tick = (at: number) => rule({ x: at, y: y - 3 }, { x: at, y: y + 3 });
     return [
-      line({ x, y }, { x: x + long, y }),
+      rule({ x, y }, { x: x + long, y }),
       tick(x),
       tick(x + long),
-      text({ x, y: y - 4 }, bars[i] ?? '', SMALL),
+      text({ x, y: y - 4 }, bars[i] ?? '', HOW),
     ];
   });
 }
 
-function line(from: Point, to: Point): PaperShape {
-  return { kind: 'line', from, to, weight: FINE };
-}
-
-function text(at: Point, said: string, size: number): PaperShape {
-  return { kind: 'text', at, text: said, size };
+function rule(from: Point, to: Point): PaperShape {
+  return line(from, to, WEIGHT);
 }

@@ -5,11 +5,10 @@ import { LINE_LOOKS } from './line-looks.ts';
 import { type Band, bandsOf, letterOf } from './paper-bands.ts';
 import type { PaperDrawing, PaperShape, PaperWords } from './paper-job.ts';
 import { keyShapes } from './paper-key.ts';
-import { FINE, hairShapes, line, text } from './paper-shapes.ts';
+import { FINE, hairShapes, line, SMALL, text } from './paper-shapes.ts';
 
 /** Lettering, and from one line of it to the next, in mm. */
-const LETTERING = 2.8;
-const LETTER = { high: LETTERING, wide: LETTERING * 0.8 };
+const LETTER = { high: SMALL, wide: SMALL * 0.8 };
 const LINE = 4.4;
 /** Room under a tile for what it is, which part, and the key of its lines, in mm. */
 const BELOW = 3 * LINE + 3;
@@ -144,8 +143,8 @@ export function tileShapes(
     ...joints.flatMap(({ letter, crosses }) =>
       crosses.flatMap((at) => cross(to(at), letterOf(letter))),
     ),
-    text(at(2), words.tileOf(name, place, turned), LETTERING),
-    text(at(1), words.partOf(across, down), LETTERING),
+    text(at(2), words.tileOf(name, place, turned), SMALL),
+    text(at(1), words.partOf(across, down), SMALL),
     ...keyShapes(figure, at(0), LETTER, words),
   ];
 }
@@ -156,7 +155,7 @@ function shapesIn(shape: FigureShape, box: Box, to: (at: Point) => Point): Paper
     // What would run over the edge of the tile, and perhaps of the paper, ends there.
     const last = box.to.x - shape.label.length * LETTER.wide;
     const at = { x: Math.max(box.from.x, Math.min(shape.at.x, last)), y: shape.at.y };
-    return [text(to(at), shape.label, LETTERING)];
+    return [text(to(at), shape.label, SMALL)];
   }
   const { weight, dash } = LINE_LOOKS[shape.line];
   const { ring } = shape;
@@ -192,6 +191,6 @@ function cross({ x, y }: Point, letter: string): PaperShape[] {
   return [
     line({ x: x - ARM, y }, { x: x + ARM, y }, FINE),
     line({ x, y: y - ARM }, { x, y: y + ARM }, FINE),
-    text({ x: x + 1, y: y - 1 }, letter, LETTERING),
+    text({ x: x + 1, y: y - 1 }, letter, SMALL),
   ];
 }

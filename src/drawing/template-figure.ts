@@ -1,13 +1,11 @@
 import type { Figure, FigureShape } from './figure.ts';
 import { circle } from './figure-ring.ts';
-import type { PaperStrip } from './paper-job.ts';
-
-/** Marks of a bare run are lines this long, in mm. */
-const BARE_WIDTH = 12;
+import { type PaperStrip, widthOf } from './paper-job.ts';
 
 /** All of a strip, or of a bare run, at true size: edges, holes or marks, numbers. */
-export function templateFigure({ length, width, hole, rows }: PaperStrip): Figure {
-  const high = width ?? BARE_WIDTH;
+export function templateFigure(strip: PaperStrip): Figure {
+  const { length, width, hole, rows } = strip;
+  const high = widthOf(strip);
   const across = (line: 'cloth' | 'cut', x: number): FigureShape => ({
     line,
     points: [
