@@ -5,8 +5,6 @@ import type { Calculation, Draft } from '../controls/calculation.ts';
 import { Paper } from '../screens/paper/paper.tsx';
 import type { PaperServices } from '../screens/paper/services.ts';
 import type { Store } from '../storage/store.ts';
-import { makePdf } from './paper-maker.ts';
-import { safeName, saveFile } from './save-file.ts';
 
 interface Props {
   store: Store;
@@ -17,7 +15,15 @@ interface Props {
   onLeave: () => void;
 }
 
-const SERVICES: PaperServices = { makePdf, save: saveFile, share: shareFiles() };
+// What makes and hands over files is fetched when it is asked for: choosing comes before.
+const loadFiles = () => import('./save-file.ts');
+const SERVICES: PaperServices = {
+  makePdf: (...job) => import('./paper-maker.ts').then(({ makePdf }) => makePdf(...job)),
+  save: (name, file) => loadFiles().then(({ saveFile }) => saveFile(name, file)),
+  share: canShare()
+    ? (name, file) => loadFiles().then(({ shareFile }) => shareFile(name, file))
+    : undefined,
+};
 
 /** A calculation's marks on paper; what is chosen of the paper is in the draft. */
 export function PaperPlace({ store, calculation, draft, bench, onDraft, onLeave }: Props) {
@@ -51,10 +57,8 @@ function useKeptName(store: Store, place: string | undefined): string | undefine
   return name;
 }
 
-/** Where the phone takes files of this kind from an app. */
-function shareFiles(): PaperServices['share'] {
+/** Whether the phone takes files of this kind from an app. */
+function canShare(): boolean {
   const probe = new File([''], 'template.pdf', { type: 'application/pdf' });
-  if (!navigator.canShare?.({ files: [probe] })) return undefined;
-  return (name, file) =>
-    navigator.share({ files: [new File([file], safeName(name), { type: file.type })] });
+  return navigator.canShare?.({ files: [probe] }) ?? false;
 }

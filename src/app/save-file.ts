@@ -10,6 +10,11 @@ export function saveFile(name: string, file: Blob): void {
   setTimeout(() => URL.revokeObjectURL(link.href), TAKEN_MS);
 }
 
+/** Hands a file to another app of the phone. */
+export function shareFile(name: string, file: Blob): Promise<void> {
+  return navigator.share({ files: [new File([file], safeName(name), { type: file.type })] });
+}
+
 /** A name no system chokes on: letters and digits of any alphabet, spaces, dots and hyphens. */
 export function safeName(name: string): string {
   const end = /\.[a-z]+$/.exec(name)?.[0] ?? '';

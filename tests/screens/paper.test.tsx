@@ -23,6 +23,7 @@ let draft: Draft = {};
 beforeEach(() => {
   vi.resetAllMocks();
   makePdf.mockResolvedValue(PDF);
+  save.mockResolvedValue();
 });
 afterEach(cleanup);
 
@@ -148,6 +149,15 @@ test('a PDF that could not be written says so, and can be tried again', async ()
   expect((await screen.findByRole('alert')).textContent).toMatch(/could not be written/);
   press('Make the PDF');
   expect(await screen.findByRole('button', { name: 'Save the PDF' })).toBeTruthy();
+});
+
+test('a PDF that could not be handed over says so, and can be made again', async () => {
+  save.mockRejectedValue(new Error('refused'));
+  open();
+  press('Make the PDF');
+  fireEvent.click(await screen.findByRole('button', { name: 'Save the PDF' }));
+  expect((await screen.findByRole('alert')).textContent).toMatch(/could not be written/);
+  expect(screen.getByRole('button', { name: 'Make the PDF' })).toBeTruthy();
 });
 
 test('where the phone shares files the PDF can be shared; one that refuses does no harm', async () => {
@@ -285,9 +295,7 @@ test('an answer with nothing to mark or draw is not called no answer', () => {
 });
 
 test('a drawing that cannot be written is said', async () => {
-  save.mockImplementation(() => {
-    throw new Error('refused');
-  });
+  save.mockRejectedValue(new Error('refused'));
   open(corner);
   press('SVG: Along the bottom');
   expect((await screen.findByRole('alert')).textContent).toMatch(/could not be written/);

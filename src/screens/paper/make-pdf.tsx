@@ -24,6 +24,7 @@ export function MakePdf({ title, pages, services }: Props) {
   const made = last.of === pages ? last : NOT_YET;
   const running = useRef<AbortController>(undefined);
   useEffect(() => () => running.current?.abort(), [pages]);
+  const fail = () => setMade({ state: 'failed', of: pages });
   const start = () => {
     const control = new AbortController();
     running.current = control;
@@ -63,7 +64,7 @@ export function MakePdf({ title, pages, services }: Props) {
     const name = `${title}.pdf`;
     return (
       <>
-        <button type="button" class="main" onClick={() => save(name, made.file)}>
+        <button type="button" class="main" onClick={() => save(name, made.file).catch(fail)}>
           {words.save}
         </button>
         {share && (

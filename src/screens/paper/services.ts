@@ -7,7 +7,7 @@ export interface PaperServices {
     pages: readonly PaperPage[],
     options: { signal: AbortSignal; onProgress: (done: number) => void },
   ): Promise<Blob>;
-  save(name: string, file: Blob): void;
+  save(name: string, file: Blob): Promise<void>;
   /** Hands a file to another app of the phone; undefined where that can't be done. */
   share: ((name: string, file: Blob) => Promise<void>) | undefined;
 }
