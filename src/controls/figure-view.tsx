@@ -66,5 +66,6 @@ function draw(shape: FigureShape, place: Place) {
     );
   }
   const points = shape.points.map(place).map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`);
-  return <path class={`line-${shape.line}`} d={`M${points.join('L')}`} />;
+  const ring = shape.ring ? ' ring' : '';
+  return <path class={`line-${shape.line}${ring}`} d={`M${points.join('L')}`} />;
 }
