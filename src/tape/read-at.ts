@@ -131,9 +131,12 @@ function readOn(scale: ReadScale, index: number, place: ScalePlace): PointReadin
 const LEAST_DOUBT_MM = 0.05;
 
 function uncertaintyAt(scale: ReadScale, place: ScalePlace): number {
-  const { scatter, slantDoubt, zoneFrom, zoneTo } = scale.geometry;
+  const { scatter, slantDoubt, zoneFrom, zoneTo, bend } = scale.geometry;
   const across = Math.abs(place.across - (zoneFrom + zoneTo) / 2);
-  const ticks = 2 * Math.hypot(scatter, slantDoubt * across);
+  const part = bend ? (place.tick - bend.from) / (bend.to - bend.from) : 0;
+  // The bow of a chord: nothing at both places, and more the farther outside them.
+  const bent = bend ? 4 * bend.sigma * part * (1 - part) : 0;
+  const ticks = 2 * Math.hypot(scatter, slantDoubt * across, bent);
   return Math.hypot(LEAST_DOUBT_MM, ticks * scale.mmPerTick);
 }
 

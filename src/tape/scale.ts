@@ -27,6 +27,8 @@ export interface ScaleGeometry {
   readonly scatter: number;
   /** How far a line's slant may be off, in graduations for each graduation across. */
   readonly slantDoubt: number;
+  /** What unseen perspective may bend between two known places, in graduations (1 sigma), most in their middle. */
+  readonly bend?: { readonly from: number; readonly to: number; readonly sigma: number };
 }
 
 /** What the graduations of a row count. */

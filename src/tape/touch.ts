@@ -22,8 +22,11 @@ const SAME_PLACE_PX = 6;
 const IN_LINE = 0.08;
 /** How well a touched line is placed, in picture px. */
 const TOUCH_PX = 1;
-/** What perspective may bend between two touches, as a share of their distance: a tilt of some 30°. */
-const UNSEEN_TILT = 0.02;
+/**
+ * What perspective may bend in the middle between two touches, as a share of their distance: at a
+ * tilt of 30° from as far as the tape is long S·sin 30°/4D, an eighth, at the most. Derived here.
+ */
+const UNSEEN_TILT = 0.06;
 
 /**
  * A scale from touched graduations: straight through two, projective through more, and bent
@@ -61,8 +64,9 @@ interface Along {
 
 interface Fit {
   readonly model: PositionModel;
-  /** 1 sigma, in mm. */
+  /** 1 sigma, in mm; and of what may be bent in the middle between the outer touches. */
   readonly scatterMm: number;
+  readonly bendMm?: number;
   readonly mmPerTick: number;
 }
 
@@ -101,7 +105,7 @@ function throughTouches(along: readonly Along[]): Omit<Fit, 'mmPerTick'> {
   const straight = { a: slope, b: first.mm - slope * first.t, c: 0 };
   const touch = TOUCH_PX * slope;
   if (along.length < 3) {
-    return { model: straight, scatterMm: Math.hypot(touch, UNSEEN_TILT * (last.mm - first.mm)) };
+    return { model: straight, scatterMm: touch, bendMm: UNSEEN_TILT * (last.mm - first.mm) };
   }
   const rows = along.map(({ t, mm }) => [t / span, 1, (-t / span) * mm, mm, 1]);
   // Three touches fit any projective scale: a weak pull to the straight one keeps a shaky finger from bending it.
@@ -207,7 +211,7 @@ function scaleOf(
   frame: RowFrame,
   along: readonly Along[],
   touches: readonly Touch[],
-  { model, scatterMm, mmPerTick }: Fit,
+  { model, scatterMm, bendMm, mmPerTick }: Fit,
 ): ReadScale {
   const first = along[0] as Along;
   const last = along[along.length - 1] as Along;
@@ -227,6 +231,7 @@ function scaleOf(
     ink: 1,
     scatter: scatterMm / mmPerTick,
     slantDoubt: 0.01,
+    ...(bendMm === undefined ? {} : { bend: { from, to, sigma: bendMm / mmPerTick } }),
   };
   const unit = touches[0]?.unit ?? 'cm';
   return {

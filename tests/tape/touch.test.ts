@@ -130,14 +130,21 @@ describe('two touched lines', () => {
     );
   });
 
-  test('alone, on a picture without lines: within what a finger and some tilt make uncertain', () => {
-    const scene = { ...FLAT, tilt: [0.0005, 0] } as const;
-    const reading = made(blank, [touched(scene, -30, 1), touched(scene, 30, -1)]);
-    const found = errors(scene, reading, between);
-    for (const { error, stated } of found) expect(error).toBeLessThanOrEqual(stated);
-    expect(found[0]!.stated).toBeGreaterThan(1);
-    expect(found[0]!.stated).toBeLessThan(3);
-  });
+  // 600 px apart, as far as the camera is away: 0.0008 is 30° from square.
+  test.each([0, 0.0002, 0.0005, 0.0008, -0.0008])(
+    'alone, on a picture without lines: within what a finger and a tilt of %f make uncertain',
+    (lean) => {
+      const scene = { ...FLAT, tilt: [lean, 0] } as const;
+      const reading = made(blank, [touched(scene, -30, 1), touched(scene, 30, -1)]);
+      const found = errors(scene, reading, [...between, 45]);
+      for (const { mm, error, stated } of found) expect(error, `${mm}`).toBeLessThanOrEqual(stated);
+      const stated = new Map(found.map((one) => [one.mm, one.stated]));
+      expect(stated.get(29)).toBeLessThan(1);
+      expect(stated.get(0)).toBeGreaterThan(6);
+      expect(stated.get(0)).toBeLessThan(9);
+      expect(stated.get(45)).toBeGreaterThan(6);
+    },
+  );
 
   test('read the tape backwards where it lies so', () => {
     const scene = { ...FLAT, turn: Math.PI - 0.1 };
