@@ -49,6 +49,7 @@ export function useAddress(onWritten: (route: Route) => void): Address {
       // Also what came with the address and was only looked at, or followed, is held last.
       if (Object.keys(route.draft).length > 0) written.current(route);
       history.pushState(null, '', writeRoute(next));
+      writer.arrive();
       setRoute(next);
     },
     type(next) {
@@ -64,27 +65,32 @@ function createWriter(onWritten: (route: Route) => void) {
   let pending: Route | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let last = -APART_MS;
-  const flush = () => {
+  let here = location.hash;
+  const arrive = () => {
+    here = location.hash;
+  };
+  /** The address is another's already: what was typed is kept, not written there. */
+  const handOver = () => {
     clearTimeout(timer);
-    const route = pending;
+    if (pending) onWritten(pending);
     pending = undefined;
-    if (!route) return;
+    arrive();
+  };
+  const flush = () => {
+    // Another address may have come, and its event not yet.
+    if (!pending || location.hash !== here) return handOver();
     last = performance.now();
-    history.replaceState(null, '', writeRoute(route));
-    onWritten(route);
+    history.replaceState(null, '', writeRoute(pending));
+    handOver();
   };
   return {
+    arrive,
     flush,
+    handOver,
     soon(route: Route) {
       pending = route;
       clearTimeout(timer);
       timer = setTimeout(flush, Math.max(PAINT_MS, last + APART_MS - performance.now()));
-    },
-    /** The address is another's already: what was typed is kept, not written there. */
-    handOver() {
-      clearTimeout(timer);
-      if (pending) onWritten(pending);
-      pending = undefined;
     },
   };
 }

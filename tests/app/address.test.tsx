@@ -94,6 +94,18 @@ test('when the address is another’s already, what was typed is kept and not wr
   expect(result.current.route.screen).toBe('closures');
 });
 
+test('another address that has come, though its event has not, is not written over', () => {
+  const written = vi.fn();
+  const { result } = renderHook(() => useAddress(written));
+  act(() => result.current.type(typing('12')));
+  history.replaceState(null, '', '#/closures');
+  act(() => void vi.advanceTimersByTime(1000));
+  expect(location.hash).toBe('#/closures');
+  expect(written).toHaveBeenLastCalledWith(typing('12'));
+  act(() => void dispatchEvent(new Event('hashchange')));
+  expect(result.current.route.screen).toBe('closures');
+});
+
 test('signs that mean something in addresses are typing like any other', () => {
   for (const typed of ['50 %', 'a&b=c', '1 + 2', '#?/', '5′3″', '½ × 3', '👍', '%zz']) {
     const route = typing(typed);
