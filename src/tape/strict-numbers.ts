@@ -10,7 +10,8 @@ import {
 import { placedOn } from './placed.ts';
 import type { ReadRows } from './read-cells.ts';
 import type { TapeUnit } from './reading.ts';
-import type { TickPattern } from './tick-pattern.ts';
+import { seenUpTo } from './tick-classes.ts';
+import { type TickPattern, tenthsBeforeDigits } from './tick-pattern.ts';
 import { sureCentimetres } from './unit.ts';
 import { type Direction, lostDigits, type Vote, vote } from './vote.ts';
 
@@ -176,6 +177,8 @@ function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern):
   const unit: TapeUnit = subdivisions !== 10 ? 'inch' : step === 10 ? 'mm' : 'cm';
   const doubts = new Set<Doubt>();
   if (placing === 'after' || placing === 'unsure' || foreign) doubts.add('line');
+  if (placing === 'centred' && isLongByDigits(row, row.height / sheet.perTick, pattern))
+    doubts.add('line');
   const zoneTicks = pattern.zoneTo - pattern.zoneFrom;
   if (unit === 'cm' && !sureCentimetres(digitShare, zoneTicks)) doubts.add('unit');
   // Ten lines from 10 to 20: millimetres on a rule, centimetres on a stake.
@@ -204,4 +207,16 @@ function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern):
       doubts,
     },
   };
+}
+
+/** Long lines stand out from the others by at least so many tenths of a graduation. */
+const CLEAR_MARGIN = 2;
+
+/**
+ * Whether the line that numbers are centred on looks long only by their own ink: wide numbers
+ * before their line stand over the half line.
+ */
+function isLongByDigits({ across }: NumberRow, height: number, pattern: TickPattern): boolean {
+  if (across > pattern.zoneMiddle !== pattern.side > 0) return false;
+  return seenUpTo(pattern, tenthsBeforeDigits(across, height, pattern)).margin < CLEAR_MARGIN;
 }

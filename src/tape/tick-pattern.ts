@@ -142,3 +142,18 @@ function isSymmetric({ subdivisions, longAt, lengths }: LongLine): boolean {
   const others = lengths.filter((_, index) => index !== longAt && index !== halfAt);
   return (lengths[halfAt] ?? Number.NaN) >= Math.max(...others) && apart <= Math.max(4, 0.35 * sum);
 }
+
+/**
+ * How far lines can be seen before the digits begin, in tenths of a graduation beyond the common zone.
+ *
+ * @param across where the middle of the digits runs beside the row, in graduations
+ * @param height of the digits, in graduations
+ */
+export function tenthsBeforeDigits(
+  across: number,
+  height: number,
+  { zoneMiddle, zoneFrom, zoneTo }: Pick<TickPattern, 'zoneMiddle' | 'zoneFrom' | 'zoneTo'>,
+): number {
+  const gap = across > zoneMiddle ? across - zoneTo : zoneFrom - across;
+  return Math.round(10 * (gap - height / 2));
+}

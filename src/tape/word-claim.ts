@@ -6,7 +6,7 @@ import type { NumberCell, NumberRead, NumberRows } from './number-row.ts';
 import { placedOn } from './placed.ts';
 import { median } from './solve.ts';
 import { type LongLine, modulo, type Side, seenUpTo } from './tick-classes.ts';
-import type { TickPattern } from './tick-pattern.ts';
+import { type TickPattern, tenthsBeforeDigits } from './tick-pattern.ts';
 import { unitOf } from './unit.ts';
 import { lostDigits } from './vote.ts';
 
@@ -124,7 +124,7 @@ function labelled(
       counted ||
       fold <= 2 ||
       middlesKeepStep(found, fold) ||
-      onLongLine(lines, tick, off, found);
+      (!lines.cut && onLongLine(lines, tick, off, found));
     return { tick, placing: 'centred', doubtful: !proven, counted };
   }
   const left = placeOf((cell) => cell.left);
@@ -142,21 +142,18 @@ function labelled(
   return { tick, placing: 'unsure', doubtful: true, counted: false };
 }
 
-/** How far lines can be seen before the digits begin, in tenths of a graduation beyond the common zone. */
-function tenthsBeforeDigits(
-  across: number,
-  height: number,
-  { zoneMiddle, zoneFrom, zoneTo }: TickPattern,
-): number {
-  const gap = across > zoneMiddle ? across - zoneTo : zoneFrom - across;
-  return Math.round(10 * (gap - height / 2));
-}
-
 /** On the side of the digits, ink where they stand is theirs: over a short line it would look like a long one. */
-function longLines(pattern: TickPattern, fold: number, side: Side, beforeDigits: number): LongLine {
-  const near = seenUpTo(pattern.classes(fold, side), beforeDigits);
+function longLines(
+  pattern: TickPattern,
+  fold: number,
+  side: Side,
+  beforeDigits: number,
+): LongLine & { readonly cut: boolean } {
+  const whole = pattern.classes(fold, side);
+  const near = seenUpTo(whole, beforeDigits);
   const far = pattern.classes(fold, side === 1 ? -1 : 1);
-  return far.margin > near.margin + CLEAR_MARGIN ? far : near;
+  if (far.margin > near.margin + CLEAR_MARGIN) return { ...far, cut: false };
+  return { ...near, cut: Math.max(...whole.lengths) >= beforeDigits };
 }
 
 /** How unevenly some edge of the agreeing numbers stands, in graduations (root mean square). */
@@ -181,7 +178,7 @@ function middlesKeepStep(found: FoundProgression, fold: number): boolean {
   return found.progression.agreeing.length >= 5 && middle < 0.45 * edge && middle < 0.06 * fold;
 }
 
-/** The long and the half line are of one length: numbers exactly over one of the two name it. */
+/** The long and the half line are of one length, and end before the digits: numbers exactly over one of the two name it. */
 function onLongLine(
   { lengths }: LongLine,
   tick: number,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { foldScore, longLine, modulo, seenUpTo } from '../../src/tape/tick-classes.ts';
 import { commonZone } from '../../src/tape/tick-contrast.ts';
-import { tickPattern } from '../../src/tape/tick-pattern.ts';
+import { tenthsBeforeDigits, tickPattern } from '../../src/tape/tick-pattern.ts';
 import { centimetreLines, type DrawnTape, drawTape, inchLines, truthOf } from './drawn-tape.ts';
 
 const rule: DrawnTape = { width: 560, height: 160, pitchPx: 10, lineLength: centimetreLines };
@@ -122,6 +122,13 @@ test('seen only as far as the digits begin, ink where they stand makes no line l
   expect(seenUpTo(lines, 4).margin).toBe(1);
   expect(seenUpTo(lines, -2)).toMatchObject({ lengths: Array(8).fill(0), margin: 0 });
   expect(seenUpTo(lines, 99)).toEqual(lines);
+});
+
+test('digits begin where the zone of the lines ends, or farther out, on either side', () => {
+  const zone = { zoneMiddle: 0, zoneFrom: -1, zoneTo: 1.5 };
+  expect(tenthsBeforeDigits(5, 3, zone)).toBe(20);
+  expect(tenthsBeforeDigits(-5, 3, zone)).toBe(25);
+  expect(tenthsBeforeDigits(2.5, 3, zone)).toBe(-5);
 });
 
 test('moving the count of the graduations moves the long line with it', () => {

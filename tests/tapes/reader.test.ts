@@ -76,4 +76,13 @@ describe('the real character reader on drawn photos', () => {
     expect(worst).toBeLessThan(WRONG_MM);
     expect(reading.scales.some(({ sure }) => sure)).toBe(false);
   });
+
+  // Both were told by a short or half line that only the ink of the digits over it made look long.
+  test.each([
+    ['wide angle', 102, 'inches an eighth off'],
+    ['counting down', 407, 'centimetres a half off'],
+  ] as const)('numbers before their line: %s %i, once told %s', async (kind, seed) => {
+    const { worst } = await read(kind, seed);
+    expect(worst).toBeLessThan(WRONG_MM);
+  });
 });
