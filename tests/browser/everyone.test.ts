@@ -43,10 +43,12 @@ const smallTargets = (page: Page) =>
 /** What stands between answer and fields and is out of sight, or too small for its words. */
 const cutOff = (page: Page) =>
   page.evaluate(() =>
-    [...document.querySelectorAll('.bench .actions button')]
+    [...document.querySelectorAll('.bench .actions button, .choices button')]
       .filter((one) => {
         const { left, right, top, bottom } = one.getBoundingClientRect();
-        const inSight = left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight;
+        const inSight =
+          one.closest('.choices') || // these scroll
+          (left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight);
         return !inSight || one.scrollWidth > one.clientWidth || one.scrollHeight > one.clientHeight;
       })
       .map((one) => one.textContent),
