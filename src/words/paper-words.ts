@@ -16,7 +16,8 @@ export const paperWords = {
   aboutSvg: 'One unit of the drawing is 1 mm.',
   name: 'Name on the pages',
   pages: (pages: number) => (pages === 1 ? 'One page' : `${pages} pages`),
-  actual: 'Print at actual size (100 %), then measure both bars: if one is off, the marks are too.',
+  actual:
+    'Print at actual size (100\u00a0%), then measure both bars: if one is off, the marks are too.',
   lacking: (letters: string) => `The pages can’t show “${letters}”: each is a “?” on them.`,
   make: 'Make the PDF',
   making: (percent: number) => `Writing the PDF: ${percent} %`,
