@@ -81,7 +81,7 @@ describe('the real character reader on drawn photos', () => {
   test.each([
     ['wide angle', 102, 'inches an eighth off'],
     ['counting down', 407, 'centimetres a half off'],
-  ] as const)('numbers before their line: %s %i, once told %s', async (kind, seed) => {
+  ] as const)('numbers before their line: %s %i, once told %s', async (kind, seed, _) => {
     const { worst } = await read(kind, seed);
     expect(worst).toBeLessThan(WRONG_MM);
   });
