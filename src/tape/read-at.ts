@@ -70,6 +70,11 @@ export function readingAt(reading: TapeReading, x: number, y: number): PointRead
   if (nearest && nearest !== owner && isParallel(nearest.scale, owner.scale)) {
     return no('off-the-scale');
   }
+  // So do those of another tape, which comes out from under this one: off the lines it may be either.
+  const isOther = ({ scale, place }: (typeof near)[number]) =>
+    !isParallel(scale, owner.scale) &&
+    Math.abs(mmOn(scale, place) - mmOn(owner.scale, owner.place)) > SAME_MM;
+  if (owner.place.away > NEARER_PX && near.some(isOther)) return no('another-scale');
   if (reading.unread?.some((row) => isNearer(row, owner.place, x, y))) return no('another-scale');
   const told = readOn(owner.scale, owner.index, owner.place);
   for (const other of rest) {
@@ -121,10 +126,14 @@ function readOn(scale: ReadScale, index: number, place: ScalePlace): PointReadin
   const inside = scale.stretches.some(({ from, to }) => place.tick >= from && place.tick <= to);
   if (!inside) return no('beyond-the-numbers');
   const value = valueAtTick(scale, place.tick);
-  const mm = value * mmPerUnit[scale.unit];
+  const mm = mmOn(scale, place);
   if (mm < -ZERO_SLACK_TICKS * scale.mmPerTick) return no('below-zero');
   const uncertaintyMm = uncertaintyAt(scale, place);
   return { ok: true, scale: index, value, unit: scale.unit, mm, uncertaintyMm };
+}
+
+function mmOn(scale: ReadScale, { tick }: ScalePlace): number {
+  return valueAtTick(scale, tick) * mmPerUnit[scale.unit];
 }
 
 /** Of one line's place against its neighbours, from the middle of its printed width (0.1 mm). */

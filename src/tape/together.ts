@@ -95,9 +95,9 @@ function weigh(one: Weighed, other: Weighed): void {
   const places = comparisons(one, other);
   const pair = places[places.length >> 1];
   if (!pair) return;
-  const sameLines = readForThemselves(one, other)
-    ? []
-    : places.filter(({ apartTicks, within }) => within && apartTicks < SAME_LINES_TICKS);
+  const sameLines = places.filter(
+    ({ apartTicks, within }) => within && apartTicks < SAME_LINES_TICKS,
+  );
   if (sameLines.some(({ differsMm }) => differsMm > 2)) {
     contradict(one, other, 'line');
     return;

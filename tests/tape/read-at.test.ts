@@ -74,6 +74,20 @@ describe('a place belongs to the scale whose lines are nearest', () => {
     expect(readingAt(narrow, 400 + 10 * 5, 370)).toMatchObject({ ok: true, scale: 1 });
   });
 
+  test('beside the lines, where another tape’s may go on from under this one: another-scale', () => {
+    const geometry = madeGeometry({ frame: rowFrame([400, 340], -0.3), from: 20, to: 60 });
+    const under = madeScale({ anchorValue: 90, geometry });
+    const crossing = readingOf([madeScale(), under]);
+    // On its row, 25 graduations before those that were seen, and 2 mm off the lines of this one.
+    const beside = pointOn(geometry, -5, 1);
+    expect(readingAt(readingOf([madeScale()]), beside.x, beside.y)).toMatchObject({ ok: true });
+    expect(readingAt(crossing, beside.x, beside.y)).toEqual(refused('another-scale'));
+    expect(readingAt(crossing, beside.x, 305)).toMatchObject({ ok: true, scale: 0 });
+    // Two parts of one bent tape tell the same there.
+    const bent = readingOf([madeScale(), madeScale({ anchorValue: 20, geometry })]);
+    expect(readingAt(bent, beside.x, beside.y)).toMatchObject({ ok: true });
+  });
+
   test('nearer to a row that was seen and not read: another-scale', () => {
     const row = madeGeometry({ frame: rowFrame([400, 360], 0), zoneFrom: 0, zoneTo: 2 });
     const reading = readingOf([madeScale()], [row]);
