@@ -127,7 +127,7 @@ async function goTo(page: Page, hash: string): Promise<void> {
 }
 
 /** What is fetched late comes after a paint, or when what fetched it has run. */
-const QUIET_MS = 350;
+const QUIET_MS = 220;
 
 /** Until nothing has been asked for, and all of it has come, for a while. */
 async function settle(page: Page): Promise<void> {
