@@ -5,14 +5,7 @@ import type { Crossed, StripAcross } from '../../src/sewing/crossing-holes.ts';
 import { newHoles } from '../../src/sewing/crossing-run.ts';
 import { crossing } from '../../src/sewing/strip-crossing.ts';
 import { solved } from './outcomes.ts';
-
-const STRIP: StripAcross = {
-  width: mm(20),
-  pitch: mm(8),
-  margin: mm(5),
-  rows: 'level',
-  phase: ZERO,
-};
+import { STRIP } from './strip-across.ts';
 
 test('square: along from the last hole of the first row before them, across from its edge', () => {
   // Upper rows at ∓5 along the lower strip, holes at −8, 0 and 8 across it (derived here): the

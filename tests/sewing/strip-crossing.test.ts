@@ -6,14 +6,8 @@ import type { Crossed, StripAcross } from '../../src/sewing/crossing-holes.ts';
 import type { Rows } from '../../src/sewing/strip.ts';
 import { crossing } from '../../src/sewing/strip-crossing.ts';
 import { fieldsOf, solved } from './outcomes.ts';
+import { STRIP } from './strip-across.ts';
 
-const STRIP: StripAcross = {
-  width: mm(20),
-  pitch: mm(8),
-  margin: mm(5),
-  rows: 'level',
-  phase: ZERO,
-};
 const SQUARE: Crossed = { lower: STRIP, upper: STRIP, angle: 90, hole: mm(2) };
 
 /** What the last places of a sum may be off by, in mm. */

@@ -374,7 +374,7 @@ describe('laws', () => {
     );
   });
 
-  test('filling and closing change the pitch as little as any count would', () => {
+  test('of all counts, filling and closing take the one that changes the pitch least', () => {
     fc.assert(
       fc.property(anyStrip, fc.constantFrom<Fit>('fill', 'loop'), (drawn, fit) => {
         const input: StripInput = { ...drawn, fit, radius: undefined };
