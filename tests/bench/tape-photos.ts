@@ -15,8 +15,10 @@ interface Mark {
   readonly series: string;
 }
 
-interface Photo {
+export interface Photo {
   readonly file: string;
+  /** How near the marks are to their lines, in px of the picture. */
+  readonly precision_px?: number;
   readonly marks?: readonly Mark[];
 }
 

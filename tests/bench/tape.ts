@@ -1,4 +1,4 @@
-// npm run bench:tape     SCENES=600 SEED=1 KIND=cm PHOTO=03 PHOTOS=folder OUT=folder
+// npm run bench:tape     SCENES=600 SEED=1 KIND=cm PHOTO=03 PHOTOS=folder WAYS=30 OUT=folder
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { nodeEngine } from '../tapes/node-engine.ts';
@@ -6,14 +6,19 @@ import { readPhotos } from './tape-photos.ts';
 import { writePlots } from './tape-plots.ts';
 import { reportOf } from './tape-report.ts';
 import { readScenes } from './tape-scenes.ts';
+import { readVaried } from './tape-varied.ts';
 
-const { PHOTO, PHOTOS = '../shared/photos', SCENES, SEED = '1', KIND = '' } = process.env;
+const { PHOTO, PHOTOS = '../shared/photos', SCENES, SEED = '1', KIND = '', WAYS } = process.env;
 const folder = process.env.OUT ?? join(tmpdir(), 'bench-tape');
 const engine = await nodeEngine();
 // Either part can be asked for alone; without a wish both run.
 const onlyScenes = SCENES !== undefined || KIND !== '';
-if (!onlyScenes || PHOTO !== undefined) await readPhotos(PHOTOS, engine, PHOTO);
-if (PHOTO === undefined) {
+if (WAYS !== undefined) {
+  await readVaried(PHOTOS, engine, PHOTO ?? '', Number(WAYS), Number(SEED));
+} else if (!onlyScenes || PHOTO !== undefined) {
+  await readPhotos(PHOTOS, engine, PHOTO);
+}
+if (PHOTO === undefined && WAYS === undefined) {
   const outcomes = await readScenes(Number(SCENES ?? 600), Number(SEED), KIND, engine, folder);
   console.log(reportOf(outcomes));
   for (const file of writePlots(outcomes, folder, Number(SEED))) console.log(`drawn: ${file}`);

@@ -127,15 +127,24 @@ async function goTo(page: Page, hash: string): Promise<void> {
 }
 
 /** What is fetched late comes after a paint, or when what fetched it has run. */
-const QUIET_MS = 220;
+const QUIET_MS = 350;
 
-/** Until nothing has been asked for, and all of it has come, for a while. */
+/** Until nothing has been asked for, and all of it has come and run, for a while. */
 async function settle(page: Page): Promise<void> {
   await page.waitForLoadState('networkidle');
   for (let asked = -1; asked !== served.asked.length; ) {
     asked = served.asked.length;
     await page.waitForTimeout(QUIET_MS);
+    // A busy machine may not have come to it in that time: the page has, when it is idle.
+    await page.evaluate(idleTwice);
   }
+}
+
+/** Runs in the page. */
+function idleTwice(): Promise<void> {
+  return new Promise((idle) => {
+    requestIdleCallback(() => requestIdleCallback(() => idle()));
+  });
 }
 
 function weigh(what: string, paths: readonly string[], most?: number): number {
