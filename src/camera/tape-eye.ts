@@ -1,8 +1,15 @@
+import { isOneEdge } from '../tape/one-edge.ts';
 import type { TouchedScale } from '../tape/protocol.ts';
 import { answered } from '../tape/question.ts';
 import { readingAt, type TapeReading } from '../tape/read-at.ts';
-import type { Point, PointReason, TapeQuestion, TapeUnit } from '../tape/reading.ts';
-import { placeOn, pointOn, type ReadScale } from '../tape/scale.ts';
+import {
+  mmPerUnit,
+  type Point,
+  type PointReason,
+  type TapeQuestion,
+  type TapeUnit,
+} from '../tape/reading.ts';
+import { placeOn, pointOn, type ReadScale, tickOfValue, valueAtTick } from '../tape/scale.ts';
 import type { Touch } from '../tape/touch.ts';
 
 /** What a screen needs to know of a reading. */
@@ -30,7 +37,9 @@ export function told(reading: TapeReading, [first, second]: readonly Point[]): T
   if (!one.ok || !second) return one;
   const other = readingAt(reading, second.x, second.y);
   if (!other.ok) return other;
-  if (one.scale !== other.scale) return { ok: false, reason: 'two-scales' };
+  const [scale, otherScale] = [reading.scales[one.scale], reading.scales[other.scale]];
+  if (!scale || !otherScale || !isOneEdge(scale, otherScale))
+    return { ok: false, reason: 'two-scales' };
   return {
     ok: true,
     mm: Math.abs(one.mm - other.mm),
@@ -46,23 +55,52 @@ export function firstPlace(reading: TapeReading, part: number): Point | undefine
   return pointOn(scale.geometry, from + (to - from) * part, middleOf(scale));
 }
 
-/** A place moved along its scale by some mm of it, towards larger values; it stays where it can be read. */
+/**
+ * A place moved along its edge by some mm of it, towards larger values, over what hides a part
+ * of it; it stays where it can be read.
+ */
 export function movedBy(reading: TapeReading, at: Point, mm: number): Point {
   const scale = nearest(reading, at);
   if (!scale) return at;
   const { tick, across } = placeOn(scale.geometry, at.x, at.y);
-  const [from, to] = rangeOf(scale);
-  const moved = tick + (scale.direction * mm) / scale.mmPerTick;
-  return pointOn(scale.geometry, Math.min(to, Math.max(from, moved)), across);
+  const wanted = mmAt(scale, tick) + mm;
+  const parts = partsOf(reading, scale);
+  const ahead = parts.filter(({ low, high }) => (mm < 0 ? low <= wanted : high >= wanted));
+  const part =
+    (mm < 0 ? ahead[ahead.length - 1] : ahead[0]) ?? parts[mm < 0 ? 0 : parts.length - 1];
+  if (!part) return at;
+  const moved = Math.min(part.high, Math.max(part.low, wanted));
+  return pointOn(
+    part.scale.geometry,
+    tickOfValue(part.scale, moved / mmPerUnit[part.scale.unit]),
+    across,
+  );
 }
 
 /** How far along what can be read a place is, from 0 to 1, in the direction of larger values. */
 export function partOf(reading: TapeReading, at: Point): number {
   const scale = nearest(reading, at);
   if (!scale) return 0;
-  const [from, to] = rangeOf(scale);
-  const part = (placeOn(scale.geometry, at.x, at.y).tick - from) / (to - from || 1);
-  return Math.min(1, Math.max(0, scale.direction > 0 ? part : 1 - part));
+  const parts = partsOf(reading, scale);
+  const low = Math.min(...parts.map((part) => part.low));
+  const high = Math.max(...parts.map((part) => part.high));
+  const mm = mmAt(scale, placeOn(scale.geometry, at.x, at.y).tick);
+  return Math.min(1, Math.max(0, (mm - low) / (high - low || 1)));
+}
+
+/** The parts of a scale's edge that can be read, in mm from its zero, the lowest first. */
+function partsOf({ scales }: TapeReading, edge: ReadScale) {
+  return scales
+    .filter((scale) => scale.sure === edge.sure && isOneEdge(edge, scale))
+    .map((scale) => {
+      const ends = rangeOf(scale).map((tick) => mmAt(scale, tick));
+      return { scale, low: Math.min(...ends), high: Math.max(...ends) };
+    })
+    .sort((one, other) => one.low - other.low);
+}
+
+function mmAt(scale: ReadScale, tick: number): number {
+  return valueAtTick(scale, tick) * mmPerUnit[scale.unit];
 }
 
 /** How far a hairline is drawn beyond the scale, so that it meets the cloth beside it. */
@@ -92,8 +130,13 @@ export function beside({ geometry, mmPerTick }: ReadScale, number: Point): Point
   return pointOn(geometry, tick, numbersAcross + (outwards * BESIDE_MM) / mmPerTick);
 }
 
+/** The scale whose lines are nearest, those past its end being farther off. */
 function nearest(reading: TapeReading, at: Point): ReadScale | undefined {
-  const away = (scale: ReadScale) => placeOn(scale.geometry, at.x, at.y).away;
+  const away = (scale: ReadScale) => {
+    const { tick, away: beside, pitch } = placeOn(scale.geometry, at.x, at.y);
+    const [from, to] = rangeOf(scale);
+    return Math.hypot(beside, Math.max(from - tick, tick - to, 0) * Math.abs(pitch));
+  };
   return [...reading.scales]
     .filter((scale) => Number.isFinite(away(scale)))
     .sort((one, other) => away(one) - away(other))[0];

@@ -44,6 +44,8 @@ export interface Claim {
   readonly pattern: TickPattern;
   /** Digits on the lines between count up to its numbers: they can't be those of other lines. */
   readonly counted?: boolean;
+  /** The same lines before a gap, read for themselves, go on to just these values. */
+  readonly foretold?: boolean;
   /** What reading itself left open. */
   readonly doubts: ReadonlySet<Doubt>;
 }

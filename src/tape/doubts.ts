@@ -3,6 +3,8 @@ import type { NumberCell } from './number-row.ts';
 
 /** So many numbers that agree, and are different, name a scale by themselves. */
 const ENOUGH = 4;
+/** Fewer do where it was known what they should say. */
+const LEAST_FORETOLD = 2;
 /** How far a number may stand from its place, as a share of the way to the next. */
 const OUT_OF_PLACE = 0.25;
 
@@ -12,13 +14,14 @@ const OUT_OF_PLACE = 0.25;
  */
 export function doubtsOf(claim: Claim): Set<Doubt> {
   const doubts = new Set(claim.doubts);
-  const { agreeing, contrary, partial } = claim;
+  const { agreeing, contrary, partial, foretold } = claim;
   const distinct = new Set(agreeing.map(({ value }) => value)).size;
-  if (distinct < ENOUGH && !threeAreEnough(claim, distinct)) doubts.add('line');
+  const few = foretold ? LEAST_FORETOLD : ENOUGH;
+  if (distinct < few && !threeAreEnough(claim, distinct)) doubts.add('line');
   if (contrary.length > 0.45 * agreeing.length) doubts.add('line');
   if (partial > agreeing.length) doubts.add('line');
-  if (commonLeadingStroke(agreeing, distinct)) doubts.add('line');
-  if (digitsLost(agreeing)) doubts.add('line');
+  if (!foretold && commonLeadingStroke(agreeing, distinct)) doubts.add('line');
+  if (!foretold && digitsLost(agreeing)) doubts.add('line');
   if (farFromLines(claim)) doubts.add('line');
   if (outOfPlace(claim)) doubts.add('line');
   return doubts;

@@ -1,8 +1,8 @@
 import type { Claim } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
 import { comparisons, SAME_LINES_TICKS } from './comparisons.ts';
-import { toFrame } from './frame.ts';
-import { graduationAt } from './position.ts';
+import { toFrame, toImage } from './frame.ts';
+import { distanceAt, graduationAt } from './position.ts';
 
 /** Readings of the same lines that differ by less are one reading, made twice. */
 const SAME_READING_MM = 0.6;
@@ -18,7 +18,7 @@ export function joinSameLines(rows: readonly ClaimOfRow[]): ClaimOfRow[] {
     const at = joined.findIndex((one) => saysTheSame(one, fresh));
     const same = joined[at];
     if (same) joined[at] = { ...same, claim: withNumbersOf(same, fresh) };
-    else joined.push(fresh);
+    if (!same || goesOn(same, fresh)) joined.push(fresh);
   }
   return joined;
 }
@@ -37,6 +37,20 @@ function saysTheSame(one: ClaimOfRow, other: ClaimOfRow): boolean {
     places.some(({ apartTicks }) => apartTicks < SAME_LINES_TICKS) &&
     places.every(({ differsMm }) => differsMm < SAME_READING_MM)
   );
+}
+
+/** So many graduations beyond what is known are worth being read by themselves. */
+const WORTH_TICKS = 12;
+
+/** Whether a row that says the same goes on well past the one that speaks for both: round a bend, or past a finger. */
+function goesOn({ row: { range, ...known } }: ClaimOfRow, { row }: ClaimOfRow): boolean {
+  const ends = row.range.map((tick) => {
+    const u = distanceAt(row.pitch.model, tick) + row.pitch.centre;
+    const [own] = toFrame(known.frame, ...toImage(row.frame, u, 0));
+    return graduationAt(known.pitch.model, own - known.pitch.centre);
+  });
+  const beyond = Math.max(range[0] - Math.min(...ends), Math.max(...ends) - range[1]);
+  return beyond > WORTH_TICKS;
 }
 
 function withNumbersOf({ row, claim }: ClaimOfRow, other: ClaimOfRow): Claim {

@@ -51,6 +51,15 @@ function contrastAt({ width, height, values }: Field, x: number): number {
 const SAFE_GAP = 5;
 /** Lines apart from any agreeing number by more than so many printed numbers aren't vouched for. */
 const VOUCHED_NUMBERS = 1;
+/** One line in a row may be missed; where two are missing the tape may end. */
+const MISSED = 1;
+
+/** The first and the last line of the run of them that a graduation stands in; null where none was seen. */
+export function runAround({ first, there }: LinesSeen, tick: number): TickRange | null {
+  const runs = unbroken(there, first, MISSED);
+  return runs.find(([from, to]) => tick >= from - 1 && tick <= to + 1) ?? null;
+}
+
 /** Half a line's width and a little beyond the last one seen. */
 const LAST_LINE = 0.4;
 
@@ -62,7 +71,7 @@ export function readableStretches(claim: Claim, { first, there }: LinesSeen): St
   const agreeing = claim.agreeing.map(({ tick }) => tick);
   const contrary = claim.contrary.map(({ tick }) => tick);
   const reach = VOUCHED_NUMBERS * claim.ticksPerNumber;
-  return unbroken(there, first).flatMap(([from, to]) => {
+  return unbroken(there, first, SAFE_GAP).flatMap(([from, to]) => {
     const margin = claim.ticksPerNumber * 0.75;
     const inside = agreeing.filter((tick) => tick >= from - margin && tick <= to + margin);
     if (inside.length === 0) return [];
@@ -113,13 +122,13 @@ export function withoutSlips(
   return kept.sort((one, other) => one.from - other.from);
 }
 
-function unbroken(there: readonly boolean[], first: number): TickRange[] {
+function unbroken(there: readonly boolean[], first: number, gap: number): TickRange[] {
   const runs: [number, number][] = [];
   let last: [number, number] | undefined;
   there.forEach((seen, index) => {
     if (!seen) return;
     const tick = first + index;
-    if (last && tick - last[1] <= SAFE_GAP + 1) last[1] = tick;
+    if (last && tick - last[1] <= gap + 1) last[1] = tick;
     else {
       last = [tick, tick];
       runs.push(last);

@@ -35,8 +35,15 @@ const SAME_PITCH = 0.16;
 /**
  * Pitches found locally and followed outwards, the best supported first: for rows that bend, are
  * covered in part or show only a short stretch. At most `want`.
+ *
+ * @param likely whether a pitch, in px, is worth following from a place u of the row.
  */
-export function pitchSeeds(work: Field, frame: RowFrame, want: number): RowPitch[] {
+export function pitchSeeds(
+  work: Field,
+  frame: RowFrame,
+  want: number,
+  likely: (u: number, pitch: number) => boolean = () => true,
+): RowPitch[] {
   const along = strip(logOf(work), frame, BAND_REACH);
   const found: LikelySeed[] = [];
   for (const band of BANDS) {
@@ -46,7 +53,9 @@ export function pitchSeeds(work: Field, frame: RowFrame, want: number): RowPitch
       for (let start = 0; start + length <= along.width; start += length >> 1) {
         withoutTrend(signal, start, basis, TREND_EVERY, flat);
         const u = along.from + start + length / 2;
-        for (const peak of peaksOf(flat)) found.push({ ...peak, u, band, signal, window: length });
+        for (const peak of peaksOf(flat)) {
+          if (likely(u, peak.pitch)) found.push({ ...peak, u, band, signal, window: length });
+        }
       }
     }
   }

@@ -67,9 +67,8 @@ export function readingAt(reading: TapeReading, x: number, y: number): PointRead
   if (!owner) return no(reading.scales.length === 0 ? 'nothing-read' : 'off-the-scale');
   // Past the last line seen of an edge, its lines go on: the other edge's numbers aren't theirs.
   const nearest = near[0];
-  if (nearest && nearest !== owner && isParallel(nearest.scale, owner.scale)) {
-    return no('off-the-scale');
-  }
+  const between = nearest && owner.place.away - nearest.place.away > NEARER_PX;
+  if (between && isParallel(nearest.scale, owner.scale)) return no('off-the-scale');
   // So do those of another tape, which comes out from under this one: off the lines it may be either.
   const isOther = ({ scale, place }: (typeof near)[number]) =>
     !isParallel(scale, owner.scale) &&

@@ -1,19 +1,16 @@
 import { type Claim, isSparse, laterReason, type NoClaim } from './claim.ts';
+import type { ClaimOfRow } from './claimed-row.ts';
 import { finerRows } from './finer-row.ts';
 import type { RowFrame } from './frame.ts';
-import { hasHalfLines } from './half-lines.ts';
-import { numberRows, numberSheet } from './number-cells.ts';
 import { pitchSeeds } from './pitch-seeds.ts';
 import { pitchBySpectra, type RowPitch } from './pitch-spectrum.ts';
-import { halfOn, type Polished, polish } from './polish.ts';
+import { type Polished, polish } from './polish.ts';
 import { densityAt, distanceAt } from './position.ts';
 import type { ReadRows } from './read-cells.ts';
+import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
 import type { Field } from './reading.ts';
 import { type TickRange, trustedRange } from './sheet.ts';
-import { strictNumbers } from './strict-numbers.ts';
-import { type TickPattern, tickPattern } from './tick-pattern.ts';
-import { wordNumbers } from './word-numbers.ts';
-import { wordRows } from './words.ts';
+import type { TickPattern } from './tick-pattern.ts';
 
 /** A row of graduations followed in the picture worked on. */
 export interface FollowedRow {
@@ -21,6 +18,8 @@ export interface FollowedRow {
   readonly pitch: RowPitch;
   readonly range: TickRange;
   readonly pattern: TickPattern;
+  /** The first and the last line seen by itself: nearer to the tape's ends than what was followed. */
+  readonly lines?: TickRange;
 }
 
 /** A row with what its numbers say, or why they say nothing. */
@@ -33,9 +32,6 @@ export interface RowReading {
 /** Below this a pitch from spectra is chance. */
 const LEAST_SCORE = 0.2;
 const SEEDS = 2;
-/** Lines are thin: where more of the pitch is dark than this, the print is the other way round. */
-const MOST_DUTY = 0.62;
-const SURELY_THIN = 0.45;
 /** A row with fewer of its lines there is a row of something else. */
 const LEAST_PRESENCE = 0.6;
 /** Word readings cost most: so many for one row. */
@@ -53,7 +49,7 @@ export async function readRow(
 ): Promise<RowReading> {
   const tried: Tried[] = [];
   let seen: FollowedRow | undefined;
-  let sparse: { row: FollowedRow; claim: Claim } | undefined;
+  let sparse: ClaimOfRow | undefined;
   let why: RowReading['why'] = 'no-graduations';
   let words = 0;
   for (const { frame: start, pitch: guess } of guesses(work, frame)) {
@@ -66,15 +62,15 @@ export async function readRow(
       if (row.pattern.presence < LEAST_PRESENCE && !row.pattern.valid) continue;
       seen = clearer(seen, row);
       const strict = row.pattern.valid ? await readStrictly(work, row, readRows) : undefined;
-      if (strict?.ok) return { row, claim: byHalves(work, row, strict.claim), why: 'no-numbers' };
+      if (strict?.ok) return { ...claimed(work, row, strict.claim), why: 'no-numbers' };
       if (strict) why = later(why, strict.why);
       if (++words > WORD_READINGS || !mayReadWords()) break;
       const free = await readFreely(work, row, readRows);
       if (free.ok) {
-        const claim = byHalves(work, row, free.claim);
-        const more = claim.agreeing.length >= (sparse?.claim.agreeing.length ?? 0);
-        if (!isSparse(claim) && more) return { row, claim, why: 'no-numbers' };
-        sparse ??= { row, claim };
+        const found = claimed(work, row, free.claim);
+        const more = found.claim.agreeing.length >= (sparse?.claim.agreeing.length ?? 0);
+        if (!isSparse(found.claim) && more) return { ...found, why: 'no-numbers' };
+        sparse ??= found;
         continue;
       }
       why = later(why, free.why);
@@ -82,15 +78,6 @@ export async function readRow(
   }
   if (sparse) return { ...sparse, why: 'no-numbers' };
   return seen ? { row: seen, why } : { why };
-}
-
-/** Half millimetres leave no doubt what numbers in tens count, though only the first centimetres have them. */
-function byHalves(work: Field, { frame, pitch, range, pattern }: FollowedRow, claim: Claim): Claim {
-  const { unit, step, ticksPerNumber, doubts } = claim;
-  const tens = unit === 'mm' && step === 10 && ticksPerNumber === 10;
-  if (!tens || !doubts.has('unit') || !hasHalfLines(work, frame, pitch, range, pattern))
-    return claim;
-  return { ...claim, doubts: new Set([...doubts].filter((doubt) => doubt !== 'unit')) };
 }
 
 interface Tried {
@@ -119,42 +106,9 @@ function sameStretch({ pitch, range }: Tried, seed: RowPitch): boolean {
   return Math.abs(Math.log(ratio)) < 0.08;
 }
 
-function polarities(work: Field, frame: RowFrame, dark: RowPitch, range: TickRange): FollowedRow[] {
-  const rows: FollowedRow[] = [];
-  const add = (pitch: RowPitch) => {
-    const pattern = tickPattern(work, frame, pitch, range);
-    if (pattern && pattern.duty <= MOST_DUTY) rows.push({ frame, pitch, range, pattern });
-  };
-  add(dark);
-  const sure = rows[0]?.pattern;
-  if (!sure?.valid || sure.duty >= SURELY_THIN) add(halfOn(dark));
-  return rows.sort(
-    (one, other) =>
-      Number(other.pattern.valid) - Number(one.pattern.valid) ||
-      one.pattern.duty - other.pattern.duty,
-  );
-}
-
 function clearer(seen: FollowedRow | undefined, row: FollowedRow): FollowedRow {
   if (!seen) return row;
   return row.pattern.valid && !seen.pattern.valid ? row : seen;
-}
-
-function readStrictly(
-  work: Field,
-  { frame, pitch, range, pattern }: FollowedRow,
-  readRows: ReadRows,
-) {
-  const sheet = numberSheet(work, frame, pitch, range, pattern);
-  return strictNumbers(numberRows(sheet, pattern, range), pattern, readRows);
-}
-
-function readFreely(
-  work: Field,
-  { frame, pitch, range, pattern }: FollowedRow,
-  readRows: ReadRows,
-) {
-  return wordNumbers(wordRows(work, frame, pitch, range, pattern), pattern, readRows);
 }
 
 function later(one: RowReading['why'], other: NoClaim): RowReading['why'] {

@@ -5,6 +5,7 @@ import { distanceAt } from './position.ts';
 import { questionFor } from './question.ts';
 import type { TapeReading } from './read-at.ts';
 import { pageReader } from './read-cells.ts';
+import { readRest } from './read-rest.ts';
 import { type FollowedRow, readRow } from './read-row.ts';
 import type { CannotReason, Field, GreyImage, ReadPage } from './reading.ts';
 import { fitRow } from './row-fit.ts';
@@ -123,7 +124,7 @@ async function readRows(
   const frames: RowFrame[] = [];
   const claimed: ClaimedRow[] = [];
   let why: CannotReason = 'no-tape';
-  let words = 0;
+  let [words, got] = [0, 0];
   for (const candidate of candidates) {
     if (frames.length >= WEAK_FROM && candidate.score < WEAK_CANDIDATE * best) break;
     const fitted = fitRow(small, startOf(candidate));
@@ -132,14 +133,16 @@ async function readRows(
     if (frames.some((other) => sameRow(other, frame))) continue;
     frames.push(frame);
     onProgress(frames.length / (MOST_ROWS + 1));
-    const result = await readRow(work, frame, read, () => ++words <= MOST_WORD_READINGS);
+    const mayReadWords = () => ++words <= MOST_WORD_READINGS;
+    const result = await readRow(work, frame, read, mayReadWords);
     if (result.row && result.claim) {
-      claimed.push({ row: result.row, claim: result.claim });
+      got++;
+      const known = { row: result.row, claim: result.claim };
+      claimed.push(known, ...(await readRest(work, known, read, mayReadWords)));
     } else {
       why = furtherReason(why, result.why);
       if (result.row) claimed.push({ row: result.row });
     }
-    const got = claimed.filter(({ claim }) => claim).length;
     if (got >= ENOUGH_READ || frames.length >= (got > 0 ? MOST_ROWS_AFTER_ONE : MOST_ROWS)) break;
   }
   return { read: claimed, why };

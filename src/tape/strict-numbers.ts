@@ -33,6 +33,8 @@ interface Counted {
 interface Candidate extends Counted {
   readonly row: NumberRow;
   readonly placing: Placing;
+  /** Read against the scale's direction, and so close after their lines that they are before them as it counts. */
+  readonly against: boolean;
   readonly foreign: boolean;
 }
 
@@ -61,7 +63,11 @@ export async function strictNumbers(
         continue;
       }
       const settled = placed.kind === 'unsure' ? placeAgain(counted, pattern, flip) : undefined;
-      const found = settled ?? { ...counted, placing: placingOf(placed, flip) };
+      const found = settled ?? {
+        ...counted,
+        placing: placingOf(placed, flip),
+        against: isAgainst(placed, flip, counted.direction),
+      };
       if (best && found.vote.agreeing <= best.vote.agreeing) continue;
       const foreign = passed !== undefined && passed.height > 0.6 * row.height;
       best = { ...found, row, foreign };
@@ -160,7 +166,21 @@ function placeAgain(
     vote: { ...second, total },
     line: again.line,
     placing: placingOf(again, flip),
+    against: isAgainst(again, flip, direction),
   };
+}
+
+/** So wide, as a share of the interval, that the half line can't have been taken for the long one. */
+const WIDE = 0.45;
+/** Of the gap to the next line: nearer than this, numbers are its that they stand after. */
+const CLOSE = 0.4;
+
+/** Custom puts numbers before their line; on some scales as it counts, though they are read the other way. */
+function isAgainst({ kind, left, right }: Alignment, flip: boolean, direction: Direction): boolean {
+  if (kind !== (flip ? 'before' : 'after') || direction === (flip ? -1 : 1)) return false;
+  const [toLast, toNext] = flip ? [-right.mean, left.mean] : [left.mean, -right.mean];
+  const [from, to] = [Math.max(0, toLast), toNext > 0 ? toNext : toNext + 1];
+  return 1 - from - to > WIDE && from < CLOSE * to;
 }
 
 function placingOf({ kind }: Alignment, flip: boolean): Placing {
@@ -169,14 +189,14 @@ function placingOf({ kind }: Alignment, flip: boolean): Placing {
 }
 
 function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern): Claimed {
-  const { row, direction, step, reads, line, vote: voted, placing, foreign } = found;
+  const { row, direction, step, reads, line, vote: voted, placing, against, foreign } = found;
   const { subdivisions, longAt } = pattern;
   const says = (read: NumberRead) => direction * line(read.cell) + voted.offset;
   const agrees = (read: NumberRead) => read.value === says(read);
   const digitShare = row.height / sheet.perTick / subdivisions;
   const unit: TapeUnit = subdivisions !== 10 ? 'inch' : step === 10 ? 'mm' : 'cm';
   const doubts = new Set<Doubt>();
-  if (placing === 'after' || placing === 'unsure' || foreign) doubts.add('line');
+  if ((placing === 'after' && !against) || placing === 'unsure' || foreign) doubts.add('line');
   if (placing === 'centred' && isLongByDigits(row, row.height / sheet.perTick, pattern))
     doubts.add('line');
   const zoneTicks = pattern.zoneTo - pattern.zoneFrom;

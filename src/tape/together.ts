@@ -25,6 +25,8 @@ const SAME_SIZE = 0.025;
 /** At a slant the nearer edge is larger; units differ by far more than this. */
 const LIKE_SIZE = 0.06;
 const OTHER_SIZE = 0.12;
+/** Coarse lines are only a few apart from one edge of a tape to the other. */
+const OTHER_EDGE_MM = 10;
 /** Values that differ by less are one; by more, two. */
 const SAME_MM = 0.8;
 
@@ -68,15 +70,18 @@ function standing({ row, claim, settled, raised }: Weighed): Set<Doubt> {
 }
 
 const INCHES_TO_A_FOOT = 12;
-/** The first line may be cut off, or the followed stretch a line too long. */
+/** What was followed may be two lines too long or too short; of lines seen one by one, the first may be cut off. */
 const END_TICKS = 2;
+const END_LINES = 1;
 
 /** Inches below twelve are the same on every foot of some tapes, unless the tape begins with them. */
-function mayCountFromAFoot(claim: Claim, { range: [from, to], pitch }: FollowedRow): boolean {
+function mayCountFromAFoot(claim: Claim, { range, lines, pitch }: FollowedRow): boolean {
+  const [from, to] = lines ?? range;
   const { unit, agreeing, anchorTick, anchorValue, direction, mmPerTick } = claim;
   if (unit !== 'inch' || agreeing.some(({ value }) => value >= INCHES_TO_A_FOOT)) return false;
   const zeroTick = anchorTick - (direction * anchorValue * mmPerUnit.inch) / mmPerTick;
-  if (Math.abs(zeroTick - (direction > 0 ? from : to)) > END_TICKS) return true;
+  const near = lines ? END_LINES : END_TICKS;
+  if (Math.abs(zeroTick - (direction > 0 ? from : to)) > near) return true;
   // Lines that end where the picture does may go on outside it.
   const u = distanceAt(pitch.model, zeroTick) + pitch.centre;
   const edge = (END_TICKS + 1) / Math.abs(densityAt(pitch.model, u - pitch.centre));
@@ -96,7 +101,8 @@ function weigh(one: Weighed, other: Weighed): void {
   const pair = places[places.length >> 1];
   if (!pair) return;
   const sameLines = places.filter(
-    ({ apartTicks, within }) => within && apartTicks < SAME_LINES_TICKS,
+    ({ apartTicks, apartMm, within }) =>
+      within && apartTicks < SAME_LINES_TICKS && apartMm < OTHER_EDGE_MM,
   );
   if (sameLines.some(({ differsMm }) => differsMm > 2)) {
     contradict(one, other, 'line');

@@ -88,6 +88,8 @@ interface Label {
 
 /** Long lines stand out from the others by at least so many tenths of a graduation. */
 const CLEAR_MARGIN = 2;
+/** A number turned across whose middle is nearer than this share of the interval belongs to that line. */
+const BESIDE_ITS_LINE = 0.3;
 
 function labelled(
   found: FoundProgression,
@@ -112,7 +114,8 @@ function labelled(
   const off = centre - nearest(centre);
   const tens = ticksPerNumber === 100;
   if (row.turned) {
-    const doubtful = Math.abs(off) > Math.max(0.35, 0.09 * fold);
+    // Turned across the tape a number is as wide as its digits are tall: beside one line it is far from the next.
+    const doubtful = Math.abs(off) > (told ? BESIDE_ITS_LINE * fold : Math.max(0.35, 0.09 * fold));
     return { tick: nearest(centre), placing: 'centred', doubtful, counted: false };
   }
   if (Math.abs(off) < Math.max(0.3, 0.075 * fold)) {

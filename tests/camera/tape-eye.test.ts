@@ -40,6 +40,38 @@ test('two lines on different scales make no difference of lengths', () => {
   });
 });
 
+/** One edge from 10 to 80 mm and from 120 to 190, with a finger between. */
+function withFinger(set: Partial<ReturnType<typeof scaleAt>> = {}) {
+  const parts = [
+    scaleAt({ stretches: [{ from: 10, to: 80 }], ...set }),
+    scaleAt({ stretches: [{ from: 120, to: 190 }] }),
+  ];
+  const geometries = parts.map(({ geometry, stretches }) => ({ ...geometry, ...stretches[0]! }));
+  return straight({ scales: parts.map((part, i) => ({ ...part, geometry: geometries[i]! })) });
+}
+
+test('two lines on one edge with a finger between make a difference', () => {
+  const two = told(withFinger(), [at(30), at(150)]);
+  expect(two).toMatchObject({ ok: true, mm: expect.closeTo(120, 9) });
+});
+
+test('not where the edge doesn’t go on as it would without a fold, or counts something else', () => {
+  const apart = { ok: false, reason: 'two-scales' };
+  expect(told(withFinger({ anchorValue: 1 }), [at(30), at(150)])).toEqual(apart);
+  const inches = withFinger({ unit: 'inch', mmPerTick: 25.4 / 8 });
+  expect(told(inches, [at(30), at(150)])).toEqual(apart);
+});
+
+test('a moved line goes on past the finger, both ways, and no part of it stands for all', () => {
+  const x = (from: number, by: number) => movedBy(withFinger(), at(from), by).x / PX;
+  expect(x(75, 1)).toBeCloseTo(76, 9);
+  expect(x(79.5, 1)).toBeCloseTo(120, 9);
+  expect(x(79.5, 50)).toBeCloseTo(129.5, 9);
+  expect(x(120.5, -1)).toBeCloseTo(80, 9);
+  expect(x(150, -200)).toBeCloseTo(10, 9);
+  expect(partOf(withFinger(), at(150))).toBeCloseTo(140 / 180, 9);
+});
+
 test('a line first stands inside what can be read, and nowhere when nothing is sure', () => {
   expect(firstPlace(straight(), 0.5)).toEqual({ x: 100 * PX, y: 600 });
   expect(firstPlace(straight({ scales: [scaleAt({ sure: false })] }), 0.5)).toBeUndefined();

@@ -55,6 +55,12 @@ describe('few numbers', () => {
   });
 });
 
+test('two are enough where the lines before a gap go on to them; one isn’t', () => {
+  expect(doubtsOf(madeClaim([123, 124], { foretold: true })).size).toBe(0);
+  expect(doubtsOf(madeClaim([123], { foretold: true })).has('line')).toBe(true);
+  expect(doubtsOf(madeClaim([123, 124])).has('line')).toBe(true);
+});
+
 test('contrary numbers: nearly half as many say something else', () => {
   const contrary = [placed(50, 7), placed(60, 8)];
   expect(doubtsOf({ ...sure, contrary })).toEqual(inDoubt());

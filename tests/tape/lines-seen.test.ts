@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { linesSeen, readableStretches, withoutSlips } from '../../src/tape/lines-seen.ts';
+import {
+  linesSeen,
+  readableStretches,
+  runAround,
+  withoutSlips,
+} from '../../src/tape/lines-seen.ts';
 import { tickPattern } from '../../src/tape/tick-pattern.ts';
 import { centimetreLines, type DrawnTape, drawTape, truthOf } from './drawn-tape.ts';
 import { madeClaim, placed } from './made-rows.ts';
@@ -22,6 +27,17 @@ const seven = madeClaim([20], {
 const only = (...ticks: number[]) => ({
   ...seven,
   agreeing: seven.agreeing.filter(({ tick }) => ticks.includes(tick)),
+});
+
+describe('the run of lines round a number', () => {
+  test('ends where two lines in a row are missing, and not where one is', () => {
+    expect(runAround(seen([-20, -20], [12, 13]), 0)).toEqual([-38, 11]);
+    expect(runAround(seen([-20, -19], [12, 13]), 0)).toEqual([-18, 11]);
+  });
+
+  test('is none where the number stands on no line', () => {
+    expect(runAround(seen([-10, 10]), 0)).toBeNull();
+  });
 });
 
 describe('the stretches that may be read', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { toImage } from '../../src/tape/frame.ts';
+import { isOneEdge } from '../../src/tape/one-edge.ts';
 import { distanceAt } from '../../src/tape/position.ts';
 import { answered } from '../../src/tape/question.ts';
 import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
@@ -72,6 +73,21 @@ describe('a tape that is read', () => {
     expect(structuredClone(reading)).toEqual(reading);
   });
 
+  test('past a finger the lines are read again, by the few numbers left there', async () => {
+    const picture = pictureOf(CENTIMETRES);
+    const { frame, pitch } = truthOf(CENTIMETRES);
+    const [from] = toImage(frame, distanceAt(pitch.model, -12), 0);
+    const [to] = toImage(frame, distanceAt(pitch.model, 34), 0);
+    for (let y = 0; y < picture.height; y++) {
+      picture.pixels.fill(150, y * 1300 + Math.round(from), y * 1300 + Math.round(to));
+    }
+    const reading = await readTape(picture, readPage);
+    expectRight(reading, CENTIMETRES, (tick) => 410 + tick, [-48, -33.3, -15, 37, 40, 44.5]);
+    for (const hidden of [-5, 5, 25]) expect(toldAt(reading, CENTIMETRES, hidden).ok).toBe(false);
+    const [one, other] = reading.scales;
+    expect(isOneEdge(one!, other!)).toBe(true);
+  });
+
   test('upside down', async () => {
     const tape = { ...CENTIMETRES, angle: Math.PI + 0.06 };
     expectRight(await readTape(pictureOf(tape), readPage), tape, (tick) => 410 + tick);
@@ -107,6 +123,38 @@ describe('a tape that is read', () => {
     const reading = await readTape(pictureOf(tape), readPage);
     expect(reading.scales[0]).toMatchObject({ unit: 'inch', sure: true });
     expectRight(reading, tape, (tick) => 25.4 * (25 + tick / 16), [-46, -16, 0, 7.5, 40]);
+  });
+
+  test('numbers turned across the tape, each beside its line', async () => {
+    const numbers = TENS.map((tick) => ({
+      text: String(41 + tick / 10),
+      along: tick - 2.6,
+      across: 8,
+      height: 3.4,
+      turns: 1,
+    }));
+    const tape = { ...CENTIMETRES, numbers };
+    expectRight(await readTape(pictureOf(tape), readPage), tape, (tick) => 410 + tick);
+    const midway = { ...tape, numbers: numbers.map((one) => ({ ...one, along: one.along - 2 })) };
+    expect((await readTape(pictureOf(midway), readPage)).outcome).not.toBe('read');
+  });
+
+  test('numbers read against the scale, before their lines as it counts', async () => {
+    const against = (sign: 1 | -1) => ({
+      ...CENTIMETRES,
+      numbers: TENS.map((tick) => ({
+        text: String(241 + (sign * tick) / 10),
+        along: tick + 3.6,
+        across: 6.5,
+        height: 2.6,
+      })),
+    });
+    const falling = against(-1);
+    const reading = await readTape(pictureOf(falling), readPage);
+    expectRight(reading, falling, (tick) => 2410 - tick, [-40, -20, 0, 17.25, 40]);
+    // Read as it counts, after its line is against all custom.
+    const rising = await readTape(pictureOf(against(1)), readPage);
+    expect(rising).toMatchObject({ outcome: 'ask', question: { kind: 'line' } });
   });
 
   test('from a small picture, which is doubled first', async () => {

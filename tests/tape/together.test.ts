@@ -89,6 +89,15 @@ describe('two edges of one tape', () => {
     const pitch = { ...row.pitch, from: -2000, to: 2000 };
     expect(doubtsIn({ row: { ...row, pitch, range: [-16, 60] }, claim })).toEqual([[]]);
     expect(doubtsIn({ row: { ...row, pitch, range: [-22, 60] }, claim })).toEqual([['line']]);
+    // Lines seen one by one tell the beginning better than how far they were followed.
+    const seen = (from: number) => ({
+      ...row,
+      pitch,
+      range: [-22, 60] as const,
+      lines: [from, 60] as const,
+    });
+    expect(doubtsIn({ row: seen(-16), claim })).toEqual([[]]);
+    expect(doubtsIn({ row: seen(-18), claim })).toEqual([['line']]);
     // Begun where the picture begins: there may be feet outside it.
     const zero = row.pitch.centre + distanceAt(row.pitch.model, -16);
     const cut = { ...row.pitch, from: zero - 10, to: 2000 };
@@ -107,6 +116,15 @@ describe('two edges of one tape', () => {
     const cm = claimOn(upper, { ...centimetres, doubts: lineDoubt });
     const inch = claimOn(lower, { ...inches, first: 10 });
     expect(doubtsIn(cm, inch)).toEqual([['line'], []]);
+  });
+
+  test('coarse lines of the other edge are few of them away, and no others of the same', () => {
+    const eighths = claimOn(
+      { y: 340, pitchPx: (25.4 / 8) * MM_PX, count: 32 },
+      { ...inches, first: 40, numbers: 4, ticksPerNumber: 8, across: -3 },
+    );
+    const cm = claimOn(upper, { ...centimetres, numbers: 3, first: 12, direction: -1 });
+    expect(doubtsIn(eighths, { ...cm, claim: { ...cm.claim, foretold: true } })).toEqual([[], []]);
   });
 
   test('an edge that runs the other way settles nothing, though the two cross on one value', () => {

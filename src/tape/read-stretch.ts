@@ -1,0 +1,77 @@
+import type { Claim, Claimed } from './claim.ts';
+import type { ClaimOfRow } from './claimed-row.ts';
+import type { RowFrame } from './frame.ts';
+import { hasHalfLines } from './half-lines.ts';
+import { linesSeen, runAround } from './lines-seen.ts';
+import { numberRows, numberSheet } from './number-cells.ts';
+import type { RowPitch } from './pitch-spectrum.ts';
+import { halfOn } from './polish.ts';
+import type { ReadRows } from './read-cells.ts';
+import type { FollowedRow } from './read-row.ts';
+import type { Field } from './reading.ts';
+import type { TickRange } from './sheet.ts';
+import { strictNumbers } from './strict-numbers.ts';
+import { tickPattern } from './tick-pattern.ts';
+import { wordNumbers } from './word-numbers.ts';
+import { wordRows } from './words.ts';
+
+/** Lines are thin: where more of the pitch is dark than this, the print is the other way round. */
+const MOST_DUTY = 0.62;
+const SURELY_THIN = 0.45;
+
+/** A followed stretch as dark print and, where that isn't sure, as light; the likelier first. */
+export function polarities(
+  work: Field,
+  frame: RowFrame,
+  dark: RowPitch,
+  range: TickRange,
+): FollowedRow[] {
+  const rows: FollowedRow[] = [];
+  const add = (pitch: RowPitch) => {
+    const pattern = tickPattern(work, frame, pitch, range);
+    if (pattern && pattern.duty <= MOST_DUTY) rows.push({ frame, pitch, range, pattern });
+  };
+  add(dark);
+  const sure = rows[0]?.pattern;
+  if (!sure?.valid || sure.duty >= SURELY_THIN) add(halfOn(dark));
+  return rows.sort(
+    (one, other) =>
+      Number(other.pattern.valid) - Number(one.pattern.valid) ||
+      one.pattern.duty - other.pattern.duty,
+  );
+}
+
+/** Reads numbers by a pattern of lines that is a tape's. */
+export function readStrictly(
+  work: Field,
+  { frame, pitch, range, pattern }: FollowedRow,
+  readRows: ReadRows,
+): Promise<Claimed> {
+  const sheet = numberSheet(work, frame, pitch, range, pattern);
+  return strictNumbers(numberRows(sheet, pattern, range), pattern, readRows);
+}
+
+/** Reads numbers whatever the pattern of the lines. */
+export function readFreely(
+  work: Field,
+  { frame, pitch, range, pattern }: FollowedRow,
+  readRows: ReadRows,
+): Promise<Claimed> {
+  return wordNumbers(wordRows(work, frame, pitch, range, pattern), pattern, readRows);
+}
+
+/** A row with what its numbers claim, and what only the picture can add to that. */
+export function claimed(work: Field, row: FollowedRow, claim: Claim): ClaimOfRow {
+  const [number] = claim.agreeing;
+  const lines = number && runAround(linesSeen(work, row), number.tick);
+  return { row: lines ? { ...row, lines } : row, claim: byHalves(work, row, claim) };
+}
+
+/** Half millimetres leave no doubt what numbers in tens count, though only the first centimetres have them. */
+function byHalves(work: Field, { frame, pitch, range, pattern }: FollowedRow, claim: Claim): Claim {
+  const { unit, step, ticksPerNumber, doubts } = claim;
+  const tens = unit === 'mm' && step === 10 && ticksPerNumber === 10;
+  if (!tens || !doubts.has('unit') || !hasHalfLines(work, frame, pitch, range, pattern))
+    return claim;
+  return { ...claim, doubts: new Set([...doubts].filter((doubt) => doubt !== 'unit')) };
+}
