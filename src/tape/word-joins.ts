@@ -5,6 +5,8 @@ import { heightOf, type WordLine, widthOf } from './word-lines.ts';
 
 /** Gaps that part numbers, as shares of the digits' height; narrower where numbers nearly touch. */
 const GAPS = [0.42, 0.28, 0.18];
+/** One number is a column of its own when turned: its digits may stand as far apart as two plain 1s. */
+const GAPS_TURNED = [0.7];
 /** A narrower gap must do better than a wider one by this, or digits would be numbers. */
 const BETTER = 1.15;
 /** Longer than this, in digit heights, is no number of four digits. */
@@ -17,7 +19,7 @@ export function joinWords(line: WordLine, parts: readonly Component[], sheet: Sh
     .sort((a, b) => (line.turned ? a.y0 - b.y0 : a.x0 - b.x0));
   let best: NumberCell[] = [];
   let most = -1;
-  for (const gap of GAPS) {
+  for (const gap of line.turned ? GAPS_TURNED : GAPS) {
     const cells = wordsOf(digits, gap * line.height, line)
       .map((word) => cellOf(word, sheet))
       .filter((cell) => lengthOf(cell, line.turned) < LONGEST_WORD * line.height)
