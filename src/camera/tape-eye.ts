@@ -69,12 +69,39 @@ export function movedBy(reading: TapeReading, at: Point, mm: number): Point {
   const part =
     (mm < 0 ? ahead[ahead.length - 1] : ahead[0]) ?? parts[mm < 0 ? 0 : parts.length - 1];
   if (!part) return at;
-  const moved = Math.min(part.high, Math.max(part.low, wanted));
-  return pointOn(
-    part.scale.geometry,
-    tickOfValue(part.scale, moved / mmPerUnit[part.scale.unit]),
-    across,
+  const placeOf = (mmThere: number) => {
+    const tick = tickOfValue(part.scale, mmThere / mmPerUnit[part.scale.unit]);
+    return pointOn(part.scale.geometry, tick, across);
+  };
+  if (wanted >= part.low && wanted <= part.high) return placeOf(wanted);
+  return readableFrom(
+    reading,
+    placeOf,
+    wanted < part.low ? [part.low, part.high] : [part.high, part.low],
   );
+}
+
+/** Mm from an end of what can be read to where it surely is, and from there on. */
+const INSIDE = 0.02;
+const INWARDS = 0.5;
+
+/** The first place from one end towards the other that is in the picture and is read. */
+function readableFrom(
+  reading: TapeReading,
+  placeOf: (mm: number) => Point,
+  [end, far]: readonly [number, number],
+): Point {
+  const step = Math.sign(far - end) * INWARDS;
+  const start = end + Math.sign(step) * INSIDE;
+  for (let i = 0; Math.abs(i * step) < Math.abs(far - end); i++) {
+    const place = placeOf(start + i * step);
+    if (isInside(reading, place) && readingAt(reading, place.x, place.y).ok) return place;
+  }
+  return placeOf(end);
+}
+
+function isInside({ width, height }: TapeReading, { x, y }: Point): boolean {
+  return x >= 0 && y >= 0 && x <= width - 1 && y <= height - 1;
 }
 
 /** How far along what can be read a place is, from 0 to 1, in the direction of larger values. */

@@ -1,5 +1,5 @@
 import type { Claim } from './claim.ts';
-import type { FollowedRow } from './read-row.ts';
+import type { FollowedRow } from './followed-row.ts';
 
 /** A row that was followed, and what its numbers claim. */
 export interface ClaimOfRow {

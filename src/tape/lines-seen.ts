@@ -1,5 +1,5 @@
 import type { Claim } from './claim.ts';
-import type { FollowedRow } from './read-row.ts';
+import type { FollowedRow } from './followed-row.ts';
 import type { Field } from './reading.ts';
 import type { Stretch } from './scale.ts';
 import { makeSheet, type TickRange } from './sheet.ts';

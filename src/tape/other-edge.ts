@@ -1,6 +1,6 @@
+import type { FollowedRow } from './followed-row.ts';
 import { toFrame, toImage } from './frame.ts';
 import { densityAt, distanceAt } from './position.ts';
-import type { FollowedRow } from './read-row.ts';
 import { mmPerUnit } from './reading.ts';
 
 /** Parts of an inch along the other edge, in millimetres a graduation, by the pattern of its lines. */

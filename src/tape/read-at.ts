@@ -73,7 +73,9 @@ export function readingAt(reading: TapeReading, x: number, y: number): PointRead
   const isOther = ({ scale, place }: (typeof near)[number]) =>
     !isParallel(scale, owner.scale) &&
     Math.abs(mmOn(scale, place) - mmOn(owner.scale, owner.place)) > SAME_MM;
-  if (owner.place.away > NEARER_PX && near.some(isOther)) return no('another-scale');
+  const off = owner.place.away > NEARER_PX;
+  if (off && near.some(isOther)) return no('another-scale');
+  if (isCrowded(owner.scale.geometry, owner.place)) return no('another-scale');
   if (reading.unread?.some((row) => isNearer(row, owner.place, x, y))) return no('another-scale');
   const told = readOn(owner.scale, owner.index, owner.place);
   for (const other of rest) {
@@ -93,6 +95,14 @@ function isNearer(row: ScaleGeometry, owner: ScalePlace, x: number, y: number): 
   const place = placeOn(row, x, y);
   const inside = place.tick > row.from && place.tick < row.to;
   return inside && place.away < owner.away - NEARER_PX;
+}
+
+/** Whether strokes of something else stand here, or between here and the scale's lines. */
+function isCrowded({ crowded = [] }: ScaleGeometry, place: ScalePlace): boolean {
+  return crowded.some(
+    ({ from, to, across, outwards }) =>
+      place.tick > from && place.tick < to && outwards * (place.across - across) > 0,
+  );
 }
 
 function isBeside(scale: ReadScale, place: ScalePlace): boolean {

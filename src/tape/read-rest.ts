@@ -1,12 +1,12 @@
 import type { PlacedNumber } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
 import { doubtsOf } from './doubts.ts';
+import type { FollowedRow } from './followed-row.ts';
 import { extent, type Point, toFrame, toImage } from './frame.ts';
 import { pitchSeeds } from './pitch-seeds.ts';
 import { polish } from './polish.ts';
 import { densityAt, distanceAt, graduationAt } from './position.ts';
 import type { ReadRows } from './read-cells.ts';
-import type { FollowedRow } from './read-row.ts';
 import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
 import { type Field, mmPerUnit } from './reading.ts';
 import { trustedRange } from './sheet.ts';

@@ -1,6 +1,7 @@
 import { type Claim, isSparse, laterReason, type NoClaim } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
 import { finerRows } from './finer-row.ts';
+import type { FollowedRow } from './followed-row.ts';
 import type { RowFrame } from './frame.ts';
 import { pitchSeeds } from './pitch-seeds.ts';
 import { pitchBySpectra, type RowPitch } from './pitch-spectrum.ts';
@@ -10,17 +11,6 @@ import type { ReadRows } from './read-cells.ts';
 import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
 import type { Field } from './reading.ts';
 import { type TickRange, trustedRange } from './sheet.ts';
-import type { TickPattern } from './tick-pattern.ts';
-
-/** A row of graduations followed in the picture worked on. */
-export interface FollowedRow {
-  readonly frame: RowFrame;
-  readonly pitch: RowPitch;
-  readonly range: TickRange;
-  readonly pattern: TickPattern;
-  /** The first and the last line seen by itself: nearer to the tape's ends than what was followed. */
-  readonly lines?: TickRange;
-}
 
 /** A row with what its numbers say, or why they say nothing. */
 export interface RowReading {

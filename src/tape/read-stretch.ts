@@ -1,5 +1,6 @@
 import type { Claim, Claimed } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
+import type { FollowedRow } from './followed-row.ts';
 import type { RowFrame } from './frame.ts';
 import { hasHalfLines } from './half-lines.ts';
 import { linesSeen, runAround } from './lines-seen.ts';
@@ -7,7 +8,6 @@ import { numberRows, numberSheet } from './number-cells.ts';
 import type { RowPitch } from './pitch-spectrum.ts';
 import { halfOn } from './polish.ts';
 import type { ReadRows } from './read-cells.ts';
-import type { FollowedRow } from './read-row.ts';
 import type { Field } from './reading.ts';
 import type { TickRange } from './sheet.ts';
 import { strictNumbers } from './strict-numbers.ts';

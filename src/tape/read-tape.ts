@@ -1,17 +1,19 @@
 import { laterReason, type NoClaim } from './claim.ts';
 import { boxDown, doubled, fieldOf } from './field.ts';
+import type { FollowedRow } from './followed-row.ts';
 import { type RowFrame, rowFrame, scaledFrame, toFrame, toImage } from './frame.ts';
 import { distanceAt } from './position.ts';
 import { questionFor } from './question.ts';
 import type { TapeReading } from './read-at.ts';
 import { pageReader } from './read-cells.ts';
 import { readRest } from './read-rest.ts';
-import { type FollowedRow, readRow } from './read-row.ts';
+import { readRow } from './read-row.ts';
 import type { CannotReason, Field, GreyImage, ReadPage } from './reading.ts';
 import { fitRow } from './row-fit.ts';
 import { placeOn, type ReadScale } from './scale.ts';
 import { geometryOf, scaleOf } from './scale-of.ts';
 import { candidateRows } from './tick-rows.ts';
+import { tiltOf } from './tilt.ts';
 import { agreeTogether, type ClaimedRow } from './together.ts';
 
 /** Long side of the copy rows are sought in, and of the one they are measured in, in px. */
@@ -62,7 +64,8 @@ export async function readTape(
   const copies = copiesOf(image);
   const found = await readRows(copies, readPage, onProgress);
   onProgress(1);
-  const scales = agreeTogether(found.read)
+  const claims = agreeTogether(found.read);
+  const scales = claims
     .map(({ row, claim, doubts }) => scaleOf(copies.work, row, claim, doubts, copies.workToPicture))
     .filter((scale): scale is ReadScale => scale !== undefined)
     .sort(
@@ -77,7 +80,7 @@ export async function readTape(
       ? []
       : [geometryOf(row, row.pattern.zoneMiddle, copies.workToPicture)],
   );
-  const tilt = tiltOf(found.read[0]);
+  const tilt = tiltOf(claims, copies.work);
   const tiltDegrees = tilt === undefined ? {} : { tiltDegrees: tilt };
   if (scales.some(({ sure }) => sure))
     return { width, height, outcome: 'read', scales, unread, ...tiltDegrees };
@@ -175,17 +178,4 @@ function sameRow(one: RowFrame, other: RowFrame): boolean {
 function furtherReason(one: CannotReason, other: NoClaim | 'no-graduations'): CannotReason {
   if (one === 'no-tape' || one === 'no-graduations') return other;
   return other === 'no-graduations' ? one : laterReason(one as NoClaim, other);
-}
-
-/** The angle from square, from how much the lines crowd together along the row (pinhole, 60° wide picture). */
-function tiltOf(first: ClaimedRow | undefined): number | undefined {
-  if (!first) return undefined;
-  const { frame, pitch } = first.row;
-  const span = pitch.to - pitch.from;
-  if (span <= 0) return undefined;
-  const crowding = Math.abs(pitch.model.c);
-  const focal = 0.87 * span;
-  const along = Math.atan(crowding * focal);
-  const across = Math.atan(Math.abs(frame.shearRate) * focal);
-  return Math.round((Math.hypot(along, across) * 180) / Math.PI);
 }

@@ -1,3 +1,4 @@
+import type { Crowded } from './crowded.ts';
 import { type RowFrame, toFrame, toImage } from './frame.ts';
 import { densityAt, distanceAt, graduationAt, type PositionModel } from './position.ts';
 import { mmPerUnit, type Point, type ReadNumber, type TapeUnit } from './reading.ts';
@@ -27,6 +28,8 @@ export interface ScaleGeometry {
   readonly scatter: number;
   /** How far a line's slant may be off, in graduations for each graduation across. */
   readonly slantDoubt: number;
+  /** Where something else's strokes stand beyond the lines, on the side away from the numbers. */
+  readonly crowded?: readonly Crowded[];
   /** What unseen perspective may bend between two known places, in graduations (1 sigma), most in their middle. */
   readonly bend?: { readonly from: number; readonly to: number; readonly sigma: number };
 }

@@ -2,10 +2,10 @@ import { type Claim, type Doubt, isSparse } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
 import { type Comparison, comparisons, SAME_LINES_TICKS } from './comparisons.ts';
 import { doubtsOf } from './doubts.ts';
+import type { FollowedRow } from './followed-row.ts';
 import { joinSameLines } from './join-claims.ts';
 import { millimetresByOtherEdge, tenthsByOtherEdge } from './other-edge.ts';
 import { densityAt, distanceAt } from './position.ts';
-import type { FollowedRow } from './read-row.ts';
 import { mmPerUnit } from './reading.ts';
 import { ENOUGH, ownNumbersOnly, samePrint, withoutEclipsed } from './shared-print.ts';
 

@@ -12,6 +12,7 @@ export const WRONG_MM = 1;
 export interface ReadPoint {
   readonly error: number;
   readonly stated: number;
+  /** In the middle of a scale's lines, not anywhere on the tape or beside it. */
   readonly onScale: boolean;
 }
 
@@ -73,6 +74,14 @@ function outcomeOf(
     // A place off one scale may lie on another, and then that one is told, not this.
     if (!onScale && belongsElsewhere(scene, x, y, told.mm)) continue;
     points.push({ error: told.mm - mm, stated: told.uncertaintyMm, onScale });
+  }
+  for (const { x, y, says } of scene.beside) {
+    const told = readingAt(reading, x - 0.5, y - 0.5);
+    if (!told.ok || says.length === 0) continue;
+    const errors = says
+      .map((mm) => told.mm - mm)
+      .sort((one, other) => Math.abs(one) - Math.abs(other));
+    points.push({ error: errors[0] ?? Number.NaN, stated: told.uncertaintyMm, onScale: false });
   }
   const asked = scene.points.filter(({ onScale }) => onScale).length;
   return {

@@ -1,10 +1,10 @@
 import { fieldOf } from '../../src/tape/field.ts';
+import type { FollowedRow } from '../../src/tape/followed-row.ts';
 import { rowFrame, toFrame } from '../../src/tape/frame.ts';
 import { pitchBySpectra } from '../../src/tape/pitch-spectrum.ts';
 import { polish } from '../../src/tape/polish.ts';
 import { graduationAt } from '../../src/tape/position.ts';
 import type { TapeReading } from '../../src/tape/read-at.ts';
-import type { FollowedRow } from '../../src/tape/read-row.ts';
 import type { Field, GreyImage, Point } from '../../src/tape/reading.ts';
 import { fitRow } from '../../src/tape/row-fit.ts';
 import { scaleOf } from '../../src/tape/scale-of.ts';

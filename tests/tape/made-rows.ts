@@ -1,9 +1,9 @@
 import type { Claim, PlacedNumber } from '../../src/tape/claim.ts';
 import type { Component } from '../../src/tape/components.ts';
+import type { FollowedRow } from '../../src/tape/followed-row.ts';
 import { rowFrame, toImage } from '../../src/tape/frame.ts';
 import { cellOf, type NumberRead } from '../../src/tape/number-row.ts';
 import { distanceAt } from '../../src/tape/position.ts';
-import type { FollowedRow } from '../../src/tape/read-row.ts';
 import { mmPerUnit } from '../../src/tape/reading.ts';
 import type { ReadScale, ScaleGeometry } from '../../src/tape/scale.ts';
 import type { TickPattern } from '../../src/tape/tick-pattern.ts';

@@ -28,3 +28,11 @@ export interface TruePoint {
   /** False beyond the printed ends and beside the tape: no reading there is right. */
   readonly onScale: boolean;
 }
+
+/** A place on a tape or on the ground close by, square beside the lines of its scales. */
+export interface BesidePlace {
+  readonly x: number;
+  readonly y: number;
+  /** What each of the tape's scales says there, in mm from its zero. */
+  readonly says: readonly number[];
+}

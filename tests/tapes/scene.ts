@@ -8,14 +8,16 @@ import { oddRules } from './kinds-odd-rules.ts';
 import { onCloth } from './kinds-on-cloth.ts';
 import { prints } from './kinds-prints.ts';
 import { rules } from './kinds-rules.ts';
+import { runs } from './kinds-runs.ts';
 import { slipped } from './kinds-slipped.ts';
 import { traps } from './kinds-traps.ts';
 import { unitTraps } from './kinds-unit-traps.ts';
 import { randomFrom, seedFor } from './random.ts';
 import { render } from './render.ts';
-import type { Expect, TruePoint, TrueScale } from './scene-types.ts';
+import type { BesidePlace, Expect, TruePoint, TrueScale } from './scene-types.ts';
 import { tapeBody } from './tape-body.ts';
 import { truthOf } from './truth.ts';
+import { placesBeside } from './truth-beside.ts';
 
 const KINDS = {
   ...onCloth,
@@ -27,6 +29,7 @@ const KINDS = {
   ...traps,
   ...unitTraps,
   ...slipped,
+  ...runs,
   ...notTapes,
   ...lookalikes,
 } as const satisfies Record<string, KindOf>;
@@ -48,6 +51,7 @@ export interface Scene {
     readonly note: string;
   };
   readonly points: readonly TruePoint[];
+  readonly beside: readonly BesidePlace[];
 }
 
 /** Every kind of scene there is; `aboutKind` says what each shows. */
@@ -65,12 +69,26 @@ export function planned(kind: SceneKind, seed: number) {
   const camera = cameraOf(spec.camera);
   const bodies = spec.tapes.map((tape) => tapeBody(tape, camera));
   const { scales, points } = truthOf(bodies, camera, spec.hiders, random);
-  return { spec, camera, bodies, random, points, truth: { scales, expect, note: spec.note } };
+  const beside = placesBeside(
+    bodies,
+    camera,
+    spec.hiders,
+    randomFrom(seedFor(`${kind} beside`, seed)),
+  );
+  return {
+    spec,
+    camera,
+    bodies,
+    random,
+    points,
+    beside,
+    truth: { scales, expect, note: spec.note },
+  };
 }
 
 /** A picture of a tape or rule with what is true of it; the same for the same kind and seed. */
 export function scene(kind: SceneKind, seed: number): Scene {
-  const { spec, camera, bodies, random, points, truth } = planned(kind, seed);
+  const { spec, camera, bodies, random, points, beside, truth } = planned(kind, seed);
   const { width, height, tilt } = spec.camera;
   return {
     name: `${kind} ${seed}`,
@@ -82,6 +100,7 @@ export function scene(kind: SceneKind, seed: number): Scene {
     tiltDegrees: tilt,
     truth,
     points,
+    beside,
   };
 }
 

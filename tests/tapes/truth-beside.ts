@@ -1,0 +1,63 @@
+import type { Camera } from './camera.ts';
+import type { Hider } from './hider.ts';
+import type { Random } from './random.ts';
+import { mmOf } from './scale-spec.ts';
+import type { BesidePlace } from './scene-types.ts';
+import type { TapeBody } from './tape-body.ts';
+
+/** Tried on each tape; most of a long one lies outside the picture. */
+const TRIES = 60;
+const MOST = 8;
+/** Cloth to both sides of a tape is measured too, up to here. */
+const BESIDE_MM = 5;
+const EDGE_PX = 4;
+const HIDDEN_MM = 1.2;
+
+/** Places anywhere across the tapes and on the ground close by, with all that their scales say there. */
+export function placesBeside(
+  bodies: readonly TapeBody[],
+  camera: Camera,
+  hiders: readonly Hider[],
+  random: Random,
+): BesidePlace[] {
+  return bodies.flatMap((body) => {
+    const places: BesidePlace[] = [];
+    for (let i = 0; i < TRIES && places.length < MOST; i++) {
+      const place = someWhere(body, bodies, camera, hiders, random);
+      if (place) places.push(place);
+    }
+    return places;
+  });
+}
+
+function someWhere(
+  body: TapeBody,
+  bodies: readonly TapeBody[],
+  camera: Camera,
+  hiders: readonly Hider[],
+  random: Random,
+): BesidePlace | undefined {
+  const { spec } = body;
+  const s = random.between(spec.from, spec.to);
+  const across = random.between(-BESIDE_MM, spec.width + BESIDE_MM);
+  const { x, y } = body.see(s, across);
+  const { width, height } = camera.spec;
+  if (!(x > EDGE_PX && y > EDGE_PX && x < width - EDGE_PX && y < height - EDGE_PX))
+    return undefined;
+  const at = camera.meet(x, y);
+  const onAnother = bodies.some((one) => one !== body && isBy(one, at));
+  if (onAnother || hiders.some(({ away }) => away(at[0], at[1]) < HIDDEN_MM)) return undefined;
+  const says = spec.scales.flatMap(({ unit, direction, zero, first, last }) => {
+    if (unit === 'foot') return [];
+    const mm = direction * (s - zero);
+    return mm >= first * mmOf[unit] && mm <= last * mmOf[unit] ? [mm] : [];
+  });
+  return { x, y, says };
+}
+
+/** Whether a place is on a tape or close beside it. */
+function isBy({ spec, placeAt }: TapeBody, [x, y]: readonly [number, number]): boolean {
+  const [s, across] = placeAt(x, y);
+  const inside = Math.min(s - spec.from, spec.to - s, across, spec.width - across);
+  return inside > -BESIDE_MM - HIDDEN_MM;
+}
