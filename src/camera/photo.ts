@@ -1,4 +1,4 @@
-import type { GreyImage } from '../tape/reading.ts';
+import type { GreyImage, Point } from '../tape/reading.ts';
 import { greyOf } from './grey.ts';
 import { HEADER_BYTES, type PictureSize, readHeader } from './picture-header.ts';
 
@@ -6,6 +6,8 @@ import { HEADER_BYTES, type PictureSize, readHeader } from './picture-header.ts'
 export interface Photo {
   picture: HTMLCanvasElement;
   image: GreyImage;
+  /** Where the cross of the live picture stood that was frozen into it. */
+  aimed?: Point;
 }
 
 /**
@@ -51,9 +53,11 @@ const FAULTS = {
   none: 'not-a-picture',
 } as const;
 
-/** The photo of what a camera shows now. */
+/** The photo of what a camera shows now, aimed at its middle. */
 export function photoOf(video: HTMLVideoElement): Photo {
-  return drawn(video);
+  const photo = drawn(video);
+  const { width, height } = photo.image;
+  return { ...photo, aimed: { x: (width - 1) / 2, y: (height - 1) / 2 } };
 }
 
 type Drawable = ImageBitmap | VideoFrame | HTMLVideoElement;

@@ -1,6 +1,6 @@
 import { isOneEdge } from '../tape/one-edge.ts';
 import type { TouchedScale } from '../tape/protocol.ts';
-import { answered } from '../tape/question.ts';
+import { answered, questionFor } from '../tape/question.ts';
 import { readingAt, type TapeReading } from '../tape/read-at.ts';
 import {
   mmPerUnit,
@@ -11,6 +11,8 @@ import {
 } from '../tape/reading.ts';
 import { placeOn, pointOn, type ReadScale, tickOfValue, valueAtTick } from '../tape/scale.ts';
 import type { Touch } from '../tape/touch.ts';
+
+export { printable } from '../tape/question.ts';
 
 /** What a screen needs to know of a reading. */
 export type Reading = TapeReading;
@@ -182,10 +184,23 @@ function middleOf({ geometry: { zoneFrom, zoneTo } }: ReadScale): number {
   return (zoneFrom + zoneTo) / 2;
 }
 
-/** The reading once the maker has answered its question. */
+/** What is asked before a number is told: of the scale a line stands on, or of the whole picture. */
+export function questionAt(
+  reading: TapeReading,
+  lines: readonly Point[],
+): TapeQuestion | undefined {
+  for (const { x, y } of lines) {
+    const at = readingAt(reading, x, y);
+    if (!at.ok && at.scale !== undefined) return questionFor(reading.scales, at.scale);
+  }
+  return reading.outcome === 'ask' ? reading.question : undefined;
+}
+
+/** The reading once the maker has answered a question about it. */
 export function answerTo(
   reading: TapeReading,
+  question: TapeQuestion,
   answer: { kind: 'line'; value: number } | { kind: 'unit'; unit: TapeUnit },
 ): TapeReading {
-  return answered(reading, answer);
+  return answered({ ...reading, question }, answer);
 }

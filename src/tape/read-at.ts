@@ -40,7 +40,8 @@ export type PointReading =
       /** Half width of the 95 % interval, the tape's own tolerance not included. */
       readonly uncertaintyMm: number;
     }
-  | { readonly ok: false; readonly reason: PointReason };
+  /** `scale`: the one whose question must be answered first. */
+  | { readonly ok: false; readonly reason: PointReason; readonly scale?: number };
 
 /** Farther than this from the lines, a place is not on the tape: it is read askew, or is cloth. */
 const FARTHEST_MM = 6;
@@ -131,7 +132,7 @@ function isParallel(one: ReadScale, other: ReadScale): boolean {
 }
 
 function readOn(scale: ReadScale, index: number, place: ScalePlace): PointReading {
-  if (!scale.sure) return no('not-sure-yet');
+  if (!scale.sure) return { ok: false, reason: 'not-sure-yet', scale: index };
   const inside = scale.stretches.some(({ from, to }) => place.tick >= from && place.tick <= to);
   if (!inside) return no('beyond-the-numbers');
   const value = valueAtTick(scale, place.tick);

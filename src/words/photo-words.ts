@@ -12,6 +12,7 @@ export const photoWords = {
   reading: (done: number) => `Reading the tape… ${Math.round(done * 100)} %`,
   stop: 'Stop',
   byTouch: 'Touch two lines',
+  again: 'Try once more',
 };
 
 /** Why the picture gives no reading, and what would help. */
@@ -37,7 +38,7 @@ export const photoFaultWords = {
     'This picture is too large for the phone’s memory. Take it with fewer pixels, or choose a JPEG.',
   'not-shared': 'The shared photo did not arrive. Choose it here.',
   'engine-missing':
-    'What reads the numbers is not on this phone yet. Connect once; until then touch two lines yourself.',
+    'What reads the numbers is not on this phone yet. Connect once and try once more; until then touch two lines yourself.',
   'engine-refused':
     'This browser refuses what reads the numbers (WebAssembly). Allow it in its settings, or touch two lines yourself.',
   'engine-failed': 'What reads the numbers has failed. Try once more, or touch two lines yourself.',

@@ -5,6 +5,8 @@ export const askWords = {
   yes: 'Yes',
   no: 'No, it is another',
   right: 'What is printed there',
+  printed: (typed: string, least: number, most: number) =>
+    `${typed === '' ? 'Nothing is typed' : `“${typed}” can’t be printed there`}: type the number at the marked line, whole, from ${least} to ${most}.`,
   units: { cm: 'Centimetres', mm: 'Millimetres', inch: 'Inches' },
   short: { cm: 'cm', mm: 'mm', inch: 'in' },
   doubtful: 'Not sure yet',

@@ -6,7 +6,13 @@ export const touchWords = {
     'Touch more lines for a surer reading, or drag the line to the place.',
   ],
   value: (nth: number) => `Line ${nth}: its number`,
-  again: 'Start again',
+  line: (nth: number) => `Line ${nth}`,
+  /** What a screen reader hears of a line: what was typed, and where it stands in the photo. */
+  stands: (typed: string, across: number, down: number) =>
+    `${typed || 'no number yet'}; ${across} % across, ${down} % down`,
+  keys: 'Arrow keys move the line, ten times as far with Shift. Enter: type its number.',
+  add: 'Add a line',
+  remove: (nth: number) => `Remove line ${nth}`,
   done: 'Done',
   faults: {
     'one-only': 'One more line is needed.',

@@ -1,90 +1,33 @@
-import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { PhotoOutcome } from '../../src/camera/photo.ts';
 import { TapeError } from '../../src/camera/tape-fault.ts';
-import type { Bench } from '../../src/controls/bench.ts';
-import { TapeScreen } from '../../src/screens/tape/tape-screen.tsx';
 import type { TapeReading } from '../../src/tape/read-at.ts';
 import { cannotWords, photoFaultWords } from '../../src/words/photo-words.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
-import { benchOf } from '../controls/helpers.ts';
+import {
+  bridge,
+  button,
+  choose,
+  finger,
+  onLeave,
+  onUse,
+  open,
+  pick,
+  takePhoto,
+  use,
+} from './tape-setup.tsx';
 
 const opened = vi.hoisted(() => ({ outcome: undefined as unknown }));
 // The page of these tests has no canvas; opening real files is tried in the browser.
 vi.mock('../../src/camera/photo.ts', () => ({ openPhoto: async () => opened.outcome }));
 
-const onUse = vi.fn();
-const onLeave = vi.fn();
-const bridge = {
-  read: vi.fn(),
-  frame: vi.fn(),
-  snap: vi.fn(),
-  touch: vi.fn(),
-  warm: vi.fn(),
-  close: vi.fn(),
-};
-const services = { bridge, speak: vi.fn(), keepAwake: () => () => undefined };
-
 beforeEach(() => {
-  vi.clearAllMocks();
-  const picture = document.createElement('canvas');
-  picture.getContext = () => null;
-  const image = { width: 1600, height: 1200, pixels: new Uint8Array(1) };
-  opened.outcome = { ok: true, value: { picture, image } } satisfies PhotoOutcome;
-  HTMLCanvasElement.prototype.getContext = () => null;
-  bridge.snap.mockImplementation(async (at) => at);
-  // A photo as it is: one px of it for one of the screen.
-  vi.stubGlobal(
-    'DOMPoint',
-    class {
-      x: number;
-      y: number;
-      constructor(x: number, y: number) {
-        this.x = x;
-        this.y = y;
-      }
-      matrixTransform() {
-        return this;
-      }
-    },
-  );
-  Object.defineProperty(SVGElement.prototype, 'getScreenCTM', {
-    configurable: true,
-    value: () => ({ inverse: () => ({ a: 1 }) }),
-  });
+  opened.outcome = { ok: true, value: takePhoto() };
 });
 afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
 });
-
-function open(set: Partial<Bench> = {}, shared?: () => Promise<Blob | undefined>) {
-  return render(
-    <TapeScreen
-      bench={benchOf(set)}
-      field="Opening"
-      uses={[{ name: 'Opening', onUse }]}
-      shared={shared}
-      services={services}
-      onLeave={onLeave}
-    />,
-  );
-}
-
-/** Chooses a photo of which this is read. */
-async function choose(reading: TapeReading | Promise<never>) {
-  bridge.read.mockReturnValue(Promise.resolve(reading));
-  pick();
-  await waitFor(() => expect(bridge.read).toHaveBeenCalled());
-}
-
-function pick() {
-  const file = new File(['photo'], 'photo.jpg', { type: 'image/jpeg' });
-  fireEvent.change(screen.getByLabelText('Choose a photo'), { target: { files: [file] } });
-}
-
-const use = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Use: Opening' });
-const button = (name: string) => screen.getByRole<HTMLButtonElement>('button', { name });
 
 test('worker and engine are started while the photo is taken, and let go on leaving', async () => {
   const { unmount } = open();
@@ -173,10 +116,7 @@ test('a finger calls the line, then moves it finely', async () => {
   open();
   await choose(straight());
   await screen.findByRole('slider');
-  const picture = screen.getByRole('group', { name: /^The photo/ });
   const line = () => screen.getByRole('slider').getAttribute('aria-valuetext');
-  const finger = (kind: 'Down' | 'Move' | 'Up', x: number) =>
-    fireEvent[`pointer${kind}`](picture, { clientX: x, clientY: 600, button: 0 });
   finger('Down', 50 * PX);
   finger('Up', 50 * PX);
   expect(line()).toMatch(/^5 centimetres/);
@@ -209,9 +149,8 @@ test('where the line can’t be read, it says why, and gives no number', async (
   open();
   await choose(straight({ scales: [narrow] }));
   await screen.findByRole('slider');
-  const picture = screen.getByRole('group', { name: /^The photo/ });
-  fireEvent.pointerDown(picture, { clientX: 150 * PX, clientY: 600, button: 0 });
-  fireEvent.pointerUp(picture);
+  finger('Down', 150 * PX);
+  finger('Up', 150 * PX);
   expect(document.querySelector('.told .warning')?.textContent).toMatch(/Beyond the numbers/);
   expect(use().disabled).toBe(true);
 });
@@ -240,33 +179,6 @@ test.each(['no-tape', 'too-blurred', 'few-numbers'] as const)(
   },
 );
 
-test('two lines touched and their numbers typed make a reading', async () => {
-  open();
-  await choose(straight({ outcome: 'cannot', reason: 'no-numbers', scales: [] }));
-  fireEvent.click(await screen.findByRole('button', { name: 'Touch two lines' }));
-  await screen.findByText(/^Touch a long line/);
-  const picture = screen.getByRole('group', { name: /^The photo/ });
-  bridge.snap.mockResolvedValueOnce({ x: 320.4, y: 600 });
-  fireEvent.pointerDown(picture, { clientX: 322, clientY: 600, button: 0 });
-  fireEvent.pointerUp(picture);
-  fireEvent.input(await screen.findByLabelText(/^Line 1/), { target: { value: '4' } });
-  expect(button('Done').disabled).toBe(true);
-  fireEvent.pointerDown(picture, { clientX: 960, clientY: 600, button: 0 });
-  fireEvent.pointerUp(picture);
-  fireEvent.input(await screen.findByLabelText(/^Line 2/), { target: { value: '4 in' } });
-  bridge.touch.mockResolvedValueOnce({ ok: false, reason: 'same-value' });
-  fireEvent.click(button('Done'));
-  expect(await screen.findByText(/Two different lines can’t have the same number/)).toBeTruthy();
-  expect(bridge.touch.mock.lastCall?.[0]).toEqual([
-    { x: 320.4, y: 600, value: 4, unit: 'cm' },
-    { x: 960, y: 600, value: 4, unit: 'inch' },
-  ]);
-  bridge.touch.mockResolvedValueOnce({ ok: true, value: straight() });
-  fireEvent.click(button('Done'));
-  await screen.findByRole('slider');
-  expect(use().disabled).toBe(false);
-});
-
 test.each(['not-a-picture', 'damaged', 'strange', 'too-large'] as const)(
   'a file that gives no photo is said, and another can be chosen: %s',
   async (fault) => {
@@ -290,6 +202,105 @@ test.each(['engine-missing', 'engine-refused', 'reader-failed', 'reader-slow'] a
     expect(screen.getByLabelText('Take a photo')).toBeTruthy();
   },
 );
+
+test.each(['engine-missing', 'engine-failed', 'reader-failed'] as const)(
+  'what may be over by now can be tried once more with the same photo: %s',
+  async (fault) => {
+    open();
+    await choose(Promise.reject(new TapeError(fault)));
+    bridge.read.mockResolvedValue(straight());
+    fireEvent.click(await screen.findByRole('button', { name: 'Try once more' }));
+    await screen.findByRole('slider');
+    const [[first], [second]] = bridge.read.mock.calls as [[unknown], [unknown]];
+    expect(second).toBe(first);
+  },
+);
+
+test('what trying again can’t mend offers no such button', async () => {
+  open();
+  await choose(Promise.reject(new TapeError('engine-refused')));
+  await screen.findByRole('alert');
+  expect(screen.queryByRole('button', { name: 'Try once more' })).toBeNull();
+});
+
+test('the focus follows from step to step: to the reading, to what takes its place, and back', async () => {
+  const question = { kind: 'line', scale: 0, x: 320, y: 600, value: 4, unit: 'cm' } as const;
+  const scales = [scaleAt({ sure: false, doubts: ['line'] })];
+  open();
+  const focused = () => document.activeElement;
+  screen.getByLabelText('Choose a photo').focus();
+  await choose(straight({ outcome: 'ask', question, scales }));
+  const yes = await screen.findByRole('button', { name: 'Yes' });
+  await waitFor(() => expect(focused()?.getAttribute('aria-label')).toBe('Reading'));
+  yes.focus();
+  fireEvent.click(yes);
+  expect(focused()?.getAttribute('aria-label')).toBe('Reading');
+  button('Touch two lines').focus();
+  fireEvent.click(button('Touch two lines'));
+  await screen.findByText(/^Touch a long line/);
+  expect(focused()?.tagName).toBe('MAIN');
+  button('Back').focus();
+  fireEvent.click(button('Back'));
+  expect(focused()?.getAttribute('aria-label')).toBe('Reading');
+  button('Another photo').focus();
+  fireEvent.click(button('Another photo'));
+  expect(focused()?.tagName).toBe('MAIN');
+});
+
+test('what has the focus keeps it when a photo is read', async () => {
+  open();
+  await choose(Promise.reject(new TapeError('engine-failed')));
+  const again = await screen.findByRole('button', { name: 'Try once more' });
+  bridge.read.mockReturnValue(new Promise(() => undefined));
+  again.focus();
+  fireEvent.click(again);
+  expect(document.activeElement?.tagName).toBe('MAIN');
+  button('Stop').focus();
+  expect(document.activeElement).toBe(button('Stop'));
+});
+
+test('a touch that can’t be cancelled is not asked to be', async () => {
+  open();
+  await choose(straight());
+  await screen.findByRole('slider');
+  const picture = screen.getByRole('group', { name: /^The photo/ });
+  for (const cancelable of [true, false]) {
+    const end = new Event('touchend', { bubbles: true, cancelable });
+    const cancel = vi.spyOn(end, 'preventDefault');
+    picture.dispatchEvent(end);
+    expect(cancel).toHaveBeenCalledTimes(cancelable ? 1 : 0);
+  }
+});
+
+test('a photo frozen live is read where its cross stood, and says so where it can’t be', async () => {
+  opened.outcome = { ok: true, value: { ...takePhoto(), aimed: { x: 150 * PX, y: 600 } } };
+  const narrow = scaleAt({ stretches: [{ from: 10, to: 100 }] });
+  open();
+  await choose(straight());
+  expect((await screen.findByRole('slider')).getAttribute('aria-valuetext')).toMatch(/^15 cent/);
+  cleanup();
+  open();
+  await choose(straight({ scales: [narrow] }));
+  await screen.findByRole('slider');
+  expect(document.querySelector('.told .warning')?.textContent).toMatch(/Beyond the numbers/);
+  expect(document.querySelector('.hair circle')?.getAttribute('cx')).toBe(`${150 * PX}`);
+  expect(use().disabled).toBe(true);
+});
+
+test('a second finger does not move the line', async () => {
+  open();
+  await choose(straight());
+  await screen.findByRole('slider');
+  const line = () => screen.getByRole('slider').getAttribute('aria-valuetext');
+  finger('Down', 50 * PX, 600, 1);
+  finger('Down', 150 * PX, 600, 2);
+  finger('Move', 160 * PX, 600, 2);
+  finger('Up', 160 * PX, 600, 2);
+  expect(line()).toMatch(/^5 centimetres/);
+  finger('Move', 60 * PX, 600, 1);
+  finger('Cancel', 60 * PX, 600, 1);
+  expect(line()).toMatch(/^6 centimetres/);
+});
 
 test('reading can be stopped: what comes late is not shown', async () => {
   let late: (reading: TapeReading) => void = () => undefined;

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 
-import { answerTo, type Question, type Reading } from '../../camera/tape-eye.ts';
+import { answerTo, printable, type Question, type Reading } from '../../camera/tape-eye.ts';
 import type { Bench } from '../../controls/bench.ts';
 import { FieldTile } from '../../controls/field-tile.tsx';
 import { Pad } from '../../controls/pad.tsx';
@@ -26,7 +26,7 @@ export function Ask({ reading, question, bench, onAnswered }: Props) {
             <button
               type="button"
               key={unit}
-              onClick={() => onAnswered(answerTo(reading, { kind: 'unit', unit }))}
+              onClick={() => onAnswered(answerTo(reading, question, { kind: 'unit', unit }))}
             >
               {words.units[unit]}
             </button>
@@ -35,8 +35,11 @@ export function Ask({ reading, question, bench, onAnswered }: Props) {
       </div>
     );
   }
-  const answer = (value: number) => onAnswered(answerTo(reading, { kind: 'line', value }));
-  if (correcting) return <Correct bench={bench} onValue={answer} />;
+  const answer = (value: number) =>
+    onAnswered(answerTo(reading, question, { kind: 'line', value }));
+  if (correcting) {
+    return <Correct {...printable(reading, question)} bench={bench} onValue={answer} />;
+  }
   return (
     <div class="asking">
       <p role="status">{words.line(String(question.value), words.short[question.unit])}</p>
@@ -53,26 +56,45 @@ export function Ask({ reading, question, bench, onAnswered }: Props) {
 }
 
 const FIELD = { key: 'printed', kind: 'number', label: words.right } as const;
+const WRONG = 'printed-wrong';
+
+interface CorrectProps {
+  /** What can be printed there, both included. */
+  least: number;
+  most: number;
+  bench: Bench;
+  onValue: (value: number) => void;
+}
 
 /** What is really printed at the line asked about. */
-function Correct({ bench, onValue }: { bench: Bench; onValue: (value: number) => void }) {
+function Correct({ least, most, bench, onValue }: CorrectProps) {
   const [{ text, fresh }, type] = useState<{ text: string; fresh: Fresh }>({
     text: '',
     fresh: 'all',
   });
-  const value = Number(text.replace(',', '.'));
+  const [refused, setRefused] = useState<string>();
   const done = () => {
-    if (text.trim() !== '' && Number.isFinite(value)) onValue(value);
+    const value = Number(text);
+    const good = /^\s*\d+\s*$/.test(text) && value >= least && value <= most;
+    if (good) onValue(value);
+    else setRefused(text);
   };
+  // What was typed stays; the sentence goes once it is typed on.
+  const wrong = refused === text;
   return (
     <div class="asking">
+      {wrong && (
+        <p id={WRONG} role="alert" class="warning">
+          {words.printed(text.trim(), least, most)}
+        </p>
+      )}
       <div class="tiles one">
         <FieldTile
           field={FIELD}
           text={text}
           bench={bench}
           current
-          wrong={undefined}
+          wrong={wrong ? WRONG : undefined}
           onText={(_, typed) => type({ text: typed, fresh: 'no' })}
           onPick={() => undefined}
           onNext={done}

@@ -1,18 +1,28 @@
+import type { Photo } from '../../camera/photo.ts';
+import type { TapeFault } from '../../camera/tape-fault.ts';
 import { cannotWords, photoFaultWords, photoWords as words } from '../../words/photo-words.ts';
+import { useLanding } from './use-landing.ts';
 import type { Stage } from './use-reading.ts';
 
 interface Props {
   stage: Exclude<Stage, { kind: 'choose' }>;
   onStop: () => void;
   onTouch: () => void;
+  /** Reads the same photo once more. */
+  onAgain: (photo: Photo) => void;
 }
 
+/** What may be over by now, and has nothing to do with the photo. */
+const PASSING: readonly TapeFault[] = ['engine-missing', 'engine-failed', 'reader-failed'];
+
 /** While a photo is being read, and where nothing could be read in it. */
-export function Between({ stage, onStop, onTouch }: Props) {
+export function Between({ stage, onStop, onTouch, onAgain }: Props) {
+  const landing = useLanding(stage.kind);
+  const again = stage.kind === 'failed' && PASSING.includes(stage.fault) && stage.photo;
   const busy = stage.kind === 'opening' || stage.kind === 'reading';
   return (
     <>
-      <main class="intro">
+      <main class="intro" tabIndex={-1} ref={landing}>
         <h1>{words.title(undefined)}</h1>
         <p role={busy ? 'status' : 'alert'} class={busy ? '' : 'warning'}>
           {saidOf(stage)}
@@ -23,6 +33,11 @@ export function Between({ stage, onStop, onTouch }: Props) {
         {!busy && (
           <button type="button" onClick={onTouch}>
             {words.byTouch}
+          </button>
+        )}
+        {again && (
+          <button type="button" onClick={() => onAgain(again)}>
+            {words.again}
           </button>
         )}
         <button type="button" class="main" onClick={onStop}>

@@ -1,4 +1,5 @@
 import { photoWords as words } from '../../words/photo-words.ts';
+import { useLanding } from './use-landing.ts';
 
 interface Props {
   field: string | undefined;
@@ -11,9 +12,10 @@ interface Props {
 
 /** Where a photo comes from. */
 export function Choose({ field, said, onFile, onLive, onLeave }: Props) {
+  const landing = useLanding();
   return (
     <>
-      <main class="intro">
+      <main class="intro" tabIndex={-1} ref={landing}>
         <h1>{words.title(field)}</h1>
         {said && (
           <p class="warning" role="alert">

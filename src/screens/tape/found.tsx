@@ -1,7 +1,12 @@
 import { beside, type Question, type Reading } from '../../camera/tape-eye.ts';
 
-/** The scales found, outlined, and the numbers read beside their print. */
-export function Found({ reading }: { reading: Reading }) {
+interface Props {
+  reading: Reading;
+  question: Question | undefined;
+}
+
+/** The scales found, outlined, the numbers read beside their print, and where something is asked. */
+export function Found({ reading, question }: Props) {
   const size = Math.max(reading.width, reading.height) / 44;
   return (
     <>
@@ -18,7 +23,7 @@ export function Found({ reading }: { reading: Reading }) {
           })}
         </g>
       ))}
-      {reading.question && <Asked at={reading.question} size={size} />}
+      {question && <Asked at={question} size={size} />}
     </>
   );
 }

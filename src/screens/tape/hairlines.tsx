@@ -54,7 +54,8 @@ export function Hairlines({ reading, lines, current, bench, onMove, onPick }: Pr
             key={i}
             class={i === current ? 'hair now' : 'hair'}
             role="slider"
-            tabIndex={0}
+            // In small letters: on what is drawn, the other spelling is no attribute of the browser’s.
+            tabindex={0}
             aria-label={words.lines[i]}
             aria-valuemin={0}
             aria-valuemax={100}

@@ -11,6 +11,7 @@ import { liveWords as words } from '../../words/live-words.ts';
 import { photoFaultWords, photoWords } from '../../words/photo-words.ts';
 import type { TapeServices } from './services.ts';
 import { showReading } from './show.ts';
+import { useLanding } from './use-landing.ts';
 
 interface Props {
   bench: Bench;
@@ -32,6 +33,7 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
   const [fault, setFault] = useState<CameraFault>();
   const [engineFault, setEngineFault] = useState<TapeFault>();
   const [seen, setSeen] = useState<Seen>();
+  const landing = useLanding();
   useEffect(() => services.keepAwake(), [services]);
   useCamera(video, setRunning, setFault);
   useFrames(video, running, services, setSeen, setEngineFault);
@@ -43,7 +45,7 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
   const said = fault ? words.faults[fault] : engineFault && photoFaultWords[engineFault];
   return (
     <>
-      <main>
+      <main tabIndex={-1} ref={landing}>
         <div class="told live">
           <p class="number">
             <strong>{shown ? shown.length : '—'}</strong>

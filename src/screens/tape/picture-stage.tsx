@@ -1,7 +1,15 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 
 import type { Photo } from '../../camera/photo.ts';
-import { firstPlace, movedBy, type Place, type Reading, told } from '../../camera/tape-eye.ts';
+import {
+  firstPlace,
+  movedBy,
+  type Place,
+  type Question,
+  questionAt,
+  type Reading,
+  told,
+} from '../../camera/tape-eye.ts';
 import type { Bench } from '../../controls/bench.ts';
 import { hairlineWords as words } from '../../words/hairline-words.ts';
 import { photoWords } from '../../words/photo-words.ts';
@@ -40,7 +48,9 @@ export function PictureStage(props: Props) {
   const { photo, reading, bench, uses } = props;
   const [moved, setMoved] = useState<readonly Place[]>([]);
   const [current, setCurrent] = useState(0);
-  const first = firstPlace(reading, 0.5);
+  const [held, setHeld] = useState(false);
+  // Where the live cross stood is what was aimed at, read there or not.
+  const first = photo.aimed ?? firstPlace(reading, 0.5);
   const lines = moved.length > 0 ? moved : first ? [first] : [];
   const read = told(reading, lines);
   const move = (line: number, at: Place) =>
@@ -55,7 +65,10 @@ export function PictureStage(props: Props) {
     else if (second) setMoved([...lines, second]);
     setCurrent(lines.length > 1 ? 0 : 1);
   };
-  const asked = reading.outcome === 'ask' ? reading.question : undefined;
+  // A question that came up under a finger would move the photo away from it.
+  const resting = useRef<Question>(undefined);
+  if (!held) resting.current = questionAt(reading, lines);
+  const asked = resting.current;
   const shown = read.ok ? showReading(read.mm, read.uncertaintyMm, bench) : undefined;
   return (
     <>
@@ -64,12 +77,15 @@ export function PictureStage(props: Props) {
         <PictureView
           photo={photo}
           handles={lines}
+          called={current}
           onPlace={(at, handle) => {
-            if (handle !== undefined) setCurrent(handle);
-            move(handle ?? current, at);
+            setHeld(true);
+            setCurrent(handle);
+            move(handle, at);
           }}
+          onLetGo={() => setHeld(false)}
         >
-          <Found reading={reading} />
+          <Found reading={reading} question={asked} />
           <Hairlines
             reading={reading}
             lines={lines}
@@ -82,6 +98,7 @@ export function PictureStage(props: Props) {
       </main>
       {asked ? (
         <Part
+          key={`${asked.scale} ${asked.kind}`}
           load={loadAsk}
           onLeave={props.onAnother}
           give={{ reading, question: asked, bench, onAnswered: props.onReading }}

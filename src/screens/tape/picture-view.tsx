@@ -10,8 +10,12 @@ interface Props {
   photo: Photo;
   /** What can be dragged, nearest first when a finger comes down near it. */
   handles: readonly Place[];
-  /** A finger comes down somewhere, or drags; `handle` is the one it moves. */
-  onPlace: (at: Place, handle: number | undefined) => void;
+  /** The handle a finger calls that comes down away from them all; one past the last makes one. */
+  called: number;
+  /** A finger has brought a handle somewhere, and may drag it on. */
+  onPlace: (at: Place, handle: number) => void;
+  /** It has let go of the handle, there. */
+  onLetGo?: (at: Place, handle: number) => void;
   /** What is drawn over the photo, in its pixels. */
   children: ComponentChildren;
 }
@@ -26,17 +30,21 @@ const FINE = 0.35;
 const PRESS = 5;
 
 interface Drag {
-  handle: number | undefined;
+  /** The finger it belongs to: another one moves nothing. */
+  pointer: number;
+  handle: number;
   /** Where the finger came down and what was there, in px of the photo. */
   finger: Place;
   from: Place;
   gain: number;
   /** How far it has been from there, in px of the screen. */
   travel: number;
+  /** Where the handle is now. */
+  at: Place;
 }
 
 /** The photo, as large as it fits, with what was found drawn on it, and a lens above the finger. */
-export function PictureView({ photo, handles, onPlace, children }: Props) {
+export function PictureView({ photo, handles, called, onPlace, onLetGo, children }: Props) {
   const { picture, image } = photo;
   const place = useRef<HTMLDivElement>(null);
   const drag = useRef<Drag>(undefined);
@@ -47,12 +55,21 @@ export function PictureView({ photo, handles, onPlace, children }: Props) {
     return () => picture.remove();
   }, [picture]);
 
-  function move(event: Pointer, at: Place, handle: number | undefined) {
-    const inside = within(at, image.width, image.height);
-    onPlace(inside, handle);
+  function move(event: Pointer, held: Drag, to: Place) {
+    held.at = within(to, image.width, image.height);
+    onPlace(held.at, held.handle);
     const box = event.currentTarget.getBoundingClientRect();
-    setLens({ at: inside, x: event.clientX - box.left, y: event.clientY - box.top });
+    setLens({ at: held.at, x: event.clientX - box.left, y: event.clientY - box.top });
   }
+
+  function letGo({ at, handle }: Drag) {
+    drag.current = undefined;
+    setLens(undefined);
+    onLetGo?.(at, handle);
+  }
+
+  const heldBy = ({ pointerId }: Pointer) =>
+    drag.current?.pointer === pointerId ? drag.current : undefined;
 
   return (
     <div class="photo" ref={place}>
@@ -63,38 +80,43 @@ export function PictureView({ photo, handles, onPlace, children }: Props) {
         aria-label={words.picture}
         onPointerDown={(event) => {
           const finger = inPhoto(event);
-          if (event.button > 0 || !finger) return;
+          // The first finger of all is let in even if the last one’s leaving was never told.
+          if (event.button > 0 || !finger || (drag.current && !event.isPrimary)) return;
           event.preventDefault();
           event.currentTarget.setPointerCapture?.(event.pointerId);
-          const { handle, from } = gripped(handles, finger);
-          drag.current = from
-            ? { handle, finger, from, gain: FINE, travel: 0 }
-            : { handle: undefined, finger, from: finger, gain: 1, travel: 0 };
-          move(event, drag.current.from, handle);
+          const grip = gripped(handles, finger);
+          const { handle, from } = grip ?? { handle: called, from: finger };
+          const gain = grip ? FINE : 1;
+          const pointer = event.pointerId;
+          drag.current = { pointer, handle, finger, from, gain, travel: 0, at: from };
+          move(event, drag.current, from);
         }}
         onPointerMove={(event) => {
-          const finger = drag.current && inPhoto(event);
-          if (!drag.current || !finger) return;
-          const { from, finger: start, gain, handle } = drag.current;
+          const held = heldBy(event);
+          const finger = held && inPhoto(event);
+          if (!held || !finger) return;
+          const { from, finger: start, gain } = held;
           const apart = Math.hypot(finger.x - start.x, finger.y - start.y) / finger.scale;
-          drag.current.travel = Math.max(drag.current.travel, apart);
-          const at = {
+          held.travel = Math.max(held.travel, apart);
+          move(event, held, {
             x: from.x + gain * (finger.x - start.x),
             y: from.y + gain * (finger.y - start.y),
-          };
-          move(event, at, handle);
+          });
         }}
         // No click follows: what a touch has brought up under the finger must not be pressed by it.
-        onTouchEnd={(event) => event.preventDefault()}
-        onPointerUp={() => {
-          const { travel = PRESS, gain, finger, handle } = drag.current ?? {};
-          if (finger && gain !== 1 && travel < PRESS) onPlace(finger, handle);
-          drag.current = undefined;
-          setLens(undefined);
+        onTouchEnd={(event) => event.cancelable && event.preventDefault()}
+        onPointerUp={(event) => {
+          const held = heldBy(event);
+          if (!held) return;
+          if (held.gain !== 1 && held.travel < PRESS) {
+            held.at = within(held.finger, image.width, image.height);
+            onPlace(held.at, held.handle);
+          }
+          letGo(held);
         }}
-        onPointerCancel={() => {
-          drag.current = undefined;
-          setLens(undefined);
+        onPointerCancel={(event) => {
+          const held = heldBy(event);
+          if (held) letGo(held);
         }}
       >
         {children}
@@ -118,7 +140,7 @@ function gripped(handles: readonly Place[], finger: Place & { scale: number }) {
   const [nearest] = handles
     .map((from, handle) => ({ from, handle, apart: apart(from) }))
     .sort((one, other) => one.apart - other.apart);
-  return nearest && nearest.apart < GRIP ? nearest : { handle: undefined, from: undefined };
+  return nearest && nearest.apart < GRIP ? nearest : undefined;
 }
 
 function within({ x, y }: Place, width: number, height: number): Place {

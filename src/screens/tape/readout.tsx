@@ -7,6 +7,7 @@ import { tapeTolerance } from '../../sewing/tape-tolerance.ts';
 import { spoken } from '../../words/follow-words.ts';
 import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
 import { showReading } from './show.ts';
+import { useLanding } from './use-landing.ts';
 
 interface Props {
   reading: Reading;
@@ -28,10 +29,11 @@ export function Readout({ reading, told, between, bench }: Props) {
       ? ''
       : pointWords[told.reason];
   const atRest = useRest(spoken(said));
+  const landing = useLanding(reading);
   const { tiltDegrees } = reading;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key
-    <section class="told" tabIndex={0} aria-label={words.told}>
+    <section ref={landing} class="told" tabIndex={0} aria-label={words.told}>
       {told.ok && shown ? (
         <>
           <p class="number">

@@ -100,5 +100,5 @@ function Still({ bench, field, uses, services, onLeave, state, touching, onAside
     const give = { photo, reading, bench, uses, onAnother: stop, onTouch, onReading };
     return <Part load={loadPicture} onLeave={stop} give={give} />;
   }
-  return <Between stage={stage} onStop={stop} onTouch={onTouch} />;
+  return <Between stage={stage} onStop={stop} onTouch={onTouch} onAgain={state.read} />;
 }

@@ -14,6 +14,8 @@ import { readLength } from '../../lengths/read-length.ts';
 import { photoFaultWords, photoWords } from '../../words/photo-words.ts';
 import { touchWords as words } from '../../words/touch-words.ts';
 import { PictureView } from './picture-view.tsx';
+import { TouchedLine } from './touched-line.tsx';
+import { useLanding } from './use-landing.ts';
 
 interface Props {
   photo: Photo;
@@ -27,30 +29,43 @@ interface Props {
 interface Line {
   at: Place;
   text: string;
+  /** It was not touched: keys are to move it to its place. */
+  byKeys?: boolean;
 }
+
+const changed = (lines: readonly Line[], i: number, to: Partial<Line>) =>
+  lines.map((line, at) => (at === i ? { ...line, ...to } : line));
 
 /** The scale made by hand: lines touched in the picture, their numbers typed. */
 export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) {
   const [lines, setLines] = useState<readonly Line[]>([]);
-  const [current, setCurrent] = useState(0);
+  /** The line whose number is being typed; −1 when none is. */
+  const [current, setCurrent] = useState(-1);
   const [fresh, setFresh] = useState<Fresh>('all');
   const [said, setSaid] = useState<string>();
+  const { width, height } = photo.image;
   const leaving = useRef(new AbortController());
   useEffect(() => () => leaving.current.abort(), []);
+  const landing = useLanding();
+  const other = useRef<HTMLButtonElement>(null);
 
-  const change = (i: number, line: Partial<Line>) =>
-    setLines((old) => old.map((one, at) => (at === i ? { ...one, ...line } : one)));
+  const change = (i: number, line: Partial<Line>) => setLines((old) => changed(old, i, line));
   const failed = (error: unknown) => {
     if (error instanceof TapeError) setSaid(photoFaultWords[error.fault]);
   };
-  const place = async (finger: Place, handle: number | undefined) => {
-    const i = handle ?? lines.length;
+  const place = (at: Place, i: number) => {
+    setSaid(undefined);
+    setLines((old) => (i < old.length ? changed(old, i, { at }) : [...old, { at, text: '' }]));
+  };
+  /** Where the line was left, it goes to the graduation there, and its number can be typed. */
+  const leave = (at: Place, i: number) => {
     setSaid(undefined);
     setCurrent(i);
     setFresh('all');
-    setLines((old) => (i < old.length ? old : [...old, { at: finger, text: '' }]));
-    if (handle !== undefined) change(handle, { at: finger });
-    await bridge.snap(finger, leaving.current.signal).then((at) => change(i, { at }), failed);
+    const snapped = (to: Place) =>
+      // Moved on meanwhile, it stays where it is now.
+      setLines((old) => old.map((line) => (line.at === at ? { ...line, at: to } : line)));
+    void bridge.snap(at, leaving.current.signal).then(snapped, failed);
   };
   const touched = lines.flatMap((line) => touchOf(line, bench) ?? []);
   const done = async () => {
@@ -63,33 +78,51 @@ export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) 
     }
   };
   /** Away with the keys: the picture is larger for the next line. */
-  const next = () => setCurrent(lines.length);
+  const next = () => {
+    other.current?.focus();
+    setCurrent(-1);
+  };
   const line = lines[current];
+  /** For who can't touch: a line away from the last one, to be moved by keys. */
+  const add = () => {
+    const at = { x: width * (lines.length % 2 ? 0.75 : 0.25), y: height / 2 };
+    setLines([...lines, { at, text: '', byKeys: true }]);
+    setSaid(words.keys);
+  };
+  const remove = () => {
+    setLines(lines.filter((one) => one !== line));
+    setCurrent(-1);
+  };
   const field = { key: 'value', kind: 'length', label: words.value(current + 1) } as const;
   const type = (text: string, then: Fresh) => {
     setSaid(undefined);
     setFresh(then);
     change(current, { text });
   };
-  const size = Math.max(photo.image.width, photo.image.height) / 45;
   return (
     <>
-      <main>
-        <p class={said ? 'warning told' : 'told'} role="status">
+      <main tabIndex={-1} ref={landing}>
+        <p class={said && said !== words.keys ? 'warning told' : 'told'} role="status">
           {said ?? words.how[Math.min(touched.length, words.how.length - 1)]}
         </p>
         <PictureView
           photo={photo}
           handles={lines.map(({ at }) => at)}
-          onPlace={(at, handle) => void place(at, handle)}
+          called={lines.length}
+          onPlace={place}
+          onLetGo={leave}
         >
-          {lines.map(({ at, text }, i) => (
-            <g key={i} class={i === current ? 'hair now' : 'hair'}>
-              <circle cx={at.x} cy={at.y} r={size} />
-              <text x={at.x} y={at.y - size * 1.4} font-size={size * 1.4} stroke-width={size / 3}>
-                {text || '?'}
-              </text>
-            </g>
+          {lines.map((one, i) => (
+            <TouchedLine
+              key={i}
+              {...one}
+              nth={i + 1}
+              now={i === current}
+              width={width}
+              height={height}
+              onMove={(at) => change(i, { at })}
+              onSet={() => leave(one.at, i)}
+            />
           ))}
         </PictureView>
       </main>
@@ -97,8 +130,8 @@ export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) 
         <button type="button" onClick={onLeave}>
           {photoWords.back}
         </button>
-        <button type="button" disabled={lines.length === 0} onClick={() => setLines([])}>
-          {words.again}
+        <button type="button" ref={other} onClick={line ? remove : add}>
+          {line ? words.remove(current + 1) : words.add}
         </button>
         <button
           type="button"
