@@ -1,8 +1,11 @@
+import { useMemo } from 'preact/hooks';
+
 import type { Bench } from '../controls/bench.ts';
 import { TapeScreen } from '../screens/tape/tape-screen.tsx';
 import { SCREEN_WORDS } from '../words/home-words.ts';
 import { type Last, openingDraft } from './last.ts';
 import { loaderOf } from './registry.ts';
+import { readRoute } from './route.ts';
 import { sharedPhoto } from './shared-photo.ts';
 import { typedInto } from './tape-place.tsx';
 import { TAPE_SERVICES } from './tape-services.ts';
@@ -24,12 +27,26 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
     address.go({ screen, mode: '', draft: typedInto(calculation, draft, into, text) });
   };
   const screens = [...asking(last), 'convert'].filter((id, i, all) => all.indexOf(id) === i);
+  const isShared = 'shared' in address.route.draft;
+  const shared = useMemo(() => {
+    if (!isShared) return undefined;
+    return async () => {
+      const photo = await sharedPhoto();
+      // It is handed over once: who comes back here is not to be told that it didn't arrive.
+      // Who has gone meanwhile is not called back.
+      if ('shared' in readRoute(location.hash).draft) {
+        address.type({ screen: 'tape', mode: '', draft: {} });
+        address.flush();
+      }
+      return photo;
+    };
+  }, [isShared]);
   return (
     <TapeScreen
       bench={bench}
       field={undefined}
       uses={screens.map((id) => ({ name: nameOf(id), onUse: into(id) }))}
-      shared={'shared' in address.route.draft ? sharedPhoto : undefined}
+      shared={shared}
       services={TAPE_SERVICES}
       onLeave={onHome}
     />

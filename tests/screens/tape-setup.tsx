@@ -21,6 +21,7 @@ const services = { bridge, speak: vi.fn(), keepAwake: () => () => undefined };
 /** A photo as it is, one px of it for one of the screen; the page of these tests has no canvas. */
 export function takePhoto(): Photo {
   vi.clearAllMocks();
+  history.replaceState(null, '');
   HTMLCanvasElement.prototype.getContext = () => null;
   bridge.snap.mockImplementation(async (at) => at);
   vi.stubGlobal(

@@ -247,7 +247,7 @@ test('the focus follows from step to step: to the reading, to what takes its pla
   expect(focused()?.tagName).toBe('MAIN');
 });
 
-test('what has the focus keeps it when a photo is read', async () => {
+test('trying once more keeps the focus on the screen', async () => {
   open();
   await choose(Promise.reject(new TapeError('engine-failed')));
   const again = await screen.findByRole('button', { name: 'Try once more' });
@@ -330,6 +330,44 @@ test('a shared photo is read at once; one that got lost is said', async () => {
   unmount();
   open({}, async () => undefined);
   expect((await screen.findByRole('alert')).textContent).toBe(photoFaultWords['not-shared']);
+});
+
+test('the phone’s Back leads to the step before, and from the first one away', async () => {
+  history.pushState(null, '', '#/elsewhere');
+  history.pushState(null, '', '#/tape');
+  open();
+  await choose(straight());
+  await screen.findByRole('slider');
+  fireEvent.click(button('Touch two lines'));
+  await screen.findByText(/^Touch a long line/);
+  history.back();
+  expect(await screen.findByRole('slider', { name: 'Line' })).toBeTruthy();
+  history.back();
+  const live = await screen.findByRole('button', { name: 'Live' });
+  fireEvent.click(live);
+  await screen.findByText(/There is no camera this browser can use/);
+  history.back();
+  await screen.findByLabelText('Choose a photo');
+  expect(location.hash).toBe('#/tape');
+  history.back();
+  await waitFor(() => expect(location.hash).toBe('#/elsewhere'));
+});
+
+test('a step left by its own button leaves none behind in the history', async () => {
+  history.pushState(null, '', '#/elsewhere');
+  history.pushState(null, '', '#/tape');
+  open();
+  await choose(straight());
+  await screen.findByRole('slider');
+  fireEvent.click(button('Touch two lines'));
+  await screen.findByText(/^Touch a long line/);
+  await waitFor(() => expect(history.state).toEqual({ step: 2 }));
+  fireEvent.click(button('Back'));
+  await waitFor(() => expect(history.state).toEqual({ step: 1 }));
+  fireEvent.click(button('Another photo'));
+  await waitFor(() => expect(history.state).toBeNull());
+  history.back();
+  await waitFor(() => expect(location.hash).toBe('#/elsewhere'));
 });
 
 test('no camera is said, and the way back leads to the photos', async () => {

@@ -11,6 +11,7 @@ import { Part } from './part.tsx';
 import type { Use } from './picture-stage.tsx';
 import type { TapeServices } from './services.ts';
 import css from './tape.css?inline';
+import { useBackSteps } from './use-back-steps.ts';
 import { useReading } from './use-reading.ts';
 
 adopt(css);
@@ -39,6 +40,10 @@ export function TapeScreen(props: TapeScreenProps) {
     if (shared) void shared().then(state.open);
   }, [shared]);
   const back = () => setAside(undefined);
+  useBackSteps(Number(state.stage.kind !== 'choose') + Number(aside !== undefined), (depth) => {
+    back();
+    if (depth === 0) state.stop();
+  });
   return (
     <div class="eye" data-hand={bench.hand}>
       {aside === 'live' ? (
