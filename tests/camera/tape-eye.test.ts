@@ -25,7 +25,7 @@ test('where there is nothing to tell, it says why', () => {
   expect(told(straight(), [at(195)])).toEqual({ ok: false, reason: 'beyond-the-numbers' });
   expect(told(straight(), [at(50), at(195)]).ok).toBe(false);
   const doubted = straight({ scales: [scaleAt({ sure: false })] });
-  expect(told(doubted, [at(50)])).toEqual({ ok: false, reason: 'not-sure-yet' });
+  expect(told(doubted, [at(50)])).toEqual({ ok: false, reason: 'not-sure-yet', scale: 0 });
 });
 
 test('two lines on different scales make no difference of lengths', () => {

@@ -2,7 +2,8 @@ import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { TapeError } from '../../src/camera/tape-fault.ts';
 import type { TapeReading } from '../../src/tape/read-at.ts';
-import { cannotWords, photoFaultWords } from '../../src/words/photo-words.ts';
+import { cannotWords } from '../../src/words/cannot-words.ts';
+import { photoFaultWords } from '../../src/words/photo-words.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
 import {
   bridge,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { answered, questionFor } from '../../src/tape/question.ts';
+import { answered, printable, questionFor } from '../../src/tape/question.ts';
 import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
 import type { ReadScale } from '../../src/tape/scale.ts';
 import { madeScale } from './made-rows.ts';
@@ -60,6 +60,10 @@ describe('what is asked', () => {
 
   test('the first scale that is doubted, and a bug of a call where none is', () => {
     expect(questionFor([madeScale(), doubted('unit')]).scale).toBe(1);
+    expect(questionFor([doubted('line'), doubted('unit')], 1)).toMatchObject({
+      scale: 1,
+      kind: 'unit',
+    });
     expect(() => questionFor([madeScale()])).toThrow('all sure');
     expect(() => questionFor([{ ...doubted('line'), numbers: [] }])).toThrow('without a number');
   });
@@ -88,6 +92,39 @@ describe('an answer', () => {
     expect(valueAt3(answered(backwards, { kind: 'line', value: 21 }))).toMatchObject({
       value: expect.closeTo(20.7),
     });
+  });
+
+  test('another value moves the numbers read as well, and what is asked next of them', () => {
+    const asked = asking(doubted('line', 'unit'));
+    const before = asked.scales[0]!.numbers;
+    const reading = answered(asked, { kind: 'line', value: 120 });
+    expect(reading.scales[0]!.numbers).toEqual(
+      before.map((one) => ({ ...one, value: one.value + 100 })),
+    );
+    expect(reading.question).toMatchObject({ kind: 'unit', value: 120 });
+  });
+
+  test('about a doubted edge beside one that is read leaves it read, whatever is left to ask', () => {
+    const scales = [madeScale(), doubted('line', 'unit')];
+    const read: TapeReading = { width: 900, height: 600, outcome: 'read', scales };
+    const first = answered(
+      { ...read, question: questionFor(scales, 1) },
+      { kind: 'line', value: 9 },
+    );
+    expect(first.outcome).toBe('read');
+    expect(first.question).toBeUndefined();
+    expect(first.scales[0]).toBe(scales[0]);
+    expect(first.scales[1]).toMatchObject({ sure: false, doubts: ['unit'] });
+  });
+
+  test('can’t put a number of the scale below zero', () => {
+    const asked = asking(doubted('line'));
+    const numbers = asked.scales[0]!.numbers.map(({ value }) => value);
+    const { least, most } = printable(asked, asked.question!);
+    expect(least).toBe(20 - Math.min(...numbers));
+    expect(most).toBe(10_000);
+    const lowest = answered(asked, { kind: 'line', value: least });
+    expect(Math.min(...lowest.scales[0]!.numbers.map(({ value }) => value))).toBe(0);
   });
 
   test('cm to mm: the numbers stay, each graduation is a tenth', () => {

@@ -101,7 +101,10 @@ describe('a place belongs to the scale whose lines are nearest', () => {
 describe('nothing is told', () => {
   test('not-sure-yet: the nearest scale is doubted, though the other edge could tell', () => {
     const doubted = madeScale({ sure: false, doubts: ['line'] });
-    expect(readingAt(readingOf([otherEdge, doubted]), 430, 305)).toEqual(refused('not-sure-yet'));
+    expect(readingAt(readingOf([otherEdge, doubted]), 430, 305)).toEqual({
+      ...refused('not-sure-yet'),
+      scale: 1,
+    });
     expect(readingAt(readingOf([otherEdge, doubted]), 430, 435)).toMatchObject({ ok: true });
   });
 

@@ -184,7 +184,7 @@ describe('a tape that is asked about', () => {
       outcome: 'ask',
       question: { kind: 'line', value: 104, unit: 'cm', scale: 0 },
     });
-    expect(toldAt(reading, tape, 5)).toEqual({ ok: false, reason: 'not-sure-yet' });
+    expect(toldAt(reading, tape, 5)).toEqual({ ok: false, reason: 'not-sure-yet', scale: 0 });
     const { frame, pitch } = truthOf(tape);
     const [x, y] = toImage(frame, distanceAt(pitch.model, 0), 0);
     const { question } = reading;
@@ -205,7 +205,7 @@ describe('a tape that is asked about', () => {
     const reading = await readTape(pictureOf(tape), readPage);
     expect(reading.outcome).toBe('ask');
     expect(reading.question).toMatchObject({ kind: 'unit', choices: ['cm', 'inch'] });
-    expect(toldAt(reading, tape, 5)).toEqual({ ok: false, reason: 'not-sure-yet' });
+    expect(toldAt(reading, tape, 5)).toEqual({ ok: false, reason: 'not-sure-yet', scale: 0 });
   });
 
   test('numbers read wrong by chance are never told as if sure', async () => {

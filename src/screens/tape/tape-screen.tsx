@@ -5,7 +5,6 @@ import type { Reading } from '../../camera/tape-eye.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Bench } from '../../controls/bench.ts';
 import { photoFaultWords } from '../../words/photo-words.ts';
-import { Between } from './between.tsx';
 import { Choose } from './choose.tsx';
 import { Part } from './part.tsx';
 import type { Use } from './picture-stage.tsx';
@@ -27,6 +26,7 @@ export interface TapeScreenProps {
   onLeave: () => void;
 }
 
+const loadBetween = () => import('./between.tsx').then((part) => part.Between);
 const loadPicture = () => import('./picture-stage.tsx').then((part) => part.PictureStage);
 const loadLive = () => import('./live.tsx').then((part) => part.Live);
 const loadTouch = () => import('./touch-lines.tsx').then((part) => part.TouchLines);
@@ -105,5 +105,6 @@ function Still({ bench, field, uses, services, onLeave, state, touching, onAside
     const give = { photo, reading, bench, uses, onAnother: stop, onTouch, onReading };
     return <Part load={loadPicture} onLeave={stop} give={give} />;
   }
-  return <Between stage={stage} onStop={stop} onTouch={onTouch} onAgain={state.read} />;
+  const give = { stage, onStop: stop, onTouch, onAgain: state.read };
+  return <Part load={loadBetween} onLeave={stop} give={give} />;
 }
