@@ -80,6 +80,12 @@ test('a number comes from a photo into the field that asked in at most 4 taps', 
   expect(Math.abs(read - point.mm)).toBeLessThan(1.5);
   expect(await page.locator('.answer').textContent()).not.toMatch(/not understood/);
   expect(taps).toBeLessThanOrEqual(4);
+  // Back: to choosing a photo, with no step of the one that was used; and from there to the field.
+  await page.goBack();
+  await page.getByText('Take a photo').waitFor();
+  await page.waitForFunction(() => history.state === null);
+  await page.goBack();
+  await field.waitFor();
   expect(complaints).toEqual([]);
   await close();
 });

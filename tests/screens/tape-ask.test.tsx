@@ -52,7 +52,7 @@ test('a line corrected shifts the numbers drawn with it', async () => {
   expect(told()).toMatch(/^112 cm/);
 });
 
-test.each(['1e6', '-5', '47 1/2', '3', '', '12000', 'twelve'])(
+test.each(['1e6', '-5', '47 1/2', '9.5', '3', '', '12000', 'twelve'])(
   'what can’t be printed there is said, kept, and nothing is read: %j',
   async (typed) => {
     open();
