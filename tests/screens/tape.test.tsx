@@ -68,6 +68,8 @@ test('keys move the line: by a tenth of a millimetre, a centimetre, to the ends'
   await choose(straight());
   const line = await screen.findByRole('slider', { name: 'Line' });
   const told = () => line.getAttribute('aria-valuetext')?.split(',')[0];
+  line.focus();
+  expect(document.activeElement).toBe(line);
   for (const [key, after] of [
     ['ArrowRight', '10.01 centimetres'],
     ['ArrowDown', '10 centimetres'],
