@@ -57,6 +57,16 @@ export function firstPlace(reading: TapeReading, part: number): Point | undefine
   return pointOn(scale.geometry, from + (to - from) * part, middleOf(scale));
 }
 
+/** Where a second hairline first stands: a quarter of the edge away from the first, towards the longer end. */
+export function secondPlace(reading: TapeReading, first: Point): Point | undefined {
+  const scale = nearest(reading, first);
+  if (!scale?.sure) return firstPlace(reading, 0.75);
+  const parts = partsOf(reading, scale);
+  const length =
+    Math.max(...parts.map(({ high }) => high)) - Math.min(...parts.map(({ low }) => low));
+  return movedBy(reading, first, (partOf(reading, first) < 0.6 ? 0.25 : -0.25) * length);
+}
+
 /**
  * A place moved along its edge by some mm of it, towards larger values, over what hides a part
  * of it; it stays where it can be read.

@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { beside, firstPlace, hairline, movedBy, partOf, told } from '../../src/camera/tape-eye.ts';
+import {
+  beside,
+  firstPlace,
+  hairline,
+  movedBy,
+  partOf,
+  secondPlace,
+  told,
+} from '../../src/camera/tape-eye.ts';
 import { PX, scaleAt, straight } from './readings.ts';
 
 const at = (mm: number) => ({ x: mm * PX, y: 600 });
@@ -83,6 +91,17 @@ test('a line sent to the end stops where the picture does', () => {
 test('a line first stands inside what can be read, and nowhere when nothing is sure', () => {
   expect(firstPlace(straight(), 0.5)).toEqual({ x: 100 * PX, y: 600 });
   expect(firstPlace(straight({ scales: [scaleAt({ sure: false })] }), 0.5)).toBeUndefined();
+});
+
+test('a second line stands on the edge of the first, where both can be subtracted', () => {
+  const { geometry } = scaleAt();
+  const frame = { ...geometry.frame, origin: [0, 1000] as const };
+  const both = straight({ scales: [scaleAt(), scaleAt({ geometry: { ...geometry, frame } })] });
+  for (const mm of [20, 100, 170]) {
+    const first = { x: mm * PX, y: 1000 };
+    const second = secondPlace(both, first);
+    expect(told(both, [first, second!])).toMatchObject({ ok: true, mm: expect.closeTo(45, 6) });
+  }
 });
 
 test('moving a line moves what it reads by as much, and stops where nothing can be read', () => {

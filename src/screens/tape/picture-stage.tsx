@@ -8,6 +8,7 @@ import {
   type Question,
   questionAt,
   type Reading,
+  secondPlace,
   told,
 } from '../../camera/tape-eye.ts';
 import type { Bench } from '../../controls/bench.ts';
@@ -60,7 +61,7 @@ export function PictureStage(props: Props) {
     if (at) move(current, movedBy(reading, at, by));
   };
   const toggleSecond = () => {
-    const second = firstPlace(reading, 0.75);
+    const second = first && secondPlace(reading, lines[0] ?? first);
     if (lines.length > 1) setMoved(lines.slice(0, 1));
     else if (second) setMoved([...lines, second]);
     setCurrent(lines.length > 1 ? 0 : 1);
