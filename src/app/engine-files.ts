@@ -1,3 +1,5 @@
+import { download } from './engine-download.ts';
+
 /** Set by the build: `engine/` and a name that says what is in it. */
 declare const __ENGINE_FOLDER__: string;
 
@@ -37,18 +39,27 @@ export function neededFiles(): string[] {
   return ['worker.min.js', `${core}.js`, 'eng.traineddata', `${core}.wasm`].map(engineFile);
 }
 
+let underWay: Promise<void> | undefined;
+
 /**
  * Stores what is not stored yet, file by file: what has arrived once is never fetched again.
- * Rejects when a file can't be had. Where nothing can be stored it only sees that they can be had.
+ * Rejects when a file can't be had, or stalls. Where nothing can be stored it only sees that
+ * they can be had: ask `hasEngine`. Asked again while it is at it, it fetches nothing twice.
  */
-export async function fetchEngine(): Promise<void> {
+export function fetchEngine(): Promise<void> {
+  underWay ??= fetchMissing().finally(() => {
+    underWay = undefined;
+  });
+  return underWay;
+}
+
+async function fetchMissing(): Promise<void> {
   const store = await openStore();
   for (const url of neededFiles()) {
     if (await store?.match(url)) continue;
-    const response = await fetch(url);
-    if (!response.ok) throw new Error(`${url}: ${response.status}`);
+    const file = await download(url);
     // Storage may be full: it works as long as there is a connection.
-    await store?.put(url, response).catch(() => undefined);
+    await store?.put(url, file).catch(() => undefined);
   }
   if (store) await forgetOlder();
 }

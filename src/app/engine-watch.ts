@@ -17,10 +17,9 @@ export function watchEngine(change: (stored: TapeStored) => void): void {
     if (running) return;
     running = true;
     change('coming');
-    await fetchEngine().then(
-      () => change('here'),
-      () => change('missing'),
-    );
+    await fetchEngine().catch(() => undefined);
+    // It may all have arrived and found no room.
+    change((await hasEngine()) ? 'here' : 'missing');
     running = false;
   };
   const start = async () => {

@@ -108,7 +108,8 @@ export function createTapeBridge(startWorker: () => Worker, engine: Engine) {
   async function look(from: Worker, page: number, bytes: Uint8Array) {
     clearTimeout(timer);
     const symbols = await engine.symbols(bytes).catch((error: unknown) => {
-      engineFault = error instanceof TapeError ? error.fault : 'engine-failed';
+      // What fails late is not what a newer photo failed of.
+      if (worker === from) engineFault = error instanceof TapeError ? error.fault : 'engine-failed';
       return undefined;
     });
     if (worker !== from) return;

@@ -1,43 +1,17 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { begun, engineStore } from './engine-store.ts';
 
-vi.stubGlobal('__ENGINE_FOLDER__', 'engine/7-1-1/');
 const { engineFile, fetchEngine, hasEngine, neededFiles, runsSimd } = await import(
   '../../src/app/engine-files.ts'
 );
 
-/** Caches by name, each with its files by address; `full` ones take nothing. */
-const stored = new Map<string, Map<string, Response>>();
-let full = false;
-const asked: string[] = [];
-let missing: string | undefined;
+let phone: ReturnType<typeof engineStore>;
 
 beforeEach(() => {
-  stored.clear();
-  asked.length = 0;
-  full = false;
-  missing = undefined;
-  vi.stubGlobal('caches', {
-    open: async (name: string) => {
-      const files = stored.get(name) ?? new Map<string, Response>();
-      stored.set(name, files);
-      return {
-        match: async (url: string) => files.get(url),
-        put: async (url: string, response: Response) => {
-          if (full) throw new DOMException('no space', 'QuotaExceededError');
-          files.set(url, response);
-        },
-      };
-    },
-    keys: async () => [...stored.keys()],
-    delete: async (name: string) => stored.delete(name),
-  });
-  vi.stubGlobal('fetch', async (url: string) => {
-    asked.push(url);
-    if (missing && url.endsWith(missing)) throw new TypeError('no connection');
-    return new Response('file');
-  });
+  phone = engineStore();
 });
 afterEach(() => {
+  vi.useRealTimers();
   vi.unstubAllGlobals();
   vi.restoreAllMocks();
 });
@@ -45,20 +19,20 @@ afterEach(() => {
 test('every file is stored once, under the name of its version', async () => {
   expect(await hasEngine()).toBe(false);
   await fetchEngine();
-  expect([...(stored.get('engine-7-1-1')?.keys() ?? [])]).toEqual(neededFiles());
+  expect([...(phone.stored.get('engine-7-1-1')?.keys() ?? [])]).toEqual(neededFiles());
   expect(await hasEngine()).toBe(true);
   await fetchEngine();
-  expect(asked).toEqual(neededFiles());
+  expect(phone.asked).toEqual(neededFiles());
 });
 
 test('a download that failed goes on file by file', async () => {
-  missing = '.wasm';
+  phone.missing = '.wasm';
   await expect(fetchEngine()).rejects.toThrow('no connection');
   expect(await hasEngine()).toBe(false);
-  missing = undefined;
-  asked.length = 0;
+  phone.missing = undefined;
+  phone.asked.length = 0;
   await fetchEngine();
-  expect(asked).toEqual(neededFiles().filter((url) => url.endsWith('.wasm')));
+  expect(phone.asked).toEqual(neededFiles().filter((url) => url.endsWith('.wasm')));
 });
 
 test('a file that is not on the server is an error, not an engine', async () => {
@@ -67,19 +41,73 @@ test('a file that is not on the server is an error, not an engine', async () => 
   expect(await hasEngine()).toBe(false);
 });
 
+test('a file that breaks off half-way is an error, and is not stored', async () => {
+  vi.stubGlobal('fetch', async (url: string, asked?: RequestInit) =>
+    url.endsWith('.wasm') ? begun(asked?.signal, true) : new Response('file'),
+  );
+  await expect(fetchEngine()).rejects.toThrow('broken off');
+  expect(await hasEngine()).toBe(false);
+});
+
+test.each(['at its start', 'half-way'])(
+  'a download that stalls %s is tried once more and given up; the next try starts afresh',
+  async (where) => {
+    vi.useFakeTimers();
+    let stalls = true;
+    const asked = vi.fn((url: string, { signal }: RequestInit): Promise<Response> => {
+      if (!stalls || !url.endsWith('.wasm')) return Promise.resolve(new Response('file'));
+      if (where === 'half-way') return Promise.resolve(begun(signal, false));
+      return new Promise((_, reject) => {
+        signal?.addEventListener('abort', () => reject(signal.reason));
+      });
+    });
+    vi.stubGlobal('fetch', asked);
+    const fate = expect(fetchEngine()).rejects.toThrow(/nothing comes/);
+    await vi.advanceTimersByTimeAsync(19_000);
+    expect(asked).toHaveBeenCalledTimes(5);
+    await vi.advanceTimersByTimeAsync(1_000);
+    await fate;
+    stalls = false;
+    await fetchEngine();
+    expect(await hasEngine()).toBe(true);
+  },
+);
+
+test('a slow download that goes on is left to go on, and one try is all it takes', async () => {
+  vi.useFakeTimers();
+  const asked = vi.fn(async () => {
+    let left = 10;
+    return new Response(
+      new ReadableStream({
+        async pull(out) {
+          await new Promise((done) => setTimeout(done, 9_000));
+          left -= 1;
+          if (left > 0) out.enqueue(new Uint8Array(1));
+          else out.close();
+        },
+      }),
+    );
+  });
+  vi.stubGlobal('fetch', asked);
+  const both = Promise.all([fetchEngine(), fetchEngine()]);
+  await vi.advanceTimersByTimeAsync(400_000);
+  await both;
+  expect(asked).toHaveBeenCalledTimes(4);
+});
+
 test('files of an older version are let go only when the new ones are all here', async () => {
-  stored.set('engine-6-1-1', new Map([['old', new Response()]]));
-  stored.set('workbox-precache', new Map());
-  missing = '.wasm';
+  phone.stored.set('engine-6-1-1', new Map([['old', new Response()]]));
+  phone.stored.set('workbox-precache', new Map());
+  phone.missing = '.wasm';
   await fetchEngine().catch(() => undefined);
-  expect(stored.has('engine-6-1-1')).toBe(true);
-  missing = undefined;
+  expect(phone.stored.has('engine-6-1-1')).toBe(true);
+  phone.missing = undefined;
   await fetchEngine();
-  expect([...stored.keys()]).toEqual(['workbox-precache', 'engine-7-1-1']);
+  expect([...phone.stored.keys()]).toEqual(['workbox-precache', 'engine-7-1-1']);
 });
 
 test('full storage keeps nobody from reading with a connection', async () => {
-  full = true;
+  phone.full = true;
   await fetchEngine();
   expect(await hasEngine()).toBe(false);
 });
@@ -87,7 +115,7 @@ test('full storage keeps nobody from reading with a connection', async () => {
 test('where nothing can be stored, the files are only asked for', async () => {
   vi.stubGlobal('caches', undefined);
   await fetchEngine();
-  expect(asked).toEqual(neededFiles());
+  expect(phone.asked).toEqual(neededFiles());
   expect(await hasEngine()).toBe(false);
 });
 

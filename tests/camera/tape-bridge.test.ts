@@ -147,6 +147,24 @@ test('an engine that can’t look is what the reading fails of', async () => {
   expect(fate.error).toMatchObject({ fault: 'engine-missing' });
 });
 
+test('an engine that fails late for an older photo is not what a newer one fails of', async () => {
+  const { bridge, engine, last } = bench();
+  let fail: (reason: unknown) => void = () => undefined;
+  engine.symbols.mockReturnValue(
+    new Promise((_, reject) => {
+      fail = reject;
+    }),
+  );
+  void bridge.read(photo(), never).catch(() => undefined);
+  last().say({ kind: 'page', page: 1, bytes: new Uint8Array() });
+  const fate = watched(bridge.read(photo(), never));
+  fail(new TapeError('engine-missing'));
+  await settled();
+  last().say({ kind: 'failed', id: last().job.id, message: 'RangeError' });
+  await settled();
+  expect(fate.error).toMatchObject({ fault: 'reader-failed' });
+});
+
 test('an idle worker is let go, and a closed bridge forgets the photo', async () => {
   const { bridge, engine, last, all } = bench();
   bridge.warm();
