@@ -22,9 +22,13 @@ export const photoFaultWords = {
   strange: 'This browser does not know this kind of picture. Choose a JPEG or PNG.',
   'too-large':
     'This picture is too large for the phone’s memory. Take it with fewer pixels, or choose a JPEG.',
+  unreadable:
+    'This file can’t be read: it may have been moved, or not be on this phone. Choose another.',
+  slow: 'This picture takes too long to open. Choose a smaller one.',
+  unfetched: 'What opens photos could not be fetched. Connect once, then choose the photo again.',
   'not-shared': 'The shared photo did not arrive. Choose it here.',
   'engine-missing':
-    'What reads the numbers is not on this phone yet. Connect once and try once more; until then touch two lines yourself.',
+    'What reads the numbers is not on this phone yet. Connect once, with a good signal, and try once more; until then touch two lines yourself.',
   'engine-refused':
     'This browser refuses what reads the numbers (WebAssembly). Allow it in its settings, or touch two lines yourself.',
   'engine-failed': 'What reads the numbers has failed. Try once more, or touch two lines yourself.',

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-
+import { photoOf } from '../../camera/drawn.ts';
 import { type CameraFault, frameTaker, openCamera, stopCamera } from '../../camera/live-camera.ts';
-import { type Photo, photoOf } from '../../camera/photo.ts';
+import type { Photo } from '../../camera/photo.ts';
 import { type Told, told } from '../../camera/tape-eye.ts';
 import { TapeError, type TapeFault } from '../../camera/tape-fault.ts';
 import type { Bench } from '../../controls/bench.ts';

@@ -1,0 +1,135 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { photoFaultWords, photoWords } from '../../src/words/photo-words.ts';
+import { launchBrowser, SMALL_PHONE, takePhone } from './harness.ts';
+import { photoOf } from './tape-pictures.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+const { file } = photoOf('cm tape on cloth', 3);
+
+/** A phone whose clock the test moves on. */
+async function phone() {
+  const app = await takePhone(browser, inject('address'), {
+    size: SMALL_PHONE,
+    serviceWorkers: 'block',
+  });
+  await app.page.clock.install();
+  return app;
+}
+
+const open = (page: Page) => page.goto(`${inject('address')}#/tape`);
+const choose = (page: Page, photo = file) => page.getByLabel('Choose a photo').setInputFiles(photo);
+
+async function saidOnce(page: Page) {
+  const alert = page.getByRole('alert');
+  await alert.waitFor();
+  return alert.textContent();
+}
+
+/** Routes the engine's largest file to nowhere; `asked` settles each time it is asked for. */
+async function stallEngine({ context, page }: Awaited<ReturnType<typeof phone>>) {
+  const state = { stalls: true };
+  await context.route(/\.wasm$/, (route) => (state.stalls ? undefined : route.continue()));
+  return { state, asked: () => page.waitForRequest(/\.wasm$/) };
+}
+
+test('a download that stalls is given up, said, and asked for anew with the next photo', async () => {
+  const app = await phone();
+  const { state, asked } = await stallEngine(app);
+  const first = asked();
+  await open(app.page);
+  await choose(app.page);
+  await first;
+  const again = asked();
+  await app.page.clock.fastForward(10_000);
+  await again;
+  expect(await app.page.getByText('Reading the tape').isVisible()).toBe(true);
+  await app.page.clock.fastForward(10_000);
+  expect(await saidOnce(app.page)).toBe(photoFaultWords['engine-missing']);
+  state.stalls = false;
+  await app.page.getByText(photoWords.another).tap();
+  await choose(app.page);
+  await app.page.getByRole('slider').waitFor();
+  await app.close();
+});
+
+test('after Stop with a good connection the photo chosen again is read', async () => {
+  const app = await phone();
+  const { state, asked } = await stallEngine(app);
+  const first = asked();
+  await open(app.page);
+  await choose(app.page);
+  await first;
+  state.stalls = false;
+  await app.page.getByRole('button', { name: photoWords.stop }).tap();
+  await choose(app.page);
+  await app.page.clock.fastForward(10_000);
+  await app.page.getByRole('slider').waitFor();
+  await app.close();
+});
+
+const READERS: [string, () => void, number, string][] = [
+  [
+    'can’t be read',
+    () => {
+      Blob.prototype.arrayBuffer = () => Promise.reject(new DOMException('', 'NotReadableError'));
+    },
+    0,
+    photoFaultWords.unreadable,
+  ],
+  [
+    'never comes',
+    () => {
+      Blob.prototype.arrayBuffer = () => new Promise(() => undefined);
+    },
+    30_000,
+    photoFaultWords.slow,
+  ],
+  [
+    'is never decoded',
+    () => {
+      globalThis.createImageBitmap = () => new Promise(() => undefined);
+    },
+    30_000,
+    photoFaultWords.slow,
+  ],
+];
+
+test.each(READERS)('a file that %s is said', async (_, breakIt, after, said) => {
+  const app = await phone();
+  await app.page.addInitScript(breakIt);
+  await open(app.page);
+  await choose(app.page);
+  if (after > 0) {
+    await app.page.getByText(photoWords.opening).waitFor();
+    await app.page.waitForLoadState('networkidle');
+    await app.page.clock.fastForward(after);
+  }
+  expect(await saidOnce(app.page)).toBe(said);
+  expect(app.complaints).toEqual([]);
+  await app.close();
+});
+
+/**
+ * 10,000 × 10,000 pixels, and far too few bytes for a decoder to call them damaged first.
+ * Source: WebP (RFC 9649), 2.4 and 2.7.1: both sides less one, in 24 bits each.
+ */
+const HUGE_WEBP = Buffer.from([
+  ...Buffer.from('RIFF\x1a\0\0\0WEBPVP8X\x0a\0\0\0'),
+  ...[0, 0, 0, 0, 0x0f, 0x27, 0, 0x0f, 0x27, 0],
+]);
+
+test('a WebP of 100 million pixels is refused', async () => {
+  const app = await phone();
+  await open(app.page);
+  await choose(app.page, { name: 'a.webp', mimeType: 'image/webp', buffer: HUGE_WEBP });
+  expect(await saidOnce(app.page)).toBe(photoFaultWords['too-large']);
+  await app.close();
+});
