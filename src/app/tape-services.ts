@@ -3,17 +3,28 @@ import type { TapeServices } from '../screens/tape/services.ts';
 import { keepAwake } from './awake.ts';
 import { speak } from './voice.ts';
 
+/** For the reader's own script to come over a slow connection. */
+const COMES_MS = 30_000;
+
 let reader: Promise<TapeBridge> | undefined;
 
 /** One for all readings, since the engine takes its time to start; fetched after the screen. */
 function theReader(): Promise<TapeBridge> {
-  const fetched = reader ?? import('./tape-reader.ts').then((part) => part.createReader());
+  const fetched =
+    reader ??
+    Promise.race([import('./tape-reader.ts').then((part) => part.createReader()), tooLate()]);
   reader = fetched;
   // What could not be fetched may be there the next time.
   fetched.catch(() => {
     reader = undefined;
   });
   return fetched;
+}
+
+function tooLate(): Promise<never> {
+  return new Promise((_, reject) => {
+    setTimeout(() => reject(new Error('the reader does not come')), COMES_MS);
+  });
 }
 
 const bridge: TapeBridge = {
