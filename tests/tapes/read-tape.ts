@@ -1,11 +1,14 @@
 // npm run -s read-tape -- [--at x,y]… FILE…   One line of JSON for each file.
-import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
-import { readTape } from '../../src/tape/read-tape.ts';
+import { resolve } from 'node:path';
 import type { Point } from '../../src/tape/reading.ts';
 import { nodeEngine } from './node-engine.ts';
 import { greyOfFile } from './photo-file.ts';
+import { reportOf } from './tape-report.ts';
 
 const USAGE = 'usage: npm run -s read-tape -- [--at x,y]… FILE…';
+
+/** Where the command was given: npm goes to the project's folder and says where it came from. */
+const FOLDER = process.env.INIT_CWD ?? process.cwd();
 
 function argumentsGiven(): { at: Point[]; files: string[] } {
   const at: Point[] = [];
@@ -16,8 +19,13 @@ function argumentsGiven(): { at: Point[]; files: string[] } {
   );
   while (given.length > 0) {
     const one = given.shift() ?? '';
-    if (one !== '--at' && !one.startsWith('--at=')) files.push(one);
-    else at.push(placeOf(one === '--at' ? given.shift() : one.slice('--at='.length)));
+    if (one === '--at' || one.startsWith('--at=')) {
+      at.push(placeOf(one === '--at' ? given.shift() : one.slice('--at='.length)));
+    } else if (one.startsWith('-')) {
+      stop(`unknown option: ${one} (a file of that name is ./${one})\n${USAGE}`);
+    } else {
+      files.push(one);
+    }
   }
   if (files.length === 0) stop(`no picture named\n${USAGE}`);
   return { at, files };
@@ -38,49 +46,16 @@ function stop(words: string): never {
   process.exit(2);
 }
 
-function shown(file: string, reading: TapeReading, at: readonly Point[]) {
-  const { width, height, outcome, reason, question, scales } = reading;
-  return {
-    file,
-    width,
-    height,
-    outcome,
-    reason: reason ?? null,
-    question: question ?? null,
-    scales: scales.map(({ unit, sure, numbers }) => ({ unit, sure, numbers })),
-    readings: at.map(({ x, y }) => {
-      const told = readingAt(reading, x, y);
-      if (!told.ok) return { x, y, reason: told.reason };
-      const { value, unit, mm, uncertaintyMm } = told;
-      return { x, y, value, unit, mm, uncertaintyMm };
-    }),
-  };
-}
-
 const { at, files } = argumentsGiven();
-const engine = await nodeEngine();
-let failed = false;
+const engine = await nodeEngine().catch((error: unknown) =>
+  stop(`the character reader does not start: ${error instanceof Error ? error.message : error}`),
+);
+const open = (file: string) => greyOfFile(resolve(FOLDER, file));
+let faults = 0;
 for (const file of files) {
-  try {
-    const image = await greyOfFile(file);
-    console.log(JSON.stringify(shown(file, await readTape(image, engine.readPage), at)));
-  } catch (error) {
-    failed = true;
-    const reason = `not a picture that can be decoded: ${error instanceof Error ? error.message : error}`;
-    const readings = at.map((place) => ({ ...place, reason: 'nothing-read' }));
-    console.log(
-      JSON.stringify({
-        file,
-        width: 0,
-        height: 0,
-        outcome: 'cannot',
-        reason,
-        question: null,
-        scales: [],
-        readings,
-      }),
-    );
-  }
+  const { failed, report } = await reportOf(file, at, { open, readPage: engine.readPage });
+  if (failed) faults += 1;
+  console.log(JSON.stringify(report));
 }
 await engine.close();
-process.exit(failed ? 1 : 0);
+process.exit(faults > 0 ? 1 : 0);

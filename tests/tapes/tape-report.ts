@@ -1,0 +1,63 @@
+import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
+import { readTape } from '../../src/tape/read-tape.ts';
+import type { GreyImage, Point, ReadPage } from '../../src/tape/reading.ts';
+
+/** What `read-tape` needs: a file's picture, and the character reader. Both may reject. */
+export interface ReportParts {
+  open: (file: string) => Promise<GreyImage>;
+  readPage: ReadPage;
+}
+
+/**
+ * What is read off a file, at these places, in the form people report a misread in. Never rejects:
+ * what went wrong is its reason.
+ */
+export async function reportOf(file: string, at: readonly Point[], parts: ReportParts) {
+  const image = await parts.open(file).catch(wordsOf);
+  if (typeof image === 'string') {
+    return failed(file, undefined, `not a picture that can be decoded: ${image}`, at);
+  }
+  const reading = await readTape(image, parts.readPage).catch(wordsOf);
+  if (typeof reading === 'string') {
+    return failed(file, image, `the reader failed: ${reading}`, at);
+  }
+  return { failed: false, report: shown(file, reading, at) };
+}
+
+const wordsOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+function failed(file: string, image: GreyImage | undefined, reason: string, at: readonly Point[]) {
+  const report = {
+    file,
+    width: image?.width ?? 0,
+    height: image?.height ?? 0,
+    outcome: 'cannot',
+    reason,
+    question: null,
+    scales: [],
+    readings: at.map(({ x, y }) => ({ x, y, reason: 'nothing-read' })),
+  };
+  return { failed: true, report };
+}
+
+function shown(file: string, reading: TapeReading, at: readonly Point[]) {
+  const { width, height, outcome, reason, question, scales } = reading;
+  return {
+    file,
+    width,
+    height,
+    outcome,
+    reason: reason ?? null,
+    question: question ?? null,
+    scales: scales.map(({ unit, numbers }) => ({
+      unit,
+      numbers: numbers.map(({ value, x, y }) => ({ value, x, y })),
+    })),
+    readings: at.map(({ x, y }) => {
+      const told = readingAt(reading, x, y);
+      if (!told.ok) return { x, y, reason: told.reason };
+      const { value, unit, mm, uncertaintyMm } = told;
+      return { x, y, value, unit, mm, uncertaintyMm };
+    }),
+  };
+}
