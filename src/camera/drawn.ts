@@ -1,5 +1,13 @@
+import type { GreyImage, Point } from '../tape/reading.ts';
 import { greyOf } from './grey.ts';
-import type { Photo } from './photo.ts';
+
+/** A photo the right way up: to be seen, and to be read. Both have the same pixels. */
+export interface Photo {
+  picture: HTMLCanvasElement;
+  image: GreyImage;
+  /** Where the cross of the live picture stood that was frozen into it. */
+  aimed?: Point;
+}
 
 /** The long side is shrunk by whole factors until it is below twice this: what the reader needs. */
 export const LONG_SIDE = 2000;

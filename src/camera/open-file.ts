@@ -1,6 +1,16 @@
-import { drawn, LONG_SIDE } from './drawn.ts';
-import type { PhotoOutcome } from './photo.ts';
-import { type PictureHeader, type PictureSize, readHeader } from './picture-header.ts';
+import { drawn, LONG_SIDE, type Photo } from './drawn.ts';
+import { type PictureHeader, readHeader } from './picture-header.ts';
+import type { PictureSize } from './picture-sizes.ts';
+
+/**
+ * Why a file can't be opened.
+ * - `not-a-picture`: it is something else;
+ * - `damaged`: a picture of a known kind that can't be decoded, often one cut short;
+ * - `strange`: a kind of picture this browser doesn't know;
+ * - `too-large`: decoding it would take more memory than a phone has;
+ * - `unreadable`: its bytes can't be had, as when it has been moved or is elsewhere.
+ */
+export type FileFault = 'not-a-picture' | 'damaged' | 'strange' | 'too-large' | 'unreadable';
 
 /** Above this many pixels a JPEG is shrunk while it is decoded, where the browser can do that. */
 const LARGE = 9e6;
@@ -16,7 +26,9 @@ const HEADER_BYTES = 512 * 1024;
 const LONG_HEADER_BYTES = 16 * 1024 * 1024;
 
 /** Opens a photo, turned upright as the browser shows it. Never rejects. */
-export async function openFile(file: Blob): Promise<PhotoOutcome> {
+export async function openFile(
+  file: Blob,
+): Promise<{ ok: true; value: Photo } | { ok: false; fault: FileFault }> {
   const header = await headerOf(file).catch(() => undefined);
   if (!header) return { ok: false, fault: 'unreadable' };
   const { kind, size, onePass } = header;

@@ -1,31 +1,14 @@
-import type { GreyImage, Point } from '../tape/reading.ts';
+import type { Photo } from './drawn.ts';
+import type { FileFault } from './open-file.ts';
 
-/** A photo the right way up: to be seen, and to be read. Both have the same pixels. */
-export interface Photo {
-  picture: HTMLCanvasElement;
-  image: GreyImage;
-  /** Where the cross of the live picture stood that was frozen into it. */
-  aimed?: Point;
-}
+export type { Photo };
 
 /**
  * Why a file gives no photo.
- * - `not-a-picture`: it is something else;
- * - `damaged`: a picture of a known kind that can't be decoded, often one cut short;
- * - `strange`: a kind of picture this browser doesn't know;
- * - `too-large`: decoding it would take more memory than a phone has;
- * - `unreadable`: its bytes can't be had, as when it has been moved or is elsewhere;
  * - `slow`: it isn't open after a time in which any photo would be;
  * - `unfetched`: the part of the app that opens photos can't be fetched.
  */
-export type PhotoFault =
-  | 'not-a-picture'
-  | 'damaged'
-  | 'strange'
-  | 'too-large'
-  | 'unreadable'
-  | 'slow'
-  | 'unfetched';
+export type PhotoFault = FileFault | 'slow' | 'unfetched';
 
 export type PhotoOutcome = { ok: true; value: Photo } | { ok: false; fault: PhotoFault };
 

@@ -1,4 +1,11 @@
-import { bmpSize, gifSize, heifSize, jpegFrame, webpSize } from './picture-sizes.ts';
+import {
+  bmpSize,
+  gifSize,
+  heifSize,
+  jpegFrame,
+  type PictureSize,
+  webpSize,
+} from './picture-sizes.ts';
 
 /** What the first bytes of a file say it is. `other` is a picture of another kind. */
 export interface PictureHeader {
@@ -7,11 +14,6 @@ export interface PictureHeader {
   size: PictureSize | undefined;
   /** Whether decoding it small takes little memory: a JPEG that comes in one pass. */
   onePass: boolean;
-}
-
-export interface PictureSize {
-  width: number;
-  height: number;
 }
 
 type Known = Pick<PictureHeader, 'kind'> & {

@@ -1,4 +1,8 @@
-import type { PictureSize } from './picture-header.ts';
+/** In pixels, as the picture is stored, turned or not. */
+export interface PictureSize {
+  width: number;
+  height: number;
+}
 
 /** The area that screen and first frame cover. Source: GIF89a, sections 18, 20 and 23 to 26. */
 export function gifSize(view: DataView): PictureSize {
