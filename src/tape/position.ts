@@ -15,7 +15,7 @@ export interface PositionModel {
   readonly residual?: Residual;
 }
 
-/** A table of graduations over t, `step` px apart; straight between and level beyond its ends. */
+/** A table of graduations over a place, `step` apart; straight between and level beyond its ends. */
 export interface Residual {
   readonly from: number;
   readonly step: number;
@@ -45,10 +45,12 @@ const MOST_FORESHORTENING = 0.95;
 
 /** Graduations that the residual adds at t: 0 without one. */
 export function residualAt(model: PositionModel, t: number): number {
-  const table = model.residual;
-  if (!table) return 0;
-  const { values } = table;
-  const place = (t - table.from) / table.step;
+  return model.residual ? tableAt(model.residual, t) : 0;
+}
+
+/** The value of a table at a place. */
+export function tableAt({ from, step, values }: Residual, at: number): number {
+  const place = (at - from) / step;
   const last = values.length - 1;
   if (place <= 0) return values[0] as number;
   if (place >= last) return values[last] as number;

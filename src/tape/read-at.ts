@@ -1,3 +1,4 @@
+import { tableAt } from './position.ts';
 import {
   type CannotReason,
   mmPerUnit,
@@ -150,12 +151,10 @@ function mmOn(scale: ReadScale, { tick }: ScalePlace): number {
 const LEAST_DOUBT_MM = 0.05;
 
 function uncertaintyAt(scale: ReadScale, place: ScalePlace): number {
-  const { scatter, slantDoubt, zoneFrom, zoneTo, bend } = scale.geometry;
+  const { scatter, slantDoubt, zoneFrom, zoneTo, spread } = scale.geometry;
   const across = Math.abs(place.across - (zoneFrom + zoneTo) / 2);
-  const part = bend ? (place.tick - bend.from) / (bend.to - bend.from) : 0;
-  // The bow of a chord: nothing at both places, and more the farther outside them.
-  const bent = bend ? 4 * bend.sigma * part * (1 - part) : 0;
-  const ticks = 2 * Math.hypot(scatter, slantDoubt * across, bent);
+  const along = spread ? tableAt(spread, place.tick) : 0;
+  const ticks = 2 * Math.hypot(scatter, slantDoubt * across, along);
   return Math.hypot(LEAST_DOUBT_MM, ticks * scale.mmPerTick);
 }
 

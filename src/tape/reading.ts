@@ -37,6 +37,11 @@ export interface Point {
   readonly y: number;
 }
 
+/** A place set by a finger, and how far it may be from the line that was meant, in px (1 sigma). */
+export interface Placed extends Point {
+  readonly spread: number;
+}
+
 /** A printed number that was read, and where its middle stands. */
 export interface ReadNumber extends Point {
   readonly value: number;

@@ -1,6 +1,12 @@
 import type { Crowded } from './crowded.ts';
 import { type RowFrame, toFrame, toImage } from './frame.ts';
-import { densityAt, distanceAt, graduationAt, type PositionModel } from './position.ts';
+import {
+  densityAt,
+  distanceAt,
+  graduationAt,
+  type PositionModel,
+  type Residual,
+} from './position.ts';
 import { mmPerUnit, type Point, type ReadNumber, type TapeUnit } from './reading.ts';
 
 /** Graduations of a scale between which places may be read, both ends included. */
@@ -30,8 +36,8 @@ export interface ScaleGeometry {
   readonly slantDoubt: number;
   /** Where something else's strokes stand beyond the lines, on the side away from the numbers. */
   readonly crowded?: readonly Crowded[];
-  /** What unseen perspective may bend between two known places, in graduations (1 sigma), most in their middle. */
-  readonly bend?: { readonly from: number; readonly to: number; readonly sigma: number };
+  /** What is uncertain besides, by place: graduations (1 sigma) at every `step` of them from `from`. */
+  readonly spread?: Residual;
 }
 
 /** What the graduations of a row count. */

@@ -1,25 +1,77 @@
-import type { GreyImage, Point } from './reading.ts';
+import { fingerPx } from './finger.ts';
+import { greyAt } from './grey-at.ts';
+import { lineLength } from './line-length.ts';
+import { type LineProfile, profileAt, type Stroke, strokesIn } from './line-profile.ts';
+import { inkOfLines } from './lines-ink.ts';
+import type { GreyImage, Placed, Point } from './reading.ts';
 
 /** What a finger covers, as a share of the picture's long side, and never less than this. */
 const FINGER_SHARE = 1 / 90;
 const LEAST_FINGER_PX = 9;
-/** Grey levels a line must stand out by to be one. */
+/** Grey levels a line must stand out by to be one; and as a share of the best one near by. */
 const LEAST_CONTRAST = 10;
+const LEAST_SHARE = 0.5;
+/** Lines nearer to each other than this run together in the picture. */
+const LEAST_APART_PX = 3;
+/** The ground beside a line is no farther from its middle than this. */
+const MOST_SIDE_PX = 8;
+/** A line this long, as a share of the one under the finger, may have been meant as well: only long ones have numbers. */
+const RIVAL_LENGTH = 0.8;
+/** In squared sigmas of the finger: e⁻⁴, 2 %, are left for the line farther away. */
+const CLEARLY_NEARER = 8;
+/** A line is followed so far to either end, as a multiple of the reach. */
+const LONGEST = 4;
+/** A finger whose line can't be told has missed it by more than most do: the mean square of a bell's outer third. */
+const MISSED = 1.6;
+/** How well the middle of a line is found, in px (1 sigma). */
+const LINE_PX = 0.4;
 
 /**
  * The middle of the graduation under a finger: moves the point across the nearest line, never
- * along it. The same point when no line stands out there.
+ * along it. The same point when no line stands out there, or lines can't be told from the gaps
+ * between them. `spread` is that of the line when it must be the one meant, else the finger's.
+ *
+ * @param perScreenPx px of the picture in one px of the screen; a phone's, when not given.
  */
-export function snapTo(image: GreyImage, x: number, y: number): Point {
+export function snapTo(image: GreyImage, x: number, y: number, perScreenPx?: number): Placed {
+  const finger = fingerPx(image, perScreenPx);
   const reach = Math.round(
     Math.max(LEAST_FINGER_PX, Math.max(image.width, image.height) * FINGER_SHARE),
   );
+  const unmoved = { x, y, spread: finger };
   const across = directionAcross(image, x, y, reach);
-  if (!across) return { x, y };
-  const profile = profileAcross(image, x, y, across, reach);
-  const shift = nearestLine(profile, reach);
-  if (shift === undefined) return { x, y };
-  return { x: x + shift * across.x, y: y + shift * across.y };
+  const ink = across && inkOfLines(image, { x, y }, across, reach);
+  if (!across || !ink) return unmoved;
+  const along = Math.max(2, Math.round(reach / 3));
+  const strokes = clearStrokes(profileAt(image, { x, y }, across, 2 * reach, along), ink);
+  const [nearest, ...others] = strokes;
+  if (!nearest || Math.abs(nearest.shift) > reach) return unmoved;
+  const apart = Math.min(...others.map(({ shift }) => Math.abs(shift - nearest.shift)));
+  if (apart < LEAST_APART_PX) return unmoved;
+  const at = ({ shift }: Stroke) => ({ x: x + shift * across.x, y: y + shift * across.y });
+  const side = Math.round(Math.max(2, Math.min(MOST_SIDE_PX, apart / 2)));
+  const most = LONGEST * reach;
+  const lengthOf = (stroke: Stroke) =>
+    lineLength(image, { at: at(stroke), across, ink, side }, most);
+  const length = lengthOf(nearest);
+  // A stripe of the cloth or the tape's own edge has no end near by: no graduation.
+  const endless = length > 1.9 * most;
+  const mistakable = others.some(
+    (other) =>
+      other.shift ** 2 - nearest.shift ** 2 < CLEARLY_NEARER * finger ** 2 &&
+      lengthOf(other) > RIVAL_LENGTH * length,
+  );
+  return { ...at(nearest), spread: endless || mistakable ? MISSED * finger : LINE_PX };
+}
+
+/** Lines of an ink that stand out about as much as the best one within a finger's reach, nearest first. */
+function clearStrokes(profile: LineProfile, ink: 1 | -1): Stroke[] {
+  const strokes = strokesIn(profile, ink, LEAST_CONTRAST);
+  const near = strokes.filter(({ shift }) => Math.abs(shift) <= profile.reach / 2);
+  const best = Math.max(...near.map(({ contrast }) => contrast));
+  return strokes
+    .filter(({ contrast }) => contrast >= LEAST_SHARE * best)
+    .sort((one, other) => Math.abs(one.shift) - Math.abs(other.shift));
 }
 
 /** The direction in which grey changes most round a place; undefined where it changes evenly. */
@@ -39,86 +91,4 @@ function directionAcross(image: GreyImage, x: number, y: number, reach: number):
   if (clear < 0.25) return undefined;
   const angle = 0.5 * Math.atan2(2 * xy, xx - yy);
   return { x: Math.cos(angle), y: Math.sin(angle) };
-}
-
-/** Quarter pixels keep the middle of a thin line to a tenth of a pixel. */
-const STEPS_PER_PX = 4;
-
-function profileAcross(
-  image: GreyImage,
-  x: number,
-  y: number,
-  across: Point,
-  reach: number,
-): Float64Array {
-  const half = reach * STEPS_PER_PX;
-  const along = Math.max(2, Math.round(reach / 3));
-  return Float64Array.from({ length: 2 * half + 1 }, (_, index) => {
-    const s = (index - half) / STEPS_PER_PX;
-    let sum = 0;
-    for (let l = -along; l <= along; l++) {
-      sum += greyAt(image, x + s * across.x - l * across.y, y + s * across.y + l * across.x);
-    }
-    return sum / (2 * along + 1);
-  });
-}
-
-/** Where the nearest line crosses the profile, in px from its middle: dark or light, whichever stands out. */
-function nearestLine(profile: Float64Array, reach: number): number | undefined {
-  const half = reach * STEPS_PER_PX;
-  let best: { shift: number; score: number } | undefined;
-  for (const ink of [-1, 1]) {
-    for (let i = 1; i < profile.length - 1; i++) {
-      const here = ink * at(profile, i);
-      if (here < ink * at(profile, i - 1) || here <= ink * at(profile, i + 1)) continue;
-      const line = lineAt(profile, i, ink);
-      if (line.contrast < LEAST_CONTRAST) continue;
-      const shift = (line.middle - half) / STEPS_PER_PX;
-      const score = line.contrast * Math.exp(-2 * (shift / reach) ** 2);
-      if (!best || score > best.score) best = { shift, score };
-    }
-  }
-  return best?.shift;
-}
-
-/** The middle of a line (mean of where its flanks cross half its height) and how far it stands out. */
-function lineAt(profile: Float64Array, peak: number, ink: number) {
-  const flank = (step: 1 | -1) => {
-    let low = peak;
-    for (let i = peak; i > 0 && i < profile.length - 1; i += step) {
-      if (ink * at(profile, i + step) > ink * at(profile, i) + 1) break;
-      low = i + step;
-    }
-    return low;
-  };
-  const left = flank(-1);
-  const right = flank(1);
-  const height = ink * at(profile, peak);
-  const contrast = height - Math.max(ink * at(profile, left), ink * at(profile, right));
-  const level = height - contrast / 2;
-  const cross = (step: 1 | -1) => {
-    let i = peak;
-    while (i > 0 && i < profile.length - 1 && ink * at(profile, i) > level) i += step;
-    const inside = ink * at(profile, i - step);
-    const outside = ink * at(profile, i);
-    return inside === outside ? i : i - step * ((level - outside) / (inside - outside));
-  };
-  return { middle: (cross(-1) + cross(1)) / 2, contrast };
-}
-
-const at = (profile: Float64Array, index: number) => profile[index] ?? 0;
-
-/** Grey between pixels; the border goes on outside. */
-function greyAt({ width, height, pixels }: GreyImage, x: number, y: number): number {
-  const cx = Math.max(0, Math.min(width - 1.001, x));
-  const cy = Math.max(0, Math.min(height - 1.001, y));
-  const ix = Math.floor(cx);
-  const iy = Math.floor(cy);
-  const a = cx - ix;
-  const b = cy - iy;
-  const i = iy * width + ix;
-  const p = (offset: number) => pixels[i + offset] ?? 0;
-  const top = p(0) * (1 - a) + p(1) * a;
-  const bottom = p(width) * (1 - a) + p(width + 1) * a;
-  return top * (1 - b) + bottom * b;
 }

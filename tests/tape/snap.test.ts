@@ -69,13 +69,13 @@ describe('a finger beside a line', () => {
     const large = drawn({ width: 1801, height: 121, at: [0] });
     expect(snapTo(large, 900 + 14, MIDDLE).x).toBeCloseTo(900, 0);
     const small = drawn({ at: [0] });
-    expect(snapTo(small, MIDDLE + 14, MIDDLE)).toEqual({ x: MIDDLE + 14, y: MIDDLE });
+    expect(snapTo(small, MIDDLE + 14, MIDDLE)).toMatchObject({ x: MIDDLE + 14, y: MIDDLE });
   });
 });
 
 describe('the same point', () => {
   const same = (image: GreyImage, x = 57.3, y = 61.8) =>
-    expect(snapTo(image, x, y)).toEqual({ x, y });
+    expect(snapTo(image, x, y)).toMatchObject({ x, y });
 
   test('where there is nothing', () => same(drawn({ at: [] })));
 
