@@ -30,7 +30,11 @@ const MOVED = 2;
 export function throughTouches(along: readonly Along[]): SpreadModel {
   const model = scaleThrough(along, 0);
   const others = along.flatMap((_, i) => [moved(along, i, MOVED), moved(along, i, -MOVED)]);
-  const ways = [...others.map((one) => scaleThrough(one, 0)), scaleThrough(along, MOVED), scaleThrough(along, -MOVED)];
+  const ways = [
+    ...others.map((one) => scaleThrough(one, 0)),
+    scaleThrough(along, MOVED),
+    scaleThrough(along, -MOVED),
+  ];
   const worse = missed(along, model);
   const spreadAt = (t: number) => {
     const here = graduationAt(model, t);
@@ -38,9 +42,23 @@ export function throughTouches(along: readonly Along[]): SpreadModel {
     const each = away
       .filter((_, i) => i % 2 === 0)
       .map((a, i) => Math.max(a, away[2 * i + 1] ?? 0));
-    return (worse * Math.hypot(...each)) / MOVED;
+    return Math.hypot((worse * Math.hypot(...each)) / MOVED, lensBow(along, t));
   };
   return { model, spreadAt };
+}
+
+/** By how much of the touches' distance a lens bends a scale between them in its middle (1 sigma). */
+const LENS = 0.003;
+
+/** What a lens may bend between two touches that stand next to each other, or beyond the outer ones. */
+function lensBow(along: readonly Along[], t: number): number {
+  const { span, range } = sizeOf(along);
+  const after = along.findIndex((one) => one.t > t);
+  const right = after < 0 ? along.length - 1 : Math.max(1, after);
+  const [one, other] = [along[right - 1] as Along, along[right] as Along];
+  const apart = (other.t - one.t) / span;
+  const part = (t - one.t) / (other.t - one.t);
+  return LENS * range * apart ** 2 * Math.abs(4 * part * (1 - part));
 }
 
 function moved(along: readonly Along[], which: number, sigmas: number): Along[] {

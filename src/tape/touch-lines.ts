@@ -3,6 +3,7 @@ import type { RowFrame } from './frame.ts';
 import { type PhasePoint, phaseTrack } from './phase.ts';
 import { fitProjective, graduationAt, type PositionModel } from './position.ts';
 import type { GreyImage, TapeUnit } from './reading.ts';
+import { withResidual } from './residual.ts';
 import { bandSignal, type Strip, strip } from './strip.ts';
 import { type Along, type SpreadModel, worseThan } from './touch-fit.ts';
 
@@ -101,13 +102,17 @@ function followAt(
     if (!bent) return undefined;
     model = bent;
   }
+  const bent = rootMeanSquare(track);
+  // A lens bends the scale more than a plane seen aslant does: the lines between tell how.
+  model = withResidual(track, model);
+  track = between(phaseTrack(signal, from, 0, model, WINDOW), along, pitch);
   const weights = along.map(({ spread }) => 1 / spread ** 2);
   const weight = sum(weights);
   const away = along.map(({ t, mm }) => graduationAt(model, t) - mm / mmPerTick);
   // The phase tells a line only from its neighbours, and beside the touched places lines may
   // slant: which line it is, and where on it, the touches tell.
   const shift = sum(away.map((ticks, i) => ticks * (weights[i] as number))) / weight;
-  model = { a: model.a - shift * model.c, b: model.b - shift, c: model.c };
+  model = { ...model, a: model.a - shift * model.c, b: model.b - shift };
   const off = away.map((ticks) => ticks - shift);
   const agrees = off.every((ticks, i) => {
     const missed = (MOST_MISSED * (along[i] as Along).spread) / pitch;
@@ -115,22 +120,28 @@ function followAt(
   });
   if (!agrees) return undefined;
   const quality = sum(track.map((point) => point.quality)) / track.length;
-  const scatter = Math.sqrt(sum(track.map(({ phase }) => phase * phase)) / track.length);
+  const scatter = rootMeanSquare(track);
   const misses = off.map((ticks, i) => (ticks * pitch) / (along[i] as Along).spread);
   const worse = worseThan(misses, along.length - 1);
   const level = worse / Math.sqrt(weight) / pitch;
   const middle = (first.t + last.t) / 2;
-  const places = Math.max(1, track.length / APART);
   const spreadAt = (t: number) => {
-    const bow = scatter * parabolaSpread((2 * (t - middle)) / (last.t - first.t), places);
-    return Math.hypot(level, scatter, bow);
+    return Math.hypot(level, scatter, bent * beyond((2 * (t - middle)) / (last.t - first.t)));
   };
   return { model, mmPerTick, quality, spreadAt };
 }
 
-/** Of a parabola through `places` even places of scatter 1 from −1 to 1: its own scatter at z. */
-function parabolaSpread(z: number, places: number): number {
-  return Math.sqrt((1 + 3 * z * z + 5 * (1.5 * z * z - 0.5) ** 2) / places);
+/**
+ * How a scale goes on past the touches at −1 and 1, in its scatter between them, if that is
+ * Legendre's cubic, as a lens makes it: of mean square 1/7, and 2 sigma of what is there.
+ */
+function beyond(z: number): number {
+  const most = Math.max(1, Math.abs(z));
+  return (Math.sqrt(7) * (2.5 * most ** 3 - 1.5 * most - 1)) / 2;
+}
+
+function rootMeanSquare(track: readonly PhasePoint[]): number {
+  return Math.sqrt(sum(track.map(({ phase }) => phase * phase)) / track.length);
 }
 
 function between(track: readonly PhasePoint[], along: readonly Along[], pitch: number) {
