@@ -61,7 +61,7 @@ export async function readPhotos(
     const reasons = told.flatMap(({ told: one }) => (one.ok ? [] : [one.reason]));
     console.log(
       `${photo.file.slice(0, 30).padEnd(30)} ${reading.outcome} ${reading.reason ?? ''} ${reading.question?.kind ?? ''} scales ${reading.scales.map((s) => `${s.unit}${s.sure ? '' : `?${s.doubts}`}×${s.numbers.length}`).join(' ')} unread ${reading.unread?.length ?? 0}` +
-        ` | ${errors.length}/${marks.length} told, wrong ${wrong}, worst ${Math.max(0, ...errors.map(Math.abs)).toFixed(3)} mm, outside ± ${outside} ${[...new Set(reasons)].join(' ')} | ${ms.toFixed(0)} ms${assisted(image, marks)}`,
+        ` | ${errors.length}/${marks.length} told, wrong ${wrong}, worst ${Math.max(0, ...errors.map(Math.abs)).toFixed(3)} mm, outside ± ${outside} ${[...new Set(reasons)].join(' ')} | ${ms.toFixed(0)} ms${assisted(image, photo)}`,
     );
   }
   await plain.terminate();
@@ -71,21 +71,25 @@ export async function readPhotos(
 }
 
 /** The same photo by touch: the first and last mark of each series as the touches, the rest as the check. */
-function assisted(image: Awaited<ReturnType<typeof greyOfFile>>, marks: readonly Mark[]): string {
+function assisted(image: Awaited<ReturnType<typeof greyOfFile>>, photo: Photo): string {
+  const { marks = [], precision_px: spread } = photo;
   const series = [...new Set(marks.map((mark) => mark.series))];
   const parts = series.map((name) => {
     const own = marks.filter((mark) => mark.series === name);
     const [first, last] = [own[0], own[own.length - 1]];
     if (!first || !last || own.length < 3) return '-';
-    const found = scaleByTouch(image, [first, last]);
+    const touches = [first, last].map((mark) => (spread ? { ...mark, spread } : mark));
+    const found = scaleByTouch(image, touches);
     if (!found.ok) return found.reason;
     const offs = own.map((mark) => {
       const one = readingAt(found.value, mark.x, mark.y);
-      if (!one.ok) return { off: Number.NaN, sure: one.reason };
+      if (!one.ok) return { off: Number.NaN, within: 0, sure: one.reason };
       const off = Math.abs(one.mm - mark.value * mmPerUnit[mark.unit]);
-      return { off, sure: off <= one.uncertaintyMm + 0.05 ? '' : '!' };
+      return { off, within: one.uncertaintyMm, sure: off <= one.uncertaintyMm + 0.05 ? '' : '!' };
     });
-    return `${Math.max(...offs.map(({ off }) => off)).toFixed(2)}${offs.some(({ sure }) => sure) ? '!' : ''}`;
+    const worst = Math.max(...offs.map(({ off }) => off));
+    const widest = Math.max(...offs.map(({ within }) => within));
+    return `${worst.toFixed(2)} (± ${widest.toFixed(2)})${offs.some(({ sure }) => sure) ? '!' : ''}`;
   });
   return parts.length > 0 ? ` | by touch ${parts.join(' ')}` : '';
 }
