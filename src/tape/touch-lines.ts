@@ -153,7 +153,7 @@ function between(track: readonly PhasePoint[], along: readonly Along[], pitch: n
 /** A band is halved to see its lines lean; a half has at least these px. */
 const LEAST_HALF_PX = 4;
 /** How well a lean is seen at the best. */
-const LEAST_LEAN_DOUBT = 0.02;
+const LEAST_LEAN_DOUBT = 0.03;
 
 /** How the lines lean, from where they cross the two halves of a band. */
 function leanOf(

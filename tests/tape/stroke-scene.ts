@@ -9,6 +9,8 @@ export interface Scene {
   readonly pxPerMm: number;
   /** In mm. */
   readonly strokeLength: number;
+  /** Length of every tenth stroke, when it is a longer one, in mm. */
+  readonly tenthLength?: number;
   /** Where the tape's 0 comes to lie. */
   readonly at: readonly [number, number];
   /** How much further away each mm along and across is, as a share of the distance. */
@@ -89,9 +91,10 @@ function inkShare(scene: Scene, back: readonly number[], x: number, y: number): 
 }
 
 /** Most of a picture is bare: no pixel of it needs a closer look. */
-function nearRow({ bend = 0, strokeLength }: Scene, x: number, y: number): boolean {
+function nearRow(scene: Scene, x: number, y: number): boolean {
+  const { bend = 0, strokeLength, tenthLength = strokeLength } = scene;
   const rise = y - bend * x ** 2;
-  return rise > -1 && rise < 1.5 * strokeLength + 1;
+  return rise > -1 && rise < 1.5 * tenthLength + 1;
 }
 
 function isInk(scene: Scene, x: number, y: number): boolean {
@@ -100,7 +103,8 @@ function isInk(scene: Scene, x: number, y: number): boolean {
   const rise = y - bend * x ** 2;
   const along = x + 2 * bend * x * rise;
   const across = rise / Math.hypot(1, 2 * bend * x);
-  if (across < 0 || across > strokeLength || Math.abs(along) > reach) return false;
+  const length = Math.round(along) % 10 === 0 ? (scene.tenthLength ?? strokeLength) : strokeLength;
+  if (across < 0 || across > length || Math.abs(along) > reach) return false;
   return Math.abs(along - Math.round(along)) < STROKE_MM / 2;
 }
 
