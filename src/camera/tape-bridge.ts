@@ -7,7 +7,7 @@ import type {
   TouchedScale,
 } from '../tape/protocol.ts';
 import type { TapeReading } from '../tape/read-at.ts';
-import type { GreyImage, Point } from '../tape/reading.ts';
+import type { GreyImage, Placed, Point } from '../tape/reading.ts';
 import type { Touch } from '../tape/touch.ts';
 import type { Engine } from './engine.ts';
 import { TapeError, type TapeFault } from './tape-fault.ts';
@@ -153,7 +153,7 @@ export function createTapeBridge(startWorker: () => Worker, engine: Engine) {
     frame: (image: GreyImage, signal: AbortSignal): Promise<LiveReading> =>
       ask({ kind: 'frame', image }, signal),
     /** The graduation under the finger; the same place when there is none. */
-    snap: (at: Point, signal: AbortSignal): Promise<Point> => ask({ kind: 'snap', at }, signal),
+    snap: (at: Point, signal: AbortSignal): Promise<Placed> => ask({ kind: 'snap', at }, signal),
     /** The scale that two or more touched graduations make. */
     touch: (touches: readonly Touch[], signal: AbortSignal): Promise<TouchedScale> =>
       ask({ kind: 'touch', touches }, signal),

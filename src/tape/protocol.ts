@@ -1,5 +1,5 @@
 import type { TapeReading } from './read-at.ts';
-import type { GreyImage, PageSymbol, Point } from './reading.ts';
+import type { GreyImage, PageSymbol, Placed, Point } from './reading.ts';
 import type { Touch, TouchFault } from './touch.ts';
 
 /*
@@ -34,7 +34,7 @@ export interface TapeAnswers {
   read: TapeReading;
   hold: undefined;
   frame: LiveReading;
-  snap: Point;
+  snap: Placed;
   touch: TouchedScale;
 }
 

@@ -6,7 +6,7 @@ import type {
   TouchedScale,
 } from '../tape/protocol.ts';
 import type { TapeReading } from '../tape/read-at.ts';
-import type { GreyImage, PageSymbol, Point, ReadPage } from '../tape/reading.ts';
+import type { GreyImage, PageSymbol, Placed, ReadPage } from '../tape/reading.ts';
 import type { Touch } from '../tape/touch.ts';
 
 /** The reader, as the worker uses it; a test may put another in its place. */
@@ -18,7 +18,7 @@ export interface TapeReader<Lock extends { readonly reading: TapeReading }> {
   ): Promise<TapeReading>;
   lockOn(reading: TapeReading, image: GreyImage): Lock | undefined;
   follow(lock: Lock, image: GreyImage): Lock | undefined;
-  snapTo(image: GreyImage, x: number, y: number): Point;
+  snapTo(image: GreyImage, x: number, y: number): Placed;
   scaleByTouch(image: GreyImage, touches: readonly Touch[]): TouchedScale;
   /** A page as a picture file the engine can open. */
   pgmOf(page: GreyImage): Uint8Array;

@@ -20,7 +20,7 @@ const reader: TapeReader<Lock> = {
   },
   lockOn: (reading) => ({ reading }),
   follow: (lock) => lock,
-  snapTo: (_, x, y) => ({ x: x + 0.5, y }),
+  snapTo: (_, x, y) => ({ x: x + 0.5, y, spread: 0.4 }),
   scaleByTouch: () => ({ ok: false, reason: 'one-only' }),
   pgmOf: () => new Uint8Array([80, 53]),
 };
@@ -52,7 +52,7 @@ test('without an engine the job fails, and graduations can still be touched', as
   await job;
   expect(last()).toMatchObject({ kind: 'failed', id: 3 });
   await receive({ kind: 'job', id: 4, job: { kind: 'snap', at: { x: 2, y: 1 } } });
-  expect(last()).toEqual({ kind: 'done', id: 4, answer: { x: 2.5, y: 1 } });
+  expect(last()).toEqual({ kind: 'done', id: 4, answer: { x: 2.5, y: 1, spread: 0.4 } });
   await receive({ kind: 'job', id: 5, job: { kind: 'touch', touches: [] } });
   expect(last()).toMatchObject({ answer: { ok: false, reason: 'one-only' } });
 });
