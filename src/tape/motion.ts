@@ -36,7 +36,8 @@ export function motionBetween(
     x: (x + 0.5) / factor - 0.5,
     y: (y + 0.5) / factor - 0.5,
   });
-  const moves = places.map(inCopy).flatMap((place) => foundAgain(first, second, place));
+  const sums = sumsOf(second);
+  const moves = places.map(inCopy).flatMap((place) => foundAgain(first, second, sums, place));
   const kept = largestGroup(moves);
   if (kept.length < FEWEST) return undefined;
   const rows = kept.flatMap(({ from, to }) => [
@@ -61,13 +62,11 @@ interface Move {
   readonly to: Point;
 }
 
-function foundAgain(first: Field, second: Field, from: Point): Move[] {
+function foundAgain(first: Field, second: Field, sums: Sums, from: Point): Move[] {
   const patch = patchOf(first, from.x, from.y);
   if (!patch || patch.contrast < LEAST_CONTRAST) return [];
-  const scoreAt = (dx: number, dy: number) => {
-    const there = patchOf(second, from.x + dx, from.y + dy);
-    return there ? likeness(patch, there) : 0;
-  };
+  const scoreAt = (dx: number, dy: number) =>
+    likenessThere(patch, second, sums, from.x + dx, from.y + dy);
   let best: { score: number; dx: number; dy: number } | undefined;
   for (let dy = -REACH_PX; dy <= REACH_PX; dy++) {
     for (let dx = -REACH_PX; dx <= REACH_PX; dx++) {
@@ -112,6 +111,59 @@ function patchOf(field: Field, x: number, y: number): Patch | undefined {
     }
   }
   return centred(values, sum);
+}
+
+/** Sums of samples and of their squares over all that lies above and left of each corner. */
+interface Sums {
+  readonly plain: Float64Array;
+  readonly squared: Float64Array;
+}
+
+function sumsOf({ width, height, values }: Field): Sums {
+  const line = width + 1;
+  const plain = new Float64Array(line * (height + 1));
+  const squared = new Float64Array(line * (height + 1));
+  for (let y = 0; y < height; y++) {
+    let [sum, squares] = [0, 0];
+    for (let x = 0; x < width; x++) {
+      const value = values[y * width + x] as number;
+      sum += value;
+      squares += value * value;
+      const below = (y + 1) * line + x + 1;
+      plain[below] = (plain[below - line] as number) + sum;
+      squared[below] = (squared[below - line] as number) + squares;
+    }
+  }
+  return { plain, squared };
+}
+
+/**
+ * What `likeness` tells of a patch and the square about a place; 0 at the border. A frame asks
+ * this some ten thousand times, so the square is neither copied nor are its sums added up anew.
+ */
+function likenessThere(patch: Patch, field: Field, sums: Sums, x: number, y: number): number {
+  const { width, height, values } = field;
+  const left = Math.round(x) - PATCH_PX;
+  const top = Math.round(y) - PATCH_PX;
+  if (left < 0 || top < 0 || left + SIDE > width || top + SIDE > height) return 0;
+  const upper = top * (width + 1) + left;
+  const lower = upper + SIDE * (width + 1);
+  const within = (of: Float64Array) =>
+    (of[lower + SIDE] as number) -
+    (of[lower] as number) -
+    (of[upper + SIDE] as number) +
+    (of[upper] as number);
+  const mean = within(sums.plain) / patch.values.length;
+  const spread = within(sums.squared) / patch.values.length - mean * mean;
+  let sum = 0;
+  for (let j = 0; j < SIDE; j++) {
+    const at = (top + j) * width + left;
+    for (let i = 0; i < SIDE; i++) {
+      sum += (patch.values[j * SIDE + i] as number) * (values[at + i] as number);
+    }
+  }
+  const contrasts = patch.contrast * Math.sqrt(Math.max(0, spread));
+  return sum / (patch.values.length * contrasts + 1e-6);
 }
 
 function centred(values: Float32Array, sum: number): Patch {
