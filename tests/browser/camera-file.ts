@@ -1,6 +1,7 @@
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { GreyImage } from '../../src/tape/reading.ts';
 import type { Scene } from '../tapes/scene.ts';
 
 /** What the camera sees of a scene, in its px. */
@@ -27,7 +28,7 @@ export function cameraOver(scene: Scene, places: readonly Place[], perSecond: nu
   const head = `YUV4MPEG2 W${width} H${height} F${perSecond}:1 Ip A1:1 C420jpeg\n`;
   const frames = places.flatMap((place, number) => [
     Buffer.from('FRAME\n'),
-    greyAround(scene, place),
+    frameAround(scene, place).pixels,
     ...colourOf(number),
   ]);
   const file = join(mkdtempSync(join(tmpdir(), 'thumbrule-camera-')), 'camera.y4m');
@@ -36,8 +37,8 @@ export function cameraOver(scene: Scene, places: readonly Place[], perSecond: nu
 }
 
 /** The part of the scene around a place, between its pixels where it lies so. */
-function greyAround({ width, height, pixels }: Scene, at: Place): Buffer {
-  const luma = Buffer.alloc(CAMERA.width * CAMERA.height);
+export function frameAround({ width, height, pixels }: Scene, at: Place): GreyImage {
+  const luma = new Uint8Array(CAMERA.width * CAMERA.height);
   const [left, top] = [at.x - CAMERA.width / 2, at.y - CAMERA.height / 2];
   const [right, down] = [left - Math.floor(left), top - Math.floor(top)];
   // What lies beyond the scene is as its edge.
@@ -53,7 +54,7 @@ function greyAround({ width, height, pixels }: Scene, at: Place): Buffer {
       luma[y * CAMERA.width + x] = Math.round((1 - down) * upper + down * lower);
     }
   }
-  return luma;
+  return { ...CAMERA, pixels: luma };
 }
 
 /** Both planes of colour, of half the size: squares more blue than red are ones. */
