@@ -12,11 +12,10 @@ export type TouchedScale =
   | { readonly ok: true; readonly value: TapeReading }
   | { readonly ok: false; readonly reason: TouchFault };
 
-/** One frame of the camera: whether the tape is held in it, and what it reads. */
-export interface LiveReading {
-  readonly held: boolean;
-  readonly reading: TapeReading;
-}
+/** One frame of the camera: what the tape held in it reads, or whether it was found and doubted. */
+export type LiveReading =
+  | { readonly held: true; readonly reading: TapeReading }
+  | { readonly held: false; readonly asks: boolean };
 
 /** What the worker is asked to do, each answered once under its own number. */
 export type TapeJob =

@@ -6,6 +6,7 @@ export const liveWords = {
   looking: 'Looking for the tape. Hold still over it.',
   asks: 'The tape is found, but not sure which line or unit it is. Press Freeze: it asks you there.',
   held: 'Holding the tape.',
+  lost: 'The tape is lost.',
   freeze: 'Freeze',
   say: 'Speak',
   faults: {

@@ -49,11 +49,16 @@ export function createDesk<Lock extends { readonly reading: TapeReading }>(
   };
 
   async function frame(image: GreyImage): Promise<TapeAnswers['frame']> {
-    lock = lock && reader.follow(lock, image);
-    if (lock) return { held: true, reading: lock.reading };
+    if (lock) {
+      lock = reader.follow(lock, image);
+      // Reading takes a while: that the tape is lost is told before, and the next frame is read.
+      return lock ? { held: true, reading: lock.reading } : { held: false, asks: false };
+    }
     const reading = await reader.readTape(image, readPage);
     lock = reading.outcome === 'read' ? reader.lockOn(reading, image) : undefined;
-    return { held: lock !== undefined, reading };
+    return lock
+      ? { held: true, reading: lock.reading }
+      : { held: false, asks: reading.outcome === 'ask' };
   }
 
   function photo(): GreyImage {

@@ -1,19 +1,24 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { TapeError } from '../../src/camera/tape-fault.ts';
 import type { Bench } from '../../src/controls/bench.ts';
 import { Live } from '../../src/screens/tape/live.tsx';
+import { rowFrame } from '../../src/tape/frame.ts';
 import type { LiveReading } from '../../src/tape/protocol.ts';
+import type { TapeReading } from '../../src/tape/read-at.ts';
 import { liveWords } from '../../src/words/live-words.ts';
 import { photoFaultWords } from '../../src/words/photo-words.ts';
-import { scaleAt, straight } from '../camera/readings.ts';
+import { PX, scaleAt, straight } from '../camera/readings.ts';
 import { benchOf } from '../controls/helpers.ts';
 
+const track = vi.hoisted(() => new EventTarget());
+/** With a pixel in its very middle. */
+const SIZE = vi.hoisted(() => ({ width: 1601, height: 1201 }));
 // The page of these tests has neither camera nor canvas; both are tried in the browser.
 vi.mock('../../src/camera/live-camera.ts', () => ({
-  openCamera: async () => ({ ok: true, value: { getTracks: () => [] } }),
+  openCamera: async () => ({ ok: true, value: { getTracks: () => [track] } }),
   stopCamera: () => undefined,
-  frameTaker: () => () => ({ width: 1601, height: 1201, pixels: new Uint8Array(1) }),
+  frameTaker: () => () => ({ ...SIZE, pixels: new Uint8Array(1) }),
 }));
 
 /** From the answer to one frame until the next is taken. */
@@ -45,10 +50,12 @@ afterEach(() => {
 function sees(mm: number) {
   // Its numbers are so many graduations further on.
   const scale = scaleAt({ anchorValue: (mm - 100) / 10 });
-  frame.mockResolvedValue({ held: true, reading: straight({ scales: [scale] }) });
+  frame.mockResolvedValue({ held: true, reading: inFrame([scale]) });
 }
 
-const losesIt = () => frame.mockResolvedValue({ held: false, reading: straight() });
+const inFrame = (scales: TapeReading['scales']) => straight({ ...SIZE, scales });
+
+const losesIt = () => frame.mockResolvedValue({ held: false, asks: false });
 
 async function open(set: Partial<Bench> = {}) {
   const services = { bridge, speak, keepAwake: () => () => undefined };
@@ -119,13 +126,13 @@ test('nothing is spoken of a tape that isn’t held, or of a place off its scale
   await open({ voice: 'on' });
   await pass(A_WHILE);
   expect(screen.getByRole('status').textContent).toBe(liveWords.looking);
-  frame.mockResolvedValue({ held: false, reading: straight({ outcome: 'ask' }) });
+  frame.mockResolvedValue({ held: false, asks: true });
   await pass(A_WHILE);
   expect(screen.getByRole('status').textContent).toBe(liveWords.asks);
   expect(shown()).toBe('—');
   frame.mockResolvedValue({
     held: true,
-    reading: straight({ scales: [scaleAt({ stretches: [{ from: 10, to: 60 }] })] }),
+    reading: inFrame([scaleAt({ stretches: [{ from: 10, to: 60 }] })]),
   });
   await pass(A_WHILE);
   expect(screen.getByRole('status').textContent).toBe(liveWords.aim);
@@ -136,19 +143,84 @@ test('nothing is spoken of a tape that isn’t held, or of a place off its scale
   expect(said()).toEqual([]);
 });
 
-test('held again after it was lost, only another number is spoken', async () => {
+test('that the tape is lost is said at once, and once; held again, the number is', async () => {
   sees(100);
   await open({ voice: 'on' });
   losesIt();
+  await pass(1);
+  expect(shown()).toBe('—');
+  expect(screen.getByRole('status').textContent).toBe(liveWords.looking);
+  expect(said().slice(1)).toEqual([liveWords.lost]);
   await pass(A_WHILE);
+  expect(said()).toHaveLength(2);
   sees(100.1);
   await pass(A_WHILE);
-  expect(said()).toHaveLength(1);
-  losesIt();
-  await pass(A_WHILE);
-  sees(130);
-  await pass(1);
-  expect(said().slice(1)).toEqual(['13 centimetres, plus or minus 0.01 centimetres']);
+  expect(said().slice(2)).toEqual(['10.01 centimetres, plus or minus 0.01 centimetres']);
+});
+
+test('a tape lost and found over and over is not chattered about', async () => {
+  sees(100);
+  await open({ voice: 'on' });
+  for (let i = 0; i < A_WHILE; i++) {
+    if (i % 2 === 0) losesIt();
+    else sees(100);
+    await pass(1);
+  }
+  // Three seconds: the number, that it is lost, the number again when that may be said, lost again.
+  expect(said().length).toBeLessThanOrEqual(4);
+});
+
+test('a number is not left standing when the phone takes the camera away', async () => {
+  sees(100);
+  await open({ voice: 'on' });
+  expect(shown()).toBe('10 cm');
+  await act(async () => {
+    track.dispatchEvent(new Event('ended'));
+  });
+  expect(shown()).toBe('—');
+  expect(screen.getByRole('status').textContent).toBe(liveWords.faults.busy);
+  expect(said().slice(1)).toEqual([liveWords.lost]);
+});
+
+describe('the outline', () => {
+  /** The straight scale, and the other edge of its tape 12 mm below with numbers of its own. */
+  function seesTwo(under: { down: number }) {
+    const one = scaleAt();
+    const lower = {
+      geometry: { ...one.geometry, frame: rowFrame([0, 600 + 12 * PX], 0) },
+      outline: one.outline.map(({ x, y }) => ({ x, y: y + 12 * PX })),
+      numbers: one.numbers.map(({ x, y, value }) => ({ x, y: y + 12 * PX, value: value + 50 })),
+    };
+    const scales = [one, scaleAt({ ...lower, anchorValue: 50 })].map((scale) => {
+      const { frame } = scale.geometry;
+      const moved = rowFrame([frame.origin[0], frame.origin[1] + under.down], 0);
+      return { ...scale, geometry: { ...scale.geometry, frame: moved } };
+    });
+    frame.mockResolvedValue({ held: true, reading: inFrame(scales) });
+  }
+  const outlines = () => document.querySelectorAll('.outlined polygon').length;
+  const numbers = () => [...document.querySelectorAll('.outlined text')].map((n) => n.textContent);
+
+  test('is round the edge that is read, with the numbers read there', async () => {
+    seesTwo({ down: 0 });
+    await open();
+    expect(shown()).toBe('10 cm');
+    expect([outlines(), ...numbers()]).toEqual([1, '4', '12']);
+    seesTwo({ down: -12 * PX });
+    await pass(1);
+    expect(shown()).toBe('60 cm');
+    expect([outlines(), ...numbers()]).toEqual([1, '54', '62']);
+  });
+
+  test('is round every edge found while the cross is on none, and gone with the tape', async () => {
+    seesTwo({ down: 40 * PX });
+    await open();
+    expect(screen.getByRole('status').textContent).toBe(liveWords.aim);
+    expect(outlines()).toBe(2);
+    losesIt();
+    await pass(1);
+    expect(outlines()).toBe(0);
+  });
 });
 
 test('with the voice off it is silent; the key speaks what is shown, when there is something', async () => {

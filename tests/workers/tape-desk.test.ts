@@ -66,7 +66,7 @@ test('touching without a photo is a failure, not a hang; a held one will do', as
   expect(last()).toMatchObject({ kind: 'done', id: 3 });
 });
 
-test('frames are followed from one reading on; a lost tape is read anew', async () => {
+test('frames are followed from one reading on; a lost tape is told at once and read in the next', async () => {
   let reads = 0;
   let lost = false;
   const { receive, last } = desk({
@@ -85,7 +85,9 @@ test('frames are followed from one reading on; a lost tape is read anew', async 
   expect(await frame(2)).toMatchObject({ held: true, reading: { tiltDegrees: 9 } });
   expect(reads).toBe(1);
   lost = true;
-  await frame(3);
+  expect(await frame(3)).toEqual({ held: false, asks: false });
+  expect(reads).toBe(1);
+  expect(await frame(4)).toMatchObject({ held: true });
   expect(reads).toBe(2);
 });
 
@@ -93,5 +95,5 @@ test('a frame that is doubted or empty is not held', async () => {
   const asked: TapeReading = { ...read, outcome: 'ask' };
   const { receive, last } = desk({ readTape: async () => asked });
   await receive({ kind: 'job', id: 1, job: { kind: 'frame', image } });
-  expect(last()).toEqual({ kind: 'done', id: 1, answer: { held: false, reading: asked } });
+  expect(last()).toEqual({ kind: 'done', id: 1, answer: { held: false, asks: true } });
 });

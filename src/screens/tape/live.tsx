@@ -1,14 +1,15 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { type Seen, underCross } from '../../camera/cross.ts';
 import { photoOf } from '../../camera/drawn.ts';
 import { type CameraFault, frameTaker, openCamera, stopCamera } from '../../camera/live-camera.ts';
 import type { Photo } from '../../camera/photo.ts';
-import { type Told, told } from '../../camera/tape-eye.ts';
 import { TapeError, type TapeFault } from '../../camera/tape-fault.ts';
 import type { Bench } from '../../controls/bench.ts';
 import { spoken } from '../../words/follow-words.ts';
 import { hairlineWords } from '../../words/hairline-words.ts';
 import { liveWords as words } from '../../words/live-words.ts';
 import { photoFaultWords, photoWords } from '../../words/photo-words.ts';
+import { Found } from './found.tsx';
 import type { TapeServices } from './services.ts';
 import { showReading } from './show.ts';
 import { useLanding } from './use-landing.ts';
@@ -19,9 +20,6 @@ interface Props {
   onFreeze: (photo: Photo) => void;
   onLeave: () => void;
 }
-
-/** What the cross reads now; `undefined` until the first frame has been looked at. */
-type Seen = { held: boolean; asks: boolean; at: Told } | undefined;
 
 /** A number is said again only when it has moved by more than its doubt, and not more often. */
 const SAY_MS = 2500;
@@ -41,7 +39,7 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
   const read = seen?.held && seen.at.ok ? seen.at : undefined;
   const shown = read && showReading(read.mm, read.uncertaintyMm, bench);
   const aloud = shown ? spoken(hairlineWords.spoken(shown.length, shown.within)) : undefined;
-  useVoice(bench.voice === 'on' ? aloud : undefined, read, services);
+  useVoice(bench.voice === 'on', seen?.held === true, aloud, read, services);
   const said = fault ? words.faults[fault] : engineFault && photoFaultWords[engineFault];
   return (
     <>
@@ -58,6 +56,15 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
         </div>
         <div class="photo">
           <video ref={video} muted playsInline aria-label={words.title} />
+          {seen?.held && (
+            <svg
+              class="outlined"
+              viewBox={`0 0 ${seen.outlined.width} ${seen.outlined.height}`}
+              aria-hidden="true"
+            >
+              <Found reading={seen.outlined} question={undefined} />
+            </svg>
+          )}
           <svg class="cross" viewBox="-50 -50 100 100" aria-hidden="true">
             <path class="halo" d="M-50,0H-4M4,0H50M0-50V-4M0,4V50" />
             <path d="M-50,0H-4M4,0H50M0-50V-4M0,4V50" />
@@ -84,7 +91,7 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
   );
 }
 
-function statusOf(running: boolean, seen: Seen): string {
+function statusOf(running: boolean, seen: Seen | undefined): string {
   if (!running) return words.starting;
   if (!seen?.held) return seen?.asks ? words.asks : words.looking;
   return seen.at.ok ? words.held : words.aim;
@@ -129,7 +136,7 @@ function useFrames(
   video: Video,
   running: boolean,
   { bridge }: TapeServices,
-  onSeen: (seen: Seen) => void,
+  onSeen: (seen: Seen | undefined) => void,
   onFault: (fault: TapeFault | undefined) => void,
 ): void {
   useEffect(() => {
@@ -142,9 +149,7 @@ function useFrames(
       let wait = 60;
       try {
         if (image) {
-          const { held, reading } = await bridge.frame(image, leaving.signal);
-          const middle = { x: (image.width - 1) / 2, y: (image.height - 1) / 2 };
-          onSeen({ held, asks: reading.outcome === 'ask', at: told(reading, [middle]) });
+          onSeen(underCross(await bridge.frame(image, leaving.signal)));
           onFault(undefined);
         }
       } catch (error) {
@@ -159,22 +164,32 @@ function useFrames(
     return () => {
       leaving.abort();
       clearTimeout(timer);
+      // What was read in a picture that is gone must not stand.
+      onSeen(undefined);
     };
   }, [running, bridge]);
 }
 
-/** Speaks what is read when it has changed. */
+/** Speaks what is read when it has changed, and once that it is lost. */
 function useVoice(
+  on: boolean,
+  held: boolean,
   aloud: string | undefined,
   read: { mm: number; uncertaintyMm: number } | undefined,
   { speak }: TapeServices,
 ): void {
-  const last = useRef<{ mm: number; at: number }>(undefined);
+  /** What was said last; without a number, that the tape is lost. */
+  const last = useRef<{ mm?: number; at: number }>(undefined);
   useEffect(() => {
-    if (!aloud || !read) return;
     const now = performance.now();
     const before = last.current;
-    const moved = !before || Math.abs(read.mm - before.mm) > Math.max(read.uncertaintyMm, 0.5);
+    if (on && !held && before?.mm !== undefined) {
+      last.current = { at: now };
+      speak(words.lost);
+    }
+    if (!on || !aloud || !read) return;
+    const moved =
+      before?.mm === undefined || Math.abs(read.mm - before.mm) > Math.max(read.uncertaintyMm, 0.5);
     if (!moved || (before && now - before.at < SAY_MS)) return;
     last.current = { mm: read.mm, at: now };
     speak(aloud);
