@@ -10,8 +10,10 @@ const SAME_NUMBER = 0.55;
 /** Another size or turn than when the numbers were read: they are read again. */
 const MOST_SIZE = 1.35;
 
-/** A number's patch, as a share of the way to the next number along the tape, and in graduations across. */
+/** Half of a number's patch, as a share of the way to the next number: a digit or two, and no lines. */
 const PATCH_SHARE = 0.3;
+/** Inches stand farther apart than their digits are large. */
+const PATCH_MM = 3.5;
 const PATCH_STEPS = 6;
 
 /**
@@ -26,13 +28,14 @@ export function showsItsNumbers(
 ): boolean {
   const ticks = key.numbers.map((number) => placeOn(key.geometry, number.x, number.y));
   const step = leastStep(ticks.map(({ tick }) => tick));
+  const half = Math.min(PATCH_SHARE * step, PATCH_MM / key.mmPerTick);
   const grown = sizeOf(held) / sizeOf(key);
   if (!(grown < MOST_SIZE && grown > 1 / MOST_SIZE)) return false;
   let [seen, right] = [0, 0];
   for (const { tick, across } of ticks) {
-    const here = patch(held.geometry, tick, across, step);
+    const here = patch(held.geometry, tick, across, half);
     if (!here.every((point) => inside(field, point))) continue;
-    const there = patch(key.geometry, tick, across, step);
+    const there = patch(key.geometry, tick, across, half);
     seen++;
     if (isSameNumber(keyField, there, field, here)) right++;
   }
@@ -89,8 +92,7 @@ const DIGIT_PLACES: readonly (readonly number[])[] = [0, 2, 4, 6, 8].flatMap((fi
   ];
 });
 
-function patch(geometry: ScaleGeometry, tick: number, across: number, step: number): Point[] {
-  const half = PATCH_SHARE * step;
+function patch(geometry: ScaleGeometry, tick: number, across: number, half: number): Point[] {
   const points: Point[] = [];
   for (let j = -PATCH_STEPS; j <= PATCH_STEPS; j++) {
     for (let i = -PATCH_STEPS; i <= PATCH_STEPS; i++) {

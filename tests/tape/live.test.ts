@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { follow, type Lock, lockOn } from '../../src/tape/live.ts';
 import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
-import type { GreyImage } from '../../src/tape/reading.ts';
+import type { GreyImage, Point } from '../../src/tape/reading.ts';
+import { pointOn } from '../../src/tape/scale.ts';
 import { scene } from '../tapes/scene.ts';
 import { type KnownScene, knownScene, readAsKnown } from './known-scene.ts';
 import { type Moved, movedPicture, movedPoint } from './moved-picture.ts';
@@ -74,6 +75,47 @@ describe('a frame in which the hand moved a little', () => {
       expect(Math.hypot(now.x - number.x - 14, now.y - number.y + 9)).toBeLessThan(3);
     });
     expect(after!.outline).toHaveLength(before.outline.length);
+  });
+});
+
+describe('what a held scale does not own', () => {
+  const moved = { right: 14, down: -9, turn: 0.01 };
+  const [scale] = reading.scales;
+  const { geometry } = scale!;
+  /** A row of lines 4 mm past the middle of these, and a place on it. */
+  const { origin, across } = geometry.frame;
+  const [x, y] = pointsBy(4 * (1 / geometry.model.a));
+  const row = { ...geometry, frame: { ...geometry.frame, origin: [x, y] as const } };
+  const there = pointOn(row, (geometry.from + geometry.to) / 2, 0);
+
+  function pointsBy(px: number) {
+    return [origin[0] + across[0] * px, origin[1] + across[1] * px] as const;
+  }
+
+  const told = (lock: Lock | undefined, at: Point) => {
+    const held = readingAt(lock!.reading, at.x, at.y);
+    return held.ok ? held.mm : held.reason;
+  };
+
+  test('is read when nothing else is there', () => {
+    expect(told(locked(), there)).toBeTypeOf('number');
+    const held = follow(locked(), movedPicture(tape.image, moved));
+    expect(told(held, movedPoint(tape.image, moved, there))).toBeTypeOf('number');
+  });
+
+  test('is not where a row of lines was seen that nothing was read on', () => {
+    const lock = lockOn({ ...reading, unread: [row] }, tape.image);
+    expect(told(lock, there)).toBe('another-scale');
+    const held = follow(lock!, movedPicture(tape.image, moved));
+    expect(told(held, movedPoint(tape.image, moved, there))).toBe('another-scale');
+  });
+
+  test('is not where a scale was read that is doubted', () => {
+    const doubted = { ...scale!, geometry: row, sure: false };
+    const lock = lockOn({ ...reading, scales: [scale!, doubted] }, tape.image);
+    expect(told(lock, there)).toBe('not-sure-yet');
+    const held = follow(lock!, movedPicture(tape.image, moved));
+    expect(told(held, movedPoint(tape.image, moved, there))).toBe('not-sure-yet');
   });
 });
 

@@ -2,8 +2,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { follow, type Lock, lockOn } from '../../src/tape/live.ts';
 import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
 import { readTape } from '../../src/tape/read-tape.ts';
-import type { Point } from '../../src/tape/reading.ts';
+import type { GreyImage, Point } from '../../src/tape/reading.ts';
+import { placeOn, type ScaleGeometry } from '../../src/tape/scale.ts';
 import { frameAround } from '../browser/camera-file.ts';
+import { knownScene } from '../tape/known-scene.ts';
 import { nodeEngine } from './node-engine.ts';
 import { type Scene, type SceneKind, scene } from './scene.ts';
 
@@ -44,6 +46,15 @@ function camera(drawn: Scene) {
       return lock?.reading;
     },
   };
+}
+
+/** The frame with a bare stripe where the numbers of a scale stand. */
+function withoutNumbers({ width, height, pixels }: GreyImage, geometry: ScaleGeometry): GreyImage {
+  const bare = pixels.map((grey, i) => {
+    const { across } = placeOn(geometry, i % width, Math.floor(i / width));
+    return Math.abs(across - geometry.numbersAcross) < 1.2 ? 200 : grey;
+  });
+  return { width, height, pixels: bare };
 }
 
 /** Where a place of the scene is in the frame around another; scenes count from a pixel's corner. */
@@ -111,6 +122,35 @@ describe('the cross on whichever edge', () => {
     expect(told?.ok && told.unit).toBe('inch');
     expect(told?.ok && Math.abs(told.mm - second!.mm)).toBeLessThan(0.2);
     expect(reads()).toBe(1);
+  });
+
+  test('an edge whose numbers can’t be seen any more is let go, and the other one held', async () => {
+    const drawn = scene('cm and inch from one end', 11);
+    const [first, second] = middles(drawn);
+    const image = frameAround(drawn, first!);
+    const lock = lockOn(await readTape(image, engine.readPage), image)!;
+    const unit = ({ scales }: TapeReading) => scales.filter(({ sure }) => sure).map((s) => s.unit);
+    expect(unit(lock.reading)).toEqual(['cm', 'inch']);
+    const inches = lock.reading.scales.find((scale) => scale.unit === 'inch')!;
+    const held = follow(lock, withoutNumbers(image, inches.geometry))!;
+    expect(unit(held.reading)).toEqual(['cm']);
+    const { x, y } = inFrame(first!, second!, image);
+    expect(readingAt(lock.reading, x, y).ok).toBe(true);
+    expect(readingAt(held.reading, x, y).ok).toBe(false);
+  });
+
+  test('inches: the same lines with every number one more or one less are not the same', async () => {
+    const read = knownScene('inch tape on cloth', 1);
+    const lock = lockOn(await readTape(read.image, engine.readPage), read.image)!;
+    for (const mm of [-25.4, 25.4]) {
+      const other = knownScene('inch tape on cloth', 1, mm);
+      const held = follow(lock, other.image);
+      if (!held) continue;
+      // The hand may have moved the tape by an inch: then it is read where it is now.
+      const { x, y } = other.lineAt((other.fromMm + other.toMm) / 2);
+      const told = readingAt(held.reading, x, y);
+      expect(told.ok && Math.abs(told.mm - (other.fromMm + other.toMm) / 2)).toBeLessThan(0.2);
+    }
   });
 
   test('along the tape past the numbers in sight at first, it looks again and reads on', async () => {
