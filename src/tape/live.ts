@@ -1,10 +1,11 @@
+import { acrossShift } from './across-shift.ts';
 import { fieldOf } from './field.ts';
 import { type Motion, motionBetween } from './motion.ts';
 import { moved, settled } from './moved-lines.ts';
 import { readingAt, type TapeReading } from './read-at.ts';
 import type { Field, GreyImage, Point } from './reading.ts';
 import { FEWEST_NUMBERS, showsItsNumbers } from './same-numbers.ts';
-import { placeOn, pointOn, type ReadScale } from './scale.ts';
+import { placeOn, pointOn, type ReadScale, type ScaleGeometry } from './scale.ts';
 
 /** The scales of a picture, held from frame to frame. */
 export interface Lock {
@@ -42,14 +43,28 @@ export function lockOn(reading: TapeReading, image: GreyImage): Lock | undefined
 export function follow(lock: Lock, image: GreyImage): Lock | undefined {
   const { reading, key } = lock;
   if (image.width !== lock.image.width || image.height !== lock.image.height) return undefined;
-  const motion = motionBetween(lock.image, image, reading.scales.flatMap(placesOf));
+  const places = reading.scales.flatMap(placesOf);
+  const every = Math.ceil(places.length / MOST_PLACES);
+  const motion = motionBetween(
+    lock.image,
+    image,
+    places.filter((_, i) => i % every === 0),
+  );
   if (!motion) return undefined;
   const [field, keyField] = [fieldOf(image), fieldOf(key.image)];
-  const scales = reading.scales.map((scale, i) =>
-    followed(scale, motion, field, key.scales[i] as ReadScale, keyField),
+  const shifts = reading.scales.map(({ geometry, sure }, i) =>
+    sure
+      ? acrossShift(keyField, key.scales[i] as ReadScale, field, moved(geometry, motion))
+      : undefined,
   );
+  // What was read nothing on has no print of its own to go by, but the camera's motion was one.
+  const shared = shifts.find((shift) => shift !== undefined);
+  const scales = reading.scales.map((scale, i) => {
+    const put = moved(scale.geometry, shiftedBy(motion, shifts[i] ?? shared));
+    return followed(scale, put, field, key.scales[i] as ReadScale, keyField);
+  });
   if (!scales.some(({ sure }) => sure)) return undefined;
-  const unread = reading.unread?.map((row) => moved(row, motion)) ?? [];
+  const unread = reading.unread?.map((row) => moved(row, shiftedBy(motion, shared))) ?? [];
   const next = {
     ...lock,
     image,
@@ -58,6 +73,9 @@ export function follow(lock: Lock, image: GreyImage): Lock | undefined {
   };
   return wantsAnotherLook(next, motion) ? undefined : next;
 }
+
+/** Places that tell the motion: each takes its time. */
+const MOST_PLACES = 36;
 
 /** Places with print on them: the numbers, and some beside the lines for want of more. */
 function placesOf(scale: ReadScale): Point[] {
@@ -70,17 +88,20 @@ function placesOf(scale: ReadScale): Point[] {
   return [...scale.numbers, ...between];
 }
 
-/** A scale in the new frame, doubted when it isn't found there for certain. */
+function shiftedBy(motion: Motion, shift: Point = { x: 0, y: 0 }): Motion {
+  return { ...motion, right: motion.right + shift.x, down: motion.down + shift.y };
+}
+
+/** A scale in the new frame, where it was put; doubted when it isn't found there for certain. */
 function followed(
   scale: ReadScale,
-  motion: Motion,
+  put: ScaleGeometry,
   field: Field,
   key: ReadScale,
   keyField: Field,
 ): ReadScale {
-  const shifted = moved(scale.geometry, motion);
-  const geometry = settled(field, shifted);
-  const now = { ...scale, geometry: geometry ?? shifted };
+  const geometry = settled(field, put);
+  const now = { ...scale, geometry: geometry ?? put };
   const carried = ({ x, y }: Point) => {
     const { tick, across } = placeOn(scale.geometry, x, y);
     return pointOn(now.geometry, tick, across);

@@ -216,9 +216,14 @@ export function contrastAt(field: Field, places: readonly Point[]): number {
 }
 
 function lookedAt(field: Field, places: readonly Point[]): Patch {
-  const values = Float32Array.from(places, ({ x, y }) => sample(field, x, y));
-  return centred(
-    values,
-    values.reduce((sum, value) => sum + value, 0),
-  );
+  const values = new Float32Array(places.length);
+  let sum = 0;
+  // Several times as fast as `Float32Array.from`, and a frame does this some hundred times.
+  for (let i = 0; i < values.length; i++) {
+    const { x, y } = places[i] as Point;
+    const value = sample(field, x, y);
+    values[i] = value;
+    sum += value;
+  }
+  return centred(values, sum);
 }

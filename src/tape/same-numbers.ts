@@ -1,20 +1,15 @@
 import { toImage } from './frame.ts';
 import { contrastAt, likenessAt } from './motion.ts';
+import { inside, PATCH_STEPS, patch, printsOf } from './number-patches.ts';
 import { densityAt } from './position.ts';
 import type { Field, Point } from './reading.ts';
-import { placeOn, pointOn, type ReadScale, type ScaleGeometry } from './scale.ts';
+import type { ReadScale } from './scale.ts';
 
 /** Numbers that must be seen again, and how much alike, for the lines to be the same lines. */
 export const FEWEST_NUMBERS = 2;
 const SAME_NUMBER = 0.55;
 /** Another size or turn than when the numbers were read: they are read again. */
 const MOST_SIZE = 1.35;
-
-/** Half of a number's patch, as a share of the way to the next number: a digit or two, and no lines. */
-const PATCH_SHARE = 0.3;
-/** Inches stand farther apart than their digits are large. */
-const PATCH_MM = 3.5;
-const PATCH_STEPS = 6;
 
 /**
  * Whether the numbers seen when a scale was read are where they must be now, and not one number
@@ -26,16 +21,13 @@ export function showsItsNumbers(
   field: Field,
   held: ReadScale,
 ): boolean {
-  const ticks = key.numbers.map((number) => placeOn(key.geometry, number.x, number.y));
-  const step = leastStep(ticks.map(({ tick }) => tick));
-  const half = Math.min(PATCH_SHARE * step, PATCH_MM / key.mmPerTick);
   const grown = sizeOf(held) / sizeOf(key);
   if (!(grown < MOST_SIZE && grown > 1 / MOST_SIZE)) return false;
   let [seen, right] = [0, 0];
-  for (const { tick, across } of ticks) {
-    const here = patch(held.geometry, tick, across, half);
+  for (const print of printsOf(key)) {
+    const here = patch(held.geometry, print);
     if (!here.every((point) => inside(field, point))) continue;
-    const there = patch(key.geometry, tick, across, half);
+    const there = patch(key.geometry, print);
     seen++;
     if (isSameNumber(keyField, there, field, here)) right++;
   }
@@ -47,12 +39,6 @@ function sizeOf({ geometry: { frame, model, centre } }: ReadScale): number {
   const [x, y] = toImage(frame, centre, 0);
   const [nextX, nextY] = toImage(frame, centre + 1 / densityAt(model, 0), 0);
   return Math.hypot(nextX - x, nextY - y);
-}
-
-function leastStep(ticks: readonly number[]): number {
-  const sorted = [...ticks].sort((one, other) => one - other);
-  const steps = sorted.slice(1).map((tick, i) => tick - (sorted[i] as number));
-  return Math.min(...steps.filter((step) => step > 0.5), 10);
 }
 
 /** Columns of a patch that hold about one digit, and how much each must be alike. */
@@ -91,19 +77,3 @@ const DIGIT_PLACES: readonly (readonly number[])[] = [0, 2, 4, 6, 8].flatMap((fi
     all.filter((index) => inside(Math.floor(index / SIDE))),
   ];
 });
-
-function patch(geometry: ScaleGeometry, tick: number, across: number, half: number): Point[] {
-  const points: Point[] = [];
-  for (let j = -PATCH_STEPS; j <= PATCH_STEPS; j++) {
-    for (let i = -PATCH_STEPS; i <= PATCH_STEPS; i++) {
-      points.push(
-        pointOn(geometry, tick + (half * i) / PATCH_STEPS, across + (half * j) / PATCH_STEPS),
-      );
-    }
-  }
-  return points;
-}
-
-function inside({ width, height }: Field, { x, y }: Point): boolean {
-  return x >= 1 && y >= 1 && x < width - 2 && y < height - 2;
-}

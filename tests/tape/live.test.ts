@@ -79,7 +79,7 @@ describe('a frame in which the hand moved a little', () => {
 });
 
 describe('what a held scale does not own', () => {
-  const moved = { right: 14, down: -9, turn: 0.01 };
+  const moved = { right: 30, down: 40, turn: 0.01 };
   const [scale] = reading.scales;
   const { geometry } = scale!;
   /** A row of lines 4 mm past the middle of these, and a place on it. */
