@@ -30,7 +30,7 @@ const places = () =>
 
 test('two lines touched and their numbers typed make a reading', async () => {
   await openToTouch();
-  bridge.snap.mockResolvedValueOnce({ x: 320.4, y: 600 });
+  bridge.snap.mockResolvedValueOnce({ x: 320.4, y: 600, spread: 0.4 });
   finger('Down', 322);
   finger('Up', 322);
   fireEvent.input(await screen.findByLabelText(/^Line 1: its number/), { target: { value: '4' } });
@@ -44,7 +44,8 @@ test('two lines touched and their numbers typed make a reading', async () => {
   fireEvent.click(button('Done'));
   expect(await screen.findByText(/Two different lines can’t have the same number/)).toBeTruthy();
   expect(bridge.touch.mock.lastCall?.[0]).toEqual([
-    { x: 320.4, y: 600, value: 4, unit: 'cm' },
+    // How sure the graduation is goes along: what the scale states rests on it.
+    { x: 320.4, y: 600, spread: 0.4, value: 4, unit: 'cm' },
     { x: 960, y: 600, value: 4, unit: 'inch' },
   ]);
   bridge.touch.mockResolvedValueOnce({ ok: true, value: straight() });

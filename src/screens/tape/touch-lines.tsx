@@ -27,7 +27,7 @@ interface Props {
 
 /** A line touched, and what was typed for it. */
 interface Line {
-  at: Place;
+  at: Place & Pick<Touched, 'spread'>;
   text: string;
   /** It was not touched: keys are to move it to its place. */
   byKeys?: boolean;
