@@ -335,7 +335,8 @@ test('a shared photo is read at once; one that got lost is said', async () => {
   expect((await screen.findByRole('alert')).textContent).toBe(photoFaultWords['not-shared']);
 });
 
-test('the phone’s Back leads to the step before, and from the first one away', async () => {
+/** Comes to the screen from another address, and on to the step of touching lines. */
+async function toTouchFromElsewhere() {
   history.pushState(null, '', '#/elsewhere');
   history.pushState(null, '', '#/tape');
   open();
@@ -343,6 +344,10 @@ test('the phone’s Back leads to the step before, and from the first one away',
   await screen.findByRole('slider');
   fireEvent.click(button('Touch two lines'));
   await screen.findByText(/^Touch a long line/);
+}
+
+test('the phone’s Back leads to the step before, and from the first one away', async () => {
+  await toTouchFromElsewhere();
   history.back();
   expect(await screen.findByRole('slider', { name: 'Line' })).toBeTruthy();
   history.back();
@@ -357,13 +362,7 @@ test('the phone’s Back leads to the step before, and from the first one away',
 });
 
 test('a step left by its own button leaves none behind in the history', async () => {
-  history.pushState(null, '', '#/elsewhere');
-  history.pushState(null, '', '#/tape');
-  open();
-  await choose(straight());
-  await screen.findByRole('slider');
-  fireEvent.click(button('Touch two lines'));
-  await screen.findByText(/^Touch a long line/);
+  await toTouchFromElsewhere();
   await waitFor(() => expect(history.state).toEqual({ step: 2 }));
   fireEvent.click(button('Back'));
   await waitFor(() => expect(history.state).toEqual({ step: 1 }));
