@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { findChromium } from '../../.ci/chromium.mjs';
+import { FLAGS } from '../browser/harness.ts';
 import { keptGarments } from '../browser/kept-garments.ts';
 import { withApp } from './with-app.ts';
 
@@ -64,18 +65,7 @@ async function startOn(device: string) {
   await rm(join(device, 'DevToolsActivePort'), { force: true });
   const process_ = spawn(
     path,
-    [
-      '--headless',
-      '--no-sandbox',
-      '--disable-gpu',
-      '--no-first-run',
-      '--disable-quic',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-      '--remote-debugging-port=0',
-      `--user-data-dir=${device}`,
-    ],
+    ['--headless', ...FLAGS, '--remote-debugging-port=0', `--user-data-dir=${device}`],
     { stdio: 'ignore', detached: true },
   );
   const browser = await chromium.connectOverCDP(`http://127.0.0.1:${await portOf(device)}`);

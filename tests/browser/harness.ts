@@ -33,7 +33,8 @@ const PLAYWRIGHT_WITHOUT = [
   'PreconnectToSearch',
 ];
 
-const FLAGS = [
+/** How every Chromium of the tests is started, this one or one that is killed. */
+export const FLAGS = [
   `--disable-features=${[...PLAYWRIGHT_WITHOUT, ...UNSEEN].join()}`,
   '--no-sandbox',
   '--disable-gpu',
