@@ -66,7 +66,8 @@ function beside(one: ClaimOfRow, other: ClaimOfRow, tick: number): Comparison | 
   };
 }
 
-function mmAt(claim: Claim, tick: number): number {
+/** What a claim says of a graduation, in mm from its zero. */
+export function mmAt(claim: Claim, tick: number): number {
   return (
     claim.anchorValue * mmPerUnit[claim.unit] +
     claim.direction * claim.mmPerTick * (tick - claim.anchorTick)

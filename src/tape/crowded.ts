@@ -39,8 +39,8 @@ export function crowdedBeside(work: Field, row: FollowedRow, claim: Claim): Crow
   const { frame, pitch, range, pattern } = row;
   const outwards = claim.across > pattern.zoneMiddle ? -1 : 1;
   const end = outwards > 0 ? pattern.zoneTo : pattern.zoneFrom;
-  const [near, far] = [CLEAR_MM, FARTHEST_MM].map((mm) => end + (outwards * mm) / claim.mmPerTick);
-  if (near === undefined || far === undefined) return [];
+  const beyond = (mm: number) => end + (outwards * mm) / claim.mmPerTick;
+  const [near, far] = [beyond(CLEAR_MM), beyond(FARTHEST_MM)];
   const [low, high] = [Math.min(near, far), Math.max(near, far)];
   const sheet = makeSheet(work, frame, pitch, range[0], range[1], PER_TICK, low, high);
   const slab = Math.max(1, Math.round((SLAB_MM / claim.mmPerTick) * PER_TICK));

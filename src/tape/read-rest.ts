@@ -1,5 +1,6 @@
 import type { PlacedNumber } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
+import { mmAt } from './comparisons.ts';
 import { doubtsOf } from './doubts.ts';
 import type { FollowedRow } from './followed-row.ts';
 import { extent, type Point, toFrame, toImage } from './frame.ts';
@@ -43,12 +44,11 @@ const FORETOLD = 0.35;
 function withForetelling(known: ClaimOfRow, rest: ClaimOfRow): ClaimOfRow {
   const { claim, row } = known;
   if (claim.unit !== rest.claim.unit || doubtsOf(claim).size > 0) return rest;
-  const perTick = claim.mmPerTick / mmPerUnit[claim.unit];
+  const mm = mmPerUnit[claim.unit];
   const foretold = rest.claim.agreeing.every((number) => {
     const [u] = toFrame(row.frame, ...placeOn(rest, number));
     const tick = graduationAt(row.pitch.model, u - row.pitch.centre);
-    const value = claim.anchorValue + claim.direction * perTick * (tick - claim.anchorTick);
-    return Math.abs(value - number.value) < FORETOLD * claim.step;
+    return Math.abs(mmAt(claim, tick) - number.value * mm) < FORETOLD * claim.step * mm;
   });
   return foretold ? { ...rest, claim: { ...rest.claim, foretold } } : rest;
 }

@@ -63,7 +63,8 @@ export function readFreely(
 /** A row with what its numbers claim, and what only the picture can add to that. */
 export function claimed(work: Field, row: FollowedRow, claim: Claim): ClaimOfRow {
   const [number] = claim.agreeing;
-  const lines = number && runAround(linesSeen(work, row), number.tick);
+  // Only inches are asked where their tape begins.
+  const lines = number && claim.unit === 'inch' && runAround(linesSeen(work, row), number.tick);
   return { row: lines ? { ...row, lines } : row, claim: byHalves(work, row, claim) };
 }
 

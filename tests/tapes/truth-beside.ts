@@ -4,14 +4,13 @@ import type { Random } from './random.ts';
 import { mmOf } from './scale-spec.ts';
 import type { BesidePlace } from './scene-types.ts';
 import type { TapeBody } from './tape-body.ts';
+import { EDGE_PX, HIDDEN_MM, within } from './truth.ts';
 
 /** Tried on each tape; most of a long one lies outside the picture. */
 const TRIES = 60;
 const MOST = 8;
 /** Cloth to both sides of a tape is measured too, up to here. */
 const BESIDE_MM = 5;
-const EDGE_PX = 4;
-const HIDDEN_MM = 1.2;
 
 /** Places anywhere across the tapes and on the ground close by, with all that their scales say there. */
 export function placesBeside(
@@ -23,14 +22,14 @@ export function placesBeside(
   return bodies.flatMap((body) => {
     const places: BesidePlace[] = [];
     for (let i = 0; i < TRIES && places.length < MOST; i++) {
-      const place = someWhere(body, bodies, camera, hiders, random);
+      const place = somewhere(body, bodies, camera, hiders, random);
       if (place) places.push(place);
     }
     return places;
   });
 }
 
-function someWhere(
+function somewhere(
   body: TapeBody,
   bodies: readonly TapeBody[],
   camera: Camera,
@@ -41,9 +40,7 @@ function someWhere(
   const s = random.between(spec.from, spec.to);
   const across = random.between(-BESIDE_MM, spec.width + BESIDE_MM);
   const { x, y } = body.see(s, across);
-  const { width, height } = camera.spec;
-  if (!(x > EDGE_PX && y > EDGE_PX && x < width - EDGE_PX && y < height - EDGE_PX))
-    return undefined;
+  if (!within(camera, { x, y }, EDGE_PX)) return undefined;
   const at = camera.meet(x, y);
   const onAnother = bodies.some((one) => one !== body && isBy(one, at));
   if (onAnother || hiders.some(({ away }) => away(at[0], at[1]) < HIDDEN_MM)) return undefined;

@@ -14,9 +14,10 @@ export interface Truth {
   readonly points: TruePoint[];
 }
 
-const EDGE_PX = 4;
+/** Places asked about stand this far inside the picture. */
+export const EDGE_PX = 4;
 /** A place this near to something lying over the tape is not asked about. */
-const HIDDEN_MM = 1.2;
+export const HIDDEN_MM = 1.2;
 const ON_SCALE = 14;
 /** Most of a stretch may be hidden. */
 const MOST_TRIES = 40;
@@ -75,7 +76,7 @@ function trueScale(body: TapeBody, scale: ScaleSpec, camera: Camera): TrueScale 
   return { id, unit, subdivisions, numberEvery, pointAt, visibleFromMm: from, visibleToMm: to };
 }
 
-function within({ spec }: Camera, { x, y }: Place, margin: number): boolean {
+export function within({ spec }: Camera, { x, y }: Place, margin: number): boolean {
   return x > margin && y > margin && x < spec.width - margin && y < spec.height - margin;
 }
 
