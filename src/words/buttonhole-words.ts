@@ -1,7 +1,6 @@
 interface Rule {
   says: string;
   source: string;
-  grade: 'manual' | 'page';
 }
 
 /** A buttonhole for a button. */
@@ -31,8 +30,7 @@ export const buttonholeWords = {
       : `On the centre line: ${past} above the button’s place, ${rest} below. Try it on a scrap before you cut.`,
   overlap: 'Cloth past the centre line, at least',
   others: 'By the other rules',
-  published: ({ says, source, grade }: Rule) =>
-    `${says} (${source}${grade === 'page' ? ', a trade or teaching page' : ''}).`,
+  published: ({ says, source }: Rule) => `${says} (${source}).`,
   conflict: 'The published rules differ: the choice is yours.',
   run: 'From the edge side of the hole',
 };

@@ -7,7 +7,6 @@ interface Named {
 interface Rule {
   says: string;
   source: string;
-  grade: 'manual' | 'page';
 }
 
 /** What each field of the closures is called. */
@@ -93,8 +92,7 @@ export const closuresWords = {
   projects: (length: string) => `stands ${length} past the edge`,
   setBackSources: (one: Rule, other: Rule) =>
     `Both are published: ${one.says} (${one.source}); ${other.says} (${other.source}).`,
-  source:
-    'Divide by the spaces, not by the closures (Butterick, The New Dressmaker, 1921, ch. 24).',
+  source: 'Divide by the spaces, not by the closures (The New Dressmaker, handbook, 1921).',
   evenFormula: (opening: string, top: string, bottom: string, spaces: number, pitch: string) =>
     `(${opening} − ${top} − ${bottom}) ÷ ${spaces} ${spaces === 1 ? 'space' : 'spaces'} = ${pitch}.`,
   sharesFormula: (opening: string, spaces: number, pitch: string) =>
