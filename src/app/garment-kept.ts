@@ -49,7 +49,7 @@ function madeIn(draft: Draft, key: string): Made {
 function typedIn(draft: Draft, calculation: Calculation): Draft {
   const fields = new Set(calculation.fields(draft).map(({ key }) => key));
   const pairs = Object.entries(draft).filter(
-    ([key]) => fields.has(key) || !/^(kept|at|run|(made|was)(-\d+)?)$/.test(key),
+    ([key]) => fields.has(key) || !/^(kept|at(-\d+)?|run|counting|(made|was)(-\d+)?)$/.test(key),
   );
   return Object.fromEntries(pairs);
 }

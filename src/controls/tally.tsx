@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 
 import { centreWords } from '../words/centre-words.ts';
 import { adopt } from './adopt.ts';
+import type { Answer, Draft } from './calculation.ts';
 import { FaultList } from './fault-list.tsx';
 import css from './follow.css?inline';
 import type { FollowProps } from './follow.tsx';
@@ -16,12 +17,15 @@ const MOST = 2000;
 
 /**
  * Counting with the thumb: the whole lower half is the key. The count is in the
- * draft, so it survives a reload; what is started again can be had back.
+ * draft, so it survives a reload; what is started again can be had back. Doubts are
+ * for a count that is finished, or already past what was counted from the other end.
  */
 export function Tally({ calculation, draft, bench, services, onDraft, onLeave }: FollowProps) {
   const fromOther = draft.end === 'other';
-  const key = fromOther ? 'other' : 'count';
+  const [key, otherKey] = fromOther ? ['other', 'count'] : ['count', 'other'];
   const count = countIn(draft[key]);
+  const facing = countIn(draft[otherKey]);
+  const underWay = draft.counting === key && !(facing > 0 && count > facing);
   const droppedKey = `${key}-dropped`;
   const dropped = countIn(draft[droppedKey]);
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
@@ -30,7 +34,13 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
   useEffect(() => next.current?.focus({ preventScroll: true }), []);
 
   const set = (to: number, drop = 0) =>
-    onDraft({ ...draft, [key]: String(to), [droppedKey]: drop === 0 ? '' : String(drop) });
+    onDraft({
+      ...draft,
+      [key]: String(to),
+      [droppedKey]: drop === 0 ? '' : String(drop),
+      counting: key,
+    });
+  const finish = (to: Draft = {}) => onDraft({ ...draft, counting: '', ...to });
   const step = (by: number) => {
     const to = Math.min(MOST, Math.max(0, count + by));
     set(to);
@@ -48,14 +58,11 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
           </p>
         </div>
         {count >= MOST && <p class="warning">{words.most}</p>}
+        {underWay && facing > 0 && <p class="say">{words.facing(facing)}</p>}
         {count < 2 ? (
           <p class="say">{words.few}</p>
         ) : work.ok ? (
-          [work.answer.sentence, ...work.answer.warnings].map((said, i) => (
-            <p class={i === 0 ? 'say' : 'say warning'} key={said}>
-              <Rich text={said} />
-            </p>
-          ))
+          <Found answer={work.answer} underWay={underWay} />
         ) : (
           <div class="answer" aria-live="polite">
             <FaultList faults={work.faults} fields={calculation.fields(draft)} bench={bench} />
@@ -69,9 +76,14 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
         <button type="button" onClick={() => services.speak(`${count} ${centreWords.holes}`)}>
           {words.speak}
         </button>
-        <button type="button" onClick={() => onDraft({ ...draft, end: fromOther ? '' : 'other' })}>
+        <button type="button" onClick={() => finish({ end: fromOther ? '' : 'other' })}>
           {words.otherEnd}
         </button>
+        {underWay && (
+          <button type="button" onClick={() => finish()}>
+            {words.last}
+          </button>
+        )}
         {dropped === 0 ? (
           <button type="button" onClick={() => set(0, count)}>
             {words.again}
@@ -91,6 +103,16 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
       </button>
     </div>
   );
+}
+
+/** What the count comes to; what is doubtful of it only once it is finished. */
+function Found({ answer, underWay }: { answer: Answer; underWay: boolean }) {
+  const said = underWay ? [answer.sentence] : [answer.sentence, ...answer.warnings];
+  return said.map((one, i) => (
+    <p class={i === 0 ? 'say' : 'say warning'} key={one}>
+      <Rich text={one} />
+    </p>
+  ));
 }
 
 /** A count kept in an address: nonsense is none. */

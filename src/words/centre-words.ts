@@ -41,6 +41,8 @@ export const centreWords = {
     again: 'Start again',
     backTo: (count: number) => `Back to ${count}`,
     otherEnd: 'Other end',
+    last: 'That was the last',
+    facing: (count: number) => `Counted from the other end before: ${count}.`,
     speak: 'Speak',
     leave: 'Close',
     most: 'That is the most that is counted: 2,000.',

@@ -105,3 +105,45 @@ test('what is spoken is the count, also where it ends', () => {
   press(/One less/);
   expect(speak).toHaveBeenLastCalledWith('0');
 });
+
+const alarm = () => screen.queryByText(/from one end and/);
+
+test('counting again raises no alarm before the count is finished', () => {
+  count({ count: '27', other: '27' });
+  press(/Start again/);
+  press(/One more hole/);
+  press(/One more hole/);
+  expect(alarm()).toBeNull();
+  expect(screen.getByText('Counted from the other end before: 27.')).toBeTruthy();
+  // After a reload it is still being counted.
+  const left = draft;
+  cleanup();
+  count(left);
+  expect(alarm()).toBeNull();
+  press(/That was the last/);
+  expect(alarm()?.textContent).toMatch(/Counted 2 from one end and 27 from the other/);
+});
+
+test('a count past the other one disagrees at once; one that meets it never', () => {
+  count({ count: '3', other: '2', end: 'other' });
+  press(/One more hole/);
+  expect(alarm()).toBeNull();
+  press(/One more hole/);
+  expect(alarm()?.textContent).toMatch(/Counted 3 from one end and 4 from the other/);
+});
+
+test('a measured length is not held against a count that has just begun', () => {
+  count({ count: '0', pitch: '8 mm', measured: '208 mm' });
+  for (let i = 0; i < 3; i++) press(/One more hole/);
+  expect(screen.queryByText(/is expected and/)).toBeNull();
+  press(/That was the last/);
+  expect(screen.getByText(/is expected and/)).toBeTruthy();
+});
+
+test('going to the other end finishes this one', () => {
+  count({ count: '5', other: '5' });
+  press(/One less/);
+  expect(alarm()).toBeNull();
+  press(/Other end/);
+  expect(alarm()).toBeTruthy();
+});
