@@ -1,4 +1,4 @@
-import { toGraduation } from '../lengths/graduation.ts';
+import { downToGraduation, upToGraduation } from '../lengths/graduation.ts';
 import { type ExactLength, type Length, length, ZERO } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { type Shown, showExact, shownText } from '../lengths/show-length.ts';
@@ -26,9 +26,7 @@ export function nudge(text: string, bench: Bench, by: number): string {
 
 /** The next graduation up or down from a length. */
 function next(now: Length, step: Length, direction: number): number {
-  const on = toGraduation(now, step);
-  if (on === now) return now + direction * step;
-  return (direction > 0 ? Math.ceil(now / step) : Math.floor(now / step)) * step;
+  return direction > 0 ? downToGraduation(now, step) + step : upToGraduation(now, step) - step;
 }
 
 function lengthOf(text: string, unit: BenchUnit): Length | undefined {

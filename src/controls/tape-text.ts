@@ -1,24 +1,31 @@
-import {
-  type ExactLength,
-  exactLength,
-  settled,
-  UNITS_PER_INCH,
-  UNITS_PER_MM,
-} from '../lengths/length.ts';
-import { showExact, shownText, showOnTape } from '../lengths/show-length.ts';
+import { downToGraduation, type toGraduation, upToGraduation } from '../lengths/graduation.ts';
+import { type ExactLength, inches, mm } from '../lengths/length.ts';
+import { type Shown, showExact, shownText, showOnTape } from '../lengths/show-length.ts';
 import type { Mark } from '../sewing/run.ts';
 import { markWords } from '../words/mark-words.ts';
 import { type Bench, tapeStep } from './bench.ts';
 
-/** Inches are shown as fractions down to this. */
-const INCH_PART = UNITS_PER_INCH / 64;
+/** Bounds are said no finer than this: a sixty-fourth of an inch, a hundredth of a millimetre. */
+const INCH_PART = inches(1 / 64);
+const METRIC_PART = mm(0.01);
 
-/** What dividing may leave over in a whole number of steps. */
-const NOISE = 1e-6;
+/** A length rounded to the tape in hand: to the nearest graduation, unless told which. */
+export function numberOnTape(x: ExactLength, bench: Bench, round?: typeof toGraduation): Shown {
+  return showOnTape(x, tapeStep(bench), bench.unit, round);
+}
 
-/** A length rounded to the tape in hand, as text: "15.4 cm". */
-export function onTape(x: ExactLength, bench: Bench): string {
-  return shownText(showOnTape(x, tapeStep(bench), bench.unit), bench.decimalMark);
+/** The same as text: "15.4 cm". */
+export function onTape(x: ExactLength, bench: Bench, round?: typeof toGraduation): string {
+  return shownText(numberOnTape(x, bench, round), bench.decimalMark);
+}
+
+/**
+ * What may be no more, on the last graduation that isn't; what is under one graduation,
+ * as exactly as it is said: "at most nothing" helps nobody.
+ */
+export function numberAtMost(x: ExactLength, bench: Bench): Shown | string {
+  const shown = numberOnTape(x, bench, downToGraduation);
+  return shown.whole === '0' && !shown.decimals ? bound(x, 'most', bench) : shown;
 }
 
 /** What a mark is besides a place along the run: its kind, or how far across the strip it is. */
@@ -41,10 +48,8 @@ export function exactly(x: ExactLength, bench: Bench): string {
  * past itself: typed as it is said, it is accepted.
  */
 export function bound(x: ExactLength, which: 'most' | 'least', bench: Bench): string {
-  const inInches = bench.unit === 'in';
-  if (inInches && settled(x) % INCH_PART === 0) return exactly(x, bench);
-  const step = inInches ? UNITS_PER_INCH / 1000 : UNITS_PER_MM / 100;
-  const steps = settled(x) / step;
-  const within = which === 'most' ? Math.floor(steps + NOISE) : Math.ceil(steps - NOISE);
-  return exactly(exactLength(within * step), bench);
+  const round = which === 'most' ? downToGraduation : upToGraduation;
+  const said = round(x, bench.unit === 'in' ? INCH_PART : METRIC_PART);
+  // Under the finest that is said, it is said as it is.
+  return exactly(said === 0 ? x : said, bench);
 }

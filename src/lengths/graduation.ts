@@ -30,3 +30,19 @@ export function toGraduation(exact: ExactLength, step: Length): Length {
   const up = part > 0.5 || (part === 0.5 && below % 2 !== 0);
   return length((below + (up ? 1 : 0)) * step);
 }
+
+/**
+ * The last graduation that is no more than an exact length: for what is "at most".
+ * What is on a graduation but for the noise of dividing is on it.
+ */
+export function downToGraduation(exact: ExactLength, step: Length): Length {
+  return length(Math.floor(settled(exact) / step) * step);
+}
+
+/**
+ * The first graduation that is no less than an exact length: for what is "at least",
+ * to cut or to buy. What is on a graduation but for the noise of dividing is on it.
+ */
+export function upToGraduation(exact: ExactLength, step: Length): Length {
+  return length(Math.ceil(settled(exact) / step) * step);
+}

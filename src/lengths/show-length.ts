@@ -28,14 +28,20 @@ const PLACES: Readonly<Record<BenchUnit, number>> = { mm: 1, cm: 2, in: 2 };
 const ALL_PLACES = 6;
 
 /**
- * The graduation nearest to a length, written in the maker's unit: as an inch
- * fraction when tape and unit are in inches, otherwise in decimals. Midway goes
- * to the even graduation.
+ * A graduation of the tape, written in the maker's unit: as an inch fraction when
+ * tape and unit are in inches, otherwise in decimals.
  *
  * @param step the tape's graduation
+ * @param round which graduation: the nearest, unless `downToGraduation` ("at most") or
+ *   `upToGraduation` ("at least", to buy) is given
  */
-export function showOnTape(x: ExactLength, step: Length, unit: BenchUnit): Shown {
-  const mark = toGraduation(x, step);
+export function showOnTape(
+  x: ExactLength,
+  step: Length,
+  unit: BenchUnit,
+  round = toGraduation,
+): Shown {
+  const mark = round(x, step);
   const inches = step % INCH_PRIME === 0;
   if (inches && unit === 'in') return { ...inFraction(mark), rounded: settled(x) !== mark };
   const places = inches || unit === 'in' ? PLACES[unit] : ALL_PLACES;

@@ -53,6 +53,15 @@ test('clips on a curve', async () => {
   expect(await answer()).toMatch(/^1\.6 cm apart at most/);
 });
 
+// 0.2 × 8 ÷ 1.1 cm = 1.4545 cm: the nearest millimetre, 1.5 cm, is more than "at most".
+test('clips at most so far apart are never further apart for being rounded', async () => {
+  open(seam, { what: 'curve', radius: '8', allowance: '1.1', opening: '0.2' });
+  expect(await answer()).toMatch(/^1\.4 cm apart at most/);
+  cleanup();
+  open(seam, { what: 'curve', radius: '8', allowance: '2', opening: '0.02' });
+  expect(await answer()).toMatch(/^0\.08 cm apart at most/);
+});
+
 test('a French seam is said as it is done: from the raw edge, and beside the first row', async () => {
   open(seam, { finish: 'french', given: '5/8' }, inchBench);
   const said = await answer();

@@ -1,7 +1,6 @@
 import { type Bench, tapeStep } from '../../controls/bench.ts';
 import type { Answer, Draft, Line, Offer, Working } from '../../controls/calculation.ts';
-import { exactly, onTape } from '../../controls/tape-text.ts';
-import { showOnTape } from '../../lengths/show-length.ts';
+import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
@@ -45,9 +44,9 @@ function headline(plan: ClosurePlan, bench: Bench): Answer['headline'] {
   const [first] = plan.stretches;
   if (!first) {
     const place = plan.run.marks[0]?.at ?? plan.ends.top;
-    return { number: showOnTape(place, tapeStep(bench), bench.unit), after: words.fromTop };
+    return { number: numberOnTape(place, bench), after: words.fromTop };
   }
-  const shown = showOnTape(first.pitch, tapeStep(bench), bench.unit);
+  const shown = numberOnTape(first.pitch, bench);
   const even = plan.stretches.length === 1;
   return { before: shown.rounded ? words.about : '', number: shown, after: words.apart(even) };
 }

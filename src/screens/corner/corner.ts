@@ -1,13 +1,12 @@
-import { type Bench, tapeStep } from '../../controls/bench.ts';
+import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Calculation, Draft } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { numberOf, roundIn } from '../../controls/draft-numbers.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
-import { exactly, onTape } from '../../controls/tape-text.ts';
+import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
 import { mitreFlat, mitreFolded } from '../../drawing/hem-corner.ts';
 import { type ExactLength, toMm } from '../../lengths/length.ts';
-import { showOnTape } from '../../lengths/show-length.ts';
 import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
 import { MITRE_TRIM } from '../../sewing/sources/hems.ts';
 import { cornerWords as words } from '../../words/corner-words.ts';
@@ -67,7 +66,7 @@ function answer(input: MitreInput, plan: Mitre, draft: Draft, bench: Bench): Ans
   const edge = (name: string) => (twice ? words.pressed(name) : name);
   return {
     headline: {
-      number: showOnTape(alongBottom, tapeStep(bench), bench.unit),
+      number: numberOnTape(alongBottom, bench),
       after: words.after,
     },
     sentence: [words.sentence(onTape(upSide, bench)), ...(twice ? [words.twice] : [])].join(' '),

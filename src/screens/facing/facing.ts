@@ -1,13 +1,12 @@
-import { type Bench, tapeStep } from '../../controls/bench.ts';
+import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Calculation, Draft, Line } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { roundIn } from '../../controls/draft-numbers.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
-import { exactly, onTape } from '../../controls/tape-text.ts';
+import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
 import { type ExactLength, toMm } from '../../lengths/length.ts';
-import { showOnTape } from '../../lengths/show-length.ts';
 import { type Facing, type FacingInput, facedHem } from '../../sewing/hem-facing.ts';
 import { FACING_SEAM } from '../../sewing/sources/hems.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
@@ -91,7 +90,7 @@ function answer(input: FacingInput, plan: Facing, draft: Draft, bench: Bench): A
   if (plan.cutLength) lines.push({ label: turned.cut, value: show(plan.cutLength) });
   return {
     headline: {
-      number: showOnTape(plan.allowance, tapeStep(bench), bench.unit),
+      number: numberOnTape(plan.allowance, bench),
       after: words.after,
     },
     sentence: words.sentence(seam, turn, onTape(plan.stitchUp, bench)),

@@ -1,9 +1,10 @@
 import { type Bench, tapeStep } from '../../controls/bench.ts';
 import type { Answer, Draft, Line, Offer } from '../../controls/calculation.ts';
-import { exactly, onTape } from '../../controls/tape-text.ts';
+import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
-import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
+import { downToGraduation } from '../../lengths/graduation.ts';
+import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
+import { showExact, shownText } from '../../lengths/show-length.ts';
 import { type Hem, hemClass } from '../../sewing/hem.ts';
 import type { CurvedHem } from '../../sewing/hem-curve.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
@@ -29,7 +30,7 @@ export function hemAnswer(input: HemInput, parts: Parts, draft: Draft, bench: Be
   const first = hem.firstPress === undefined ? undefined : onTape(hem.firstPress, bench);
   return {
     headline: {
-      number: showOnTape(hem.allowance, tapeStep(bench), bench.unit),
+      number: numberOnTape(hem.allowance, bench),
       after: words.after,
     },
     sentence: words.sentence(first, onTape(hem.hemLine, bench), onTape(hem.stitchUp, bench)),
@@ -113,8 +114,7 @@ function shallower(
   bench: Bench,
 ): Offer[] {
   if (!curve || curve.fits) return [];
-  const step = tapeStep(bench);
-  const depth = exactLength(Math.floor((curve.deepest ?? 0) / step) * step);
+  const depth = downToGraduation(curve.deepest ?? ZERO, tapeStep(bench));
   if (depth <= edgeStitch) return [];
   const text = onTape(depth, bench);
   // What was measured higher up stays where it was measured.

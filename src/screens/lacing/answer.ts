@@ -1,9 +1,9 @@
-import { type Bench, tapeStep } from '../../controls/bench.ts';
+import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Draft, Line } from '../../controls/calculation.ts';
-import { exactly, onTape } from '../../controls/tape-text.ts';
+import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
 import { lacingFigure } from '../../drawing/lacing-figure.ts';
-import { type ExactLength, exactLength, settled, toMm, ZERO } from '../../lengths/length.ts';
-import { showOnTape } from '../../lengths/show-length.ts';
+import { upToGraduation } from '../../lengths/graduation.ts';
+import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
 import type { Laced } from '../../sewing/lacing.ts';
 import type { LacingDoubt } from '../../sewing/lacing-doubts.ts';
 import { middleStart } from '../../sewing/lacing-halves.ts';
@@ -24,7 +24,7 @@ export function lacingAnswer(read: LacingRead, laced: Laced, draft: Draft, bench
   const repeat = laced.strands[0]?.repeat;
   return {
     headline: {
-      number: showOnTape(roundedUp(laced.total, bench), tapeStep(bench), bench.unit),
+      number: numberOnTape(laced.total, bench, upToGraduation),
       after: words.after,
     },
     sentence: sentence(input, laced, bench),
@@ -42,15 +42,10 @@ export function lacingAnswer(read: LacingRead, laced: Laced, draft: Draft, bench
   };
 }
 
-/** What is cut is never shown shorter than it has to be. */
-function roundedUp(x: ExactLength, bench: Bench): ExactLength {
-  const step = tapeStep(bench);
-  return exactLength(Math.ceil(settled(x) / step) * step);
-}
-
 function sentence({ kind, tail }: LacingInput, laced: Laced, bench: Bench): string {
   const { pieces, each, middle } = laced;
-  const up = (x: ExactLength) => onTape(roundedUp(x, bench), bench);
+  // What is cut is never shown shorter than it has to be.
+  const up = (x: ExactLength) => onTape(x, bench, upToGraduation);
   return [
     pieces === 1 ? words.onePiece : words.pieces(pieces, up(each)),
     tail === ZERO ? words.noTails : words.tails(exactly(tail, bench)),

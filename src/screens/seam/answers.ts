@@ -1,9 +1,9 @@
-import { type Bench, tapeStep } from '../../controls/bench.ts';
+import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Line } from '../../controls/calculation.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { exactly, numberAtMost, numberOnTape } from '../../controls/tape-text.ts';
 import { seamSection } from '../../drawing/seam-figure.ts';
 import { type ExactLength, exactLength, type Length, toMm, ZERO } from '../../lengths/length.ts';
-import { showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
+import { showExact, shownText } from '../../lengths/show-length.ts';
 import type { AllowanceChange, ChangeInput, LetOut } from '../../sewing/seam-change.ts';
 import type { ClipInput, Clips } from '../../sewing/seam-clips.ts';
 import type { FinishPlan } from '../../sewing/seam-finish.ts';
@@ -49,7 +49,7 @@ export function finishAnswer(plan: FinishPlan, input: FinishInput, bench: Bench)
   return {
     ...NOTHING,
     headline: {
-      number: showOnTape(plan.consumed, tapeStep(bench), bench.unit),
+      number: numberOnTape(plan.consumed, bench),
       after: words.taken,
     },
     sentence:
@@ -162,7 +162,7 @@ export function clipAnswer(
   ];
   return {
     ...NOTHING,
-    headline: { number: showOnTape(spacing, tapeStep(bench), bench.unit), after: words.fromHere },
+    headline: { number: numberAtMost(spacing, bench), after: words.fromHere },
     sentence: words.clipSentence(show(CLIPS.value.short)),
     lines: [{ label: words.deep, value: show(deep) }, ...(marked ?? [])],
     runs: run ? [{ name: words.title, item: words.clip, run }] : [],
