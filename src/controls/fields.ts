@@ -32,3 +32,8 @@ export function chosen<Value extends string>(
   const value = draft[key] ?? '';
   return (Object.hasOwn(choices, value) ? value : Object.keys(choices)[0]) as Value;
 }
+
+/** Whether anything was given that may be left out. */
+export function isGiven(draft: Draft, key: string): boolean {
+  return (draft[key] ?? '').trim() !== '';
+}

@@ -1,37 +1,33 @@
 import { halfStitches, middleStart, waysOver } from './lacing-halves.ts';
 import type { LacingInput } from './lacing-input.ts';
-import { type LacingKind, PUBLISHED, type Strand } from './lacing-kinds.ts';
+import type { Strand } from './lacing-kinds.ts';
 import type { Repeat } from './lacing-repeat.ts';
+import type { ToCut } from './lacing-to-cut.ts';
 
 /**
- * - `off-published`: more than 40 % off what is published.
+ * - `off-published`: geometry is 10 % or more off what is published, less or more.
  * - `cut-short`: the stitches are no multiple of the repeat of one's own.
  * - `beyond`: steps of one's own that go so many pitches past an end of the row.
  */
 export type LacingDoubt =
-  | { kind: 'off-published'; off: number }
+  | { kind: 'off-published'; off: number; less: boolean }
   | { kind: 'cut-short'; advance: number; stitches: number }
   | { kind: 'beyond'; end: 'first' | 'last'; by: number };
 
-/** Farther off what is published than this, it is said. */
-const FAR_OFF = 0.4;
-
-/** Nothing within the published range, otherwise how far from its nearer end, in parts of that. */
-export function offPublished(kind: LacingKind, factor: number): number | undefined {
-  const published = PUBLISHED[kind];
-  if (!published) return undefined;
-  const [least, most] = published.value;
-  if (factor < least) return (least - factor) / least;
-  return factor > most ? (factor - most) / most : 0;
-}
+/** From so far off what is published, it is said. */
+const FAR_OFF = 0.1;
+/** What dividing may leave over. */
+const NOISE = 1e-9;
 
 export function doubtsOf(
   input: LacingInput,
   [strand]: readonly Strand[],
-  off: number | undefined,
+  { off, by }: Pick<ToCut, 'off' | 'by'>,
 ): LacingDoubt[] {
   const doubts: LacingDoubt[] = [];
-  if (off !== undefined && off > FAR_OFF) doubts.push({ kind: 'off-published', off });
+  if (off !== undefined && off >= FAR_OFF - NOISE) {
+    doubts.push({ kind: 'off-published', off, less: by === 'published' });
+  }
   return input.kind === 'own' && strand ? [...doubts, ...ownDoubts(input, strand.repeat)] : doubts;
 }
 

@@ -2,21 +2,20 @@ import { type ExactLength, exactLength, type Length } from '../lengths/length.ts
 import type { HolePlace } from './hole-place.ts';
 import { holeRun } from './hole-run.ts';
 import { lacingProblems } from './lacing-checks.ts';
-import { doubtsOf, type LacingDoubt, offPublished } from './lacing-doubts.ts';
+import { doubtsOf, type LacingDoubt } from './lacing-doubts.ts';
 import { middleStart, otherFace } from './lacing-halves.ts';
 import type { LacingInput } from './lacing-input.ts';
 import { type Strand, strandsOf } from './lacing-kinds.ts';
 import { added, partsOfPitch, partsOfRow } from './lacing-parts.ts';
 import { type Face, type PathParts, pathOf } from './lacing-repeat.ts';
+import { type ToCut, toCut } from './lacing-to-cut.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
-export interface Laced {
+export interface Laced extends ToCut {
   strands: readonly Strand[];
-  /** Lace from hole to hole. */
+  /** Lace from hole to hole, by geometry. */
   perPitch: ExactLength;
-  /** Lace for each length of edge, ends apart. */
-  factor: number;
   /** First to last hole. */
   edge: Length;
   /** All of the way but the tails: straight parts, passes and turns. */
@@ -25,16 +24,12 @@ export interface Laced {
   extra: ExactLength;
   /** Both tails. */
   tails: Length;
-  /** All that is cut. */
-  total: ExactLength;
   middle: FromMiddle | undefined;
   pieces: number;
   /** Each piece, all alike, without what a splice laps. */
   each: ExactLength;
   /** The faces the two ends of the lace hang out of, where it is one strand from one end. */
   ends?: readonly [Face, Face] | undefined;
-  /** How far ours is off what is published, in parts of it; undefined where nothing is. */
-  off: number | undefined;
   doubts: readonly LacingDoubt[];
   run: Run;
 }
@@ -56,7 +51,9 @@ const LEAST_REPEATS = 4;
 
 /**
  * How much lace a row of holes takes (derived here): all straight parts, the thickness
- * for each pass from face to face, the way round a flat lace for each turn, and the tails.
+ * for each pass from face to face, the way round a flat lace for each turn, and the tails;
+ * or what is published, where that is more (`toCut`). Pieces and halves are shares of
+ * what is cut.
  *
  * The lace passes through the first hole before its first stitch, and through the last
  * after its last one: n holes are n passes and n − 1 stitches.
@@ -68,8 +65,10 @@ export function lace(input: LacingInput): Outcome<Laced> {
   });
 }
 
-function piecesProblems({ longest }: LacingInput, { pieces, perPitch, strands }: Laced): Problem[] {
-  const least = exactLength(LEAST_REPEATS * perPitch * (strands[0]?.repeat.advance ?? 1));
+function piecesProblems({ longest }: LacingInput, found: Laced): Problem[] {
+  const { pieces, perPitch, strands, total, geometry } = found;
+  const repeat = perPitch * (strands[0]?.repeat.advance ?? 1);
+  const least = exactLength((LEAST_REPEATS * repeat * total) / geometry);
   return pieces > 1 && longest < least
     ? [{ kind: 'too-short', field: 'longest', least, given: longest }]
     : [];
@@ -84,31 +83,31 @@ function laced(input: LacingInput): Laced {
     exactLength(straight + passes * thickness + turns * extra);
   const { begun, ways } = partsOfRow(input, strands);
   const parts = added([begun, ...ways]);
+  const way = lengthOf(parts);
   const tails = (2 * tail) as Length;
-  const total = exactLength(lengthOf(parts) + tails);
-  const perPitch = exactLength(
-    strands.reduce((all, strand) => all + lengthOf(partsOfPitch(strand, pitch)), 0),
+  const edge = ((holes - 1) * pitch) as Length;
+  const cut = toCut({ kind, way, through: thickness, edge, tails });
+  const pieces = piecesOf(input, cut.total);
+  const each = exactLength(cut.total / pieces);
+  const share = (cut.total - tails) / way;
+  const halves = ways.map((one) =>
+    exactLength(share * (lengthOf(begun) / 2 + lengthOf(one)) + tail),
   );
-  const factor = perPitch / pitch;
-  const off = offPublished(kind, factor);
-  const pieces = piecesOf(input, total);
-  const each = exactLength(total / pieces);
-  const halves = ways.map((way) => exactLength(lengthOf(begun) / 2 + lengthOf(way) + tail));
   return {
+    ...cut,
     strands,
-    perPitch,
-    factor,
-    edge: ((holes - 1) * pitch) as Length,
+    perPitch: exactLength(
+      strands.reduce((all, strand) => all + lengthOf(partsOfPitch(strand, pitch)), 0),
+    ),
+    edge,
     parts,
     extra,
     tails,
-    total,
     middle: middleOf(input, strands, halves, exactLength(((pieces - 1) / 2) * each)),
     pieces,
     each,
     ends: middleStart(input) ? undefined : endsOf(strands, holes - 1),
-    off,
-    doubts: doubtsOf(input, strands, off),
+    doubts: doubtsOf(input, strands, cut),
     run: holeRun(holes, pitch),
   };
 }

@@ -26,7 +26,7 @@ export interface StripHoles {
  * the outer edge of a strip W wide lies at R + W/2 − a: it has the count of the
  * middle line and a pitch of its own. At corners a hole stands where the lines of
  * the margins cross, and each side is filled. Derived here; the corner hole also
- * in the leathercraft pages of kingslan, "start from the centre".
+ * on a teaching page (kingsmerecrafts.info, page97).
  *
  * Problems: those of `stripProblems`, a length that nothing fits, more holes than
  * are counted, rows that touch at the pitch found, corners that are no places of the

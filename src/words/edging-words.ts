@@ -100,7 +100,7 @@ export const edgingWords = {
   derived: 'Counting and geometry, derived here.',
   usual:
     'Hole to hole for lace under 1/8 in: 3/16 or 1/4 in; wider lace: 5/16 to 3/8 in. From the edge as wide as the lace.',
-  usualSource: 'Texas 4-H L-382, Lacing Leather',
+  usualSource: 'Lacing Leather, extension sheet L-382',
   count: 'Find its middle',
   crossing: 'Crossing strips',
   lacing: 'Lace for it',

@@ -17,6 +17,8 @@ export const lacingWords = {
     own: 'Steps: along, across, face',
     holes: 'Holes',
     pitch: 'Hole to hole',
+    holes2: 'Row 2: holes',
+    pitch2: 'Row 2: hole to hole',
     margin: 'Edge to hole, centre',
     thickness: 'Thickness, all layers',
     outside: 'Outside the edge by',
@@ -39,8 +41,14 @@ export const lacingWords = {
   start: { end: 'At one end', middle: 'In the middle' },
   all: 'All',
   asMargin: 'as edge to hole',
+  oneRow: 'one row only',
+  asFirst: 'as the first row',
   ownHint: '0 1 front; 1 0 front; …',
   after: 'of lace to cut',
+  afterBoth: 'of lace to cut for both rows',
+  row: (row: number) => `Row ${row}`,
+  ofRow: (row: number, said: string) => `Row ${row}: ${said}`,
+  cut: (total: string) => `cut ${total}.`,
   onePiece: 'In one piece.',
   pieces: (pieces: number, each: string) =>
     `In ${pieces} pieces of ${each}, ${pieces === 2 ? 'spliced once' : `spliced ${pieces - 1} times`}: add to each what a splice laps.`,
@@ -60,10 +68,18 @@ export const lacingWords = {
   },
   needles: 'A needle at each end of the lace: both go through every hole.',
   thereAndBack: 'Lace to the last hole, and back through the same holes.',
-  perPitch: 'From hole to hole',
-  factor: 'For the edge, times',
-  published: 'Published, times',
-  range: (least: string, most: string) => (least === most ? least : `${least} to ${most}`),
+  perPitch: 'From hole to hole, by geometry',
+  geometry: 'By geometry',
+  published: 'Published',
+  /** A factor, or several, and what they come to, tails and all. */
+  timesIs: (times: string, total: string) => `${times} × the edge, ${total} in all`,
+  range: (least = '', most = '') => (least === most ? least : `${least} to ${most}`),
+  cutBy: 'Cut by',
+  by: {
+    published: 'what is published, as the greater',
+    within: 'geometry, which lies within what is published',
+    geometry: 'geometry, as the greater',
+  },
   edge: 'First to last hole',
   half: 'Each half, with its tail',
   halves: ([toFirst, toLast]: readonly string[]) =>
@@ -92,8 +108,12 @@ export const lacingWords = {
   },
   figure: (face: Face) => `From the ${FACES[face]}`,
   hole: 'Hole',
-  offPublished: (less: boolean, per: number) =>
-    `This is ${per} % ${less ? 'less' : 'more'} than is published for this lacing. Lace ten holes, undo them and measure before you cut.`,
+  offPublished: (geometry: string, per: number, published: string, less: boolean) =>
+    `Geometry gives ${geometry}: ${per} % ${less ? 'less' : 'more'} than the ${published} × that is published. The greater is what to cut, as lace cut too short is lost. ${
+      less
+        ? 'Geometry takes the lace as drawn tight and straight from place to place; in loops and turns it lies slack.'
+        : 'A published factor knows nothing of how far apart, how far in and through how much these holes go.'
+    } Lace ten holes, undo them and measure before you cut.`,
   cutShort: (advance: number, stitches: number) =>
     `The steps come ${advance} holes on and there are ${stitches} stitches: the last time they stop at the last hole.`,
   beyond: (by: string, end: string) =>
@@ -102,15 +122,11 @@ export const lacingWords = {
     `${steps.length === 1 ? 'Step' : 'Steps'} ${steps.join(', ')}: the lace passes through where the row has no hole. Punch one there at each repeat.`,
   caution:
     'Awl, punch and needle go away from the hand that holds, never towards or above it. Where you work with others, local rules and qualified practice come first.',
-  formula: (
-    straight: string,
-    passes: number,
-    thickness: string,
-    turned: string,
-    tails: string,
-    total: string,
-  ) => `${straight} straight + ${passes} passes × ${thickness}${turned}${tails} = ${total}.`,
-  turned: (turns: number, extra: string) => ` + ${turns} turns × ${extra} (twice the lace’s width)`,
-  tailed: (tail: string) => ` + 2 × ${tail}`,
+  sum: (parts: readonly string[], total: string, said: string) =>
+    `${parts.join(' + ')} = ${total}: ${said}.`,
+  parts: (turns: boolean, tails: boolean) =>
+    `straight from place to place, through the layers${turns ? ', turns of twice the lace’s width' : ''}${tails ? ', tails' : ''}`,
+  bySource: (says: string, tails: boolean) =>
+    `${says}; and through the first hole${tails ? ', and tails' : ''}`,
   derived: 'Geometry, derived here. Passes: one for each time the lace changes face.',
 };

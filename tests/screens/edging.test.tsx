@@ -2,6 +2,7 @@ import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { centre } from '../../src/screens/centre/centre.ts';
 import { edging } from '../../src/screens/edging/edging.ts';
+import { lacing } from '../../src/screens/lacing/lacing.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open, type } from './helpers.tsx';
 
@@ -126,6 +127,23 @@ test('the lace of a loop has a stitch more, round corners every stitch is the wi
   // 21 mm and 361 mm in spaces near 8 mm: 7 and 8.02 (derived here).
   expect(corner).toMatchObject({ holes: '49', pitch: '0.80222 cm' });
   expect(corner).not.toHaveProperty('strip');
+});
+
+test('a lace goes along for each row, with its own holes and pitch', () => {
+  expect(carriedTo('lacing', { rows: 'staggered' })).toMatchObject({
+    holes: '50',
+    holes2: '49',
+    pitch2: '0.8 cm',
+  });
+  // Round 10 cm, 2 cm wide, 5 mm in: rows at 10.5 and 9.5 cm, so 8.4 and 7.6 mm (derived here).
+  expect(carriedTo('lacing', { rows: 'level', radius: '10' })).toMatchObject({
+    pitch: '0.84 cm',
+    holes2: '50',
+    pitch2: '0.76 cm',
+  });
+  expect(carriedTo('lacing', {})).toMatchObject({ holes2: '', pitch2: '' });
+  const both = answerTo(lacing, carriedTo('lacing', { rows: 'level' }) ?? {});
+  expect(both.runs).toHaveLength(2);
 });
 
 test('counting takes all holes round corners, and doubts none of the strip’s own numbers', () => {

@@ -12,10 +12,11 @@ test('the lace to cut, rounded up, with its tails; beside it what is published',
   // 3 + 49 × 20.434 + 200 = 1204.3 mm (derived here): 120.5 cm on a tape in millimetres.
   expect(said).toMatch(/^120\.5 +cm *of lace to cut/);
   expect(said).toContain('In one piece. A tail of 10 cm at each end is in it.');
-  expect(said).toContain('From hole to hole2.043 cm');
-  expect(said).toContain('For the edge, times2.55');
-  // Texas 4-H L-382 and leathercircle.com.
-  expect(said).toContain('Published, times2.5 to 3.5');
+  expect(said).toContain('From hole to hole, by geometry2.043 cm');
+  expect(said).toContain('By geometry2.55 × the edge, 120.427 cm in all');
+  // Texas 4-H L-382 and leathercircle.com: 2½ and 3½ × 39.2 cm, 3 mm through the first hole, tails.
+  expect(said).toContain('Published2.5 to 3.5 × the edge, 118.3 cm to 157.5 cm in all');
+  expect(said).toContain('Cut bygeometry, which lies within what is published');
   expect(said).toContain('never towards or above it');
   expect(said).toContain('local rules');
   expect(screen.getByRole('button', { name: 'Follow' })).toBeTruthy();
@@ -33,10 +34,10 @@ test('every hole is a mark, the middle one named', () => {
 
 test('longer than is comfortable, it is cut in pieces', async () => {
   open(lacing, { kind: 'double-loop', holes: '75' });
-  // 3 + 74 × 50 + 200 = 3903 mm (derived here); 2 yd are 1828.8 mm.
-  expect(await answer()).toContain('In 3 pieces of 130.1 cm, spliced 2 times');
-  type('Longest piece', '2 m');
-  expect(await answer()).toContain('In 2 pieces of 195.2 cm, spliced once');
+  // 8½ × 74 × 8 + 3 + 200 = 5235 mm (leathercircle.com); 2 yd are 1828.8 mm.
+  expect(await answer()).toContain('In 3 pieces of 174.5 cm, spliced 2 times');
+  type('Longest piece', '2.7 m');
+  expect(await answer()).toContain('In 2 pieces of 261.8 cm, spliced once');
 });
 
 test('from the middle, where the slant changes sides, on which face, and each half are said', async () => {
@@ -56,9 +57,9 @@ test('from the middle, where the slant changes sides, on which face, and each ha
 test('from the middle, a lacing without a slant has none that changes sides', async () => {
   open(lacing, { holes: '27', start: 'middle', kind: 'running' });
   const said = await answer();
-  // 1.5 + 13 × 11 + 100 = 244.5 mm (derived here).
+  // 1.5 + 13 × 12 + 100 = 257.5 mm (1½ × the edge, as published).
   expect(said).toContain(
-    'Start in hole 14, with 24.5 cm of lace to each side; from there each half goes',
+    'Start in hole 14, with 25.8 cm of lace to each side; from there each half goes',
   );
   expect(said).toContain('Halves beginhole 14');
   expect(said).not.toMatch(/slant/i);
@@ -202,9 +203,57 @@ test('mistakes in fields and steps are said together', () => {
   expect(work.ok ? [] : work.faults.map(({ field }) => field)).toEqual(['pitch', 'margin', 'own']);
 });
 
-test('far off what is published, it is said, with what to do', async () => {
-  open(lacing, { kind: 'single-loop', lace: '2 mm' });
-  expect(await answer()).toMatch(/46 % less than is published .* Lace ten holes/);
+test('under what is published, that is cut; both are said, with the reason', async () => {
+  open(lacing, { kind: 'single-loop', tail: '0' });
+  const said = await answer();
+  // leathercircle.com: 6½ × 39.2 cm, and 3 mm through the first hole; geometry 4.25 × (derived here).
+  expect(said).toMatch(/^255\.1 +cm *of lace to cut/);
+  expect(said).toContain(
+    'Geometry gives 4.25 × the edge, 166.9 cm in all: 35 % less than the 6.5 × that is published. The greater is what to cut, as lace cut too short is lost. Geometry takes the lace as drawn tight',
+  );
+  expect(said).toContain('Lace ten holes, undo them and measure');
+  expect(said).toContain('Cut bywhat is published, as the greater');
+  expect(said).toContain('6.5 × 39.2 cm + 0.3 cm = 255.1 cm');
+});
+
+test('over what is published, geometry is cut, and it is said: cross at 6.76 × beside 5 to 6', async () => {
+  open(lacing, { kind: 'cross', margin: '9 mm' });
+  expect(await answer()).toMatch(
+    /Geometry gives 6\.76 × the edge, .*: 13 % more than the 5 to 6 × that is published\. .*A published factor knows nothing/,
+  );
+});
+
+test('near what is published nothing is said of it', () => {
+  expect(answerTo(lacing, { kind: 'running' }).warnings).toEqual([]);
+  expect(answerTo(lacing, { kind: 'cross' }).warnings).toEqual([]);
+});
+
+test('two rows have a lace each, and are cut for together', async () => {
+  open(lacing, { kind: 'running', holes: '51', holes2: '50', tail: '0' });
+  const said = await answer();
+  // 1½ × 400 + 3 and 1½ × 392 + 3 mm (Texas 4-H L-382 and others).
+  expect(said).toMatch(/^119\.4 +cm *of lace to cut for both rows/);
+  expect(said).toContain('Row 1: cut 60.3 cm. In one piece. Row 2: cut 59.1 cm. In one piece.');
+  expect(said).toContain('Row 2: First to last hole39.2 cm');
+  type('Row 2: hole to hole', '1');
+  // 1½ × 490 + 3 mm.
+  expect(await answer()).toContain('Row 2: cut 73.8 cm.');
+  const { runs } = answerTo(lacing, { holes: '51', holes2: '50' });
+  expect(runs.map(({ name, run }) => [name, run.marks.length])).toEqual([
+    ['Row 1', 51],
+    ['Row 2', 50],
+  ]);
+});
+
+test('what is wrong with the second row names its own fields', () => {
+  const wrong = (set: Record<string, string>) => {
+    const work = workOn(lacing, set);
+    return work.ok ? [] : work.faults.map(({ field }) => field);
+  };
+  expect(wrong({ holes2: '1' })).toEqual(['holes2']);
+  expect(wrong({ holes2: '2000', pitch2: '600 mm' })).toEqual(['pitch2']);
+  expect(wrong({ holes2: '9', pitch2: '0' })).toEqual(['pitch2']);
+  expect(wrong({ holes2: 'x' })).toEqual(['holes2']);
 });
 
 test('in inches', async () => {

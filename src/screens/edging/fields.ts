@@ -1,5 +1,5 @@
 import type { Draft, Field } from '../../controls/calculation.ts';
-import { chosen, fieldsCalled } from '../../controls/fields.ts';
+import { chosen, fieldsCalled, isGiven } from '../../controls/fields.ts';
 import type { Fit, Middle, Rows } from '../../sewing/strip.ts';
 import { edgingWords as words } from '../../words/edging-words.ts';
 import { holeWords } from '../../words/hole-words.ts';
@@ -9,11 +9,6 @@ const { length, lengths, optional, optionalCount, number, choice } = fieldsCalle
 export const rowsOf = (draft: Draft): Rows => chosen(draft, 'rows', holeWords.rows);
 export const fitOf = (draft: Draft): Fit => chosen(draft, 'fit', words.fit);
 export const middleOf = (draft: Draft): Middle => chosen(draft, 'middle', words.middle);
-
-/** Whether anything was given that may be left out. */
-export function isGiven(draft: Draft, key: string): boolean {
-  return (draft[key] ?? '').trim() !== '';
-}
 
 /** The fields for what has been chosen: what always matters first. */
 export function edgingFields(draft: Draft): Field[] {

@@ -4,15 +4,16 @@ import { readDraft } from '../../controls/draft.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
+import type { HoleRow } from '../../sewing/strip.ts';
 import { stripHoles } from '../../sewing/strip-holes.ts';
 import { edgingInput } from './read.ts';
 
-/** The first row as it is worked out, and how it is fitted; undefined while there is no answer. */
+/** The rows as they are worked out, and how they are fitted; undefined while there is no answer. */
 function worked(draft: Draft, bench: Bench) {
   const input = edgingInput(readDraft(draft, bench), draft, bench);
   const outcome = input && stripHoles(input.strip);
-  const row = outcome?.ok ? outcome.value.rows[0] : undefined;
-  return input && row && { fit: input.strip.fit, row };
+  const [row, second] = outcome?.ok ? outcome.value.rows : [];
+  return input && row && { fit: input.strip.fit, row, second };
 }
 
 /** A pitch so fine that times as many holes as there may be it is still the row's length. */
@@ -55,17 +56,23 @@ export function toCrossing(draft: Draft, bench: Bench): Draft {
 }
 
 /**
- * Lace for the first row, never too short: round corners every stitch is taken for the
+ * Lace for each row, never too short: round corners every stitch is taken for the
  * widest, and a loop has as many stitches as holes, so its first hole is laced twice.
  */
 export function toLacing(draft: Draft, bench: Bench): Draft {
   const found = worked(draft, bench);
   if (!found) return {};
-  const { fit, row } = found;
+  const { fit, row, second } = found;
+  const holes = ({ count }: HoleRow) => String(count + (fit === 'loop' ? 1 : 0));
+  const pitch = ({ pitches }: HoleRow) => pitchText(Math.max(...pitches), bench);
+  // A row of one hole has no lace.
+  const laced = second && second.count > 1 ? second : undefined;
   return {
     u: bench.unit,
-    holes: String(row.count + (fit === 'loop' ? 1 : 0)),
-    pitch: pitchText(Math.max(...row.pitches), bench),
+    holes: holes(row),
+    pitch: pitch(row),
+    holes2: laced ? holes(laced) : '',
+    pitch2: laced ? pitch(laced) : '',
     margin: draft.margin ?? '',
   };
 }

@@ -2,9 +2,10 @@ import type { Bench } from '../../controls/bench.ts';
 import type { Draft } from '../../controls/calculation.ts';
 import type { DraftReader } from '../../controls/draft.ts';
 import { countOf, lengthsOf, numberOf } from '../../controls/draft-numbers.ts';
+import { isGiven } from '../../controls/fields.ts';
 import type { Length } from '../../lengths/length.ts';
 import type { StripInput } from '../../sewing/strip.ts';
-import { edgingFields, fitOf, isGiven, middleOf, rowsOf } from './fields.ts';
+import { edgingFields, fitOf, middleOf, rowsOf } from './fields.ts';
 
 /** What was typed of a strip, its iron and its pieces. */
 export interface EdgingInput {

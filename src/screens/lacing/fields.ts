@@ -1,12 +1,12 @@
 import type { Draft, Field } from '../../controls/calculation.ts';
-import { chosen, fieldsCalled } from '../../controls/fields.ts';
+import { chosen, fieldsCalled, isGiven } from '../../controls/fields.ts';
 import { exactLength, UNITS_PER_MM } from '../../lengths/length.ts';
 import { hasTwoStrands, type LacingKind, strandsOf } from '../../sewing/lacing-kinds.ts';
 import type { Repeat } from '../../sewing/lacing-repeat.ts';
 import { readSteps } from '../../sewing/lacing-steps.ts';
 import { lacingWords as words } from '../../words/lacing-words.ts';
 
-const { length, optional, count, choice, text } = fieldsCalled(words.labels);
+const { length, optional, count, optionalCount, choice, text } = fieldsCalled(words.labels);
 
 export const kindOf = (draft: Draft): LacingKind => chosen(draft, 'kind', words.kind);
 
@@ -18,6 +18,8 @@ export function lacingFields(draft: Draft): Field[] {
     ...(kind === 'own' ? [text('own', words.ownHint)] : []),
     count('holes'),
     length('pitch'),
+    optionalCount('holes2', words.oneRow),
+    ...(isGiven(draft, 'holes2') ? [optional('pitch2', words.asFirst)] : []),
     length('margin'),
     length('thickness'),
     ...(kind === 'outside' ? [length('outside')] : []),

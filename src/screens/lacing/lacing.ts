@@ -2,8 +2,10 @@ import type { Bench } from '../../controls/bench.ts';
 import type { Calculation, Draft, Work } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { roundIn } from '../../controls/draft-numbers.ts';
+import { isGiven } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { lace } from '../../sewing/lacing.ts';
+import type { Problem } from '../../sewing/problem.ts';
 import { lacingWords as words } from '../../words/lacing-words.ts';
 import { lacingAnswer } from './answer.ts';
 import { lacingFields } from './fields.ts';
@@ -18,11 +20,21 @@ export const lacing: Calculation = {
   work(draft, bench): Work {
     const read = lacingInput(readDraft(draft, bench), draft);
     if (!read.ok) return read;
-    const outcome = lace(read.value.input);
+    const { input, second } = read.value;
+    const outcome = lace(input);
     if (!outcome.ok) return refusedFor(outcome.problems);
-    return { ok: true, answer: lacingAnswer(read.value, outcome.value, draft, bench) };
+    const other = second && lace(second);
+    if (other && !other.ok) return refusedFor(other.problems.map((one) => ofSecond(one, draft)));
+    const laced = { first: outcome.value, second: other?.value };
+    return { ok: true, answer: lacingAnswer(read.value, laced, draft, bench) };
   },
 };
+
+/** What is wrong with the second row’s own holes is a fault of the fields that are its own. */
+function ofSecond(problem: Problem, draft: Draft): Problem {
+  const own = problem.field === 'holes' || (problem.field === 'pitch' && isGiven(draft, 'pitch2'));
+  return own ? { ...problem, field: `${problem.field}2` } : problem;
+}
 
 function startingDraft(bench: Bench): Draft {
   const scale = roundIn(bench);
@@ -31,6 +43,8 @@ function startingDraft(bench: Bench): Draft {
     own: '0 1 front; 1 0 front; 1 0 back; 1 1 back; 1 1 front',
     holes: '50',
     pitch: scale('0.8', '8', '5/16'),
+    holes2: '',
+    pitch2: '',
     margin: scale('0.5', '5', '3/16'),
     thickness: scale('0.3', '3', '1/8'),
     outside: scale('0.2', '2', '1/16'),

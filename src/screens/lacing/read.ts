@@ -1,7 +1,7 @@
 import type { Draft, Fault } from '../../controls/calculation.ts';
 import type { DraftReader } from '../../controls/draft.ts';
 import { countOf } from '../../controls/draft-numbers.ts';
-import { chosen } from '../../controls/fields.ts';
+import { chosen, isGiven } from '../../controls/fields.ts';
 import { type Length, mm, ZERO } from '../../lengths/length.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
 import { readSteps } from '../../sewing/lacing-steps.ts';
@@ -11,6 +11,8 @@ import { kindOf } from './fields.ts';
 /** What was typed of a lacing. */
 export interface LacingRead {
   input: LacingInput;
+  /** The second row, where there is one: the same lacing over holes of its own. */
+  second: LacingInput | undefined;
   /** Of one's own steps, whether the first is before its hole is passed. */
   before: boolean;
   /** And those that pass through where the row has no hole. */
@@ -26,6 +28,7 @@ export function lacingInput(read: DraftReader, draft: Draft): ReadOutcome {
   const [pitch, margin, thickness] = (['pitch', 'margin', 'thickness'] as const).map(read.length);
   const outside = kind === 'outside' ? read.length('outside') : ZERO;
   const lace = read.maybeLength('lace');
+  const { holes2, pitch2 } = secondRow(read, draft);
   const [tail, longest] = (['tail', 'longest'] as const).map(read.length);
   const own = kind === 'own' ? ownSteps(read, margin) : undefined;
   const faults = [...read.faults, ...(own?.faults ?? [])];
@@ -44,10 +47,15 @@ export function lacingInput(read: DraftReader, draft: Draft): ReadOutcome {
   const start = chosen(draft, 'start', words.start);
   const measures = { holes, pitch, margin, thickness, lace, outside, tail, longest };
   const input = { kind, own: own?.repeat, start, ...measures };
-  return {
-    ok: true,
-    value: { input, before: own?.before ?? false, offHoles: own?.offHoles ?? [] },
-  };
+  const second =
+    holes2 === undefined ? undefined : { ...input, holes: holes2, pitch: pitch2 ?? pitch };
+  const { before = false, offHoles = [] } = own ?? {};
+  return { ok: true, value: { input, second, before, offHoles } };
+}
+
+function secondRow(read: DraftReader, draft: Draft) {
+  if (!isGiven(draft, 'holes2')) return {};
+  return { holes2: countOf(read, 'holes2'), pitch2: read.maybeLength('pitch2') };
 }
 
 /** A margin that isn't read, or is none, is a fault of its own: the steps are read all the same. */
