@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
@@ -5,6 +6,18 @@ import { engine } from './.ci/engine.mjs';
 import { homeWords, SCREEN_WORDS } from './src/words/home-words.ts';
 
 const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
+
+/** Laws are tried with a seed that stays, or by `npm run laws` with fresh ones. */
+const fastCheck = {
+  alias: [
+    {
+      find: /^fast-check$/,
+      replacement: fileURLToPath(new URL('tests/laws/fast-check.ts', import.meta.url)),
+    },
+  ],
+};
+/** A law tried 100,000 times takes its time. */
+const LAW_TIMEOUT = process.env.LAWS ? 24 * 3_600_000 : 60_000;
 
 /** What the service worker keeps at install: every part of the app, and nothing by accident. */
 const KEPT = [
@@ -157,10 +170,11 @@ export default defineConfig({
     projects: [
       {
         oxc,
+        resolve: fastCheck,
         test: {
           name: 'unit',
           environment: 'node',
-          testTimeout: 60_000, // the laws, on a busy machine
+          testTimeout: LAW_TIMEOUT,
           include: [
             'tests/{lengths,sewing,tape,tapes,lay,garment,drawing,words,workers}/**/*.test.ts',
           ],
@@ -168,11 +182,12 @@ export default defineConfig({
       },
       {
         oxc,
+        resolve: fastCheck,
         test: {
           name: 'dom',
           environment: 'jsdom',
           setupFiles: ['tests/dom-effects.ts'],
-          testTimeout: 60_000,
+          testTimeout: LAW_TIMEOUT,
           include: ['tests/{controls,screens,app,storage,camera}/**/*.test.{ts,tsx}'],
         },
       },

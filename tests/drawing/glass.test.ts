@@ -8,6 +8,8 @@ import {
   placesOn,
   stretchesOf,
 } from '../../src/drawing/glass.ts';
+import { toMm } from '../../src/lengths/length.ts';
+import { placesBetween } from '../lengths/arbitrary.ts';
 
 /** Marks of a run in tenths of a mm, now and then one before zero. */
 const places = fc
@@ -113,7 +115,7 @@ test('a run of a kilometre is cut without a stretch too few', () => {
 test('every place is drawn on a whole device pixel, within half of one, from where the stretch begins', () => {
   fc.assert(
     fc.property(
-      fc.double({ min: 0, max: 200, noNaN: true }),
+      placesBetween(0, 200).map(toMm),
       fc.double({ min: 3, max: 20, noNaN: true }),
       fc.constantFrom(1, 1.5, 2, 2.625, 3),
       (mm, pxPerMm, devicePixelRatio) => {

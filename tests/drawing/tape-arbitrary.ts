@@ -1,12 +1,10 @@
 import fc from 'fast-check';
-import { exactLength, UNITS_PER_MM } from '../../src/lengths/length.ts';
+import { placesBetween } from '../lengths/arbitrary.ts';
 
 /** Strips from a button to a bolt of cloth, with small and with large lettering. */
 export const BENCH_VIEWS = fc
   .record({
-    start: fc
-      .double({ min: -50, max: 5000, noNaN: true })
-      .map((n) => exactLength(n * UNITS_PER_MM)),
+    start: placesBetween(-50, 5000),
     pxPerMm: fc.double({ min: -4, max: 1.6, noNaN: true }).map((n) => 10 ** n),
     width: fc.integer({ min: 120, max: 1400 }),
     labelSize: fc.integer({ min: 10, max: 32 }),

@@ -4,6 +4,7 @@ import { marksBefore, nearestMark } from '../../src/drawing/tape-marks.ts';
 import { tapeStrip } from '../../src/drawing/tape-strip.ts';
 import { exactLength, mm, UNITS_PER_MM } from '../../src/lengths/length.ts';
 import type { Run } from '../../src/sewing/run.ts';
+import { placesBetween } from '../lengths/arbitrary.ts';
 import { BENCH_VIEWS } from './tape-arbitrary.ts';
 import { lines, pills, runOf, texts, view, withMarks } from './tape-view.ts';
 
@@ -12,12 +13,12 @@ import { lines, pills, runOf, texts, view, withMarks } from './tape-view.ts';
 /** Seven hooks along 46.3 cm, first 1.2 and last 2.5 cm from the ends: 7.1 cm apart. */
 const HOOKS = runOf(463, [12, 83, 154, 225, 296, 367, 438]);
 
-const RUNS: fc.Arbitrary<Run> = fc
-  .array(fc.double({ min: 0, max: 5000, noNaN: true }), { maxLength: 300 })
-  .map((places) => {
-    const inOrder = places.sort((a, b) => a - b).map((n) => exactLength(n * UNITS_PER_MM));
-    return withMarks(mm(5000), inOrder);
-  });
+const RUNS: fc.Arbitrary<Run> = fc.array(placesBetween(0, 5000), { maxLength: 300 }).map((places) =>
+  withMarks(
+    mm(5000),
+    places.sort((a, b) => a - b),
+  ),
+);
 
 test('each mark’s line stands at its exact place, also between graduations', () => {
   const third = exactLength((100 / 3) * UNITS_PER_MM);
@@ -138,8 +139,7 @@ test('a mark just at the end of the strip is on it', () => {
 
 test('the search for a mark agrees with looking at each', () => {
   fc.assert(
-    fc.property(RUNS, fc.double({ min: -10, max: 5010, noNaN: true }), (run, atMm) => {
-      const at = atMm * UNITS_PER_MM;
+    fc.property(RUNS, placesBetween(-10, 5010), (run, at) => {
       expect(marksBefore(run.marks, at)).toBe(run.marks.filter((each) => each.at < at).length);
       const found = nearestMark(run.marks, at, mm(20));
       const far = run.marks.map((each) => Math.abs(each.at - at));
