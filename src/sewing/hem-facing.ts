@@ -1,11 +1,12 @@
-import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { type HemInput, hemProblems } from './hem-input.ts';
+import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
+import { foldShare } from './hem-folds.ts';
+import { cutLengthOf, type HemInput, hemProblems } from './hem-input.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
 /** A hem finished with a facing: of `HemInput`, the turning is that of the facing's free edge. */
-export interface FacingInput extends Omit<HemInput, 'thickness'> {
+export interface FacingInput extends HemInput {
   /** The seam that joins facing and piece, along the hem line. */
   seam: Length;
   /** Of a curved hem line, when it is known. */
@@ -14,10 +15,12 @@ export interface FacingInput extends Omit<HemInput, 'thickness'> {
 
 /** A faced hem: the piece gives only the seam, the facing all the rest. */
 export interface Facing {
-  /** From the raw edge to the hem line. */
-  allowance: Length;
-  /** How deep to cut the facing, or how wide its bias strip: seam, depth and turning. */
+  /** What the piece is cut longer by: the seam, and what its fold at the hem line adds. */
+  allowance: ExactLength;
+  /** How deep to cut the facing, or how wide its bias strip: seam, depth, turning and folds. */
   cutDeep: ExactLength;
+  /** What the cloth's thickness adds where piece or facing fold at their seam, and at the free edge. */
+  folds: { atSeam: ExactLength; first: ExactLength };
   /** Up from the finished edge to the stitching. */
   stitchUp: ExactLength;
   cutLength: ExactLength | undefined;
@@ -34,7 +37,9 @@ export interface Facing {
  * A facing instead of a turned-up hem, where a curve is too full (or too short) to
  * be turned: cut to the same curve it lies flat. A bias strip's free edge, d from a
  * hem line of radius R, has to give d/R, half of what a hem turned up would (derived
- * here).
+ * here). At the hem line piece and facing each fold round nothing in the middle of
+ * which the seam lies, so each has half of what a fold adds; the free edge has all of
+ * its own (`hem-folds.ts`).
  *
  * Source: an older Butterick text on skirts (fashion-design-drawing.com, Skirts, part
  * 5): a seam of 3/8 in joins the facing, its free edge is turned under narrowly.
@@ -43,21 +48,25 @@ export interface Facing {
  * than the cloth there is), a facing as deep as the radius.
  */
 export function facedHem({ seam, radius, ...input }: FacingInput): Outcome<Facing> {
-  const { depth, turn, edgeStitch, finished } = input;
+  const { depth, turn, thickness, edgeStitch, finished, otherEnd } = input;
   return answerUnless(facingProblems({ seam, radius, ...input }), () => {
     const stitchUp = exactLength(depth - edgeStitch);
-    const stitch = exactLength(seam + stitchUp);
+    const fold = foldShare(thickness, 0);
+    const folds = { atSeam: exactLength(fold / 2), first: turn > 0 ? fold : ZERO };
+    const allowance = exactLength(seam + folds.atSeam);
+    const stitch = exactLength(allowance + stitchUp);
     return {
       ok: true,
       value: {
-        allowance: seam,
-        cutDeep: exactLength(seam + depth + turn),
+        allowance,
+        folds,
+        cutDeep: exactLength(allowance + depth + turn + folds.first),
         stitchUp,
         gives: radius === undefined ? undefined : depth / radius,
-        cutLength: finished === undefined ? undefined : exactLength(finished + seam),
+        cutLength: cutLengthOf(finished, allowance, otherEnd),
         run: {
           datum: 'raw-edge',
-          length: stitch as Length,
+          length: Math.ceil(stitch) as Length,
           marks: [
             { at: seam, label: '1', kind: 'stitch' },
             { at: stitch, label: '2', kind: 'stitch' },
@@ -70,7 +79,7 @@ export function facedHem({ seam, radius, ...input }: FacingInput): Outcome<Facin
 
 function facingProblems({ seam, left, radius, ...input }: FacingInput): Problem[] {
   const alone = [
-    ...hemProblems({ ...input, thickness: 0 as Length }),
+    ...hemProblems(input),
     ...mustBePositive('seam', seam),
     ...(left === undefined ? [] : mustBePositive('left', left)),
     ...(radius === undefined ? [] : mustBePositive('radius', radius)),

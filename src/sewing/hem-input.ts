@@ -1,4 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { depthIn, foldsOf, thickestFor } from './hem-folds.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 
@@ -14,30 +15,41 @@ export interface HemInput {
   edgeStitch: Length;
   /** Finished length of the piece, when the cut length is wanted. */
   finished?: Length | undefined;
+  /** What the cut length has at the other end of the piece: its hem or seam. */
+  otherEnd?: Length | undefined;
   /** Cloth there is from the hem line to the raw edge, when it is cut already. */
   left?: Length | undefined;
 }
 
-/** What one fold of a cloth takes: half a circle along the middle of it (derived here). */
-export function foldOf(thickness: Length): ExactLength {
-  return exactLength((Math.PI / 2) * thickness);
+/** How long to cut a piece whose finished length is known: with what both its ends take. */
+export function cutLengthOf(
+  finished: Length | undefined,
+  allowance: ExactLength,
+  otherEnd: Length | undefined,
+): ExactLength | undefined {
+  return finished === undefined ? undefined : exactLength(finished + allowance + (otherEnd ?? 0));
 }
 
 /** Why a hem can't be, with the field to mend and what would do. */
 export function hemProblems(input: HemInput): Problem[] {
-  const { depth, turn, thickness, edgeStitch, finished, left } = input;
+  const { depth, turn, thickness, edgeStitch, finished, otherEnd, left } = input;
   const alone = [
     ...mustBePositive('depth', depth),
     ...mustNotBeNegative('turn', turn),
     ...mustNotBeNegative('thickness', thickness),
     ...mustNotBeNegative('edgeStitch', edgeStitch),
     ...(finished === undefined ? [] : mustBePositive('finished', finished)),
+    ...(otherEnd === undefined ? [] : mustNotBeNegative('otherEnd', otherEnd)),
     ...(left === undefined ? [] : mustBePositive('left', left)),
   ];
   if (alone.length > 0) return alone;
   if (turn > depth) return [{ kind: 'too-long', field: 'turn', most: depth, given: turn }];
   if (edgeStitch >= depth)
     return [{ kind: 'not-under', field: 'edgeStitch', under: depth, given: edgeStitch }];
+  const thickest = thickestFor(depth, turn);
+  if (thickness > thickest) {
+    return [{ kind: 'too-long', field: 'thickness', most: thickest, given: thickness }];
+  }
   if (finished !== undefined && depth > finished) {
     return [{ kind: 'too-long', field: 'depth', most: finished, given: depth }];
   }
@@ -46,16 +58,18 @@ export function hemProblems(input: HemInput): Problem[] {
 
 /** What is too deep for the cloth there is: the hem, or its turning. */
 function clothProblems({ depth, turn, thickness }: HemInput, left: Length): Problem[] {
-  const folds = foldOf(thickness) * (turn > 0 ? 2 : 1);
-  const room = left - folds;
-  if (depth + turn <= room) return [];
-  if (room <= 0) {
-    const least = exactLength(depth + turn + folds);
-    return [{ kind: 'too-short', field: 'left', least, given: left }];
+  const folds = foldsOf({ depth, turn, thickness });
+  const needed = exactLength(depth + turn + folds.first + folds.last);
+  if (needed <= left) return [];
+  const half = depthIn(left, 'equal', thickness);
+  const equal = turn === depth;
+  const deepest = equal ? half : depthIn(left, turn, thickness);
+  const mended = !equal && turn > half ? half : deepest;
+  // No hem of this cloth is small enough for what there is.
+  if (mended <= 0 || thickness > thickestFor(mended, equal || turn > half ? mended : turn)) {
+    return [{ kind: 'too-short', field: 'left', least: needed, given: left }];
   }
-  const half = exactLength(room / 2);
-  if (turn === depth) return [{ kind: 'too-long', field: 'depth', most: half, given: depth }];
-  return turn > half
+  return !equal && turn > half
     ? [{ kind: 'too-long', field: 'turn', most: half, given: turn }]
-    : [{ kind: 'too-long', field: 'depth', most: exactLength(room - turn), given: depth }];
+    : [{ kind: 'too-long', field: 'depth', most: deepest, given: depth }];
 }

@@ -1,26 +1,28 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { foldOf, type HemInput, hemProblems } from './hem-input.ts';
+import { type Folds, foldsOf } from './hem-folds.ts';
+import { cutLengthOf, type HemInput, hemProblems } from './hem-input.ts';
 import { answerUnless, type Outcome } from './problem.ts';
 import type { Run } from './run.ts';
 import { HEM_CLASSES } from './sources/hems.ts';
 
 /** A hem, with its lines measured from the raw edge of the flat cloth. */
 export interface Hem {
-  /** From the raw edge to the hem line: depth, first turning, and what the folds take. */
+  /** What the piece is cut longer by: depth, first turning, and what the folds add. */
   allowance: ExactLength;
-  /** What the cloth's thickness takes in the folds, part of the allowance. */
-  takenByFolds: ExactLength;
+  /** What the cloth's thickness adds in each fold, part of the allowance. */
+  folds: Folds;
   /** First press line, where there is a first turning. */
   firstPress: ExactLength | undefined;
-  /** The last press line: the hem line itself. */
+  /** The last press line, in the middle of the last fold. */
   hemLine: ExactLength;
   /** Up from the finished edge to the stitching. */
   stitchUp: ExactLength;
   /**
-   * Chalk lines to fold to: twice the turning from the raw edge, twice the depth from
-   * the first fold, and what the folds take.
+   * Chalk lines to fold to: twice the first press line from the raw edge, and from the
+   * outside of the first fold twice the depth with what the last fold adds.
    */
   foldTo: { first: ExactLength | undefined; second: ExactLength };
+  /** Finished length, allowance, and what is added at the other end. */
   cutLength: ExactLength | undefined;
   run: Run;
 }
@@ -28,42 +30,42 @@ export interface Hem {
 /**
  * The allowance and the lines of a hem.
  *
- * Allowance = depth + first turning. A fold of cloth τ thick takes about (π/2)·τ
- * more, half of it on each side of its press line (derived here: a half circle
- * along the middle of the cloth).
+ * Allowance = depth + first turning + what each fold adds (`hem-folds.ts`). A press
+ * line is in the middle of its fold, so it moves by half of what that fold adds.
  *
  * Source of folding to a line at twice the turn, and of the sum: US Army FM 10-16,
  * General Fabric Repair, fig. 8-3.
  *
  * Problems: a depth of nothing, anything below nothing, a turning deeper than the
- * hem, stitching beyond the hem's depth, a hem longer than its piece, one that
- * needs more cloth than there is.
+ * hem, stitching beyond the hem's depth, cloth too thick to be folded so, a hem longer
+ * than its piece, one that needs more cloth than there is.
  */
 export function hem(input: HemInput): Outcome<Hem> {
   return answerUnless(hemProblems(input), () => {
-    const { depth, turn, thickness, edgeStitch, finished } = input;
-    const fold = foldOf(thickness);
-    const turned = turn > 0;
-    const takenByFolds = exactLength(fold * (turned ? 2 : 1));
-    const allowance = exactLength(depth + turn + takenByFolds);
-    const firstPress = turned ? exactLength(turn + fold / 2) : undefined;
-    const hemLine = exactLength(allowance - fold / 2);
+    const { depth, turn, edgeStitch, finished, otherEnd } = input;
+    const folds = foldsOf(input);
+    const allowance = exactLength(depth + turn + folds.first + folds.last);
+    const firstPress = turn > 0 ? exactLength(turn + folds.first / 2) : undefined;
+    const hemLine = exactLength(allowance - folds.last / 2);
     const stitchUp = exactLength(depth - edgeStitch);
     return {
       ok: true,
       value: {
         allowance,
-        takenByFolds,
+        folds,
         firstPress,
         hemLine,
         stitchUp,
         foldTo: {
           // A fold lies midway between the edge laid down and the line it is laid on.
           first: firstPress === undefined ? undefined : exactLength(2 * firstPress),
-          second: exactLength(2 * (hemLine - (firstPress ?? 0))),
+          second:
+            firstPress === undefined
+              ? exactLength(2 * hemLine)
+              : exactLength(2 * depth + folds.last),
         },
-        cutLength: finished === undefined ? undefined : exactLength(finished + allowance),
-        run: hemRun(firstPress, hemLine, exactLength(hemLine + stitchUp)),
+        cutLength: cutLengthOf(finished, allowance, otherEnd),
+        run: hemRun(firstPress, hemLine, exactLength(allowance + stitchUp)),
       },
     };
   });

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Length, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { hem } from '../../src/sewing/hem.ts';
 import { mitre } from '../../src/sewing/mitre.ts';
 import type { Run } from '../../src/sewing/run.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const mitreOf = (depth: Length, side: Length, angle: number) =>
-  mitre({ depth, side, angle, edgeStitch: ZERO });
+  mitre({ depth, side, angle, edgeStitch: ZERO, thickness: ZERO, turned: 'once' });
 
 test('at a right angle the marks are twice the other depth (derived here: 40 and 15 â†’ 30 and 80)', () => {
   const { alongBottom, upSide, trim } = solved(mitreOf(mm(40), mm(15), 90));
@@ -106,7 +107,7 @@ test('an angle no corner has is refused, and so is a hem that passes the otherâ€
 });
 
 test('stitching beyond the shallower hem is refused', () => {
-  const plan = { depth: mm(40), side: mm(15), angle: 90 };
+  const plan = { depth: mm(40), side: mm(15), angle: 90, thickness: ZERO, turned: 'once' } as const;
   expect(mitre({ ...plan, edgeStitch: mm(14.9) }).ok).toBe(true);
   expect(fieldsOf(mitre({ ...plan, edgeStitch: mm(15) }))).toEqual(['edgeStitch']);
   expect(fieldsOf(mitre({ ...plan, edgeStitch: mm(-1) }))).toEqual(['edgeStitch']);
@@ -115,4 +116,47 @@ test('stitching beyond the shallower hem is refused', () => {
 test('a mark by a hair on the wrong side of the raw corner is refused', () => {
   const hair = mitreOf(length(100_002), length(70_712), 135); // less than 0 by a quarter of a unit
   expect(fieldsOf(hair)).toEqual(['depth']);
+});
+
+// A fold line is in the middle of its fold (hem-folds.ts): felt of 2 mm turned once folds 0.43 mm
+// nearer the raw edge, over one layer 0.14 mm further in (derived by hand), the mark twice that.
+test.each([
+  ['once', -0.858],
+  ['twice', -0.858],
+  ['equal', 0.283],
+] as const)('felt of 2 mm, turned %s: each mark moves by %d mm', (turned, moved) => {
+  const felt = { depth: mm(40), side: mm(15), angle: 90, edgeStitch: ZERO, thickness: mm(2) };
+  const { alongBottom, upSide, foldLines } = solved(mitre({ ...felt, turned }));
+  expect(toMm(alongBottom)).toBeCloseTo(30 + moved, 3);
+  expect(toMm(upSide)).toBeCloseTo(80 + moved, 3);
+  expect(toMm(foldLines.bottom)).toBeCloseTo(40 + moved / 2, 3);
+});
+
+test('at a right angle the fold lines are those of the two hems turned alone', () => {
+  const part = fc.integer({ min: 40_000, max: 400_000 });
+  fc.assert(
+    fc.property(part, part, fc.nat(16_000), fc.boolean(), (a, b, thick, equal) => {
+      const [depth, side, thickness] = [a, b, thick].map(length) as [Length, Length, Length];
+      const corner = { depth, side, angle: 90, edgeStitch: ZERO, thickness };
+      const turned = equal ? ('equal' as const) : ('once' as const);
+      const { runs } = solved(mitre({ ...corner, turned }));
+      const alone = (of: Length) => {
+        const one = { depth: of, turn: equal ? of : ZERO, thickness, edgeStitch: ZERO };
+        const { hemLine, foldTo } = solved(hem(one));
+        // Twice: from the first fold, half the way to the line that fold is laid on.
+        return equal ? foldTo.second / 2 : hemLine;
+      };
+      const fold = (run: Run) => run.marks.find(({ kind }) => kind === 'press')?.at ?? ZERO;
+      expect(fold(runs.bottom)).toBeCloseTo(alone(side), 3);
+      expect(fold(runs.side)).toBeCloseTo(alone(depth), 3);
+    }),
+    { seed: 1205 },
+  );
+});
+
+test('cloth too thick for its folds is refused', () => {
+  const felt = { depth: mm(40), side: mm(15), angle: 90, edgeStitch: ZERO };
+  expect(fieldsOf(mitre({ ...felt, thickness: mm(16), turned: 'once' }))).toEqual(['thickness']);
+  expect(fieldsOf(mitre({ ...felt, thickness: mm(7), turned: 'equal' }))).toEqual(['thickness']);
+  expect(fieldsOf(mitre({ ...felt, thickness: mm(-1), turned: 'once' }))).toEqual(['thickness']);
 });
