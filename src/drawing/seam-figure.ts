@@ -87,15 +87,15 @@ export function seamSection(finish: string, rows: readonly DrawnRow[], consumed:
       ];
     }
     default:
-      return pressedOpen(apart, at('trim') ?? consumed, at('bind'));
+      return pressedOpen(apart, consumed, at('bind'));
   }
 }
 
 /** Garment to both sides of the stitch line, each allowance folded back under its own side. */
 function pressedOpen(apart: number, edge: number, bound: number | undefined): Figure {
   const under = 2 * apart;
-  const line = (style: 'stitch' | 'cut', x: number, from: number, to: number): FigureShape => ({
-    line: style,
+  const stitch = (x: number, from: number, to: number): FigureShape => ({
+    line: 'stitch',
     points: [
       { x, y: from },
       { x, y: to },
@@ -111,17 +111,18 @@ function pressedOpen(apart: number, edge: number, bound: number | undefined): Fi
         { x: side * edge, y: under },
       ],
     };
+    // Overcast, the stitches go round the raw edge.
     if (bound === undefined) {
-      return [cloth, line('cut', side * edge, under - apart / 2, under + apart / 2)];
+      return [cloth, stitch(side * edge, under - apart / 2, under + apart / 2)];
     }
     const strip = binding(bound - (edge - bound) / 3, edge, under, apart / 2);
     return [
       cloth,
       side > 0 ? strip : mirrored(strip),
-      line('stitch', side * bound, under - 0.8 * apart, under + 0.8 * apart),
+      stitch(side * bound, under - 0.8 * apart, under + 0.8 * apart),
     ];
   });
-  return [line('stitch', 0, -apart, under + apart), ...sides];
+  return [stitch(0, -apart, under + apart), ...sides];
 }
 
 function mirrored(shape: ReturnType<typeof binding>): ReturnType<typeof binding> {

@@ -1,6 +1,7 @@
 import { type ExactLength, exactLength, type Length, settled } from '../lengths/length.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
+import type { Least } from './seam-finish.ts';
 
 /** The most seams that go round a garment. */
 const MOST_SEAMS = 100;
@@ -45,7 +46,7 @@ export interface LetOutInput {
   /** How many seams go round, 1 to 100. */
   seams: number;
   /** What the finish must be left, on each edge. */
-  least: ExactLength;
+  least: Least;
 }
 
 /** What to move each edge of each seam by, and what is then left of the allowance. */
@@ -66,13 +67,19 @@ export function letOut({ allowance, change, seams, least }: LetOutInput): Outcom
   return answerUnless([...mustBePositive('allowance', allowance), ...seamsProblems(seams)], () => {
     const eachEdge = exactLength(change / (2 * seams));
     const left = settled(exactLength(allowance - eachEdge));
-    if (left >= least) return { ok: true, value: { eachEdge, left } };
-    if (change > 0 && allowance > least) {
-      const most = exactLength((allowance - least) * 2 * seams);
-      return refused({ kind: 'too-long', field: 'change', most, given: change });
+    if (least.more ? left > least.at : left >= least.at) {
+      return { ok: true, value: { eachEdge, left } };
     }
-    const needed = exactLength(least + eachEdge);
-    return refused({ kind: 'too-short', field: 'allowance', least: needed, given: allowance });
+    const bound = exactLength((allowance - least.at) * 2 * seams);
+    if (change > 0 && bound > 0) {
+      return least.more
+        ? refused({ kind: 'not-under', field: 'change', under: bound, given: change })
+        : refused({ kind: 'too-long', field: 'change', most: bound, given: change });
+    }
+    const needed = exactLength(least.at + eachEdge);
+    return least.more
+      ? refused({ kind: 'not-over', field: 'allowance', over: needed, given: allowance })
+      : refused({ kind: 'too-short', field: 'allowance', least: needed, given: allowance });
   });
 }
 

@@ -2,7 +2,7 @@ import { type ExactLength, exactLength, type Length } from '../lengths/length.ts
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import type { Run } from './run.ts';
-import { CLIPS } from './sources/seams.ts';
+import { CLIP_SHORT, CLIPS } from './sources/seams.ts';
 
 /** The most spaces between clips on one curve. */
 const MOST_SPACES = 2000;
@@ -19,7 +19,10 @@ export interface ClipInput {
 
 /** Clips on a curved seam: how far apart at most, how deep, and where. */
 export interface Clips {
+  /** How far apart at most: the lesser of what the opening allows and what is published. */
   spacing: ExactLength;
+  /** What the opening alone allows. */
+  byOpening: ExactLength;
   /** From the raw edge, stopping short of the stitching. */
   deep: ExactLength;
   /** How much longer or shorter the raw edge is than the stitch line; known with its length. */
@@ -29,9 +32,11 @@ export interface Clips {
 }
 
 /**
- * Clips so that none opens by more than is allowed: no further apart than o·R/A. By
- * Steiner the raw edge is longer or shorter than the stitch line by A for every
- * radian, and the clips share that out (derived here).
+ * Clips so that none opens by more than is allowed: no further apart than o·R/A, and no
+ * further than published. By Steiner the raw edge is longer or shorter than the stitch
+ * line by A for every radian, and the clips share that out (derived here).
+ *
+ * Source of the widest spacing and the depth: `CLIPS`, `CLIP_SHORT`.
  *
  * Problems: nothing or less in a length, an allowance with no room for a clip, a
  * clip that opens wider than the allowance, a curve longer than its circle, more
@@ -40,20 +45,31 @@ export interface Clips {
 export function clipCurve(input: ClipInput): Outcome<Clips> {
   return answerUnless(clipProblems(input), (): Outcome<Clips> => {
     const { radius, allowance, opening, along } = input;
-    const spacing = exactLength((opening * radius) / allowance);
-    const deep = exactLength(allowance - CLIPS.value.short);
-    if (along === undefined) {
-      return { ok: true, value: { spacing, deep, differs: undefined, run: undefined } };
-    }
+    const byOpening = exactLength((opening * radius) / allowance);
+    const spacing = exactLength(Math.min(byOpening, CLIPS.value[1]));
+    const deep = exactLength(allowance - CLIP_SHORT.value);
+    const clips = { spacing, byOpening, deep, differs: undefined, run: undefined };
+    if (along === undefined) return { ok: true, value: clips };
+    const most = exactLength(MOST_SPACES * spacing);
+    if (along > most) return refused(tooMany(input, along, spacing === byOpening, most));
+    const differs = exactLength((allowance * along) / radius);
     // A length that is a whole number of spacings needs no further clip for the noise of dividing.
     const spaces = Math.max(1, Math.ceil(along / spacing - 1e-9));
-    if (spaces > MOST_SPACES) {
-      const least = exactLength((along * allowance) / (radius * MOST_SPACES));
-      return refused({ kind: 'too-close', field: 'opening', least, most: MOST_SPACES });
-    }
-    const differs = exactLength((allowance * along) / radius);
-    return { ok: true, value: { spacing, deep, differs, run: clipRun(along, spaces) } };
+    const run = clipRun(along, spaces);
+    return { ok: true, value: { ...clips, differs, run } };
   });
+}
+
+/** What makes too many clips: the opening where it asks for them, else the length of the curve. */
+function tooMany(
+  { radius, allowance }: ClipInput,
+  along: Length,
+  byOpening: boolean,
+  most: ExactLength,
+): Problem {
+  if (!byOpening) return { kind: 'too-long', field: 'along', most, given: along };
+  const least = exactLength((along * allowance) / (radius * MOST_SPACES));
+  return { kind: 'too-close', field: 'opening', least, most: MOST_SPACES };
 }
 
 function clipRun(along: Length, spaces: number): Run {
@@ -73,7 +89,7 @@ function clipProblems({ radius, allowance, opening, along }: ClipInput): Problem
     ...(along === undefined ? [] : mustBePositive('along', along)),
   ];
   if (alone.length > 0) return alone;
-  const { short } = CLIPS.value;
+  const short = CLIP_SHORT.value;
   if (allowance <= short) {
     return [{ kind: 'not-over', field: 'allowance', over: short, given: allowance }];
   }

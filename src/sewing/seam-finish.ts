@@ -1,8 +1,8 @@
-import { type ExactLength, exactLength } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, UNITS_PER_INCH } from '../lengths/length.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
-import { type FinishInput, type Row, rowsOf } from './seam-rows.ts';
-import { BOUND, FELLED, FRENCH, GRADED, TRIMMED } from './sources/seams.ts';
+import { type Finish, type FinishInput, type Row, rowsOf } from './seam-rows.ts';
+import { BOUND, FELLED, FRENCH, GRADED, LEAST_EDGE } from './sources/seams.ts';
 
 /** What a finish takes of the allowance, and its rows in order. */
 export interface FinishPlan {
@@ -15,6 +15,8 @@ export interface FinishPlan {
   rows: readonly Row[];
   /** Bound only: how wide to cut the bias strip. */
   strip: ExactLength | undefined;
+  /** Flat-felled only, when more is turned under than fits between fold and seam: what fits. */
+  turnAtMost: ExactLength | undefined;
 }
 
 /**
@@ -40,51 +42,74 @@ export function finishSeam(input: FinishInput): Outcome<FinishPlan> {
         spare: exactLength(Math.max(0, given - consumed)),
         rows: rowsOf(input),
         strip: finish === 'bound' ? exactLength(given + BOUND.value.wider) : undefined,
+        turnAtMost:
+          finish === 'felled' && 2 * input.turn > given ? exactLength(given / 2) : undefined,
       },
     };
   });
 }
 
+/** The least of something, or what it must be more than. */
+export interface Least {
+  at: ExactLength;
+  more: boolean;
+}
+
 /** The least allowance a finish works on. */
-export function leastAllowance({ finish, first, second }: FinishInput): ExactLength {
+export function leastAllowance({ finish, first, second, under, turn }: FinishInput): Least {
+  const least = (at: number) => ({ at: exactLength(at), more: false });
   switch (finish) {
     case 'plain':
-      return TRIMMED.value[0];
+      return least(LEAST_EDGE);
     case 'french':
-      return exactLength(first + second);
+      return least(first + second);
     case 'felled':
-      return exactLength(FELLED.value.turn + FELLED.value.under);
+      return { at: exactLength(turn + under), more: true };
     case 'mock-french':
-      return exactLength(4 * TRIMMED.value[0]);
+      return least(4 * LEAST_EDGE);
     case 'bound':
-      return exactLength(2 * BOUND.value.stitch);
+      return least(2 * BOUND.value.stitch);
     case 'graded':
-      return GRADED.value.outer;
+      return least(GRADED.value.outer);
   }
+}
+
+/** Why a length is less than the least, if it is. */
+function underLeast(field: string, given: Length, { at, more }: Least): Problem[] {
+  if (more) return given > at ? [] : [{ kind: 'not-over', field, over: at, given }];
+  return given >= at ? [] : [{ kind: 'too-short', field, least: at, given }];
+}
+
+/** The rows that only some finishes have, by the field each is given in. */
+const OWN_ROWS: Partial<Record<Finish, readonly (keyof FinishInput)[]>> = {
+  french: ['first', 'trim', 'second'],
+  felled: ['under', 'turn'],
+};
+
+/** Why the rows that only this finish has can't be, whatever the allowance. */
+export function rowProblems(input: FinishInput): Problem[] {
+  const { finish, first, trim, second } = input;
+  const own = OWN_ROWS[finish] ?? [];
+  const alone = own.flatMap((field) => mustBePositive(field, input[field] as Length));
+  if (alone.length > 0 || finish !== 'french') return alone;
+  if (trim >= first) return [{ kind: 'not-under', field: 'trim', under: first, given: trim }];
+  return second <= trim ? [{ kind: 'not-over', field: 'second', given: second, over: trim }] : [];
 }
 
 function finishProblems(input: FinishInput): Problem[] {
-  const { finish, given, first, trim, second } = input;
-  const own =
-    finish === 'french'
-      ? ([
-          ['first', first],
-          ['trim', trim],
-          ['second', second],
-        ] as const)
-      : [];
-  const alone = [
-    ...mustBePositive('given', given),
-    ...own.flatMap(([field, length]) => mustBePositive(field, length)),
-  ];
-  if (alone.length > 0) return alone;
-  if (finish === 'french') {
-    if (trim >= first) return [{ kind: 'not-under', field: 'trim', under: first, given: trim }];
-    return second <= trim ? [{ kind: 'not-over', field: 'second', given: second, over: trim }] : [];
-  }
-  const least = leastAllowance(input);
-  return given < least ? [{ kind: 'too-short', field: 'given', least, given }] : [];
+  const alone = [...mustBePositive('given', input.given), ...rowProblems(input)];
+  // A French seam that takes more than is given is an answer: by how much, and what it costs.
+  if (alone.length > 0 || input.finish === 'french') return alone;
+  return underLeast('given', input.given, leastAllowance(input));
 }
 
-/** The published French seam, for a start. */
-export const USUAL_FRENCH = FRENCH.value;
+/**
+ * The rows to begin with: the published French seam; of the published flat-felled one the
+ * trimming, and a turn of 1/4 in (ours), since the published 3/8 in is more than it leaves
+ * room for on its 5/8 in.
+ */
+export const USUAL_ROWS = {
+  ...FRENCH.value,
+  under: FELLED.value.under,
+  turn: (UNITS_PER_INCH / 4) as Length,
+};

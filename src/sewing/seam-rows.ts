@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { BOUND, FELLED, GRADED, TRIMMED } from './sources/seams.ts';
+import { BOUND, GRADED } from './sources/seams.ts';
 
 /** How the raw edges of a seam are stopped from fraying. */
 export type Finish = 'plain' | 'french' | 'felled' | 'mock-french' | 'bound' | 'graded';
@@ -25,7 +25,7 @@ export interface Row {
     | 'enclose';
   /** From the final stitch line, towards the raw edge; nothing where it isn't a distance. */
   at: ExactLength | undefined;
-  /** Of a first row, from the raw edge; of what is trimmed beside it, from that row. */
+  /** Of a first row or a strip, from the raw edge; of what is trimmed beside a row, from that row. */
   beside?: ExactLength;
 }
 
@@ -37,22 +37,21 @@ export interface FinishInput {
   first: Length;
   trim: Length;
   second: Length;
+  /** Flat-felled only: what the under layer is trimmed to; what is turned under of the upper one. */
+  under: Length;
+  turn: Length;
 }
 
 /** The rows of a finish in order; the figures are those of `sources/seams.ts`. */
-export function rowsOf({ finish, given, first, trim, second }: FinishInput): Row[] {
+export function rowsOf(input: FinishInput): Row[] {
+  const { finish, given, first, trim, second } = input;
   const row = (what: Row['do'], at?: number): Row => ({
     do: what,
     at: at === undefined ? undefined : exactLength(at),
   });
   switch (finish) {
     case 'plain':
-      return [
-        row('sew', 0),
-        ...(given > TRIMMED.value[1] ? [row('trim', TRIMMED.value[1])] : []),
-        row('overcast'),
-        row('press-open'),
-      ];
+      return [row('sew', 0), row('overcast'), row('press-open')];
     case 'french':
       return [
         { ...row('sew-first', second), beside: first },
@@ -61,10 +60,10 @@ export function rowsOf({ finish, given, first, trim, second }: FinishInput): Row
         row('sew-second', 0),
       ];
     case 'felled': {
-      const fell = given - FELLED.value.turn;
+      const fell = given - input.turn;
       return [
         row('sew', 0),
-        row('trim-under', FELLED.value.under),
+        row('trim-under', input.under),
         row('turn-under', fell),
         row('fell-stitch', fell),
       ];
@@ -72,11 +71,15 @@ export function rowsOf({ finish, given, first, trim, second }: FinishInput): Row
     case 'mock-french':
       return [row('sew', 0), row('press-half', given / 2), row('edge-stitch', given / 2)];
     case 'bound':
-      return [row('sew', 0), row('bind', given - BOUND.value.stitch), row('press-open')];
+      return [
+        row('sew', 0),
+        { ...row('bind', given - BOUND.value.stitch), beside: BOUND.value.stitch },
+        row('press-open'),
+      ];
     case 'graded':
       return [
         row('sew', 0),
-        row('trim', GRADED.value.outer),
+        ...(given > GRADED.value.outer ? [row('trim', GRADED.value.outer)] : []),
         row('trim-inner', GRADED.value.inner),
         row('enclose'),
       ];

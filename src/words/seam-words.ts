@@ -12,6 +12,8 @@ const labels = {
   first: 'First row from the edge',
   trim: 'Trim to',
   second: 'Second row',
+  under: 'Trim under layer to',
+  turn: 'Turn upper under',
   allowance: 'Allowance',
   wanted: 'Allowance wanted',
   seams: 'Seams all round',
@@ -49,8 +51,8 @@ const ROWS: Readonly<Record<Row['do'], (at: string, beside: string) => string>> 
     `Press each allowance in half to the middle; the fold is ${at} from the stitch line`,
   'edge-stitch': (at) => `Edge-stitch the folds together, ${at} from the stitch line`,
   'fell-stitch': (at) => `Stitch the fold down, ${at} from the seam`,
-  bind: (at) =>
-    `Stitch the bias strip on, ${at} from the stitch line; wrap it round and stitch again`,
+  bind: (at, beside) =>
+    `Stitch the bias strip on ${beside} from the raw edge (${at} from the stitch line); wrap it round and stitch again`,
   enclose: () => 'Turn and press, the widest layer to the outside',
 };
 
@@ -76,6 +78,8 @@ export const seamWords = {
   over: (finish: string, over: string, girth: string) =>
     `${finish} takes ${over} more than the pattern gives on each edge: ${girth} of the girth is lost at each seam. Cut a wider allowance, or sew narrower rows.`,
   overShort: (finish: string) => `${finish}: does not fit this allowance.`,
+  turnTooWide: (turn: string, room: string, most: string) =>
+    `${turn} turned under is wider than the ${room} between fold and seam: its raw edge has nowhere to lie. Turn under ${most} at most.`,
   guide: 'Guide the raw edge',
   guideAt: (mm: string, inches: string) => `${mm} or ${inches} from the needle`,
   plate: 'Nearest line of the plate (common practice, no source)',
@@ -99,14 +103,23 @@ export const seamWords = {
   clip: 'Clip',
   clips: 'Clips',
   clipsOf: (count: number) => (count === 0 ? 'none needed' : `${count}, evenly`),
-  deep: 'Cut each from the raw edge',
+  deep: 'Cut each from the raw edge, at most',
+  byOpening: 'By what a clip may open',
+  publishedClips: 'Published',
+  publishedLesser: 'The published spacing is the lesser here.',
+  openingLesser: 'What a clip may open asks for this.',
   differs: 'Raw edge longer (or shorter, inward) by',
-  clipSentence: (short: string) =>
-    `Clip (or notch, outward) no further apart, and stop ${short} short of the stitching.`,
+  clipSentence: (short: string, lesser: string) =>
+    `Clip (or notch, outward) no further apart, and stop ${short} short of the stitching. ${lesser}`,
   blades:
     'Clip and trim with the points away from the hand that holds the cloth; never cut towards it.',
   published: ({ says, source }: Rule) => `${says} (${source}).`,
   derived: 'Geometry, derived here.',
+  plainSource:
+    'Finished and pressed open as wide as it is: trimming is for enclosed seams (common practice, no source).',
+  foldFormula: (given: string, turn: string, left: string) =>
+    `${given} − ${turn} = ${left} from the stitch line.`,
+  halfFormula: (given: string, half: string) => `${given} ÷ 2 = ${half}.`,
   sumFormula: (first: string, second: string, consumed: string) =>
     `${first} + ${second} = ${consumed}.`,
   changeFormula: (pattern: string, wanted: string, each: string) =>

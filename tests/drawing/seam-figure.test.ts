@@ -3,12 +3,13 @@ import { boundsOf, type Figure, type LineStyle } from '../../src/drawing/figure.
 import { countedRow } from '../../src/drawing/row-figure.ts';
 import { seamSection } from '../../src/drawing/seam-figure.ts';
 import { length, mm, toMm } from '../../src/lengths/length.ts';
-import { finishSeam, leastAllowance, USUAL_FRENCH } from '../../src/sewing/seam-finish.ts';
-import type { Finish } from '../../src/sewing/seam-rows.ts';
+import { finishSeam, leastAllowance, USUAL_ROWS } from '../../src/sewing/seam-finish.ts';
+import type { Finish, FinishInput } from '../../src/sewing/seam-rows.ts';
+import { FELLED } from '../../src/sewing/sources/seams.ts';
 import { solved } from '../sewing/outcomes.ts';
 
-function drawn(finish: Finish, given = mm(16)): Figure {
-  const plan = solved(finishSeam({ finish, given, ...USUAL_FRENCH }));
+function drawn(finish: Finish, given = mm(16), own: Partial<FinishInput> = {}): Figure {
+  const plan = solved(finishSeam({ finish, given, ...USUAL_ROWS, ...own }));
   const rows = plan.rows.map(({ do: what, at }) => ({
     what,
     at: at === undefined ? undefined : toMm(at),
@@ -31,7 +32,8 @@ test('a French seam encloses its raw edges: they end between the two rows, to sc
 });
 
 test('a flat-felled seam is drawn to its fold, its under layer to what it is trimmed to', () => {
-  const figure = drawn('felled', mm(15.875));
+  const { given, ...own } = FELLED.value;
+  const figure = drawn('felled', given, own);
   // 5/8 − 3/8 = 1/4 in, 1/8 in left under it (bellaonline.com, art60164).
   const [upper, under] = linesOf(figure, 'cloth');
   expect(Math.max(...(upper ?? []))).toBeCloseTo(6.35, 6);
@@ -39,7 +41,7 @@ test('a flat-felled seam is drawn to its fold, its under layer to what it is tri
   expect(furthest(figure, 'cut')).toBeCloseTo(3.175, 6);
   // What is turned under reaches back 3/8 in from the fold, at most to the seam.
   expect(upper?.at(-1)).toBe(0);
-  expect(linesOf(drawn('felled', mm(25)), 'cloth')[0]?.at(-1)).toBeCloseTo(25 - 2 * 9.525, 6);
+  expect(linesOf(drawn('felled', mm(25), own), 'cloth')[0]?.at(-1)).toBeCloseTo(25 - 2 * 9.525, 6);
 });
 
 test('a graded seam is widest outside; a bound one has a strip round each edge', () => {
@@ -53,13 +55,15 @@ test('a plain seam lies open: each allowance under its own side, as wide as it i
   for (const given of [mm(10), mm(16)]) {
     const figure = drawn('plain', given);
     const [left = [], right = []] = linesOf(figure, 'cloth');
-    // Garment first, the raw edge last, trimmed to 1/4 in (Goodheart-Willcox, p. 451).
-    expect(right.at(-1)).toBeCloseTo(Math.min(toMm(given), 6.35), 6);
+    // Garment first, the raw edge last: pressed open it isn't trimmed (common practice, no source).
+    expect(right.at(-1)).toBeCloseTo(toMm(given), 6);
     expect(left.at(-1)).toBeCloseTo(-(right.at(-1) ?? 0), 6);
     expect(Math.sign(left[0] ?? 0)).toBe(-1);
     expect(Math.sign(right[0] ?? 0)).toBe(1);
     expect(left).toContain(0);
-    expect(linesOf(figure, 'cut').flat()).toContain(right.at(-1));
+    expect(linesOf(figure, 'cut')).toEqual([]);
+    // Overcast round the raw edge.
+    expect(linesOf(figure, 'stitch').flat()).toContain(right.at(-1));
   }
 });
 
@@ -68,8 +72,8 @@ const FINISHES: Finish[] = ['plain', 'french', 'felled', 'mock-french', 'bound',
 test.each(FINISHES)(
   '%s: the stitch line is at nothing, no cloth lies beyond what it takes',
   (finish) => {
-    const least = leastAllowance({ finish, given: mm(1), ...USUAL_FRENCH });
-    for (const given of [length(Math.ceil(least)), mm(16), mm(40)]) {
+    const { at, more } = leastAllowance({ finish, given: mm(1), ...USUAL_ROWS });
+    for (const given of [length(Math.ceil(at) + (more ? 1 : 0)), mm(16), mm(40)]) {
       const figure = drawn(finish, given);
       expect(linesOf(figure, 'stitch')[0]).toEqual([0, 0]);
       // A strip goes round the edge by half its distance from the cloth.

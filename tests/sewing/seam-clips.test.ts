@@ -8,8 +8,18 @@ import { fieldsOf, solved } from './outcomes.ts';
 
 const curve: ClipInput = { radius: mm(80), allowance: mm(10), opening: mm(2) };
 
-test('a curve of 80 mm with 10 mm allowance, clips opening 2 mm: every 16 mm (derived here)', () => {
-  expect(toMm(solved(clipCurve(curve)).spacing)).toBe(16);
+test('a curve of 80 mm with 10 mm allowance, clips opening 2 mm: 16 mm by the opening (derived here)', () => {
+  expect(toMm(solved(clipCurve(curve)).byOpening)).toBe(16);
+});
+
+// Goodheart-Willcox, Apparel (2012), p. 452: every 1/4 to 1/2 in. Where the opening alone would let them
+// be further apart (3 in of radius, 1/4 in of allowance, opening 1/8 in: 1 1/2 in) the lesser is said.
+test('clips are no further apart than published, and where the opening asks for less, than that', () => {
+  const mild = { radius: inches(3), allowance: inches(1 / 4), opening: inches(1 / 8) };
+  const wide = solved(clipCurve(mild));
+  expect([toInches(wide.byOpening), toInches(wide.spacing)]).toEqual([1.5, 0.5]);
+  const sharp = solved(clipCurve({ ...mild, radius: inches(0.75) }));
+  expect([toInches(sharp.byOpening), toInches(sharp.spacing)]).toEqual([0.375, 0.375]);
 });
 
 // Goodheart-Willcox, Apparel (2012), p. 452: a clip every 1/4 to 1/2 in: 24 to 48 spaces on 12 in.
@@ -17,8 +27,7 @@ test.each([
   [1 / 4, 48],
   [1 / 2, 24],
 ])('clips %d in apart make %d spaces of a curve of 12 in', (apart, spaces) => {
-  const { closest, widest } = CLIPS.value;
-  expect([toInches(closest), toInches(widest)]).toContain(apart);
+  expect(CLIPS.value.map(toInches)).toContain(apart);
   // A radius of 4 in and 1/2 in allowance: the opening is an eighth of the spacing.
   const opening = inches(apart / 8);
   const input = { radius: inches(4), allowance: inches(1 / 2), opening, along: inches(12) };
@@ -39,7 +48,7 @@ test('the sharper a curve, the closer its clips', () => {
   const radius = fc.integer({ min: 20, max: 2000 });
   fc.assert(
     fc.property(radius, radius, (a, b) => {
-      const spacing = (r: number) => solved(clipCurve({ ...curve, radius: mm(r) })).spacing;
+      const spacing = (r: number) => solved(clipCurve({ ...curve, radius: mm(r) })).byOpening;
       expect(Math.sign(spacing(a) - spacing(b))).toBe(Math.sign(a - b));
     }),
   );
@@ -67,10 +76,12 @@ test('no clip opens by more than is allowed, and all of them take up the differe
           expect(space).toBeLessThanOrEqual(spacing * (1 + 1e-6));
           expect((space / mm(radius)) * allowance).toBeLessThanOrEqual(opening * (1 + 1e-6));
         });
-        // One space fewer would open too far.
+        // One space fewer would be too wide.
         if (places.length > 2) expect(along / (places.length - 2)).toBeGreaterThan(spacing);
+        expect(spacing).toBeLessThanOrEqual(CLIPS.value[1]);
       },
     ),
+    { seed: 1207 },
   );
 });
 
@@ -85,6 +96,8 @@ test('clips that can’t be name their field', () => {
   // Longer than the whole circle.
   expect(fieldsOf(clipCurve({ ...curve, along: mm(503) }))).toEqual(['along']);
   expect(clipCurve({ ...curve, along: mm(502) }).ok).toBe(true);
+  const far = { ...curve, radius: mm(100_000), along: mm(30_000) };
+  expect(clipCurve(far)).toMatchObject({ problems: [{ kind: 'too-long', field: 'along' }] });
   const crowded = clipCurve({ ...curve, opening: length(1), along: mm(500) });
   expect(crowded).toMatchObject({ problems: [{ kind: 'too-close', field: 'opening' }] });
 });

@@ -1,15 +1,16 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { inches, type Length, length, mm, toInches, ZERO } from '../../src/lengths/length.ts';
-import { finishSeam, leastAllowance, USUAL_FRENCH } from '../../src/sewing/seam-finish.ts';
-import type { Finish } from '../../src/sewing/seam-rows.ts';
-import { FRENCH, FRENCH_WIDE } from '../../src/sewing/sources/seams.ts';
+import { finishSeam, leastAllowance, USUAL_ROWS } from '../../src/sewing/seam-finish.ts';
+import type { Finish, FinishInput } from '../../src/sewing/seam-rows.ts';
+import { FELLED, FRENCH, FRENCH_WIDE, TRIMMED } from '../../src/sewing/sources/seams.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
-const of = (finish: Finish, given: Length = inches(5 / 8), french = USUAL_FRENCH) => ({
+const of = (finish: Finish, given: Length = inches(5 / 8), own: Partial<FinishInput> = {}) => ({
   finish,
   given,
-  ...french,
+  ...USUAL_ROWS,
+  ...own,
 });
 
 // enleedesigns.com, French seams (a trade page): 3/8 + 1/4 = 5/8; and 1/4 + 1/4 = 1/2.
@@ -56,7 +57,7 @@ test('rows of a French seam lie as far from the raw edge as they are said to', (
   const part = fc.integer({ min: 1, max: 400_000 });
   fc.assert(
     fc.property(part, part, part, (first, trim, second) => {
-      const outcome = finishSeam({ finish: 'french', given: mm(1), first, trim, second } as never);
+      const outcome = finishSeam(of('french', mm(1), { first, trim, second } as never));
       expect(outcome.ok).toBe(trim < first && second > trim);
       if (!outcome.ok) return;
       const { consumed, rows } = outcome.value;
@@ -72,10 +73,45 @@ test('rows of a French seam lie as far from the raw edge as they are said to', (
 // bellaonline.com, art60164 (a trade page): 5/8 allowance, under layer 1/8, turned under 3/8,
 // stitched 1/4 in from the seam: 5/8 − 3/8 = 1/4, more than the 1/8 in left under it.
 test('a flat-felled seam is stitched 1/4 in from the seam', () => {
-  const { rows } = solved(finishSeam(of('felled')));
+  const { under, turn, given } = FELLED.value;
+  const { rows, turnAtMost } = solved(finishSeam(of('felled', given, { under, turn })));
   const at = (what: string) => rows.find((row) => row.do === what)?.at ?? ZERO;
   expect(toInches(at('fell-stitch'))).toBe(1 / 4);
   expect(at('fell-stitch')).toBeGreaterThan(at('trim-under'));
+  // The 3/8 in lie in a fold of 1/4 in: more than half the allowance can't lie flat (derived here).
+  expect(toInches(turnAtMost ?? ZERO)).toBe(5 / 16);
+});
+
+// Trim and turn are the maker's: books fell 3/8 in too (common practice, no source).
+test('a flat fell on 3/8 in: trimmed to 1/8 in, 1/8 in turned under, stitched 1/4 in from the seam', () => {
+  const own = { under: inches(1 / 8), turn: inches(1 / 8) };
+  const { rows, turnAtMost } = solved(finishSeam(of('felled', inches(3 / 8), own)));
+  expect(rows.map(({ at }) => toInches(at ?? ZERO))).toEqual([0, 1 / 8, 1 / 4, 1 / 4]);
+  expect(turnAtMost).toBeUndefined();
+});
+
+test('a fold no wider than what is left under it is refused', () => {
+  const part = fc.integer({ min: 1, max: 400_000 }).map(length);
+  fc.assert(
+    fc.property(part, part, part, (given, under, turn) => {
+      const outcome = finishSeam(of('felled', given, { under, turn }));
+      expect(outcome.ok).toBe(given - turn > under);
+      if (!outcome.ok) {
+        expect(outcome.problems[0]).toMatchObject({ kind: 'not-over', field: 'given' });
+        return;
+      }
+      const at = (what: string) => outcome.value.rows.find((row) => row.do === what)?.at ?? ZERO;
+      expect(at('fell-stitch')).toBeGreaterThan(at('trim-under'));
+      // What is turned under reaches back from the fold; past the seam there is no room for it.
+      expect(outcome.value.turnAtMost !== undefined).toBe(at('turn-under') - turn < 0);
+    }),
+    { seed: 1209 },
+  );
+  expect(fieldsOf(finishSeam(of('felled', inches(3 / 8))))).toEqual(['given']);
+  expect(fieldsOf(finishSeam(of('felled', inches(1), { under: ZERO, turn: mm(-1) })))).toEqual([
+    'under',
+    'turn',
+  ]);
 });
 
 // bellaonline.com, art60164: mock French on 5/8 presses to 5/16.
@@ -100,8 +136,8 @@ test('a graded seam leaves the outer layer widest', () => {
 const FINISHES: Finish[] = ['plain', 'french', 'felled', 'mock-french', 'bound', 'graded'];
 
 test.each(FINISHES)('%s works on its least allowance, in order and within it', (finish) => {
-  const least = leastAllowance(of(finish));
-  const plan = solved(finishSeam(of(finish, length(Math.ceil(least)))));
+  const { at: least, more } = leastAllowance(of(finish));
+  const plan = solved(finishSeam(of(finish, length(Math.ceil(least) + (more ? 1 : 0)))));
   expect(plan.over).toBe(0);
   for (const { at } of plan.rows) {
     if (at === undefined) continue;
@@ -114,7 +150,7 @@ test('what is taken, what is spare and what is over make up the allowance', () =
   const part = fc.integer({ min: 1, max: 400_000 });
   fc.assert(
     fc.property(part, part, part, part, (given, first, trim, second) => {
-      const outcome = finishSeam({ finish: 'french', given, first, trim, second } as never);
+      const outcome = finishSeam(of('french', length(given), { first, trim, second } as never));
       fc.pre(outcome.ok);
       const { consumed, over, spare } = solved(outcome);
       expect(consumed - over + spare).toBe(given);
@@ -125,22 +161,25 @@ test('what is taken, what is spare and what is over make up the allowance', () =
 
 test('an allowance too small for its finish says the least', () => {
   const small = finishSeam(of('felled', inches(3 / 8)));
-  expect(small).toMatchObject({ ok: false, problems: [{ field: 'given', least: inches(1 / 2) }] });
+  expect(small).toMatchObject({ ok: false, problems: [{ field: 'given', over: inches(3 / 8) }] });
   expect(fieldsOf(finishSeam(of('plain', ZERO)))).toEqual(['given']);
 });
 
-// Goodheart-Willcox, Apparel (2012), p. 451: trimmed to 1/8 to 1/4 in.
-test('a plain seam is trimmed to 1/4 in, and one that is narrower is left', () => {
-  const rows = (given: Length) => solved(finishSeam(of('plain', given))).rows;
-  expect(rows(inches(5 / 8)).map((row) => row.do)).toEqual([
-    'sew',
-    'trim',
-    'overcast',
-    'press-open',
-  ]);
-  expect(rows(inches(5 / 8))[1]?.at).toBe(inches(1 / 4));
-  expect(rows(inches(1 / 4)).map((row) => row.do)).toEqual(['sew', 'overcast', 'press-open']);
+// Common practice, no source: a plain seam is overcast and pressed open as wide as it is. The 1/8 to 1/4 in
+// of Goodheart-Willcox, Apparel (2012), p. 451, are of enclosed seams.
+test('a plain seam isn’t trimmed, however wide', () => {
+  for (const given of [1 / 8, 1 / 4, 5 / 8, 2]) {
+    const { rows } = solved(finishSeam(of('plain', inches(given))));
+    expect(rows.map((row) => row.do)).toEqual(['sew', 'overcast', 'press-open']);
+  }
   expect(fieldsOf(finishSeam(of('plain', inches(1 / 16))))).toEqual(['given']);
+});
+
+test('only what is more than the outer layer of a graded seam is trimmed off it', () => {
+  const rows = (given: Length) => solved(finishSeam(of('graded', given))).rows.map((row) => row.do);
+  expect(rows(inches(1 / 4))).toEqual(['sew', 'trim-inner', 'enclose']);
+  expect(rows(inches(3 / 8))).toEqual(['sew', 'trim', 'trim-inner', 'enclose']);
+  expect(TRIMMED.value.map(toInches)).toEqual([1 / 8, 1 / 4]);
 });
 
 // wikisum.wiki, French seam (a trade page): the strip is stitched 1/8 in from the edge.
@@ -163,7 +202,8 @@ test('every finish is worked on its least allowance and on none that is less', (
       (finish, units) => {
         const input = of(finish, length(units));
         const outcome = finishSeam(input);
-        expect(outcome.ok).toBe(units >= leastAllowance(input));
+        const { at: least, more } = leastAllowance(input);
+        expect(outcome.ok).toBe(more ? units > least : units >= least);
         if (!outcome.ok) return;
         const { rows, consumed, over, spare } = outcome.value;
         expect([consumed, over, spare]).toEqual([units, 0, 0]);
@@ -176,15 +216,15 @@ test('every finish is worked on its least allowance and on none that is less', (
   );
 });
 
-// Of the felled seam's figures (bellaonline.com, art60164), the French one's (enleedesigns.com), the
-// trimming and grading (Goodheart-Willcox, Apparel, p. 451); of mock French and bound ours, no source.
+// Of the French seam's figures (enleedesigns.com) and the grading (Goodheart-Willcox, Apparel, p. 451); of
+// plain, mock French and bound ours, no source; of the felled one by its fields, 1/8 and 1/4 in.
 test.each([
   ['plain', 1 / 8],
   ['french', 5 / 8],
-  ['felled', 1 / 2],
+  ['felled', 3 / 8],
   ['mock-french', 1 / 2],
   ['bound', 1 / 4],
   ['graded', 1 / 4],
 ] as const)('%s needs at least %d in', (finish, least) => {
-  expect(toInches(leastAllowance(of(finish)))).toBe(least);
+  expect(toInches(leastAllowance(of(finish)).at)).toBe(least);
 });

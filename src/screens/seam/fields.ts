@@ -12,11 +12,8 @@ export function seamFields(draft: Draft): Field[] {
 function ownFields(draft: Draft): Field[] {
   const finish = choice('finish', words.finish);
   switch (chosen(draft, 'what', words.what)) {
-    case 'finish': {
-      const french = chosen(draft, 'finish', words.finish) === 'french';
-      const rows = [length('first'), length('trim'), length('second')];
-      return [length('given'), finish, ...(french ? rows : [])];
-    }
+    case 'finish':
+      return [length('given'), finish, ...rowFields(draft)];
     case 'change':
       return [length('given'), length('wanted'), count('seams')];
     case 'girth':
@@ -26,6 +23,7 @@ function ownFields(draft: Draft): Field[] {
         count('seams'),
         choice('way', words.way),
         finish,
+        ...rowFields(draft),
       ];
     case 'curve':
       return [
@@ -34,5 +32,17 @@ function ownFields(draft: Draft): Field[] {
         length('opening'),
         optional('along', words.notGiven),
       ];
+  }
+}
+
+/** The rows of the finish that are the maker's. */
+function rowFields(draft: Draft): Field[] {
+  switch (chosen(draft, 'finish', words.finish)) {
+    case 'french':
+      return [length('first'), length('trim'), length('second')];
+    case 'felled':
+      return [length('under'), length('turn')];
+    default:
+      return [];
   }
 }

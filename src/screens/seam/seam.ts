@@ -4,16 +4,18 @@ import { type DraftReader, readDraft } from '../../controls/draft.ts';
 import { countOf, roundIn } from '../../controls/draft-numbers.ts';
 import { chosen } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
-import { length } from '../../lengths/length.ts';
+import { type Length, length } from '../../lengths/length.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, type Outcome } from '../../sewing/problem.ts';
 import { changeAllowance, letOut } from '../../sewing/seam-change.ts';
 import { clipCurve } from '../../sewing/seam-clips.ts';
-import { finishSeam, leastAllowance, USUAL_FRENCH } from '../../sewing/seam-finish.ts';
+import { finishSeam, leastAllowance, rowProblems, USUAL_ROWS } from '../../sewing/seam-finish.ts';
 import type { FinishInput } from '../../sewing/seam-rows.ts';
 import { seamWords as words } from '../../words/seam-words.ts';
-import { changeAnswer, clipAnswer, finishAnswer, girthAnswer } from './answers.ts';
+import { changeAnswer, girthAnswer } from './change-answers.ts';
+import { clipAnswer } from './clip-answer.ts';
 import { seamFields } from './fields.ts';
+import { finishAnswer } from './finish-answer.ts';
 
 /** Seam allowances: what a finish takes, another allowance, letting out, clips. */
 export const seam: Calculation = {
@@ -38,6 +40,8 @@ function startingDraft(bench: Bench): Draft {
     first: scale('0.9', '9', '3/8'),
     trim: scale('0.3', '3', '1/8'),
     second: scale('0.6', '6', '1/4'),
+    under: scale('0.3', '3', '1/8'),
+    turn: scale('0.6', '6', '1/4'),
     allowance: scale('2', '20', '3/4'),
     wanted: scale('1', '10', '3/8'),
     seams: '4',
@@ -53,7 +57,8 @@ type Working = (read: DraftReader, draft: Draft, bench: Bench) => Outcome<Answer
 
 const WORK: Readonly<Record<keyof typeof words.what, Working>> = {
   finish: (read, draft, bench) => {
-    const input = finishInput(read, draft);
+    const given = read.length('given');
+    const input = given === undefined ? undefined : finishInput(given, read, draft);
     return input && then(finishSeam(input), (plan) => finishAnswer(plan, input, bench));
   },
   change: (read, _, bench) => {
@@ -70,12 +75,13 @@ const WORK: Readonly<Record<keyof typeof words.what, Working>> = {
     const seams = countOf(read, 'seams');
     if (allowance === undefined || by === undefined || seams === undefined) return undefined;
     const out = chosen(draft, 'way', words.way) === 'out';
-    const finish = chosen(draft, 'finish', words.finish);
-    const least = leastAllowance({ finish, given: allowance, ...USUAL_FRENCH });
+    const input = finishInput(allowance, read, draft);
+    if (input === undefined) return undefined;
+    const least = leastAllowance(input);
     const change = out ? by : length(-by);
-    return answerUnless(mustBePositive('change', by), () =>
+    return answerUnless([...mustBePositive('change', by), ...rowProblems(input)], () =>
       then(letOut({ allowance, change, seams, least }), (plan) =>
-        girthAnswer(plan, { by, seams, out, least }, bench),
+        girthAnswer(plan, { by, seams, out }, bench),
       ),
     );
   },
@@ -90,16 +96,15 @@ const WORK: Readonly<Record<keyof typeof words.what, Working>> = {
   },
 };
 
-function finishInput(read: DraftReader, draft: Draft): FinishInput | undefined {
+/** A finish on an allowance; undefined when a row of its own could not be read. */
+function finishInput(given: Length, read: DraftReader, draft: Draft): FinishInput | undefined {
   const finish = chosen(draft, 'finish', words.finish);
-  const given = read.length('given');
-  if (given === undefined) return undefined;
-  if (finish !== 'french') return { finish, given, ...USUAL_FRENCH };
-  const first = read.length('first');
-  const trim = read.length('trim');
-  const second = read.length('second');
-  if (first === undefined || trim === undefined || second === undefined) return undefined;
-  return { finish, given, first, trim, second };
+  const own = Object.keys(USUAL_ROWS).filter((key) =>
+    seamFields(draft).some((field) => field.key === key),
+  );
+  const rows = own.map((key) => [key, read.length(key)] as const);
+  if (rows.some(([, row]) => row === undefined)) return undefined;
+  return { finish, given, ...USUAL_ROWS, ...Object.fromEntries(rows) };
 }
 
 function then<Value>(outcome: Outcome<Value>, say: (value: Value) => Answer): Outcome<Answer> {

@@ -1,0 +1,55 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Answer } from '../../controls/calculation.ts';
+import { exactly } from '../../controls/tape-text.ts';
+import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
+import { showExact } from '../../lengths/show-length.ts';
+import type { AllowanceChange, ChangeInput, LetOut } from '../../sewing/seam-change.ts';
+import { seamWords as words } from '../../words/seam-words.ts';
+import { guideLines } from './guide.ts';
+import { NOTHING } from './nothing.ts';
+
+/** Another allowance than the pattern's. */
+export function changeAnswer(
+  { eachEdge: each, girth }: AllowanceChange,
+  { pattern, wanted }: ChangeInput,
+  bench: Bench,
+): Answer {
+  const show = (x: ExactLength) => exactly(x, bench);
+  const size = (x: ExactLength) => show(exactLength(Math.abs(x)));
+  const after = each === 0 ? words.same : each > 0 ? words.trimEach : words.addEach;
+  return {
+    ...NOTHING,
+    headline: { number: showExact(exactLength(Math.abs(each)), bench.unit, 2), after },
+    sentence: each === 0 ? words.sameSentence : words.changeSentence(show(wanted)),
+    lines: [
+      {
+        label: words.girthIf,
+        value: girth < 0 ? words.narrower(size(girth)) : words.wider(size(girth)),
+      },
+      ...guideLines(wanted, bench),
+    ],
+    workings: [
+      {
+        formula: words.changeFormula(show(pattern), show(wanted), show(each)),
+        source: words.derived,
+      },
+    ],
+  };
+}
+
+/** Letting out or taking in. */
+export function girthAnswer(
+  { eachEdge, left }: LetOut,
+  { by, seams, out }: { by: Length; seams: number; out: boolean },
+  bench: Bench,
+): Answer {
+  const show = (x: ExactLength) => exactly(x, bench);
+  const each = exactLength(Math.abs(eachEdge));
+  return {
+    ...NOTHING,
+    headline: { number: showExact(each, bench.unit, 3), after: words.perEdge },
+    sentence: out ? words.letOutSentence(show(left)) : words.takeInSentence(show(left)),
+    lines: guideLines(left, bench),
+    workings: [{ formula: words.girthFormula(show(by), seams, show(each)), source: words.derived }],
+  };
+}
