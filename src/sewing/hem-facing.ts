@@ -69,7 +69,12 @@ export function facedHem({ seam, radius, ...input }: FacingInput): Outcome<Facin
           length: Math.ceil(stitch) as Length,
           marks: [
             { at: seam, label: '1', kind: 'stitch' },
-            { at: stitch, label: '2', kind: 'stitch' },
+            {
+              at: stitch,
+              label: '2',
+              kind: 'stitch',
+              inside: { over: seam, under: exactLength(allowance + depth) },
+            },
           ],
         },
       },

@@ -65,7 +65,12 @@ export function hem(input: HemInput): Outcome<Hem> {
               : exactLength(2 * depth + folds.last),
         },
         cutLength: cutLengthOf(finished, allowance, otherEnd),
-        run: hemRun(firstPress, hemLine, exactLength(allowance + stitchUp)),
+        run: hemRun(
+          firstPress,
+          hemLine,
+          exactLength(allowance + stitchUp),
+          exactLength(allowance + depth),
+        ),
       },
     };
   });
@@ -76,6 +81,7 @@ function hemRun(
   firstPress: ExactLength | undefined,
   hemLine: ExactLength,
   stitch: ExactLength,
+  innerEdge: ExactLength,
 ): Run {
   const first =
     firstPress === undefined ? [] : [{ at: firstPress, label: '1', kind: 'press' } as const];
@@ -85,7 +91,12 @@ function hemRun(
     marks: [
       ...first,
       { at: hemLine, label: String(first.length + 1), kind: 'press' },
-      { at: stitch, label: String(first.length + 2), kind: 'stitch' },
+      {
+        at: stitch,
+        label: String(first.length + 2),
+        kind: 'stitch',
+        inside: { over: hemLine, under: innerEdge },
+      },
     ],
   };
 }

@@ -1,4 +1,5 @@
 import { toGraduation } from '../lengths/graduation.ts';
+import { insideGraduation } from '../lengths/inside-graduation.ts';
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import type { Mark, Run } from './run.ts';
 
@@ -6,7 +7,10 @@ import type { Mark, Run } from './run.ts';
 export interface MarkedMark extends Omit<Mark, 'at'> {
   /** Where it would be if a tape could show it. */
   exact: ExactLength;
-  /** Where it is marked: the nearest graduation from the datum, or the measured place of a sewn one. */
+  /**
+   * Where it is marked: the nearest graduation from the datum, of those inside its bounds where
+   * it has any; or the measured place of a sewn one.
+   */
   at: ExactLength;
   /** From the mark before as marked, for checking with the tape; the first one from the datum. */
   step: ExactLength;
@@ -17,7 +21,10 @@ export interface MarkedRun extends Omit<Run, 'marks'> {
   /** The smallest division of the tape it is marked with. */
   graduation: Length;
   marks: readonly MarkedMark[];
-  /** The most any mark is from its exact place: never over half a graduation. */
+  /**
+   * The most any mark is from its exact place: never over half a graduation, or a whole one
+   * where it must stay inside.
+   */
   worstError: ExactLength;
   /** The most any step between neighbours differs from its exact step: never over a graduation. */
   worstUnevenness: ExactLength;
@@ -41,7 +48,9 @@ export function markOut(run: Run, step: Length): MarkedRun {
   let worstUnevenness = 0;
   let tooCoarse = false;
   const marks = run.marks.map(({ at: exact, ...mark }, i): MarkedMark => {
-    const at = mark.kind === 'sewn' ? exact : toGraduation(exact, step);
+    const inside = mark.inside && insideGraduation(exact, step, mark.inside);
+    const at = mark.kind === 'sewn' ? exact : (inside ?? toGraduation(exact, step));
+    tooCoarse ||= mark.inside !== undefined && inside === undefined;
     const marked: MarkedMark = { ...mark, exact, at, step: exactLength(at - before) };
     worstError = Math.max(worstError, Math.abs(at - exact));
     if (i > 0) {

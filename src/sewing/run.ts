@@ -1,3 +1,4 @@
+import type { Bounds } from '../lengths/inside-graduation.ts';
 import type { ExactLength, Length } from '../lengths/length.ts';
 
 /**
@@ -24,6 +25,8 @@ export interface Mark {
   /** What is written beside the mark: a number, or a letter. */
   label: string;
   kind: MarkKind;
+  /** What it must stay strictly between on any tape, as stitching between a hem's two folds. */
+  inside?: Bounds;
 }
 
 /** Where the tape's zero is held. `words/` has the name for each. */

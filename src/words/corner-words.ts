@@ -7,8 +7,9 @@ export const cornerWords = {
     angle: 'Angle of the corner',
     turned: 'Turned',
     edgeStitch: 'Stitch in from fold',
+    thickness: 'Cloth thick',
   },
-  turned: { once: 'Once', twice: 'Twice' },
+  turned: { once: 'Once', twice: 'Twice, first less', equal: 'Twice, equally' },
   after: 'along the bottom',
   sentence: (upSide: string) =>
     `Mark that from the raw corner, A, and ${upSide} up the side, B. Lay A and B on each other, right sides together, and stitch from them to the finished corner.`,
@@ -23,7 +24,8 @@ export const cornerWords = {
   flat: 'Corner, flat, wrong side up',
   folded: 'Corner, finished, wrong side up',
   check: 'Check the corner turned out before you trim: what is cut off stays off.',
-  formula: (depth: string, side: string, angle: number, along: string) =>
-    `2 × (${side} + ${depth} × cos ${angle}°) ÷ sin ${angle}° = ${along} along the bottom; the other way round up the side.`,
+  formula: (near: string, far: string, angle: string, along: string, edge: string) =>
+    `${edge}: 2 × (${near} + ${far} × cos ${angle}°) ÷ sin ${angle}° = ${along}.`,
+  foldLine: 'To the fold line, in the middle of its fold.',
   derived: 'Geometry, derived here.',
 };

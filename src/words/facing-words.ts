@@ -1,3 +1,5 @@
+import { turnedWords } from './turned-words.ts';
+
 /** A hem finished with a facing. */
 export const facingWords = {
   title: 'Faced hem',
@@ -7,14 +9,20 @@ export const facingWords = {
     seam: 'Facing seam',
     turn: 'Free edge, turned',
     edgeStitch: 'Stitch in from edge',
+    thickness: 'Cloth thick',
     radius: 'Radius of the curve',
     finished: 'Finished length',
+    otherEnd: turnedWords.otherEnd,
     left: 'Cloth below hem line',
   },
   kind: { shaped: 'Cut to the curve', bias: 'Bias strip' },
   after: 'to leave for the seam',
-  sentence: (seam: string, turn: string, stitchUp: string) =>
-    `Sew the facing on ${seam} from the raw edge, turn it in, press on the seam. Turn its free edge ${turn} under, stitch ${stitchUp} above the hem line.`,
+  sentence: (seam: string, turn: string) =>
+    `Sew the facing on ${seam} from the raw edge, turn it in, press on the seam. Turn its free edge ${turn} under.`,
+  unturned: (seam: string) =>
+    `Sew the facing on ${seam} from the raw edge, turn it in, press on the seam.`,
+  hemLine: 'hem line',
+  freeEdge: 'free edge',
   deep: { shaped: 'Cut the facing deep', bias: 'Cut the bias strip wide' },
   long: { shaped: 'Its edge', bias: 'Its length' },
   longOf: {
@@ -24,8 +32,7 @@ export const facingWords = {
   gives: 'Free edge has to give',
   givesOf: (percent: string) => `${percent} %: lose on an outward curve, gain on an inward one`,
   givesFormula: (depth: string, radius: string, percent: string) =>
-    `${depth} ÷ ${radius} = ${percent} %, half of what a hem turned up would (geometry, derived here).`,
-  formula: (seam: string, depth: string, turn: string, deep: string) =>
-    `${seam} + ${depth} + ${turn} = ${deep}.`,
+    `${depth} ÷ ${radius} = ${percent} %.`,
+  givesSource: 'Half of what a hem turned up would have to (geometry, derived here).',
   published: (rule: { says: string; source: string }) => `${rule.says} (${rule.source}).`,
 };

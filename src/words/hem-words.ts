@@ -1,3 +1,5 @@
+import { turnedWords } from './turned-words.ts';
+
 interface Rule {
   says: string;
   source: string;
@@ -5,11 +7,13 @@ interface Rule {
 
 const labels = {
   depth: 'Depth, finished',
+  given: 'That is',
   style: 'Turned',
   turn: 'First turn',
   edgeStitch: 'Stitch in from fold',
   thickness: 'Cloth thick',
   finished: 'Finished length',
+  otherEnd: turnedWords.otherEnd,
   left: 'Cloth below hem line',
   shape: 'The hem line',
   chord: 'Across the curve',
@@ -30,6 +34,9 @@ export const hemWords = {
   faced: 'Face it instead',
   corner: 'Vent or corner',
   labels,
+  given: { depth: 'Depth, finished', all: 'All for the hem' },
+  /** The depth's own label when all there is to turn up is given instead. */
+  allFor: 'All for the hem, turns too',
   style: {
     single: 'Once',
     double: 'Twice, equally',
@@ -51,15 +58,21 @@ export const hemWords = {
   taper: { none: 'Straight', taper: 'Tapered' },
   asDeep: 'depth of the hem',
   after: 'to turn up',
-  sentence: (first: string | undefined, hemLine: string, stitchUp: string) =>
-    `${first === undefined ? 'Press' : `Press ${first} from the raw edge, then`} ${hemLine} from the raw edge. Stitch ${stitchUp} above the fold.`,
-  folds: 'Taken by the folds, in it',
+  press: (first: string | undefined, hemLine: string) =>
+    `${first === undefined ? 'Press' : `Press ${first} from the raw edge, then`} ${hemLine} from the raw edge.`,
+  pressByEye: (turn: string, hemLine: string) =>
+    `Turn the raw edge ${turn} under by eye: your tape has no line for so little. Then press ${hemLine} from where it was.`,
+  fold: 'fold',
+  innerFold: 'inner fold',
+  rawEdge: 'raw edge',
   chalk: 'Chalk lines to fold to',
   chalkOf: (first: string | undefined, second: string) =>
     first === undefined
       ? `${second} from the raw edge`
       : `${first} from the raw edge, then ${second} from the fold`,
   usual: 'Usual depths',
+  usualSkirts: 'Usual on skirts',
+  usualOf: ({ says, source }: Rule) => `${says} (${source})`,
   classLabel: 'By its depth',
   hemClass: {
     rolled: 'a rolled hem',
@@ -84,10 +97,8 @@ export const hemWords = {
   shallower: (depth: string) => `Make it ${depth} deep`,
   widths: 'Cut the allowance across',
   widthsOf: (depth: string, raw: string) => `${depth} at the inner fold, ${raw} at the raw edge`,
-  formula: (depth: string, turn: string, folds: string, allowance: string) =>
-    `${depth} + ${turn}${folds} = ${allowance}.`,
-  foldsTerm: (count: number, taken: string) => ` + ${count} folds, ${taken}`,
   curveFormula: (depth: string, radius: string, percent: string) =>
-    `2 × ${depth} ÷ ${radius} = ${percent} % (geometry, derived here; what a cloth takes is common practice, no source).`,
+    `2 × ${depth} ÷ ${radius} = ${percent} %.`,
+  curveSource: 'Geometry, derived here; what a cloth takes is common practice, no source.',
   source: (rule: Rule) => `Sum and chalk lines: ${rule.source}.`,
 };

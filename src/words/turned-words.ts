@@ -9,4 +9,25 @@ export const turnedWords = {
   iron: (celsius: number) =>
     `Pressing: follow the care label, lower figure first (one dot at most ${celsius} °C); test on a scrap, touch the iron by its handle only.`,
   line: 'Line',
+  otherEnd: 'Other end takes',
+  otherEndHint: 'its hem or seam',
+  cutOf: (length: string, bothEnds: boolean) =>
+    bothEnds ? length : `${length}, nothing added at the other end`,
+  thick: 'Cloth’s thickness, in it',
+  thickOf: (length: string, less: boolean) => `${length} ${less ? 'less' : 'more'}`,
+  /** Adds lengths up; one that is less than nothing is taken off. */
+  sum: (terms: readonly string[], total: string) =>
+    `${terms.reduce((sum, term) =>
+      term.startsWith('−') ? `${sum} − ${term.slice(1)}` : `${sum} + ${term}`,
+    )} = ${total}.`,
+  foldAlone: (quarter: string, thick: string, share: string) =>
+    `${quarter} × ${thick} − 2 × ${thick} = ${share}.`,
+  foldOver: (quarter: string, thick: string, share: string) =>
+    `${quarter} × (${thick} + ${thick}) − (${thick} + 2 × ${thick}) = ${share}.`,
+  halfOf: (share: string, half: string) => `${share} ÷ 2 = ${half}.`,
+  foldSource: (layers: 0 | 1) =>
+    `A fold round ${layers === 0 ? 'nothing' : 'one layer'}: half a circle along the middle of the cloth, less what the measures to its outside count (geometry, derived here).`,
+  stitch: (up: string, edge: string) => `Stitch ${up} above the ${edge}.`,
+  stitchByEye: (inner: string) =>
+    `Stitch by eye, just inside the ${inner}: your tape has no line between it and the edge.`,
 };

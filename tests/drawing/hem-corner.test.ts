@@ -2,11 +2,18 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { boundsOf, type Figure, type LineStyle, type Point } from '../../src/drawing/figure.ts';
 import { type CornerPlan, mitreFlat, mitreFolded } from '../../src/drawing/hem-corner.ts';
-import { mm, toMm } from '../../src/lengths/length.ts';
+import { mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import { mitre } from '../../src/sewing/mitre.ts';
 
 function planOf(bottom: number, side: number, angle: number): CornerPlan | undefined {
-  const outcome = mitre({ depth: mm(bottom), side: mm(side), angle, edgeStitch: mm(0) });
+  const outcome = mitre({
+    depth: mm(bottom),
+    side: mm(side),
+    angle,
+    edgeStitch: ZERO,
+    thickness: ZERO,
+    turned: 'once',
+  });
   if (!outcome.ok) return undefined;
   const { alongBottom, upSide, trim } = outcome.value;
   return {

@@ -94,6 +94,22 @@ test('turned twice, the first turns are pressed before anything is measured', as
   expect(await answer()).toContain('Press the first turns before you measure');
 });
 
+// Felt of 2 mm turned once: each fold line 0.43 mm nearer the raw edge, each mark 0.86 mm (by hand).
+test('thick cloth moves both marks, and the sums are shown', async () => {
+  open(corner, { depth: '4', side: '1.5', thickness: '0.2' });
+  const said = await answer();
+  expect(said).toContain('Mitre mark A, along the bottom from the raw corner2.914 cm');
+  expect(said).toContain('1.5 cm − 0.043 cm = 1.457 cm');
+  expect(said).toContain('2 × (1.457 cm + 3.957 cm × cos 90°) ÷ sin 90° = 2.914 cm');
+});
+
+test('both marks have their formula', () => {
+  const { workings } = answerTo(corner, { depth: '4', side: '1.5', angle: '90' });
+  const formulas = workings.map(({ formula }) => formula);
+  expect(formulas[0]).toContain('2 × (1.5 cm + 4 cm × cos 90°) ÷ sin 90° = 3 cm');
+  expect(formulas[1]).toContain('2 × (4 cm + 1.5 cm × cos 90°) ÷ sin 90° = 8 cm');
+});
+
 const WRONG: [string, Record<string, string>, RegExp][] = [
   ['no depth', { depth: '0' }, /Depth at the bottom: /],
   ['no such corner', { angle: '3' }, /Angle of the corner: .*20 to 160/],

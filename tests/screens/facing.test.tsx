@@ -13,7 +13,7 @@ test('the piece gives the facing’s seam only, the facing is cut by all three',
   expect(said).toMatch(/^3\/8.* in to leave for the seam/);
   expect(said).toMatch(/Cut the facing deep2 1\/8/);
   expect(said).toMatch(/Cut length24 3\/8/);
-  expect(said).toContain('fashion-design-drawing.com');
+  expect(said).toContain('an older dressmaking text on skirts, about 1911');
 });
 
 test('a bias strip says what its free edge has to give (derived here)', async () => {
@@ -21,6 +21,29 @@ test('a bias strip says what its free edge has to give (derived here)', async ()
   const said = await answer();
   expect(said).toContain('Cut the bias strip wide3.6 cm');
   expect(said).toContain('Free edge has to give4.7 %');
+});
+
+test('the free edge is stitched below itself, also where the tape would round it up', async () => {
+  open(facing, { depth: '4', edgeStitch: '0.04' });
+  expect(await answer()).toContain('Stitch 3.9 cm above the hem line');
+  cleanup();
+  open(facing, { depth: '0.1', seam: '0.1', turn: '0', edgeStitch: '0.02' });
+  expect(await answer()).toContain('Stitch by eye, just inside the free edge');
+});
+
+// Felt of 2 mm: 0.43 mm less at the seam, 0.86 mm at the free edge (derived by hand).
+test('thick cloth: the facing is cut less deep, and every number of it is shown', async () => {
+  open(facing, { thickness: '0.2', finished: '60', otherEnd: '1.5' });
+  const said = await answer();
+  expect(said).toContain('Cut the facing deep5.471 cm');
+  expect(said).toContain('1 cm + 4 cm + 0.6 cm − 0.043 cm − 0.086 cm = 5.471 cm');
+  expect(said).toContain('1.5708 × 0.2 cm − 2 × 0.2 cm = −0.086 cm');
+  expect(said).toContain('Cut length62.457 cm');
+});
+
+test('a cut length says when nothing is added at the other end', async () => {
+  open(facing, { finished: '60' });
+  expect(await answer()).toContain('Cut length61 cm, nothing added at the other end');
 });
 
 const WRONG: [string, Record<string, string>, RegExp][] = [

@@ -79,6 +79,68 @@ test('cautions stand where the cut and the iron come', async () => {
   expect(said).toContain('at most 110 °C');
 });
 
+test('stitching that the tape would round onto the inner fold is said inside it', async () => {
+  open(hem, { depth: '2', turn: '0.7', edgeStitch: '0.04' });
+  expect(await answer()).toContain('Stitch 1.9 cm above the fold');
+});
+
+test('a first turn too small for the tape is not pressed at 0', async () => {
+  const narrow = { depth: '1/8', turn: '1/16', edgeStitch: '1/32' };
+  open(hem, narrow, benchOf({ unit: 'in', inch: '1/8in' }));
+  const said = await answer();
+  expect(said).not.toMatch(/Press 0|Stitch 0/);
+  expect(said).toMatch(/Turn the raw edge 1\/16.* in under by eye/);
+  expect(said).toContain('Stitch by eye, just inside the inner fold');
+});
+
+// Felt of 2 mm (derived by hand): 0.86 mm less for a fold round nothing, 0.28 mm more over one layer.
+test('thick cloth takes less for one turn, and of two equal ones the second a little more', async () => {
+  open(hem, { depth: '2', style: 'single', thickness: '0.2' });
+  let said = await answer();
+  expect(said).toContain('in it0.086 cm less');
+  expect(said).toContain('2 cm − 0.086 cm = 1.914 cm');
+  cleanup();
+  open(hem, { depth: '2', style: 'double', thickness: '0.2' });
+  said = await answer();
+  expect(said).toContain('2 cm + 2 cm − 0.086 cm + 0.028 cm = 3.942 cm');
+  expect(said).toContain('1.5708 × (0.2 cm + 0.2 cm) − (0.2 cm + 2 × 0.2 cm) = 0.028 cm');
+});
+
+// Theta Johnson, It's Fun to Sew a Cotton School Dress: 2 3/4 in make 2 1/2 finished with 1/4 turned in.
+test('“3 in for the hem” is all of it where the maker says so', async () => {
+  const all = { depth: '2 3/4', given: 'all', turn: '1/4' };
+  open(hem, all, benchOf({ unit: 'in' }));
+  const said = await answer();
+  expect(said).toMatch(/^2 3\/4.* in to turn up/);
+  expect(said).toMatch(/Depth, finished2 1\/2/);
+  type('All for the hem, turns too', '3');
+  expect(await answer()).toMatch(/Depth, finished2 3\/4/);
+});
+
+test('a cut length asks what the other end takes, and has it', async () => {
+  open(hem, { depth: '2', turn: '0.7', finished: '60' });
+  expect(await answer()).toContain('Cut length62.7 cm, nothing added at the other end');
+  type('Other end takes', '1.5');
+  expect(await answer()).toContain('Cut length64.2 cm');
+});
+
+test('every published depth is said with its kind of hem', async () => {
+  open(hem);
+  const said = await answer();
+  for (const part of ['straight and sheer up to 4 in', 'medium cloth 2 to 3 in', 'circular 1/4']) {
+    expect(said).toContain(part);
+  }
+  expect(said).toContain('gored, 60 to 70 in round, 2 in');
+  expect(said).not.toMatch(/\.com|moodlehub/);
+});
+
+test('a facing and a corner begin with the depth that all there is leaves', () => {
+  const bench = benchOf();
+  const draft = { ...hem.start(bench), depth: '5', given: 'all', turn: '1', thickness: '' };
+  const carried = hem.beside?.map(({ carry }) => carry?.(draft, bench).depth);
+  expect(carried).toEqual(['4 cm', '4 cm']);
+});
+
 const WRONG: [string, Record<string, string>, RegExp][] = [
   ['no depth', { depth: '0' }, /Depth, finished: /],
   ['deeper than the piece', { depth: '2', finished: '1' }, /Depth, finished: .*1 cm/],
@@ -90,6 +152,12 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   ],
   ['no depth to taper along', { depth: '0', taper: 'taper' }, /Depth, finished: /],
   ['no taper', { taper: 'taper', acrossAbove: '0' }, /Across, higher up: /],
+  [
+    'no room for the turn in all there is',
+    { given: 'all', depth: '0.5' },
+    /All for the hem, turns too: .*more than 0\.7 cm/,
+  ],
+  ['cloth too thick to turn', { thickness: '1' }, /Cloth thick: .*at most 0\.7 cm/],
   ['more than the cloth left', { left: '2' }, /Depth, finished: .*at most 1\.3 cm/],
   ['readings at one height', { shape: 'readings', apart: '0' }, /Higher up by: /],
   ['stitched beyond the hem', { edgeStitch: '2' }, /Stitch in from fold: .*less than 2 cm/],

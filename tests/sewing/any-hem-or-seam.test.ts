@@ -77,18 +77,33 @@ const WORKS: Record<string, fc.Arbitrary<() => Outcome<unknown>>> = {
     .record({ atHem: typed, above: typed, apart: typed, depth: typed, turn: typed })
     .map((input) => () => trueTaper(input)),
   finish: fc
-    .record({ finish, given: typed, first: typed, trim: typed, second: typed })
+    .record({
+      finish,
+      given: typed,
+      first: typed,
+      trim: typed,
+      second: typed,
+      under: typed,
+      turn: typed,
+    })
     .map((input) => () => finishSeam(input)),
   change: fc
     .record({ pattern: typed, wanted: typed, seams: number })
     .map((input) => () => changeAllowance(input)),
-  'let out': fc.record({ allowance: typed, change: typed, seams: number, least: typed }).map(
-    ({ least, ...input }) =>
-      () =>
-        letOut({ ...input, least: length(Math.abs(least)) }),
-  ),
+  'let out': fc
+    .record({ allowance: typed, change: typed, seams: number, least: typed, more: fc.boolean() })
+    .map(
+      ({ least, more, ...input }) =>
+        () =>
+          letOut({ ...input, least: { at: length(Math.abs(least)), more } }),
+    ),
   clips: fc
-    .record({ radius: typed, allowance: typed, opening: typed, along: maybe })
+    .record({
+      radius: typed,
+      allowance: typed,
+      opening: typed,
+      along: maybe,
+    })
     .map((input) => () => clipCurve(input)),
   centre: fc
     .record({

@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { type CurveInput, curvedHem } from '../../src/sewing/hem-curve.ts';
-import { EASE_BY_CLOTH, HEM_DEPTHS } from '../../src/sewing/sources/hems.ts';
+import {
+  type DepthCase,
+  EASE_BY_CLOTH,
+  HEM_DEPTHS,
+  SKIRT_DEPTHS,
+} from '../../src/sewing/sources/hems.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const rise = (chord: number, by: number): CurveInput => ({
@@ -59,11 +64,45 @@ test('chord and rise, and two readings of the same circle, agree', () => {
   );
 });
 
-// Johnson and Texas Extension L-359 agree on the direction: more flare, narrower hem.
+// Theta Johnson, It's Fun to Sew a Cotton School Dress: straight sheer up to 4 in, moderately flared
+// 2 to 3, heavy cloth up to 2, flared 1 1/2, circle 1/4 or rolled. Texas Extension L-359: fairly straight
+// 2 1/2, gored (60 to 70 in round) 2, very circular rolled up to 2: they conflict on a circle.
+test('every published depth is there, with what it is for', () => {
+  const inchesOf = (cases: readonly DepthCase[]) => cases.map(({ depth }) => depth.map(toInches));
+  expect(inchesOf(HEM_DEPTHS.value)).toEqual([
+    [0, 4],
+    [2, 3],
+    [0, 2],
+    [1.5, 1.5],
+    [0.25, 0.25],
+  ]);
+  expect(inchesOf(SKIRT_DEPTHS.value)).toEqual([
+    [2.5, 2.5],
+    [2, 2],
+    [0, 2],
+  ]);
+  // What is said has each figure and each kind in it.
+  for (const { says, value } of [HEM_DEPTHS, SKIRT_DEPTHS]) {
+    expect(says.match(/circular/)).toBeTruthy();
+    for (const { depth } of value) expect(says).toContain(`${WRITTEN[toInches(depth[1])]} in`);
+  }
+});
+
+const WRITTEN: Record<number, string> = {
+  4: '4',
+  3: '3',
+  2: '2',
+  1.5: '1 1/2',
+  2.5: '2 1/2',
+  0.25: '1/4',
+};
+
+// Both agree on the direction: more flare, narrower hem.
 test('the published depths never rise as the flare does', () => {
-  const { straight, flared, circle } = HEM_DEPTHS.value;
-  expect(flared[1]).toBeLessThanOrEqual(straight[0]);
-  expect(circle[0]).toBeLessThanOrEqual(flared[0]);
+  for (const { value } of [HEM_DEPTHS, SKIRT_DEPTHS]) {
+    const most = value.filter(({ of }) => !of.includes('heavy')).map(({ depth }) => depth[1]);
+    expect([...most].sort((a, b) => b - a)).toEqual(most);
+  }
 });
 
 test('the more a cloth eases, the deeper a hem may be', () => {

@@ -1,18 +1,20 @@
 import type { Bench } from '../../controls/bench.ts';
-import type { Answer, Calculation, Draft } from '../../controls/calculation.ts';
+import type { Answer, Calculation, Draft, Working } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { numberOf, roundIn } from '../../controls/draft-numbers.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
+import { foldWorking, halfFoldWorking } from '../../controls/fold-working.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
-import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
+import { numberSaid, said } from '../../controls/tape-said.ts';
+import { exactly } from '../../controls/tape-text.ts';
 import { mitreFlat, mitreFolded } from '../../drawing/hem-corner.ts';
-import { type ExactLength, toMm } from '../../lengths/length.ts';
+import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
 import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
 import { MITRE_TRIM } from '../../sewing/sources/hems.ts';
 import { cornerWords as words } from '../../words/corner-words.ts';
 import { turnedWords } from '../../words/turned-words.ts';
 
-const { length, number, choice } = fieldsCalled(words.labels);
+const { length, optional, number, choice } = fieldsCalled(words.labels);
 
 /** A mitred corner of two hems: a vent, a slit, a napkin. */
 export const corner: Calculation = {
@@ -25,6 +27,7 @@ export const corner: Calculation = {
     number('angle'),
     choice('turned', words.turned),
     length('edgeStitch'),
+    optional('thickness', turnedWords.notGiven),
   ],
   work(draft, bench) {
     const read = readDraft(draft, bench);
@@ -32,18 +35,21 @@ export const corner: Calculation = {
     const side = read.length('side');
     const angle = numberOf(read, 'angle');
     const edgeStitch = read.length('edgeStitch');
+    const thickness = read.maybeLength('thickness') ?? ZERO;
     if (
       depth === undefined ||
       side === undefined ||
       angle === undefined ||
-      edgeStitch === undefined
+      edgeStitch === undefined ||
+      read.faults.length > 0
     ) {
       return { ok: false, faults: read.faults };
     }
-    const input = { depth, side, angle, edgeStitch };
+    const turned = chosen(draft, 'turned', words.turned);
+    const input = { depth, side, angle, edgeStitch, thickness, turned };
     const outcome = mitre(input);
     if (!outcome.ok) return refusedFor(outcome.problems);
-    return { ok: true, answer: answer(input, outcome.value, draft, bench) };
+    return { ok: true, answer: answer(input, outcome.value, bench) };
   },
 };
 
@@ -55,21 +61,18 @@ function startingDraft(bench: Bench): Draft {
     angle: '90',
     turned: 'once',
     edgeStitch: scale('0.2', '2', '1/8'),
+    thickness: '',
   };
 }
 
-function answer(input: MitreInput, plan: Mitre, draft: Draft, bench: Bench): Answer {
+function answer(input: MitreInput, plan: Mitre, bench: Bench): Answer {
   const show = (x: ExactLength) => exactly(x, bench);
-  const { depth, side, angle } = input;
   const { alongBottom, upSide, trim } = plan;
-  const twice = chosen(draft, 'turned', words.turned) === 'twice';
+  const twice = input.turned !== 'once';
   const edge = (name: string) => (twice ? words.pressed(name) : name);
   return {
-    headline: {
-      number: numberOnTape(alongBottom, bench),
-      after: words.after,
-    },
-    sentence: [words.sentence(onTape(upSide, bench)), ...(twice ? [words.twice] : [])].join(' '),
+    headline: { number: numberSaid(alongBottom, bench), after: words.after },
+    sentence: [words.sentence(said(upSide, bench)), ...(twice ? [words.twice] : [])].join(' '),
     lines: [
       { label: words.bottom, value: show(alongBottom) },
       { label: words.side, value: show(upSide) },
@@ -83,27 +86,57 @@ function answer(input: MitreInput, plan: Mitre, draft: Draft, bench: Bench): Ans
       { name: edge(words.alongBottom), item: turnedWords.line, run: plan.runs.bottom },
       { name: edge(words.upSide), item: turnedWords.line, run: plan.runs.side },
     ],
-    figures: figures(input, plan, twice),
+    figures: figures(input, plan),
     workings: [
-      {
-        formula: words.formula(show(depth), show(side), angle, show(alongBottom)),
-        source: words.derived,
-      },
+      ...edgeWorkings(input, plan, bench),
       { formula: `${MITRE_TRIM.says}.`, source: MITRE_TRIM.source },
     ],
   };
 }
 
-function figures({ depth, side, angle, edgeStitch }: MitreInput, plan: Mitre, twice: boolean) {
+/** Each mark from the fold lines, and the fold lines from the depths where the cloth is thick. */
+function edgeWorkings(input: MitreInput, plan: Mitre, bench: Bench): Working[] {
+  const show = (x: ExactLength) => exactly(x, bench);
+  const { bottom, side } = plan.foldLines;
+  const angle = String(input.angle).replace('.', bench.decimalMark);
+  const half = show(plan.halfFold);
+  const thick =
+    input.thickness > 0
+      ? [
+          foldWorking(input.thickness, input.turned === 'equal' ? 1 : 0, bench),
+          halfFoldWorking(plan.halfFold, bench),
+          ...(
+            [
+              [input.depth, bottom],
+              [input.side, side],
+            ] as const
+          ).map(([depth, line]) => ({
+            formula: turnedWords.sum([show(depth), half], show(line)),
+            source: words.foldLine,
+          })),
+        ]
+      : [];
+  const mark = (near: ExactLength, far: ExactLength, at: ExactLength, name: string) => ({
+    formula: words.formula(show(near), show(far), angle, show(at), name),
+    source: words.derived,
+  });
+  return [
+    ...thick,
+    mark(side, bottom, plan.alongBottom, words.alongBottom),
+    mark(bottom, side, plan.upSide, words.upSide),
+  ];
+}
+
+function figures({ angle, edgeStitch, turned }: MitreInput, plan: Mitre) {
   const corner = {
-    bottom: toMm(depth),
-    side: toMm(side),
+    bottom: toMm(plan.foldLines.bottom),
+    side: toMm(plan.foldLines.side),
     angle,
     alongBottom: toMm(plan.alongBottom),
     upSide: toMm(plan.upSide),
     trim: toMm(plan.trim),
     edgeStitch: toMm(edgeStitch),
-    turnedTwice: twice,
+    turnedTwice: turned !== 'once',
   };
   return [
     { name: words.flat, figure: mitreFlat(corner) },

@@ -1,11 +1,11 @@
 import type { Draft, Field } from '../../controls/calculation.ts';
-import { chosen as chosenOf, fieldsCalled } from '../../controls/fields.ts';
+import { chosen as chosenOf, fieldsCalled, isGiven } from '../../controls/fields.ts';
 import { hemWords as words } from '../../words/hem-words.ts';
 import { turnedWords as turned } from '../../words/turned-words.ts';
 
 const { length, optional, number, choice } = fieldsCalled(words.labels);
 
-type Choice = 'style' | 'shape' | 'cloth' | 'taper';
+type Choice = 'given' | 'style' | 'shape' | 'cloth' | 'taper';
 
 export function chosen<Key extends Choice>(
   draft: Draft,
@@ -24,10 +24,16 @@ export function hasTurn(draft: Draft): boolean {
   return style === 'unequal' || style === 'narrow';
 }
 
+/** Whether the measure is of all there is to turn up. */
+export function isWhole(draft: Draft): boolean {
+  return chosen(draft, 'given') === 'all';
+}
+
 /** The fields for what has been chosen: what always matters first. */
 export function hemFields(draft: Draft): Field[] {
   return [
-    length('depth'),
+    isWhole(draft) ? { ...length('depth'), label: words.allFor } : length('depth'),
+    choice('given', words.given),
     ...(hasTurn(draft) ? [length('turn')] : []),
     choice('style', words.style),
     choice('shape', words.shape),
@@ -35,6 +41,7 @@ export function hemFields(draft: Draft): Field[] {
     length('edgeStitch'),
     optional('thickness', turned.notGiven),
     optional('finished', turned.notGiven),
+    ...(isGiven(draft, 'finished') ? [optional('otherEnd', turned.otherEndHint)] : []),
     optional('left', turned.notGiven),
     choice('taper', words.taper),
     ...taperFields(draft),

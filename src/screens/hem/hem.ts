@@ -1,17 +1,19 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Calculation, Draft } from '../../controls/calculation.ts';
-import { readDraft } from '../../controls/draft.ts';
+import { type DraftReader, readDraft } from '../../controls/draft.ts';
 import { roundIn } from '../../controls/draft-numbers.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { hem as workHem } from '../../sewing/hem.ts';
 import { curvedHem } from '../../sewing/hem-curve.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
+import { problemsOfWhole } from '../../sewing/hem-whole.ts';
 import type { Outcome, Problem } from '../../sewing/problem.ts';
 import { type Taper, trueTaper } from '../../sewing/taper.ts';
 import { hemWords as words } from '../../words/hem-words.ts';
-import { hemAnswer, type Parts } from './answer.ts';
-import { hemFields } from './fields.ts';
+import { hemAnswer } from './answer.ts';
+import { hemFields, isWhole } from './fields.ts';
 import { toCorner, toFacing } from './onward.ts';
+import type { Parts } from './parts.ts';
 import { hemInput, readApart, readCurve, readWidths, type Widths } from './read.ts';
 
 /** A hem, its lines, its curve, its taper. */
@@ -26,7 +28,9 @@ export const hem: Calculation = {
   ],
   work(draft, bench) {
     const read = readDraft(draft, bench);
-    const input = hemInput(read, draft);
+    const hemRead = hemInput(read, draft);
+    if (hemRead && !hemRead.ok && read.faults.length === 0) return refusedFor(hemRead.problems);
+    const input = hemRead?.ok ? hemRead.value : undefined;
     const apart = input && readApart(read, draft, input.depth);
     const curve = apart === undefined ? undefined : readCurve(read, draft, apart);
     const widths = apart === undefined ? undefined : readWidths(read, draft, apart);
@@ -39,7 +43,8 @@ export const hem: Calculation = {
     const problems = Object.values(parts).flatMap((part) =>
       part && !part.ok ? part.problems : [],
     );
-    if (problems.length > 0) return refusedFor(eachFieldOnce(problems));
+    if (problems.length > 0)
+      return refusedFor(asGiven(eachFieldOnce(problems), input, read, draft));
     const solved = Object.fromEntries(
       Object.entries(parts).flatMap(([key, part]) => (part?.ok ? [[key, part.value]] : [])),
     ) as unknown as Parts;
@@ -50,6 +55,12 @@ export const hem: Calculation = {
   },
 };
 
+/** Where all there is to turn up is given, a problem with the depth is said of all of it. */
+function asGiven(problems: Problem[], input: HemInput, read: DraftReader, draft: Draft): Problem[] {
+  const whole = isWhole(draft) ? read.length('depth') : undefined;
+  return whole === undefined ? problems : problemsOfWhole(problems, input, whole);
+}
+
 /** The depth is used by every part, and would be named by each. */
 function eachFieldOnce(problems: readonly Problem[]): Problem[] {
   return problems.filter(({ field }, i) => problems.findIndex((one) => one.field === field) === i);
@@ -59,11 +70,13 @@ function startingDraft(bench: Bench): Draft {
   const scale = roundIn(bench);
   return {
     depth: scale('2', '20', '1'),
+    given: 'depth',
     style: 'unequal',
     turn: scale('0.7', '7', '1/4'),
     edgeStitch: scale('0.2', '2', '1/8'),
     thickness: '',
     finished: '',
+    otherEnd: '',
     left: '',
     shape: 'straight',
     chord: scale('40', '400', '16'),

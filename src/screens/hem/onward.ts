@@ -3,7 +3,7 @@ import type { Draft } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { curvedHem } from '../../sewing/hem-curve.ts';
-import { chosen, hasTurn } from './fields.ts';
+import { chosen, hasTurn, isWhole } from './fields.ts';
 import { hemInput, readApart, readCurve } from './read.ts';
 
 /**
@@ -11,23 +11,35 @@ import { hemInput, readApart, readCurve } from './read.ts';
  * would have been, and where the hem line is curved, its radius is known.
  */
 export function toFacing(draft: Draft, bench: Bench): Draft {
-  const { depth = '', turn = '', edgeStitch = '', finished = '', left = '' } = draft;
-  const radius = radiusOf(draft, bench);
+  const { turn = '', edgeStitch = '', thickness = '', finished = '', left = '' } = draft;
+  const { depth, radius } = measuresOf(draft, bench);
   const turned = hasTurn(draft) ? { turn } : {};
-  return { u: bench.unit, depth, ...turned, edgeStitch, finished, left, radius };
+  const otherEnd = draft.otherEnd ?? '';
+  const same = { edgeStitch, thickness, finished, otherEnd, left };
+  return { u: bench.unit, depth, ...turned, ...same, radius };
 }
 
 /** What a corner begins with whose bottom is this hem. */
 export function toCorner(draft: Draft, bench: Bench): Draft {
-  const { depth = '', edgeStitch = '' } = draft;
-  const turned = chosen(draft, 'style') === 'single' ? 'once' : 'twice';
-  return { u: bench.unit, depth, edgeStitch, turned };
+  const { edgeStitch = '', thickness = '' } = draft;
+  const { depth } = measuresOf(draft, bench);
+  return { u: bench.unit, depth, edgeStitch, thickness, turned: TURNED[chosen(draft, 'style')] };
 }
 
-function radiusOf(draft: Draft, bench: Bench): string {
+const TURNED = { single: 'once', double: 'equal', unequal: 'twice', narrow: 'twice' } as const;
+
+/** The hem's own depth, as typed or of all there is, and its radius where it is curved. */
+function measuresOf(draft: Draft, bench: Bench): { depth: string; radius: string } {
+  const typed = draft.depth ?? '';
   const read = readDraft(draft, bench);
-  const input = hemInput(read, draft);
-  const curve = input && readCurve(read, draft, readApart(read, draft, input.depth));
-  const curved = input && curve && curvedHem(input.depth, curve.input, curve.ease);
-  return curved?.ok && curved.value.radius !== undefined ? exactly(curved.value.radius, bench) : '';
+  const hem = hemInput(read, draft);
+  if (!hem?.ok) return { depth: isWhole(draft) ? '' : typed, radius: '' };
+  const input = hem.value;
+  const curve = readCurve(read, draft, readApart(read, draft, input.depth));
+  const curved = curve && curvedHem(input.depth, curve.input, curve.ease);
+  const known = curved?.ok && curved.value.radius !== undefined ? curved.value.radius : undefined;
+  return {
+    depth: isWhole(draft) ? exactly(input.depth, bench) : typed,
+    radius: known === undefined ? '' : exactly(known, bench),
+  };
 }

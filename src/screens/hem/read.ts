@@ -1,24 +1,32 @@
 import type { Draft } from '../../controls/calculation.ts';
 import type { DraftReader } from '../../controls/draft.ts';
 import { numberOf } from '../../controls/draft-numbers.ts';
+import { isGiven } from '../../controls/fields.ts';
 import { type Length, ZERO } from '../../lengths/length.ts';
 import type { CurveInput } from '../../sewing/hem-curve.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
+import { hemOfWhole } from '../../sewing/hem-whole.ts';
+import type { Outcome } from '../../sewing/problem.ts';
 import { EASE_BY_CLOTH } from '../../sewing/sources/hems.ts';
 import type { TaperInput } from '../../sewing/taper.ts';
-import { chosen, hasTurn, hemFields } from './fields.ts';
+import { chosen, hasTurn, hemFields, isWhole } from './fields.ts';
 
 /** The hem itself; undefined when something of it could not be read. */
-export function hemInput(read: DraftReader, draft: Draft): HemInput | undefined {
-  const style = chosen(draft, 'style');
-  const depth = read.length('depth');
+export function hemInput(read: DraftReader, draft: Draft): Outcome<HemInput> | undefined {
+  const equal = chosen(draft, 'style') === 'double';
+  const measure = read.length('depth');
   const edgeStitch = read.length('edgeStitch');
   const thickness = read.maybeLength('thickness') ?? ZERO;
   const finished = read.maybeLength('finished');
+  const otherEnd = isGiven(draft, 'finished') ? read.maybeLength('otherEnd') : undefined;
   const left = read.maybeLength('left');
-  const first = hasTurn(draft) ? read.length('turn') : ZERO;
-  if (depth === undefined || edgeStitch === undefined || first === undefined) return undefined;
-  return { depth, turn: style === 'double' ? depth : first, thickness, edgeStitch, finished, left };
+  const turn = hasTurn(draft) ? read.length('turn') : ZERO;
+  if (measure === undefined || edgeStitch === undefined || turn === undefined) return undefined;
+  const rest = { thickness, edgeStitch, finished, otherEnd, left };
+  if (isWhole(draft)) {
+    return hemOfWhole({ ...rest, whole: measure, turn: equal ? 'equal' : turn });
+  }
+  return { ok: true, value: { ...rest, depth: measure, turn: equal ? measure : turn } };
 }
 
 /** The curve, where there is one. @param apart from one reading up to the other */

@@ -1,0 +1,12 @@
+import type { Hem } from '../../sewing/hem.ts';
+import type { CurvedHem } from '../../sewing/hem-curve.ts';
+import type { Taper } from '../../sewing/taper.ts';
+
+/** Everything worked out about a hem. */
+export interface Parts {
+  hem: Hem;
+  curve?: CurvedHem;
+  taper?: Taper;
+  /** The part of its length the cloth eases in. */
+  ease: number;
+}

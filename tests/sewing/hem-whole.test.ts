@@ -1,0 +1,62 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { inches, length, mm, toInches, ZERO } from '../../src/lengths/length.ts';
+import { hem } from '../../src/sewing/hem.ts';
+import { hemOfWhole } from '../../src/sewing/hem-whole.ts';
+import { fieldsOf, solved } from './outcomes.ts';
+
+const rest = { thickness: ZERO, edgeStitch: ZERO };
+
+// US Army FM 10-16, fig. 8-3 (1 1/2 in allow a turn of 1/2 in and a hem of 1 in); Theta Johnson, It's Fun
+// to Sew a Cotton School Dress (2 3/4 in: 2 1/2 finished and a turn of 1/4); 1/2 in: 1/4 and 1/4.
+test.each([
+  [1.5, 0.5, 1],
+  [2.75, 0.25, 2.5],
+  [0.5, 'equal', 0.25],
+  [3, 0.25, 2.75],
+  [3, 0, 3],
+] as const)('%d in for the hem with a turn of %s in is %d in deep', (whole, turn, depth) => {
+  const first = turn === 'equal' ? turn : inches(turn);
+  const input = solved(hemOfWhole({ ...rest, whole: inches(whole), turn: first }));
+  expect(toInches(input.depth)).toBe(depth);
+  expect(toInches(solved(hem(input)).allowance)).toBe(whole);
+});
+
+test('a hem of all there is takes all there is, whatever the cloth', () => {
+  const units = fc.integer({ min: 1, max: 800_000 }).map(length);
+  const thick = fc.nat(16_000).map(length);
+  fc.assert(
+    fc.property(units, units, thick, fc.boolean(), (whole, first, thickness, equal) => {
+      const turn = equal ? ('equal' as const) : first;
+      const outcome = hemOfWhole({ ...rest, whole, turn, thickness });
+      if (!outcome.ok) {
+        expect(['depth', 'turn', 'thickness']).toContain(outcome.problems[0].field);
+        return;
+      }
+      const { allowance } = solved(hem(outcome.value));
+      expect(whole - allowance).toBeGreaterThan(-1e-6);
+      expect(whole - allowance).toBeLessThan(2);
+    }),
+    { seed: 1212 },
+  );
+});
+
+test('what can’t be is said of all there is', () => {
+  const whole = mm(30);
+  expect(hemOfWhole({ ...rest, whole, turn: mm(20) })).toMatchObject({
+    problems: [{ kind: 'too-long', field: 'turn', most: mm(15) }],
+  });
+  expect(hemOfWhole({ ...rest, whole, turn: mm(30) })).toMatchObject({
+    problems: [{ kind: 'not-over', field: 'depth', over: mm(30), given: whole }],
+  });
+  expect(hemOfWhole({ ...rest, whole, turn: mm(7), finished: mm(20) })).toMatchObject({
+    problems: [{ kind: 'too-long', field: 'depth', most: mm(27), given: whole }],
+  });
+  expect(hemOfWhole({ ...rest, whole, turn: 'equal', left: mm(20) })).toMatchObject({
+    problems: [{ kind: 'too-long', field: 'depth', most: mm(20), given: whole }],
+  });
+  expect(fieldsOf(hemOfWhole({ ...rest, whole: ZERO, turn: mm(7) }))).toEqual(['depth']);
+  expect(fieldsOf(hemOfWhole({ ...rest, whole, turn: mm(7), thickness: mm(8) }))).toEqual([
+    'thickness',
+  ]);
+});
