@@ -1,4 +1,4 @@
-import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import type { Mark, MarkKind, Run } from './run.ts';
 
 /** Neighbouring spaces of one pitch. */
@@ -9,7 +9,7 @@ export interface Stretch {
   asMade: boolean;
 }
 
-/** What a kept pitch leaves over, beyond the ends asked for; each less than the pitch. */
+/** What a kept pitch leaves over, beyond the ends asked for. */
 export interface Remainder {
   above: ExactLength;
   below: ExactLength;
@@ -37,6 +37,8 @@ export interface ClosureRow {
   stretches: readonly Stretch[];
   /** From each edge of the opening to the mark nearest to it. */
   ends: { top: ExactLength; bottom: ExactLength };
+  /** How far the width of the first and of the last hangs over its edge: 0 where it is not known. */
+  overhang: { top: ExactLength; bottom: ExactLength };
   /** The least clear gap between a planned item and its neighbour, when the items' width is known. */
   gap: ExactLength | undefined;
   /** Only where a pitch is kept exactly. */
@@ -49,14 +51,20 @@ export function closureRow(opening: Length, layout: Layout, width: Length | unde
   const first = marks[0];
   const last = marks.at(-1);
   if (!first || !last) throw new RangeError('a row of closures has at least one mark, not none');
+  const ends = { top: first.at, bottom: exactLength(opening - last.at) };
   return {
     run: { datum: 'top-edge', length: opening, marks },
     count: marks.length,
     stretches: layout.stretches,
-    ends: { top: first.at, bottom: exactLength(opening - last.at) },
+    ends,
+    overhang: { top: over(ends.top, width), bottom: over(ends.bottom, width) },
     gap: leastGap(layout.stretches, width),
     remainder: layout.remainder,
   };
+}
+
+function over(end: ExactLength, width: Length | undefined): ExactLength {
+  return width === undefined ? ZERO : exactLength(Math.max(0, width / 2 - end));
 }
 
 function leastGap(stretches: readonly Stretch[], width: Length | undefined) {

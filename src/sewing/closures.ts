@@ -5,7 +5,7 @@ import { type ClosuresInput, itemWidth, keptPitch } from './closure-input.ts';
 import { type ClosureRow, closureRow, type Layout } from './closure-row.ts';
 import { evenRow } from './even.ts';
 import { levelRows } from './level-rows.ts';
-import { answerUnless, type Outcome, refused } from './problem.ts';
+import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 
 /** What was done about a level. */
 export interface LevelAnswer {
@@ -57,14 +57,23 @@ function throughLevel(input: ClosuresInput, level: Length): Outcome<ClosurePlan>
   const { twoPitches, movedEnds } = rows.value;
   const moves = keptPitch(input.rule) !== undefined || input.levelBy === 'moved-ends';
   const chosen = moves ? movedEnds : twoPitches;
-  // Only a count of two cannot carry top, level and bottom.
-  if (!chosen) return refused({ kind: 'too-few', field: 'count', least: 3, given: 2 });
+  if (!chosen) return refused(moves ? levelOffEdge(input, level) : TOO_FEW);
   return plan(input, chosen, {
     at: level,
     off: ZERO,
     twoPitches: twoPitches && offered(input, twoPitches),
-    movedEnds: offered(input, movedEnds),
+    movedEnds: movedEnds && offered(input, movedEnds),
   });
+}
+
+/** Only a count of two cannot carry top, level and bottom. */
+const TOO_FEW = { kind: 'too-few', field: 'count', least: 3, given: 2 } as const;
+
+/** Moved ends cannot be had where the closure on the level would hang over an edge. */
+function levelOffEdge(input: ClosuresInput, given: Length): Problem {
+  const half = (itemWidth(input) ?? 0) / 2;
+  const most = exactLength(input.opening - half);
+  return { kind: 'outside', field: 'level', given, least: exactLength(half), most };
 }
 
 function around(input: ClosuresInput, sewn: readonly Length[]): Outcome<ClosurePlan> {

@@ -1,6 +1,7 @@
 import type { Length } from '../lengths/length.ts';
 import {
   type ClosuresInput,
+  itemWidth,
   keptPitch,
   MOST_CLOSURES,
   tooClose,
@@ -8,14 +9,14 @@ import {
 } from './closure-input.ts';
 import type { Layout } from './closure-row.ts';
 import { evenCount } from './even.ts';
-import { keptThroughLevel, movedEnds, roomAtLevel } from './moved-ends.ts';
+import { keptClear, keptThroughLevel, movedEnds, roomAtLevel } from './moved-ends.ts';
 import { type Outcome, refused } from './problem.ts';
 import { joined, twoPitches, twoPitchesWithin } from './two-pitches.ts';
 
-/** Both ways of meeting a level; two pitches are none where they cannot be had. */
+/** Both ways of meeting a level; none where it cannot be had. */
 export interface LevelRows {
   twoPitches: Layout | undefined;
-  movedEnds: Layout;
+  movedEnds: Layout | undefined;
 }
 
 /** Meets a level in both ways, as the spacing rule asks. */
@@ -29,7 +30,7 @@ export function levelRows(input: ClosuresInput, level: Length): Outcome<LevelRow
     ok: true,
     value: {
       twoPitches: twoPitches(row, level, count),
-      movedEnds: movedEnds(row, level, count, input.opening),
+      movedEnds: movedEnds(input, row, level, count),
     },
   };
 }
@@ -37,9 +38,10 @@ export function levelRows(input: ClosuresInput, level: Length): Outcome<LevelRow
 /** A pitch that is kept on both sides of the level leaves no choice. */
 function keeping(input: ClosuresInput, level: Length, pitch: Length): Outcome<LevelRows> {
   const row = wholeRow(input);
-  const { above, below } = roomAtLevel(row, level, pitch);
+  const clear = keptClear(row, level, input.opening, itemWidth(input) ?? 0);
+  const { above, below } = roomAtLevel(clear, level, pitch);
   if (above + 1 + below > MOST_CLOSURES) return refused(tooClose(input));
-  const moved = keptThroughLevel(row, level, pitch);
+  const moved = keptThroughLevel(row, clear, level, pitch);
   return { ok: true, value: { twoPitches: undefined, movedEnds: moved } };
 }
 
@@ -53,7 +55,7 @@ function within(input: ClosuresInput, level: Length, widest: Length): Outcome<Le
     ok: true,
     value: {
       twoPitches: joined(row, level, above, below),
-      movedEnds: movedEnds(row, level, count, input.opening),
+      movedEnds: movedEnds(input, row, level, count),
     },
   };
 }

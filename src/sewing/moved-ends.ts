@@ -1,7 +1,30 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type ClosuresInput, itemWidth } from './closure-input.ts';
 import { type Layout, type Place, planned } from './closure-row.ts';
 import { lengthOf, mostAt, placesIn, type Segment } from './segment.ts';
 import { partsAt } from './two-pitches.ts';
+
+/** Where the first and the last of a row may stand at the outside. */
+interface Clear {
+  from: ExactLength;
+  to: ExactLength;
+}
+
+/**
+ * Where moved ends stay clear of the edges: half the width of a closure from
+ * them. Without a width, no nearer than the nearer end that was asked for (half
+ * of an end of a whole space), or than the level itself.
+ *
+ * @param count marks of the even row, which says what ends were asked for
+ */
+function clearOfEdges(input: ClosuresInput, row: Segment, level: Length, count: number): Clear {
+  const { opening } = input;
+  const width = itemWidth(input);
+  const even = placesIn(row, count);
+  const asked = Math.min(even[0]!, opening - even.at(-1)!) / Math.max(1, row.head);
+  const clear = width === undefined ? Math.min(asked, level, opening - level) : width / 2;
+  return { from: exactLength(clear), to: exactLength(opening - clear) };
+}
 
 /**
  * One pitch through the level, with both ends moved.
@@ -10,18 +33,27 @@ import { partsAt } from './two-pitches.ts';
  * move by the same amount, one nearer to its edge and one further from it,
  * which is the least that any single pitch can move them (derived here: with n₁
  * spaces above and n₂ below, the ends move by n₁(p₁ − p) and n₂(p − p₂), equal
- * at the even pitch). Where sliding would carry a mark past an edge of the
- * opening, the pitch is made just small enough that it does not.
+ * at the even pitch). Where sliding would carry a mark nearer to an edge than
+ * is clear, the pitch is made just small enough that it does not.
+ *
+ * @returns undefined when the level itself is not clear of the edges
  */
-export function movedEnds(row: Segment, level: Length, count: number, opening: Length): Layout {
+export function movedEnds(
+  input: ClosuresInput,
+  row: Segment,
+  level: Length,
+  count: number,
+): Layout | undefined {
+  const clear = clearOfEdges(input, row, level, count);
+  if (level < clear.from || level > clear.to) return undefined;
   const even = placesIn(row, count);
-  let best: Slid | undefined;
-  for (let onLevel = 0; onLevel < count; onLevel++) {
-    const slid = slide(row, level, count, opening, even, onLevel);
-    if (slid && (!best || slid.moved < best.moved)) best = slid;
-  }
-  if (!best) throw new RangeError(`no mark can lie on the level ${level} of ${opening}`);
-  const { over, by, onLevel } = best;
+  const slid = even.flatMap((_, onLevel) => slide(row, level, clear, even, onLevel) ?? []);
+  // Items that overlap are no answer while there is another one.
+  const apart = slid.filter(({ over, by }) => over >= (itemWidth(input) ?? 0) * by);
+  const choice = apart.length > 0 ? apart : slid;
+  const [first] = choice;
+  if (!first) throw new RangeError(`no mark can lie on the level ${level} of ${input.opening}`);
+  const { over, by, onLevel } = choice.reduce((a, b) => (b.moved < a.moved ? b : a), first);
   const places = even.map(
     (_, i): Place => ({
       at: exactLength((level * by + (i - onLevel) * over) / by),
@@ -42,23 +74,33 @@ interface Slid {
 function slide(
   row: Segment,
   level: Length,
-  count: number,
-  opening: Length,
+  { from, to }: Clear,
   even: readonly ExactLength[],
   onLevel: number,
 ): Slid | undefined {
-  const below = count - 1 - onLevel;
+  const last = even.length - 1;
+  const below = last - onLevel;
   const pitches = [
-    { over: 2 * lengthOf(row), by: Math.max(1, 2 * (count - 1) + row.head + row.tail) },
-    ...(onLevel > 0 ? [{ over: level as number, by: onLevel }] : []),
-    ...(below > 0 ? [{ over: opening - level, by: below }] : []),
+    { over: 2 * lengthOf(row), by: Math.max(1, 2 * last + row.head + row.tail) },
+    ...(onLevel > 0 ? [{ over: level - from, by: onLevel }] : []),
+    ...(below > 0 ? [{ over: to - level, by: below }] : []),
   ];
   const pitch = pitches.reduce((a, b) => (b.over / b.by < a.over / a.by ? b : a));
-  if (count > 1 && pitch.over <= 0) return undefined;
+  if (last > 0 && pitch.over <= 0) return undefined;
   const p = pitch.over / pitch.by;
-  const first = Math.abs(level - onLevel * p - even[0]!);
-  const last = Math.abs(level + below * p - even[count - 1]!);
-  return { ...pitch, onLevel, moved: Math.max(first, last) };
+  const top = Math.abs(level - onLevel * p - even[0]!);
+  const bottom = Math.abs(level + below * p - even[last]!);
+  return { ...pitch, onLevel, moved: Math.max(top, bottom) };
+}
+
+/** A row kept clear of the edges by half a width, where the ends asked for are not. */
+export function keptClear(row: Segment, level: Length, opening: Length, width: number): Segment {
+  if (row.head > 0) return row;
+  return {
+    ...row,
+    from: Math.min(level, Math.max(row.from, width / 2)),
+    to: Math.max(level, Math.min(row.to, opening - width / 2)),
+  };
 }
 
 /** How many marks there is room for above and below the level at exactly this pitch. */
@@ -71,9 +113,17 @@ export function roomAtLevel(row: Segment, level: Length, pitch: Length) {
  * The given pitch kept through the level, up and down as far as the ends allow.
  * What is left over at each end is the remainder. The level must not be nearer
  * to an end than that end's share of a space.
+ *
+ * @param row from first to last as asked for
+ * @param clear the part of it where marks may stand
  */
-export function keptThroughLevel(row: Segment, level: Length, pitch: Length): Layout {
-  const { above, below } = roomAtLevel(row, level, pitch);
+export function keptThroughLevel(
+  row: Segment,
+  clear: Segment,
+  level: Length,
+  pitch: Length,
+): Layout {
+  const { above, below } = roomAtLevel(clear, level, pitch);
   const places = Array.from({ length: above + 1 + below }, (_, i): Place => {
     const at = exactLength(level + (i - above) * pitch);
     return { at, kind: i === above ? 'level' : 'closure' };

@@ -24,6 +24,11 @@ const TABLE: readonly Needle[] = NEEDLE_SIZES.value.map(([us, metric]) => ({ us,
 /** Where the rule of five hundredths to a size ends: US 19 is metric 120, not 115. */
 const RULE_ENDS = 19;
 
+/** Whether the rule of fives gives this needle, or only the table. */
+export function followsRule({ us }: Needle): boolean {
+  return us < RULE_ENDS;
+}
+
 /** The US size of a metric needle, 65 to 160. Problems name the field 'metric'. */
 export function needleFromMetric(metric: number): Outcome<NeedleMatch> {
   return match('metric', metric);

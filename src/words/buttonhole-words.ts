@@ -30,6 +30,18 @@ export const buttonholeWords = {
       : `On the centre line: ${past} above the button’s place, ${rest} below. Try it on a scrap before you cut.`,
   overlap: 'Cloth past the centre line, at least',
   others: 'By the other rules',
+  formula: {
+    'diameter-thickness': (across: string, thick: string, more: string, long: string) =>
+      `${across} + ${thick}${more} = ${long}.`,
+    girth: (girth: string, more: string, long: string) => `${girth} ÷ 2${more} = ${long}.`,
+    noGirth: (across: string, thick: string, more: string, long: string) =>
+      `2 × (${across} + ${thick}) ÷ 2${more} = ${long}.`,
+    diameter: (across: string, more: string, long: string) => `${across}${more} = ${long}.`,
+    round: (across: string, long: string) => `1 1/4 × ${across} = ${long}.`,
+  },
+  more: (length: string) => ` + ${length}`,
+  rest: (long: string, past: string, rest: string) =>
+    `${long} − ${past} = ${rest} on the other side.`,
   published: ({ says, source }: Rule) => `${says} (${source}).`,
   conflict: 'The published rules differ: the choice is yours.',
   run: 'From the edge side of the hole',

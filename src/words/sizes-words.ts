@@ -24,14 +24,16 @@ export const sizesWords = {
   stitchSentence: (mm: string, perInch: string) =>
     `Set the stitch to ${mm}: ${perInch} stitches to the inch.`,
   inUse: 'In use',
-  stitchFormula: (mm: string, perInch: string) => `25.4 mm ÷ ${mm} = ${perInch} to the inch.`,
+  stitchFormula: (inch: string, mm: string, perInch: string) =>
+    `${inch} ÷ ${mm} = ${perInch} to the inch.`,
+  longFormula: (over: string, per: string, mm: string) => `${over} ÷ ${per} = ${mm} long.`,
   lines: 'button lines',
   buttonSold: (lines: number, mm: string) => `${lines} lines is a size sold: ${mm} across.`,
   buttonNear: (lines: number, mm: string, off: string, wider: boolean) =>
     `Nearest size sold: ${lines} lines, ${mm}, ${off} ${wider ? 'wider' : 'narrower'}.`,
   sizesSold: 'Sizes sold, in lines',
-  buttonFormula: (lines: string, mm: string) =>
-    `${lines} lines × 25.4 mm ÷ 40 = ${mm}. Other “lines” exist: this is the button line, 1/40 in.`,
+  buttonFormula: (lines: string, inch: string, mm: string) =>
+    `${lines} lines × ${inch} ÷ 40 = ${mm}. Other “lines” exist: this is the button line, 1/40 in.`,
   metricNeedle: 'metric',
   usNeedle: 'US size',
   needleIs: (metric: number, us: number) =>
@@ -41,6 +43,9 @@ export const sizesWords = {
   disputed: (says: string) => `Sources differ: ${says}.`,
   metricSize: (metric: number) => `Metric ${metric}`,
   usSize: (us: number) => `US ${us}`,
-  needleFormula:
-    'Metric size = blade in mm × 100. Below US 19, metric = 60 + 5 × (US size − 8); above it, by table.',
+  needleFormula: (metric: number, mm: string) =>
+    `Metric is the blade in hundredths of a millimetre: ${metric} ÷ 100 = ${mm}, in millimetres.`,
+  needleRule: (us: number, metric: number) =>
+    `Below US 19 by a rule: 60 + 5 × (${us} − 8) = ${metric} metric.`,
+  needleTable: 'From US 19 there is no rule, only the table.',
 };

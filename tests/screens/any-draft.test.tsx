@@ -5,19 +5,8 @@ import { inUnitOf } from '../../src/app/other-unit.ts';
 import type { Bench } from '../../src/controls/bench.ts';
 import type { Calculation, Draft, Work } from '../../src/controls/calculation.ts';
 import { FaultList } from '../../src/controls/fault-list.tsx';
-import { buttonhole } from '../../src/screens/buttonhole/buttonhole.ts';
-import { centre } from '../../src/screens/centre/centre.ts';
-import { closures } from '../../src/screens/closures/closures.ts';
-import { convert } from '../../src/screens/convert/convert.ts';
-import { corner } from '../../src/screens/corner/corner.ts';
-import { crossing } from '../../src/screens/crossing/crossing.ts';
-import { edging } from '../../src/screens/edging/edging.ts';
-import { facing } from '../../src/screens/facing/facing.ts';
-import { hem } from '../../src/screens/hem/hem.ts';
-import { lacing } from '../../src/screens/lacing/lacing.ts';
-import { seam } from '../../src/screens/seam/seam.ts';
-import { sizes } from '../../src/screens/sizes/sizes.ts';
 import { benchOf } from '../controls/helpers.ts';
+import { choicesOf, draftsOf, EVERY } from './any-drafts.ts';
 
 const typed = fc.oneof(
   fc.constantFrom(
@@ -40,52 +29,6 @@ const typed = fc.oneof(
 const sensible = fc.constantFrom('1', '2', '5', '8', '20', '1/2 in', '3 mm', '46.3');
 const unit = fc.constantFrom('cm' as const, 'mm' as const, 'in' as const);
 
-/** Every choice there is, also those that only another choice brings. */
-function choicesOf(calculation: Calculation): Map<string, readonly string[]> {
-  const found = new Map<string, readonly string[]>();
-  const look = (draft: Draft) => {
-    for (const field of calculation.fields(draft)) {
-      if (field.kind !== 'choice' || found.has(field.key)) continue;
-      const values = field.options.map(({ value }) => value);
-      found.set(field.key, values);
-      for (const value of values) look({ ...draft, [field.key]: value });
-    }
-  };
-  look(calculation.start(benchOf()));
-  return found;
-}
-
-/** Every draft an address can hold: known choices or nonsense in every field. */
-function draftsOf(calculation: Calculation) {
-  const known = choicesOf(calculation);
-  const keys = new Set([...Object.keys(calculation.start(benchOf())), ...known.keys()]);
-  const entries = [...keys].map((key) => {
-    const options = known.get(key);
-    return [
-      key,
-      options
-        ? fc.oneof({ weight: 9, arbitrary: fc.constantFrom(...options) }, typed)
-        : fc.oneof(typed, sensible),
-    ] as const;
-  });
-  return fc.record(Object.fromEntries(entries), { requiredKeys: [] });
-}
-
-const EVERY = [
-  convert,
-  sizes,
-  closures,
-  buttonhole,
-  hem,
-  facing,
-  corner,
-  seam,
-  centre,
-  edging,
-  crossing,
-  lacing,
-];
-
 const NONSENSE = /NaN|undefined|Infinity|\[object/;
 
 function saidOf(work: Work, calculation: Calculation, draft: Draft, bench: Bench): string {
@@ -106,7 +49,7 @@ test.each(EVERY)(
   'whatever the address holds, $id answers or says why, in whole sentences',
   (calculation) => {
     fc.assert(
-      fc.property(draftsOf(calculation), unit, (set, benchUnit) => {
+      fc.property(draftsOf(calculation, typed, sensible), unit, (set, benchUnit) => {
         const bench = benchOf({ unit: benchUnit });
         const draft = { ...calculation.start(bench), ...(set as Draft) };
         const work = calculation.work(draft, bench);
@@ -129,7 +72,7 @@ test.each(EVERY)(
 );
 
 test.each(EVERY)('$id means the same when the bench is set to another unit', (calculation) => {
-  const drafts = fc.tuple(draftsOf(calculation), unit, unit);
+  const drafts = fc.tuple(draftsOf(calculation, typed, sensible), unit, unit);
   fc.assert(
     fc.property(drafts, ([set, one, other]) => {
       const here = benchOf({ unit: one });
@@ -152,14 +95,20 @@ test.each(EVERY)(
       { requiredKeys: [] },
     );
     fc.assert(
-      fc.property(draftsOf(calculation), choices, unit, unit, (set, chosen, one, other) => {
-        const [here, there] = [benchOf({ unit: one }), benchOf({ unit: other })];
-        const draft = { ...calculation.start(here), ...(set as Draft), u: one };
-        const before = calculation.work({ ...draft, ...(chosen as Draft) }, here);
-        const moved = inUnitOf(there, calculation, draft);
-        const after = calculation.work({ ...moved, ...(chosen as Draft) }, there);
-        expect(placesOf(after)).toEqual(placesOf(before));
-      }),
+      fc.property(
+        draftsOf(calculation, typed, sensible),
+        choices,
+        unit,
+        unit,
+        (set, chosen, one, other) => {
+          const [here, there] = [benchOf({ unit: one }), benchOf({ unit: other })];
+          const draft = { ...calculation.start(here), ...(set as Draft), u: one };
+          const before = calculation.work({ ...draft, ...(chosen as Draft) }, here);
+          const moved = inUnitOf(there, calculation, draft);
+          const after = calculation.work({ ...moved, ...(chosen as Draft) }, there);
+          expect(placesOf(after)).toEqual(placesOf(before));
+        },
+      ),
       { numRuns: 100 },
     );
   },

@@ -57,7 +57,7 @@ test('what is sewn stays, the rest is spaced around it', () => {
 
 test('an exact space says what is left over and offers an even one', async () => {
   open(closures, { by: 'exact', pitch: '5' });
-  expect(await answer()).toContain('below the last');
+  expect(await answer()).toContain('2.6 cm more at the bottom than asked');
   expect(await screen.findByText(/spaced evenly, nothing left over/)).toBeTruthy();
 });
 
@@ -66,6 +66,132 @@ test('the other side: an eye stands as far past the edge as the hook is set back
   const said = await answer();
   expect(said).toContain('stands 0.318 cm past the edge');
   expect(said).toContain('Both are published');
+});
+
+/** The formula that is shown, and the sentence, for what is typed. */
+function texts(set: Record<string, string>) {
+  const { workings, sentence, warnings } = answerTo(closures, set);
+  return { formula: workings[0]?.formula, sentence, warnings };
+}
+
+// Worked by hand on the demo opening of 46.3 cm, ends 1.2 and 2.5 cm, which is invented.
+const BRANCHES: [string, Record<string, string>, string][] = [
+  [
+    'an exact space',
+    { by: 'exact', pitch: '5' },
+    '1.2 cm + 8 × 5 cm = 41.2 cm to the last; 46.3 cm − 41.2 cm − 2.5 cm = 2.6 cm left over.',
+  ],
+  [
+    'an exact space with ends of half of one',
+    { by: 'exact', pitch: '5', ends: 'half' },
+    '2.5 cm + 8 × 5 cm = 42.5 cm to the last; 46.3 cm − 42.5 cm − 2.5 cm = 1.3 cm left over.',
+  ],
+  [
+    'an exact space through a level',
+    { by: 'exact', pitch: '5', level: '20' },
+    '20 cm − 3 × 5 cm = 5 cm to the first; 46.3 cm − 20 cm − 4 × 5 cm = 6.3 cm below the last.',
+  ],
+  [
+    'a clear gap',
+    { by: 'gap', gap: '6', width: '1' },
+    '6 cm + 1 cm = 7 cm centre to centre. 1.2 cm + 6 × 7 cm = 43.2 cm to the last; 46.3 cm − 43.2 cm − 2.5 cm = 0.6 cm left over.',
+  ],
+  [
+    'a level with two spacings',
+    { level: '20' },
+    '(20 cm − 1.2 cm) ÷ 3 spaces = 6.267 cm above the level; (46.3 cm − 20 cm − 2.5 cm) ÷ 3 spaces = 7.933 cm below it. Of all ways to share the spaces out, these two differ least.',
+  ],
+  [
+    'a level with two spacings, ends of half of one',
+    { level: '20', ends: 'half' },
+    '20 cm ÷ 3 1/2 spaces = 5.714 cm above the level; (46.3 cm − 20 cm) ÷ 3 1/2 spaces = 7.514 cm below it. Of all ways to share the spaces out, these two differ least.',
+  ],
+  [
+    'moved ends, made narrower',
+    { level: '20', levelBy: 'moved-ends' },
+    '20 cm − 3 × 6.267 cm = 1.2 cm to the first; 46.3 cm − 20 cm − 3 × 6.267 cm = 7.5 cm below the last. Spaced evenly it would be 7.1 cm; it is made narrower so that the ends stay clear of the edges.',
+  ],
+  [
+    'moved ends, as even',
+    { level: '22', levelBy: 'moved-ends', width: '1' },
+    '(46.3 cm − 1.2 cm − 2.5 cm) ÷ 6 spaces = 7.1 cm. 22 cm − 3 × 7.1 cm = 0.7 cm to the first; 46.3 cm − 22 cm − 3 × 7.1 cm = 3 cm below the last. The even row is moved until one is on the level.',
+  ],
+  [
+    'the widest space',
+    { by: 'widest', pitch: '8' },
+    '(46.3 cm − 1.2 cm − 2.5 cm) ÷ 6 spaces = 7.1 cm. The fewest with no space wider than 8 cm.',
+  ],
+  ['one in the middle', { count: '1' }, '1.2 cm + (46.3 cm − 1.2 cm − 2.5 cm) ÷ 2 = 22.5 cm.'],
+  ['one with ends of half a space', { count: '1', ends: 'half' }, '46.3 cm ÷ 2 = 23.15 cm.'],
+  [
+    'one on a level',
+    { count: '1', level: '20' },
+    'It stands on the level, 20 cm from the top edge.',
+  ],
+  [
+    'one at an exact space',
+    { by: 'exact', pitch: '50' },
+    '46.3 cm − 1.2 cm − 2.5 cm = 42.6 cm left over.',
+  ],
+  [
+    'around one that is sewn',
+    { sewn: '9' },
+    '1 stays where it is; each further one goes where the space is widest, then they are spread evenly.',
+  ],
+  [
+    'around sewn ones, an exact space',
+    { sewn: '1.2; 9', by: 'exact', pitch: '5' },
+    '2 stay where they are; around them go as many as bring the even spaces nearest to 5 cm.',
+  ],
+  [
+    'sewn ones alone',
+    { sewn: '9; 20', count: '2' },
+    '2 stay where they are; there is no other to place.',
+  ],
+];
+
+test.each(BRANCHES)('%s: the formula is that of its own branch', (_, set, formula) => {
+  expect(texts(set).formula).toBe(formula);
+});
+
+test.each([
+  [{ count: '1' }, 'One hook, 22.5 cm from the top edge: the middle of what is left.'],
+  [
+    { count: '1', level: '20' },
+    'One hook, 20 cm from the top edge: the level that must carry one.',
+  ],
+  [
+    { by: 'exact', pitch: '50', item: 'tie' },
+    'One pair of ties, 1.2 cm from the top edge: there is room for no more at this spacing.',
+  ],
+  [{ count: '1', sewn: '9' }, 'One hook, 9 cm from the top edge, where it is sewn.'],
+])('one alone says why it is there: %j', (set, sentence) => {
+  expect(texts(set).sentence).toBe(sentence);
+});
+
+test('a width that hangs over an edge is said', () => {
+  expect(texts({ top: '0.3', width: '1' }).warnings).toEqual([
+    'The first is so near the top edge that its width hangs over it by 0.2 cm.',
+  ]);
+  expect(texts({ bottom: '0', width: '1' }).warnings).toEqual([
+    'The last is so near the bottom edge that its width hangs over it by 0.5 cm.',
+  ]);
+  expect(texts({ top: '0.5', width: '1' }).warnings).toEqual([]);
+});
+
+test('moved ends are offered only where they stay half a width from the edges', () => {
+  const near = { level: '0.4', top: '0.4', width: '1' };
+  expect(answerTo(closures, near).offers).toEqual([]);
+  expect(answerTo(closures, { ...near, width: '0.8' }).offers).toHaveLength(1);
+});
+
+test('an exact space through a level offers as many with the ends kept', () => {
+  const { offers } = answerTo(closures, { by: 'exact', pitch: '5', level: '20' });
+  expect(offers.map(({ words }) => words)).toEqual([
+    'Or 8 with the ends as asked, nothing left over: 3 × 6.267 cm, 4 × 5.95 cm',
+  ]);
+  const taken = answerTo(closures, offers[0]?.take ?? {});
+  expect(taken.runs[0]?.run.marks.some(({ kind }) => kind === 'level')).toBe(true);
 });
 
 test('following starts from the marks of the answer', () => {

@@ -19,16 +19,50 @@ describe('worked by hand', () => {
     expect(plan.run.marks.map(({ kind }) => kind).indexOf('level')).toBe(3);
   });
 
-  test('one pitch through the level slides the row, but never past an edge', () => {
-    const far = { top: mm(30), bottom: mm(25), level: mm(213) };
+  // Ends 12 and 25 asked: without a width no end comes nearer to an edge than 12.
+  test('one pitch through the level slides the row, no end nearer than the nearer one asked for', () => {
+    const far = { top: mm(30), bottom: mm(25), level: mm(233) };
     const slid = planFor(opening(mm(481), byCount(7), { ...far, levelBy: 'moved-ends' }));
-    // Even: 30, 101, … 456; the mark at 243 is 30 below the level, the one at 172 is 41 above.
-    expect(placesMm(slid)).toEqual([0, 71, 142, 213, 284, 355, 426]);
-    // Even: 12, 83, … 438; sliding the mark at 225 up by 15 would carry the first past the edge,
-    // so that the pitch is made 70.
+    // Even: 30, 101, … 456; the mark at 243 is 10 below the level: sliding up by 10 would bring the
+    // first to 20, so that the pitch is made (233 − 25)/3.
+    expect(placesMm(slid)[0]).toBe(25);
+    expect(placesMm(slid)[3]).toBe(233);
     const near = { ...waistcoat, level: mm(210), levelBy: 'moved-ends' as const };
     const held = planFor(opening(mm(463), byCount(7), near));
-    expect(placesMm(held)).toEqual([0, 70, 140, 210, 280, 350, 420]);
+    expect(placesMm(held)).toEqual([12, 78, 144, 210, 276, 342, 408]);
+  });
+
+  test('no end is nearer to an edge than half the width of a closure', () => {
+    const near = { ...waistcoat, level: mm(210), levelBy: 'moved-ends' as const };
+    const narrow = planFor(opening(mm(463), byCount(7), { ...near, width: mm(6) }));
+    // Half of 6 from the top: (210 − 3)/3 = 69.
+    expect(placesMm(narrow)).toEqual([3, 72, 141, 210, 279, 348, 417]);
+    const slid = { top: mm(30), bottom: mm(25), level: mm(233), width: mm(6) };
+    expect(
+      placesMm(planFor(opening(mm(481), byCount(7), { ...slid, levelBy: 'moved-ends' }))),
+    ).toEqual([20, 91, 162, 233, 304, 375, 446]);
+  });
+
+  test('it is not offered where the level itself is nearer, and refused where it is asked for', () => {
+    const input = opening(mm(400), byCount(5), { top: mm(4), level: mm(4), width: mm(10) });
+    expect(planFor(input).level?.movedEnds).toBeUndefined();
+    expect(problems(spaceClosures({ ...input, levelBy: 'moved-ends' }))).toEqual([
+      { kind: 'outside', field: 'level', given: mm(4), least: mm(5), most: mm(395) },
+    ]);
+  });
+
+  test('a kept pitch through a level stays half a width from the edges, too', () => {
+    const rule = { by: 'gap', gap: mm(20), width: mm(20) } as const;
+    // 205 is 5 + 5 × 40: the mark at 5 would hang over by 5.
+    const plan = planFor(opening(mm(405), rule, { level: mm(205) }));
+    expect(placesMm(plan)).toEqual([45, 85, 125, 165, 205, 245, 285, 325, 365]);
+    expect(plan.remainder).toEqual({ above: mm(45), below: mm(40) });
+  });
+
+  test('what hangs over an edge is said', () => {
+    const input = opening(mm(400), byCount(5), { top: mm(2), bottom: mm(5), width: mm(10) });
+    expect(planFor(input).overhang).toEqual({ top: mm(3), bottom: 0 });
+    expect(planFor({ ...input, width: undefined }).overhang).toEqual({ top: 0, bottom: 0 });
   });
 
   test('both answers are offered, whichever is chosen', () => {
@@ -53,9 +87,9 @@ describe('worked by hand', () => {
       { kind: 'too-few', field: 'count', least: 3, given: 2 },
     ]);
     // One pitch moves an end instead. With the level as the last, the last moves by 228; as the
-    // first, the first moves by 198, and the other goes down to the edge.
+    // first, the first moves by 198, and the other no nearer to the edge than 12.
     const moved = planFor(opening(mm(463), byCount(2), { ...at, levelBy: 'moved-ends' }));
-    expect(placesMm(moved)).toEqual([210, 463]);
+    expect(placesMm(moved)).toEqual([210, 451]);
   });
 
   test('a kept pitch runs through the level and leaves a remainder at either end', () => {
@@ -67,11 +101,11 @@ describe('worked by hand', () => {
   });
 
   test('an answer whose items would overlap is not offered', () => {
-    const ends = { top: mm(10), bottom: mm(10), level: mm(40), width: mm(24) };
-    const input = opening(mm(120), byCount(5), ends);
+    const ends = { top: mm(20), bottom: mm(20), level: mm(50), width: mm(24) };
+    const input = opening(mm(140), byCount(5), ends);
     // Two pitches: 30 above and 23.3 below; one pitch: 25, slid down by 5.
     const moved = planFor({ ...input, levelBy: 'moved-ends' });
-    expect(placesMm(moved)).toEqual([15, 40, 65, 90, 115]);
+    expect(placesMm(moved)).toEqual([25, 50, 75, 100, 125]);
     expect(moved.level?.twoPitches).toBeUndefined();
     expect(problems(spaceClosures(input))[0]!.kind).toBe('overlap');
   });
@@ -132,12 +166,25 @@ describe('laws', () => {
     );
   });
 
-  test('no other single pitch through the level moves the ends less', () => {
+  test('no other single pitch through the level, clear of the edges, moves the ends less', () => {
+    const widths = fc.option(typed(1, 12), { nil: undefined });
     fc.assert(
-      fc.property(withLevel, fc.integer({ min: 2, max: 12 }), (edge, count) => {
+      fc.property(withLevel, fc.integer({ min: 2, max: 12 }), widths, (edge, count, width) => {
         const input = { ...edge, rule: byCount(count) };
         const even = planFor({ ...input, level: undefined });
-        const plan = planFor({ ...input, levelBy: 'moved-ends' });
+        const outcome = spaceClosures({ ...input, width, levelBy: 'moved-ends' });
+        const asked = Math.min(even.ends.top, even.ends.bottom) / (edge.ends === 'whole' ? 2 : 1);
+        const onLevel = Math.min(asked, edge.level, edge.opening - edge.level);
+        const clear = width === undefined ? onLevel : width / 2;
+        if (!outcome.ok) {
+          expect(outcome.problems[0].field).toBe(
+            edge.level < clear || edge.level > edge.opening - clear ? 'level' : 'width',
+          );
+          return;
+        }
+        const plan = outcome.value;
+        expect(plan.ends.top).toBeGreaterThanOrEqual(clear - 1e-3);
+        expect(plan.ends.bottom).toBeGreaterThanOrEqual(clear - 1e-3);
         const moved = (top: number, bottom: number) =>
           Math.max(Math.abs(top - even.ends.top), Math.abs(bottom - even.ends.bottom));
         const ours = moved(plan.ends.top, plan.ends.bottom);
@@ -146,13 +193,13 @@ describe('laws', () => {
             const pitch = (tries / 100) * even.stretches[0]!.pitch;
             const top = edge.level - n * pitch;
             const bottom = edge.opening - edge.level - (count - 1 - n) * pitch;
-            if (top >= 0 && bottom >= 0) {
+            if (top >= clear && bottom >= clear && pitch >= (width ?? 0)) {
               expect(ours).toBeLessThanOrEqual(moved(top, bottom) + 1e-3);
             }
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 60, seed: 5 },
     );
   });
 

@@ -4,7 +4,7 @@ import { readDraft } from '../../controls/draft.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { exactly } from '../../controls/tape-text.ts';
-import { exactLength, inches } from '../../lengths/length.ts';
+import { type ExactLength, exactLength, inches } from '../../lengths/length.ts';
 import { showExact } from '../../lengths/show-length.ts';
 import {
   BUTTONHOLE_RULES,
@@ -81,10 +81,39 @@ function answer(hole: Buttonhole, input: ButtonholeInput, bench: Bench): Answer 
       },
     ],
     workings: [
-      { formula: words.published(hole.lengthRule), source: words.conflict },
-      { formula: words.published(hole.placeRule), source: '' },
+      { formula: lengthFormula(hole, input, bench), source: words.published(hole.lengthRule) },
+      {
+        formula: words.rest(
+          exactly(hole.length, bench),
+          exactly(past, bench),
+          exactly(rest, bench),
+        ),
+        source: `${words.published(hole.placeRule)} ${words.conflict}`,
+      },
     ],
   };
+}
+
+/** The rule for the length with its numbers in it. */
+function lengthFormula(hole: Buttonhole, input: ButtonholeInput, bench: Bench): string {
+  const show = (x: ExactLength) => exactly(x, bench);
+  const { rule, diameter, thickness, girth } = input;
+  const [across, thick, long] = [show(diameter), show(thickness), show(hole.length)];
+  const { formula } = words;
+  if (rule === 'round') return formula.round(across, long);
+  const added = BUTTONHOLE_RULES[rule].value;
+  const more = added === 0 ? '' : words.more(show(exactLength(added)));
+  switch (rule) {
+    case 'diameter':
+    case 'diameter-eighth':
+      return formula.diameter(across, more, long);
+    case 'half-girth-eighth':
+      return girth === undefined
+        ? formula.noGirth(across, thick, more, long)
+        : formula.girth(show(girth), more, long);
+    default:
+      return formula['diameter-thickness'](across, thick, more, long);
+  }
 }
 
 function overlapLine({ diameter }: ButtonholeInput, bench: Bench): Line[] {

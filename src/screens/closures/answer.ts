@@ -1,5 +1,5 @@
 import { type Bench, tapeStep } from '../../controls/bench.ts';
-import type { Answer, Draft, Line, Offer, Working } from '../../controls/calculation.ts';
+import type { Answer, Draft, Line } from '../../controls/calculation.ts';
 import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
@@ -8,6 +8,8 @@ import { markOut } from '../../sewing/marks.ts';
 import { closuresWords as words } from '../../words/closures-words.ts';
 import type { Beside } from './beside.ts';
 import { itemOf } from './fields.ts';
+import { closuresFormula } from './formula.ts';
+import { listed, offers } from './offers.ts';
 
 /** A row of closures as an answer. */
 export function closuresAnswer(
@@ -21,19 +23,18 @@ export function closuresAnswer(
   const coarse = markOut(plan.run, tapeStep(bench)).tooCoarse;
   return {
     headline: headline(plan, bench),
-    sentence: words.sentence(
-      plan.count,
-      item,
-      onTape(plan.ends.top, bench),
-      pitches(plan.stretches, bench),
-    ),
+    sentence: sentence(plan, draft, bench),
     lines: [...rowLines(plan, bench), ...beside.lines],
     offers: offers(plan, input, draft, bench),
-    warnings: [...(coarse ? [words.coarse] : []), ...offLevel(plan, bench)],
+    warnings: [
+      ...(coarse ? [words.coarse] : []),
+      ...offLevel(plan, bench),
+      ...overhangs(plan, bench),
+    ],
     cautions: [beside.caution],
     runs: [{ name: words.title, item: item.one, run: plan.run }],
     workings: [
-      working(plan, input, bench),
+      { formula: closuresFormula(plan, input, bench), source: words.source },
       ...beside.sources.map((source) => ({ formula: '', source })),
     ],
   };
@@ -51,12 +52,24 @@ function headline(plan: ClosurePlan, bench: Bench): Answer['headline'] {
   return { before: shown.rounded ? words.about : '', number: shown, after: words.apart(even) };
 }
 
+function sentence(plan: ClosurePlan, draft: Draft, bench: Bench): string {
+  const item = words.items[itemOf(draft)];
+  const first = onTape(plan.ends.top, bench);
+  return plan.count === 1
+    ? words.one(item, first, whyThere(plan))
+    : words.sentence(plan.count, item, first, pitches(plan.stretches, bench));
+}
+
+/** Why one alone stands where it does. */
+function whyThere({ run, remainder }: ClosurePlan) {
+  const kind = run.marks[0]?.kind;
+  if (kind === 'sewn' || kind === 'level') return kind;
+  return remainder ? 'room' : 'middle';
+}
+
 /** "3 × 7.1 cm, 3 × 6.9 cm", when not all spaces are alike. */
 function pitches(stretches: readonly Stretch[], bench: Bench): string {
-  if (stretches.length < 2) return '';
-  return stretches
-    .map(({ spaces, pitch, asMade }) => words.stretch(spaces, exactly(pitch, bench), asMade))
-    .join(', ');
+  return stretches.length < 2 ? '' : listed(stretches, bench);
 }
 
 function rowLines(row: ClosureRow, bench: Bench): Line[] {
@@ -77,36 +90,10 @@ function rowLines(row: ClosureRow, bench: Bench): Line[] {
   return lines;
 }
 
-/** What else could be done: the other answer to a level, or an even pitch without remainder. */
-function offers(plan: ClosurePlan, input: ClosuresInput, draft: Draft, bench: Bench): Offer[] {
-  const { level, remainder, count } = plan;
-  const found: Offer[] = [];
-  const exact = input.rule.by === 'exact' || input.rule.by === 'gap';
-  if (level && !exact) {
-    const other = input.levelBy === 'moved-ends' ? level.twoPitches : level.movedEnds;
-    if (other) found.push(levelOffer(other, input, draft, bench));
-  }
-  if (remainder && remainder.above + remainder.below > 0) {
-    found.push({
-      words: words.evenly(count),
-      take: { ...draft, by: 'count', count: String(count) },
-    });
-  }
-  return found;
-}
-
-function levelOffer(row: ClosureRow, input: ClosuresInput, draft: Draft, bench: Bench): Offer {
-  const movesEnds = input.levelBy !== 'moved-ends';
-  const list = row.stretches.map(({ spaces, pitch }) =>
-    words.stretch(spaces, exactly(pitch, bench), false),
+function overhangs({ overhang }: ClosurePlan, bench: Bench): string[] {
+  return (['top', 'bottom'] as const).flatMap((end) =>
+    overhang[end] > 0 ? [words.overhang(end === 'top', exactly(overhang[end], bench))] : [],
   );
-  const ends = words.endsOf(exactly(row.ends.top, bench), exactly(row.ends.bottom, bench));
-  return {
-    words: movesEnds
-      ? words.orMovedEnds(list.join(', '), ends)
-      : words.orTwoPitches(list.join(', ')),
-    take: { ...draft, levelBy: movesEnds ? 'moved-ends' : 'two-pitches' },
-  };
 }
 
 function offLevel(plan: ClosurePlan, bench: Bench): string[] {
@@ -114,27 +101,4 @@ function offLevel(plan: ClosurePlan, bench: Bench): string[] {
   return level && level.off !== 0
     ? [words.offLevel(exactly(Math.abs(level.off) as typeof level.off, bench), level.off > 0)]
     : [];
-}
-
-/** The formula with its numbers, for the rule that was used. */
-function working(plan: ClosurePlan, input: ClosuresInput, bench: Bench): Working {
-  const show = (x: Parameters<typeof exactly>[0]) => exactly(x, bench);
-  const opening = show(input.opening);
-  const [first] = plan.stretches;
-  const source = words.source;
-  if (input.sewn?.length) return { formula: words.aroundFormula(input.sewn.length), source };
-  if (!first)
-    return { formula: words.oneFormula(opening, show(input.top), show(input.bottom)), source };
-  if (plan.level) return { formula: words.levelFormula(show(plan.level.at)), source };
-  const pitch = show(first.pitch);
-  if (plan.remainder)
-    return { formula: words.exactFormula(plan.count, pitch, show(plan.remainder.below)), source };
-  if (input.ends !== 'given') {
-    const spaces = plan.count + (input.ends === 'whole' ? 1 : 0);
-    return { formula: words.sharesFormula(opening, spaces, pitch), source };
-  }
-  return {
-    formula: words.evenFormula(opening, show(input.top), show(input.bottom), plan.count - 1, pitch),
-    source,
-  };
 }

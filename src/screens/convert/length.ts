@@ -19,6 +19,9 @@ export function lengthAnswer(length: Length, typed: string, bench: Bench): Answe
   const text = (x: ExactLength, of: BenchUnit, places: number) =>
     shownText(showExact(x, of, places), bench.decimalMark);
   const left = remainder(length, step);
+  const asMm = text(length, 'mm', 4);
+  const inch = text(UNITS_PER_INCH as Length, 'mm', 1);
+  const asInches = decimal(length / UNITS_PER_INCH, bench);
   return {
     headline: { number: showOnTape(length, step, unit), after: '' },
     sentence: words.sentence(
@@ -29,8 +32,8 @@ export function lengthAnswer(length: Length, typed: string, bench: Bench): Answe
     lines: [
       tapeLine(words.metricTape, length, STEP[bench.metric], metric, bench),
       tapeLine(words.inchTape, length, STEP[bench.inch], 'in', bench),
-      { label: words.inMm, value: text(length, 'mm', 4) },
-      { label: words.inInches, value: inInches(length, bench) },
+      { label: words.inMm, value: asMm },
+      { label: words.inInches, value: `${asInches} in` },
       { label: words.inLines, value: lines(length, bench) },
     ],
     offers: [],
@@ -40,8 +43,8 @@ export function lengthAnswer(length: Length, typed: string, bench: Bench): Answe
     workings: [
       {
         formula: wasInches
-          ? words.fromInches(decimal(length / UNITS_PER_INCH, bench), text(length, 'mm', 4))
-          : words.fromMm(text(length, 'mm', 4), decimal(length / UNITS_PER_INCH, bench)),
+          ? words.fromInches(asInches, inch, asMm)
+          : words.fromMm(asMm, inch, asInches),
         source: words.source,
       },
     ],
@@ -53,10 +56,6 @@ function tapeLine(label: string, x: Length, step: Length, unit: BenchUnit, bench
   const left = remainder(x, step);
   const over = shownText(showExact(Math.abs(left) as ExactLength, 'mm', 3), bench.decimalMark);
   return { label, value: left === 0 ? words.justOn(shown) : words.nearest(shown, over, left > 0) };
-}
-
-function inInches(x: Length, bench: Bench): string {
-  return `${decimal(x / UNITS_PER_INCH, bench)} in`;
 }
 
 function lines(x: Length, bench: Bench): string {

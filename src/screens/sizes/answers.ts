@@ -1,10 +1,16 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer } from '../../controls/calculation.ts';
-import { type ExactLength, exactLength, type Length, mm } from '../../lengths/length.ts';
+import {
+  type ExactLength,
+  exactLength,
+  type Length,
+  mm,
+  UNITS_PER_INCH,
+} from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
 import { UNITS_PER } from '../../lengths/unit.ts';
 import { nearestButton } from '../../sewing/buttons.ts';
-import { needleFromMetric, needleFromUs } from '../../sewing/needles.ts';
+import { followsRule, needleFromMetric, needleFromUs } from '../../sewing/needles.ts';
 import type { Outcome } from '../../sewing/problem.ts';
 import {
   COMMON_BUTTON_LINES,
@@ -19,6 +25,8 @@ import { sizesWords as words } from '../../words/sizes-words.ts';
 
 /** Beyond any stitch, and still a length. */
 const FAR_MM = 1e6;
+
+const INCH = UNITS_PER_INCH as Length;
 
 const NOTHING = { offers: [], warnings: [], cautions: [], runs: [] } as const;
 
@@ -48,11 +56,28 @@ export function stitchAnswer(given: number, by: string, bench: Bench): Outcome<A
     ],
     workings: [
       {
-        formula: words.stitchFormula(long, round(perInch, 2, bench)),
+        formula: stitchFormula(given, by, long, round(perInch, 2, bench), bench),
         source: SHIRT_STITCHES.source,
       },
     ],
   });
+}
+
+/** The way from what was given to the other. */
+function stitchFormula(
+  given: number,
+  by: string,
+  long: string,
+  perInch: string,
+  bench: Bench,
+): string {
+  const inch = text(INCH, 'mm', 1, bench);
+  if (by !== 'in' && by !== 'cm') return words.stitchFormula(inch, long, perInch);
+  return words.longFormula(
+    by === 'in' ? inch : text(mm(10), 'mm', 0, bench),
+    round(given, 4, bench),
+    long,
+  );
 }
 
 /** A button's diameter in lines, millimetres and inches, and the size sold nearest to it. */
@@ -79,12 +104,17 @@ export function buttonAnswer(diameter: Length, bench: Bench): Outcome<Answer> {
       { label: words.inInches, value: text(diameter, 'in', 4, bench) },
       { label: words.sizesSold, value: COMMON_BUTTON_LINES.value.join(', ') },
     ],
-    workings: [{ formula: words.buttonFormula(lines, across), source: LINES_PER_INCH.source }],
+    workings: [
+      {
+        formula: words.buttonFormula(lines, text(INCH, 'mm', 1, bench), across),
+        source: LINES_PER_INCH.source,
+      },
+    ],
   });
 }
 
 /** A needle's size in the other system. */
-export function needleAnswer(given: number, by: string): Outcome<Answer> {
+export function needleAnswer(given: number, by: string, bench: Bench): Outcome<Answer> {
   const fromUs = by === 'us';
   const outcome = fromUs ? needleFromUs(given) : needleFromMetric(given);
   if (!outcome.ok) return outcome;
@@ -102,7 +132,18 @@ export function needleAnswer(given: number, by: string): Outcome<Answer> {
       value: words.usSize(us),
     })),
     warnings: disputed ? [words.disputed(NEEDLE_CONFLICT.says)] : [],
-    workings: [{ formula: words.needleFormula, source: NEEDLE_SIZES.source }],
+    workings: [
+      {
+        formula: followsRule(needle)
+          ? words.needleRule(needle.us, needle.metric)
+          : words.needleTable,
+        source: NEEDLE_SIZES.source,
+      },
+      {
+        formula: words.needleFormula(needle.metric, round(needle.metric / 100, 2, bench)),
+        source: '',
+      },
+    ],
   });
 }
 

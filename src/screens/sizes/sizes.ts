@@ -55,8 +55,8 @@ const ANSWERS: Readonly<
     const diameter = read.length('button');
     return diameter === undefined ? undefined : buttonAnswer(diameter, bench);
   },
-  needle: (read) => {
+  needle: (read, bench) => {
     const given = numberOf(read, 'needle');
-    return given === undefined ? undefined : needleAnswer(given, read.text('needleBy'));
+    return given === undefined ? undefined : needleAnswer(given, read.text('needleBy'), bench);
   },
 };

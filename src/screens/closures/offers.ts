@@ -1,0 +1,61 @@
+import type { Bench } from '../../controls/bench.ts';
+import type { Draft, Offer } from '../../controls/calculation.ts';
+import { exactly } from '../../controls/tape-text.ts';
+import { type ClosuresInput, itemWidth } from '../../sewing/closure-input.ts';
+import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
+import { type ClosurePlan, spaceClosures } from '../../sewing/closures.ts';
+import { closuresWords as words } from '../../words/closures-words.ts';
+
+/** What else could be done: the other answer to a level, or an even pitch without remainder. */
+export function offers(
+  plan: ClosurePlan,
+  input: ClosuresInput,
+  draft: Draft,
+  bench: Bench,
+): Offer[] {
+  const { level, remainder, count } = plan;
+  const found: Offer[] = [];
+  const exact = input.rule.by === 'exact' || input.rule.by === 'gap';
+  if (level && !exact) {
+    const other = input.levelBy === 'moved-ends' ? level.twoPitches : level.movedEnds;
+    if (other) found.push(levelOffer(other, input, draft, bench));
+  }
+  if (remainder && remainder.above + remainder.below > 0) {
+    found.push(...evenOffer(input, count, draft, bench));
+  }
+  return found;
+}
+
+/** As many with nothing left over, where that can be had. */
+function evenOffer(input: ClosuresInput, count: number, draft: Draft, bench: Bench): Offer[] {
+  const even = spaceClosures({
+    ...input,
+    rule: { by: 'count', count },
+    width: itemWidth(input),
+    levelBy: 'two-pitches',
+  });
+  if (!even.ok) return [];
+  const take = { ...draft, by: 'count', count: String(count), levelBy: 'two-pitches' };
+  return [
+    even.value.level && count > 1
+      ? { words: words.evenlyAtLevel(count, listed(even.value.stretches, bench)), take }
+      : { words: words.evenly(count, even.value.level !== undefined), take },
+  ];
+}
+
+function levelOffer(row: ClosureRow, input: ClosuresInput, draft: Draft, bench: Bench): Offer {
+  const movesEnds = input.levelBy !== 'moved-ends';
+  const list = listed(row.stretches, bench);
+  const ends = words.endsOf(exactly(row.ends.top, bench), exactly(row.ends.bottom, bench));
+  return {
+    words: movesEnds ? words.orMovedEnds(list, ends) : words.orTwoPitches(list),
+    take: { ...draft, levelBy: movesEnds ? 'moved-ends' : 'two-pitches' },
+  };
+}
+
+/** Stretches as they follow each other: "3 × 7.1 cm, 3 × 6.9 cm". */
+export function listed(stretches: readonly Stretch[], bench: Bench): string {
+  return stretches
+    .map(({ spaces, pitch, asMade }) => words.stretch(spaces, exactly(pitch, bench), asMade))
+    .join(', ');
+}
