@@ -21,6 +21,7 @@ export function doubtsOf(claim: Claim): Set<Doubt> {
   if (contrary.length > 0.45 * agreeing.length) doubts.add('line');
   if (partial > agreeing.length) doubts.add('line');
   if (!foretold && commonLeadingStroke(agreeing, distinct)) doubts.add('line');
+  if (!foretold && commonMiddleStroke(agreeing)) doubts.add('line');
   if (!foretold && digitsLost(agreeing)) doubts.add('line');
   if (farFromLines(claim)) doubts.add('line');
   if (outOfPlace(claim)) doubts.add('line');
@@ -78,11 +79,33 @@ function suspectFirst(cell: NumberCell): boolean {
   const taller = first.height / height - 1;
   if (taller > UNLIKE_HEIGHT || taller < -SHORTER) return true;
   if (Math.abs(first.middleY - second.middleY) > UNLIKE_HEIGHT * height) return true;
-  const share = (first.x0 + first.x1) / 2 - cell.x0;
+  const apart = second.x0 - first.x1 > APART * height;
+  return apart && isOnLine(cell, (first.x0 + first.x1) / 2);
+}
+
+/**
+ * Numbers that all have a 1 between their other digits, with a thin stroke there that stands on a
+ * graduation: some tapes print a number on both sides of its line, which then reads as that 1.
+ */
+function commonMiddleStroke(agreeing: readonly PlacedNumber[]): boolean {
+  const alike = agreeing.every(({ read }) => /^.+1.+$/.test(read.text));
+  const suspect = agreeing.filter(({ read }) => suspectMiddle(read.cell));
+  return alike && suspect.length > 0.5 * agreeing.length;
+}
+
+function suspectMiddle(cell: NumberCell): boolean {
+  const parts = [...cell.components].sort((one, other) => one.x0 - other.x0);
+  const height = Math.max(...parts.map((part) => part.height));
+  return parts
+    .slice(1, -1)
+    .some((part) => part.width < THIN * height && isOnLine(cell, (part.x0 + part.x1) / 2));
+}
+
+/** Whether a place of a number's sheet, in its pixels, is that of a graduation. */
+function isOnLine(cell: NumberCell, x: number): boolean {
   const perPx = (cell.right - cell.left) / Math.max(1, cell.x1 - cell.x0);
-  const tick = cell.left + share * perPx;
-  const onLine = Math.abs(tick - Math.round(tick)) < ON_A_LINE;
-  return onLine && second.x0 - first.x1 > APART * height;
+  const tick = cell.left + (x - cell.x0) * perPx;
+  return Math.abs(tick - Math.round(tick)) < ON_A_LINE;
 }
 
 /** Of the tallest patch of a number, a patch as tall as this is a digit. */

@@ -1,6 +1,7 @@
-import type { NumberRead, NumberRow } from './number-row.ts';
+import type { NumberCell, NumberRead, NumberRow } from './number-row.ts';
 import type { QuarterTurns } from './page-drawing.ts';
 import type { Progression } from './progression.ts';
+import { median } from './solve.ts';
 
 /** Numbers of any subdivision that rise evenly along one row, read in one orientation. */
 export interface FoundProgression {
@@ -9,4 +10,15 @@ export interface FoundProgression {
   /** All that was read of the row. */
   readonly reads: readonly NumberRead[];
   readonly progression: Progression;
+}
+
+/** Where some edge of the first agreeing number stands, by all of them. */
+export function placeOf(
+  { progression: rise }: FoundProgression,
+  edge: (cell: NumberCell) => number,
+): number {
+  const firstValue = rise.agreeing[0]?.value ?? 0;
+  return median(
+    rise.agreeing.map(({ cell, value }) => edge(cell) - (value - firstValue) / rise.perTick),
+  );
 }

@@ -196,7 +196,9 @@ function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern):
   const digitShare = row.height / sheet.perTick / subdivisions;
   const unit: TapeUnit = subdivisions !== 10 ? 'inch' : step === 10 ? 'mm' : 'cm';
   const doubts = new Set<Doubt>();
-  if ((placing === 'after' && !against) || placing === 'unsure' || foreign) doubts.add('line');
+  // No scale seen has its numbers after their lines as it counts: the next line is asked about.
+  const after = placing === 'after' && !against;
+  if (after || placing === 'unsure' || foreign) doubts.add('line');
   if (placing === 'centred' && isLongByDigits(row, row.height / sheet.perTick, pattern))
     doubts.add('line');
   const zoneTicks = pattern.zoneTo - pattern.zoneFrom;
@@ -211,7 +213,7 @@ function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern):
       step,
       ticksPerNumber: subdivisions,
       anchorTick: longAt,
-      anchorValue: step * voted.offset,
+      anchorValue: step * (voted.offset - (after ? 1 : 0)),
       direction,
       placing,
       agreeing: reads.filter(agrees).map((read) => placedOn(sheet, read, step)),

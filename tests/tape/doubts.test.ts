@@ -110,6 +110,31 @@ describe('numbers that all begin with 1', () => {
   });
 });
 
+describe('numbers that all have a 1 in their middle', () => {
+  /** 310 to 313, their middle stroke so many graduations off a line. */
+  const parted = (off: number, stroke: Component, texts = ['310', '311', '312', '313']) => {
+    const parts = [patch(0, 42, 70), { ...stroke, x0: 60, x1: 60 + stroke.width - 1 }];
+    const all = [...parts, patch(80 + stroke.width, 42, 70)];
+    const left = off - (60 + (stroke.width - 1) / 2) / 20;
+    const agreeing = texts.map((text, i) => ({
+      ...placed(10 * i, Number(text)),
+      read: readFrom(all, 10 * i + left, text),
+    }));
+    return madeClaim([Number(texts[0])], { agreeing, cells: 4 });
+  };
+  const thin = patch(0, 9, 70);
+
+  test('a line between two digits read as one: the thin stroke stands on a graduation', () => {
+    expect(doubtsOf(parted(0, thin))).toEqual(inDoubt('line'));
+    expect(doubtsOf(parted(0.5, thin))).toEqual(inDoubt());
+    expect(doubtsOf(parted(0, patch(0, 25, 70)))).toEqual(inDoubt());
+  });
+
+  test('numbers with another digit there prove it', () => {
+    expect(doubtsOf(parted(0, thin, ['308', '309', '310', '311']))).toEqual(inDoubt());
+  });
+});
+
 describe('a digit that all numbers lost', () => {
   const readAs = (parts: Component[]) =>
     sure.agreeing.map((number) => ({

@@ -152,9 +152,13 @@ describe('a tape that is read', () => {
     const falling = against(-1);
     const reading = await readTape(pictureOf(falling), readPage);
     expectRight(reading, falling, (tick) => 2410 - tick, [-40, -20, 0, 17.25, 40]);
-    // Read as it counts, after its line is against all custom.
+    // Read as it counts, after its line is against all custom: the line asked about is the next one.
     const rising = await readTape(pictureOf(against(1)), readPage);
     expect(rising).toMatchObject({ outcome: 'ask', question: { kind: 'line' } });
+    const { value, x } = rising.question!;
+    const { frame, pitch } = truthOf(falling);
+    const [next] = toImage(frame, distanceAt(pitch.model, 10 * (value - 241) + 10), 0);
+    expect(Math.abs(x - next)).toBeLessThan(3);
   });
 
   test('from a small picture, which is doubled first', async () => {

@@ -77,10 +77,13 @@ describe('the real character reader on drawn photos', () => {
     expect(reading.scales.some(({ sure }) => sure)).toBe(false);
   });
 
-  // Both were told by a short or half line that only the ink of the digits over it made look long.
+  // The first two were told by a short or half line that only the ink of the digits over it made look long.
   test.each([
     ['wide angle', 102, 'inches an eighth off'],
     ['counting down', 407, 'centimetres a half off'],
+    // By the line under a number turned across the tape, and by a line read as a 1 between two digits.
+    ['boxed, many lengths of line', 2, '3 mm off'],
+    ['line between two digits', 3, '280 inches off'],
   ] as const)('numbers before their line: %s %i, once told %s', async (kind, seed, _) => {
     const { worst } = await read(kind, seed);
     expect(worst).toBeLessThan(WRONG_MM);

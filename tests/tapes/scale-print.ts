@@ -73,7 +73,8 @@ function printNumbers(
     const mask = cached(masks, `${text} ${high}`, () =>
       turnedMask(lettered(text, numbers.lettering, high), numbers.turned),
     );
-    const aside = { before: -1, on: 0, after: 1 }[numbers.place] * scale.direction;
+    const place = numbers.placeOf?.(value) ?? numbers.place;
+    const aside = { before: -1, on: 0, after: 1 }[place] * scale.direction;
     const half = mask.width / sheet.perMm / 2;
     const x = along + aside * (numbers.clear + half);
     // No maker prints half a number on the end of a tape.

@@ -28,6 +28,8 @@ export interface NumberSpec {
   /** What is printed for a value; nothing where undefined is given. */
   readonly text?: (value: number) => string | undefined;
   readonly heightOf?: (value: number) => number;
+  /** Where a number stands otherwise than the rest. */
+  readonly placeOf?: (value: number) => 'before' | 'on' | 'after';
 }
 
 /** A row of graduations with its numbers, along one edge of a tape. */

@@ -1,5 +1,6 @@
 import { cameraOf } from './camera.ts';
 import type { KindOf } from './kind.ts';
+import { boxed } from './kinds-boxed.ts';
 import { covered } from './kinds-covered.ts';
 import { hardOnCloth } from './kinds-hard-on-cloth.ts';
 import { lookalikes } from './kinds-lookalikes.ts';
@@ -32,6 +33,7 @@ const KINDS = {
   ...runs,
   ...notTapes,
   ...lookalikes,
+  ...boxed,
 } as const satisfies Record<string, KindOf>;
 
 export type SceneKind = keyof typeof KINDS;
