@@ -5,16 +5,20 @@ import { greyOf } from './grey.ts';
 export interface Photo {
   picture: HTMLCanvasElement;
   image: GreyImage;
-  /** Where the cross of the live picture stood that was frozen into it. */
+  /** Where the cross of the live picture stood that was frozen into it, if it was held over a tape. */
   aimed?: Point;
 }
 
 /** The long side is shrunk by whole factors until it is below twice this: what the reader needs. */
 export const LONG_SIDE = 2000;
 
-/** The photo of what a camera shows now, aimed at its middle. */
-export function photoOf(video: HTMLVideoElement): Photo {
+/**
+ * The photo of what a camera shows now.
+ * @param held the tape was held under the cross: its middle is what is aimed at
+ */
+export function photoOf(video: HTMLVideoElement, held: boolean): Photo {
   const photo = drawn(video);
+  if (!held) return photo;
   const { width, height } = photo.image;
   return { ...photo, aimed: { x: (width - 1) / 2, y: (height - 1) / 2 } };
 }

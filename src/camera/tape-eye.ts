@@ -17,6 +17,8 @@ export { printable } from '../tape/question.ts';
 /** What a screen needs to know of a reading. */
 export type Reading = TapeReading;
 export type Place = Point;
+/** A hairline. One that waits was put where it stands by no one: it reads nothing until it is moved. */
+export type Hair = Place & { readonly waits?: true };
 export type Question = TapeQuestion;
 export type Touched = Touch;
 export type TouchFault = Extract<TouchedScale, { ok: false }>['reason'];
@@ -24,14 +26,16 @@ export type TouchFault = Extract<TouchedScale, { ok: false }>['reason'];
 /** What the hairlines tell, in mm; `uncertaintyMm` is the half width of the 95 % interval. */
 export type Told =
   | { ok: true; mm: number; uncertaintyMm: number }
-  | { ok: false; reason: PointReason | 'two-scales' };
+  | { ok: false; reason: PointReason | 'two-scales' | 'not-aimed' };
 
 /**
  * What one hairline reads from its scale's zero, or how far two are apart.
  *
  * The doubts of two lines are taken as independent, so they add up as squares do (derived here).
  */
-export function told(reading: TapeReading, [first, second]: readonly Point[]): Told {
+export function told(reading: TapeReading, lines: readonly Hair[]): Told {
+  const [first, second] = lines;
+  if (lines.some(({ waits }) => waits)) return { ok: false, reason: 'not-aimed' };
   if (!first) {
     return { ok: false, reason: reading.outcome === 'ask' ? 'not-sure-yet' : 'nothing-read' };
   }
@@ -49,22 +53,23 @@ export function told(reading: TapeReading, [first, second]: readonly Point[]): T
   };
 }
 
-/** Where hairlines first stand: inside the surest scale, `part` of the way along what can be read. */
-export function firstPlace(reading: TapeReading, part: number): Point | undefined {
+/** Where hairlines first wait: inside the surest scale, `part` of the way along what can be read. */
+export function firstPlace(reading: TapeReading, part: number): Hair | undefined {
   const scale = reading.scales.find(({ sure }) => sure);
   if (!scale) return undefined;
   const [from, to] = rangeOf(scale);
-  return pointOn(scale.geometry, from + (to - from) * part, middleOf(scale));
+  return { ...pointOn(scale.geometry, from + (to - from) * part, middleOf(scale)), waits: true };
 }
 
-/** Where a second hairline first stands: a quarter of the edge away from the first, towards the longer end. */
-export function secondPlace(reading: TapeReading, first: Point): Point | undefined {
+/** Where a second hairline first waits: a quarter of the edge away from the first, towards the longer end. */
+export function secondPlace(reading: TapeReading, first: Point): Hair | undefined {
   const scale = nearest(reading, first);
   if (!scale?.sure) return firstPlace(reading, 0.75);
   const parts = partsOf(reading, scale);
   const length =
     Math.max(...parts.map(({ high }) => high)) - Math.min(...parts.map(({ low }) => low));
-  return movedBy(reading, first, (partOf(reading, first) < 0.6 ? 0.25 : -0.25) * length);
+  const by = (partOf(reading, first) < 0.6 ? 0.25 : -0.25) * length;
+  return { ...movedBy(reading, first, by), waits: true };
 }
 
 /**

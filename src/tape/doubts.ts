@@ -122,8 +122,10 @@ function digitsLost(agreeing: readonly PlacedNumber[]): boolean {
     // Not the text: numbers counted in tens have theirs cut short.
     const told = String(value).length;
     const { components, x0, x1 } = read.cell;
-    const tallest = Math.max(...components.map(({ height }) => height));
-    const digits = components.filter(({ height }) => height > DIGIT_HEIGHT * tallest).length;
+    // Turned across the tape, a digit is as wide on the sheet as it is tall.
+    const heights = components.map((part) => (isTall(read.cell) ? part.width : part.height));
+    const tallest = Math.max(...heights);
+    const digits = heights.filter((height) => height > DIGIT_HEIGHT * tallest).length;
     if (digits > told) return true;
     const widest = (WIDEST_DIGIT + WIDEST_MORE * (told - 1)) * tallest;
     if (digits === told) return false;

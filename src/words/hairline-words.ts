@@ -19,8 +19,10 @@ export const hairlineWords = {
       : `Seen ${degrees}° from square on: hold the phone square on for a surer number.`,
   parallax:
     'Cloth above the tape shifts the reading when seen from the side: 3 mm above it, 15 cm beside the middle, from 40 cm away, by 1 mm.',
-  tape: (two: number, three: number) =>
-    `Not in the ±: the tape itself. A new one may be off here by ${two} mm (class II) or ${three} mm (class III); a stretched one by more.`,
+  tape: (picture: string, two: string, three: string) =>
+    `In the ±: ${picture} from the photo, and ${two} that a new tape of class II may be off here. One of class III may be off by ${three}, a stretched one by more.`,
+  aim: 'Touch the tape where it is to be read. Keys can move the line there, too.',
+  aimSecond: 'Touch the tape where the second line is to stand.',
 };
 
 /** Why one place gives no number though the picture does. */
@@ -32,5 +34,6 @@ export const pointWords = {
   'not-sure-yet': 'Not sure yet: answer the question first.',
   'lines-unclear': 'The graduations are not clear here. Move the line a little.',
   'nothing-read': 'Nothing could be read.',
+  'not-aimed': 'No number yet: move the line to its place.',
   'two-scales': 'The two lines are on different edges. Move both onto one.',
 };

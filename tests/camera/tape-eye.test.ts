@@ -88,19 +88,24 @@ test('a line sent to the end stops where the picture does', () => {
   expect(told(narrow, [end]).ok).toBe(true);
 });
 
-test('a line first stands inside what can be read, and nowhere when nothing is sure', () => {
-  expect(firstPlace(straight(), 0.5)).toEqual({ x: 100 * PX, y: 600 });
+test('a line first waits inside what can be read, and nowhere when nothing is sure', () => {
+  const line = firstPlace(straight(), 0.5)!;
+  expect(line).toEqual({ x: 100 * PX, y: 600, waits: true });
+  // No one has put it there: it reads nothing.
+  expect(told(straight(), [line])).toEqual({ ok: false, reason: 'not-aimed' });
+  expect(told(straight(), [at(50), line])).toEqual({ ok: false, reason: 'not-aimed' });
   expect(firstPlace(straight({ scales: [scaleAt({ sure: false })] }), 0.5)).toBeUndefined();
 });
 
-test('a second line stands on the edge of the first, where both can be subtracted', () => {
+test('a second line waits on the edge of the first, where both can be subtracted', () => {
   const { geometry } = scaleAt();
   const frame = { ...geometry.frame, origin: [0, 1000] as const };
   const both = straight({ scales: [scaleAt(), scaleAt({ geometry: { ...geometry, frame } })] });
   for (const mm of [20, 100, 170]) {
     const first = { x: mm * PX, y: 1000 };
-    const second = secondPlace(both, first);
-    expect(told(both, [first, second!])).toMatchObject({ ok: true, mm: expect.closeTo(45, 6) });
+    const { x, y, waits } = secondPlace(both, first)!;
+    expect(waits).toBe(true);
+    expect(told(both, [first, { x, y }])).toMatchObject({ ok: true, mm: expect.closeTo(45, 6) });
   }
 });
 

@@ -51,6 +51,8 @@ test('two lines touched and their numbers typed make a reading', async () => {
   bridge.touch.mockResolvedValueOnce({ ok: true, value: straight() });
   fireEvent.click(button('Done'));
   await screen.findByRole('slider');
+  finger('Down', 800);
+  finger('Up', 800);
   expect(use().disabled).toBe(false);
 });
 
@@ -164,7 +166,7 @@ test('keys alone can place two lines, move them and type their numbers', async (
   );
   bridge.touch.mockResolvedValueOnce({ ok: true, value: straight() });
   fireEvent.click(button('Done'));
-  await screen.findByRole('slider', { name: 'Line' });
+  fireEvent.keyDown(await screen.findByRole('slider', { name: 'Line' }), { key: 'ArrowRight' });
   expect(bridge.touch.mock.lastCall?.[0]).toEqual([
     { x: 409, y: 601, value: 4, unit: 'cm' },
     { x: 1209, y: 601, value: 9, unit: 'cm' },

@@ -81,7 +81,7 @@ test('the number is spoken when the tape is first held, with its ±, and not at 
   sees(100);
   await open({ voice: 'on' });
   expect(shown()).toBe('10 cm');
-  expect(said()).toEqual(['10 centimetres, plus or minus 0.01 centimetres']);
+  expect(said()).toEqual(['10 centimetres, plus or minus 0.06 centimetres']);
   await pass(A_WHILE);
   expect(frame.mock.calls.length).toBeGreaterThan(A_WHILE);
   expect(said()).toHaveLength(1);
@@ -93,7 +93,7 @@ test('it is spoken again when it has changed, and once', async () => {
   await pass(A_WHILE);
   sees(112);
   await pass(1);
-  expect(said().slice(1)).toEqual(['11.2 centimetres, plus or minus 0.01 centimetres']);
+  expect(said().slice(1)).toEqual(['11.2 centimetres, plus or minus 0.06 centimetres']);
   await pass(A_WHILE);
   expect(said()).toHaveLength(2);
 });
@@ -118,7 +118,7 @@ test('while it is still moving, words don’t pile up; where it comes to rest is
   }
   expect(said()).toHaveLength(1);
   await pass(A_WHILE);
-  expect(said().slice(1)).toEqual(['12 centimetres, plus or minus 0.01 centimetres']);
+  expect(said().slice(1)).toEqual(['12 centimetres, plus or minus 0.06 centimetres']);
 });
 
 test('nothing is spoken of a tape that isn’t held, or of a place off its scale', async () => {
@@ -155,7 +155,7 @@ test('that the tape is lost is said at once, and once; held again, the number is
   expect(said()).toHaveLength(2);
   sees(100.1);
   await pass(A_WHILE);
-  expect(said().slice(2)).toEqual(['10.01 centimetres, plus or minus 0.01 centimetres']);
+  expect(said().slice(2)).toEqual(['10.01 centimetres, plus or minus 0.06 centimetres']);
 });
 
 test('a tape lost and found over and over is not chattered about', async () => {
@@ -232,7 +232,7 @@ test('with the voice off it is silent; the key speaks what is shown, when there 
   await pass(A_WHILE);
   expect(said()).toEqual([]);
   fireEvent.click(key);
-  expect(said()).toEqual(['10 centimetres, plus or minus 0.01 centimetres']);
+  expect(said()).toEqual(['10 centimetres, plus or minus 0.06 centimetres']);
 });
 
 test('on a bench of inches it is spoken in inches', async () => {

@@ -40,27 +40,85 @@ test('worker and engine are started while the photo is taken, and let go on leav
   await waitFor(() => expect(bridge.close).toHaveBeenCalledOnce());
 });
 
+/** A press where a number of mm is. */
+function touch(mm: number) {
+  finger('Down', mm * PX);
+  finger('Up', mm * PX);
+}
+
+test.each([
+  ['chosen', () => choose(straight({ tiltDegrees: 12 }))],
+  ['shared', async () => undefined],
+])('a photo %s shows no number before a place is touched', async (how, come) => {
+  bridge.read.mockResolvedValue(straight({ tiltDegrees: 12 }));
+  open({}, how === 'shared' ? async () => new Blob(['photo']) : undefined);
+  await come();
+  const line = await screen.findByRole('slider', { name: 'Line' });
+  const said = () => document.querySelector('.told')?.textContent ?? '';
+  expect(said()).toMatch(/^Touch the tape where it is to be read/);
+  expect(document.querySelector('.told .warning, .number')).toBeNull();
+  expect(said()).not.toMatch(/\d/);
+  expect(line.getAttribute('aria-valuetext')).toBe('No number yet: move the line to its place.');
+  expect(use().disabled).toBe(true);
+  // What moves a line by a hair, or measures from it, waits for a place, too.
+  for (const name of ['Line back a little', 'Line on a little', 'Difference'])
+    expect(button(name).disabled, name).toBe(true);
+  touch(100);
+  expect(said()).toMatch(/^10 cm/);
+  expect(use().disabled).toBe(false);
+  expect(button('Difference').disabled).toBe(false);
+});
+
+test('keys that move the line to a place aim it, too', async () => {
+  open();
+  await choose(straight());
+  fireEvent.keyDown(await screen.findByRole('slider'), { key: 'PageUp' });
+  expect(document.querySelector('.told')?.textContent).toMatch(/^11 cm/);
+});
+
 test('the number goes to the field that asked, with its ±; both units are shown', async () => {
   open();
   await choose(straight({ tiltDegrees: 21.4 }));
   const line = await screen.findByRole('slider', { name: 'Line' });
-  expect(line.getAttribute('aria-valuetext')).toMatch(/^10 centimetres, plus or minus 0.01 cent/);
+  touch(100);
+  expect(line.getAttribute('aria-valuetext')).toMatch(/^10 centimetres, plus or minus 0.06 cent/);
   const said = document.querySelector('.told')?.textContent ?? '';
-  expect(said).toMatch(/^10 cm± 0\.01 cmfrom zero/);
+  expect(said).toMatch(/^10 cm± 0\.06 cmfrom zero/);
   expect(said).toMatch(/3\.937 in; nearest mark 3 /);
   expect(said).toMatch(/Seen 21° from square on: hold the phone square on/);
   expect(said).toMatch(/3 mm above it/);
-  expect(said).toMatch(/0\.5 mm \(class II\) or 1 mm \(class III\)/);
+  expect(said).toMatch(/In the ±: 0\.1 mm from the photo, and 0\.5 mm .* class II .* III .* 1 mm/);
   fireEvent.click(use());
-  expect(onUse).toHaveBeenCalledExactlyOnceWith('10 ± 0.01 cm');
+  expect(onUse).toHaveBeenCalledExactlyOnceWith('10 ± 0.06 cm');
+});
+
+// Largest errors of a new tape of class II: Directive 2014/32/EU, Annex X (MI-008), Table 1,
+// ±(0.3 + 0.2 L) mm, L in metres rounded up: 0.5 mm up to 1 m, 0.7 up to 2 m.
+test.each([
+  [5, 0.5],
+  [1000, 0.5],
+  [1010, 0.7],
+  [1490, 0.7],
+])('the ± of %d mm is never below the tape’s own %d mm', async (mm, least) => {
+  open({ unit: 'mm' });
+  // The scale's numbers are so far on that this stands at 100 mm of it.
+  await choose(straight({ scales: [scaleAt({ anchorValue: (mm - 100) / 10 })] }));
+  await screen.findByRole('slider');
+  touch(100);
+  fireEvent.click(use());
+  const [, value, within] = /^([\d.]+) ± ([\d.]+) mm$/.exec(onUse.mock.lastCall?.[0]) ?? [];
+  expect(Number(value)).toBeCloseTo(mm, 6);
+  expect(Number(within)).toBeGreaterThanOrEqual(least);
+  expect(Number(within)).toBeLessThan(least + 0.2);
 });
 
 test('on a bench of inches it is told in inches, and typed so', async () => {
   open({ unit: 'in', decimalMark: ',' });
   await choose(straight());
   await screen.findByRole('slider');
+  touch(100);
   fireEvent.click(use());
-  expect(onUse).toHaveBeenCalledWith('3,937 ± 0,003 in');
+  expect(onUse).toHaveBeenCalledWith('3,937 ± 0,023 in');
 });
 
 test('keys move the line: by a tenth of a millimetre, a centimetre, to the ends', async () => {
@@ -103,14 +161,19 @@ test('two lines tell what lies between them', async () => {
   open();
   await choose(straight());
   await screen.findByRole('slider');
+  touch(100);
   fireEvent.click(button('Difference'));
   expect(screen.getAllByRole('slider')).toHaveLength(2);
+  // No one has said yet where the second is to stand.
+  expect(document.querySelector('.told')?.textContent).toMatch(/^Touch the tape where the second/);
+  expect(use().disabled).toBe(true);
+  touch(55);
   expect(document.querySelector('.told')?.textContent).toMatch(
-    /^4\.5 cm± 0\.01 cmfrom line to line/,
+    /^4\.5 cm± 0\.06 cmfrom line to line/,
   );
-  fireEvent.keyDown(screen.getByRole('slider', { name: 'Second line' }), { key: 'PageUp' });
+  fireEvent.keyDown(screen.getByRole('slider', { name: 'Second line' }), { key: 'PageDown' });
   fireEvent.click(use());
-  expect(onUse).toHaveBeenCalledWith('5.5 ± 0.01 cm');
+  expect(onUse).toHaveBeenCalledWith('5.5 ± 0.06 cm');
   fireEvent.click(button('From zero'));
   expect(screen.getAllByRole('slider')).toHaveLength(1);
 });

@@ -148,6 +148,14 @@ describe('a digit that all numbers lost', () => {
     expect(doubtsOf({ ...sure, agreeing: some })).toEqual(inDoubt());
   });
 
+  test('in numbers turned across the tape a plain 1 is a digit, too', () => {
+    const turned = (y0: number, tall = 42) => patch(0, 70, tall, y0);
+    const one = turned(100, 9);
+    const two = [turned(0), turned(50)];
+    expect(doubtsOf({ ...sure, agreeing: readAs(two) })).toEqual(inDoubt());
+    expect(doubtsOf({ ...sure, agreeing: readAs([...two, one]) })).toEqual(inDoubt('line'));
+  });
+
   test('specks beside the digits are no digits', () => {
     const speck = patch(100, 8, 30);
     expect(doubtsOf({ ...sure, agreeing: readAs([...digits('45'), speck]) })).toEqual(inDoubt());

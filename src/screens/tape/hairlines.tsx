@@ -1,6 +1,7 @@
 import type { TargetedKeyboardEvent } from 'preact';
 
 import {
+  type Hair,
   hairline,
   movedBy,
   type Place,
@@ -15,7 +16,7 @@ import { showReading } from './show.ts';
 
 interface Props {
   reading: Reading;
-  lines: readonly Place[];
+  lines: readonly Hair[];
   current: number;
   bench: Bench;
   onMove: (line: number, at: Place) => void;
@@ -52,7 +53,7 @@ export function Hairlines({ reading, lines, current, bench, onMove, onPick }: Pr
         return (
           <g
             key={i}
-            class={i === current ? 'hair now' : 'hair'}
+            class={`hair${i === current ? ' now' : ''}${at.waits ? ' waits' : ''}`}
             role="slider"
             // In small letters: on what is drawn, the other spelling is no attribute of the browser’s.
             tabindex={0}
@@ -74,7 +75,7 @@ export function Hairlines({ reading, lines, current, bench, onMove, onPick }: Pr
   );
 }
 
-function textOf(reading: Reading, at: Place, bench: Bench): string {
+function textOf(reading: Reading, at: Hair, bench: Bench): string {
   const read = told(reading, [at]);
   if (!read.ok) return pointWords[read.reason];
   const shown = showReading(read.mm, read.uncertaintyMm, bench);

@@ -76,7 +76,7 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
           type="button"
           class="main"
           disabled={!running}
-          onClick={() => video.current && onFreeze(photoOf(video.current))}
+          onClick={() => video.current && onFreeze(photoOf(video.current, seen?.held === true))}
         >
           {words.freeze}
         </button>

@@ -3,6 +3,7 @@ import { useRef, useState } from 'preact/hooks';
 import type { Photo } from '../../camera/photo.ts';
 import {
   firstPlace,
+  type Hair,
   movedBy,
   type Place,
   type Question,
@@ -47,13 +48,14 @@ const NUDGE = 0.1;
 /** A tape that was read: the lines on it, what they read, and where the number goes. */
 export function PictureStage(props: Props) {
   const { photo, reading, bench, uses } = props;
-  const [moved, setMoved] = useState<readonly Place[]>([]);
+  const [moved, setMoved] = useState<readonly Hair[]>([]);
   const [current, setCurrent] = useState(0);
   const [held, setHeld] = useState(false);
-  // Where the live cross stood is what was aimed at, read there or not.
-  const first = photo.aimed ?? firstPlace(reading, 0.5);
+  // Where the live cross was held is what was aimed at, read there or not; else no place is yet.
+  const first: Hair | undefined = photo.aimed ?? firstPlace(reading, 0.5);
   const lines = moved.length > 0 ? moved : first ? [first] : [];
   const read = told(reading, lines);
+  const waits = lines.some((line) => line.waits);
   const move = (line: number, at: Place) =>
     setMoved(lines.length > 0 ? lines.map((old, i) => (i === line ? at : old)) : [at]);
   const nudge = (by: number) => {
@@ -106,13 +108,23 @@ export function PictureStage(props: Props) {
         />
       ) : (
         <div class="thumb">
-          <button type="button" aria-label={words.less} onClick={() => nudge(-NUDGE)}>
+          <button
+            type="button"
+            aria-label={words.less}
+            disabled={lines[current]?.waits}
+            onClick={() => nudge(-NUDGE)}
+          >
             −
           </button>
-          <button type="button" onClick={toggleSecond}>
+          <button type="button" disabled={waits && lines.length < 2} onClick={toggleSecond}>
             {lines.length > 1 ? words.oneLine : words.twoLines}
           </button>
-          <button type="button" aria-label={words.more} onClick={() => nudge(NUDGE)}>
+          <button
+            type="button"
+            aria-label={words.more}
+            disabled={lines[current]?.waits}
+            onClick={() => nudge(NUDGE)}
+          >
             +
           </button>
         </div>

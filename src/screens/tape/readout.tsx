@@ -3,7 +3,6 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Reading, Told } from '../../camera/tape-eye.ts';
 import type { Bench } from '../../controls/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
-import { tapeTolerance } from '../../sewing/tape-tolerance.ts';
 import { spoken } from '../../words/follow-words.ts';
 import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
 import { showReading } from './show.ts';
@@ -23,11 +22,8 @@ const REST_MS = 500;
 /** What the lines read, how sure that is, and what the ± leaves out. */
 export function Readout({ reading, told, between, bench }: Props) {
   const shown = told.ok ? showReading(told.mm, told.uncertaintyMm, bench) : undefined;
-  const said = shown
-    ? words.spoken(shown.length, shown.within)
-    : told.ok
-      ? ''
-      : pointWords[told.reason];
+  const aims = !told.ok && told.reason === 'not-aimed';
+  const said = shown ? words.spoken(shown.length, shown.within) : whyNot(told, between);
   const atRest = useRest(spoken(said));
   const landing = useLanding(reading);
   const { tiltDegrees } = reading;
@@ -46,20 +42,26 @@ export function Readout({ reading, told, between, bench }: Props) {
           </p>
         </>
       ) : (
-        <p class="warning">{said}</p>
+        <p class={aims ? '' : 'warning'}>{said}</p>
       )}
       <p class="unseen" role="status">
         {atRest}
       </p>
-      {told.ok && (
+      {shown && (
         <div class="small">
           {tiltDegrees !== undefined && <p>{words.angle(Math.round(tiltDegrees))}</p>}
           <p>{words.parallax}</p>
-          <p>{words.tape(tapeTolerance(told.mm).II, tapeTolerance(told.mm).III)}</p>
+          <p>{words.tape(shown.parts.picture, shown.parts.two, shown.parts.three)}</p>
         </div>
       )}
     </section>
   );
+}
+
+function whyNot(told: Told, between: boolean): string {
+  if (told.ok) return '';
+  if (told.reason === 'not-aimed') return between ? words.aimSecond : words.aim;
+  return pointWords[told.reason];
 }
 
 /** The same words once they have stayed the same for a moment. */

@@ -3,6 +3,7 @@ import { STEP } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, UNITS_PER_MM } from '../../lengths/length.ts';
 import { showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
 import { type BenchUnit, UNITS_PER } from '../../lengths/unit.ts';
+import { tapeTolerance } from '../../sewing/tape-tolerance.ts';
 
 /** Decimals that show a tenth of a millimetre, or nearly. */
 const PLACES: Readonly<Record<BenchUnit, number>> = { mm: 1, cm: 2, in: 3 };
@@ -11,9 +12,11 @@ const PLACES: Readonly<Record<BenchUnit, number>> = { mm: 1, cm: 2, in: 3 };
 export interface ShownReading {
   /** In the bench's unit: "46.32 cm". */
   length: string;
-  /** Half width of the interval in the same unit, rounded up: "0.02 cm". */
+  /** Half width of the interval in the same unit, the tape itself included, rounded up: "0.06 cm". */
   within: string;
-  /** Both, as they are typed into a field: "46.32 ± 0.02 cm". */
+  /** The part of it that comes from the picture, in mm, and the tape's own in classes II and III. */
+  parts: { picture: string; two: string; three: string };
+  /** Both, as they are typed into a field: "46.32 ± 0.06 cm". */
   typed: string;
   /** In the other system: "18.236 in". */
   other: string;
@@ -21,17 +24,25 @@ export interface ShownReading {
   mark: string;
 }
 
-/** @param mm what was read; `uncertaintyMm` its half width */
+/**
+ * A reading as it is shown. No tape is better than a new one of class II: what that may be off is
+ * added to the doubt of the picture. Added and not as squares: a tape that is off is so each time.
+ *
+ * @param mm what was read, or lies between two lines; `uncertaintyMm` the picture's own half width
+ */
 export function showReading(mm: number, uncertaintyMm: number, bench: Bench): ShownReading {
   const unit = bench.unit;
   const foreign = unit === 'in' ? 'cm' : 'in';
   const length = exactLength(mm * UNITS_PER_MM);
   const step = unit === 'in' ? STEP[bench.metric] : STEP[bench.inch];
   const shown = inDecimals(length, unit, bench);
-  const within = inDecimals(roundedUp(uncertaintyMm, unit), unit, bench);
+  const { II, III } = tapeTolerance(mm);
+  const upTo = (doubtMm: number, by: BenchUnit) => inDecimals(roundedUp(doubtMm, by), by, bench);
+  const within = upTo(uncertaintyMm + II, unit);
   return {
     length: shown,
     within,
+    parts: { picture: upTo(uncertaintyMm, 'mm'), two: upTo(II, 'mm'), three: upTo(III, 'mm') },
     typed: `${shown.replace(/ \w+$/, '')} ± ${within}`,
     other: inDecimals(length, foreign, bench),
     mark: shownText(showOnTape(length, step, foreign), bench.decimalMark),
