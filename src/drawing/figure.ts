@@ -7,7 +7,8 @@ export type LineStyle =
   | 'cut'
   | 'measure'
   | 'hole'
-  | 'clash';
+  | 'clash'
+  | 'move';
 
 export interface Point {
   x: number;

@@ -17,5 +17,6 @@ export const LINE_LOOKS: Readonly<Record<LineStyle, LineLook>> = {
   cut: { weight: 0.2, dash: [], colour: '#b00' },
   measure: { weight: 0.15, dash: [], colour: '#777' },
   hole: { weight: 0.2, dash: [], colour: '#000' },
+  move: { weight: 0.4, dash: [], colour: '#1a3f8a' },
   clash: { weight: 0.5, dash: [], colour: '#b00' },
 };

@@ -1,5 +1,8 @@
 import { markWords } from './mark-words.ts';
 
+const ways = ['away from its hole 1', 'towards its hole 1'];
+const back = ['towards it', 'away from it'];
+
 /** Two strips of holes laid across each other. */
 export const crossingWords = {
   title: 'Crossing strips',
@@ -10,22 +13,32 @@ export const crossingWords = {
     width: 'Lower: wide',
     margin: 'Lower: edge to hole',
     rows: 'Lower: rows',
-    phase: 'Lower: crossing to hole',
+    phase: 'Lower: crossing to next hole',
     upperPitch: 'Upper: hole to hole',
     upperWidth: 'Upper: wide',
     upperMargin: 'Upper: edge to hole',
     upperRows: 'Upper: rows',
-    upperPhase: 'Upper: crossing to hole',
+    upperPhase: 'Upper: crossing to next hole',
   },
   nothing: 'nothing',
-  move: 'to move the upper strip along',
-  stay: (clashes: number) =>
-    clashes === 0 ? 'to move: it lies well' : 'to move: no shift is better',
-  clear: (room: string | undefined) =>
-    room === undefined
-      ? 'Then no hole meets another that is not shared.'
-      : `Then no hole clashes: from any new one to the nearest other it is ${room}, centre to centre.`,
-  least: (clashes: number) => `No shift is clear. This one has the fewest clashes: ${clashes}.`,
+  move: (towards: boolean) => `to move the upper strip, ${ways[Number(towards)]}`,
+  lies: 'to move: it lies well',
+  clash: (count: number) => `${count === 1 ? 'hole clashes' : 'holes clash'}, however it is moved`,
+  tear: (count: number) => `${count === 1 ? 'new hole' : 'new holes'} may tear out at the edge`,
+  moveBy: (by: string, towards: boolean, other: string) =>
+    `Move the upper strip ${by} ${ways[Number(towards)]}, the way of the arrow; ${other} ${back[Number(towards)]} lies the same.`,
+  leave: 'Leave the upper strip where it lies.',
+  clear: (room: string | undefined, moved: boolean) => {
+    const said = moved ? 'Then no hole' : 'No hole';
+    return room === undefined
+      ? `${said} meets another that is not shared.`
+      : `${said} clashes: from any new one to the nearest other it is ${room}, centre to centre.`;
+  },
+  least: 'No shift is clear; this one has the fewest clashes.',
+  seen: 'Seen',
+  seenAs:
+    'along each strip from its hole 1, the first row on the left; the upper one turned to the right of the lower by the angle',
+  names: { lower: 'lower', upper: 'upper' },
   laid: 'As they lie',
   laidIs: (shared: number, clear: number, clashes: number) =>
     `${shared} shared, ${clear} clear, ${clashes} clashing`,
@@ -35,7 +48,7 @@ export const crossingWords = {
   newHole: 'New hole',
   measuredFrom: 'Hole to measure by',
   madeHole: (along: string, forward: boolean) =>
-    `of the lower strip’s first row, ${along} ${forward ? 'past' : 'before'} the crossing of the middle lines`,
+    `of the lower strip’s first row, ${along} from the crossing of the middle lines towards ${forward ? 'the last hole' : 'hole 1'}`,
   across: 'Across',
   acrossFrom: 'measured in from the lower strip’s edge beside its first row',
   place: (along: string, across: string) => `${along} on, ${markWords.across(across)}`,
@@ -47,7 +60,8 @@ export const crossingWords = {
   takePitch: (pitch: string) => `Hole to hole ${pitch} on the upper strip: clear`,
   noPitch:
     'No pitch tried within 10 % of it is clear either: change the angle, a margin, or leave holes out where they cross.',
-  figure: 'The crossing, moved, lower strip level',
+  figure: (moved: boolean) =>
+    `The crossing${moved ? ', moved' : ''}, lower strip level; names stand at the ends nearer hole 1`,
   rule: 'Shared: centres within a quarter of a hole. Clear: two holes apart or more. Else they clash.',
   derived: 'Shifts within one pitch tried 0.1 mm apart, other pitches 0.1 %; derived here.',
 };

@@ -8,4 +8,5 @@ export const figureWords = {
   measure: 'measure',
   hole: 'hole, made',
   clash: 'clash',
+  move: 'move this way',
 };

@@ -110,6 +110,8 @@ test('a crossing shows what is made, what is to be punched, and crosses out what
       { x: 6, y: -5, meets: 'clear' },
       { x: 2.5, y: 5, meets: 'clash' },
     ],
+    names: { lower: 'lower', upper: 'upper' },
+    moved: undefined,
   });
   expect(ringsOf(figure, 'hole')).toHaveLength(1);
   const punched = ringsOf(figure, 'cut');

@@ -1,22 +1,22 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Line, NamedRun, Offer } from '../../controls/calculation.ts';
+import { asTyped } from '../../controls/draft-text.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { crossingFigure } from '../../drawing/crossing-figure.ts';
-import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { showExact, shownText } from '../../lengths/show-length.ts';
-import { type Crossed, linesUnder } from '../../sewing/crossing-holes.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { showExact } from '../../lengths/show-length.ts';
+import type { Crossed } from '../../sewing/crossing-holes.ts';
+import { shorterMove } from '../../sewing/crossing-move.ts';
 import { type NewHoles, newHoles } from '../../sewing/crossing-run.ts';
 import type { Crossing, CrossingPlan } from '../../sewing/strip-crossing.ts';
 import { crossingWords as words } from '../../words/crossing-words.ts';
 import { holeWords } from '../../words/hole-words.ts';
+import { drawnOf } from './drawn.ts';
 
 type Show = (x: ExactLength) => string;
 
 /** A shift of less that clears nothing is none. */
 const NO_SHIFT = exactLength(400);
-/** Decimals that give any 1/8000 mm back when they are read again, in any unit. */
-const ALL_PLACES = 6;
-
 /** Two crossing strips as an answer. */
 export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench): Answer {
   const { asLaid, best } = plan;
@@ -26,19 +26,10 @@ export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench)
   const fresh = newHoles(input.lower, chosen);
   const near = chosen.holes.filter(({ meets, nearEdge }) => meets !== 'shared' && nearEdge).length;
   return {
-    headline: {
-      number: showExact(
-        moved ? best.shift : exactLength(0),
-        bench.unit,
-        bench.unit === 'mm' ? 2 : 3,
-      ),
-      after: moved ? words.move : words.stay(asLaid.clashes),
-    },
-    sentence:
-      chosen.clashes === 0
-        ? words.clear(chosen.room === undefined ? undefined : show(chosen.room))
-        : words.least(chosen.clashes),
+    headline: headline(chosen, moved, near, bench),
+    sentence: sentence(chosen, moved, near, show),
     lines: [
+      { label: words.seen, value: words.seenAs },
       { label: words.laid, value: meetingsOf(asLaid) },
       ...(moved ? [{ label: words.moved, value: meetingsOf(best) }] : []),
       ...(chosen.room === undefined ? [] : [{ label: words.room, value: show(chosen.room) }]),
@@ -53,9 +44,38 @@ export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench)
     cautions: [holeWords.punch],
     listsLast: true,
     runs: runsOf(input, fresh),
-    figures: [{ name: words.figure, figure: crossingFigure(drawnOf(input, chosen)) }],
+    figures: [{ name: words.figure(moved), figure: crossingFigure(drawnOf(input, chosen, moved)) }],
     workings: [{ formula: words.rule, source: words.derived }],
   };
+}
+
+/** The worst that is true: clashes, then holes that may tear out, and only then the shift. */
+function headline(
+  { clashes, shift, pitch }: Crossing,
+  moved: boolean,
+  near: number,
+  { unit }: Bench,
+): Answer['headline'] {
+  if (clashes > 0) return { number: String(clashes), after: words.clash(clashes) };
+  if (near > 0) return { number: String(near), after: words.tear(near) };
+  const { by, back } = shorterMove({ shift, pitch });
+  const number = showExact(moved ? by : exactLength(0), unit, unit === 'mm' ? 2 : 3);
+  return { number, after: moved ? words.move(back) : words.lies };
+}
+
+/** A shift is said both ways: a pitch less of it the other way is the same place. */
+function sentence(
+  { clashes, room, shift, pitch }: Crossing,
+  moved: boolean,
+  near: number,
+  show: Show,
+): string {
+  const { by, back, other } = shorterMove({ shift, pitch });
+  const stays = clashes > 0 || near > 0 ? [words.leave] : [];
+  return [
+    ...(moved ? [words.moveBy(show(by), back, show(other))] : stays),
+    clashes > 0 ? words.least : words.clear(room === undefined ? undefined : show(room), moved),
+  ].join(' ');
 }
 
 /** Only a shift that betters what lies there is worth the moving. */
@@ -99,12 +119,16 @@ function offersOf(
   moved: boolean,
   bench: Bench,
 ): Offer[] {
-  const whole = (x: ExactLength) =>
-    shownText(showExact(x, bench.unit, ALL_PLACES), bench.decimalMark);
+  const whole = (x: ExactLength) => asTyped(x, bench);
   const phase = ({ shift, pitch }: Crossing) => whole(exactLength((upper.phase + shift) % pitch));
   return [
     ...(moved
-      ? [{ words: words.takeShift(exactly(best.shift, bench)), take: { upperPhase: phase(best) } }]
+      ? [
+          {
+            words: words.takeShift(exactly(shorterMove(best).by, bench)),
+            take: { upperPhase: phase(best) },
+          },
+        ]
       : []),
     ...(otherPitch
       ? [
@@ -115,21 +139,4 @@ function offersOf(
         ]
       : []),
   ];
-}
-
-function drawnOf(input: Crossed, { holes }: Crossing) {
-  const { lower, upper, angle, hole } = input;
-  return {
-    lower: toMm(lower.width),
-    upper: toMm(upper.width),
-    angle,
-    hole: toMm(hole),
-    made: linesUnder(input).flatMap(({ y, start, pitch, first, last }) =>
-      Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => ({
-        x: toMm(exactLength(start + (first + i) * pitch)),
-        y: toMm(exactLength(y)),
-      })),
-    ),
-    over: holes.map(({ along, across, meets }) => ({ x: toMm(along), y: toMm(across), meets })),
-  };
 }
