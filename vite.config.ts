@@ -3,6 +3,7 @@ import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { engine } from './.ci/engine.mjs';
+import { licences } from './.ci/licences.mjs';
 import { homeWords, SCREEN_WORDS } from './src/words/home-words.ts';
 
 const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
@@ -131,7 +132,7 @@ export default defineConfig({
   appType: 'mpa',
   publicDir: 'assets',
   oxc,
-  plugins: [homeFirst, plainImports, engine(), pwa],
+  plugins: [homeFirst, plainImports, engine(), licences(), pwa],
   build: {
     target: 'es2022',
     cssTarget: ['chrome123', 'safari17.5', 'firefox120'],
@@ -182,6 +183,7 @@ export default defineConfig({
       },
       {
         oxc,
+        plugins: [licences()],
         resolve: fastCheck,
         test: {
           name: 'dom',

@@ -1,5 +1,5 @@
 import type { Bench } from '../controls/bench.ts';
-import { Settings } from '../screens/settings.tsx';
+import { Settings } from '../screens/settings/settings.tsx';
 import { CHOICES } from './settings.ts';
 
 interface Props {
@@ -8,7 +8,9 @@ interface Props {
   onLeave: () => void;
 }
 
+const loadLicences = () => import('virtual:licences').then(({ PARTS }) => PARTS);
+
 /** The settings with what each may be. */
 export function SettingsPlace(props: Props) {
-  return <Settings {...props} choices={CHOICES} />;
+  return <Settings {...props} choices={CHOICES} loadLicences={loadLicences} />;
 }

@@ -74,7 +74,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   'src/workers': /^@cantoo\/pdf-lib$/,
   'src/controls': /^preact(\/|$)/,
   'src/screens': /^preact(\/|$)/,
-  'src/app': /^(preact(\/.*)?|workbox-window)$/,
+  'src/app': /^(preact(\/.*)?|workbox-window|virtual:licences)$/,
   'service-worker': /^workbox-/,
 };
 

@@ -1,7 +1,9 @@
-import { adopt } from '../controls/adopt.ts';
-import type { Bench } from '../controls/bench.ts';
-import { Rich } from '../controls/rich.tsx';
-import { settingsWords } from '../words/settings-words.ts';
+import type { ComponentProps } from 'preact';
+import { adopt } from '../../controls/adopt.ts';
+import type { Bench } from '../../controls/bench.ts';
+import { Rich } from '../../controls/rich.tsx';
+import { settingsWords } from '../../words/settings-words.ts';
+import { Licences } from './licences.tsx';
 import css from './settings.css?inline';
 
 adopt(css);
@@ -11,6 +13,7 @@ interface Props {
   choices: { readonly [Key in keyof Bench]: readonly Bench[Key][] };
   onBench: (bench: Bench) => void;
   onLeave: () => void;
+  loadLicences: ComponentProps<typeof Licences>['load'];
 }
 
 const ORDER: readonly (keyof Bench)[] = [
@@ -25,7 +28,7 @@ const ORDER: readonly (keyof Bench)[] = [
 ];
 
 /** How this bench is set up. */
-export function Settings({ bench, choices, onBench, onLeave }: Props) {
+export function Settings({ bench, choices, onBench, onLeave, loadLicences }: Props) {
   return (
     <div class="settings" data-hand={bench.hand}>
       <main>
@@ -52,6 +55,7 @@ export function Settings({ bench, choices, onBench, onLeave }: Props) {
             </fieldset>
           ))}
         </form>
+        <Licences load={loadLicences} />
       </main>
       <nav class="actions" aria-label={settingsWords.title}>
         <button type="button" onClick={onLeave}>
