@@ -1,6 +1,7 @@
 import type { Store } from '../storage/store.ts';
 import { type TapeStored, watchEngine } from './engine-watch.ts';
-import { type OfflineBlock, watchOffline } from './offline.ts';
+import { watchOffline } from './offline.ts';
+import type { OfflineBlock } from './offline-news.ts';
 
 /** How the app stands without a connection. */
 export interface Offline {
@@ -22,14 +23,19 @@ const KEY = 'said-ready';
  * @param change called with what has changed
  */
 export function watch(store: Store, flush: () => void, change: (news: Offline) => void): void {
+  let settle = () => {};
+  const settled = new Promise<void>((done) => {
+    settle = done;
+  });
   watchOffline({
     onReady: () => {
       change({ ready: true, block: undefined });
-      watchEngine((tape) => change({ tape }));
+      void settled.then(() => watchEngine((tape) => change({ tape })));
       void sayOnce(store).then((firstReady) => change({ firstReady }));
     },
     onUpdate: (update) => change({ update }),
     onBlocked: (block) => change({ block }),
+    onSettled: settle,
     flush,
   });
 }

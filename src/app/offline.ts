@@ -1,31 +1,5 @@
-import type { Workbox, WorkboxLifecycleWaitingEvent } from 'workbox-window';
-import { type Touch, watchForTouch } from './offline-touch.ts';
-
-/**
- * Why the app can't be had without a connection.
- * - `insecure`: the address isn't https, so the browser offers no service worker;
- * - `unsupported`: the browser has none, or hides it (some private windows);
- * - `refused`: it has them and refused ours (blocked by a setting, or storage is full);
- * - `incomplete`: a part didn't arrive; it is tried again at the next start or connection.
- */
-export type OfflineBlock = 'insecure' | 'unsupported' | 'refused' | 'incomplete';
-
-/** What the app wants to know, and what it must do before the page is given up. */
-export interface OfflineNews {
-  /** Every part of the app is on the device. Said once at each start. */
-  onReady(): void;
-  /**
-   * A newer build waits. `apply` takes it over, and reloads every open page of the app:
-   * this one at once, another one that is being typed in at the next pause.
-   */
-  onUpdate(apply: () => void): void;
-  onBlocked(reason: OfflineBlock): void;
-  /** Puts away what was typed. The page reloads only after this has settled without an error. */
-  flush(): void | Promise<void>;
-}
-
-/** A worker that doesn't answer within this is asked again by the maker's own press. */
-const ANSWER_MS = 2000;
+import type { OfflineBlock, OfflineNews } from './offline-news.ts';
+import { watchForTouch } from './offline-touch.ts';
 
 /**
  * Keeps the app on the device and offers newer builds. Call it once, at the start,
@@ -44,15 +18,21 @@ export function watchOffline(news: OfflineNews, reload = () => location.reload()
     return;
   }
   const touch = watchForTouch();
-  reloadWhenTakenOver(workers, touch, () => giveUpPage(news, reload));
+  const giveUp = () => void touch.pause().then(() => giveUpPage(news, reload));
+  reloadWhenTakenOver(workers, giveUp);
   // A worker is active only once everything on its list has been kept.
   void workers.ready.then(() => news.onReady());
-  afterFirstPaint()
-    .then(() => register(news, touch))
-    .catch(() => {
-      // A page that is controlled works without a connection whatever was refused just now.
-      if (!workers.controller) news.onBlocked('refused');
-    });
+  const fail = (block: OfflineBlock) => {
+    news.onSettled();
+    // A page that is controlled works without a connection whatever was refused just now.
+    if (!workers.controller) news.onBlocked(block);
+  };
+  void afterFirstPaint()
+    .then(() => import('./offline-register.ts'))
+    .then(
+      ({ register }) => register(news, touch, giveUp).catch(() => fail('refused')),
+      () => fail('incomplete'),
+    );
 }
 
 function serviceWorkers(): ServiceWorkerContainer | OfflineBlock {
@@ -64,54 +44,14 @@ function serviceWorkers(): ServiceWorkerContainer | OfflineBlock {
   }
 }
 
-async function register(news: OfflineNews, touch: Touch): Promise<void> {
-  const { Workbox, messageSW } = await import('workbox-window');
-  const book = new Workbox('./sw.js', { updateViaCache: 'none' });
-  let registration: ServiceWorkerRegistration | undefined;
-
-  const takeOver = async (waiting: ServiceWorker | null | undefined, onlyIfAlone: boolean) => {
-    if (!waiting) return false;
-    const asked = messageSW(waiting, { type: 'SKIP_WAITING', onlyIfAlone });
-    return (await Promise.race([asked, after(ANSWER_MS)])) === true;
-  };
-  const offer = async ({ sw, wasWaitingBeforeRegister }: WorkboxLifecycleWaitingEvent) => {
-    if (wasWaitingBeforeRegister && !touch.ever() && (await takeOver(sw, true))) return;
-    // By the time of the press a yet newer build may be the one that waits.
-    news.onUpdate(() => {
-      touch.agree();
-      void takeOver(registration?.waiting, false);
-    });
-  };
-
-  book.addEventListener('waiting', (event) => void offer(event));
-  book.addEventListener('redundant', () => {
-    if (!registration?.active) news.onBlocked('incomplete');
-  });
-  registration = await book.register({ immediate: true });
-  if (registration) lookForUpdates(book);
-}
-
-/** A phone keeps a page open for days, so a start is not the only time to look. */
-function lookForUpdates(book: Workbox): void {
-  const look = () => {
-    if (document.visibilityState === 'visible') book.update().catch(() => undefined);
-  };
-  document.addEventListener('visibilitychange', look);
-  window.addEventListener('online', look);
-}
-
 /**
  * The first worker ever to claim the page brings the build the page already shows;
  * any later one was let in by a maker's press here or in another page.
  */
-function reloadWhenTakenOver(
-  workers: ServiceWorkerContainer,
-  touch: Touch,
-  giveUp: () => void,
-): void {
+function reloadWhenTakenOver(workers: ServiceWorkerContainer, giveUp: () => void): void {
   let controlled = workers.controller !== null;
   workers.addEventListener('controllerchange', () => {
-    if (controlled) void touch.pause().then(giveUp);
+    if (controlled) giveUp();
     controlled = true;
   });
 }
@@ -137,8 +77,4 @@ async function pageComesBack(): Promise<boolean> {
 
 function afterFirstPaint(): Promise<void> {
   return new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
-}
-
-function after(milliseconds: number): Promise<void> {
-  return new Promise((done) => setTimeout(done, milliseconds));
 }

@@ -5,7 +5,9 @@ import { StandInWorker, StandInWorkers } from './stand-in-workers.ts';
 const phone = { kept: true };
 
 beforeEach(() => {
+  vi.useFakeTimers();
   phone.kept = true;
+  sessionStorage.clear();
   vi.stubGlobal('isSecureContext', true);
   vi.stubGlobal('caches', {
     match: async () => (phone.kept ? new Response('') : undefined),
@@ -13,6 +15,7 @@ beforeEach(() => {
 });
 
 afterEach(() => {
+  vi.useRealTimers();
   vi.unstubAllGlobals();
   vi.restoreAllMocks();
 });
@@ -25,6 +28,7 @@ async function start(workers: StandInWorkers | undefined) {
     onReady: vi.fn(),
     onUpdate: vi.fn<(apply: () => void) => void>(),
     onBlocked: vi.fn(),
+    onSettled: vi.fn(),
     flush: vi.fn<() => void | Promise<void>>(() => void order.push('flushed')),
   };
   const reload = vi.fn(() => void order.push('reloaded'));
@@ -34,9 +38,25 @@ async function start(workers: StandInWorkers | undefined) {
   return { news, reload, order, takeUpdate: () => news.onUpdate.mock.calls.at(-1)?.[0]() };
 }
 
-/** Long enough for workbox-window's own wait of 200 ms before it calls a worker waiting. */
-function idle(): Promise<void> {
-  return new Promise((done) => setTimeout(done, 250));
+/**
+ * Long enough for workbox-window's own wait of 200 ms before it calls a worker waiting. What
+ * workers say meanwhile comes by ports, which no stand-in clock moves.
+ */
+async function idle(milliseconds = 250): Promise<void> {
+  await vi.advanceTimersByTimeAsync(milliseconds);
+  await portsHeard();
+  await vi.advanceTimersByTimeAsync(0);
+}
+
+function portsHeard(): Promise<void> {
+  const { port1, port2 } = new MessageChannel();
+  return new Promise((done) => {
+    port1.onmessage = () => {
+      port1.close();
+      done();
+    };
+    port2.postMessage('last');
+  });
 }
 
 test('a first visit is ready when everything is kept, and is not reloaded', async () => {
@@ -126,7 +146,58 @@ test('a worker that does not answer is offered instead', async () => {
   waiting.answer = undefined;
   workers.wait(waiting);
   const { news } = await start(workers);
-  await vi.waitFor(() => expect(news.onUpdate).toHaveBeenCalledOnce(), { timeout: 4000 });
+  expect(news.onUpdate).not.toHaveBeenCalled();
+  await idle(2000);
+  expect(news.onUpdate).toHaveBeenCalledOnce();
+});
+
+test('a build that is willing and held up is taken by loading the page anew, once', async () => {
+  const workers = StandInWorkers.controlled();
+  workers.wait(new StandInWorker());
+  const first = await start(workers);
+  await idle(1500);
+  expect(first.order).toEqual([]);
+  await idle(1000);
+  expect(first.order).toEqual(['flushed', 'reloaded']);
+
+  const second = await start(workers);
+  await idle(2500);
+  expect(second.order).toEqual([]);
+  expect(second.news.onUpdate).toHaveBeenCalledOnce();
+});
+
+test('one that is held up when the maker takes it is taken by loading the page anew, too', async () => {
+  const workers = StandInWorkers.controlled();
+  const { order, takeUpdate } = await start(workers);
+  workers.wait(workers.registration.find());
+  await idle();
+  takeUpdate();
+  await idle(2500);
+  expect(order).toEqual(['flushed', 'reloaded']);
+});
+
+test('it is settled at once that no build is taken over, where none waits or none can', async () => {
+  expect((await start(new StandInWorkers())).news.onSettled).toHaveBeenCalledOnce();
+  expect((await start(StandInWorkers.controlled())).news.onSettled).toHaveBeenCalledOnce();
+  const refusing = new StandInWorkers();
+  refusing.register.mockRejectedValue(new DOMException('no', 'SecurityError'));
+  expect((await start(refusing)).news.onSettled).toHaveBeenCalledOnce();
+});
+
+test('where a build waits it is settled only when it is not taken', async () => {
+  const workers = StandInWorkers.controlled();
+  const waiting = new StandInWorker();
+  workers.wait(waiting);
+  const { news } = await start(workers);
+  workers.claim(waiting);
+  await idle();
+  expect(news.onSettled).not.toHaveBeenCalled();
+
+  const others = StandInWorkers.controlled();
+  const refusing = new StandInWorker();
+  refusing.answer = false;
+  others.wait(refusing);
+  expect((await start(others)).news.onSettled).toHaveBeenCalledOnce();
 });
 
 test('a page that can not put away what was typed stays, and the reload is offered', async () => {
