@@ -1,6 +1,6 @@
 import { type Bench, tapeStep } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
-import { type Made, madeKey, readMade } from '../controls/made.ts';
+import { isFollowKey, type Made, madeKey, readMade } from '../controls/made.ts';
 import { NO_RUN, withItsUnit } from '../garment/as-made.ts';
 import type { Kept } from '../garment/garment.ts';
 import { measuredAt, plannedAnew, withMeasures } from '../garment/planned-anew.ts';
@@ -49,7 +49,7 @@ function madeIn(draft: Draft, key: string): Made {
 function typedIn(draft: Draft, calculation: Calculation): Draft {
   const fields = new Set(calculation.fields(draft).map(({ key }) => key));
   const pairs = Object.entries(draft).filter(
-    ([key]) => fields.has(key) || !/^(kept|at(-\d+)?|run|counting|(made|was)(-\d+)?)$/.test(key),
+    ([key]) => fields.has(key) || !(isFollowKey(key) || /^(kept|counting)$/.test(key)),
   );
   return Object.fromEntries(pairs);
 }

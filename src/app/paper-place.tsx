@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 
+import { drawnRuns } from '../controls/as-made.ts';
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
 import { Paper } from '../screens/paper/paper.tsx';
@@ -28,12 +29,17 @@ const SERVICES: PaperServices = {
 /** A calculation's marks on paper; what is chosen of the paper is in the draft. */
 export function PaperPlace({ store, calculation, draft, bench, onDraft, onLeave }: Props) {
   const name = useKeptName(store, draft.kept) ?? calculation.title;
-  const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
+  const answer = useMemo(() => {
+    const work = calculation.work(draft, bench);
+    return work.ok
+      ? { ...work.answer, runs: drawnRuns(work.answer.runs, draft, bench) }
+      : undefined;
+  }, [calculation, draft, bench]);
   return (
     <Paper
       title={calculation.title}
       name={name}
-      answer={work.ok ? work.answer : undefined}
+      answer={answer}
       bench={bench}
       draft={draft}
       services={SERVICES}

@@ -24,7 +24,7 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
     const calculation = await loaderOf(screen)();
     if (!calculation) return;
     const { into = 'length', ...draft } = openingDraft(calculation, {}, last[screen], bench);
-    address.go({ screen, mode: '', draft: typedInto(calculation, draft, into, text) });
+    address.go({ screen, mode: '', draft: typedInto(calculation, draft, into, text, bench) });
   };
   const screens = [...asking(last), 'convert'].filter((id, i, all) => all.indexOf(id) === i);
   const isShared = 'shared' in address.route.draft;

@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
-import { madeKey, readMade, writeMade } from '../controls/made.ts';
+import { withMeasure } from '../controls/made.ts';
 import { typeSeparator } from '../controls/pad-edit.ts';
 import { TapeScreen } from '../screens/tape/tape-screen.tsx';
 import { followWords } from '../words/follow-words.ts';
@@ -27,7 +27,7 @@ export function TapePlace({ calculation, draft, bench, onDraft, onMode }: Props)
   const mark = MADE.exec(into)?.[1];
   const name = mark === undefined ? nameOf(calculation, draft, into) : followWords.measured(mark);
   const mode = mark === undefined ? '' : 'follow';
-  const onUse = (text: string) => onMode(mode, typedInto(calculation, back, into, text));
+  const onUse = (text: string) => onMode(mode, typedInto(calculation, back, into, text, bench));
   return (
     <TapeScreen
       bench={bench}
@@ -49,11 +49,16 @@ export function typedInto(
   draft: Draft,
   into: string,
   text: string,
+  bench: Bench,
 ): Draft {
   const mark = MADE.exec(into)?.[1];
   if (mark !== undefined) {
-    const key = madeKey(Number(draft.run ?? 0));
-    return { ...draft, [key]: writeMade(readMade(draft[key] ?? ''), mark, text) };
+    const work = calculation.work(draft, bench);
+    const runs = work.ok ? work.answer.runs : [];
+    const first = runs.findIndex(({ run }) => run.marks.length > 0);
+    const i = draft.run === undefined ? first : Number(draft.run);
+    const run = runs[i]?.run;
+    return run ? withMeasure(draft, i, run, [mark, text]) : draft;
   }
   const lengths = calculation.fields(draft).filter(({ kind }) => kind.startsWith('length'));
   const field = lengths.find(({ key }) => key === into) ?? lengths[0];

@@ -1,9 +1,11 @@
 import { Fragment, type RefObject } from 'preact';
+import { useMemo } from 'preact/hooks';
 
 import { adopt } from './adopt.ts';
 import css from './answer-parts.css?inline';
+import { drawnRuns } from './as-made.ts';
 import type { Bench } from './bench.ts';
-import type { Answer, Line } from './calculation.ts';
+import type { Answer, Draft, Line } from './calculation.ts';
 import { FigureView } from './figure-view.tsx';
 import { MarkList } from './mark-list.tsx';
 import { Rich } from './rich.tsx';
@@ -12,6 +14,8 @@ adopt(css);
 
 interface Props {
   answer: Answer;
+  /** With what was measured of its marks. */
+  draft: Draft;
   bench: Bench;
   scroller: RefObject<HTMLElement | null>;
 }
@@ -20,8 +24,9 @@ interface Props {
  * What can be read after the answer: every mark, drawings, further lines, how it was got.
  * All of it comes at once: what stands below would move if one part came after another.
  */
-export function AnswerParts({ answer, bench, scroller }: Props) {
-  const lists = <Lists answer={answer} bench={bench} scroller={scroller} />;
+export function AnswerParts({ answer, draft, bench, scroller }: Props) {
+  const runs = useMemo(() => drawnRuns(answer.runs, draft, bench), [answer, draft, bench]);
+  const lists = <Lists runs={runs} bench={bench} scroller={scroller} />;
   return (
     <>
       {!answer.listsLast && lists}
@@ -44,12 +49,12 @@ export function AnswerParts({ answer, bench, scroller }: Props) {
   );
 }
 
-function Lists({ answer, bench, scroller }: Props) {
-  return answer.runs
+function Lists({ runs, bench, scroller }: Omit<Props, 'answer' | 'draft'> & Pick<Answer, 'runs'>) {
+  return runs
     .filter(({ run }) => run.marks.length > 1)
     .map(({ name, run }) => (
       <Fragment key={name}>
-        {answer.runs.length > 1 && <h2 class="run">{name}</h2>}
+        {runs.length > 1 && <h2 class="run">{name}</h2>}
         <MarkList run={run} bench={bench} scroller={scroller} />
       </Fragment>
     ));

@@ -41,7 +41,10 @@ const AnswerParts = steady(
 export function CalculationView(props: Props) {
   const { calculation, draft, bench } = props;
   const fields = useFields(calculation, draft);
-  const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
+  const work = useMemo(
+    () => ({ ...calculation.work(draft, bench), draft }),
+    [calculation, draft, bench],
+  );
   const around = useAfterPaint(work);
   const editor = useEditor(fields, draft, props.onDraft);
   const scroller = useRef<HTMLElement>(null);
@@ -50,7 +53,7 @@ export function CalculationView(props: Props) {
       <main class="reading">
         <h1>{calculation.title}</h1>
         {around.ok && around.answer.runs[0] && (
-          <TapeOfRun named={around.answer.runs[0]} bench={bench} />
+          <TapeOfRun named={around.answer.runs[0]} draft={around.draft} bench={bench} />
         )}
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
         <section class="scroll" ref={scroller} tabIndex={0} aria-label={viewWords.answer}>
@@ -62,7 +65,7 @@ export function CalculationView(props: Props) {
               <FaultsOf faults={work.faults} fields={fields} bench={bench} />
             )}
           </div>
-          {around.ok && <AnswerParts answer={around.answer} bench={bench} scroller={scroller} />}
+          {around.ok && <AnswerParts {...around} bench={bench} scroller={scroller} />}
         </section>
       </main>
       <Actions

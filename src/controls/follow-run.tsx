@@ -1,8 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 
-import { type ExactLength, exactLength } from '../lengths/length.ts';
-import { readLength } from '../lengths/read-length.ts';
+import type { ExactLength } from '../lengths/length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
 import { followWords, spoken } from '../words/follow-words.ts';
 import { adopt } from './adopt.ts';
@@ -10,13 +9,15 @@ import { useAfterPaint } from './after-paint.ts';
 import { type Bench, tapeStep } from './bench.ts';
 import type { NamedRun } from './calculation.ts';
 import css from './follow.css?inline';
+import { Big, MadeLine, stepOf } from './follow-big.tsx';
+import { useMarkKeys, useTurn } from './follow-keys.ts';
 import { NextKey } from './follow-next.tsx';
+import { MadeAgain } from './made-again.tsx';
 import { MadeEntry } from './made-entry.tsx';
-import { Rich } from './rich.tsx';
 import { RunTape } from './run-tape.tsx';
 import { steady } from './steady.tsx';
-import { exactly, onTape, wordOf } from './tape-text.ts';
-import { withUnits } from './with-units.ts';
+import { onTape, wordOf } from './tape-text.ts';
+import { useMeasures } from './use-measures.ts';
 
 adopt(css);
 
@@ -30,12 +31,15 @@ export interface FollowServices {
 }
 
 interface Props {
+  /** With its marks where they were made. */
   named: NamedRun;
   /** Which mark, from 0; as many as there are marks when all are made. */
   at: number;
-  /** What was measured of the mark, as typed; undefined or empty when it is as planned. */
+  /** What was measured of the mark, as typed; empty when as planned, undefined when nothing is said. */
   made: string | undefined;
-  /** Where it was planned, when that is not where the run has it now. */
+  /** What was measured of it anew, read off a tape: to be asked about. */
+  asked?: string | undefined;
+  /** Where a sewn mark was planned: the run has it where it is. */
   planned?: ExactLength | undefined;
   bench: Bench;
   services: FollowServices;
@@ -53,8 +57,8 @@ interface Props {
   onNext: () => void;
   onBack: () => void;
   onPick: (at: number) => void;
-  /** A mark was measured; empty when it is as planned after all. */
-  onMeasured: (label: string, typed: string) => void;
+  /** A mark was measured; empty when it is as planned after all, undefined when nothing is said of it. */
+  onMeasured: (label: string, typed: string | undefined) => void;
   /** Reads a mark's measure off a tape, where that is possible. */
   onTape?: ((label: string) => void) | undefined;
   onLeave: () => void;
@@ -62,12 +66,13 @@ interface Props {
 
 /** One mark of a run, huge; the whole lower half is the key for the next. */
 export function FollowRun(props: Props) {
-  const { named, at, made = '', bench, services } = props;
+  const { named, at, bench, services } = props;
   const step = tapeStep(bench);
   const marked = useMemo(() => markOut(named.run, step), [named.run, step]);
   const count = marked.marks.length;
   const mark = marked.marks[Math.min(at, count - 1)] as MarkedMark;
   const [measuring, setMeasuring] = useState(false);
+  const measures = useMeasures(props, mark.label);
   const latest = useRef(props);
   latest.current = props;
   const pick = useMemo(() => (index: number) => latest.current.onPick(index), []);
@@ -78,7 +83,7 @@ export function FollowRun(props: Props) {
     navigator.vibrate?.(30);
     if (bench.voice === 'on') say();
   });
-  useMarkKeys(!measuring, props.onNext, props.onBack);
+  useMarkKeys(!measuring && measures.asked === undefined, props.onNext, props.onBack);
 
   return (
     <div class="follow" data-hand={bench.hand}>
@@ -89,19 +94,25 @@ export function FollowRun(props: Props) {
         </h1>
         {props.of}
         <Big mark={mark} at={at} marked={marked} bench={bench}>
-          {made !== '' && <MadeLine made={made} planned={props.planned ?? mark.at} bench={bench} />}
+          <MadeLine {...props} mark={mark} />
         </Big>
         {props.notes}
         <SteadyTape named={named} bench={bench} here={here} onPick={pick} />
       </main>
-      {measuring ? (
+      {measures.asked !== undefined ? (
+        <MadeAgain
+          before={props.made ?? ''}
+          now={measures.asked}
+          onLeave={measures.leave}
+          onTake={measures.take}
+        />
+      ) : measuring ? (
         <MadeEntry
           bench={bench}
           item={followWords.one(named.item, mark.label)}
-          text={made}
+          text={props.made ?? ''}
           onKeep={(text) => {
-            // With its unit: a bench set to another one must not read another place.
-            props.onMeasured(mark.label, withUnits(text.trim(), bench.unit));
+            measures.keep(text);
             setMeasuring(false);
           }}
           onCancel={() => setMeasuring(false)}
@@ -122,6 +133,11 @@ export function FollowRun(props: Props) {
             <button type="button" onClick={props.onBack}>
               {followWords.back}
             </button>
+            {measures.undo && (
+              <button type="button" class="main" onClick={measures.undo.deed}>
+                {followWords.undo(measures.undo.first)}
+              </button>
+            )}
             {props.actions}
           </div>
           <NextKey words={props.nextWords} onNext={props.onNext} />
@@ -131,98 +147,11 @@ export function FollowRun(props: Props) {
   );
 }
 
-/** The place of the mark being made, the datum it is from, and what was measured instead. */
-function Big(props: {
-  mark: MarkedMark;
-  at: number;
-  marked: MarkedRun;
-  bench: Bench;
-  children: ComponentChildren;
-}) {
-  const { mark, at, marked, bench } = props;
-  const [, figure = '', unit = ''] = /^(.*?)\s*([a-z]*)$/i.exec(onTape(mark.at, bench)) ?? [];
-  return (
-    <div class="big" aria-live="assertive" aria-atomic="true">
-      <p class="figure">
-        <b>
-          <Rich text={figure} />
-        </b>{' '}
-        {unit}
-      </p>
-      <p>
-        <Rich text={followWords.from(wordOf(mark, bench), marked.datum)} />
-      </p>
-      {at > 0 && (
-        <p class="soft">
-          <Rich text={followWords.step(onTape(mark.step, bench))} />
-        </p>
-      )}
-      {props.children}
-    </div>
-  );
-}
-
-function MadeLine(props: { made: string; planned: ExactLength; bench: Bench }) {
-  const { made, planned, bench } = props;
-  const reading = readLength(made, bench.unit);
-  if (!reading.ok) return null;
-  const off = exactly(exactLength(reading.value - planned), bench);
-  return (
-    <p class="warning">
-      <Rich text={followWords.made(exactly(reading.value, bench), off)} />
-    </p>
-  );
-}
-
-/** Calls back when the place changes, not at the first look. */
-function useTurn(at: string, turned: () => void): void {
-  const before = useRef(at);
-  useEffect(() => {
-    if (before.current === at) return;
-    before.current = at;
-    turned();
-  });
-}
-
-const FORWARD = new Set([' ', 'ArrowRight', 'ArrowDown', 'PageDown', 'AudioVolumeUp', 'VolumeUp']);
-const BACKWARD = new Set([
-  'ArrowLeft',
-  'ArrowUp',
-  'PageUp',
-  'Backspace',
-  'AudioVolumeDown',
-  'VolumeDown',
-]);
-
-/** Space, arrows, and the volume keys where the platform gives them. */
-function useMarkKeys(on: boolean, forward: () => void, backward: () => void): void {
-  // At once, not after the paint: a quick second press must start from where the first one led.
-  useLayoutEffect(() => {
-    if (!on) return;
-    const press = (event: KeyboardEvent) => {
-      const at = event.target instanceof Element ? event.target : undefined;
-      if (at?.closest(ownersOf(event.key))) return;
-      const act = FORWARD.has(event.key) ? forward : BACKWARD.has(event.key) ? backward : undefined;
-      if (!act) return;
-      event.preventDefault();
-      act();
-    };
-    addEventListener('keydown', press);
-    return () => removeEventListener('keydown', press);
-  });
-}
-
-/** What has its own use for a key: a button is pressed by Space, the tape moved by arrows. */
-function ownersOf(key: string): string {
-  if (/Page|Volume/.test(key)) return 'input';
-  return key === ' ' ? 'button, input, .tape' : 'input, .tape';
-}
-
 function sentence({ named, at, bench, before }: Props, marked: MarkedRun): string {
   const mark = marked.marks[at];
   if (!mark) return followWords.all(marked.marks.length);
-  const step = at > 0 ? onTape(mark.step, bench) : undefined;
+  const [step, back] = at > 0 ? stepOf(mark, bench) : [];
   const item = followWords.one(named.item, mark.label);
-  const said = followWords.say(item, wordOf(mark, bench), onTape(mark.at, bench), step);
+  const said = followWords.say(item, wordOf(mark, bench), onTape(mark.at, bench), step, back);
   return spoken(before === undefined ? said : `${before} ${said}`);
 }

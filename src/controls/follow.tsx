@@ -2,10 +2,20 @@ import { useMemo } from 'preact/hooks';
 
 import { markOut } from '../sewing/marks.ts';
 import { followWords } from '../words/follow-words.ts';
+import { followedRun } from './as-made.ts';
 import { type Bench, tapeStep } from './bench.ts';
 import type { Calculation, Draft, NamedRun } from './calculation.ts';
 import { FollowRun, type FollowServices } from './follow-run.tsx';
-import { type Made, madeKey, readMade, writeMade } from './made.ts';
+import {
+  type FollowRecord,
+  type Made,
+  readMade,
+  recordOf,
+  withoutRefused,
+  withRecord,
+  writeMade,
+} from './made.ts';
+import { Rich } from './rich.tsx';
 import { onTape } from './tape-text.ts';
 
 export interface FollowProps {
@@ -58,29 +68,39 @@ interface FollowedProps extends FollowProps {
 }
 
 function Followed(props: FollowedProps) {
-  const { run, named, others, next, draft, bench, services, onDraft, onLeave } = props;
+  const { run, others, next, draft, bench, services, onDraft, onLeave } = props;
+  const plan = props.named;
+  const named = useMemo(() => followedRun(plan, draft, run, bench), [plan, draft, run, bench]);
   const { marks } = named.run;
   const count = marks.length;
-  const atKey = run === 0 ? 'at' : `at-${run + 1}`;
-  const at = placeOf(draft[atKey], count);
-  const key = madeKey(run);
-  const made = readMade(draft[key] ?? '');
-  const go = (to: number) =>
-    onDraft({ ...draft, [atKey]: String(Math.max(0, Math.min(to, count))) });
+  const record = recordOf(draft, run, plan.run);
+  const { made } = record;
+  const at = placeOf(record.at, count);
+  const label = marks[Math.min(at, count - 1)]?.label ?? '';
+  const set = (changed: { at?: number; made?: string }) =>
+    onDraft({ ...withRecord(draft, run, plan.run, changed), ...(draft.asked && { asked: '' }) });
+  const go = (to: number) => set({ at: Math.max(0, Math.min(to, count)) });
   const turnTo = ({ i }: OtherRun) => onDraft({ ...draft, run: String(i) });
   const atEnd = next ? followWords.goOn(next.name) : followWords.restart;
   return (
     <FollowRun
       named={named}
       at={at}
-      made={made.get(marks[Math.min(at, count - 1)]?.label ?? '')}
+      made={made.get(label)}
+      asked={readMade(draft.asked ?? '').get(label)}
       bench={bench}
       services={services}
       turn={`${run}.${at}`}
       of={others.length > 0 && <p class="say">{named.name}</p>}
+      notes={<Refused record={record} item={named.item} />}
       actions={
         <>
-          <Respace {...props} made={made} at={at} />
+          <Respace {...props} named={named} made={made} at={at} />
+          {record.refused.size > 0 && (
+            <button type="button" onClick={() => onDraft(withoutRefused(draft, run, plan.run))}>
+              {followWords.forget}
+            </button>
+          )}
           {others.map((other) => (
             <button type="button" key={other.i} onClick={() => turnTo(other)}>
               {other.name}
@@ -92,24 +112,44 @@ function Followed(props: FollowedProps) {
       onNext={() => (at < count ? go(at + 1) : next ? turnTo(next) : go(0))}
       onBack={() => go(at - 1)}
       onPick={go}
-      onMeasured={(label, typed) => onDraft({ ...draft, [key]: writeMade(made, label, typed) })}
+      onMeasured={(label, typed = '') => set({ made: writeMade(made, label, typed) })}
       onLeave={onLeave}
       onTape={(label) => props.onTape(`made:${label}`)}
     />
   );
 }
 
+/** What was measured on another plan: said, as it doesn't count on this one. */
+function Refused({ record, item }: { record: FollowRecord; item: string }) {
+  const measures = [...record.refused.values()].flatMap((made) =>
+    [...made].map(([label, typed]) => followWords.refusedMark(label, typed)),
+  );
+  if (measures.length === 0) return null;
+  return (
+    <p class="note warning">
+      <Rich text={followWords.refused(item, measures.join(', '))} />
+    </p>
+  );
+}
+
 /** Offered once something was made elsewhere than planned: the rest spaced around it. */
-function Respace(props: FollowProps & { named: NamedRun; made: Made; at: number }) {
-  const { calculation, named, made, at, draft, bench, onDraft } = props;
+function Respace(props: FollowedProps & { made: Made; at: number }) {
+  const { calculation, named, made, at, run, draft, bench, onDraft } = props;
   const around = calculation.around;
   if (made.size === 0 || !around) return null;
   const { marks } = markOut(named.run, tapeStep(bench));
   const done = marks
     .filter((mark, i) => i < at || made.has(mark.label))
     .map((mark) => made.get(mark.label) ?? onTape(mark.at, bench));
+  const respace = () => {
+    const spaced = around(draft, done, marks.length);
+    const work = calculation.work(spaced, bench);
+    const anew = work.ok ? work.answer.runs[run]?.run : undefined;
+    // The new plan goes on where the old one had come to.
+    onDraft(anew ? withRecord({ ...spaced, plan: '' }, run, anew, { at, made: '' }) : spaced);
+  };
   return (
-    <button type="button" class="main" onClick={() => onDraft(around(draft, done, marks.length))}>
+    <button type="button" class="main" onClick={respace}>
       {followWords.respace}
     </button>
   );

@@ -1,3 +1,6 @@
+import type { Run } from '../sewing/run.ts';
+import type { Draft } from './calculation.ts';
+
 /** What was measured of marks made, as typed: by mark label. */
 export type Made = ReadonlyMap<string, string>;
 
@@ -21,8 +24,105 @@ export function readMade(text: string): Made {
 /** The same with one mark measured anew; an empty measure takes it out. */
 export function writeMade(made: Made, label: string, typed: string): string {
   const next = new Map(made).set(label, typed.trim());
-  return [...next]
-    .filter(([, measure]) => measure !== '')
-    .map((pair) => pair.join('='))
-    .join('; ');
+  return writtenMade(new Map([...next].filter(([, measure]) => measure !== '')));
+}
+
+/**
+ * What a draft holds of following one run: it belongs to one plan, and is refused by
+ * another one, whose marks of the same labels lie elsewhere.
+ */
+export interface FollowRecord {
+  /** What was measured of this plan's marks. */
+  made: Made;
+  /** How far it is followed, as typed; undefined at the start. */
+  at: string | undefined;
+  /** What was measured on other plans, by plan, and is not counted here. */
+  refused: ReadonlyMap<string, Made>;
+}
+
+/** Reads the follow record of a run; one without a plan, of an older address, is taken as this plan's. */
+export function recordOf(draft: Draft, i: number, run: Run): FollowRecord {
+  const here = planOf(run);
+  const plan = draft[keyOf('plan', i)] || here;
+  const refused = new Map(readEarlier(draft[keyOf('earlier', i)] ?? ''));
+  refused.set(plan, readMade(draft[madeKey(i)] ?? ''));
+  const made = refused.get(here) ?? new Map();
+  for (const [one, its] of refused) if (one === here || its.size === 0) refused.delete(one);
+  return { made, at: plan === here ? draft[keyOf('at', i)] : undefined, refused };
+}
+
+/**
+ * The draft with a run's follow record changed, and said to be of this plan. What was
+ * measured on another plan is set beside it, never dropped.
+ */
+export function withRecord(
+  draft: Draft,
+  i: number,
+  run: Run,
+  set: { at?: number; made?: string },
+): Draft {
+  const { made, at, refused } = recordOf(draft, i, run);
+  const earlier = [...refused].map(([plan, its]) => `${plan} ${writtenMade(its)}`).join('|');
+  return {
+    ...draft,
+    [keyOf('plan', i)]: planOf(run),
+    [madeKey(i)]: set.made ?? writtenMade(made),
+    [keyOf('at', i)]: set.at === undefined ? (at ?? '0') : String(set.at),
+    ...((earlier || draft[keyOf('earlier', i)]) && { [keyOf('earlier', i)]: earlier }),
+  };
+}
+
+/**
+ * The draft with a mark of a run measured; where it was measured before, and elsewhere,
+ * the new measure waits beside that one until the maker has said which is right.
+ */
+export function withMeasure(
+  draft: Draft,
+  i: number,
+  run: Run,
+  [label, typed]: readonly [string, string],
+): Draft {
+  const { made } = recordOf(draft, i, run);
+  const before = made.get(label);
+  if (before !== undefined && before !== typed) return { ...draft, asked: `${label}=${typed}` };
+  return withRecord(draft, i, run, { made: writeMade(made, label, typed) });
+}
+
+/** The draft without what was measured on other plans. */
+export function withoutRefused(draft: Draft, i: number, run: Run): Draft {
+  return { ...withRecord(draft, i, run, {}), [keyOf('earlier', i)]: '' };
+}
+
+/** Whether a draft's key holds what was followed, not what was typed. */
+export function isFollowKey(key: string): boolean {
+  return /^(at|made|was|plan|earlier)(-\d+)?$|^(run|asked)$/.test(key);
+}
+
+/** Reads `1x8f3k 3=15.6 cm|q2 2=9 cm`: by plan, what was measured of it. */
+function readEarlier(text: string): [string, Made][] {
+  return text.split('|').flatMap((one) => {
+    const cut = one.indexOf(' ');
+    const pair: [string, Made] = [one.slice(0, cut), readMade(one.slice(cut + 1))];
+    return cut > 0 ? [pair] : [];
+  });
+}
+
+function writtenMade(made: Made): string {
+  return [...made].map((pair) => pair.join('=')).join('; ');
+}
+
+/** Where a draft holds something of a run: the first has no number. */
+export function keyOf(what: 'at' | 'was' | 'plan' | 'earlier', i: number): string {
+  return madeKey(i).replace('made', what);
+}
+
+/** A plan in a few letters: another one where a mark has another label or place. Places are in 1/8000 mm. */
+export function planOf({ marks }: Run): string {
+  let sum = 0x811c9dc5;
+  for (const { label, at, across = 0 } of marks) {
+    for (const letter of `${label}:${Math.round(at)}:${Math.round(across)};`) {
+      sum = Math.imul(sum ^ letter.charCodeAt(0), 0x01000193);
+    }
+  }
+  return (sum >>> 0).toString(36);
 }

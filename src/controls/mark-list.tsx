@@ -49,6 +49,12 @@ export function MarkList({ run, bench, scroller }: Props) {
             <b>{mark.label}</b>
             <span>
               <Rich text={onTape(mark.at, bench)} />
+              {mark.planned !== undefined && (
+                <small>
+                  {' '}
+                  <Rich text={markWords.made(onTape(mark.planned, bench))} />
+                </small>
+              )}
               {mark.kind !== 'closure' && (
                 <small>
                   {' '}

@@ -1,7 +1,11 @@
+import { useMemo } from 'preact/hooks';
+
+import { inPlaceOrder, placeOrder } from '../sewing/made-run.ts';
 import { tapeWords } from '../words/mark-words.ts';
 import { adopt } from './adopt.ts';
+import { drawnRun } from './as-made.ts';
 import type { Bench } from './bench.ts';
-import type { NamedRun } from './calculation.ts';
+import type { Draft, NamedRun } from './calculation.ts';
 import sideways from './sideways.css?inline';
 import css from './tape.css?inline';
 import { Tape } from './tape.tsx';
@@ -12,6 +16,8 @@ adopt(sideways);
 
 interface Props {
   named: NamedRun;
+  /** With what was measured of the run, where it is a calculation's first one as planned. */
+  draft?: Draft;
   bench: Bench;
   /** The mark being followed. */
   here?: number;
@@ -19,18 +25,25 @@ interface Props {
 }
 
 /** A run on its strip of tape, described for those who do not see it. */
-export function RunTape({ named, bench, here, onPick }: Props) {
-  const { run, name } = named;
+export function RunTape({ named, draft, bench, here, onPick }: Props) {
+  const { name } = named;
+  const { run, order } = useMemo(() => drawn(named, draft, bench), [named, draft, bench]);
   return (
     <Tape
       run={run}
-      here={here}
+      here={here === undefined ? undefined : order.indexOf(here)}
       following={here !== undefined}
       unit={bench.unit}
       decimalMark={bench.decimalMark}
       words={tapeWords}
       label={tapeWords.tape(name, run.marks.length, onTape(run.length, bench))}
-      {...(onPick && { onPick })}
+      {...(onPick && { onPick: (index: number) => onPick(order[index] ?? index) })}
     />
   );
+}
+
+/** The run as it lies, and of each of its marks the place in the order it is followed in. */
+function drawn({ run }: NamedRun, draft: Draft | undefined, bench: Bench) {
+  if (draft) return { run: drawnRun(run, draft, 0, bench), order: [] };
+  return { run: inPlaceOrder(run), order: placeOrder(run) };
 }

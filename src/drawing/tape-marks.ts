@@ -109,7 +109,8 @@ function whole(layout: TapeLayout, { x, width }: Head): boolean {
 }
 
 function drawn(layout: TapeLayout, { mark, x, width, height }: Head, here: '' | '-here') {
-  const role: TapeRole = !here && mark.kind === 'sewn' ? 'head-sewn' : `head${here}`;
+  const made = mark.kind === 'sewn' || mark.planned !== undefined;
+  const role: TapeRole = !here && made ? 'head-sewn' : `head${here}`;
   const y = px(layout.height / 2);
   const textY = px(y + layout.labelSize * 0.36);
   return [

@@ -5,11 +5,11 @@ import type { Mark, Run } from './run.ts';
 
 /** A mark as it is made with the tape in hand. */
 export interface MarkedMark extends Omit<Mark, 'at'> {
-  /** Where it would be if a tape could show it. */
+  /** Where it would be if a tape could show it: of a mark made elsewhere, where it was planned. */
   exact: ExactLength;
   /**
    * Where it is marked: the nearest graduation from the datum, of those inside its bounds where
-   * it has any; or the measured place of a sewn one.
+   * it has any; or the measured place of one that is made.
    */
   at: ExactLength;
   /** From the mark before as marked, for checking with the tape; the first one from the datum. */
@@ -23,10 +23,10 @@ export interface MarkedRun extends Omit<Run, 'marks'> {
   marks: readonly MarkedMark[];
   /**
    * The most any mark is from its exact place: never over half a graduation, or a whole one
-   * where it must stay inside.
+   * where it must stay inside; further where a mark was made elsewhere.
    */
   worstError: ExactLength;
-  /** The most any step between neighbours differs from its exact step: never over a graduation. */
+  /** The most any step between neighbours differs from its exact step: likewise never over a graduation. */
   worstUnevenness: ExactLength;
   /** Two marks fall on one graduation: the tape is too coarse for this run. */
   tooCoarse: boolean;
@@ -36,8 +36,9 @@ export interface MarkedRun extends Omit<Run, 'marks'> {
  * Marks a run out with the tape in hand.
  *
  * Every mark is rounded from the datum by itself, never by adding up rounded
- * steps, so that no error grows along the run. A sewn mark stays where it was
- * measured. Time grows with the number of marks, no faster.
+ * steps, so that no error grows along the run. A mark that is sewn, or made elsewhere,
+ * stays where it was measured, and the step after it is taken from there. Time grows
+ * with the number of marks, no faster.
  *
  * @param step the tape's graduation, more than nothing
  */
@@ -47,9 +48,11 @@ export function markOut(run: Run, step: Length): MarkedRun {
   let worstError = 0;
   let worstUnevenness = 0;
   let tooCoarse = false;
-  const marks = run.marks.map(({ at: exact, ...mark }, i): MarkedMark => {
+  const marks = run.marks.map(({ at: place, ...mark }, i): MarkedMark => {
+    const made = mark.kind === 'sewn' || mark.planned !== undefined;
+    const exact = mark.planned ?? place;
     const inside = mark.inside && insideGraduation(exact, step, mark.inside);
-    const at = mark.kind === 'sewn' ? exact : (inside ?? toGraduation(exact, step));
+    const at = made ? place : (inside ?? toGraduation(place, step));
     tooCoarse ||= mark.inside !== undefined && inside === undefined;
     const marked: MarkedMark = { ...mark, exact, at, step: exactLength(at - before) };
     worstError = Math.max(worstError, Math.abs(at - exact));

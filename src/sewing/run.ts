@@ -27,6 +27,8 @@ export interface Mark {
   kind: MarkKind;
   /** What it must stay strictly between on any tape, as stitching between a hem's two folds. */
   inside?: Bounds;
+  /** Where it was planned, when it is made and `at` is where it was measured. */
+  planned?: ExactLength;
 }
 
 /** Where the tape's zero is held. `words/` has the name for each. */

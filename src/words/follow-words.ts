@@ -8,8 +8,19 @@ export const followWords = {
   one: (item: string, label: string) => `${item} ${label}`,
   all: (count: number) => `All ${count} marked`,
   from: (kind: string, datum: Datum) => listed(kind, placeWords(datum)),
-  step: (length: string) => `${length} from the last mark`,
+  step: (length: string, back = false) =>
+    back ? `${length} before the last mark` : `${length} from the last mark`,
   made: (length: string, off: string) => `Made at ${length}: ${off} off the plan`,
+  planned: (length: string) => `Planned at ${length}`,
+  again: (before: string, now: string) =>
+    `Measured before: ${before}. Now: ${now}. Which is right?`,
+  leaveFirst: (before: string) => `Leave ${before}`,
+  takeSecond: (now: string) => `Take ${now} instead`,
+  undo: (before: string) => (before === '' ? 'Undo this measure' : `Back to ${before}`),
+  refused: (item: string, measures: string) =>
+    `Measured on another plan, and not counted here: ${item} ${measures}. Type that plan’s numbers again to go on with it.`,
+  refusedMark: (label: string, typed: string) => `${label} at ${typed}`,
+  forget: 'Forget those measures',
   measured: (item: string) => `${item}: where it really is`,
   otherwise: 'Made elsewhere',
   respace: 'Space the rest anew',
@@ -23,8 +34,10 @@ export const followWords = {
   restart: 'From the first again',
   goOn: (name: string) => `Next: ${name}`,
   anywhere: 'press anywhere down here',
-  say: (item: string, kind: string, place: string, step: string | undefined) =>
-    `${listed(item, kind)}. ${place}.${step === undefined ? '' : ` ${step} from the last.`}`,
+  say: (item: string, kind: string, place: string, step: string | undefined, back = false) => {
+    const from = step === undefined ? '' : ` ${step} ${back ? 'before' : 'from'} the last.`;
+    return `${listed(item, kind)}. ${place}.${from}`;
+  },
 };
 
 const listed = (...parts: string[]) => parts.filter(Boolean).join(', ');

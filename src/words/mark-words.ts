@@ -18,6 +18,7 @@ export const markWords = {
   kind: (kind: MarkKind) => KINDS[kind],
   across: (length: string) => `${length} in from the first row’s edge`,
   acrossShort: (length: string) => `${length} across`,
+  made: (planned: string) => `made here, planned ${planned}`,
   step: 'from the one before',
   uneven: (length: string) =>
     `Marked on your tape, no space is off by more than ${length}. Each mark is taken from the same end, so nothing adds up.`,

@@ -233,3 +233,103 @@ test('a measure of an old address, without its unit, does not follow the bench t
   follow(there, benchOf({ unit: 'in' }));
   expect(screen.getByText(/^Made at/).textContent).toContain('3.543 in');
 });
+
+const button = (name: string | RegExp) => screen.getByRole('button', { name });
+const measure = (typed: string) => {
+  fireEvent.click(button('Made elsewhere'));
+  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: typed } });
+  fireEvent.click(button('Keep this measure'));
+};
+const figure = () => document.querySelector('.figure')?.textContent;
+
+test('the step to the next mark is from where the last one was made, on the screen and aloud', () => {
+  follow({ at: '1' }, benchOf({ voice: 'on' }));
+  measure('9');
+  expect(figure()).toBe('9 cm');
+  expect(screen.getByText('7.8 cm from the last mark')).toBeTruthy();
+  expect(screen.getByText('Planned at 8.3 cm')).toBeTruthy();
+  next();
+  expect(figure()).toBe('15.4 cm');
+  expect(screen.getByText('6.4 cm from the last mark')).toBeTruthy();
+  expect(speak).toHaveBeenLastCalledWith(
+    'Hook 3. 15.4 centimetres. 6.4 centimetres from the last.',
+  );
+});
+
+test('a mark that lies back of the one made last is said to', () => {
+  follow({ at: '1' });
+  measure('16');
+  next();
+  expect(place()).toBe('Hook 3 of 7');
+  expect(screen.getByText('0.6 cm before the last mark')).toBeTruthy();
+});
+
+test('a second measure asks which is right, and writes over nothing unasked', () => {
+  follow({ at: '1' });
+  measure('9');
+  measure('9.4');
+  expect(screen.getByRole('alert').textContent).toBe(
+    'Measured before: 9 cm. Now: 9.4 cm. Which is right?',
+  );
+  expect(draft.made).toBe('2=9 cm');
+  fireEvent.click(button('Leave 9 cm'));
+  expect(draft.made).toBe('2=9 cm');
+  measure('9.4');
+  fireEvent.click(button('Take 9.4 cm instead'));
+  expect(draft.made).toBe('2=9.4 cm');
+  fireEvent.click(button('Back to 9 cm'));
+  expect(draft.made).toBe('2=9 cm');
+  expect(screen.queryByRole('button', { name: /^Back to 9/ })).toBeNull();
+});
+
+test('the same place measured in another unit is no second measure; a first one can be undone', () => {
+  follow({ at: '1' });
+  measure('9');
+  fireEvent.click(button('Undo this measure'));
+  expect(draft.made).toBe('');
+  measure('9');
+  measure('90 mm');
+  expect(screen.queryByRole('alert')).toBeNull();
+});
+
+test('what a tape is read for a second time is asked about as well, also after a reload', () => {
+  follow({ at: '1', made: '2=9 cm', asked: '2=9.4 ± 0.02 cm' });
+  expect(screen.getByRole('alert').textContent).toMatch(
+    /Measured before: 9 cm. Now: 9.4 ± 0.02 cm/,
+  );
+  fireEvent.click(button('Leave 9 cm'));
+  expect(draft).toMatchObject({ made: '2=9 cm', asked: '' });
+  expect(screen.queryByRole('alert')).toBeNull();
+});
+
+test('what was measured on one plan is refused by another, said, and there again with its own', () => {
+  follow({ at: '1' });
+  measure('9');
+  const seven = draft;
+  cleanup();
+  follow({ ...seven, count: '8' });
+  expect(place()).toBe('Hook 1 of 8');
+  expect(screen.getByText(/Measured on another plan, and not counted here: Hook 2 at 9 cm/));
+  expect(screen.queryByRole('button', { name: 'Space the rest anew' })).toBeNull();
+  next();
+  expect(figure()).toBe('7.3 cm');
+  expect(screen.queryByText(/^Made at/)).toBeNull();
+  measure('7');
+  const eight = draft;
+  cleanup();
+  follow({ ...eight, count: '7', at: '1' });
+  next();
+  expect(screen.getByText('Made at 9 cm: 0.7 cm off the plan')).toBeTruthy();
+  expect(screen.getByText(/not counted here: Hook 2 at 7 cm/)).toBeTruthy();
+  fireEvent.click(button('Forget those measures'));
+  expect(screen.queryByText(/not counted here/)).toBeNull();
+  expect(draft.made).toBe('2=9 cm');
+});
+
+test('spaced anew it goes on at the same mark, with nothing refused', () => {
+  follow({ at: '2', made: '2=9 cm' });
+  fireEvent.click(button('Space the rest anew'));
+  expect(place()).toBe('Hook 3 of 7');
+  expect(figure()).toBe('16 cm');
+  expect(screen.queryByText(/not counted here/)).toBeNull();
+});

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readMade, writeMade } from '../../src/controls/made.ts';
+import {
+  isFollowKey,
+  planOf,
+  readMade,
+  recordOf,
+  withRecord,
+  writeMade,
+} from '../../src/controls/made.ts';
 import { withUnits } from '../../src/controls/with-units.ts';
+import { exactLength, length } from '../../src/lengths/length.ts';
 import { readLengths } from '../../src/lengths/read-lengths.ts';
 
 test('what was measured is kept by mark, as typed', () => {
@@ -19,6 +27,57 @@ test('nonsense in an address is passed over', () => {
         expect(typed).not.toBe('');
       }
     }),
+  );
+});
+
+const runOf = (...places: number[]) => ({
+  datum: 'top-edge' as const,
+  length: length(1000),
+  marks: places.map((at, i) => ({
+    at: exactLength(at),
+    label: String(i + 1),
+    kind: 'closure' as const,
+  })),
+});
+
+test('a plan is another one where a mark is, or where there is one more', () => {
+  expect(planOf(runOf(1, 2, 3))).toBe(planOf(runOf(1, 2, 3)));
+  expect(planOf(runOf(1, 2, 4))).not.toBe(planOf(runOf(1, 2, 3)));
+  expect(planOf(runOf(1, 2))).not.toBe(planOf(runOf(1, 2, 3)));
+});
+
+test('what is followed is no field; what is left of a hem is', () => {
+  for (const key of ['at', 'at-2', 'made', 'was-3', 'plan', 'earlier-2', 'run', 'asked']) {
+    expect(isFollowKey(key), key).toBe(true);
+  }
+  for (const key of ['left', 'count', 'atelier', 'plans'])
+    expect(isFollowKey(key), key).toBe(false);
+});
+
+test('law: what is measured on a plan is seen on that one alone, and lost on none', () => {
+  const plans = [runOf(1, 2, 3), runOf(1, 2, 4), runOf(1, 2), runOf(5)];
+  const deeds = fc.array(
+    fc.record({
+      plan: fc.nat(plans.length - 1),
+      label: fc.constantFrom('1', '2', '3'),
+      typed: fc.nat(99).map((mm) => `${mm} mm`),
+    }),
+  );
+  fc.assert(
+    fc.property(deeds, (all) => {
+      const known = plans.map(() => new Map<string, string>());
+      let draft = {};
+      for (const { plan, label, typed } of all) {
+        const run = plans[plan] ?? runOf();
+        const { made } = recordOf(draft, 0, run);
+        draft = withRecord(draft, 0, run, { made: writeMade(made, label, typed) });
+        known[plan]?.set(label, typed);
+        for (const [i, its] of known.entries()) {
+          expect(recordOf(draft, 0, plans[i] ?? runOf()).made).toEqual(its);
+        }
+      }
+    }),
+    { seed: 12 },
   );
 });
 

@@ -1,9 +1,12 @@
+import { drawnRun } from '../../controls/as-made.ts';
 import { type Bench, tapeStep } from '../../controls/bench.ts';
 import type { Answer, Draft, Line } from '../../controls/calculation.ts';
 import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
+import { exactLength } from '../../lengths/length.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
+import { leastStep } from '../../sewing/made-run.ts';
 import { markOut } from '../../sewing/marks.ts';
 import { closuresWords as words } from '../../words/closures-words.ts';
 import type { Beside } from './beside.ts';
@@ -24,7 +27,7 @@ export function closuresAnswer(
   return {
     headline: headline(plan, bench),
     sentence: sentence(plan, draft, bench),
-    lines: [...rowLines(plan, bench), ...beside.lines],
+    lines: [...rowLines(asMade(plan, input, draft, bench), bench), ...beside.lines],
     offers: offers(plan, input, draft, bench),
     warnings: [
       ...(coarse ? [words.coarse] : []),
@@ -70,6 +73,19 @@ function whyThere({ run, remainder }: ClosurePlan) {
 /** "3 × 7.1 cm, 3 × 6.9 cm", when not all spaces are alike. */
 function pitches(stretches: readonly Stretch[], bench: Bench): string {
   return stretches.length < 2 ? '' : listed(stretches, bench);
+}
+
+/** The row with its ends and its least gap as its marks were made. */
+function asMade(row: ClosureRow, { width }: ClosuresInput, draft: Draft, bench: Bench): ClosureRow {
+  const run = drawnRun(row.run, draft, 0, bench);
+  const [first, last] = [run.marks[0], run.marks.at(-1)];
+  if (run === row.run || !first || !last) return row;
+  const least = width === undefined ? undefined : leastStep(run);
+  return {
+    ...row,
+    ends: { top: first.at, bottom: exactLength(row.run.length - last.at) },
+    gap: least === undefined ? row.gap : exactLength(least - (width ?? 0)),
+  };
 }
 
 function rowLines(row: ClosureRow, bench: Bench): Line[] {

@@ -1,0 +1,42 @@
+import { type ExactLength, exactLength } from '../lengths/length.ts';
+import { readLength } from '../lengths/read-length.ts';
+import { inPlaceOrder, runAsMade } from '../sewing/made-run.ts';
+import type { Run } from '../sewing/run.ts';
+import type { Bench } from './bench.ts';
+import type { Draft, NamedRun } from './calculation.ts';
+import { type Made, recordOf } from './made.ts';
+
+/** Where marks were measured, by label; what can't be read is nowhere. */
+export function placesMade(made: Made, bench: Bench): Map<string, ExactLength> {
+  const places = new Map<string, ExactLength>();
+  for (const [label, typed] of made) {
+    const reading = readLength(typed, bench.unit);
+    if (reading.ok) places.set(label, exactLength(reading.value));
+  }
+  return places;
+}
+
+/** One run of a draft with its marks where they were made, in the order of the plan. */
+export function followedRun(named: NamedRun, draft: Draft, i: number, bench: Bench): NamedRun {
+  const { made } = recordOf(draft, i, named.run);
+  const run = made.size > 0 ? runAsMade(named.run, placesMade(made, bench)) : named.run;
+  return run === named.run ? named : { ...named, run };
+}
+
+/** A run of a draft as it is drawn, listed, printed: as made, in the order marks lie in. */
+export function drawnRun(run: Run, draft: Draft, i: number, bench: Bench): Run {
+  const { made } = recordOf(draft, i, run);
+  return made.size > 0 ? inPlaceOrder(runAsMade(run, placesMade(made, bench))) : run;
+}
+
+/** All runs of a draft's answer as they are drawn. */
+export function drawnRuns(
+  runs: readonly NamedRun[],
+  draft: Draft,
+  bench: Bench,
+): readonly NamedRun[] {
+  return runs.map((named, i) => {
+    const run = drawnRun(named.run, draft, i, bench);
+    return run === named.run ? named : { ...named, run };
+  });
+}
