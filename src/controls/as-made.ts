@@ -7,7 +7,7 @@ import type { Draft, NamedRun } from './calculation.ts';
 import { type Made, recordOf } from './made.ts';
 
 /** Where marks were measured, by label; what can't be read is nowhere. */
-export function placesMade(made: Made, bench: Bench): Map<string, ExactLength> {
+function placesMade(made: Made, bench: Bench): Map<string, ExactLength> {
   const places = new Map<string, ExactLength>();
   for (const [label, typed] of made) {
     const reading = readLength(typed, bench.unit);

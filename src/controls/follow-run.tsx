@@ -1,4 +1,4 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, ComponentProps } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 import type { ExactLength } from '../lengths/length.ts';
@@ -12,11 +12,10 @@ import css from './follow.css?inline';
 import { Big, MadeLine, stepOf } from './follow-big.tsx';
 import { useMarkKeys, useTurn } from './follow-keys.ts';
 import { NextKey } from './follow-next.tsx';
-import { MadeAgain } from './made-again.tsx';
-import { MadeEntry } from './made-entry.tsx';
 import { RunTape } from './run-tape.tsx';
 import { steady } from './steady.tsx';
 import { onTape, wordOf } from './tape-text.ts';
+import { useLoaded } from './use-loaded.ts';
 import { useMeasures } from './use-measures.ts';
 
 adopt(css);
@@ -99,23 +98,13 @@ export function FollowRun(props: Props) {
         {props.notes}
         <SteadyTape named={named} bench={bench} here={here} onPick={pick} />
       </main>
-      {measures.asked !== undefined ? (
-        <MadeAgain
-          before={props.made ?? ''}
-          now={measures.asked}
-          onLeave={measures.leave}
-          onTake={measures.take}
-        />
-      ) : measuring ? (
-        <MadeEntry
+      {measuring || measures.asked !== undefined ? (
+        <Measuring
+          measures={measures}
           bench={bench}
           item={followWords.one(named.item, mark.label)}
-          text={props.made ?? ''}
-          onKeep={(text) => {
-            measures.keep(text);
-            setMeasuring(false);
-          }}
-          onCancel={() => setMeasuring(false)}
+          made={props.made ?? ''}
+          onDone={() => setMeasuring(false)}
           onTape={props.onTape && (() => props.onTape?.(mark.label))}
         />
       ) : (
@@ -146,6 +135,21 @@ export function FollowRun(props: Props) {
     </div>
   );
 }
+
+/** What a measure is typed on is fetched when the first one is wanted; till then there is a way back. */
+function Measuring(props: ComponentProps<Awaited<ReturnType<typeof loadMeasure>>>) {
+  const loaded = useLoaded(loadMeasure);
+  if (loaded.state === 'here') return <loaded.value {...props} />;
+  return (
+    <div class="actions">
+      <button type="button" onClick={props.onDone}>
+        {followWords.cancel}
+      </button>
+    </div>
+  );
+}
+
+const loadMeasure = () => import('./measure.tsx').then((part) => part.Measure);
 
 function sentence({ named, at, bench, before }: Props, marked: MarkedRun): string {
   const mark = marked.marks[at];

@@ -112,7 +112,7 @@ function writtenMade(made: Made): string {
 }
 
 /** Where a draft holds something of a run: the first has no number. */
-export function keyOf(what: 'at' | 'was' | 'plan' | 'earlier', i: number): string {
+function keyOf(what: 'at' | 'was' | 'plan' | 'earlier', i: number): string {
   return madeKey(i).replace('made', what);
 }
 

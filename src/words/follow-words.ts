@@ -35,8 +35,8 @@ export const followWords = {
   goOn: (name: string) => `Next: ${name}`,
   anywhere: 'press anywhere down here',
   say: (item: string, kind: string, place: string, step: string | undefined, back = false) => {
-    const from = step === undefined ? '' : ` ${step} ${back ? 'before' : 'from'} the last.`;
-    return `${listed(item, kind)}. ${place}.${from}`;
+    const way = back ? ` ${step} before the last.` : ` ${step} from the last.`;
+    return `${listed(item, kind)}. ${place}.${step === undefined ? '' : way}`;
   },
 };
 

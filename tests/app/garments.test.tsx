@@ -146,7 +146,7 @@ test('a corner kept before its marks could be followed is: edge by edge, from th
   next();
   expect(document.querySelector('.big')?.textContent).toMatch(/^8 cm/);
   await press('Made elsewhere');
-  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '8.1' } });
+  fireEvent.input(await screen.findByLabelText(/where it really is/), { target: { value: '8.1' } });
   fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
   await waitFor(async () => {
     const at = (mm: number) => mm * 8000;
@@ -163,7 +163,9 @@ test('what was really measured is kept beside its plan when it differs, and only
   await heading('Hook 1 of 2');
   const measure = async (typed: string) => {
     await press('Made elsewhere');
-    fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: typed } });
+    fireEvent.input(await screen.findByLabelText(/where it really is/), {
+      target: { value: typed },
+    });
     fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
   };
   await measure('1');
@@ -190,7 +192,7 @@ test('the rest is spaced anew around what is made, and that is undone by one pre
   await heading('Hook 1 of 7');
   next();
   await press('Made elsewhere');
-  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '9' } });
+  fireEvent.input(await screen.findByLabelText(/where it really is/), { target: { value: '9' } });
   fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
   await press('Space the rest anew');
   const undo = await screen.findByRole('button', { name: 'Undo the new spacing' });
@@ -215,7 +217,7 @@ test('a spacing that can’t be says which field, and changes nothing', async ()
   start('#/garments/follow?g=coat&only=hooks');
   await heading('Hook 1 of 2');
   await press('Made elsewhere');
-  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '12' } });
+  fireEvent.input(await screen.findByLabelText(/where it really is/), { target: { value: '12' } });
   fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
   await press('Space the rest anew');
   expect(await screen.findByText(/can’t be spaced anew/)).toBeTruthy();
@@ -329,7 +331,7 @@ test('keeping again never takes away what was measured meanwhile', async () => {
   start('#/garments/follow?g=coat&only=hooks');
   await heading('Hook 1 of 2');
   await press('Made elsewhere');
-  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '1.5' } });
+  fireEvent.input(await screen.findByLabelText(/where it really is/), { target: { value: '1.5' } });
   fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
   await waitFor(async () => expect((await runsOf('hooks'))[0]?.made).toEqual({ '1': '1.5 cm' }));
   cleanup();

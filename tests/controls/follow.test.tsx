@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { inUnitOf } from '../../src/app/other-unit.ts';
 import type { Bench } from '../../src/controls/bench.ts';
 import type { Calculation, Draft } from '../../src/controls/calculation.ts';
@@ -14,6 +14,13 @@ const release = vi.fn();
 const keepAwake = vi.fn(() => release);
 let draft: Draft = {};
 
+// What a measure is typed on is fetched when it is wanted first.
+beforeAll(async () => {
+  follow();
+  fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));
+  await screen.findByLabelText(/where it really is/, undefined, { timeout: 20_000 });
+  cleanup();
+});
 beforeEach(() => {
   vi.clearAllMocks();
 });

@@ -52,7 +52,7 @@ test('turned twice, each edge to follow says that its turn is pressed', () => {
   expect(named('twice')).toEqual(['Along the bottom, turn pressed', 'Up the side, turn pressed']);
 });
 
-test('followed by voice, a mark says what it is; made elsewhere, each edge keeps its own', () => {
+test('followed by voice, a mark says what it is; made elsewhere, each edge keeps its own', async () => {
   const speak = vi.fn();
   const services = { speak, keepAwake: () => () => undefined };
   const bench = benchOf({ voice: 'on' });
@@ -75,7 +75,7 @@ test('followed by voice, a mark says what it is; made elsewhere, each edge keeps
   press('Up the side');
   expect(speak).toHaveBeenLastCalledWith('Line 1, press. 4 centimetres.');
   press('Made elsewhere');
-  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '4.2' } });
+  fireEvent.input(await screen.findByLabelText(/where it really is/), { target: { value: '4.2' } });
   press('Keep this measure');
   expect(screen.getByText('Made at 4.2 cm: 0.2 cm off the plan')).toBeTruthy();
   expect(screen.getByText('- | 1=4.2 cm')).toBeTruthy();
