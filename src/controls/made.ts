@@ -62,11 +62,12 @@ export function withRecord(
   set: { at?: number; made?: string },
 ): Draft {
   const { made, at, refused } = recordOf(draft, i, run);
+  const measures = set.made ?? writtenMade(made);
   const earlier = [...refused].map(([plan, its]) => `${plan} ${writtenMade(its)}`).join('|');
   return {
     ...draft,
     [keyOf('plan', i)]: planOf(run),
-    [madeKey(i)]: set.made ?? writtenMade(made),
+    ...((measures || draft[madeKey(i)]) && { [madeKey(i)]: measures }),
     [keyOf('at', i)]: set.at === undefined ? (at ?? '0') : String(set.at),
     ...((earlier || draft[keyOf('earlier', i)]) && { [keyOf('earlier', i)]: earlier }),
   };
