@@ -3,7 +3,7 @@ import { foldShare, thickestFor } from './hem-folds.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import type { Mark, Run } from './run.ts';
-import { MITRE_TRIM } from './sources/hems.ts';
+import { MITRE_TRIM } from './sources/mitres.ts';
 
 /** Corners sharper or blunter than this are not mitred. Ours, no source. */
 const SHARPEST = 20;

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { curvedHem } from '../../src/sewing/hem-curve.ts';
 import { type FacingInput, facedHem } from '../../src/sewing/hem-facing.ts';
-import { FACING_SEAM } from '../../src/sewing/sources/hems.ts';
+import { FACING_SEAM } from '../../src/sewing/sources/facings.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const faced: FacingInput = {

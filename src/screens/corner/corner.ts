@@ -10,7 +10,7 @@ import { exactly } from '../../controls/tape-text.ts';
 import { mitreFlat, mitreFolded } from '../../drawing/hem-corner.ts';
 import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
 import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
-import { MITRE_TRIM } from '../../sewing/sources/hems.ts';
+import { MITRE_TRIM } from '../../sewing/sources/mitres.ts';
 import { cornerWords as words } from '../../words/corner-words.ts';
 import { turnedWords } from '../../words/turned-words.ts';
 

@@ -8,7 +8,7 @@ import { hemSection } from '../../drawing/hem-figure.ts';
 import { insideGraduation } from '../../lengths/inside-graduation.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
 import type { Facing, FacingInput } from '../../sewing/hem-facing.ts';
-import { FACING_SEAM } from '../../sewing/sources/hems.ts';
+import { FACING_SEAM } from '../../sewing/sources/facings.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { facingWords as words } from '../../words/facing-words.ts';
 import { turnedWords as turned } from '../../words/turned-words.ts';

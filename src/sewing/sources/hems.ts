@@ -4,18 +4,6 @@ import type { Published } from './published.ts';
 const inch = (parts: number) => (UNITS_PER_INCH * parts) as Length;
 
 /**
- * How far outside the diagonal crease a mitre is trimmed.
- *
- * Reference: Hand Sewing Lessons, model 7, chestofbooks.com; McGlauflin, Handicraft for Girls, bitlit.ru.
- */
-export const MITRE_TRIM: Published<Length> = {
-  value: inch(1 / 4),
-  says: 'trim 1/4 in outside the diagonal crease',
-  source: 'Hand Sewing Lessons and Handicraft for Girls, school textbooks',
-  grade: 'manual',
-};
-
-/**
  * How far from the inner fold a turned hem is stitched.
  *
  * Reference: US Army FM 10-16, General Fabric Repair, 24 May 2000, fig. 8-3: lines 1 in from the raw
@@ -28,11 +16,8 @@ export const HEM_STITCH: Published<Length> = {
   grade: 'manual',
 };
 
-/** A finished depth, least and most, for hems of one kind; `of` says which kind. */
-export interface DepthCase {
-  of: string;
-  depth: readonly [least: Length, most: Length];
-}
+/** Finished depths, least and most, in the order they are said in. */
+type Depths = readonly (readonly [least: Length, most: Length])[];
 
 /**
  * Finished depths by flare and cloth.
@@ -40,13 +25,13 @@ export interface DepthCase {
  * Reference: Theta Johnson, It’s Fun to Sew a Cotton School Dress, bitlit.ru. Of the straight sheer hem
  * and the heavy cloth only the most is given; the circle is 1/4 in or rolled.
  */
-export const HEM_DEPTHS: Published<readonly DepthCase[]> = {
+export const HEM_DEPTHS: Published<Depths> = {
   value: [
-    { of: 'straight, sheer', depth: [inch(0), inch(4)] },
-    { of: 'moderately flared, medium cloth', depth: [inch(2), inch(3)] },
-    { of: 'heavy wool or cotton', depth: [inch(0), inch(2)] },
-    { of: 'flared', depth: [inch(1.5), inch(1.5)] },
-    { of: 'circle', depth: [inch(1 / 4), inch(1 / 4)] },
+    [inch(0), inch(4)],
+    [inch(2), inch(3)],
+    [inch(0), inch(2)],
+    [inch(1.5), inch(1.5)],
+    [inch(1 / 4), inch(1 / 4)],
   ],
   says: 'straight and sheer up to 4 in; moderately flared, medium cloth 2 to 3 in; heavy wool or cotton up to 2 in; flared 1 1/2 in; circular 1/4 in or rolled',
   source: 'It’s Fun to Sew a Cotton School Dress, extension bulletin',
@@ -59,11 +44,11 @@ export const HEM_DEPTHS: Published<readonly DepthCase[]> = {
  * Reference: Texas Agricultural Extension L-359, The Hem of Your Dress or Skirt, docslib.org/doc/6951763,
  * a poor scan. On a very circular skirt: rolled, up to 2 in by what can be shrunk out.
  */
-export const SKIRT_DEPTHS: Published<readonly DepthCase[]> = {
+export const SKIRT_DEPTHS: Published<Depths> = {
   value: [
-    { of: 'fairly straight', depth: [inch(2.5), inch(2.5)] },
-    { of: 'gored, 60 to 70 in round', depth: [inch(2), inch(2)] },
-    { of: 'very circular', depth: [inch(0), inch(2)] },
+    [inch(2.5), inch(2.5)],
+    [inch(2), inch(2)],
+    [inch(0), inch(2)],
   ],
   says: 'fairly straight 2 1/2 in; gored, 60 to 70 in round, 2 in; very circular rolled, up to 2 in by what can be shrunk out',
   source: 'The Hem of Your Dress or Skirt, extension sheet L-359',
@@ -99,17 +84,5 @@ export const NARROW_HEM: Published<Length> = {
   value: inch(1 / 4),
   says: 'a narrow hem is turned 1/4 in and 1/4 in again',
   source: 'It’s Fun to Sew a Cotton School Dress, extension bulletin',
-  grade: 'manual',
-};
-
-/**
- * The seam that joins a facing to the piece.
- *
- * Reference: an older Butterick text, fashion-design-drawing.com, Skirts, part 5.
- */
-export const FACING_SEAM: Published<Length> = {
-  value: inch(3 / 8),
-  says: 'a facing is joined by a seam of 3/8 in, its free edge turned under narrowly',
-  source: 'an older dressmaking text on skirts, about 1911',
   grade: 'manual',
 };
