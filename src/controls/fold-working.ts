@@ -14,7 +14,7 @@ export function foldWorking(thickness: Length, layers: 0 | 1, bench: Bench): Wor
   const share = exactly(foldShare(thickness, layers), bench);
   return {
     formula: say(HALF_PI.replace('.', bench.decimalMark), exactly(thickness, bench), share),
-    source: turned.foldSource(layers),
+    source: turned.foldSource,
   };
 }
 

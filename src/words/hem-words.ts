@@ -61,7 +61,7 @@ export const hemWords = {
   press: (first: string | undefined, hemLine: string) =>
     `${first === undefined ? 'Press' : `Press ${first} from the raw edge, then`} ${hemLine} from the raw edge.`,
   pressByEye: (turn: string, hemLine: string) =>
-    `Turn the raw edge ${turn} under by eye: your tape has no line for so little. Then press ${hemLine} from where it was.`,
+    `Turn the raw edge ${turn} under by eye: your tape has no line there. Then press ${hemLine} from where it was.`,
   fold: 'fold',
   innerFold: 'inner fold',
   rawEdge: 'raw edge',

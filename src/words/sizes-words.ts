@@ -24,6 +24,7 @@ export const sizesWords = {
   stitchSentence: (mm: string, perInch: string) =>
     `Set the stitch to ${mm}: ${perInch} stitches to the inch.`,
   inUse: 'In use',
+  stitchSource: 'By definition: an inch is 25.4 mm, a centimetre 10 mm.',
   stitchFormula: (inch: string, mm: string, perInch: string) =>
     `${inch} ÷ ${mm} = ${perInch} to the inch.`,
   longFormula: (over: string, per: string, mm: string) => `${over} ÷ ${per} = ${mm} long.`,

@@ -25,9 +25,8 @@ export const turnedWords = {
   foldOver: (quarter: string, thick: string, share: string) =>
     `${quarter} × (${thick} + ${thick}) − (${thick} + 2 × ${thick}) = ${share}.`,
   halfOf: (share: string, half: string) => `${share} ÷ 2 = ${half}.`,
-  foldSource: (layers: 0 | 1) =>
-    `A fold round ${layers === 0 ? 'nothing' : 'one layer'}: half a circle along the middle of the cloth, less what the measures to its outside count (geometry, derived here).`,
+  foldSource: 'Geometry, derived here: measures go to the outside of the fold.',
   stitch: (up: string, edge: string) => `Stitch ${up} above the ${edge}.`,
   stitchByEye: (inner: string) =>
-    `Stitch by eye, just inside the ${inner}: your tape has no line between it and the edge.`,
+    `Stitch by eye just inside the ${inner}: your tape has no line there.`,
 };

@@ -28,7 +28,7 @@ test('the free edge is stitched below itself, also where the tape would round it
   expect(await answer()).toContain('Stitch 3.9 cm above the hem line');
   cleanup();
   open(facing, { depth: '0.1', seam: '0.1', turn: '0', edgeStitch: '0.02' });
-  expect(await answer()).toContain('Stitch by eye, just inside the free edge');
+  expect(await answer()).toContain('Stitch by eye just inside the free edge');
 });
 
 // Felt of 2 mm: 0.43 mm less at the seam, 0.86 mm at the free edge (derived by hand).

@@ -90,7 +90,7 @@ test('a first turn too small for the tape is not pressed at 0', async () => {
   const said = await answer();
   expect(said).not.toMatch(/Press 0|Stitch 0/);
   expect(said).toMatch(/Turn the raw edge 1\/16.* in under by eye/);
-  expect(said).toContain('Stitch by eye, just inside the inner fold');
+  expect(said).toContain('Stitch by eye just inside the inner fold');
 });
 
 // Felt of 2 mm (derived by hand): 0.86 mm less for a fold round nothing, 0.28 mm more over one layer.

@@ -3,11 +3,17 @@ import { afterEach, expect, test } from 'vitest';
 import { buttonhole } from '../../src/screens/buttonhole/buttonhole.ts';
 import { sizes } from '../../src/screens/sizes/sizes.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { answer, open } from './helpers.tsx';
+import { answer, answerTo, open } from './helpers.tsx';
 
 afterEach(cleanup);
 
 // 25.4 mm ÷ 12 = 2.117 mm (stashbandit.net, a teaching page, worked).
+// An inch is 25.4 mm by definition; the uniform manual's table only says how many stitches are used.
+test('the stitch formula is credited to the definition, not to the table of stitches in use', () => {
+  const [working] = answerTo(sizes, { what: 'stitch' }).workings;
+  expect(working?.source).toBe('By definition: an inch is 25.4 mm, a centimetre 10 mm.');
+});
+
 test('12 stitches to the inch are 2.12 mm long', async () => {
   open(sizes, { stitch: '12', stitchBy: 'in' });
   expect(await answer()).toMatch(/^2\.12.* mm/);

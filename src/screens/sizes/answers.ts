@@ -57,7 +57,7 @@ export function stitchAnswer(given: number, by: string, bench: Bench): Outcome<A
     workings: [
       {
         formula: stitchFormula(given, by, long, round(perInch, 2, bench), bench),
-        source: SHIRT_STITCHES.source,
+        source: words.stitchSource,
       },
     ],
   });
