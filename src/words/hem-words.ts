@@ -34,9 +34,9 @@ export const hemWords = {
   faced: 'Face it instead',
   corner: 'Vent or corner',
   labels,
-  given: { depth: 'Depth, finished', all: 'All for the hem' },
+  given: { depth: 'Depth, finished', all: 'All, turns too' },
   /** The depth's own label when all there is to turn up is given instead. */
-  allFor: 'All for the hem, turns too',
+  allFor: 'All for the hem',
   style: {
     single: 'Once',
     double: 'Twice, equally',

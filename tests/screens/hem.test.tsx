@@ -113,7 +113,7 @@ test('“3 in for the hem” is all of it where the maker says so', async () => 
   const said = await answer();
   expect(said).toMatch(/^2 3\/4.* in to turn up/);
   expect(said).toMatch(/Depth, finished2 1\/2/);
-  type('All for the hem, turns too', '3');
+  type('All for the hem', '3');
   expect(await answer()).toMatch(/Depth, finished2 3\/4/);
 });
 
@@ -155,7 +155,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   [
     'no room for the turn in all there is',
     { given: 'all', depth: '0.5' },
-    /All for the hem, turns too: .*more than 0\.7 cm/,
+    /All for the hem: .*more than 0\.7 cm/,
   ],
   ['cloth too thick to turn', { thickness: '1' }, /Cloth thick: .*at most 0\.7 cm/],
   ['more than the cloth left', { left: '2' }, /Depth, finished: .*at most 1\.3 cm/],
