@@ -1,5 +1,6 @@
 import { promisifyRequest } from 'idb-keyval';
 import type { Garment } from '../garment/garment.ts';
+import { deleteRecord, putRecord } from './garment-entries.ts';
 import { BIN, GarmentError, PREFIX } from './garments.ts';
 import { recordText } from './record-text.ts';
 import type { Store } from './store.ts';
@@ -13,9 +14,9 @@ export function replaceGarment(store: Store, garment: Garment, spare: string): P
   return store.transact('readwrite', async (kept) => {
     const before = await promisifyRequest<unknown>(kept.get(PREFIX + garment.id));
     if (before !== undefined && !same(before, garment)) {
-      kept.put(withId(before, spare), BIN + spare);
+      putRecord(kept, BIN + spare, withId(before, spare));
     }
-    kept.put(garment, PREFIX + garment.id);
+    putRecord(kept, PREFIX + garment.id, garment);
     await promisifyRequest(kept.transaction);
   });
 }
@@ -38,9 +39,9 @@ export function moveGarment(
     const record = await promisifyRequest<unknown>(kept.get(from + id));
     const inTheWay = await promisifyRequest<unknown>(kept.get(into + id));
     if (record === undefined) throw new GarmentError('gone');
-    if (inTheWay === undefined) kept.put(record, into + id);
-    else kept.put(withId(record, spare), into + spare);
-    kept.delete(from + id);
+    if (inTheWay === undefined) putRecord(kept, into + id, record);
+    else putRecord(kept, into + spare, withId(record, spare));
+    deleteRecord(kept, from + id);
     await promisifyRequest(kept.transaction);
   });
 }

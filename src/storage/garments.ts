@@ -1,6 +1,7 @@
 import { promisifyRequest } from 'idb-keyval';
 import { checkGarment, type Damage } from '../garment/check.ts';
 import type { Garment } from '../garment/garment.ts';
+import { putEntry } from './garment-entries.ts';
 import type { Store } from './store.ts';
 
 /** Under what a garment is kept, and under what once it is deleted. */
@@ -59,7 +60,7 @@ export async function loadGarment(store: Store, id: string): Promise<Garment> {
 
 /** Keeps a new garment. One that is there under the same id is not written over. */
 export function addGarment(store: Store, garment: Garment): Promise<void> {
-  return store.change(PREFIX + garment.id, (old) => old ?? garment);
+  return store.change(PREFIX + garment.id, (old) => old ?? garment, putEntry);
 }
 
 /**
@@ -72,7 +73,7 @@ export function changeGarment(
   id: string,
   by: (garment: Garment) => Garment,
 ): Promise<void> {
-  return store.change(PREFIX + id, (old) => by(checked(old)));
+  return store.change(PREFIX + id, (old) => by(checked(old)), putEntry);
 }
 
 function checked(record: unknown): Garment {

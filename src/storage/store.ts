@@ -1,4 +1,4 @@
-import { promisifyRequest, type UseStore } from 'idb-keyval';
+import { promisifyRequest } from 'idb-keyval';
 
 /**
  * The one place things are kept: IndexedDB, one record a key.
@@ -18,9 +18,13 @@ export interface Store {
   /**
    * Changes what is kept under a key, whatever another tab has kept meanwhile.
    * Undefined takes it away. What `by` throws is thrown on, and nothing is changed.
+   * @param beside writes what else is written in the same step
    */
-  change(key: string, by: (old: unknown) => unknown): Promise<void>;
+  change(key: string, by: (old: unknown) => unknown, beside?: Beside): Promise<void>;
 }
+
+/** Writes something that belongs to a record, once it is known what the record will be. */
+export type Beside = (kept: IDBObjectStore, key: string, next: unknown) => void;
 
 export type StoreFault = 'refused' | 'full' | 'slow';
 
@@ -42,20 +46,26 @@ export function openStore(name = 'thumbrule'): Store {
   return {
     transact,
     load: (key) => transact('readonly', (kept) => promisifyRequest(kept.get(key))),
-    change: (key, by) => transact('readwrite', (kept) => changed(kept, key, by)),
+    change: (...given) => transact('readwrite', (kept) => changed(kept, ...given)),
   };
 }
 
 /** Changes one record; done when its transaction is. */
-async function changed(kept: IDBObjectStore, key: string, by: (old: unknown) => unknown) {
+async function changed(
+  kept: IDBObjectStore,
+  key: string,
+  by: (old: unknown) => unknown,
+  beside?: Beside,
+) {
   const next = by(await promisifyRequest<unknown>(kept.get(key)));
   if (next === undefined) kept.delete(key);
   else kept.put(next, key);
+  beside?.(kept, key, next);
   await promisifyRequest(kept.transaction);
 }
 
 /** An idb-keyval store whose writes are on the disk before they are called done. */
-function strictStore(name: string): UseStore {
+function strictStore(name: string): Store['transact'] {
   let opened: Promise<IDBDatabase> | undefined;
   const forget = () => {
     opened = undefined;
@@ -69,8 +79,19 @@ function strictStore(name: string): UseStore {
   };
   return async (mode, callback) => {
     const db = await open();
-    return callback(db.transaction('bench', mode, { durability: 'strict' }).objectStore('bench'));
+    const all = db.transaction('bench', mode, { durability: 'strict' });
+    return callback(all.objectStore('bench')).catch((error) => undone(all, error));
   };
+}
+
+/** Takes back what was written before an error: else it would be kept though it is said not to be. */
+function undone(all: IDBTransaction, error: unknown): never {
+  try {
+    all.abort();
+  } catch {
+    // It is over already.
+  }
+  throw error;
 }
 
 async function openDatabase(name: string, onLost: () => void): Promise<IDBDatabase> {
