@@ -36,6 +36,8 @@ export interface ClosuresInput {
   levelBy?: LevelBy | undefined;
   /** Places measured on the work, in any order; they never move. */
   sewn?: readonly Length[] | undefined;
+  /** The least clear gap that what is placed around sewn ones is to keep; read only with a width. */
+  leastGap?: Length | undefined;
   /** Width of one item, to show the clear gap. The gap rule has its own. */
   width?: Length | undefined;
 }

@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
-import { aroundSewn } from './around-sewn.ts';
+import { aroundSewn, type GivesWay } from './around-sewn.ts';
 import { closureProblems } from './closure-checks.ts';
 import { type ClosuresInput, itemWidth, keptPitch } from './closure-input.ts';
 import { type ClosureRow, closureRow, type Layout } from './closure-row.ts';
@@ -10,7 +10,7 @@ import { answerUnless, type Outcome, type Problem, refused } from './problem.ts'
 /** What was done about a level. */
 export interface LevelAnswer {
   at: Length;
-  /** How far the mark that serves it is from it: not 0 only where a sewn mark serves it. + is below. */
+  /** How far the nearest mark is from it: not 0 only where a sewn mark serves it, or it gives way. + is below. */
   off: ExactLength;
   /** Both answers, one of them the plan's own; none where it cannot be had, or its items would overlap. */
   twoPitches: ClosureRow | undefined;
@@ -20,6 +20,8 @@ export interface LevelAnswer {
 /** The row to mark, and beside it what else could be done about a level. */
 export interface ClosurePlan extends ClosureRow {
   level: LevelAnswer | undefined;
+  /** What could not be kept around what is sewn. */
+  givesWay: readonly GivesWay[];
 }
 
 /**
@@ -79,13 +81,14 @@ function levelOffEdge(input: ClosuresInput, given: Length): Problem {
 function around(input: ClosuresInput, sewn: readonly Length[]): Outcome<ClosurePlan> {
   const row = aroundSewn(input, sewn);
   if (!row.ok) return row;
-  const { layout, off } = row.value;
+  const { layout, off, givesWay } = row.value;
   const none = { twoPitches: undefined, movedEnds: undefined };
   const at = input.level;
   return plan(
     input,
     layout,
     at === undefined || off === undefined ? undefined : { at, off, ...none },
+    givesWay,
   );
 }
 
@@ -94,6 +97,7 @@ function plan(
   input: ClosuresInput,
   layout: Layout,
   level: LevelAnswer | undefined,
+  givesWay: readonly GivesWay[] = [],
 ): Outcome<ClosurePlan> {
   const given = itemWidth(input);
   const row = closureRow(input.opening, layout, given);
@@ -101,7 +105,7 @@ function plan(
     const pitch = exactLength(row.gap + given);
     return refused({ kind: 'overlap', field: 'width', given, pitch });
   }
-  return { ok: true, value: { ...row, level } };
+  return { ok: true, value: { ...row, level, givesWay } };
 }
 
 /** A row to show beside the plan, unless its items would overlap. */

@@ -4,6 +4,7 @@ import {
   countNearest,
   fewestWithin,
   lengthOf,
+  mostAt,
   pitchOf,
   placesIn,
   type Segment,
@@ -18,25 +19,39 @@ export interface FixedMarks {
   segments: readonly Segment[];
 }
 
-/** A sewn mark this part of the pitch from the level, or nearer, is the level's mark as made. Ours, no source. */
-const SERVES_LEVEL = 1 / 4;
+/** A sewn mark this part of the pitch from the level, or from an end, or nearer, is that mark as made. Ours, no source. */
+const SERVES = 1 / 4;
+
+/** How the marks to place are held: the pitch the row was planned at, and how near two may stand. */
+export interface Held {
+  pitch: number;
+  /** Centre to centre, 0 where nothing is known of it. */
+  least: number;
+}
+
+/** Whether a sewn mark is near enough to a place to be its mark as made. */
+function served(place: number, sewn: readonly Length[], { pitch }: Held): boolean {
+  return sewn.some((at) => Math.abs(at - place) <= pitch * SERVES);
+}
+
+/** Whether the level gets a mark of its own: none where a sewn one serves it, or stands too near. */
+export function takesLevel(level: Length, sewn: readonly Length[], held: Held) {
+  if (served(level, sewn, held)) return 'served';
+  return sewn.some((at) => Math.abs(at - level) < held.least) ? 'no-room' : 'free';
+}
 
 /**
- * Fixes the marks already sewn, and the level where none of them serves it.
+ * Fixes the marks already sewn, and the level where it gets a mark of its own.
  *
- * A sewn mark within a quarter of the pitch serves the level: a second one
- * beside it would hold nothing more. A sewn mark at or beyond the place of the
- * first or last one leaves no segment there.
+ * A sewn mark at or beyond the place of the first or last one leaves no segment there.
  */
 export function fixMarks(
   row: Segment,
   sewn: readonly Length[],
   level: Length | undefined,
-  pitch: number,
 ): FixedMarks {
   const fixed: Place[] = sewn.map((at) => ({ at, kind: 'sewn' }));
-  const served = (at: Length) => sewn.some((s) => Math.abs(s - at) <= pitch * SERVES_LEVEL);
-  if (level !== undefined && !served(level)) fixed.push({ at: level, kind: 'level' });
+  if (level !== undefined) fixed.push({ at: level, kind: 'level' });
   fixed.sort((a, b) => a.at - b.at);
   const segments = [...fixed, undefined].map((next, i): Segment => {
     const before = fixed[i - 1];
@@ -51,35 +66,58 @@ export function fixMarks(
   return { fixed, segments };
 }
 
-/** How far the mark that serves the level is from it; + is below. */
-export function offLevel({ fixed }: FixedMarks, level: Length): ExactLength {
-  const offs = fixed.map(({ at }) => at - level);
+/** Whether a segment hangs free at an end that is to carry a mark, with no sewn one to serve it. */
+export function wantsEnd(segment: Segment, sewn: readonly Length[], held: Held): boolean {
+  const end = segment.head === 0 ? segment.from : segment.tail === 0 ? segment.to : undefined;
+  return end !== undefined && lengthOf(segment) > 0 && !served(end, sewn, held);
+}
+
+/** The most marks a segment takes with none of them nearer than `least` to a neighbour. */
+export function mostIn(segment: Segment, least: number): number {
+  if (lengthOf(segment) <= 0) return 0;
+  return least <= 0 ? Infinity : Math.max(0, mostAt(segment, least));
+}
+
+/** How far the mark nearest to the level is from it; + is below. */
+export function offLevel(places: readonly Place[], level: Length): ExactLength {
+  const offs = places.map(({ at }) => at - level);
   return exactLength(offs.reduce((least, off) => (Math.abs(off) < Math.abs(least) ? off : least)));
 }
 
 /**
  * Shares `more` marks over the segments so that the widest space is least.
  *
- * Each next mark goes where the space is widest (derived here). Giving a mark
- * anywhere else leaves that widest space as it is, so no other sharing does
- * better; tests compare it with every sharing there is. A first or last place
- * with no sewn mark at or beyond it hangs free and counts as a space of twice
- * its length, so it is given its mark before any space half as wide is divided,
- * while a sewn mark a hair inside it is taken as that mark as made.
+ * Each next mark goes where the space is widest of those with room (derived here).
+ * Giving a mark anywhere else leaves that widest space as it is, so no other
+ * sharing does better; tests compare it with every placing on a ruler. A first
+ * or last place with no sewn mark at or beyond it hangs free and counts as a
+ * space of twice its length.
  *
- * @returns undefined when every segment is without length, so that no mark can be put in
+ * @param first what each segment has to have before any is shared out
+ * @param most how many each has room for
+ * @returns undefined when there is no room for so many
  */
-export function shareOut(segments: readonly Segment[], more: number): number[] | undefined {
-  const counts = segments.map(() => 0);
-  const spaces = segments.map((segment) => pitchOf(segment, 0));
-  for (let placed = 0; placed < more; placed++) {
+export function shareOut(
+  segments: readonly Segment[],
+  more: number,
+  first: readonly number[],
+  most: readonly number[],
+): number[] | undefined {
+  const counts = [...first];
+  const spaceIn = (i: number) =>
+    counts[i]! < most[i]! ? pitchOf(segments[i]!, counts[i]!) : -Infinity;
+  const spaces = segments.map((_, i) => spaceIn(i));
+  for (let placed = sumOf(first); placed < more; placed++) {
     const widest = spaces.reduce((best, space, i) => (space > spaces[best]! ? i : best), 0);
     if (spaces[widest]! <= 0) return undefined;
-    const count = counts[widest]! + 1;
-    counts[widest] = count;
-    spaces[widest] = pitchOf(segments[widest]!, count);
+    counts[widest] = counts[widest]! + 1;
+    spaces[widest] = spaceIn(widest);
   }
   return counts;
+}
+
+export function sumOf(counts: readonly number[]): number {
+  return counts.reduce((sum, count) => sum + count, 0);
 }
 
 /** The fewest marks in each segment that leave no space wider than `widest`. */

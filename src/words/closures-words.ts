@@ -25,6 +25,7 @@ const labels = {
   level: 'One must be at',
   levelBy: 'To meet that level',
   sewn: 'Already sewn at',
+  leastGap: 'Clear gap, at least',
   item: 'What is placed',
   side: 'The other side',
   setBack: 'Set back from the edge',
@@ -87,6 +88,14 @@ export const closuresWords = {
     'Two marks fall on the same line of your tape. Take a tape with finer divisions, or fewer closures.',
   offLevel: (off: string, below: boolean) =>
     `The sewn one that serves the level is ${off} ${below ? 'below' : 'above'} it.`,
+  givesWay: {
+    level: (off: string, below: boolean) =>
+      `The level gives way: there is no mark or no room for one of its own, and the nearest is ${off} ${below ? 'below' : 'above'} it. Give one more, or leave it so.`,
+    end: (top: boolean, is: string, asked: string) =>
+      `The ${top ? 'top' : 'bottom'} end gives way: there is no mark or no room for one there, and the ${top ? 'first' : 'last'} is ${is} from the edge, not ${asked}.`,
+    gap: (is: string, asked: string) =>
+      `The clear gap gives way: so many leave ${is}, not ${asked}. Give fewer, or leave it so.`,
+  },
   overhang: (top: boolean, by: string) =>
     `The ${top ? 'first' : 'last'} is so near the ${top ? 'top' : 'bottom'} edge that its width hangs over it by ${by}.`,
   endsLabel: 'Ends',

@@ -212,6 +212,29 @@ test('the rest is spaced anew around what is made, and that is undone by one pre
   });
 });
 
+test('the rest spaced anew keeps the level, and what gives way is said at once', async () => {
+  const draft = { u: 'cm', opening: '46.3', count: '3', top: '1.2', bottom: '2.5', level: '30' };
+  await keepCoat(kept({ id: 'level', name: 'At a level', draft }));
+  start('#/garments/follow?g=coat&only=level');
+  await heading('Hook 1 of 3');
+  next();
+  await heading('Hook 2 of 3');
+  await press('Made elsewhere');
+  fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '15' } });
+  fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
+  expect(screen.queryByText(/gives way/)).toBeNull();
+  await press('Space the rest anew');
+  expect(
+    await screen.findByText(/The bottom end gives way: .* 16\.3 cm from the edge/),
+  ).toBeTruthy();
+  await waitFor(async () => {
+    const [run] = await runsOf('level');
+    expect(run?.planned['3']).toBe(30 * 80_000);
+  });
+  await press('Undo the new spacing');
+  await waitFor(() => expect(screen.queryByText(/gives way/)).toBeNull());
+});
+
 test('a spacing that can’t be says which field, and changes nothing', async () => {
   await keepCoat();
   start('#/garments/follow?g=coat&only=hooks');

@@ -55,6 +55,38 @@ test('what is sewn stays, the rest is spaced around it', () => {
   ]);
 });
 
+/** The draft with these made, the rest spaced around them. */
+function around(set: Record<string, string>, made: string[], count: number) {
+  const draft = closures.around?.({ ...closures.start(benchOf()), ...set }, made, count) ?? {};
+  const { runs, warnings } = answerTo(closures, draft);
+  return { draft, warnings, places: runs[0]?.run.marks.map(({ at }) => at / 80_000) ?? [] };
+}
+
+test('spacing anew keeps the level that must carry one', () => {
+  const { draft, places, warnings } = around({ level: '20' }, ['1.5 cm', '8 cm'], 7);
+  expect(draft.level).toBe('20');
+  expect(places[0]).toBe(1.5);
+  expect(places).toContain(20);
+  expect(places.at(-1)).toBeCloseTo(43.8, 9);
+  expect(warnings).toEqual([]);
+});
+
+test('spacing anew says which gives way, by how much', () => {
+  expect(around({ level: '20' }, ['1.2', '12', '30', '43.8'], 4).warnings).toEqual([
+    'The level gives way: there is no mark or no room for one of its own, and the nearest is 8 cm above it. Give one more, or leave it so.',
+  ]);
+  expect(around({}, ['1.2', '8', '30'], 3).warnings).toEqual([
+    'The bottom end gives way: there is no mark or no room for one there, and the last is 16.3 cm from the edge, not 2.5 cm.',
+  ]);
+  const gap = { by: 'gap', gap: '6', width: '1', top: '0.5', bottom: '0.5' };
+  const tight = around(gap, ['0.5', '10'], 8);
+  expect(tight.draft.leastGap).toBe('6');
+  expect(tight.warnings).toEqual([
+    'The clear gap gives way: so many leave 3.75 cm, not 6 cm. Give fewer, or leave it so.',
+  ]);
+  expect(around(gap, ['0.5', '10'], 6).warnings).toEqual([]);
+});
+
 test('an exact space says what is left over and offers an even one', async () => {
   open(closures, { by: 'exact', pitch: '5' });
   expect(await answer()).toContain('2.6 cm more at the bottom than asked');

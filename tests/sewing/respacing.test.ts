@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mm, toMm } from '../../src/lengths/length.ts';
 import type { Ends } from '../../src/sewing/closure-input.ts';
+import { spaceClosures } from '../../src/sewing/closures.ts';
 import { byCount, opening, placesMm, planFor, someEnds } from './closures-cases.ts';
 
 const waistcoat = { top: mm(12), bottom: mm(25) };
@@ -81,6 +82,53 @@ describe('sewn, with the other rules', () => {
   });
 });
 
+describe('the level, the ends and the least gap around what is sewn', () => {
+  test('the level keeps its mark, and the ends theirs', () => {
+    // 150 is the level; 12 and 90 are sewn, four are left for 150, between, and 438.
+    const plan = planFor({ ...around(12, 90), level: mm(150) });
+    expect(placesMm(plan)).toEqual([12, 90, 150, 222, 294, 366, 438]);
+    expect(plan.givesWay).toEqual([]);
+  });
+
+  test('with one mark left the level has it, and the bare end is named', () => {
+    const plan = planFor({ ...around(12, 90), rule: byCount(3), level: mm(300) });
+    expect(placesMm(plan)).toEqual([12, 90, 300]);
+    expect(plan.givesWay).toEqual(['bottom']);
+    expect(plan.level?.off).toBe(0);
+  });
+
+  test('with none left the level gives way, and how far the nearest is from it is known', () => {
+    const plan = planFor({ ...around(12, 90, 438), rule: byCount(3), level: mm(300) });
+    expect(plan.givesWay).toEqual(['level']);
+    expect(plan.level?.off).toBe(mm(138));
+  });
+
+  test('a level that a sewn one leaves no room for gives way', () => {
+    const plan = planFor({ ...around(12, 280), level: mm(300), width: mm(25) });
+    expect(plan.givesWay).toEqual(['level']);
+    expect(plan.level?.off).toBe(mm(-20));
+  });
+
+  test('an end that a sewn one leaves no room for gives way', () => {
+    const plan = planFor({ ...around(36), width: mm(30) });
+    expect(plan.givesWay).toEqual(['top']);
+    expect(plan.ends.top).toBe(mm(36));
+  });
+
+  test('a least gap is kept by dividing another space, or gives way and is known', () => {
+    // 40 between the sewn ones and 45 below: of two marks the second would leave 20 and 22.5.
+    const strip = { top: mm(0), bottom: mm(0), sewn: [mm(0), mm(100)], width: mm(10) };
+    const input = opening(mm(295), byCount(5), strip);
+    expect(placesMm(planFor(input))).toEqual([0, 50, 100, 197.5, 295]);
+    const wide = planFor({ ...input, leastGap: mm(45) });
+    expect(placesMm(wide)).toEqual([0, 100, 165, 230, 295]);
+    expect(wide.givesWay).toEqual([]);
+    const tight = planFor({ ...input, leastGap: mm(60) });
+    expect(tight.givesWay).toEqual(['gap']);
+    expect(tight.gap).toBe(mm(40));
+  });
+});
+
 /** Positions on a small ruler, so that every way of placing them can be tried. */
 const small = fc
   .record({
@@ -90,16 +138,19 @@ const small = fc
     bottom: fc.integer({ min: 0, max: 2 }),
     sewn: fc.uniqueArray(fc.integer({ min: 0, max: 14 }), { minLength: 1, maxLength: 4 }),
     more: fc.integer({ min: 0, max: 3 }),
+    levelPart: fc.option(fc.integer({ min: 1, max: 9 }), { nil: undefined }),
+    width: fc.option(fc.integer({ min: 1, max: 2 }), { nil: undefined }),
+    leastGap: fc.integer({ min: 0, max: 1 }),
   })
   .map((given) => ({ ...given, sewn: given.sewn.filter((at) => at <= given.size) }))
   .filter(({ sewn }) => sewn.length > 0)
-  .map(({ ends, top, bottom, size, ...rest }) => ({
-    ...rest,
-    ends: ends as Ends,
-    size,
-    first: ends === 'given' ? top : 0,
-    last: ends === 'given' ? size - bottom : size,
-  }));
+  .map(({ ends, top, bottom, size, levelPart, ...rest }) => {
+    const first = ends === 'given' ? top : 0;
+    const last = ends === 'given' ? size - bottom : size;
+    const level =
+      levelPart === undefined ? undefined : first + Math.round(((last - first) * levelPart) / 10);
+    return { ...rest, ends: ends as Ends, size, first, last, level };
+  });
 
 type Small = typeof small extends fc.Arbitrary<infer Case> ? Case : never;
 
@@ -121,72 +172,81 @@ function* choices(free: readonly number[], more: number): Generator<number[]> {
       for (const rest of choices(free.slice(i + 1), more - 1)) yield [free[i]!, ...rest];
 }
 
-/** A first or last mark that is new stands where it was asked for. */
-function keepsEnds(places: readonly number[], { ends, first, last, sewn }: Small): boolean {
-  if (ends !== 'given') return true;
-  const held = (at: number, end: number) => at === end || sewn.includes(at);
-  return held(places[0]!, first) && held(places.at(-1)!, last);
+/** Whether a sewn mark is within a quarter of the pitch asked for, written again from the rule. */
+function isServed(place: number, { ends, first, last, sewn, more }: Small): boolean {
+  const count = sewn.length + more;
+  const spaces = { given: count - 1, half: count, whole: count + 1 }[ends];
+  const pitch = spaces === 0 ? 2 * (last - first) : (last - first) / spaces;
+  return sewn.some((at) => Math.abs(at - place) <= pitch / 4);
 }
 
-function ourPlaces(given: Small): number[] {
-  const { size, ends, first, last, sewn, more } = given;
-  const rest = { ends, top: mm(first), bottom: mm(size - last), sewn: sewn.map(mm) };
-  const plan = planFor(opening(mm(size), byCount(sewn.length + more), rest));
-  return plan.run.marks.map(({ at }) => toMm(at));
+/** Whether a row keeps the level, the ends and the least gap: what each of them asks, place by place. */
+function keepsAll(places: readonly number[], given: Small): boolean {
+  const { ends, first, last, sewn, level, width, leastGap } = given;
+  const has = (at: number) => places.some((place) => Math.abs(place - at) < 1e-6);
+  const isSewn = (at: number) => sewn.some((place) => Math.abs(place - at) < 1e-6);
+  if (level !== undefined && !has(level) && !isServed(level, given)) return false;
+  const least = width === undefined ? 0 : width + leastGap;
+  const apart = places.every((at, i) => {
+    const before = places[i - 1];
+    if (before === undefined || (isSewn(before) && isSewn(at))) return true;
+    return at - before >= least - 1e-6;
+  });
+  const [top, bottom] = [places[0]!, places.at(-1)!];
+  if (!apart || ends !== 'given') {
+    // Ends that are shares of a space have no less than their share of the least one.
+    const share = (ends === 'whole' ? 1 : 1 / 2) * least - 1e-6;
+    const isFixed = (at: number) => isSewn(at) || at === level;
+    const clearTop = isFixed(top) || top - first >= share;
+    return apart && clearTop && (isFixed(bottom) || last - bottom >= share);
+  }
+  // A first or last mark that is new stands where it was asked for.
+  const topHeld = Math.abs(top - first) < 1e-6 || isSewn(top);
+  const bottomHeld = Math.abs(bottom - last) < 1e-6 || isSewn(bottom);
+  const topKept = top <= first + 1e-6 || isServed(first, given);
+  const bottomKept = bottom >= last - 1e-6 || isServed(last, given);
+  return topHeld && bottomHeld && topKept && bottomKept;
 }
 
-describe('optimal', () => {
-  test('no placing on a ruler leaves a narrower widest space', () => {
+function ourPlan(given: Small) {
+  const { size, ends, first, last, sewn, more, level, width, leastGap } = given;
+  const rest = {
+    ends,
+    top: mm(first),
+    bottom: mm(size - last),
+    sewn: sewn.map(mm),
+    level: level === undefined ? undefined : mm(level),
+    width: width === undefined ? undefined : mm(width),
+    leastGap: mm(leastGap),
+  };
+  return spaceClosures(opening(mm(size), byCount(sewn.length + more), rest));
+}
+
+describe('optimal, against every placing on a ruler', () => {
+  test('the widest space is least of all that keep level, ends and gap; what gives way can’t be kept', () => {
+    let gaveWay = 0;
     fc.assert(
       fc.property(small, (given) => {
-        const ours = widest(ourPlaces(given), given);
         const { first, last, sewn, more, size } = given;
+        const outcome = ourPlan(given);
+        if (!outcome.ok && outcome.problems[0].kind === 'outside') return;
+        const plan = outcome.ok ? outcome.value : undefined;
+        const ours = plan?.run.marks.map(({ at }) => toMm(at)) ?? [];
+        const kept = plan?.givesWay.length === 0;
+        if (kept) expect(keepsAll(ours, given)).toBe(true);
+        else gaveWay++;
         const free = Array.from({ length: size * 2 + 1 }, (_, i) => i / 2).filter(
           (at) => at >= first && at <= last && !sewn.includes(at),
         );
         for (const added of choices(free, more)) {
           const places = [...sewn, ...added].sort((a, b) => a - b);
-          if (keepsEnds(places, given)) {
-            expect(ours).toBeLessThanOrEqual(widest(places, given) + 1e-9);
-          }
+          if (!keepsAll(places, given)) continue;
+          expect(kept).toBe(true);
+          expect(widest(ours, given)).toBeLessThanOrEqual(widest(places, given) + 1e-9);
         }
       }),
-      { numRuns: 1000 },
+      { numRuns: 5000, seed: 77 },
     );
+    expect(gaveWay).toBeGreaterThan(100);
   }, 60_000);
-
-  test('it is the least that any sharing over the stretches gives', () => {
-    fc.assert(
-      fc.property(small, (given) => {
-        const ours = widest(ourPlaces(given), given);
-        expect(ours).toBeCloseTo(leastOfSharings(given), 6);
-      }),
-      { numRuns: 2000 },
-    );
-  });
 });
-
-/** Shares the marks in every way over the stretches; formulas of arithmetic §3, written again. */
-function leastOfSharings({ ends, first, last, sewn, more }: Small): number {
-  const fixed = [...sewn].sort((a, b) => a - b);
-  const inner = (s: number) => (k: number) => s / (k + 1);
-  const outer = {
-    given: (s: number) => (k: number) => (k === 0 ? 2 * s : s / k),
-    half: (s: number) => (k: number) => (2 * s) / (2 * k + 1),
-    whole: inner,
-  }[ends];
-  const stretches = [
-    outer(Math.max(0, fixed[0]! - first)),
-    ...fixed.slice(1).map((at, i) => inner(at - fixed[i]!)),
-    outer(Math.max(0, last - fixed.at(-1)!)),
-  ];
-  const best = (i: number, left: number): number => {
-    const space = stretches[i]!;
-    if (i === stretches.length - 1) return space(left);
-    const shares = Array.from({ length: left + 1 }, (_, k) =>
-      Math.max(space(k), best(i + 1, left - k)),
-    );
-    return Math.min(...shares);
-  };
-  return best(0, more);
-}

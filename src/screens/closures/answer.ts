@@ -10,6 +10,7 @@ import { leastStep } from '../../sewing/made-run.ts';
 import { markOut } from '../../sewing/marks.ts';
 import { closuresWords as words } from '../../words/closures-words.ts';
 import type { Beside } from './beside.ts';
+import { doubts } from './doubts.ts';
 import { itemOf } from './fields.ts';
 import { closuresFormula } from './formula.ts';
 import { listed, offers } from './offers.ts';
@@ -29,11 +30,7 @@ export function closuresAnswer(
     sentence: sentence(plan, draft, bench),
     lines: [...rowLines(asMade(plan, input, draft, bench), bench), ...beside.lines],
     offers: offers(plan, input, draft, bench),
-    warnings: [
-      ...(coarse ? [words.coarse] : []),
-      ...offLevel(plan, bench),
-      ...overhangs(plan, bench),
-    ],
+    warnings: [...(coarse ? [words.coarse] : []), ...doubts(plan, input, bench)],
     cautions: [beside.caution],
     runs: [{ name: words.title, item: item.one, run: plan.run }],
     workings: [
@@ -104,17 +101,4 @@ function rowLines(row: ClosureRow, bench: Bench): Line[] {
     });
   }
   return lines;
-}
-
-function overhangs({ overhang }: ClosurePlan, bench: Bench): string[] {
-  return (['top', 'bottom'] as const).flatMap((end) =>
-    overhang[end] > 0 ? [words.overhang(end === 'top', exactly(overhang[end], bench))] : [],
-  );
-}
-
-function offLevel(plan: ClosurePlan, bench: Bench): string[] {
-  const { level } = plan;
-  return level && level.off !== 0
-    ? [words.offLevel(exactly(Math.abs(level.off) as typeof level.off, bench), level.off > 0)]
-    : [];
 }

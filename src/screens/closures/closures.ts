@@ -9,7 +9,7 @@ import { spaceClosures } from '../../sewing/closures.ts';
 import { closuresWords as words } from '../../words/closures-words.ts';
 import { closuresAnswer } from './answer.ts';
 import { besideRow } from './beside.ts';
-import { byOf, closureFields, endsOf } from './fields.ts';
+import { asksLeastGap, byOf, closureFields, endsOf } from './fields.ts';
 
 /** Hooks, buttons, snaps or ties along an opening. */
 export const closures: Calculation = {
@@ -34,8 +34,9 @@ export const closures: Calculation = {
     ...draft,
     sewn: made.join('; '),
     made: '',
-    level: '',
     by: 'count',
+    // A clear gap that was asked for is still the least; the number is what is kept now.
+    ...(byOf(draft) === 'gap' ? { leastGap: draft.gap ?? '' } : {}),
     count: String(count),
   }),
 };
@@ -57,6 +58,7 @@ function startingDraft(bench: Bench): Draft {
     level: '',
     levelBy: 'two-pitches',
     sewn: '',
+    leastGap: '',
     side: 'none',
     setBack: '1/8 in',
     lap: inInches ? '3/4' : scale('2', '20'),
@@ -72,10 +74,11 @@ function closuresInput(read: DraftReader, draft: Draft, bench: Bench): ClosuresI
   const bottom = ends === 'given' ? read.length('bottom') : ZERO;
   const level = read.maybeLength('level');
   const sewn = lengthsOf(read, 'sewn', bench);
+  const leastGap = asksLeastGap(draft) ? read.maybeLength('leastGap') : undefined;
   const width = byOf(draft) === 'gap' ? undefined : read.maybeLength('width');
   if (opening === undefined || !rule || top === undefined || bottom === undefined) return undefined;
   const levelBy = read.text('levelBy') === 'moved-ends' ? 'moved-ends' : 'two-pitches';
-  return { opening, ends, top, bottom, rule, level, levelBy, sewn, width };
+  return { opening, ends, top, bottom, rule, level, levelBy, sewn, width, leastGap };
 }
 
 function spacingRule(read: DraftReader, draft: Draft): SpacingRule | undefined {

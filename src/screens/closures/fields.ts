@@ -44,9 +44,16 @@ export function closureFields(draft: Draft): Field[] {
     lengths('sewn', words.none),
     choice('item', itemLabels),
     ...(by === 'gap' ? [] : [optional('width', words.unknownWidth)]),
+    ...(asksLeastGap(draft) ? [optional('leastGap', words.none)] : []),
     choice('side', words.sides),
     ...sideFields(sideOf(draft)),
   ];
+}
+
+/** A number can keep a gap around what is sewn, where a width is known; other rules have their own. */
+export function asksLeastGap(draft: Draft): boolean {
+  const given = (key: string) => (draft[key] ?? '').trim() !== '';
+  return byOf(draft) === 'count' && given('sewn') && given('width');
 }
 
 function ruleFields(by: SpacingRule['by']): Field[] {

@@ -145,7 +145,7 @@ function plannedFor({ kept, run, named }: Stop, label: string): ExactLength | un
 
 /** What is to be known at this mark: that a run begins, its cautions, what was not kept. */
 function Notes(props: Props & { stop: Stop; made: string | undefined; begin: string | undefined }) {
-  const { said, blocked, stop, made, begin, spacingFault, bench } = props;
+  const { said, blocked, stop, made, begin, spacingFault, bench, deeds } = props;
   return (
     <>
       {said !== undefined && (
@@ -165,7 +165,8 @@ function Notes(props: Props & { stop: Stop; made: string | undefined; begin: str
           <FaultList {...spacingFault} bench={bench} />
         </div>
       )}
-      {begin !== undefined &&
+      {/* Spaced anew, it may say what gives way. */}
+      {(begin !== undefined || deeds.undoSpacing) &&
         stop.cautions.map((caution) => (
           <p class="note warning" key={caution}>
             <Rich text={caution} />
