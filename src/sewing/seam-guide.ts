@@ -6,7 +6,7 @@ export interface Guide {
   mm: number;
   inches: number;
   line: Length;
-  /** The line less the distance. */
+  /** The line less the distance: less than nothing, the edge is kept past the line, away from the needle. */
   off: ExactLength;
 }
 

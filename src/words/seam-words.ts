@@ -83,8 +83,9 @@ export const seamWords = {
   guide: 'Guide the raw edge',
   guideAt: (mm: string, inches: string) => `${mm} or ${inches} from the needle`,
   plate: 'Nearest line of the plate (common practice, no source)',
-  plateAt: (line: string, off: string | undefined) =>
-    off === undefined ? `${line}, just on it` : `${line}, off by ${off}`,
+  plateOn: (line: string) => `${line}, just on it`,
+  plateBeside: (line: string, off: string, past: boolean) =>
+    `${line}; keep the edge ${off} ${past ? 'past it, away from the needle' : 'short of it, towards the needle'}`,
   strip: 'Cut the bias strip',
   trimEach: 'to trim from each edge',
   addEach: 'to add to each edge',

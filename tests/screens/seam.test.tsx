@@ -2,7 +2,7 @@ import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { seam } from '../../src/screens/seam/seam.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { answer, open, type } from './helpers.tsx';
+import { answer, answerTo, open, type } from './helpers.tsx';
 
 afterEach(cleanup);
 
@@ -33,6 +33,17 @@ test('each finish says its rows in order, is drawn, and names its source', async
 test('the guide is in both units with the nearest line of the plate', async () => {
   open(seam, { finish: 'plain', given: '5/8' }, inchBench);
   expect(await answer()).toMatch(/15\.875 mm or 5\/8.* in from the needle.*just on it/s);
+});
+
+test('an edge beside the nearest line is told which side of it to keep', () => {
+  const plateFor = (given: string) =>
+    answerTo(seam, { finish: 'plain', given }, benchOf({ unit: 'mm' })).lines.find(({ label }) =>
+      label.startsWith('Nearest line of the plate'),
+    )?.value;
+  // Lines at 15 mm and 5/8 in, 15.875 mm (common practice, no source).
+  expect(plateFor('16')).toBe('5/8 in; keep the edge 0.12 mm past it, away from the needle');
+  expect(plateFor('14.8')).toBe('15 mm; keep the edge 0.2 mm short of it, towards the needle');
+  expect(plateFor('15')).toBe('15 mm, just on it');
 });
 
 test('another allowance: what to trim, and what it would do to the girth', async () => {

@@ -11,9 +11,11 @@ export function guideLines(distance: ExactLength, bench: Bench): Line[] {
   const text = (unit: 'mm' | 'in') => shownText(showExact(distance, unit, 3), bench.decimalMark);
   const inInches = guide.line % 127 === 0;
   const line = shownText(showExact(guide.line, inInches ? 'in' : 'mm'), bench.decimalMark);
-  const off = shownText(showExact(exactLength(Math.abs(guide.off)), 'mm', 2), bench.decimalMark);
+  const off = showExact(exactLength(Math.abs(guide.off)), 'mm', 2);
+  const on = off.whole === '0' && !off.decimals;
+  const beside = words.plateBeside(line, shownText(off, bench.decimalMark), guide.off < 0);
   return [
     { label: words.guide, value: words.guideAt(text('mm'), text('in')) },
-    { label: words.plate, value: words.plateAt(line, guide.off === 0 ? undefined : off) },
+    { label: words.plate, value: on ? words.plateOn(line) : beside },
   ];
 }
