@@ -14,6 +14,9 @@ import type { ExactLength, Length } from '../lengths/length.ts';
  * - `too-close`: a pitch so small that more than `most` marks would be needed.
  * - `overlap`: items wider than the pitch they are set at.
  * - `bent-and-turned`: a strip can't follow a bend and corners at once.
+ * - `crosses-itself`: two sides of a strip, counted from 1, lie over each other.
+ * - `not-round`: so many corners of the angle given don't close an outline; each needs another.
+ * - `gap`: an outline's sides don't come back to where they begin.
  * - `not-in-order`: places that have to follow each other and don't.
  * - `fewer-than-sewn`: a count below the number that is already sewn.
  */
@@ -36,7 +39,10 @@ export type Problem =
   | { kind: 'fewer-than-sewn'; field: string; sewn: number; given: number }
   | { kind: 'outside'; field: string; given: Length; least: ExactLength; most: ExactLength }
   | { kind: 'out-of-range'; field: string; given: number; least: number; most: number }
-  | { kind: 'twice'; field: string; given: Length };
+  | { kind: 'twice'; field: string; given: Length }
+  | { kind: 'crosses-itself'; field: string; side: number; other: number }
+  | { kind: 'not-round'; field: string; corners: number; given: number; needed: number }
+  | { kind: 'gap'; field: string; gap: ExactLength };
 
 /** An answer, or every reason why there is none. */
 export type Outcome<Value> =

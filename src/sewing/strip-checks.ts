@@ -54,10 +54,10 @@ function angleProblems({ corners, angle }: StripInput): Problem[] {
 
 /** Holes must not break each other, nor a cut end. */
 function alongProblems(input: StripInput): Problem[] {
-  const { pitch, end, fit, corners } = input;
+  const { pitch, end, fit } = input;
   const touching = touchingPitch(input);
   const half = exactLength(halfHole(input));
-  const isCut = fit !== 'loop' || corners.length > 0;
+  const isCut = fit !== 'loop';
   return [
     ...(pitch <= touching
       ? [{ kind: 'not-over' as const, field: 'pitch', over: touching, given: pitch }]

@@ -2,10 +2,12 @@ import { type ExactLength, exactLength, settled } from '../lengths/length.ts';
 import type { Problem } from './problem.ts';
 import { MOST_HOLES, type StripInput } from './strip.ts';
 import { tooMany } from './strip-fit.ts';
+import { overlapOf } from './strip-overlap.ts';
 import { backOf, leastPitch, rowsAcross } from './strip-room.ts';
+import { sidesOf } from './strip-sides.ts';
 
 /**
- * What is wrong with the corners of a strip.
+ * What is wrong with the corners of an open strip.
  *
  * A side has room for its mitres, so that no cut end lies in one, and on each row for
  * two holes. At sharp corners the sides before and after a side come together and must
@@ -48,5 +50,14 @@ export function cornerProblems(input: StripInput, end: ExactLength): Problem[] {
     const room = exactLength(sideFrom(i + 1));
     if (room < needed) return [{ kind: 'does-not-fit', field: 'corners', room, needed }];
   }
-  return [];
+  return overlapProblems(input, false);
+}
+
+/** Sides that no corner joins must not lie over each other. */
+export function overlapProblems(input: StripInput, closed: boolean): Problem[] {
+  const { width, angle } = input;
+  const found = overlapOf({ sides: sidesOf(input), width, angle, closed });
+  if (!found) return [];
+  const [side, other] = found;
+  return [{ kind: 'crosses-itself', field: 'corners', side, other }];
 }

@@ -1,7 +1,9 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import type { Mark, Run } from './run.ts';
 import type { HoleRow, StripInput } from './strip.ts';
+import { nearestSpaces } from './strip-fit.ts';
 import { backOf, leastPitch, rowsAcross } from './strip-room.ts';
+import { isOutline, type Side, sidesOf } from './strip-sides.ts';
 
 /**
  * Rows of holes along an edge that turns corners. On each row a hole stands in
@@ -10,7 +12,10 @@ import { backOf, leastPitch, rowsAcross } from './strip-room.ts';
  * inside the corner. Each side between is filled with the pitch nearest to the
  * wanted one that is not below the least. Derived here.
  *
- * @param input with no `cornerProblems`
+ * A closed outline has no cut ends: the hole in the corner its first side begins in
+ * is also the last of its last side, and is counted once.
+ *
+ * @param input with no `cornerProblems`, or no `outlineProblems`
  * @param end from a cut end to the first hole
  */
 export function turnedRows(input: StripInput, end: ExactLength): HoleRow[] {
@@ -18,32 +23,51 @@ export function turnedRows(input: StripInput, end: ExactLength): HoleRow[] {
 }
 
 function turnedRow(input: StripInput, end: ExactLength, across: ExactLength): HoleRow {
-  const { length, pitch, corners, angle } = input;
-  const least = leastPitch(input);
-  const back = backOf(across, angle);
-  const edges = [0, ...corners, length];
-  const runs: Run[] = [];
-  const pitches: ExactLength[] = [];
-  let number = 1;
-  for (const [side, from] of edges.slice(0, -1).entries()) {
-    const to = edges[side + 1] as number;
-    const isFirst = side === 0;
-    const isLast = side === corners.length;
-    const start = isFirst ? end : back;
-    const room = to - from - start - (isLast ? end : back);
-    const near = Math.max(1, Math.round(room / pitch));
-    const spaces = near > 1 && room / near < least ? near - 1 : near;
-    const own = room / spaces;
-    const before = number;
-    const marks = Array.from({ length: spaces + 1 }, (_, i): Mark => {
-      const inCorner = (i === 0 && !isFirst) || (i === spaces && !isLast);
-      const at = exactLength(start + i * own);
-      return { at, label: String(before + i), kind: inCorner ? 'corner' : 'hole' };
-    });
+  const back = backOf(across, input.angle);
+  const closed = isOutline(input);
+  const sides = sidesOf(input);
+  const filled = sides.map((side) =>
+    fillSide(input, side, side.begins ? back : end, side.ends ? back : end),
+  );
+  const holes = filled.reduce((sum, { spaces }) => sum + spaces, 0);
+  let number = 0;
+  const runs = filled.map(({ marks, spaces }, i): Run => {
     // The hole in a corner is the last of one side and the first of the next.
+    const named = marks.map((mark, at) => {
+      const count = closed ? (number + at) % holes : number + at;
+      return { ...mark, label: String(count + 1) };
+    });
     number += spaces;
-    runs.push({ datum: isFirst ? 'cut-end' : 'edge-corner', length: (to - from) as Length, marks });
-    pitches.push(exactLength(own));
-  }
-  return { runs, count: number, pitches, across, ends: { start: end, end }, middle: undefined };
+    const { begins, long } = sides[i] as Side;
+    return { datum: begins ? 'edge-corner' : 'cut-end', length: long as Length, marks: named };
+  });
+  return {
+    runs,
+    count: closed ? holes : holes + 1,
+    pitches: filled.map(({ pitch }) => pitch),
+    across,
+    ends: closed ? undefined : { start: end, end },
+    middle: undefined,
+  };
+}
+
+interface Filled {
+  spaces: number;
+  pitch: ExactLength;
+  /** Not yet numbered. */
+  marks: Omit<Mark, 'label'>[];
+}
+
+function fillSide(input: StripInput, side: Side, start: number, stop: number): Filled {
+  const room = exactLength(side.long - start - stop);
+  const least = leastPitch(input);
+  const spaces =
+    nearestSpaces(room, { pitch: input.pitch, least, fit: 'fill', middle: 'any' }) ?? 1;
+  const own = room / spaces;
+  const marks = Array.from({ length: spaces + 1 }, (_, i) => {
+    const inCorner = (i === 0 && side.begins) || (i === spaces && side.ends);
+    const at = exactLength(start + i * own);
+    return { at, kind: inCorner ? ('corner' as const) : ('hole' as const) };
+  });
+  return { spaces, pitch: exactLength(own), marks };
 }

@@ -21,6 +21,8 @@ export interface FitInput {
   least: ExactLength;
 }
 
+type SpacesInput = Pick<FitInput, 'pitch' | 'least' | 'fit' | 'middle'>;
+
 /** Sums of quotients may be this much off in the last place: less than a millionth of a pitch. */
 const NOISE = 1e-6;
 /** A loop of fewer holes has no inside. */
@@ -67,7 +69,7 @@ function keptSpaces(room: number, { pitch, middle, fit }: FitInput): number | un
 }
 
 /** Of all numbers of spaces that suit, the one whose pitch is nearest. */
-function nearestSpaces(room: number, input: FitInput): number | undefined {
+export function nearestSpaces(room: number, input: SpacesInput): number | undefined {
   const { pitch, least } = input;
   const near = Math.floor(room / pitch + NOISE);
   const off = (spaces: number) => Math.abs(room / spaces - pitch);
@@ -81,17 +83,17 @@ function nearestSpaces(room: number, input: FitInput): number | undefined {
 }
 
 /** What the fewest spaces take that suit. */
-function leastRoom(input: FitInput): number {
+function leastRoom(input: SpacesInput): number {
   const spaces = fewest(input);
   return (suitsFit(spaces, input) ? spaces : spaces + 1) * input.least;
 }
 
-function fewest({ fit }: FitInput): number {
+function fewest({ fit }: SpacesInput): number {
   return fit === 'loop' ? LEAST_IN_LOOP : 1;
 }
 
 /** A loop has as many holes as spaces: what is asked for is how many, odd or even. */
-function suitsFit(spaces: number, { fit, middle }: FitInput): boolean {
+function suitsFit(spaces: number, { fit, middle }: SpacesInput): boolean {
   return suits(fit === 'loop' ? spaces - 1 : spaces, middle);
 }
 

@@ -7,7 +7,9 @@ import { stripProblems } from './strip-checks.ts';
 import { cornerProblems } from './strip-corner-checks.ts';
 import { turnedRows } from './strip-corners.ts';
 import { type FittedRow, fitRow } from './strip-fit.ts';
+import { outlineProblems } from './strip-outline-checks.ts';
 import { betweenRows, leastPitch, rowsAcross, stretchOf } from './strip-room.ts';
+import { isOutline } from './strip-sides.ts';
 
 /** The holes of a strip. */
 export interface StripHoles {
@@ -45,7 +47,8 @@ export function usualEnd({ end, pitch }: Pick<StripInput, 'end' | 'pitch'>): Exa
 
 function turned(input: StripInput): Outcome<StripHoles> {
   const end = usualEnd(input);
-  return answerUnless(cornerProblems(input, end), () => {
+  const problems = isOutline(input) ? outlineProblems(input) : cornerProblems(input, end);
+  return answerUnless(problems, () => {
     const over = { start: ZERO, end: ZERO };
     return { ok: true, value: holesIn(turnedRows(input, end), over) };
   });

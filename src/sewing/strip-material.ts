@@ -2,6 +2,7 @@ import { type ExactLength, exactLength, type Length } from '../lengths/length.ts
 import type { HoleRow, StripInput } from './strip.ts';
 import type { StripHoles } from './strip-holes.ts';
 import { apart, betweenRows, stretchOf, thirdSide, toCut } from './strip-room.ts';
+import { isOutline } from './strip-sides.ts';
 
 /** Where material is left between holes, or between a hole and an edge. */
 export type WebPlace = 'along' | 'rows' | 'edge' | 'end';
@@ -34,14 +35,16 @@ export function websOf(input: StripInput, { rows: found }: StripHoles): Web[] {
   });
   const beside = betweenRows(input, found);
   const along = found.flatMap((row) => (row.count > 1 ? neighbours(input, row) : []));
-  const ends = found.flatMap(({ across, ends: { start, end } }) =>
-    [start, end].map((space) => toCut(input, across, space / stretchOf(input, across))),
+  const ends = found.flatMap(({ across, ends: cut }) =>
+    (cut ? [cut.start, cut.end] : []).map((space) =>
+      toCut(input, across, space / stretchOf(input, across)),
+    ),
   );
   return [
     ...(along.length === 0 ? [] : [web('along', Math.min(...along) - hole)]),
     ...(beside === undefined ? [] : [web('rows', beside - hole)]),
     web('edge', Math.min(margin, width - margin) - hole / 2),
-    web('end', Math.min(...ends) - hole / 2),
+    ...(ends.length === 0 ? [] : [web('end', Math.min(...ends) - hole / 2)]),
   ];
 }
 
@@ -50,7 +53,7 @@ function neighbours(input: StripInput, { pitches, across }: HoleRow): number[] {
   const stretch = stretchOf(input, across);
   const turn = (input.angle * Math.PI) / 180;
   return pitches.flatMap((pitch, side) => {
-    const before = pitches[side - 1];
+    const before = pitches[side - 1] ?? (isOutline(input) ? pitches.at(-1) : undefined);
     const past = before === undefined ? [] : NEXT_TO_CORNER;
     return [
       apart(input, [across, across], pitch / stretch),

@@ -37,7 +37,10 @@ export interface StripInput {
   end?: Length | undefined;
   /** Of the middle line, where the strip is bent flat. */
   radius?: Length | undefined;
-  /** Where the edge turns, from the cut end, in order; and the angle inside the corner, in degrees. */
+  /**
+   * Where the edge turns, from the cut end, in order; and the angle inside the corner, in
+   * degrees. Closing a loop it is an outline, and may start in a corner (`outlineCorners`).
+   */
   corners: readonly Length[];
   angle: number;
 }
@@ -51,8 +54,8 @@ export interface HoleRow {
   pitches: readonly ExactLength[];
   /** From the outer edge of the strip to the centres of the holes. */
   across: ExactLength;
-  /** Along the row, from the start of the strip to the first hole and from the last to its end. */
-  ends: { start: ExactLength; end: ExactLength };
+  /** Along the row, from the start of the strip to the first hole and from the last to its end; undefined round a closed outline. */
+  ends: { start: ExactLength; end: ExactLength } | undefined;
   /** Where the middle of the row is; undefined where there are corners. */
   middle: HolePlace | undefined;
 }

@@ -13,6 +13,7 @@ export const centreWords = {
   notGiven: 'not given',
   count: 'Count',
   holes: 'holes',
+  inDoubt: 'holes counted, in doubt',
   place: holeWords.place,
   middle: (at: HolePlace, each: number) =>
     at.beyond === 0

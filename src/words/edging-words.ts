@@ -45,6 +45,8 @@ export const edgingWords = {
     fill: 'Fill the length',
     loop: 'Close a loop',
   },
+  /** Along corners each side is filled. */
+  fitTurned: { fill: 'Open, sides filled', loop: 'Closed outline' },
   middle: { any: 'Anywhere', hole: 'On a hole', between: 'Between holes' },
   notGiven: 'not given',
   halfPitch: 'half the pitch',
@@ -62,8 +64,8 @@ export const edgingWords = {
     );
     return `${each.join(' ')}${loop ? ' Cut between two holes.' : ''}`;
   },
-  turned: (count: number, rows: number, staggered: boolean) =>
-    `${count} holes, one ${rows === 1 ? '' : 'of each row '}in each corner. Each side is filled by itself${staggered ? ', so the rows are not staggered' : ''}.`,
+  turned: (count: number, rows: number, staggered: boolean, closed: boolean) =>
+    `${count} holes, one ${rows === 1 ? '' : 'of each row '}in each corner${closed ? ', which two sides share' : ''}. Each side is filled by itself${staggered ? ', so the rows are not staggered' : ''}.${closed ? ' Side 1 begins in the first corner and the last side ends there. Join a strip between two holes, not in a corner.' : ''}`,
   pitch: (row: string) => `${row}: hole to hole`,
   changed: (pitch: string, by: string) => `${pitch} (${by} than wanted)`,
   more: (by: string) => `${by} more`,
@@ -90,12 +92,13 @@ export const edgingWords = {
   centre: 'The middle of the strip',
   corner: 'The first corner',
   formula: {
-    split: (room: string, pitch: string, spaces: number) =>
-      `${room} ÷ ${pitch} = ${spaces} spaces and what is left over.`,
-    'far-end': (room: string, pitch: string, spaces: number) =>
-      `${room} ÷ ${pitch} = ${spaces} spaces and what is left over.`,
-    fill: (room: string, pitch: string, spaces: number) => `${room} ÷ ${spaces} spaces = ${pitch}.`,
-    loop: (room: string, pitch: string, spaces: number) => `${room} ÷ ${spaces} holes = ${pitch}.`,
+    kept: (room: string, spaces: number, pitch: string, left: string) =>
+      `${room} = ${spaces} × ${pitch} + ${left}: spaces, and what is left over.`,
+    filled: (room: string, spaces: number, pitch: string, of: string) =>
+      `${room} ÷ ${spaces} = ${pitch}: ${of}.`,
+    spaces: 'spaces',
+    round: 'as many spaces as holes',
+    side: 'spaces of side 1',
   },
   derived: 'Counting and geometry, derived here.',
   usual:

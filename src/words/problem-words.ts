@@ -54,6 +54,12 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
       return `give a number from ${problem.least} to ${problem.most}`;
     case 'twice':
       return `${show(problem.given)} is there twice; take one out`;
+    case 'crosses-itself':
+      return `side ${problem.other} would lie over side ${problem.side}; change the length of a side from ${problem.side + 1} to ${problem.other}, or make the strip narrower`;
+    case 'not-round':
+      return `${problem.corners} corners of ${problem.given}° do not come back to the start; they need ${Math.round(problem.needed * 10) / 10}° each, or give every corner, one at the start as 0`;
+    case 'gap':
+      return `the last side would end ${show(problem.gap)} from where the first begins; measure each side again`;
     default:
       return unworded(problem);
   }

@@ -40,3 +40,10 @@ test('where no count agrees with the length, none is offered', () => {
   expect(offers).toEqual([]);
   expect(warnings.join()).toMatch(/0\.1 cm was measured\. Count again/);
 });
+
+test('a count that is doubted is headed so, not as sure', () => {
+  const headOf = (set: Record<string, string>) => answerTo(centre, set).headline.after;
+  expect(headOf({ count: '27' })).toBe('holes');
+  expect(headOf({ count: '27', other: '26' })).toBe('holes counted, in doubt');
+  expect(headOf({ count: '27', measured: '30 cm' })).toBe('holes counted, in doubt');
+});

@@ -62,6 +62,58 @@ test('a corner is drawn, and each side has its own run', async () => {
   expect(runs.map(({ name }) => name)).toEqual(['Holes, side 1', 'Holes, side 2']);
 });
 
+test('a closed outline shares the holes in its corners, and says where to join', async () => {
+  open(edging, { length: '50', corners: '10; 25; 35', fit: 'loop' });
+  const said = await answer();
+  // Two sides of 10 cm and two of 15: 90 and 140 mm between corner holes, 11 and 18 spaces (derived here).
+  expect(said).toMatch(/^58 +holes/);
+  expect(said).toContain('one in each corner, which two sides share.');
+  expect(said).toContain('Join a strip between two holes, not in a corner.');
+  expect(said).not.toContain('Left to the cut end');
+  const { runs } = answerTo(edging, { length: '50', corners: '10; 25; 35', fit: 'loop' });
+  expect(runs.at(-1)?.run.marks.at(-1)?.label).toBe('1');
+  expect(carriedTo('lacing', { length: '50', corners: '10; 25; 35', fit: 'loop' })?.holes).toBe(
+    '59',
+  );
+});
+
+test('an outline is reached from a loop and from corners alike', () => {
+  const keysOf = (set: Record<string, string>) =>
+    edging.fields({ ...edging.start(benchOf()), ...set }).map(({ key }) => key);
+  expect(keysOf({ fit: 'loop' })).toContain('corners');
+  expect(keysOf({ corners: '20' })).toEqual(expect.arrayContaining(['fit', 'end', 'stock']));
+  const outline = keysOf({ corners: '20', fit: 'loop' });
+  for (const key of ['end', 'radius', 'stock', 'crossings']) expect(outline).not.toContain(key);
+});
+
+test('the formula, evaluated as it is written, gives what it says', () => {
+  const ways: Record<string, string>[] = [
+    { length: '40.3' },
+    { length: '40.3', fit: 'far-end' },
+    { length: '40.3', fit: 'split', middle: 'hole' },
+    { length: '40.3', fit: 'fill' },
+    { length: '40.3', fit: 'loop' },
+    { length: '50', corners: '20', angle: '75' },
+    { length: '50', corners: '10; 25; 35', fit: 'loop' },
+    { length: '40.3', radius: '30', rows: 'level' },
+  ];
+  for (const set of ways) {
+    const formula = answerTo(edging, set).workings[0]?.formula ?? '';
+    const numbers =
+      formula
+        .split(':')[0]
+        ?.match(/[\d.]+/g)
+        ?.map(Number) ?? [];
+    if (formula.includes('÷')) {
+      const [room = 0, spaces = 1, pitch] = numbers;
+      expect(room / spaces).toBeCloseTo(pitch ?? 0, 2);
+    } else {
+      const [room, spaces = 0, pitch = 0, left = 0] = numbers;
+      expect(spaces * pitch + left).toBeCloseTo(room ?? 0, 4);
+    }
+  }
+});
+
 test('rows that begin apart are each told from the cut end', async () => {
   open(edging, { length: '9', rows: 'level', radius: '3' });
   expect(await answer()).toContain(
@@ -174,6 +226,21 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
     /Strip, long: this needs 1\.2 cm and there is 1 cm/,
   ],
   ['a bend without inside', { radius: '1' }, /Bent round a radius of: 1 cm must be more than 1 cm/],
+  [
+    'a strip that crosses itself',
+    { length: '70', corners: '15; 30; 45; 60' },
+    /Turns a corner at: side 4 would lie over side 1; change the length of a side from 2 to 4, or make the strip narrower/,
+  ],
+  [
+    'an outline that does not come round',
+    { length: '50', corners: '10; 25; 35', fit: 'loop', angle: '100' },
+    /Angle of the corner: 3 corners of 100° do not come back to the start; they need 60° each/,
+  ],
+  [
+    'an outline whose sides miss its start',
+    { length: '50', corners: '10; 25; 32', fit: 'loop' },
+    /Turns a corner at: the last side would end 4\.2\d* cm from where the first begins/,
+  ],
   ['corners out of order', { corners: '20; 10' }, /Turns a corner at: .*in order/],
   ['an iron of one tooth', { teeth: '1' }, /Teeth of the iron: give a number from 2 to 30/],
   [

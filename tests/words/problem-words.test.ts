@@ -29,6 +29,9 @@ const EACH: { [Kind in Problem['kind']]: Extract<Problem, { kind: Kind }> } = {
   'out-of-range': { kind: 'out-of-range', field: 'us', given: 3, least: 9, most: 23 },
   'bent-and-turned': { kind: 'bent-and-turned', field: 'radius' },
   'not-in-order': { kind: 'not-in-order', field: 'corners', given: mm(90) },
+  'crosses-itself': { kind: 'crosses-itself', field: 'corners', side: 1, other: 5 },
+  'not-round': { kind: 'not-round', field: 'angle', corners: 4, given: 100, needed: 90 },
+  gap: { kind: 'gap', field: 'corners', gap: mm(30) },
   twice: { kind: 'twice', field: 'sewn', given: mm(30) },
 };
 

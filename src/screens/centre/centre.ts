@@ -46,7 +46,7 @@ function answer(counted: Counted, pitch: Length | undefined, bench: Bench): Answ
   const each = Math.floor(holes / 2);
   const pitchMm = pitch === undefined ? USUAL_PITCH_MM : toMm(pitch);
   return {
-    headline: { number: String(holes), after: words.holes },
+    headline: { number: String(holes), after: doubts.length > 0 ? words.inDoubt : words.holes },
     sentence: [
       words.middle(middle, each),
       ...(length === undefined ? [] : [words.length(show(length))]),

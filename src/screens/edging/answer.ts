@@ -4,12 +4,13 @@ import { exactly } from '../../controls/tape-text.ts';
 import { stripCorner, stripPart } from '../../drawing/strip-figure.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
 import type { StripInput } from '../../sewing/strip.ts';
-import { type StripHoles, usualEnd } from '../../sewing/strip-holes.ts';
+import type { StripHoles } from '../../sewing/strip-holes.ts';
 import { strikesOf, websOf } from '../../sewing/strip-material.ts';
 import { edgingWords as words } from '../../words/edging-words.ts';
 import { holeWords } from '../../words/hole-words.ts';
 import { joinLine } from './joins.ts';
 import type { EdgingInput } from './read.ts';
+import { workingsOf } from './workings.ts';
 
 type Show = (x: ExactLength) => string;
 
@@ -43,17 +44,19 @@ export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench
     listsLast: true,
     runs: runsOf(strip, holes),
     figures: figures(strip, holes),
-    workings: workings(strip, holes, show),
+    workings: workingsOf(strip, holes, bench),
   };
 }
 
 function sentence({ corners, rows: wanted, fit }: StripInput, holes: StripHoles, show: Show) {
   const { rows, count } = holes;
-  if (corners.length > 0) return words.turned(count, rows.length, wanted === 'staggered');
+  if (corners.length > 0) {
+    return words.turned(count, rows.length, wanted === 'staggered', fit === 'loop');
+  }
   const each = rows.map((row) => ({
     count: row.count,
     pitch: show(row.pitches[0] ?? ZERO),
-    first: show(row.ends.start),
+    first: show(row.ends?.start ?? ZERO),
   }));
   return words.sentence(each, fit === 'loop');
 }
@@ -117,29 +120,12 @@ function figures(strip: StripInput, { rows }: StripHoles): NonNullable<Answer['f
     return [
       {
         name: words.corner,
-        figure: stripCorner(drawn, toMm(strip.corners[0] as ExactLength), strip.angle),
+        figure: stripCorner(drawn, toMm(rows[0]?.runs[0]?.length ?? ZERO), strip.angle),
       },
     ];
   }
   return [
     { name: words.start, figure: stripPart(drawn, 'start') },
     { name: words.centre, figure: stripPart(drawn, 'middle') },
-  ];
-}
-
-function workings(strip: StripInput, { rows }: StripHoles, show: Show): Answer['workings'] {
-  const [row] = rows;
-  const loop = strip.fit === 'loop';
-  const room = loop ? strip.length : exactLength(strip.length - 2 * usualEnd(strip));
-  const spaces = (row?.count ?? 0) - (loop ? 0 : 1);
-  const straight = strip.corners.length === 0 && strip.radius === undefined && row;
-  const own = row?.pitches[0] ?? strip.pitch;
-  return [
-    {
-      formula:
-        straight && spaces > 0 ? words.formula[strip.fit](show(room), show(own), spaces) : '',
-      source: words.derived,
-    },
-    { formula: words.usual, source: words.usualSource },
   ];
 }

@@ -40,7 +40,7 @@ export function edgingInput(
     margin,
     hole,
     rows: rowsOf(draft),
-    fit: shown.has('fit') ? fitOf(draft) : 'fill',
+    fit: fitOf(draft),
     middle: shown.has('middle') ? middleOf(draft) : 'any',
     angle,
     ...rest,
