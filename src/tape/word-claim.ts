@@ -4,6 +4,7 @@ import type { FoundProgression } from './found-progression.ts';
 import { labelled } from './label.ts';
 import type { NumberCell, NumberRead, NumberRows } from './number-row.ts';
 import { placedOn } from './placed.ts';
+import { hasStrokeBeside } from './stroke-beside.ts';
 import { type TickPattern, tenthsBeforeDigits } from './tick-pattern.ts';
 import { unitOf } from './unit.ts';
 import { lostDigits } from './vote.ts';
@@ -14,12 +15,13 @@ import { lostDigits } from './vote.ts';
  * @param between the digits on the lines between, where there are any: they tell the line as well.
  */
 export function wordClaim(
-  { sheet }: NumberRows,
+  words: NumberRows,
   found: FoundProgression,
   foreign: boolean,
   pattern: TickPattern,
   between?: DigitsBetween,
 ): Claimed {
+  const { sheet } = words;
   const { row, progression: rise } = found;
   const ticksPerNumber = Math.round(rise.subdivisions);
   if (Math.abs(rise.subdivisions - ticksPerNumber) > 0.01)
@@ -37,6 +39,7 @@ export function wordClaim(
   const doubts = new Set<Doubt>();
   if (label.doubtful || (foreign && !label.counted)) doubts.add('line');
   if (!patternAgrees(found, ticksPerNumber, label.placing, pattern)) doubts.add('line');
+  if (row.turned && oftenCut(words, found, pattern)) doubts.add('line');
   if (!unit.sure) doubts.add('unit');
   const agreeing = rise.agreeing.map((read) => placedOn(sheet, read, 1));
   const contrary = contraryOf(found).map((read) => placedOn(sheet, read, 1));
@@ -64,6 +67,18 @@ export function wordClaim(
       doubts,
     },
   };
+}
+
+/** Of the numbers, so many with a stroke beside them have all lost a digit. */
+const OFTEN_CUT = 0.4;
+
+function oftenCut(
+  words: NumberRows,
+  { progression: rise }: FoundProgression,
+  { contrast }: TickPattern,
+): boolean {
+  const cut = rise.agreeing.filter(({ cell }) => hasStrokeBeside(words, cell, contrast));
+  return cut.length > OFTEN_CUT * rise.agreeing.length;
 }
 
 function contraryOf({ reads, progression: rise }: FoundProgression): NumberRead[] {

@@ -21,6 +21,9 @@ vi.mock('../../src/camera/live-camera.ts', () => ({
   frameTaker: () => () => ({ ...SIZE, pixels: new Uint8Array(1) }),
 }));
 
+const frozen = vi.hoisted(() => vi.fn());
+vi.mock('../../src/camera/drawn.ts', () => ({ photoOf: frozen }));
+
 /** From the answer to one frame until the next is taken. */
 const FRAME_MS = 60;
 
@@ -233,6 +236,18 @@ test('with the voice off it is silent; the key speaks what is shown, when there 
   expect(said()).toEqual([]);
   fireEvent.click(key);
   expect(said()).toEqual(['10 centimetres, plus or minus 0.06 centimetres']);
+});
+
+test('what is frozen is aimed where its cross was only while the tape was held under it', async () => {
+  losesIt();
+  await open();
+  const freeze = screen.getByRole('button', { name: liveWords.freeze });
+  fireEvent.click(freeze);
+  expect(frozen.mock.lastCall?.[1]).toBe(false);
+  sees(100);
+  await pass(1);
+  fireEvent.click(freeze);
+  expect(frozen.mock.lastCall?.[1]).toBe(true);
 });
 
 test('on a bench of inches it is spoken in inches', async () => {
