@@ -31,12 +31,15 @@ export function notKept(error: unknown): string {
   throw error;
 }
 
-/** The address of something kept: its calculation, as typed, and where it is kept. */
-export function addressOf(garment: Garment, kept: Kept) {
+/**
+ * The address of something kept: its calculation, as typed, and where it is kept.
+ * @param plans of its runs, which its measures belong to
+ */
+export function addressOf(garment: Garment, kept: Kept, plans?: readonly string[]) {
   return {
     screen: kept.calculation,
     mode: '',
-    draft: { ...draftOf(kept), kept: placeOf(garment.id, kept.id) },
+    draft: { ...draftOf(kept, plans), kept: placeOf(garment.id, kept.id) },
   };
 }
 

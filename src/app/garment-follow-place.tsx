@@ -3,9 +3,11 @@ import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { type Bench, tapeStep } from '../controls/bench.ts';
 import { NO_RUN, withMade } from '../garment/as-made.ts';
 import { type FollowedMark, nextToMake } from '../garment/following.ts';
-import type { Kept } from '../garment/garment.ts';
+import type { Garment, Kept } from '../garment/garment.ts';
+import { plannedAnew } from '../garment/planned-anew.ts';
 import { toGraduation } from '../lengths/graduation.ts';
 import { readLength } from '../lengths/read-length.ts';
+import { Fetched } from '../screens/garments/fetched.tsx';
 import {
   FollowGarment,
   type SpacingFault,
@@ -34,9 +36,10 @@ interface Props {
 export function GarmentFollowPlace(props: Props) {
   const { store, address, bench, onLeave } = props;
   const followed = useFollowed(store, address.route.draft.g ?? '');
-  const { garment, known, said } = followed;
-  if (garment && known)
-    return <Following {...props} {...followed} garment={garment} known={known} />;
+  const { garment, stored, known, said } = followed;
+  if (garment && stored && known) {
+    return <Following {...props} {...followed} garment={garment} stored={stored} known={known} />;
+  }
   return (
     <div class="garments" data-hand={bench.hand}>
       <main>
@@ -52,11 +55,10 @@ export function GarmentFollowPlace(props: Props) {
   );
 }
 
-type FollowingProps = Props &
-  Followed & { garment: NonNullable<Followed['garment']>; known: Known };
+type FollowingProps = Props & Followed & { garment: Garment; stored: Garment; known: Known };
 
 function Following(props: FollowingProps) {
-  const { garment, known, change, fail, said, address, bench, onLeave } = props;
+  const { garment, stored, known, change, fail, said, held, address, bench, onLeave } = props;
   const { route } = address;
   const { only } = route.draft;
   const { stops, blocked } = useMemo(
@@ -65,6 +67,7 @@ function Following(props: FollowingProps) {
   );
   const [fault, setFault] = useState<SpacingFault>();
   const [undo, setUndo] = useState<Kept>();
+  const [leaving, setLeaving] = useState(false);
   const here = hereIn(stops, route.draft);
   const goTo = (mark: FollowedMark | undefined) => {
     const stop = mark && stops[mark.run];
@@ -81,9 +84,7 @@ function Following(props: FollowingProps) {
     if (route.draft.at === undefined) goTo(here);
   }, []);
   const made = (stop: Stop, label: string, typed: string | undefined) =>
-    change(stop.kept.id, (kept) =>
-      withMark(kept, stop, label, differing(stop, label, typed, bench)),
-    );
+    change(stop.kept, (kept) => withMark(kept, stop, label, differing(stop, label, typed, bench)));
   const respace = async (stop: Stop) => {
     const calculation = known.get(stop.kept.calculation);
     if (calculation === undefined || typeof calculation === 'string') return;
@@ -92,17 +93,23 @@ function Following(props: FollowingProps) {
     setFault(spaced?.ok === false ? spaced.fault : undefined);
     if (!spaced?.ok) return;
     setUndo(stop.kept);
-    change(stop.kept.id, spaced.change);
+    change(stop.kept, spaced.change);
   };
+  const spacedNow = undo && garment.kept.find(({ id }) => id === undo.id);
   const undoSpacing =
-    undo &&
+    spacedNow &&
     (() => {
-      change(undo.id, () => undo);
+      change(spacedNow, (now) => unspaced(now, undo, tapeStep(bench)));
       setUndo(undefined);
     });
+  if (leaving && held > 0) {
+    const give = { said, bench, onStay: () => setLeaving(false), onLeave };
+    return <Fetched load={loadLeave} onLeave={onLeave} give={give} />;
+  }
   return (
     <FollowGarment
       garment={garment}
+      stored={stored}
       stops={stops}
       blocked={blocked}
       here={here}
@@ -116,11 +123,15 @@ function Following(props: FollowingProps) {
         respace: (stop) => void respace(stop).catch(fail),
         undoSpacing,
         openKept: (kept) => address.go(addressOf(garment, kept)),
-        leave: onLeave,
+        leave: held > 0 ? () => setLeaving(true) : onLeave,
+        keepNow: held > 0 ? props.again : undefined,
       }}
     />
   );
 }
+
+const loadLeave = () =>
+  import('../screens/garments/follow-leave.tsx').then((part) => part.FollowLeave);
 
 /** The mark an address names; where it names none, the first that is not made. */
 function hereIn(
@@ -141,13 +152,25 @@ function hereIn(
   );
 }
 
+/** With the spacing it had before; what was made since stays where it was made. */
+function unspaced(now: Kept, before: Kept, step: number): Kept {
+  const runs = before.runs.map((run, i) => {
+    const planned = Object.entries(run.planned);
+    const marks = planned.map(([label, at]) => ({ label, at, sewn: false, alike: true }));
+    const spaced = now.runs[i];
+    const same = JSON.stringify(spaced?.made) === JSON.stringify(run.made);
+    return same || !spaced ? run : plannedAnew(spaced, marks, step);
+  });
+  return { ...now, draft: before.draft, runs };
+}
+
 /** With a mark made or not, and the plan of its run beside it where none was kept. */
 function withMark(kept: Kept, stop: Stop, label: string, typed: string | undefined): Kept {
   const runs = Array.from(
     { length: Math.max(kept.runs.length, stop.run + 1) },
     (_, i) => kept.runs[i] ?? NO_RUN,
   );
-  const plan = Object.fromEntries(marksOf(stop.named).map((mark) => [mark.label, mark.at]));
+  const plan = Object.fromEntries(marksOf(stop.plan).map((mark) => [mark.label, mark.at]));
   const changed = runs.map((run, i) => {
     if (i !== stop.run) return run;
     return withMade({ ...run, planned: { ...plan, ...run.planned } }, label, typed);
@@ -157,7 +180,7 @@ function withMark(kept: Kept, stop: Stop, label: string, typed: string | undefin
 
 /** A measure only where it differs from the place as the tape in hand shows it. */
 function differing(stop: Stop, label: string, typed: string | undefined, bench: Bench) {
-  const mark = stop.named.run.marks.find((one) => one.label === label);
+  const mark = stop.plan.run.marks.find((one) => one.label === label);
   if (!typed || !mark) return typed;
   const reading = readLength(typed, bench.unit);
   const planned = stop.kept.runs[stop.run]?.planned[label] ?? mark.at;

@@ -1,53 +1,94 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 
-import { withChanged } from '../garment/changes.ts';
+import { followedChange } from '../garment/followed-change.ts';
 import type { Garment, Kept } from '../garment/garment.ts';
-import { changeGarment, loadGarment } from '../storage/garments.ts';
+import { GarmentError, loadGarment } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
+import { garmentFollowWords as words } from '../words/garment-follow-words.ts';
 import { notKept } from './garment-deeds.ts';
 import { type Known, loadKnown } from './garment-stops.ts';
+import { type Change, type KeeperNews, keeperOf } from './marks-keeper.ts';
 
 export interface Followed {
+  /** With everything done to it, also what is still being kept. */
   garment: Garment | undefined;
+  /** As it is on the disk. */
+  stored: Garment | undefined;
   known: Known | undefined;
   /** Why something was not kept, or can't be read. */
   said: string | undefined;
-  /** Changes one kept calculation: seen at once, and in the store. */
-  change(id: string, by: (kept: Kept) => Kept): void;
+  /** How many changes could not be kept yet, and are tried again; none as long as it goes well. */
+  held: number;
+  again(): void;
+  /** Changes one kept calculation, as it was seen: shown at once, and in the store. */
+  change(seen: Kept, by: (kept: Kept) => Kept): void;
   /** Says what went wrong. */
   fail(error: unknown): void;
 }
 
 /** A garment whose marks are followed: each mark made is kept as it is made. */
 export function useFollowed(store: Store, id: string): Followed {
-  const [garment, setGarment] = useState<Garment>();
-  const [known, setKnown] = useState<Known>();
+  const keeper = keeperOf(store, id);
+  const [{ stored, known }, setLoaded] = useState<{ stored?: Garment; known?: Known }>({});
   const [said, setSaid] = useState<string>();
-  const before = useRef<Promise<void>>(Promise.resolve());
+  const [looked, look] = useState({});
+  const garment = useMemo(
+    () => stored && keeper.waiting().reduce(changedBy, stored),
+    [stored, looked],
+  );
 
   const fail = (error: unknown) => setSaid(notKept(error));
-  const load = async () => {
-    const loaded = await loadGarment(store, id);
-    setKnown(await loadKnown(loaded));
-    setGarment(loaded);
+  const show = async (loaded: Garment) => {
+    const calculations = await loadKnown(loaded);
+    setLoaded({ stored: loaded, known: calculations });
+  };
+  const load = () => loadGarment(store, id).then(show);
+  const hear = ({ kept, refused }: KeeperNews) => {
+    look({});
+    if (kept) {
+      const { change, garment: now } = kept;
+      const isOn = now.kept.some((one) => one.id === change.seen.id);
+      setSaid(isOn ? undefined : words.takenOff(change.seen.name));
+      setLoaded((old) => ({ ...old, stored: now }));
+    } else if (refused !== undefined) {
+      fail(refused);
+      load().catch(() => undefined);
+    }
   };
   useEffect(() => {
     load().catch(fail);
+    return keeper.listen(hear);
   }, []);
 
-  const change = (keptId: string, by: (kept: Kept) => Kept) => {
-    const changed = (old: Garment) => withChanged(old, keptId, by, Date.now());
-    setGarment((old) => old && changed(old));
-    before.current = before.current.then(async () => {
-      try {
-        await changeGarment(store, id, changed);
-        setSaid(undefined);
-      } catch (error) {
-        fail(error);
-        // What is shown as made must be what is kept.
-        await load().catch(() => undefined);
-      }
-    });
+  const trouble = keeper.trouble();
+  const held = trouble ? keeper.waiting().length : 0;
+  return {
+    garment,
+    stored,
+    known,
+    said: trouble ? `${notKept(trouble)} ${words.waiting(held)}` : said,
+    held,
+    again: keeper.again,
+    change(seen, by) {
+      keeper.add({
+        seen,
+        by(old) {
+          const now = followedChange(old, seen, by, Date.now());
+          if (typeof now === 'object') return now;
+          throw new GarmentError(now === 'gone' ? 'off' : now);
+        },
+      });
+      look({});
+    },
+    fail,
   };
-  return { garment, known, said, change, fail };
+}
+
+/** What is still being kept is shown as it will be; what will be refused is not. */
+function changedBy(garment: Garment, change: Change): Garment {
+  try {
+    return change.by(garment);
+  } catch {
+    return garment;
+  }
 }

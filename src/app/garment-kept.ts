@@ -1,9 +1,9 @@
 import { type Bench, tapeStep } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
-import { isFollowKey, type Made, madeKey, readMade } from '../controls/made.ts';
+import { isFollowKey, isOfPlan, type Made, readMade, recordOf } from '../controls/made.ts';
 import { NO_RUN, withItsUnit } from '../garment/as-made.ts';
 import type { Kept } from '../garment/garment.ts';
-import { measuredAt, plannedAnew, withMeasures } from '../garment/planned-anew.ts';
+import { plannedAnew, withMeasures } from '../garment/planned-anew.ts';
 import { wasKey } from './garment-draft.ts';
 import { marksOf } from './garment-plan.ts';
 import { CHOICES } from './settings.ts';
@@ -22,11 +22,11 @@ export function keptOf(
   const old = before?.runs ?? [];
   const planned = work.ok
     ? work.answer.runs.map((named, i) => {
-        const now = withMeasures(old[i], madeIn(draft, wasKey(i)), madeIn(draft, madeKey(i)));
-        const measured = Object.entries(now.made).filter(([, typed]) => typed !== '');
-        const either = { ...old[i]?.made, ...Object.fromEntries(measured) };
-        const was = measuredAt({ planned: now.planned, made: either });
-        return plannedAnew(now, marksOf(named), was, tapeStep(bench));
+        const was = madeIn(readMade(draft[wasKey(i)] ?? ''), draft);
+        const now = isOfPlan(draft, i, named.run)
+          ? madeIn(recordOf(draft, i, named.run).made, draft)
+          : was;
+        return plannedAnew(withMeasures(old[i], was, now), marksOf(named), tapeStep(bench));
       })
     : [];
   // A run the calculation no longer has stays as long as something of it is made.
@@ -38,11 +38,9 @@ export function keptOf(
 }
 
 /** What was measured, with its unit: in an old address it may have none. */
-function madeIn(draft: Draft, key: string): Made {
+function madeIn(made: Made, draft: Draft): Made {
   const unit = CHOICES.unit.find((known) => known === draft.u);
-  return new Map(
-    [...readMade(draft[key] ?? '')].map(([label, typed]) => [label, withItsUnit(typed, unit)]),
-  );
+  return new Map([...made].map(([label, typed]) => [label, withItsUnit(typed, unit)]));
 }
 
 /** The draft without what is not typed: where it is kept, what is measured, which mark is next. */

@@ -18,11 +18,11 @@ export type Spaced =
  * measured or, when as planned, where the tape in hand showed it.
  */
 export function spacedAnew(calculation: Calculation, stop: Stop, bench: Bench): Spaced | undefined {
-  const { kept, named, run } = stop;
+  const { kept, plan, run } = stop;
   const around = calculation.around;
   if (!around) return undefined;
   const step = tapeStep(bench);
-  const { marks } = markOut(named.run, step);
+  const { marks } = markOut(plan.run, step);
   const done = marks
     .flatMap(({ label, at }) => {
       const made = madeOf(kept.runs[run], label);
@@ -39,23 +39,10 @@ export function spacedAnew(calculation: Calculation, stop: Stop, bench: Bench): 
     return { ok: false, fault: { faults: work.faults, fields: calculation.fields(draft) } };
   }
   const { made: _, ...typed } = draft;
-  // Sewn marks stand in the order of their places, as these do.
-  const labels = new Map(
-    work.answer.runs[run]?.run.marks
-      .filter(({ kind }) => kind === 'sewn')
-      .map(({ label }, i) => [label, done[i]?.label]),
-  );
   const change = (old: Kept): Kept => ({
     ...old,
     draft: typed,
-    runs: work.answer.runs.map((now, i) =>
-      plannedAnew(
-        old.runs[i] ?? NO_RUN,
-        marksOf(now),
-        ({ label }) => (i === run ? labels.get(label) : label),
-        step,
-      ),
-    ),
+    runs: work.answer.runs.map((now, i) => plannedAnew(old.runs[i] ?? NO_RUN, marksOf(now), step)),
   });
   return { ok: true, change };
 }

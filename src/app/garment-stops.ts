@@ -1,8 +1,11 @@
 import type { Bench } from '../controls/bench.ts';
-import type { Calculation, Draft } from '../controls/calculation.ts';
-import { type Garment, inOrder, type Kept } from '../garment/garment.ts';
+import type { Calculation, Draft, NamedRun } from '../controls/calculation.ts';
+import { placeOf } from '../garment/as-made.ts';
+import { type Garment, inOrder, type Kept, type KeptRun } from '../garment/garment.ts';
+import { exactLength } from '../lengths/length.ts';
 import type { Blocked } from '../screens/garments/follow-end.tsx';
 import type { Stop } from '../screens/garments/follow-garment.tsx';
+import { runAsMade } from '../sewing/made-run.ts';
 import { CALCULATIONS } from './calculations.ts';
 import { draftFor, marksOf } from './garment-plan.ts';
 
@@ -81,7 +84,8 @@ function stopsIn(
       : {
           kept,
           run,
-          named,
+          plan: named,
+          named: asMade(named, kept.runs[run]),
           oneOfSeveral: several,
           cautions: [...warnings, ...cautions],
           canRespace: calculation.around !== undefined && run === 0,
@@ -100,4 +104,21 @@ function workOnce(calculation: Calculation, kept: Kept, bench: Bench) {
 function workOf(calculation: Calculation, kept: Kept, bench: Bench) {
   const draft = draftFor(calculation, kept, bench);
   return { draft, work: calculation.work(draft, bench) };
+}
+
+/** Runs as they were made, so that a mark made elsewhere draws no other run anew. */
+const asMadeBefore = new WeakMap<KeptRun, { plan: NamedRun; of: NamedRun }>();
+
+function asMade(plan: NamedRun, kept: KeptRun | undefined): NamedRun {
+  if (!kept) return plan;
+  const before = asMadeBefore.get(kept);
+  if (before?.plan === plan) return before.of;
+  const places = Object.entries(kept.made).flatMap(([label, typed]) => {
+    const at = placeOf(typed);
+    return at === undefined ? [] : [[label, exactLength(at)] as const];
+  });
+  const run = runAsMade(plan.run, new Map(places));
+  const of = run === plan.run ? plan : { ...plan, run };
+  asMadeBefore.set(kept, { plan, of });
+  return of;
 }

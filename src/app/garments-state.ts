@@ -41,6 +41,7 @@ const NOTHING: Shown = {
 };
 
 const changes = () => part(import('./garment-changes.ts'));
+const plans = () => part(import('./garment-plans.ts'));
 const files = () => part(import('./garment-backup.ts'));
 
 async function loadShown(store: Store): Promise<Shown> {
@@ -105,7 +106,11 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
       act(async () => (await changes()).remove(store, garment), undefined, back);
     },
     bringBack,
-    openKept: (garment, kept) => address.go(addressOf(garment, kept)),
+    openKept: (garment, kept) =>
+      void plans()
+        .then(({ plansOf }) => plansOf(kept, bench))
+        .catch(() => undefined)
+        .then((found) => address.go(addressOf(garment, kept, found))),
     follow: ({ id }, only) => {
       const draft = { g: id, ...(only && { only: only.id }) };
       address.go({ screen: 'garments', mode: 'follow', draft });

@@ -1,12 +1,15 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
+import { recordOf } from '../controls/made.ts';
 import { hasRoom, withKept } from '../garment/changes.ts';
 import { type Garment, type Kept, newGarment, type Stage } from '../garment/garment.ts';
 import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
 import { addGarment, changeGarment, GarmentError, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
+import { followWords } from '../words/follow-words.ts';
+import { garmentWords as words } from '../words/garment-words.ts';
 import { askToPersist, loadOpen, notKept, OPEN_KEY } from './garment-deeds.ts';
 import { asKept } from './garment-draft.ts';
 import { keptOf } from './garment-kept.ts';
@@ -53,6 +56,16 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       setSaid(notKept(error));
     });
   }, [store]);
+  const leftOut = useMemo(() => {
+    const work = calculation.work(draft, bench);
+    const runs = work.ok ? work.answer.runs : [];
+    const measures = runs.flatMap(({ run, item }, i) =>
+      [...recordOf(draft, i, run).refused.values()].flatMap((made) =>
+        [...made].map(([label, typed]) => `${item} ${followWords.refusedMark(label, typed)}`),
+      ),
+    );
+    return measures.length > 0 ? words.leftOut(measures.join(', ')) : undefined;
+  }, [calculation, draft, bench]);
   if (!garments) return null;
 
   const from = openedFrom(garments, draft.kept);
@@ -90,7 +103,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
         newName: '',
       }}
       hand={bench.hand}
-      said={said}
+      said={said ?? leftOut}
       onKeep={(wish) => void keep(wish)}
       onLeave={() => onDone(draft)}
     />

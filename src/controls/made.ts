@@ -51,6 +51,12 @@ export function recordOf(draft: Draft, i: number, run: Run): FollowRecord {
   return { made, at: plan === here ? draft[keyOf('at', i)] : undefined, refused };
 }
 
+/** Whether a run's follow record is of this plan, and not of another one alone. */
+export function isOfPlan(draft: Draft, i: number, run: Run): boolean {
+  const [plan, here] = [draft[keyOf('plan', i)] || '', planOf(run)];
+  return plan === '' || plan === here || recordOf(draft, i, run).made.size > 0;
+}
+
 /**
  * The draft with a run's follow record changed, and said to be of this plan. What was
  * measured on another plan is set beside it, never dropped.
@@ -110,6 +116,11 @@ function readEarlier(text: string): [string, Made][] {
 
 function writtenMade(made: Made): string {
   return [...made].map((pair) => pair.join('=')).join('; ');
+}
+
+/** Where a draft holds the plan its measures of a run belong to. */
+export function planKey(i: number): string {
+  return keyOf('plan', i);
 }
 
 /** Where a draft holds something of a run: the first has no number. */

@@ -15,17 +15,33 @@ export function plannedOf(run: KeptRun, label: string): number | undefined {
   return Object.hasOwn(run.planned, label) ? run.planned[label] : undefined;
 }
 
-/** How many marks a run has, how many are made, and how many of those elsewhere than planned. */
+/** Marks that are made, and not asked for any more: the plan has others. */
+export function extraOf(run: KeptRun): string[] {
+  const hasPlan = Object.keys(run.planned).length > 0;
+  return hasPlan ? Object.keys(run.made).filter((label) => !Object.hasOwn(run.planned, label)) : [];
+}
+
+/**
+ * How many marks a run asks for, how many of them are made, how many are made elsewhere
+ * than planned, and how many are made that are not asked for any more.
+ */
 export function progressOf(runs: readonly KeptRun[]): {
   marks: number;
   made: number;
   elsewhere: number;
+  extra: number;
 } {
   const made = runs.flatMap((run) => Object.values(run.made));
+  const all = runs.reduce(
+    (sum, run) => sum + Object.keys({ ...run.planned, ...run.made }).length,
+    0,
+  );
+  const extra = runs.reduce((sum, run) => sum + extraOf(run).length, 0);
   return {
-    marks: runs.reduce((sum, run) => sum + Object.keys({ ...run.planned, ...run.made }).length, 0),
-    made: made.length,
+    marks: all - extra,
+    made: made.length - extra,
     elsewhere: made.filter((typed) => typed !== '').length,
+    extra,
   };
 }
 

@@ -18,17 +18,6 @@ export function withKept(garment: Garment, kept: Kept, changed: number): Garment
   return edited(garment, { kept: within(all) }, changed);
 }
 
-/** With one calculation changed; just as it was when that is no longer kept on it. */
-export function withChanged(
-  garment: Garment,
-  id: string,
-  by: (kept: Kept) => Kept,
-  changed: number,
-): Garment {
-  const old = garment.kept.find((kept) => kept.id === id);
-  return old ? withKept(garment, by(old), changed) : garment;
-}
-
 /** With a change, which is counted. */
 export function edited(garment: Garment, change: Partial<Garment>, changed: number): Garment {
   return { ...garment, ...change, changed, edits: garment.edits + 1 };

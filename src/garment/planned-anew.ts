@@ -1,14 +1,13 @@
-import { inMm, madeOf, NO_RUN, placeOf, plannedOf, withMade } from './as-made.ts';
+import { inMm, NO_RUN, placeOf, plannedOf, withMade } from './as-made.ts';
 import type { KeptRun } from './garment.ts';
-
-/** A mark of a run as it is worked out now. */
-export interface PlannedMark {
-  label: string;
-  /** Its place from the datum, in 1/8000 mm. */
-  at: number;
-  /** It is where it was measured, and never moves. */
-  sewn: boolean;
-}
+import {
+  byLabels,
+  byPlaces,
+  type Fact,
+  factsOf,
+  isAsBefore,
+  type PlannedMark,
+} from './which-mark.ts';
 
 /**
  * What was measured since a calculation was opened, put onto what is kept by now.
@@ -33,52 +32,46 @@ export function withMeasures(
 }
 
 /**
- * A run worked out anew, with what was made of it before.
+ * A run worked out anew, with what was made of it before. What is made stays where it was
+ * made, and is of the mark that is there now: in a row of like marks the nearest one, so
+ * that nothing made has a mark still to make beside it. Marks that differ from each other,
+ * such as the lines of a hem, are known by their label, as is every mark of a plan that
+ * is as it was.
  *
- * A mark that is sewn keeps the place it was first planned at beside where it
- * was measured. One that was made as planned and is now planned elsewhere was
- * made where it was planned then. Nothing that was made is dropped, even when
- * the run has no such mark any more.
+ * A mark that is sewn keeps the place it was first planned at beside where it was
+ * measured. One that was made as planned and is now planned elsewhere was made where it
+ * was planned then. What is made and no longer asked for follows after the plan's marks,
+ * without a plan.
  *
- * @param was the label a sewn mark had before
  * @param step the graduation it was made with: within half of it a mark is as planned
  */
-export function plannedAnew(
-  old: KeptRun,
-  marks: readonly PlannedMark[],
-  was: (mark: PlannedMark) => string | undefined,
-  step: number,
-): KeptRun {
+export function plannedAnew(old: KeptRun, marks: readonly PlannedMark[], step: number): KeptRun {
+  const facts = factsOf(old);
+  const byPlace = marks.every(({ alike }) => alike) && !isAsBefore(old, marks, step);
+  const { of, left } = byPlace ? byPlaces(facts, marks) : byLabels(facts, marks);
   const planned = new Map<string, number>();
   const made = new Map<string, string>();
-  const taken = new Set(marks.flatMap((mark) => (mark.sewn ? (was(mark) ?? []) : [])));
   for (const mark of marks) {
     const { label, at, sewn } = mark;
-    const from = sewn ? was(mark) : taken.has(label) ? undefined : label;
-    const before = from === undefined ? undefined : plannedOf(old, from);
-    const said = from === undefined ? undefined : madeOf(old, from);
+    const fact = of.get(label);
+    const before = fact ? fact.planned : sewn ? plannedOf(old, label) : undefined;
     planned.set(label, sewn ? (before ?? at) : at);
-    if (sewn) made.set(label, saidOfSewn(said, before, at, step));
-    else if (said === '' && before !== undefined && Math.abs(before - at) >= 1) {
-      made.set(label, inMm(before));
-    } else if (said !== undefined) made.set(label, said);
+    if (sewn) made.set(label, saidOfSewn(fact?.typed, before, at, step));
+    else if (fact) made.set(label, saidAnew(fact, at));
   }
-  for (const [label, typed] of Object.entries(old.made)) {
-    if (planned.has(label) || taken.has(label)) continue;
-    made.set(label, typed);
-    const place = plannedOf(old, label);
-    if (place !== undefined) planned.set(label, place);
+  let next = marks.length;
+  for (const { typed, at } of left) {
+    do next++;
+    while (planned.has(String(next)));
+    made.set(String(next), typed === '' && at !== undefined ? inMm(at) : typed);
   }
   return { planned: Object.fromEntries(planned), made: Object.fromEntries(made) };
 }
 
-/** The label of the mark that was measured just there, else of the one with the same label. */
-export function measuredAt(run: KeptRun): (mark: PlannedMark) => string | undefined {
-  const places = new Map(
-    Object.entries(run.made).map(([label, typed]) => [placeOf(typed), label] as const),
-  );
-  return ({ at, label }) =>
-    places.get(at) ?? (Object.hasOwn(run.planned, label) ? label : undefined);
+/** What is said of a mark made before that is planned at `at` now; moved there and back it is as planned. */
+function saidAnew({ typed, at: made }: Fact, at: number): string {
+  if (typed !== '') return typed === inMm(at) ? '' : typed;
+  return made === undefined || Math.abs(made - at) < 1 ? '' : inMm(made);
 }
 
 function saidOfSewn(

@@ -39,9 +39,12 @@ export async function loadGarments(store: Store): Promise<Garments> {
   return { garments: good(here), deleted: good(bin), setAside };
 }
 
-export type GarmentFault = 'gone' | 'damaged' | 'many';
+export type GarmentFault = 'gone' | 'damaged' | 'many' | 'off' | 'replanned';
 
-/** Why a garment could not be changed: it is gone, it can't be read, or it is full. */
+/**
+ * Why a garment could not be changed: it is gone, it can't be read, it is full; or what is
+ * followed on it is gone, or has another plan by now.
+ */
 export class GarmentError extends Error {
   readonly fault: GarmentFault;
   constructor(fault: GarmentFault) {

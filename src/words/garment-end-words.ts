@@ -2,6 +2,10 @@
 export const garmentEndWords = {
   done: (made: number, marks: number) =>
     made === marks ? `All ${marks} marks made` : `${made} of ${marks} marks made`,
+  keeping: (count: number) => `${count} more being kept: not on the phone yet.`,
+  extra: (name: string, count: number) =>
+    `${name}: ${count === 1 ? 'one more is made than is' : `${count} more are made than are`} asked for now.`,
+  tryNow: 'Try again now',
   none: 'There are no marks to follow on this garment yet. Keep a calculation that has marks, such as closures or a hem.',
   toFirstLeft: 'To the first not made',
   close: 'Close',

@@ -13,7 +13,8 @@ export const garmentListWords = {
   open: 'Open',
   follow: 'Follow',
   followAll: 'Follow all marks, in order',
-  made: (made: number, marks: number) => `${made} of ${marks} made`,
+  made: (made: number, marks: number, extra: number) =>
+    `${made} of ${marks} made${extra === 0 ? '' : `, and ${extra} more than asked for`}`,
   elsewhere: (count: number) => `${count} as made`,
   takenOff: 'Taken off, to be put back',
   putBack: 'Put back on',

@@ -10,11 +10,14 @@ import {
 } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { App } from '../../src/app/app.tsx';
+import { keptOf } from '../../src/app/garment-kept.ts';
 import { readRoute } from '../../src/app/route.ts';
 import type { Bench } from '../../src/controls/bench.ts';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../../src/garment/garment.ts';
-import { addGarment, loadGarments } from '../../src/storage/garments.ts';
+import { withoutKept } from '../../src/garment/list-changes.ts';
+import { closures } from '../../src/screens/closures/closures.ts';
+import { addGarment, changeGarment, loadGarments } from '../../src/storage/garments.ts';
 import { openStore, type Store, StoreError } from '../../src/storage/store.ts';
 import { benchOf } from '../controls/helpers.ts';
 
@@ -276,21 +279,178 @@ test('a garment without marks, and one that is gone, say so and lead back', asyn
   expect(await screen.findByRole('article', { name: 'Coat' })).toBeTruthy();
 });
 
-test('a mark that could not be kept is not shown as made', async () => {
-  await keepCoat();
-  const full: Store = {
+/** A store that can be full, or slow, at will. */
+function troubled() {
+  const state = { full: false, hold: Promise.resolve() };
+  const kept: Store = {
     ...store,
     change: async (key, by) => {
-      if (key.startsWith('garment:')) throw new StoreError('full');
+      await state.hold;
+      if (state.full && key.startsWith('garment:')) throw new StoreError('full');
       await store.change(key, by);
     },
   };
+  return { state, kept };
+}
+
+/** Whether closing the page now would be warned of. */
+const warns = () => !dispatchEvent(new Event('beforeunload', { cancelable: true }));
+
+test('while storage is full marks are held, said so, warned of, and kept as soon as it can be', async () => {
+  await keepCoat();
+  const { state, kept: full } = troubled();
   start('#/garments/follow?g=coat&only=hooks', {}, full);
   await heading('Hook 1 of 2');
+  expect(warns()).toBe(false);
+  state.full = true;
   next();
-  expect(await screen.findByText(/storage is full/)).toBeTruthy();
+  expect(
+    await screen.findByText(/storage is full.*One change is held in this page only/),
+  ).toBeTruthy();
+  await heading('Hook 2 of 2');
+  expect(warns()).toBe(true);
+  next();
+  // Said at the end, which does not call made what is not kept.
+  await heading('0 of 2 marks made');
+  expect(screen.getByText('2 more being kept: not on the phone yet.')).toBeTruthy();
+  fireEvent.click(screen.getAllByRole('button', { name: /^Close/ })[0] as HTMLElement);
+  await heading('Leave before it is kept?');
+  await press(/^Stay here/);
+  await heading('0 of 2 marks made');
+  fireEvent.click(screen.getAllByRole('button', { name: /^Close/ })[0] as HTMLElement);
+  await press('Leave, and keep the page open');
+  await screen.findByRole('article', { name: 'Coat' });
+  expect(warns()).toBe(true);
+  // Come back to, it is still there, and kept once there is room.
+  cleanup();
+  start('#/garments/follow?g=coat&only=hooks', {}, full);
+  await heading('0 of 2 marks made');
+  state.full = false;
+  await press('Try again now');
+  await heading('All 2 marks made');
+  expect(Object.values((await runsOf('hooks'))[0]?.made ?? {})).toEqual(['', '']);
+  await waitFor(() => expect(warns()).toBe(false));
+});
+
+test('a mark is not called made before it is on the disk, and pressing on is not slowed', async () => {
+  await keepCoat();
+  const { state, kept: slow } = troubled();
+  start('#/garments/follow?g=coat&only=hooks', {}, slow);
+  await heading('Hook 1 of 2');
+  let done: () => void = () => undefined;
+  state.hold = new Promise((resolve) => {
+    done = resolve;
+  });
+  next();
+  await heading('Hook 2 of 2');
   await press('Back one');
-  await waitFor(() => expect(screen.getByRole('button', { name: /^Marked. Next/ })).toBeTruthy());
+  await heading('Hook 1 of 2');
+  expect(screen.getByText('Made, and being kept: not on the phone yet.')).toBeTruthy();
+  expect(screen.queryByText('Made, as planned.')).toBeNull();
+  done();
+  expect(await screen.findByText('Made, as planned.')).toBeTruthy();
+});
+
+/** The calculation with this id kept with other numbers, as another tab would. */
+async function keepAnew(id: string, set: Record<string, string>) {
+  const there = (await onlyOne()).kept.find((one) => one.id === id);
+  const draft = { ...closures.start(benchOf()), ...there?.draft, ...set };
+  await changeGarment(store, 'coat', (garment) => {
+    const before = garment.kept.find((one) => one.id === id);
+    if (!before) throw new Error('not kept');
+    const anew = keptOf(closures, draft, benchOf(), before);
+    return withKept(garment, { ...before, ...anew }, Date.now());
+  });
+}
+
+const seven = kept({
+  id: 'seven',
+  name: 'Seven hooks',
+  draft: { u: 'cm', opening: '46.3', count: '7', top: '1.2', bottom: '2.5' },
+});
+
+test('a mark of a plan that was changed in another tab is refused, in words', async () => {
+  await keepCoat(seven);
+  start('#/garments/follow?g=coat&only=seven');
+  await heading('Hook 1 of 7');
+  await keepAnew('seven', { count: '8' });
+  next();
+  expect(await screen.findByText(/its numbers were changed in another tab/)).toBeTruthy();
+  expect((await runsOf('seven'))[0]?.made).toEqual({});
+  expect(await screen.findByText(/of 8$/)).toBeTruthy();
+});
+
+test('a mark of something taken off in another tab is kept with it, and said', async () => {
+  await keepCoat(seven);
+  start('#/garments/follow?g=coat&only=seven');
+  await heading('Hook 1 of 7');
+  await changeGarment(store, 'coat', (garment) => withoutKept(garment, 'seven', Date.now()));
+  next();
+  expect(await screen.findByText(/Seven hooks was taken off this garment/)).toBeTruthy();
+  expect((await onlyOne()).takenOff[0]?.runs[0]?.made).toEqual({ '1': '' });
+});
+
+test('seven hooks, two made, changed to eight: what is made is there once, and six are left', async () => {
+  await keepCoat(seven);
+  start('#/garments/follow?g=coat&k=seven&run=0&at=0&only=seven');
+  await heading('Hook 1 of 7');
+  next();
+  await heading('Hook 2 of 7');
+  cleanup();
+  start('#/garments/follow?g=coat&k=seven&run=0&at=6&only=seven');
+  await heading('Hook 7 of 7');
+  next();
+  await heading('2 of 7 marks made');
+  cleanup();
+  await keepAnew('seven', { count: '8' });
+  expect((await runsOf('seven'))[0]?.made).toEqual({ '1': '', '8': '' });
+  start('#/garments');
+  expect(await screen.findByText('2 of 8 made')).toBeTruthy();
+  cleanup();
+  await keepAnew('seven', { count: '1' });
+  start('#/garments');
+  expect(await screen.findByText('1 of 1 made, and 1 more than asked for')).toBeTruthy();
+  await press(/^Follow all/);
+  await heading(/1 of \d/);
+});
+
+test('steps are from where the last mark was made, and what is made since a new spacing stays made when that is undone', async () => {
+  await keepCoat(seven);
+  start('#/garments/follow?g=coat&only=seven');
+  await heading('Hook 1 of 7');
+  next();
+  await press('Made elsewhere');
+  fireEvent.input(await screen.findByLabelText(/where it really is/), { target: { value: '9' } });
+  await press('Keep this measure');
+  await press(/^Next to make/);
+  await heading('Hook 3 of 7');
+  expect(screen.getByText('6.4 cm from the last mark')).toBeTruthy();
+  await press('Space the rest anew');
+  expect(await screen.findByText('7 cm from the last mark')).toBeTruthy();
+  next();
+  await heading('Hook 4 of 7');
+  await press('Undo the new spacing');
+  await waitFor(async () => {
+    const [run] = await runsOf('seven');
+    expect(run?.planned['4']).toBe(22.5 * 80_000);
+    expect(run?.made).toEqual({ '1': '', '2': '9 cm', '3': '159.6 mm' });
+  });
+});
+
+test('a measure of another plan is not taken along when it is kept, and said', async () => {
+  await addGarment(store, newGarment('coat', 'Coat', 1));
+  start('#/closures/follow?u=cm&opening=46.3&count=7&top=1.2&bottom=2.5&at=1');
+  await heading('Hook 2 of 7');
+  await press('Made elsewhere');
+  fireEvent.input(await screen.findByLabelText(/where it really is/), { target: { value: '9' } });
+  await press('Keep this measure');
+  await waitFor(() => expect(readRoute(location.hash).draft.made).toBe('2=9 cm'));
+  const { draft } = readRoute(location.hash);
+  cleanup();
+  start(`#/closures/keep?${new URLSearchParams({ ...draft, count: '8' })}`);
+  expect(await screen.findByText(/not taken along: Hook 2 at 9 cm/)).toBeTruthy();
+  await press('Keep it');
+  await waitFor(async () => expect((await onlyOne()).kept[0]?.runs[0]?.made).toEqual({}));
 });
 
 test('marks typed in centimetres are followed in inches at the same places', async () => {

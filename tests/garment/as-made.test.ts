@@ -1,24 +1,21 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inMm, progressOf, withItsUnit, withMade } from '../../src/garment/as-made.ts';
+import { inMm, placeOf, progressOf, withItsUnit, withMade } from '../../src/garment/as-made.ts';
 import type { KeptRun } from '../../src/garment/garment.ts';
 import { madeElsewhere } from '../../src/garment/made-elsewhere.ts';
-import {
-  measuredAt,
-  type PlannedMark,
-  plannedAnew,
-  withMeasures,
-} from '../../src/garment/planned-anew.ts';
+import { paired } from '../../src/garment/paired.ts';
+import { plannedAnew, withMeasures } from '../../src/garment/planned-anew.ts';
+import type { PlannedMark } from '../../src/garment/which-mark.ts';
 import { UNITS_PER_INCH, UNITS_PER_MM } from '../../src/lengths/length.ts';
 import { readLength } from '../../src/lengths/read-length.ts';
 
 const CM = 10 * UNITS_PER_MM;
 const STEP = UNITS_PER_MM;
-const own = ({ label }: PlannedMark) => label;
 const mark = (label: string, cm: number, sewn = false): PlannedMark => ({
   label,
   at: cm * CM,
   sewn,
+  alike: true,
 });
 
 const run: KeptRun = {
@@ -34,7 +31,7 @@ test('planned stands beside as made, for every mark that was measured', () => {
     { label: '2', planned: undefined, made: UNITS_PER_INCH, typed: '1 in' },
     { label: '3', planned: undefined, made: undefined, typed: '15.6' },
   ]);
-  expect(progressOf([run])).toEqual({ marks: 3, made: 2, elsewhere: 1 });
+  expect(progressOf([run])).toEqual({ marks: 3, made: 2, elsewhere: 1, extra: 0 });
 });
 
 test('a mark is made, measured anew, and not made after all', () => {
@@ -65,24 +62,55 @@ test('only what was measured since the opening is taken over', () => {
 });
 
 test('a run kept again keeps what was made where it was made', () => {
-  const again = plannedAnew(run, [mark('1', 1.5), mark('2', 3.5), mark('3', 5.5)], own, STEP);
+  const again = plannedAnew(run, [mark('1', 1.5), mark('2', 3.5), mark('3', 5.5)], STEP);
   expect(again).toEqual({
     planned: { '1': 1.5 * CM, '2': 3.5 * CM, '3': 5.5 * CM },
     made: { '1': '10 mm', '2': '3.4 cm' },
   });
-  expect(plannedAnew(run, [mark('1', 1), mark('2', 3), mark('3', 5)], own, STEP)).toEqual(run);
+  expect(plannedAnew(run, [mark('1', 1), mark('2', 3), mark('3', 5)], STEP)).toEqual(run);
 });
 
-test('what is made of a mark that is no longer planned stays, with its plan', () => {
-  expect(plannedAnew(run, [mark('1', 1)], own, STEP)).toEqual({
-    planned: { '1': CM, '2': 3 * CM },
-    made: run.made,
+test('what is made and no longer asked for stays where it was made, after the plan', () => {
+  expect(plannedAnew(run, [mark('1', 1)], STEP)).toEqual({
+    planned: { '1': CM },
+    made: { '1': '', '2': '3.4 cm' },
   });
+  const all: KeptRun = { planned: run.planned, made: { '1': '', '2': '', '3': '' } };
+  expect(plannedAnew(all, [mark('1', 1), mark('2', 5)], STEP)).toEqual({
+    planned: { '1': 1 * CM, '2': 5 * CM },
+    made: { '1': '', '2': '', '3': '30 mm' },
+  });
+});
+
+// Seven hooks 7.1 cm apart, eight 6.086 (derived here): the lowest one stays where it is made.
+const seven = [1.2, 8.3, 15.4, 22.5, 29.6, 36.7, 43.8];
+const eight = Array.from({ length: 8 }, (_, i) => 1.2 + (i * 42.6) / 7);
+const row = (places: readonly number[]) => places.map((cm, i) => mark(String(i + 1), cm));
+
+test('seven hooks, the first and the last made, changed to eight: no ghost beside the last', () => {
+  const kept: KeptRun = {
+    planned: Object.fromEntries(row(seven).map(({ label, at }) => [label, at])),
+    made: { '1': '', '7': '' },
+  };
+  const again = plannedAnew(kept, row(eight), STEP);
+  expect(again.made).toEqual({ '1': '', '8': '' });
+  expect(plannedAnew(again, row(seven), STEP)).toEqual(kept);
+});
+
+test('lines that differ from each other keep what was made of each, however they move', () => {
+  const lines = [mark('1', 4), mark('2', 9)].map((one) => ({ ...one, alike: false }));
+  const kept: KeptRun = { planned: { '1': 1 * CM, '2': 4 * CM }, made: { '2': '' } };
+  expect(plannedAnew(kept, lines, STEP).made).toEqual({ '2': '40 mm' });
+});
+
+test('a mark made far off keeps its label as long as the plan is as it was', () => {
+  const kept: KeptRun = { planned: run.planned, made: { '2': '4.9 cm' } };
+  expect(plannedAnew(kept, [mark('1', 1), mark('2', 3), mark('3', 5)], STEP)).toEqual(kept);
 });
 
 test('spaced anew, sewn marks keep their first plan beside their measure', () => {
   const marks = [mark('1', 1, true), mark('2', 3.4, true), mark('3', 5.2)];
-  expect(plannedAnew(run, marks, own, STEP)).toEqual({
+  expect(plannedAnew(run, marks, STEP)).toEqual({
     planned: { '1': 1 * CM, '2': 3 * CM, '3': 5.2 * CM },
     made: { '1': '', '2': '3.4 cm' },
   });
@@ -91,7 +119,7 @@ test('spaced anew, sewn marks keep their first plan beside their measure', () =>
 test('a sewn mark that has another number now takes what was said of it along', () => {
   const far: KeptRun = { planned: run.planned, made: { '3': '8 cm' } };
   const marks = [mark('1', 2), mark('2', 8, true), mark('3', 9)];
-  expect(plannedAnew(far, marks, measuredAt(far), STEP)).toEqual({
+  expect(plannedAnew(far, marks, STEP)).toEqual({
     planned: { '1': 2 * CM, '2': 5 * CM, '3': 9 * CM },
     made: { '2': '8 cm' },
   });
@@ -100,31 +128,81 @@ test('a sewn mark that has another number now takes what was said of it along', 
 test('a place typed as sewn is as made, with the plan of the mark of its number', () => {
   const marks = [mark('1', 1.2, true), mark('2', 3)];
   const kept: KeptRun = { planned: run.planned, made: {} };
-  expect(plannedAnew(kept, marks, measuredAt(kept), STEP).made).toEqual({ '1': '12 mm' });
-  expect(plannedAnew(kept, marks, measuredAt(kept), STEP).planned['1']).toBe(CM);
+  expect(plannedAnew(kept, marks, STEP).made).toEqual({ '1': '12 mm' });
+  expect(plannedAnew(kept, marks, STEP).planned['1']).toBe(CM);
 });
 
-test('law: nothing measured is ever dropped by keeping again', () => {
-  const labels = fc.constantFrom('1', '2', '3', '4', '5');
-  const places = fc.integer({ min: 0, max: 40_000 });
-  const runs = fc.record({
-    planned: fc.dictionary(labels, places, { noNullPrototype: true }),
-    made: fc.dictionary(labels, fc.option(places.map(inMm), { nil: '' }), {
-      noNullPrototype: true,
-    }),
-  });
-  const marks = fc.uniqueArray(fc.record({ label: labels, at: places, sewn: fc.constant(false) }), {
-    selector: ({ label }) => label,
-  });
+/** Where everything made of a run is, in order, in whole 1/8000 mm. */
+const placesOf = ({ planned, made }: KeptRun) =>
+  Object.entries(made)
+    .map(([label, typed]) => Math.round((typed === '' ? planned[label] : placeOf(typed)) ?? -1))
+    .sort((a, b) => a - b);
+
+/** Rows from 2 to 12 marks, of any pitch, and whatever of them is made, some of it elsewhere. */
+const rows = fc
+  .tuple(fc.integer({ min: 2, max: 12 }), fc.integer({ min: 1, max: 90 }), fc.nat(40))
+  .map(([count, pitch, first]) =>
+    Array.from({ length: count }, (_, i) => mark(String(i + 1), (first + i * pitch) / 10)),
+  );
+const deeds = fc.array(fc.tuple(fc.nat(11), fc.option(fc.integer({ min: -9, max: 9 }))));
+const made = (kept: KeptRun, all: readonly [number, number | null][]) =>
+  all.reduce((so, [i, off]) => {
+    const label = String(i + 1);
+    const at = so.planned[label];
+    if (at === undefined || label in so.made) return so;
+    return withMade(so, label, off === null ? '' : inMm(Math.max(0, at + off * UNITS_PER_MM)));
+  }, kept);
+
+test('law: over any changes of a row what is made stays where it is, once, and nothing is asked for there', () => {
   fc.assert(
-    fc.property(runs, marks, (old, now) => {
-      const again = plannedAnew(old, now, measuredAt(old), STEP);
-      for (const [label, typed] of Object.entries(old.made)) {
-        expect(again.made[label]).toBeDefined();
-        if (typed !== '') expect(again.made[label]).toBe(typed);
+    fc.property(fc.array(fc.tuple(rows, deeds), { minLength: 1, maxLength: 6 }), (changes) => {
+      let kept: KeptRun = { planned: {}, made: {} };
+      for (const [marks, all] of changes) {
+        const before = placesOf(kept);
+        kept = plannedAnew(kept, marks, STEP);
+        expect(placesOf(kept)).toEqual(before);
+        expect(Object.keys(kept.planned)).toEqual(marks.map(({ label }) => label));
+        expect(plannedAnew(kept, marks, STEP)).toEqual(kept);
+        if (before.length <= marks.length) {
+          const left = marks.filter(({ label }) => !(label in kept.made));
+          const asked = left.map(({ at }) => Math.round(at));
+          expect(asked.filter((at) => isGhost(at, kept, marks))).toEqual([]);
+        }
+        kept = made(kept, all);
       }
-      expect(plannedAnew(again, now, measuredAt(again), STEP)).toEqual(again);
     }),
+    { seed: 12 },
+  );
+});
+
+/** A mark to make where one is made, while that one counts as another mark, planned elsewhere. */
+function isGhost(at: number, kept: KeptRun, marks: readonly PlannedMark[]): boolean {
+  return marks.some(({ label, at: own }) => {
+    const typed = kept.made[label];
+    if (typed === undefined || Math.round(own) === at) return false;
+    return (typed === '' ? Math.round(own) : placeOf(typed)) === at;
+  });
+}
+
+test('law: pairing keeps the order, and no other pairing of the same is nearer in all', () => {
+  const places = fc.array(fc.nat(60), { maxLength: 6 }).map((all) => all.sort((a, b) => a - b));
+  const least = (few: readonly number[], many: readonly number[]): number => {
+    const [first, ...rest] = few;
+    if (first === undefined) return 0;
+    const ways = many
+      .slice(0, many.length - rest.length)
+      .map((one, i) => Math.abs(one - first) + least(rest, many.slice(i + 1)));
+    return Math.min(...ways);
+  };
+  fc.assert(
+    fc.property(places, places, (one, other) => {
+      const [few, many] = one.length > other.length ? [other, one] : [one, other];
+      const partners = paired(few, many);
+      expect([...new Set(partners)].sort((a, b) => a - b)).toEqual(partners);
+      const far = partners.map((j, i) => Math.abs((many[j] ?? Number.NaN) - (few[i] ?? 0)));
+      expect(far.reduce((sum, each) => sum + each, 0)).toBe(least(few, many));
+    }),
+    { seed: 12 },
   );
 });
 

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { previewBackup, readBackup, writeBackup } from '../../src/garment/backup.ts';
-import { withChanged, withKept } from '../../src/garment/changes.ts';
+import { withKept } from '../../src/garment/changes.ts';
 import { checkGarment } from '../../src/garment/check.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
+import { followedChange } from '../../src/garment/followed-change.ts';
 import {
   type Garment,
   inOrder,
@@ -50,10 +51,34 @@ test('what was taken off is put back, under an id of its own when its own is in 
   expect(putBack(coat(), 0, 'spare', 5)).toEqual(coat());
 });
 
-test('each change is counted, and nothing is changed where there is nothing', () => {
+const followed = (by: (kept: Kept) => Kept, garment = coat(), seen = hooks) =>
+  followedChange(garment, seen, by, 9);
+
+test('each change is counted, and what is followed no longer is refused', () => {
   expect(coat().edits).toBe(newGarment('g', 'Coat', 0).edits + 1);
-  expect(withChanged(coat(), 'k1', (kept) => kept, 9).edits).toBe(coat().edits + 1);
-  expect(withChanged(coat(), 'none', () => hooks, 9)).toEqual(coat());
+  expect(followed((kept) => kept)).toMatchObject({ edits: coat().edits + 1 });
+  expect(followed((kept) => kept, coat(), { ...hooks, id: 'none' })).toBe('gone');
+});
+
+test('what is made by one plan is refused by another', () => {
+  const anew = withKept(coat(), { ...hooks, draft: { ...hooks.draft, count: '8' } }, 5);
+  const made = (kept: Kept) => ({ ...kept, runs: [{ planned: {}, made: { '7': '' } }] });
+  expect(followed(made, anew)).toBe('replanned');
+  expect(followed(made)).toMatchObject({ kept: [{ runs: [{ made: { '7': '' } }] }] });
+});
+
+test('what is made of something taken off is kept with it there', () => {
+  const off = withoutKept(coat(), 'k1', 5);
+  const made = (kept: Kept) => ({ ...kept, runs: [{ planned: {}, made: { '1': '' } }] });
+  const kept = followed(made, off);
+  expect(kept).toMatchObject({ kept: [], takenOff: [{ id: 'k1', runs: [{ made: { '1': '' } }] }] });
+});
+
+test('a new spacing that storage took without saying so is not refused when it comes again', () => {
+  const spaced = (kept: Kept) => ({ ...kept, draft: { ...kept.draft, sewn: '9 cm' } });
+  const once = followed(spaced);
+  expect(once).toMatchObject({ kept: [{ draft: { sewn: '9 cm' } }] });
+  expect(typeof once === 'object' && followed(spaced, once)).toBe(once);
 });
 
 test('what is kept is in the order of the work', () => {

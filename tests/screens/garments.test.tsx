@@ -106,7 +106,7 @@ const hooks: Kept = {
 test('planned stands beside as made with the difference, for every mark that was measured', async () => {
   const coat = withKept(newGarment('g', 'Coat', 1), hooks, 2);
   render(<GarmentsScreen {...NOTHING} garments={[coat]} open="g" deeds={deedsOf()} />);
-  expect(screen.getByText('5 of 6 made')).toBeTruthy();
+  expect(screen.getByText('3 of 4 made, and 2 more than asked for')).toBeTruthy();
   const fold = screen.getByRole('button', { name: '4 as made' });
   expect(screen.queryByText('Mark 2')).toBeNull();
   fireEvent.click(fold);

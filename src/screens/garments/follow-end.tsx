@@ -15,18 +15,22 @@ export interface EndProps {
   /** How many marks there are in all, and how many are made. */
   marks: number;
   made: number;
+  /** Made, and not on the disk yet. */
+  keeping: number;
+  /** What is made that is asked for no more. */
+  extra: readonly { name: string; count: number }[];
   blocked: readonly Blocked[];
   bench: Bench;
   said: string | undefined;
-  deeds: { leave(): void; openKept(kept: Kept): void };
+  deeds: { leave(): void; keepNow: (() => void) | undefined; openKept(kept: Kept): void };
   onFirstLeft: () => void;
   onBack: () => void;
 }
 
 /** After the last mark: what is made, what is left, what could not be followed and why. */
 export function FollowEnd(props: EndProps) {
-  const { garment, marks, made, blocked, bench, said, deeds } = props;
-  const left = made < marks;
+  const { garment, marks, made, keeping, extra, blocked, bench, said, deeds } = props;
+  const left = made + keeping < marks;
   return (
     <div class="follow" data-hand={bench.hand}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
@@ -38,6 +42,12 @@ export function FollowEnd(props: EndProps) {
           </p>
         )}
         <h1 aria-live="polite">{marks === 0 ? words.none : words.done(made, marks)}</h1>
+        {keeping > 0 && <p class="note">{words.keeping(keeping)}</p>}
+        {extra.map(({ name, count }) => (
+          <p class="note warning" key={name}>
+            {words.extra(name, count)}
+          </p>
+        ))}
         {blocked.map((one) => (
           <section key={one.kept.id}>
             <p class="note">{reasonOf(one)}</p>
@@ -56,6 +66,11 @@ export function FollowEnd(props: EndProps) {
         {marks > 0 && (
           <button type="button" onClick={props.onBack}>
             {words.back}
+          </button>
+        )}
+        {deeds.keepNow && (
+          <button type="button" class="main" onClick={deeds.keepNow}>
+            {words.tryNow}
           </button>
         )}
         {blocked.map(({ kept, why }) =>

@@ -6,7 +6,7 @@ import type { Fault, Field, NamedRun } from '../../controls/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { FollowRun, type FollowServices } from '../../controls/follow-run.tsx';
 import { Rich } from '../../controls/rich.tsx';
-import { madeOf, plannedOf } from '../../garment/as-made.ts';
+import { extraOf, madeOf, plannedOf } from '../../garment/as-made.ts';
 import {
   countMade,
   type FollowedMark,
@@ -29,6 +29,8 @@ export interface Stop {
   kept: Kept;
   /** Its place among the runs of its calculation, from 0. */
   run: number;
+  /** As it is asked for, and with its marks where they were made. */
+  plan: NamedRun;
   named: NamedRun;
   /** That calculation has other runs, too. */
   oneOfSeveral: boolean;
@@ -51,11 +53,15 @@ export interface FollowGarmentDeeds {
   respace(stop: Stop): void;
   undoSpacing: (() => void) | undefined;
   openKept(kept: Kept): void;
+  /** Tries again what could not be kept; undefined when nothing is held. */
+  keepNow: (() => void) | undefined;
   leave(): void;
 }
 
 interface Props {
   garment: Garment;
+  /** The same as it is on the disk: what differs is still being kept. */
+  stored: Garment;
   stops: readonly Stop[];
   blocked: readonly Blocked[];
   /** The mark that is being made; undefined at the end. */
@@ -78,13 +84,36 @@ export function FollowGarment(props: Props) {
   if (!here || !stop) {
     const end: EndProps = {
       ...props,
-      ...countMade(runs),
+      ...progress(props, runs),
       onFirstLeft: () => deeds.goTo(nextToMake(runs)),
       onBack: () => deeds.goTo(markBefore(runs, undefined)),
     };
     return <Fetched load={loadEnd} give={end} onLeave={deeds.leave} />;
   }
   return <OneMark {...props} runs={runs} here={here} stop={stop} />;
+}
+
+/** How many marks are made, on the disk and not yet; and what is made that is asked for no more. */
+function progress({ stored, stops }: Props, runs: readonly FollowedRun[]) {
+  const { marks, made } = countMade(runs);
+  const isKept = (stop: Stop, label: string) => !isBeingKept(stored, stop, label);
+  const kept = runs.map(({ labels, kept: run }, i) => {
+    const stop = stops[i];
+    return { labels: labels.filter((label) => stop && isKept(stop, label)), kept: run };
+  });
+  const sure = countMade(kept).made;
+  const extra = stops.flatMap(({ kept: one, run }) => {
+    const its = one.runs[run];
+    const count = its ? extraOf(its).length : 0;
+    return count > 0 ? [{ name: one.name, count }] : [];
+  });
+  return { marks, made: sure, keeping: made - sure, extra };
+}
+
+/** Whether what is said of a mark is not on the disk yet. */
+function isBeingKept(stored: Garment, { kept, run }: Stop, label: string): boolean {
+  const there = [...stored.kept, ...stored.takenOff].find(({ id }) => id === kept.id);
+  return madeOf(there?.runs[run], label) !== madeOf(kept.runs[run], label);
 }
 
 const loadEnd = () => import('./follow-end.tsx').then((part) => part.FollowEnd);
@@ -112,12 +141,17 @@ function OneMark(props: Props & { runs: readonly FollowedRun[]; here: FollowedMa
           <p class="of">{[name, garmentWords.stages[kept.stage], garment.name].join(' · ')}</p>
         )
       }
-      notes={<Notes {...props} made={made} begin={begin} />}
+      notes={<Notes {...props} label={label} made={made} begin={begin} />}
       actions={
         <>
           {made !== undefined && (
             <button type="button" onClick={() => deeds.made(stop, label, undefined)}>
               {words.notMade}
+            </button>
+          )}
+          {deeds.keepNow && (
+            <button type="button" class="main" onClick={deeds.keepNow}>
+              {words.tryNow}
             </button>
           )}
           <Spacing {...props} />
@@ -144,8 +178,15 @@ function plannedFor({ kept, run, named }: Stop, label: string): ExactLength | un
 }
 
 /** What is to be known at this mark: that a run begins, its cautions, what was not kept. */
-function Notes(props: Props & { stop: Stop; made: string | undefined; begin: string | undefined }) {
-  const { said, blocked, stop, made, begin, spacingFault, bench, deeds } = props;
+function Notes(
+  props: Props & {
+    stop: Stop;
+    label: string;
+    made: string | undefined;
+    begin: string | undefined;
+  },
+) {
+  const { said, blocked, stored, stop, label, made, begin, spacingFault, bench, deeds } = props;
   return (
     <>
       {said !== undefined && (
@@ -153,7 +194,11 @@ function Notes(props: Props & { stop: Stop; made: string | undefined; begin: str
           {said}
         </p>
       )}
-      {made === '' && <p class="note">{words.asPlanned}</p>}
+      {made !== undefined && isBeingKept(stored, stop, label) ? (
+        <p class="note">{words.keeping}</p>
+      ) : (
+        made === '' && <p class="note">{words.asPlanned}</p>
+      )}
       {begin !== undefined && (
         <p class="note">
           <b>{begin}</b>

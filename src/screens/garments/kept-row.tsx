@@ -20,12 +20,12 @@ interface Props {
 /** A calculation kept on the open garment; its planned and as-made numbers fold out. */
 export function KeptRow({ garment, kept, bench, deeds }: Props) {
   const [unfolded, setUnfolded] = useState(false);
-  const { marks, made, elsewhere } = progressOf(kept.runs);
+  const { marks, made, elsewhere, extra } = progressOf(kept.runs);
   return (
     <li>
       <span>
         {kept.name}
-        {marks > 0 && <small>{listWords.made(made, marks)}</small>}
+        {marks > 0 && <small>{listWords.made(made, marks, extra)}</small>}
       </span>
       <button type="button" class="plain" onClick={() => deeds.openKept(garment, kept)}>
         {listWords.open}
