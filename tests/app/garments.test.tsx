@@ -284,10 +284,10 @@ function troubled() {
   const state = { full: false, hold: Promise.resolve() };
   const kept: Store = {
     ...store,
-    change: async (key, by) => {
+    change: async (...given) => {
       await state.hold;
-      if (state.full && key.startsWith('garment:')) throw new StoreError('full');
-      await store.change(key, by);
+      if (state.full && given[0].startsWith('garment:')) throw new StoreError('full');
+      await store.change(...given);
     },
   };
   return { state, kept };
