@@ -12,5 +12,6 @@ export const CALCULATIONS: Readonly<Record<string, () => Promise<Calculation>>> 
   edging: () => import('../screens/edging/edging.ts').then((part) => part.edging),
   lacing: () => import('../screens/lacing/lacing.ts').then((part) => part.lacing),
   crossing: () => import('../screens/crossing/crossing.ts').then((part) => part.crossing),
+  parts: () => import('../screens/parts/parts.ts').then((part) => part.parts),
   facing: () => import('../screens/facing/facing.ts').then((part) => part.facing),
 };

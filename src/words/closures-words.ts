@@ -51,6 +51,7 @@ const ONE_WHY = {
 export const closuresWords = {
   title: 'Closures',
   buttonhole: 'Buttonhole for a button',
+  parts: 'Halves, quarters, eighths',
   labels,
   items,
   none: 'none',

@@ -29,6 +29,7 @@ export const SCREENS: readonly Screen[] = [
   { name: 'lacing', hash: '#/lacing' },
   { name: 'on the glass', hash: '#/edging/glass', from: '#/edging' },
   { name: 'on paper', hash: '#/edging/paper', from: '#/edging' },
+  { name: 'halves, quarters, eighths', hash: '#/parts' },
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'reading a tape', hash: '#/tape' },

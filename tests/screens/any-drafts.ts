@@ -10,6 +10,7 @@ import { edging } from '../../src/screens/edging/edging.ts';
 import { facing } from '../../src/screens/facing/facing.ts';
 import { hem } from '../../src/screens/hem/hem.ts';
 import { lacing } from '../../src/screens/lacing/lacing.ts';
+import { parts } from '../../src/screens/parts/parts.ts';
 import { seam } from '../../src/screens/seam/seam.ts';
 import { sizes } from '../../src/screens/sizes/sizes.ts';
 import { benchOf } from '../controls/helpers.ts';
@@ -64,6 +65,7 @@ export const EVERY: readonly Calculation[] = [
   facing,
   corner,
   seam,
+  parts,
   centre,
   edging,
   crossing,

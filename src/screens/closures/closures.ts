@@ -29,7 +29,14 @@ export const closures: Calculation = {
     }
     return { ok: true, answer: closuresAnswer(outcome.value, input, draft, bench, beside) };
   },
-  beside: [{ id: 'buttonhole', label: words.buttonhole }],
+  beside: [
+    { id: 'buttonhole', label: words.buttonhole },
+    {
+      id: 'parts',
+      label: words.parts,
+      carry: ({ opening = '' }) => ({ length: opening, round: 'open' }),
+    },
+  ],
   around: (draft, made, count) => ({
     ...draft,
     sewn: made.join('; '),

@@ -1,0 +1,84 @@
+import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { mustBePositive } from './length-checks.ts';
+import { answerUnless, type Outcome, type Problem } from './problem.ts';
+import type { Mark, Run } from './run.ts';
+
+/** The most parts an edge is divided into. */
+const MOST_PARTS = 500;
+
+export interface PartsInput {
+  length: Length;
+  /** Two or more. */
+  parts: number;
+  /** Closed, as a waist or a hem: the end is the beginning, which then carries a mark too. */
+  round: boolean;
+  /** The edge it is sewn to, when that is divided as well. */
+  other?: Length | undefined;
+}
+
+/** One edge divided. */
+export interface DividedEdge {
+  part: ExactLength;
+  /** A mark at the end of each part, labelled by how much of the edge lies before it. */
+  run: Run;
+}
+
+export interface EqualParts {
+  edge: DividedEdge;
+  other: DividedEdge | undefined;
+  /** How much longer each part of the other edge is; less than nothing when shorter. */
+  longer: ExactLength | undefined;
+}
+
+/**
+ * Marks that divide an edge evenly, and the edge it meets by the same fractions:
+ * part = length ÷ parts, mark i at i × length ÷ parts, so that both edges agree at
+ * every mark and each part takes the same share of their difference (derived here).
+ *
+ * Problems: a length of nothing, fewer than two parts, more than 500, no whole number.
+ */
+export function equalParts(input: PartsInput): Outcome<EqualParts> {
+  return answerUnless(partsProblems(input), () => {
+    const { length, other, parts } = input;
+    return {
+      ok: true,
+      value: {
+        edge: divided(length, input),
+        other: other === undefined ? undefined : divided(other, input),
+        longer: other === undefined ? undefined : exactLength((other - length) / parts),
+      },
+    };
+  });
+}
+
+function divided(length: Length, { parts, round }: PartsInput): DividedEdge {
+  const marks = Array.from({ length: parts }, (_, i): Mark => {
+    const at = exactLength((i * length) / parts);
+    return { at, label: fraction(i, parts), kind: 'measure' };
+  });
+  const run: Run = { datum: 'zero', length, marks: round ? marks : marks.slice(1) };
+  return { part: exactLength(length / parts), run };
+}
+
+/** How much of the edge lies before a mark, in lowest terms; the beginning is 0. */
+function fraction(over: number, under: number): string {
+  if (over === 0) return '0';
+  const shared = greatestShared(over, under);
+  return `${over / shared}/${under / shared}`;
+}
+
+function greatestShared(a: number, b: number): number {
+  return b === 0 ? a : greatestShared(b, a % b);
+}
+
+function partsProblems({ length, other, parts: given }: PartsInput): Problem[] {
+  const field = 'count';
+  const whole = Number.isInteger(given);
+  return [
+    ...mustBePositive('length', length),
+    ...(other === undefined ? [] : mustBePositive('other', other)),
+    ...(whole ? [] : [{ kind: 'not-whole', field, given } as const]),
+    ...(whole && given < 2 ? [{ kind: 'too-few', field, least: 2, given } as const] : []),
+    ...(given > MOST_PARTS ? [{ kind: 'too-many', field, most: MOST_PARTS, given } as const] : []),
+  ];
+}

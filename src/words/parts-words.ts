@@ -1,0 +1,36 @@
+/** Marks that divide an edge evenly: nothing is fastened there. */
+export const partsWords = {
+  title: 'Halves, quarters, eighths',
+  labels: {
+    length: 'Edge to divide',
+    into: 'Into',
+    count: 'How many parts',
+    round: 'The edge',
+    other: 'The edge it meets',
+  },
+  into: { quarters: 'Quarters', halves: 'Halves', eighths: 'Eighths', other: 'Other' },
+  round: { open: 'Has two ends', closed: 'Goes all round' },
+  notGiven: 'not given',
+  mark: 'Mark',
+  about: 'about',
+  after: 'in each part',
+  open: (marks: number) =>
+    `${marks} ${marks === 1 ? 'mark' : 'marks'} between the ends. Measure all from the same end; the last part must come out as long as the others.`,
+  closed: (marks: number) =>
+    `${marks} marks, the first where you begin: a seam, or the middle of the back. Measure all from there; the last part must lead back to it.`,
+  thisEdge: 'The edge to divide',
+  otherEdge: 'The edge it meets',
+  otherPart: 'Each part of the edge it meets',
+  differs: 'In each part',
+  longer: (length: string) => `${length} to ease or gather in on the edge it meets`,
+  shorter: (length: string) =>
+    `the edge it meets is ${length} shorter: stretch it, or ease this one`,
+  same: 'both alike: mark to mark without ease',
+  coarse:
+    'Two marks fall on the same line of your tape. Take a tape with finer divisions, or fewer parts.',
+  pins: 'Pins at the marks come out before the needle reaches them: a needle that strikes a pin can break and fly. Try chalk on a scrap first.',
+  formula: (length: string, parts: number, part: string) => `${length} ÷ ${parts} = ${part}.`,
+  eachFormula: (other: string, length: string, parts: number, each: string) =>
+    `(${other} − ${length}) ÷ ${parts} = ${each} in each part.`,
+  source: 'Common practice, no source; the sums are derived here.',
+};
