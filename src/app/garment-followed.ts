@@ -6,8 +6,8 @@ import { GarmentError, loadGarment } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentFollowWords as words } from '../words/garment-follow-words.ts';
 import { notKept } from './garment-deeds.ts';
+import { type Change, type KeeperNews, keeperOf } from './garment-keeper.ts';
 import { type Known, loadKnown } from './garment-stops.ts';
-import { type Change, type KeeperNews, keeperOf } from './marks-keeper.ts';
 
 export interface Followed {
   /** With everything done to it, also what is still being kept. */
