@@ -64,11 +64,22 @@ export interface OpenApp {
   close(): Promise<void>;
 }
 
-/** Starts the Chromium that set-up found. */
-export async function launchBrowser(flags: readonly string[] = []): Promise<Browser> {
+/**
+ * Starts the Chromium that set-up found.
+ * @param flags what else it is started with
+ * @param without which of playwright's own flags are left out
+ */
+export async function launchBrowser(
+  flags: readonly string[] = [],
+  without: string[] = [],
+): Promise<Browser> {
   const executablePath = findChromium();
   if (!executablePath) throw new Error('no Chromium: `node .ci/setup.mjs --browser` finds one');
-  return chromium.launch({ executablePath, args: [...FLAGS, ...flags] });
+  return chromium.launch({
+    executablePath,
+    args: [...FLAGS, ...flags],
+    ignoreDefaultArgs: without,
+  });
 }
 
 /** Opens the app as a phone would: a fresh device with touch, nothing kept on it but `bench`. */
