@@ -33,9 +33,9 @@ const KEPT = [
 const BASE =
   /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!inside|read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared|paper|save-file|kept-name|glass)|src.controls.(?!adopt|as-made|answer-parts|sideways|follow|fold|made|tally|tape|run-|use-(pan|box|tape|measures)|mark|measure|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert|src.words.(app|pad|control|convert|unit)|sewing.run/;
 
-/** What comes just after the first answer, on every calculation: tape, list, choices, faults. */
+/** What comes just after the first answer, on every calculation: tape, list, choices, faults, the larger drawings. */
 const LATE =
-  /src.drawing.(tape|figure)|src.controls.(adopt|as-made|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.(inside|read-(lengths|number))|src.words.(mark|place|read|problem|figure|hole)|sewing.(marks|made-run|problem|length-checks|hole-(place|run))/;
+  /src.drawing.(tape|figure|strip-figure|lacing)|src.controls.(adopt|as-made|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.(inside|read-(lengths|number))|src.words.(mark|place|read|problem|figure|hole)|sewing.(marks|made-run|problem|length-checks|hole-(place|run))/;
 
 const PAPER = '#f5efdf';
 

@@ -47,7 +47,8 @@ export function crossingFigure(drawn: DrawnCrossing): Figure {
     ...made.map((at) => circle(at, hole / 2, 'hole')),
     ...over.filter(({ meets }) => meets !== 'shared').map((at) => circle(at, hole / 2)),
     ...over.filter(({ meets }) => meets === 'clash').flatMap((at) => cross(at, hole)),
-    { label: names.lower, at: { x: -other * FAR, y: 0 } },
+    // Beside its strip, where the upper one’s end doesn’t lie.
+    { label: names.lower, at: { x: -other * FAR, y: (turn > Math.PI / 2 ? -0.7 : 0.7) * lower } },
     { label: names.upper, at: onUpper(-half * FAR, 0) },
     ...(moved ? arrow(onUpper, half * FAR, (moved === 'on' ? lower : -lower) / 4) : []),
   ];

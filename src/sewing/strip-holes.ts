@@ -2,11 +2,11 @@ import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/len
 import { middleOf } from './hole-place.ts';
 import { answerUnless, type Outcome, refused } from './problem.ts';
 import type { Mark } from './run.ts';
-import type { HoleRow, StripInput } from './strip.ts';
+import { type HoleRow, MOST_HOLES, type StripInput } from './strip.ts';
 import { stripProblems } from './strip-checks.ts';
 import { cornerProblems } from './strip-corner-checks.ts';
 import { turnedRows } from './strip-corners.ts';
-import { type FittedRow, fitRow } from './strip-fit.ts';
+import { type FittedRow, fitRow, tooMany } from './strip-fit.ts';
 import { outlineProblems } from './strip-outline-checks.ts';
 import { betweenRows, leastPitch, rowsAcross, stretchOf } from './strip-room.ts';
 import { isOutline } from './strip-sides.ts';
@@ -46,6 +46,9 @@ export function usualEnd({ end, pitch }: Pick<StripInput, 'end' | 'pitch'>): Exa
 }
 
 function turned(input: StripInput): Outcome<StripHoles> {
+  const { length, pitch, corners } = input;
+  // Each corner may round a side up by a hole.
+  if (length / pitch + corners.length >= MOST_HOLES) return refused(tooMany(length));
   const end = usualEnd(input);
   const problems = isOutline(input) ? outlineProblems(input) : cornerProblems(input, end);
   return answerUnless(problems, () => {

@@ -65,7 +65,7 @@ export const edgingWords = {
     return `${each.join(' ')}${loop ? ' Cut between two holes.' : ''}`;
   },
   turned: (count: number, rows: number, staggered: boolean, closed: boolean) =>
-    `${count} holes, one ${rows === 1 ? '' : 'of each row '}in each corner${closed ? ', which two sides share' : ''}. Each side is filled by itself${staggered ? ', so the rows are not staggered' : ''}.${closed ? ' Side 1 begins in the first corner and the last side ends there. Join a strip between two holes, not in a corner.' : ''}`,
+    `${count} holes, one ${rows === 1 ? '' : 'of each row '}in each corner${closed ? ', which two sides share' : ''}. Each side is filled by itself${staggered ? ', so the rows are not staggered' : ''}.${closed ? ' Join it between two holes, not in a corner.' : ''}`,
   pitch: (row: string) => `${row}: hole to hole`,
   changed: (pitch: string, by: string) => `${pitch} (${by} than wanted)`,
   more: (by: string) => `${by} more`,
@@ -94,11 +94,8 @@ export const edgingWords = {
   formula: {
     kept: (room: string, spaces: number, pitch: string, left: string) =>
       `${room} = ${spaces} × ${pitch} + ${left}: spaces, and what is left over.`,
-    filled: (room: string, spaces: number, pitch: string, of: string) =>
-      `${room} ÷ ${spaces} = ${pitch}: ${of}.`,
-    spaces: 'spaces',
-    round: 'as many spaces as holes',
-    side: 'spaces of side 1',
+    filled: (room: string, spaces: number, pitch: string, side: boolean) =>
+      `${room} ÷ ${spaces} = ${pitch}: spaces${side ? ' of side 1' : ''}.`,
   },
   derived: 'Counting and geometry, derived here.',
   usual:

@@ -68,7 +68,7 @@ test('a closed outline shares the holes in its corners, and says where to join',
   // Two sides of 10 cm and two of 15: 90 and 140 mm between corner holes, 11 and 18 spaces (derived here).
   expect(said).toMatch(/^58 +holes/);
   expect(said).toContain('one in each corner, which two sides share.');
-  expect(said).toContain('Join a strip between two holes, not in a corner.');
+  expect(said).toContain('Join it between two holes, not in a corner.');
   expect(said).not.toContain('Left to the cut end');
   const { runs } = answerTo(edging, { length: '50', corners: '10; 25; 35', fit: 'loop' });
   expect(runs.at(-1)?.run.marks.at(-1)?.label).toBe('1');

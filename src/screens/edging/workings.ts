@@ -25,15 +25,13 @@ function formulaOf(strip: StripInput, { rows }: StripHoles, bench: Bench): strin
   const show = (x: ExactLength) => exactly(x, bench);
   const typed = (x: ExactLength) => asTyped(x, bench);
   const pitch = exactLength((row.pitches[0] ?? 0) / stretchOf(strip, row.across));
-  const loop = strip.fit === 'loop';
-  if (strip.corners.length > 0) {
-    const spaces = run.marks.length - 1;
-    return filled(show(exactLength(spaces * pitch)), spaces, show(pitch), words.formula.side);
+  const turned = strip.corners.length > 0;
+  const loop = strip.fit === 'loop' && !turned;
+  const spaces = loop ? row.count : run.marks.length - 1;
+  if (turned || loop || strip.fit === 'fill') {
+    return filled(show(exactLength(spaces * pitch)), spaces, show(pitch), turned);
   }
-  if (loop) return filled(typed(strip.length), row.count, show(pitch), words.formula.round);
   const room = exactLength(strip.length - 2 * usualEnd(strip));
-  const spaces = row.count - 1;
-  if (strip.fit === 'fill') return filled(typed(room), spaces, show(pitch), words.formula.spaces);
   const left = exactLength(room - spaces * pitch);
   return kept(typed(room), spaces, typed(pitch), typed(left));
 }
