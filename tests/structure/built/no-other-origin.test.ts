@@ -1,6 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, inject, test } from 'vitest';
+import { shippedParts } from '../../../.ci/licences.mjs';
+
+const ADDRESS = /\b(?:https?|wss?|ftp):\/\/[^\s"'`<>)\\]+/gi;
 
 /**
  * Names, not addresses: XML namespaces say which language a drawing (W3C), or what is told
@@ -15,12 +18,15 @@ const NAMES =
  */
 const READING = ['https://bit.ly/wb-precache', 'https://github.com/Hopding/pdf-lib'];
 
+/** Addresses in the texts of licences, which are shown and never fetched. */
+const IN_LICENCES = new Set(shippedParts().flatMap(({ text }) => text.match(ADDRESS) ?? []));
+
 /** Addresses in a file that could be fetched from somewhere else. */
 function addressesIn(text: string): string[] {
-  const whole = text.match(/\b(?:https?|wss?|ftp):\/\/[^\s"'`<>)\\]+/gi) ?? [];
+  const whole = text.match(ADDRESS) ?? [];
   const sameScheme = text.match(/(?:src|href)=["']?\/\/[^\s"'>]+|url\(\s*["']?\/\/[^)]+/gi) ?? [];
   return [...whole, ...sameScheme].filter(
-    (address) => !NAMES.test(address) && !READING.includes(address),
+    (address) => !NAMES.test(address) && !READING.includes(address) && !IN_LICENCES.has(address),
   );
 }
 
