@@ -31,11 +31,11 @@ const KEPT = [
 
 /** What every screen needs, in one file: it packs better than in several. */
 const BASE =
-  /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!inside|read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared|paper|save-file|kept-name|glass)|src.controls.(?!adopt|as-made|answer-parts|sideways|follow|fold|made|tally|tape|run-|use-(pan|box|tape|measures)|mark|measure|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert|src.words.(app|pad|control|convert|unit)|sewing.run/;
+  /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!inside|read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared|paper|save-file|kept-name|glass)|src.controls.(?!adopt|as-made|doubted|answer-parts|sideways|follow|fold|made|tally|tape|run-|use-(pan|box|tape|measures)|mark|measure|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert.at-once|src.words.(app|pad|control|convert-words|unit)|sewing.run/;
 
 /** What comes just after the first answer, on every calculation: tape, list, choices, faults, the larger drawings. */
 const LATE =
-  /src.drawing.(tape|figure|strip-figure|lacing)|src.controls.(adopt|as-made|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.(inside|read-(lengths|number))|src.words.(mark|place|read|problem|figure|hole)|sewing.(marks|made-run|problem|length-checks|hole-(place|run))/;
+  /src.drawing.(tape|figure|strip-figure|lacing)|src.screens.(usual|convert)|src.controls.(adopt|as-made|doubted|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.(inside|read-(lengths|number))|src.words.(convert-line|doubt|mark|place|read|problem|figure|hole)|sewing.(unusual|sources.(usual|lacing|sizes)|marks|made-run|problem|length-checks|hole-(place|run))/;
 
 const PAPER = '#f5efdf';
 
@@ -140,7 +140,7 @@ export default defineConfig({
     terserOptions: {
       ecma: 2020,
       module: true,
-      compress: { passes: 4 },
+      compress: { passes: 4, pure_getters: true, unsafe_arrows: true, unsafe_methods: true },
     },
     outDir: 'dist',
     // A part inlined as data: would need a wider content policy for fonts.

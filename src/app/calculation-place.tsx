@@ -8,6 +8,7 @@ import { useLoaded } from '../controls/use-loaded.ts';
 import type { Store } from '../storage/store.ts';
 import { openingDraft } from './last.ts';
 import { Later } from './later.tsx';
+import { wholeOf } from './registry.ts';
 import type { Address } from './use-address.ts';
 import { Waiting } from './waiting.tsx';
 
@@ -26,7 +27,9 @@ const loadModes = () => import('./modes.tsx').then((part) => part.Modes);
 
 /** One calculation at its address: worked out, followed, counted or kept. */
 export function CalculationPlace(props: Props) {
-  const loaded = useLoaded(props.load);
+  const first = useLoaded(props.load);
+  const whole = useLoaded(wholeOf(props.load));
+  const loaded = whole.state === 'here' && whole.value ? whole : first;
   if (loaded.state !== 'here') return <Waiting loaded={loaded} onHome={props.onHome} />;
   return loaded.value ? <Open {...props} calculation={loaded.value} /> : props.nowhere;
 }

@@ -1,17 +1,26 @@
 import type { Calculation } from '../controls/calculation.ts';
+import { doubted } from '../controls/doubted.ts';
+import { USUAL_FIELDS } from '../screens/usual-fields.ts';
 
-/** Every calculation but the first page's, by its address. Each is fetched when first opened. */
+/** Every calculation, by its address; of the first page's there is a beginning in the registry. Each is fetched when first opened. */
 export const CALCULATIONS: Readonly<Record<string, () => Promise<Calculation>>> = {
-  hem: () => import('../screens/hem/hem.ts').then((part) => part.hem),
-  seam: () => import('../screens/seam/seam.ts').then((part) => part.seam),
-  sizes: () => import('../screens/sizes/sizes.ts').then((part) => part.sizes),
-  closures: () => import('../screens/closures/closures.ts').then((part) => part.closures),
-  corner: () => import('../screens/corner/corner.ts').then((part) => part.corner),
-  centre: () => import('../screens/centre/centre.ts').then((part) => part.centre),
-  buttonhole: () => import('../screens/buttonhole/buttonhole.ts').then((part) => part.buttonhole),
-  edging: () => import('../screens/edging/edging.ts').then((part) => part.edging),
-  lacing: () => import('../screens/lacing/lacing.ts').then((part) => part.lacing),
-  crossing: () => import('../screens/crossing/crossing.ts').then((part) => part.crossing),
-  parts: () => import('../screens/parts/parts.ts').then((part) => part.parts),
-  facing: () => import('../screens/facing/facing.ts').then((part) => part.facing),
+  convert: () => import('../screens/convert/convert.ts').then(({ convert }) => convert),
+  hem: () => import('../screens/hem/hem.ts').then(({ hem }) => asked(hem)),
+  seam: () => import('../screens/seam/seam.ts').then(({ seam }) => asked(seam)),
+  sizes: () => import('../screens/sizes/sizes.ts').then(({ sizes }) => asked(sizes)),
+  closures: () => import('../screens/closures/closures.ts').then(({ closures }) => asked(closures)),
+  corner: () => import('../screens/corner/corner.ts').then(({ corner }) => asked(corner)),
+  centre: () => import('../screens/centre/centre.ts').then(({ centre }) => asked(centre)),
+  buttonhole: () =>
+    import('../screens/buttonhole/buttonhole.ts').then(({ buttonhole }) => asked(buttonhole)),
+  edging: () => import('../screens/edging/edging.ts').then(({ edging }) => asked(edging)),
+  lacing: () => import('../screens/lacing/lacing.ts').then(({ lacing }) => asked(lacing)),
+  crossing: () => import('../screens/crossing/crossing.ts').then(({ crossing }) => asked(crossing)),
+  parts: () => import('../screens/parts/parts.ts').then(({ parts }) => asked(parts)),
+  facing: () => import('../screens/facing/facing.ts').then(({ facing }) => asked(facing)),
 };
+
+/** With its questions about what is unusual. */
+function asked(calculation: Calculation): Calculation {
+  return doubted(calculation, USUAL_FIELDS[calculation.id] ?? {});
+}

@@ -1,9 +1,19 @@
 import type { Calculation } from '../controls/calculation.ts';
-import { convert } from '../screens/convert/convert.ts';
+import { convertAtOnce } from '../screens/convert/at-once.ts';
 
 type Load = () => Calculation | Promise<Calculation | undefined>;
 
-const loads = new Map<string, Load>([['convert', () => convert]]);
+/** The first page's calculation, as far as its first answer needs it. */
+const atOnce: Load = () => convertAtOnce;
+const loads = new Map([['convert', atOnce]]);
+
+const convertWhole = fetched('convert');
+const nothing = () => undefined;
+
+/** How to get the rest of a calculation that was opened at once; of others there is nothing. */
+export function wholeOf(load: Load): () => undefined | Promise<Calculation | undefined> {
+  return load === atOnce ? convertWhole : nothing;
+}
 
 /**
  * How to get the calculation at an address: the first page's is at hand, the list
@@ -13,10 +23,14 @@ const loads = new Map<string, Load>([['convert', () => convert]]);
 export function loaderOf(id: string): Load {
   const known = loads.get(id);
   if (known) return known;
-  const load = () =>
+  const load = fetched(id);
+  loads.set(id, load);
+  return load;
+}
+
+function fetched(id: string): () => Promise<Calculation | undefined> {
+  return () =>
     import('./calculations.ts').then(({ CALCULATIONS }) =>
       Object.hasOwn(CALCULATIONS, id) ? CALCULATIONS[id]?.() : undefined,
     );
-  loads.set(id, load);
-  return load;
 }

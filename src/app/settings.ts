@@ -1,5 +1,5 @@
 import type { Bench } from '../controls/bench.ts';
-import { INCH_GRADUATIONS, METRIC_GRADUATIONS } from '../lengths/graduation.ts';
+import { METRIC_GRADUATIONS } from '../lengths/graduation.ts';
 import type { Store } from '../storage/store.ts';
 
 type Choices = { readonly [Key in keyof Bench]: readonly Bench[Key][] };
@@ -9,7 +9,7 @@ export const CHOICES: Choices = {
   hand: ['right', 'left'],
   unit: ['cm', 'in', 'mm'],
   metric: METRIC_GRADUATIONS,
-  inch: ['1/16in', ...INCH_GRADUATIONS.filter((g) => g !== '1/16in')],
+  inch: ['1/16in', '1/8in', '1/32in'],
   theme: ['phone', 'paper', 'night'],
   voice: ['off', 'on'],
   decimalMark: ['.', ','],

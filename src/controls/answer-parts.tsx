@@ -29,6 +29,10 @@ export function AnswerParts({ answer, draft, bench, scroller }: Props) {
   const lists = <Lists runs={runs} bench={bench} scroller={scroller} />;
   return (
     <>
+      {/* Always there, so that what comes into it is read out. */}
+      <p class="unseen" role="status">
+        {answer.asked}
+      </p>
       {!answer.listsLast && lists}
       {answer.figures?.map((drawn) => (
         <FigureView key={drawn.name} {...drawn} />

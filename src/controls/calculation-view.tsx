@@ -88,6 +88,7 @@ export function CalculationView(props: Props) {
               bench={bench}
               current={editor.open && field.key === editor.field?.key}
               wrong={isWrong(work, field.key) ? FAULT_ID : undefined}
+              odd={work.odd?.[field.key]}
               onText={editor.type}
               onPick={editor.pick}
               onNext={editor.next}
@@ -104,13 +105,12 @@ export function CalculationView(props: Props) {
             {label}
           </button>
         ))}
-        {around.ok && (
-          <OffersOf
-            answer={around.answer}
-            onTake={(take) => props.onDraft({ ...draft, ...take })}
-            onMode={props.onMode}
-          />
-        )}
+        <OffersOf
+          work={around}
+          draft={draft}
+          onTake={(take) => props.onDraft({ ...draft, ...take })}
+          onMode={props.onMode}
+        />
       </div>
       {editor.open && editor.field && (
         <Keys field={editor.field} bench={bench} draft={draft} editor={editor} />

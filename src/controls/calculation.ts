@@ -86,9 +86,15 @@ export interface Answer {
   /** Drawings to scale. */
   figures?: readonly { name: string; figure: Figure }[];
   workings: readonly Working[];
+  /** What is asked at the fields, as it is read out. */
+  asked?: string;
 }
 
-export type Work = { ok: true; answer: Answer } | { ok: false; faults: readonly Fault[] };
+/** An answer, or why there is none; with quiet questions at fields that hold something unusual. */
+export type Work = { odd?: Readonly<Record<string, string>> } & (
+  | { ok: true; answer: Answer }
+  | { ok: false; faults: readonly Fault[] }
+);
 
 /** Everything a screen needs to show one calculation. */
 export interface Calculation {

@@ -16,7 +16,7 @@ export function numberOf(read: DraftReader, key: string): number | undefined {
 
 /** A list of lengths; none when it is empty. */
 export function lengthsOf(read: DraftReader, key: string, bench: Bench): readonly Length[] {
-  return read.take(key, readLengths(read.text(key), bench.unit))?.values ?? [];
+  return read.take(key, readLengths(read.text(key), bench.unit, bench.decimalMark))?.values ?? [];
 }
 
 /** What fields start with: of one length in round numbers of each unit, that of the bench's unit. */

@@ -25,7 +25,8 @@ export function readDraft(draft: Draft, bench: Bench): DraftReader {
     faults.push({ field: key, why: { of: 'reading', fault: read.fault } });
     return undefined;
   };
-  const length = (key: string) => take(key, readLength(text(key), bench.unit))?.value;
+  const length = (key: string) =>
+    take(key, readLength(text(key), bench.unit, bench.decimalMark))?.value;
   return {
     length,
     maybeLength: (key) => (text(key).trim() === '' ? undefined : length(key)),

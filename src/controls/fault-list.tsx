@@ -35,7 +35,7 @@ export function FaultList({ faults, fields, bench }: Props) {
 function faultWords({ field, why }: Fault, fields: readonly Field[], bench: Bench): string {
   const label = (key: string) => fields.find((known) => known.key === key)?.label ?? key;
   if (why.of === 'words') return why.words;
-  if (why.of === 'reading') return readWords(label(field), why.fault);
+  if (why.of === 'reading') return readWords(label(field), why.fault, bench.decimalMark);
   if (why.of === 'steps') return readStepsWords(label(field), why.fault);
   const say: ProblemSay = {
     field: label,

@@ -13,6 +13,8 @@ export interface TileProps {
   current: boolean;
   /** The id of the sentence that says what is wrong with it. */
   wrong: string | undefined;
+  /** A quiet question, where it holds something unusual; part of its label. */
+  odd?: string | undefined;
   onText: (key: string, text: string, fresh: 'no') => void;
   onPick: (key: string) => void;
   onNext: () => void;
@@ -25,6 +27,7 @@ export const FieldTile = steady(function Tile({
   bench,
   current,
   wrong,
+  odd,
   onText,
   onPick,
   onNext,
@@ -86,6 +89,7 @@ export const FieldTile = steady(function Tile({
         {bare && text !== '' && <small aria-hidden="true">{bench.unit}</small>}
         {isLength && <span class="unseen">{fieldWords.bareUnit(bench.unit)}</span>}
       </span>
+      {odd && <small>{odd}</small>}
     </label>
   );
 });

@@ -37,7 +37,7 @@ export function MadeEntry({ bench, item, text: first, onKeep, onCancel, onTape }
     <>
       {!empty && !reading.ok && (
         <p class="warning" id="made-fault" role="status">
-          <Rich text={readWords(field.label, reading.fault)} />
+          <Rich text={readWords(field.label, reading.fault, bench.decimalMark)} />
         </p>
       )}
       <div class="actions">

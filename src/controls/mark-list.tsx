@@ -1,7 +1,8 @@
 import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 
-import { markOut } from '../sewing/marks.ts';
+import { settled } from '../lengths/length.ts';
+import { type MarkedRun, markOut } from '../sewing/marks.ts';
 import type { Run } from '../sewing/run.ts';
 import { markWords } from '../words/mark-words.ts';
 import { placeWords } from '../words/place-words.ts';
@@ -67,14 +68,16 @@ export function MarkList({ run, bench, scroller }: Props) {
         ))}
       </ol>
       <p class="uneven">
-        {marked.worstUnevenness === 0 ? (
-          markWords.even
-        ) : (
-          <Rich text={markWords.uneven(exactly(marked.worstUnevenness, bench))} />
-        )}
+        {marked.worstError === 0 ? markWords.even : <Rich text={offText(marked, bench)} />}
       </p>
     </section>
   );
+}
+
+/** The worst error, and beside it how uneven the spaces are: all may be even, and all off. */
+function offText({ worstError, worstUnevenness }: MarkedRun, bench: Bench): string {
+  const uneven = settled(worstUnevenness) === 0 ? undefined : exactly(worstUnevenness, bench);
+  return markWords.off(exactly(worstError, bench), uneven);
 }
 
 /** Which rows to make, from how high the pane is and how far it has been scrolled. */

@@ -1,10 +1,10 @@
 import { downToGraduation, upToGraduation } from '../lengths/graduation.ts';
 import { type ExactLength, type Length, length, ZERO } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
-import { type Shown, showExact, shownText } from '../lengths/show-length.ts';
+import { showExact } from '../lengths/show-length.ts';
 import type { BenchUnit } from '../lengths/unit.ts';
 import type { Bench } from './bench.ts';
-import { tailOf } from './pad-edit.ts';
+import { join, tailOf, withoutUnit } from './pad-edit.ts';
 
 const SHOWABLE: readonly string[] = ['mm', 'cm', 'in'];
 
@@ -20,8 +20,8 @@ export function nudge(text: string, bench: Bench, by: number): string {
   if (now === undefined || !SHOWABLE.includes(unit)) return text;
   const step = length(Math.abs(by));
   const moved = Math.max(0, next(now, step, Math.sign(by)));
-  const number = withoutUnit(showExact(moved as ExactLength, unit as BenchUnit), bench);
-  return `${tail.head}${number}${tail.unit}`;
+  const number = withoutUnit(showExact(moved as ExactLength, unit as BenchUnit), bench.decimalMark);
+  return join({ ...tail, number });
 }
 
 /** The next graduation up or down from a length. */
@@ -37,11 +37,7 @@ function lengthOf(text: string, unit: BenchUnit): Length | undefined {
 /** A nudge of the last number, written in its unit; undefined for a unit that can't be nudged. */
 export function nudgeText(unit: string, bench: Bench, step: Length): string | undefined {
   if (!SHOWABLE.includes(unit)) return undefined;
-  return withoutUnit(showExact(step, unit as BenchUnit), bench);
-}
-
-function withoutUnit(shown: Shown, bench: Bench): string {
-  return shownText(shown, bench.decimalMark).replace(/\s*[a-z]+$/, '');
+  return withoutUnit(showExact(step, unit as BenchUnit), bench.decimalMark);
 }
 
 /** Moves a count by some; never below zero. What is no whole number is left alone. */

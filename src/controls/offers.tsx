@@ -1,16 +1,18 @@
 import { offerWords } from '../words/mark-words.ts';
-import type { Answer, Draft } from './calculation.ts';
+import { asDecimals, asThousands } from '../words/read-words.ts';
+import type { Draft, Fault, Offer, Work } from './calculation.ts';
 import { Rich } from './rich.tsx';
 
 interface Props {
-  answer: Answer;
+  work: Work;
+  draft: Draft;
   onTake: (take: Draft) => void;
   onMode: (mode: string) => void;
 }
 
 /** Other solutions the maker may take, and where the marks may go at true size. */
-export function Offers({ answer, onTake, onMode }: Props) {
-  const { offers, runs, figures = [] } = answer;
+export function Offers({ work, draft, onTake, onMode }: Props) {
+  const { offers, runs, figures = [] } = work.ok ? work.answer : meantBy(work.faults, draft);
   const drawn = runs.length + figures.length > 0;
   return (
     <>
@@ -38,4 +40,18 @@ export function Offers({ answer, onTake, onMode }: Props) {
       )}
     </>
   );
+}
+
+/** What a number with a mark that may group thousands can mean, each a press away. */
+function meantBy(faults: readonly Fault[], draft: Draft) {
+  const offers = faults.flatMap(({ field, why }): Offer[] => {
+    if (why.of !== 'reading' || why.fault.kind !== 'thousands-unclear') return [];
+    const { at, text } = why.fault;
+    const typed = draft[field] ?? '';
+    return [asThousands(text), asDecimals(text)].map((meant) => {
+      const written = typed.slice(0, at) + meant + typed.slice(at + text.length);
+      return { words: offerWords.meant(written), take: { [field]: written } };
+    });
+  });
+  return { offers, runs: [], figures: [] };
 }

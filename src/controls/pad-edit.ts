@@ -1,4 +1,9 @@
+import { STEP } from '../lengths/graduation.ts';
+import { length } from '../lengths/length.ts';
+import { readLength } from '../lengths/read-length.ts';
+import { type Shown, showExact, shownText } from '../lengths/show-length.ts';
 import type { BenchUnit } from '../lengths/unit.ts';
+import type { Bench } from './bench.ts';
 
 /**
  * What each pad key does to the text of a field.
@@ -18,7 +23,7 @@ export interface Tail {
 }
 
 const TAIL =
-  /^(?<head>(?:.*[+−×÷;]\s?)?)(?<number>[\d.,/⁄\s¼½¾⅐-⅞-]*?)(?: ± ?[\d.,]+)?(?<unit>\s*(?:mm|cm|m|in|ft|yd|L)?)$/u;
+  /^(?<head>(?:.*[+−×÷;(]\s?|.*\))?)(?<number>[\d.,/⁄\s¼½¾⅐-⅞-]*?)(?: ± ?[\d.,]+)?(?<unit>\s*(?:mm|cm|m|in|ft|yd|L)?)$/u;
 
 /** More than any sum at the bench: only an address holds such a text, and TAIL would be slow on it. */
 const LONGEST = 999;
@@ -29,9 +34,11 @@ export function tailOf(text: string): Tail {
   return { head: text, number: '', unit: '', ...found };
 }
 
-function join({ head, number, unit }: Tail): string {
-  const apart = number !== '' && unit !== '' ? ` ${unit.trim()}` : unit;
-  return `${head}${number}${apart}`;
+/** The text of its parts; nothing but a unit is added to a closed bracket. */
+export function join({ head, number, unit }: Tail): string {
+  const added = head.endsWith(')') ? '' : number;
+  const apart = added !== '' && unit !== '' ? ` ${unit.trim()}` : unit;
+  return `${head}${added}${apart}`;
 }
 
 /** A denominator already complete on a tape: another digit after it is a slip. */
@@ -63,7 +70,18 @@ export function typeOperator(text: string, operator: '+' | '−' | '×' | '÷'):
     .trimEnd()
     .replace(/[+−×÷]$/u, '')
     .trimEnd();
-  return base === '' ? '' : `${base} ${operator} `;
+  return /(^|\()$/.test(base) ? base : `${base} ${operator} `;
+}
+
+/**
+ * Opens a bracket where a number may begin, closes an open one, and otherwise puts what
+ * has been typed in brackets, a sum that is to be divided as a whole; a list is left alone.
+ */
+export function typeBracket(text: string): string {
+  const base = text.trimEnd();
+  if (/(^|[+−×÷;(])$/u.test(base)) return `${text}(`;
+  if (base.split('(').length > base.split(')').length) return `${base})`;
+  return base.includes(';') ? text : `(${base})`;
 }
 
 /** Puts a separator in a list of lengths. */
@@ -89,36 +107,20 @@ export function erase(text: string): string {
 }
 
 /**
- * Adds sixteenths to the last number, as a reduced mixed number.
+ * Adds sixteenths of an inch to the last number, as a reduced mixed number.
  * `1` and ten sixteenths make `1 5/8`; a number that is no tape fraction is left alone.
  */
 export function typeSixteenths(text: string, sixteenths: number): string {
   const tail = tailOf(text);
-  const have = in64ths(tail.number);
-  if (have === undefined) return text;
-  return join({ ...tail, number: mixed(have + sixteenths * 4) });
+  const have = readLength(tail.number.trim() || '0', 'in');
+  if (!have.ok || have.value % STEP['1/32in'] !== 0) return text;
+  const sum = length(have.value + sixteenths * STEP['1/16in']);
+  return join({ ...tail, number: withoutUnit(showExact(sum, 'in'), '.') });
 }
 
-/** A number of the text in 64ths, when it is a whole number of them. */
-function in64ths(number: string): number | undefined {
-  if (number.trim() === '') return 0;
-  const parts = /^(?:(\d+(?:[.,]\d*)?)(?:[\s-]+(?=\d)|$))?(?:(\d+)\/(\d+))?$/.exec(number.trim());
-  if (!parts) return undefined;
-  const whole = Number((parts[1] ?? '0').replace(',', '.'));
-  const value = (whole + (parts[2] ? Number(parts[2]) / Number(parts[3]) : 0)) * 64;
-  return Number.isSafeInteger(value) ? value : undefined;
-}
-
-function mixed(value: number): string {
-  const whole = Math.floor(value / 64);
-  let over = value % 64;
-  let under = 64;
-  while (over > 0 && over % 2 === 0) {
-    over /= 2;
-    under /= 2;
-  }
-  if (over === 0) return String(whole);
-  return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
+/** A length as it is typed before its unit. */
+export function withoutUnit(shown: Shown, mark: Bench['decimalMark']): string {
+  return shownText(shown, mark).replace(/\s*[a-z]+$/, '');
 }
 
 /** The unit the last number is in: the one written after it, or the field's own. */

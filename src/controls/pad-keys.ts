@@ -7,6 +7,7 @@ import { nudge, nudgeCount, nudgeText } from './nudge.ts';
 import {
   erase,
   tailOf,
+  typeBracket,
   typeDigit,
   typeOperator,
   typePoint,
@@ -39,7 +40,7 @@ export interface PadKind {
 }
 
 const METRIC = ['mm', 'cm', 'm'];
-const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '0'];
+const DIGITS = [...'7894561230'];
 
 /**
  * The text a digit is added to. A fresh text leaves the unit it was in, which is
@@ -124,7 +125,9 @@ export function lengthKeys({ unit }: PadKind): Key[] {
     ERASE,
     operator('+', padWords.plus),
     operator('−', padWords.minus),
-    { face: '/', name: padWords.stroke, edit: typeStroke },
+    METRIC.includes(unit)
+      ? { face: '( )', name: padWords.bracket, edit: typeBracket }
+      : { face: '/', name: padWords.stroke, edit: typeStroke },
     operator('×', padWords.times),
     operator('÷', padWords.over),
     NEXT,

@@ -1,6 +1,6 @@
 import { toGraduation } from '../lengths/graduation.ts';
 import type { ExactLength } from '../lengths/length.ts';
-import { type Shown, shownText } from '../lengths/show-length.ts';
+import { type Shown, shownNumber, shownText } from '../lengths/show-length.ts';
 import { type Bench, tapeStep } from './bench.ts';
 import { exactly, numberAtMost, numberOnTape } from './tape-text.ts';
 
@@ -28,5 +28,5 @@ function textOf(number: Shown | string, bench: Bench): string {
 
 /** A part of a whole as a percentage to a tenth, without its sign. */
 export function percentText(part: number, bench: Bench): string {
-  return String(Math.round(part * 1000) / 10).replace('.', bench.decimalMark);
+  return shownNumber(100 * part, 1, bench.decimalMark);
 }

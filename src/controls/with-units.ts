@@ -12,13 +12,16 @@ export function withUnits(typed: string, unit: BenchUnit): string {
   const meant = readLengths(typed, unit);
   if (!meant.ok || isWritten(typed)) return typed;
   const terms = typed.split(/(\s*[+−–;]\s*|\s+-\s+|(?<=\d)-(?=\d+(?![\d/⁄])))/u);
-  const written = terms.map((term, i) => (i % 2 === 1 ? term : withUnit(term, unit))).join('');
-  return isWritten(written) ? written : typed;
+  const written = [
+    terms.map((term, i) => (i % 2 === 1 ? term : withUnit(term, unit))).join(''),
+    `(${typed}) ${unit}`, // numbers multiplied as sums: all of it has the one unit
+  ];
+  return written.find(isWritten) ?? typed;
 }
 
 function withUnit(term: string, unit: BenchUnit): string {
   if (term.trim() === '' || /[a-wyz"″”'′’]/i.test(term)) return term;
-  const [, number = term, rest = ''] = /^([^÷]*?)(\s*÷.*)?$/su.exec(term) ?? [];
+  const [, number = term, rest = ''] = /^([^÷)]*?)(\s*[÷)].*)?$/su.exec(term) ?? [];
   return `${number.trimEnd()} ${unit}${rest}`;
 }
 

@@ -52,7 +52,9 @@ function fraction(at: Cursor): Rational {
   const over = decimal(at, first);
   const slash = take(at);
   const second = peek(at);
-  if (second.kind === 'vulgar') return fail(at, 'fraction-of-other', first, second);
+  if (second.kind === 'vulgar' || second.kind === 'open') {
+    return fail(at, 'fraction-of-other', first, second);
+  }
   if (second.kind !== 'number') return fail(at, 'unfinished', first, slash);
   take(at);
   const under = decimal(at, second);
@@ -71,8 +73,24 @@ function vulgar(token: Token): Rational {
 function decimal(at: Cursor, token: Token): Rational {
   const [whole = '', part = '', ...more] = token.text.split(/[.,]/);
   if (more.length > 0) return fail(at, 'two-decimal-marks', token);
+  if (mayBeThousands(token.text, at.mark)) return fail(at, 'thousands-unclear', token);
   if (whole + part === '') return fail(at, 'unfinished', token);
   return { over: BigInt(whole + part), under: 10n ** BigInt(part.length) };
+}
+
+/**
+ * Whether a number may be of grouped thousands: up to three digits, the first no nought,
+ * a mark, and exactly three digits. Such a number is asked about where the mark is not
+ * the one chosen for decimals (`1,375` where it is the point), and always where it ends
+ * in a nought, as round thousands do and decimals hardly ever: `1,000`, `2.500`. So
+ * `0.125`, `12,5`, `1.25` and, where the point is chosen, `15.875` are decimals.
+ *
+ * No source: ISO 80000-1 allows either mark for decimals and groups by spaces; both
+ * marks are in use for thousands.
+ */
+function mayBeThousands(text: string, mark: string | undefined): boolean {
+  const [, between, last] = /^[1-9]\d{0,2}([.,])\d\d(\d)$/.exec(text) ?? [];
+  return last === '0' || Boolean(mark && between && between !== mark);
 }
 
 function isWhole(token: Token): boolean {

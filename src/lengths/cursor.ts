@@ -5,13 +5,15 @@ import { type Token, tokens } from './tokens.ts';
 /** A place in the pieces of a typed text, and the first fault met on the way there. */
 export interface Cursor {
   readonly typed: string;
+  /** The mark chosen for decimals, where one is known. */
+  readonly mark: string | undefined;
   readonly pieces: readonly Token[];
   next: number;
   fault: ReadFault | undefined;
 }
 
-export function startOf(typed: string, units: boolean): Cursor {
-  return { typed, pieces: tokens(typed, units), next: 0, fault: undefined };
+export function startOf(typed: string, mark: string | undefined): Cursor {
+  return { typed, mark, pieces: tokens(typed), next: 0, fault: undefined };
 }
 
 /** The piece to come, or one further on; past the last there is only the end. */

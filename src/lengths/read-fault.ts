@@ -12,6 +12,8 @@ export type ReadFaultKind =
   | 'not-understood'
   /** `1.2.3`, or thousands grouped: `1,234.5`. */
   | 'two-decimal-marks'
+  /** `1,000`: thousands grouped, or decimals? The rule is beside `mayBeThousands`. */
+  | 'thousands-unclear'
   /** `1.5/2`: a slash makes fractions of whole numbers. */
   | 'fraction-of-decimals'
   /** A slash after a length, a fraction or before one: `5 in / 2`, `1/2/3`. `÷` divides. */
@@ -23,7 +25,10 @@ export type ReadFaultKind =
   /** `12 -5/8`, `5'-3"`: joined or taken away? Spaces on both sides, or none, settle it. */
   | 'hyphen-unclear'
   | 'length-times-length'
+  /** By a length: what comes of a length is a count, no length; of a number, nothing known. */
   | 'divide-by-length'
+  /** A length where a plain number is asked. */
+  | 'length-for-number'
   /** Beyond the longest length the app takes. */
   | 'too-long'
   /** A number beyond what can be counted exactly. */
@@ -40,6 +45,8 @@ export interface ReadFault {
   readonly at: number;
   /** The piece itself, exactly as typed. */
   readonly text: string;
+  /** Of what comes to no whole number: the whole number below it. */
+  readonly below?: number;
 }
 
 /** What could be read, or the first reason why not. */

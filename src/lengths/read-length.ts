@@ -19,9 +19,10 @@ export type Reading = Read<{ readonly value: Length; readonly exact: boolean }>;
  * calculation to refuse.
  *
  * @param bare the unit of a number without one; a bare factor (`2 × 5/8 in`) has none.
+ * @param mark the mark chosen for decimals: the other one may group thousands, and is asked about
  */
-export function readLength(typed: string, bare: Unit): Reading {
-  const sum = readSum(typed, bare);
+export function readLength(typed: string, bare: Unit, mark?: '.' | ','): Reading {
+  const sum = readSum(typed, bare, mark);
   if (!sum.ok) return sum;
   const units = Number(nearest(sum.value));
   if (Math.abs(units) > LONGEST) {

@@ -10,12 +10,12 @@ export type ListReading = Read<{ readonly values: readonly Length[]; readonly ex
  * Reads lengths parted by semicolons: `4; 12.5; 1 5/8 in`. Nothing between two
  * semicolons is nothing; a fault's place counts from the start of the whole text.
  */
-export function readLengths(typed: string, bare: Unit): ListReading {
+export function readLengths(typed: string, bare: Unit, mark?: '.' | ','): ListReading {
   const values: Length[] = [];
   let exact = true;
   let start = 0;
   for (const item of typed.split(';')) {
-    const read = readLength(item, bare);
+    const read = readLength(item, bare, mark);
     if (read.ok) {
       values.push(read.value);
       exact &&= read.exact;

@@ -5,8 +5,9 @@ import { readSum } from './sum.ts';
 export type NumberReading = Read<{ readonly value: number }>;
 
 /**
- * Reads a number that is not a length: `7`, `2.5`, `2,5`, `1/2`, `1 1/2`, and
- * sums of such. Of either sign, no larger than 2^53 − 1; a unit is not understood.
+ * Reads a number that is not a length: `7`, `2.5`, `2,5`, `1/2`, `1 1/2`, sums of
+ * such, and how often one length goes into another: `46.3 cm ÷ 8 mm`. Of either sign,
+ * no larger than 2^53 − 1; a length alone is a fault.
  */
 export function readNumber(typed: string): NumberReading {
   return read(typed, false);
@@ -21,13 +22,17 @@ function read(typed: string, asCount: boolean): NumberReading {
   const sum = readSum(typed);
   if (!sum.ok) return sum;
   const { over, under } = sum.value;
-  if (asCount && over % under !== 0n) return refuse(typed, 'not-whole');
   const value = Number(over) / Number(under);
-  if (Math.abs(value) > Number.MAX_SAFE_INTEGER) return refuse(typed, 'too-large');
+  const most = BigInt(Number.MAX_SAFE_INTEGER) * under;
+  if (over > most || over < -most) return refuse(typed, 'too-large');
+  if (asCount && over % under !== 0n) return refuse(typed, 'not-whole', Math.floor(value));
   return { ok: true, value: value + 0 }; // + 0 turns −0 into 0
 }
 
-function refuse(typed: string, kind: ReadFaultKind): NumberReading {
+function refuse(typed: string, kind: ReadFaultKind, below?: number): NumberReading {
   const text = typed.trim();
-  return { ok: false, fault: { kind, at: typed.indexOf(text), text } };
+  return {
+    ok: false,
+    fault: { kind, at: typed.indexOf(text), text, ...(below !== undefined && { below }) },
+  };
 }

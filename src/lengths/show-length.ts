@@ -77,6 +77,12 @@ export function shownText(shown: Shown, decimalMark: '.' | ','): string {
   return (shown.negative ? '−' : '') + parts.filter((part) => part !== '').join(' ');
 }
 
+/** A plain number, a factor or a share, to the nearest with so many decimals at the most. */
+export function shownNumber(value: number, places: number, decimalMark: '.' | ','): string {
+  const scale = 10 ** places;
+  return String(Math.round(value * scale) / scale).replace('.', decimalMark);
+}
+
 function inFraction(value: number): Shown {
   const size = Math.abs(value);
   const part = size % UNITS_PER_INCH;

@@ -1,7 +1,7 @@
 import { amount, mayJoin } from './amount.ts';
 import { type Cursor, fail, last, peek, startOf, take } from './cursor.ts';
-import { inverse, NOUGHT, negative, plus, type Rational, times } from './rational.ts';
-import type { Read } from './read-fault.ts';
+import { inverse, negative, plus, type Rational, times } from './rational.ts';
+import type { Read, ReadFaultKind } from './read-fault.ts';
 import type { Token } from './tokens.ts';
 import { UNITS_PER, type Unit } from './unit.ts';
 
@@ -21,57 +21,83 @@ interface Quantity {
 }
 
 /**
- * Reads a sum exactly: `12 3/8 in + 1.5 cm - 2 × 5/8 in`.
+ * Reads a sum exactly: `12 3/8 in + 1.5 cm - 2 × (5/8 in + 2 mm)`.
  *
- * @param bare the unit of a bare number; then the value is in 1/8000 mm.
- *   Without it the text is of plain numbers, and a unit is not understood.
+ * @param bare the unit of a bare number; then the value is in 1/8000 mm. Without it the
+ *   text is of plain numbers, and a length is understood only where it is divided by one:
+ *   `46.3 cm ÷ 8 mm`.
+ * @param mark the mark chosen for decimals: the other one may group thousands
  */
-export function readSum(typed: string, bare?: Unit): Read<{ value: Rational }> {
+export function readSum(typed: string, bare?: Unit, mark?: string): Read<{ value: Rational }> {
   if (typed.length > MOST_TEXT) {
     const text = typed.slice(MOST_TEXT, 2 * MOST_TEXT);
     return { ok: false, fault: { kind: 'too-much-text', at: MOST_TEXT, text } };
   }
-  const at = startOf(typed, bare !== undefined);
-  if (peek(at).kind === 'end') return { ok: false, fault: { kind: 'empty', at: 0, text: '' } };
-  const value = sum(at, unitsIn(bare));
+  const at = startOf(typed, mark);
+  const first = peek(at);
+  if (first.kind === 'end') return { ok: false, fault: { kind: 'empty', at: 0, text: '' } };
+  const whole = sum(at, bare);
   const rest = peek(at);
   if (rest.kind === 'slash') fail(at, 'fraction-of-other', rest);
   else if (rest.kind !== 'end') fail(at, 'not-understood', rest);
-  return at.fault ? { ok: false, fault: at.fault } : { ok: true, value };
+  else if (!bare && whole.isLength) fail(at, 'length-for-number', first, last(at));
+  return at.fault
+    ? { ok: false, fault: at.fault }
+    : { ok: true, value: bare ? inUnits(whole, bare) : whole.value };
 }
 
-function sum(at: Cursor, scale: Rational): Rational {
-  let total = NOUGHT;
-  let sign = peek(at).kind === 'minus' ? take(at).kind : 'plus';
+function sum(at: Cursor, bare: Unit | undefined): Quantity {
+  const first = peek(at);
+  let total: Quantity | undefined;
+  let sign = first.kind === 'minus' ? take(at).kind : 'plus';
   for (;;) {
-    const { value, isLength } = product(at);
-    const one = isLength ? value : times(value, scale);
-    total = plus(total, sign === 'minus' ? negative(one) : one);
+    const term = product(at, bare);
+    const one = sign === 'minus' ? { ...term, value: negative(term.value) } : term;
+    total = total ? together(at, first, total, one, bare) : one;
     const { kind } = peek(at);
     if (at.fault || (kind !== 'plus' && kind !== 'minus')) return total;
     sign = take(at).kind;
   }
 }
 
-function product(at: Cursor): Quantity {
-  let { value, isLength } = factor(at);
+/** The sum of two. A bare number beside a length has the field's unit. */
+function together(
+  at: Cursor,
+  first: Token,
+  a: Quantity,
+  b: Quantity,
+  bare: Unit | undefined,
+): Quantity {
+  if (a.isLength === b.isLength) return { ...a, value: plus(a.value, b.value) };
+  if (!bare) fail(at, 'length-for-number', first, last(at));
+  return { value: plus(inUnits(a, bare), inUnits(b, bare)), isLength: true };
+}
+
+function inUnits({ value, isLength }: Quantity, bare: Unit | undefined): Rational {
+  return isLength ? value : times(value, unitsIn(bare));
+}
+
+/** Factors and parts. How often one length goes into another is a number, where one is asked. */
+function product(at: Cursor, bare: Unit | undefined): Quantity {
+  let { value, isLength } = factor(at, bare);
   while (!at.fault && (peek(at).kind === 'times' || peek(at).kind === 'divide')) {
     const sign = take(at);
-    const by = factor(at);
-    const refuse = (kind: 'length-times-length' | 'divide-by-length' | 'divide-by-zero') =>
-      fail(at, kind, sign, last(at));
+    const by = factor(at, bare);
+    const refuse = (kind: ReadFaultKind) => fail(at, kind, sign, last(at));
     if (sign.kind === 'times') {
-      value = isLength && by.isLength ? refuse('length-times-length') : times(value, by.value);
-      isLength ||= by.isLength;
-    } else if (by.isLength) value = refuse('divide-by-length');
-    else if (by.value.over === 0n) value = refuse('divide-by-zero');
+      if (isLength && by.isLength) refuse('length-times-length');
+      value = times(value, by.value);
+    } else if (by.isLength && (bare || !isLength)) refuse('divide-by-length');
+    else if (by.value.over === 0n) refuse('divide-by-zero');
     else value = times(value, inverse(by.value));
+    isLength = isLength !== by.isLength;
   }
   return { value, isLength };
 }
 
-/** A number, a length, or lengths that belong together: `5' 3 1/2"`, `1 m 20 cm`. */
-function factor(at: Cursor): Quantity {
+/** A number, a length, lengths that belong together (`5' 3 1/2"`), or a sum in brackets. */
+function factor(at: Cursor, bare: Unit | undefined): Quantity {
+  if (peek(at).kind === 'open') return bracket(at, bare);
   let value = amount(at);
   let unit = peek(at).unit;
   if (!unit) return { value, isLength: false };
@@ -88,6 +114,19 @@ function factor(at: Cursor): Quantity {
   }
   if (unit === 'ft') refuseJoinedFeet(at);
   return { value, isLength: true };
+}
+
+/** `(3 + 4)`, or of bare numbers with their unit behind: `(3 + 4) cm`. */
+function bracket(at: Cursor, bare: Unit | undefined): Quantity {
+  const open = take(at);
+  const inside = sum(at, bare);
+  const close = take(at);
+  if (close.kind === 'end') fail(at, 'unfinished', open, peek(at, -2));
+  else if (close.kind !== 'close') fail(at, 'not-understood', close);
+  const { unit } = peek(at);
+  if (!unit || inside.isLength) return inside;
+  take(at);
+  return { value: times(inside.value, unitsIn(unit)), isLength: true };
 }
 
 /** On drawings `5'-3"` is five feet and three inches; in a sum it would be less. Ask. */

@@ -19,6 +19,8 @@ export type TokenKind =
   | 'minus'
   | 'times'
   | 'divide'
+  | 'open'
+  | 'close'
   | 'unit'
   | 'unknown'
   | 'end';
@@ -31,32 +33,23 @@ export type TokenKind =
  * without a unit after it, it is unknown.
  */
 const PIECES =
-  /(?<doubt>(?<=\d ?)± ?[\d.,]+(?= ?[a-z]))|(?<number>[\d.,]+)|(?<vulgar>[¼-¾⅐-⅞↉])|(?<slash>[/⁄∕])|(?<plus>\+)|(?<minus>[-\u2010\u2011–−])|(?<times>[×*·xX])|(?<divide>÷)|(?<unit>[A-WYZa-wyz]+|['’‘′]{1,2}|["”“″])|(?<unknown>\S)/gu;
+  /(?<doubt>(?<=\d ?)± ?[\d.,]+(?= ?[a-z]))|(?<number>[\d.,]+)|(?<vulgar>[¼-¾⅐-⅞↉])|(?<slash>[/⁄∕])|(?<plus>\+)|(?<minus>[-\u2010\u2011–−])|(?<times>[×*·xX])|(?<divide>÷)|(?<open>\()|(?<close>\))|(?<unit>[A-WYZa-wyz]+|['’‘′]{1,2}|["”“″])|(?<unknown>\S)/gu;
 
 /** Every way to write a unit, once in lower case and with primes straightened. */
-const UNITS: ReadonlyMap<string, Unit> = new Map([
-  ['mm', 'mm'],
-  ['cm', 'cm'],
-  ['m', 'm'],
-  ['in', 'in'],
-  ['inch', 'in'],
-  ['inches', 'in'],
-  ['"', 'in'],
-  ["''", 'in'],
-  ['ft', 'ft'],
-  ["'", 'ft'],
-  ['yd', 'yd'],
-  ['yard', 'yd'],
-  ['yards', 'yd'],
-  ['line', 'line'],
-  ['lines', 'line'],
-]);
+const NAMES: Readonly<Record<Unit, string>> = {
+  mm: 'mm',
+  cm: 'cm',
+  m: 'm',
+  in: `in inch inches " ''`,
+  ft: "ft '",
+  yd: 'yd yard yards',
+  line: 'line lines',
+};
 
 /**
  * Cuts text into its pieces, ending with an `end` piece. Loses nothing but white space.
- * @param units whether units are known; where they are not, each is `unknown`.
  */
-export function tokens(typed: string, units: boolean): Token[] {
+export function tokens(typed: string): Token[] {
   const found: Token[] = [];
   let end = 0;
   for (const match of typed.matchAll(PIECES)) {
@@ -64,7 +57,7 @@ export function tokens(typed: string, units: boolean): Token[] {
     if (match.groups?.doubt) continue;
     const named = Object.entries(match.groups ?? {}).find(([, piece]) => piece !== undefined);
     let kind = (named?.[0] ?? 'unknown') as TokenKind;
-    const unit = kind === 'unit' && units ? unitNamed(text) : undefined;
+    const unit = kind === 'unit' ? unitNamed(text) : undefined;
     if (kind === 'unit' && !unit) kind = 'unknown';
     found.push({ kind, text, at: match.index, spaced: match.index > end, unit });
     end = match.index + text.length;
@@ -79,5 +72,6 @@ export function tokens(typed: string, units: boolean): Token[] {
  */
 function unitNamed(text: string): Unit | undefined {
   if (text === 'L') return 'line';
-  return UNITS.get(text.toLowerCase().replace(/[’‘′]/g, "'").replace(/[”“″]/g, '"'));
+  const name = text.toLowerCase().replace(/[’‘′]/g, "'").replace(/[”“″]/g, '"');
+  return (Object.keys(NAMES) as Unit[]).find((unit) => NAMES[unit].split(' ').includes(name));
 }

@@ -1,6 +1,6 @@
 import { toGraduation } from '../lengths/graduation.ts';
 import { insideGraduation } from '../lengths/inside-graduation.ts';
-import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, settled, ZERO } from '../lengths/length.ts';
 import type { Mark, Run } from './run.ts';
 
 /** A mark as it is made with the tape in hand. */
@@ -28,7 +28,10 @@ export interface MarkedRun extends Omit<Run, 'marks'> {
   worstError: ExactLength;
   /** The most any step between neighbours differs from its exact step: likewise never over a graduation. */
   worstUnevenness: ExactLength;
-  /** Two marks fall on one graduation: the tape is too coarse for this run. */
+  /**
+   * Two places that differ fall on one graduation, or one on the datum it is some way
+   * from: the tape is too coarse for this run.
+   */
   tooCoarse: boolean;
 }
 
@@ -48,6 +51,8 @@ export function markOut(run: Run, step: Length): MarkedRun {
   let worstError = 0;
   let worstUnevenness = 0;
   let tooCoarse = false;
+  // Marks across each other are on one line of any tape: each is compared with its own row.
+  const rows = new Map<ExactLength | undefined, { exact: ExactLength; at: ExactLength }>();
   const marks = run.marks.map(({ at: place, ...mark }, i): MarkedMark => {
     const made = mark.kind === 'sewn' || mark.planned !== undefined;
     const exact = mark.planned ?? place;
@@ -59,9 +64,10 @@ export function markOut(run: Run, step: Length): MarkedRun {
     if (i > 0) {
       const uneven = Math.abs(marked.step - (exact - exactBefore));
       worstUnevenness = Math.max(worstUnevenness, uneven);
-      // Marks across each other are on one line of any tape.
-      tooCoarse ||= marked.step === 0 && mark.across === undefined;
     }
+    const beside = rows.get(mark.across) ?? { exact: ZERO, at: ZERO };
+    tooCoarse ||= !made && at === beside.at && settled(exactLength(exact - beside.exact)) !== 0;
+    rows.set(mark.across, { exact, at });
     exactBefore = exact;
     before = at;
     return marked;

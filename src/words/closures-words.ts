@@ -85,8 +85,6 @@ export const closuresWords = {
     `One ${item.single}, ${first} from the top edge${ONE_WHY[why]}.`,
   stretch: (spaces: number, pitch: string, asMade: boolean) =>
     `${spaces} × ${pitch}${asMade ? ' (sewn)' : ''}`,
-  coarse:
-    'Two marks fall on the same line of your tape. Take a tape with finer divisions, or fewer closures.',
   offLevel: (off: string, below: boolean) =>
     `The sewn one that serves the level is ${off} ${below ? 'below' : 'above'} it.`,
   givesWay: {

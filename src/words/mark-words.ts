@@ -20,8 +20,14 @@ export const markWords = {
   acrossShort: (length: string) => `${length} across`,
   made: (planned: string) => `made here, planned ${planned}`,
   step: 'from the one before',
-  uneven: (length: string) =>
-    `Marked on your tape, no space is off by more than ${length}. Each mark is taken from the same end, so nothing adds up.`,
+  off: (mark: string, space: string | undefined) =>
+    `Marked on your tape, no mark is off by more than ${mark}${
+      space === undefined
+        ? '; the spaces are as they should be'
+        : `, no space by more than ${space}`
+    }. Each mark is taken from the same end, so nothing adds up.`,
+  coarse:
+    'Your tape is too coarse here: two of these places fall on one line of it. Take a tape with finer divisions.',
   even: 'Every mark falls on a line of your tape.',
 };
 
@@ -39,4 +45,5 @@ export const tapeWords = {
 export const offerWords = {
   glass: 'On the glass, true size',
   paper: 'On paper, or a file',
+  meant: (written: string) => `I mean ${written}`,
 };

@@ -13,6 +13,7 @@ export const padWords = {
   times: 'times',
   over: 'divided by',
   stroke: 'fraction stroke',
+  bracket: 'brackets',
   halve: '÷ 2: halve it',
   double: '× 2: double it',
   next: 'next field',

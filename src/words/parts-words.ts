@@ -26,8 +26,6 @@ export const partsWords = {
   shorter: (length: string) =>
     `the edge it meets is ${length} shorter: stretch it, or ease this one`,
   same: 'both alike: mark to mark without ease',
-  coarse:
-    'Two marks fall on the same line of your tape. Take a tape with finer divisions, or fewer parts.',
   pins: 'Pins at the marks come out before the needle reaches them: a needle that strikes a pin can break and fly. Try chalk on a scrap first.',
   formula: (length: string, parts: number, part: string) => `${length} ÷ ${parts} = ${part}.`,
   eachFormula: (other: string, length: string, parts: number, each: string) =>

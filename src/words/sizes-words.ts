@@ -37,8 +37,8 @@ export const sizesWords = {
     `${lines} lines × ${inch} ÷ 40 = ${mm}. Other “lines” exist: this is the button line, 1/40 in.`,
   metricNeedle: 'metric',
   usNeedle: 'US size',
-  needleIs: (metric: number, us: number) =>
-    `Metric ${metric} is US ${us}: a blade ${metric / 100} mm thick.`,
+  needleIs: (metric: number, us: number, thick: string) =>
+    `Metric ${metric} is US ${us}: a blade ${thick} mm thick.`,
   needleBetween: (finer: Size, coarser: Size) =>
     `Between two sizes: metric ${finer.metric} (US ${finer.us}) and ${coarser.metric} (US ${coarser.us}). Take the finer for fine cloth.`,
   disputed: (says: string) => `Sources differ: ${says}.`,

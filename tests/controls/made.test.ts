@@ -85,6 +85,9 @@ test('a bare number gets its unit written, so that it means the same on another 
   expect(withUnits('18 1/4', 'in')).toBe('18 1/4 in');
   expect(withUnits('1.2; 8.3', 'cm')).toBe('1.2 cm; 8.3 cm');
   expect(withUnits('12 ÷ 7', 'cm')).toBe('12 cm ÷ 7');
+  expect(withUnits('2 × (3 + 4)', 'cm')).toBe('2 × (3 cm + 4 cm)');
+  expect(withUnits('(46 − 1.2) ÷ 6 + 2 mm', 'cm')).toBe('(46 cm − 1.2 cm) ÷ 6 + 2 mm');
+  expect(withUnits('(3 + 4) × (1 + 1)', 'cm')).toBe('((3 + 4) × (1 + 1)) cm');
   expect(withUnits('2 × 5/8', 'in')).toBe('2 × 5/8 in');
   expect(withUnits('5/8 in', 'cm')).toBe('5/8 in');
   expect(withUnits('12 -5/8', 'in')).toBe('12 -5/8');

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { nudge } from '../../src/controls/nudge.ts';
 import {
   erase,
   tailOf,
+  typeBracket,
   typeDigit,
   typeOperator,
   typePoint,
@@ -12,6 +14,7 @@ import {
   typeUnit,
 } from '../../src/controls/pad-edit.ts';
 import { readLength } from '../../src/lengths/read-length.ts';
+import { benchOf } from './helpers.ts';
 
 test('digits and the decimal mark make a number, once', () => {
   const typed = ['4', '6'].reduce(typeDigit, '');
@@ -33,6 +36,34 @@ test('a digit after a whole fraction of a tape is a slip and does nothing', () =
   expect(typeDigit('5/8', '3')).toBe('5/8');
   expect(typeDigit('5/1', '6')).toBe('5/16');
   expect(typeDigit('5/3', '2')).toBe('5/32');
+});
+
+test('one key opens a bracket, closes it, or puts all in brackets', () => {
+  const keys = ['2', '×', '(', '3', '+', '4', '(', '÷', '7'];
+  const typed = keys.reduce((text, key) => {
+    if (key === '(') return typeBracket(text);
+    return /\d/.test(key) ? typeDigit(text, key) : typeOperator(text, key as '×' | '+' | '÷');
+  }, '');
+  expect(typed).toBe('2 × (3 + 4) ÷ 7');
+  expect(typeBracket('46.3 − 1.2 − 2.5')).toBe('(46.3 − 1.2 − 2.5)');
+  expect(typeBracket('4; 12 − 3')).toBe('4; 12 − 3');
+  expect(typeBracket('4; ')).toBe('4; (');
+});
+
+test('nothing is added to a closed bracket but a unit and an operator', () => {
+  for (const closed of ['(3 + 4)', '(3 + 4) cm']) {
+    expect(typeDigit(closed, '5')).toBe(closed);
+    expect(typePoint(closed, '.')).toBe(closed);
+    expect(typeSixteenths(closed, 2)).toBe(closed);
+    expect(typeStroke(closed)).toBe(closed);
+    expect(nudge(closed, benchOf(), 8000)).toBe(closed);
+  }
+  expect(typeUnit('(3 + 4)', 'cm')).toBe('(3 + 4) cm');
+  expect(typeUnit('(3 + 4) cm', 'cm')).toBe('(3 + 4)');
+  expect(erase('(3 + 4) cm')).toBe('(3 + 4)');
+  expect(erase('(3 + 4)')).toBe('(3 + 4');
+  expect(typeOperator('2 × (', '+')).toBe('2 × (');
+  expect(typeDigit('2 × (3', '5')).toBe('2 × (35');
 });
 
 test('a stroke needs a whole number before it', () => {

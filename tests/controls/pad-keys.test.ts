@@ -30,7 +30,7 @@ test('no key of any pad fails or leaves nonsense, whatever stands in the field',
   );
 });
 
-const WHOLE = new Set(['erase', 'clear the field', 'next one in the list']);
+const WHOLE = new Set(['erase', 'clear the field', 'next one in the list', 'brackets']);
 const OPERATORS = new Set(['plus', 'minus', 'times', 'divided by']);
 
 test('a key keeps what stands before the last number, also when that is typed anew', () => {

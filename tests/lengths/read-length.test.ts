@@ -196,6 +196,12 @@ describe('sums', () => {
     ['12 in ÷ 4 × 3', 9],
     ['12 ÷ 1 1/2', 8],
     ['2 × 3 × 1 in ÷ 4', 1.5],
+    ['(1 + 2) × 3', 9],
+    ['(1 + 2 in) × 3', 9],
+    ['2 × (1 + (2 − 1/2)) in', 5],
+    ['(12 - 1-1/2 - 1/2) ÷ 4', 2.5],
+    ['-(1 in + 2)', -3],
+    ['(1 + 2) × 5/8 in', 1.875],
   ])('%s is %d in', (typed, expected) => {
     expect(value(typed)).toBe(inches(expected));
   });
@@ -246,6 +252,16 @@ describe('what is not read says what and where', () => {
     ['12 foo', 'not-understood', 3, 'foo'],
     ['constructor', 'not-understood', 0, 'constructor'],
     ['12 (3)', 'not-understood', 3, '('],
+    ['(3 in) cm', 'not-understood', 7, 'cm'],
+    ['3)', 'not-understood', 1, ')'],
+    ['(3 + 4', 'unfinished', 0, '(3 + 4'],
+    ['(', 'unfinished', 0, '('],
+    ['()', 'not-understood', 1, ')'],
+    ['1/(2)', 'fraction-of-other', 0, '1/('],
+    ['(2 in) × (3 in)', 'length-times-length', 7, '× (3 in)'],
+    ['1,000 mm', 'thousands-unclear', 0, '1,000'],
+    ['3 + 2.500', 'thousands-unclear', 4, '2.500'],
+
     ['5 😀', 'not-understood', 2, '😀'],
     ['+ 5', 'not-understood', 0, '+'],
     ['5 + -3', 'not-understood', 4, '-'],
@@ -292,6 +308,23 @@ describe('what is not read says what and where', () => {
     ['9'.repeat(201), 'too-much-text', 200, '9'],
   ])('%s', (typed, kind, at, text) => {
     expect(readLength(typed, 'in')).toEqual({ ok: false, fault: { kind, at, text } });
+  });
+
+  // ISO 80000-1 has either mark for decimals; which one groups thousands is local custom.
+  test('which numbers may be of grouped thousands', () => {
+    const asked = (typed: string, mark?: '.' | ',') => {
+      const read = readLength(typed, 'mm', mark);
+      return !read.ok && read.fault.kind === 'thousands-unclear';
+    };
+    for (const typed of ['1,000', '1.000', '12,500', '999.990']) {
+      for (const mark of [undefined, '.', ','] as const) expect(asked(typed, mark)).toBe(true);
+    }
+    expect(['1,375', '1.375'].map((typed) => asked(typed))).toEqual([false, false]);
+    expect(['1,375', '1.375'].map((typed) => asked(typed, '.'))).toEqual([true, false]);
+    expect(['1,375', '1.375'].map((typed) => asked(typed, ','))).toEqual([false, true]);
+    for (const typed of ['12,5', '1,25', '0,125', '0.500', ',500', '1,3750', '1234,500']) {
+      expect(asked(typed, '.')).toBe(false);
+    }
   });
 
   test('the longest length is still read', () => {

@@ -51,7 +51,10 @@ function maker(roll: (below: number) => number) {
     const whole = roll(40);
     const under = pick([2, 3, 4, 5, 7, 8, 16, 32, 64]);
     const over = 1 + roll(under - 1);
-    const decimals = String(roll(10_000)).slice(0, 1 + roll(4));
+    // Three that end in a nought may be thousands, and are asked about.
+    const decimals = String(roll(10_000))
+      .slice(0, 1 + roll(4))
+      .replace(/^(\d\d)0$/, '$11');
     switch (roll(6)) {
       case 0:
         return { text: `${whole}`, value: new Fraction(whole) };
@@ -127,8 +130,22 @@ function maker(roll: (below: number) => number) {
   }
   const times = () => `${space()}${pick(['×', '*', 'x', '·'])}${space()}`;
 
-  return function sum(bare: BenchUnit): Made {
-    let made = term(bare);
+  /** A sum in brackets in place of a length, so that it has a unit of its own. */
+  function bracketed(bare: BenchUnit, depth: number): Made {
+    const { text, value } = sum(bare, depth - 1);
+    const by = 1 + roll(9);
+    const inside = `(${space()}${text} + 0 mm${space()})`;
+    return roll(2) === 0
+      ? { text: `${inside} ÷ ${by}`, value: value.div(by) }
+      : { text: `${by}${times()}${inside}`, value: value.mul(by) };
+  }
+
+  return function first(bare: BenchUnit): Made {
+    return sum(bare, roll(3));
+  };
+
+  function sum(bare: BenchUnit, depth: number): Made {
+    let made = depth > 0 ? bracketed(bare, depth) : term(bare);
     if (roll(6) === 0) {
       made = { text: `${pick(['-', '−', '– '])}${made.text}`, value: made.value.neg() };
     }
@@ -145,7 +162,7 @@ function maker(roll: (below: number) => number) {
       }
     }
     return made;
-  };
+  }
 }
 
 /** Whole 1/8000 mm, midway to the even one, by fraction.js's own arithmetic. */

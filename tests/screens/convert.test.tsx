@@ -1,4 +1,4 @@
-import { cleanup, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { convert } from '../../src/screens/convert/convert.ts';
 import { benchOf } from '../controls/helpers.ts';
@@ -76,4 +76,20 @@ test('the first unit written says which tape the answer is for', () => {
   }
   expect(unitOf('5', 'in')).toBe('cm');
   expect(unitOf('2 x 12 cm', 'in')).toBe('in');
+});
+
+// 1 mm = 0.0393700… in: no decimals are exact.
+test('what is rounded is not called exact, and its decimals have the mark that was chosen', async () => {
+  open(convert, { length: '1 mm' }, benchOf({ unit: 'mm', decimalMark: ',' }));
+  const said = await answer();
+  expect(said).toContain('Nearly 0,0394 in');
+  // The inch as its source writes it is the only point.
+  expect(said.replace('The inch is 25.4 mm', '')).not.toMatch(/Exactly|\d\.\d/);
+});
+
+test('1,000 mm is asked about, and either meaning is one press away', async () => {
+  open(convert, { length: '1,000 mm' });
+  expect(await answer()).toContain('thousands or decimals?');
+  fireEvent.click(await screen.findByRole('button', { name: 'I mean 1000 mm' }));
+  expect(await answer()).toMatch(/^39 3\/8/);
 });

@@ -8,11 +8,15 @@ import { answer, open, type } from './helpers.tsx';
 afterEach(cleanup);
 
 /** What a maker can type that is no length, one of each kind, and what the sentence must offer. */
-const UNREADABLE: Record<Exclude<ReadFaultKind, 'not-whole' | 'too-large'>, [string, RegExp]> = {
+const UNREADABLE: Record<
+  Exclude<ReadFaultKind, 'not-whole' | 'too-large' | 'length-for-number'>,
+  [string, RegExp]
+> = {
   empty: ['', /give a number/],
   unfinished: ['5/', /something is still missing at “/],
   'not-understood': ['wide', /“wide” was not understood. Write it like/],
   'two-decimal-marks': ['1,234.5', /two decimal marks. Use one/],
+  'thousands-unclear': ['1,000 mm', /“1,000” thousands or decimals\? Write 1000, or 1\./],
   'fraction-of-decimals': ['1.5/2', /^Opening: “1\.5\/2” mixes.*Write 3\/4.* or 0\.75/],
   'fraction-of-other': ['5 in / 2', /Divide with ÷/],
   'zero-denominator': ['1/0', /nothing below the stroke. Write 2, 4/],
@@ -44,7 +48,9 @@ test.each(Object.entries(UNREADABLE))(
 );
 
 test.each([
-  ['2.5', /“2\.5” is not a whole number. Give how many/],
+  ['2.5', /“2\.5” is not a whole number. Give 2 or 3/],
+  ['46.3 cm ÷ 8 mm', /is not a whole number. Give 57 or 58/],
+  ['46.3 cm', /“46\.3 cm” is a length. Give a plain number, or divide it by a length/],
   ['9007199254740993', /is too large a number. Check it/],
 ])('a count of %s is said to be none', async (typed, mend) => {
   open(closures);

@@ -64,6 +64,38 @@ test('marks at one place along keep how far across they are, and no tape is too 
   expect(marked.tooCoarse).toBe(false);
 });
 
+test('marks of one row on one graduation are, whatever lies between them in another row', () => {
+  const at = [mm(3), mm(3), mm(3.2)];
+  const run: Run = {
+    datum: 'hole-before',
+    length: mm(4),
+    marks: at.map((place, i) => ({ at: place, across: mm(i % 2), label: String(i), kind: 'hole' })),
+  };
+  expect(markOut(run, STEP['1mm']).tooCoarse).toBe(true);
+});
+
+test('a press line that falls on the raw edge is, one at the very edge is not', () => {
+  const run = (at: number): Run => ({
+    datum: 'raw-edge',
+    length: mm(4),
+    marks: [{ at: mm(at), label: '1', kind: 'press' }],
+  });
+  expect(markOut(run(0.4), STEP['1mm']).tooCoarse).toBe(true);
+  expect(markOut(run(0), STEP['1mm']).tooCoarse).toBe(false);
+});
+
+// A mitre of two equal depths: both its marks are as far from the raw corner.
+test('two marks that are to be at one place are not', () => {
+  const marks = (['a', 'b'] as const).map((label) => ({
+    at: mm(30.2),
+    label,
+    kind: 'mitre' as const,
+  }));
+  expect(markOut({ datum: 'raw-corner', length: mm(40), marks }, STEP['1mm']).tooCoarse).toBe(
+    false,
+  );
+});
+
 test('two marks on one graduation are said to be too close for the tape', () => {
   expect(markOut(planFor(opening(mm(5), byCount(9))).run, STEP['1mm']).tooCoarse).toBe(true);
   expect(markOut(planFor(opening(mm(5), byCount(9))).run, STEP['0.5mm']).tooCoarse).toBe(false);

@@ -1,5 +1,5 @@
 import { drawnRun } from '../../controls/as-made.ts';
-import { type Bench, tapeStep } from '../../controls/bench.ts';
+import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Draft, Line } from '../../controls/calculation.ts';
 import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
@@ -7,7 +7,6 @@ import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
 import { leastStep } from '../../sewing/made-run.ts';
-import { markOut } from '../../sewing/marks.ts';
 import { closuresWords as words } from '../../words/closures-words.ts';
 import type { Beside } from './beside.ts';
 import { doubts } from './doubts.ts';
@@ -24,13 +23,12 @@ export function closuresAnswer(
   beside: Beside,
 ): Answer {
   const item = words.items[itemOf(draft)];
-  const coarse = markOut(plan.run, tapeStep(bench)).tooCoarse;
   return {
     headline: headline(plan, bench),
     sentence: sentence(plan, draft, bench),
     lines: [...rowLines(asMade(plan, input, draft, bench), bench), ...beside.lines],
     offers: offers(plan, input, draft, bench),
-    warnings: [...(coarse ? [words.coarse] : []), ...doubts(plan, input, bench)],
+    warnings: doubts(plan, input, bench),
     cautions: [beside.caution],
     runs: [{ name: words.title, item: item.one, run: plan.run }],
     workings: [

@@ -1,25 +1,18 @@
 import type { Calculation } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
-import { convertWords as words } from '../../words/convert-words.ts';
-import { lengthAnswer } from './length.ts';
+import { convertAtOnce, isInInches } from './at-once.ts';
+import { linesOf, workingOf } from './lines.ts';
 
-/** Any length in both systems. */
+/** Any length in both systems, with its further lines and how it was got. */
 export const convert: Calculation = {
-  id: 'convert',
-  title: words.title,
-  start: (bench) => ({ length: bench.unit === 'in' ? '5/8' : '5/8 in' }),
-  fields: () => [{ kind: 'length', key: 'length', label: words.length }],
+  ...convertAtOnce,
   work(draft, bench) {
+    const work = convertAtOnce.work(draft, bench);
     const read = readDraft(draft, bench);
     const length = read.length('length');
-    if (length === undefined) return { ok: false, faults: read.faults };
-    if (length < 0) {
-      return {
-        ok: false,
-        faults: [{ field: 'length', why: { of: 'words', words: words.negative } }],
-      };
-    }
-    return { ok: true, answer: lengthAnswer(length, read.text('length'), bench) };
+    if (!work.ok || length === undefined) return work;
+    const lines = linesOf(length, bench);
+    const workings = [workingOf(length, isInInches(read.text('length'), bench), bench)];
+    return { ok: true, answer: { ...work.answer, lines, workings } };
   },
-  beside: [{ id: 'sizes', label: words.beside }],
 };

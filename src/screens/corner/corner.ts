@@ -9,6 +9,7 @@ import { numberSaid, said } from '../../controls/tape-said.ts';
 import { exactly } from '../../controls/tape-text.ts';
 import { mitreFlat, mitreFolded } from '../../drawing/hem-corner.ts';
 import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
+import { shownNumber } from '../../lengths/show-length.ts';
 import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
 import { MITRE_TRIM } from '../../sewing/sources/mitres.ts';
 import { cornerWords as words } from '../../words/corner-words.ts';
@@ -98,7 +99,7 @@ function answer(input: MitreInput, plan: Mitre, bench: Bench): Answer {
 function edgeWorkings(input: MitreInput, plan: Mitre, bench: Bench): Working[] {
   const show = (x: ExactLength) => exactly(x, bench);
   const { bottom, side } = plan.foldLines;
-  const angle = String(input.angle).replace('.', bench.decimalMark);
+  const angle = shownNumber(input.angle, 6, bench.decimalMark);
   const half = show(plan.halfFold);
   const thick =
     input.thickness > 0

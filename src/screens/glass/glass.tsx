@@ -45,7 +45,7 @@ export function Glass(props: Props) {
   if (!scale || changed || anew) {
     return (
       <Measure
-        hand={bench.hand}
+        bench={bench}
         said={changed ? words.changed : undefined}
         onScale={(pxPerMm) => {
           onScale({ pxPerMm, ...screen });

@@ -1,12 +1,14 @@
 import { useRef, useState } from 'preact/hooks';
 
+import type { Bench } from '../../controls/bench.ts';
 import { useBox } from '../../controls/use-box.ts';
 import { CARD, type CardMeasure, scaleFrom } from '../../drawing/glass-card.ts';
+import { shownNumber } from '../../lengths/show-length.ts';
 import { glassWords } from '../../words/glass-words.ts';
 import { CardLines, GRIP, STILL_LINE } from './card-lines.tsx';
 
 interface Props {
-  hand: 'right' | 'left';
+  bench: Bench;
   /** Said first: why the screen is to be measured anew. */
   said: string | undefined;
   onScale: (pxPerMm: number) => void;
@@ -32,7 +34,7 @@ interface Step {
 }
 
 /** Measures the screen with a bank card: two measurements that have to agree. */
-export function Measure({ hand, said, onScale, leaveWords, onLeave }: Props) {
+export function Measure({ bench, said, onScale, leaveWords, onLeave }: Props) {
   const glass = useRef<HTMLDivElement>(null);
   const { height } = useBox(glass);
   const most = Math.max(LEAST, height - STILL_LINE - GRIP);
@@ -58,11 +60,17 @@ export function Measure({ hand, said, onScale, leaveWords, onLeave }: Props) {
     else {
       const found = scaleFrom(step.first, { side, px });
       if (found.ok) onScale(found.pxPerMm);
-      else begin({}, found.why === 'differ' ? words.differ(percent(found.off)) : words.noScreen);
+      else
+        begin(
+          {},
+          found.why === 'differ'
+            ? words.differ(shownNumber(100 * found.off, 1, bench.decimalMark))
+            : words.noScreen,
+        );
     }
   };
   return (
-    <div class="glass" data-hand={hand}>
+    <div class="glass" data-hand={bench.hand}>
       <div class="sheet" ref={glass}>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
         <main tabIndex={0}>
@@ -112,8 +120,6 @@ export function Measure({ hand, said, onScale, leaveWords, onLeave }: Props) {
     </div>
   );
 }
-
-const percent = (part: number) => (part * 100).toFixed(1);
 
 function how(side: CardMeasure['side'], first: CardMeasure | undefined): string {
   if (first) return first.side === 'short' ? words.again : words.turned;

@@ -1,6 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Line } from '../../controls/calculation.ts';
 import { exactly } from '../../controls/tape-text.ts';
+import { shownNumber } from '../../lengths/show-length.ts';
 import type { Laced } from '../../sewing/lacing.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
 import { PUBLISHED } from '../../sewing/lacing-kinds.ts';
@@ -56,5 +57,5 @@ function endsText(kind: LacingInput['kind'], ends: NonNullable<Laced['ends']>): 
 
 /** A factor to two places. */
 export function timesText(times: number, { decimalMark }: Bench): string {
-  return String(Math.round(times * 100) / 100).replace('.', decimalMark);
+  return shownNumber(times, 2, decimalMark);
 }

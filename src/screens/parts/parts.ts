@@ -1,4 +1,4 @@
-import { type Bench, tapeStep } from '../../controls/bench.ts';
+import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Calculation, Draft, Line } from '../../controls/calculation.ts';
 import { type DraftReader, readDraft } from '../../controls/draft.ts';
 import { countOf, roundIn } from '../../controls/draft-numbers.ts';
@@ -7,7 +7,6 @@ import { refusedFor } from '../../controls/problem-faults.ts';
 import { exactly, numberOnTape } from '../../controls/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { type EqualParts, equalParts, type PartsInput } from '../../sewing/equal-parts.ts';
-import { markOut } from '../../sewing/marks.ts';
 import { partsWords as words } from '../../words/parts-words.ts';
 
 const { length, optional, count, choice } = fieldsCalled(words.labels);
@@ -57,15 +56,13 @@ function answer({ edge, other, longer }: EqualParts, input: PartsInput, bench: B
   const show = (x: ExactLength) => exactly(x, bench);
   const part = numberOnTape(edge.part, bench);
   const marks = edge.run.marks.length;
-  const step = tapeStep(bench);
-  const coarse = [edge, other].some((one) => one && markOut(one.run, step).tooCoarse);
   const item = words.mark;
   return {
     headline: { before: part.rounded ? words.about : '', number: part, after: words.after },
     sentence: input.round ? words.closed(marks) : words.open(marks),
     lines: other && longer !== undefined ? otherLines(show(other.part), longer, show) : [],
     offers: [],
-    warnings: coarse ? [words.coarse] : [],
+    warnings: [],
     cautions: [words.pins],
     runs: [
       { name: words.thisEdge, item, run: edge.run },

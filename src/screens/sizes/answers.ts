@@ -7,7 +7,7 @@ import {
   mm,
   UNITS_PER_INCH,
 } from '../../lengths/length.ts';
-import { showExact, shownText } from '../../lengths/show-length.ts';
+import { showExact, shownNumber, shownText } from '../../lengths/show-length.ts';
 import { UNITS_PER } from '../../lengths/unit.ts';
 import { nearestButton } from '../../sewing/buttons.ts';
 import { followsRule, needleFromMetric, needleFromUs } from '../../sewing/needles.ts';
@@ -126,7 +126,7 @@ export function needleAnswer(given: number, by: string, bench: Bench): Outcome<A
       : { number: String(needle.us), after: words.usNeedle },
     sentence: between
       ? words.needleBetween(between[0], between[1])
-      : words.needleIs(needle.metric, needle.us),
+      : words.needleIs(needle.metric, needle.us, round(needle.metric / 100, 2, bench)),
     lines: NEEDLE_SIZES.value.map(([us, metric]) => ({
       label: words.metricSize(metric),
       value: words.usSize(us),
@@ -156,6 +156,5 @@ function text(x: ExactLength, unit: 'mm' | 'in', places: number, bench: Bench): 
 }
 
 function round(value: number, places: number, bench: Bench): string {
-  const scale = 10 ** places;
-  return String(Math.round(value * scale) / scale).replace('.', bench.decimalMark);
+  return shownNumber(value, places, bench.decimalMark);
 }

@@ -1,0 +1,76 @@
+import { inches, mm } from '../../lengths/length.ts';
+import { COMFORTABLE } from './lacing.ts';
+import { COMMON_BUTTON_LINES } from './sizes.ts';
+
+/** What a measure commonly is: a length in 1/8000 mm, or a plain number. Both ends are usual. */
+export interface Usual {
+  least: number;
+  most: number;
+  source: string;
+}
+
+const COMMON = 'common practice, no source';
+
+const common = (least: number, most: number): Usual => ({ least, most, source: COMMON });
+const commonMm = (least: number, most: number): Usual => common(mm(least), mm(most));
+
+const LINES = COMMON_BUTTON_LINES.value;
+
+/**
+ * The range each measure of the bench commonly lies in. What is outside is asked about
+ * at its field, and worked out all the same. Wide on purpose: a question asked for what
+ * is only rare would soon be passed over.
+ */
+export const USUAL = {
+  opening: commonMm(20, 3000),
+  closurePitch: commonMm(5, 300),
+  closures: common(1, 60),
+  closureWidth: commonMm(2, 60),
+  endMargin: commonMm(0, 200),
+  setBack: commonMm(0, 20),
+  lap: commonMm(3, 150),
+  button: {
+    least: inches((LINES[0] ?? 14) / 40),
+    most: inches((LINES.at(-1) ?? 60) / 40),
+    source: COMMON_BUTTON_LINES.source,
+  },
+  buttonThick: commonMm(1, 20),
+  hemDepth: commonMm(3, 250),
+  turn: commonMm(2, 250),
+  edgeStitch: commonMm(0.5, 25),
+  clothThick: commonMm(0.05, 8),
+  garmentLength: commonMm(50, 3000),
+  chord: commonMm(20, 2000),
+  around: commonMm(50, 10_000),
+  across: commonMm(30, 2000),
+  seamAllowance: commonMm(3, 50),
+  seamTrim: commonMm(1.5, 20),
+  girthChange: commonMm(1, 300),
+  seams: common(1, 24),
+  curveRadius: commonMm(10, 5000),
+  clipOpening: commonMm(0.5, 10),
+  curveLength: commonMm(10, 5000),
+  ease: common(0, 20),
+  cornerAngle: common(20, 160),
+  stripLength: commonMm(20, 20_000),
+  stripWidth: commonMm(5, 200),
+  holePitch: commonMm(2, 60),
+  holeMargin: commonMm(1.5, 50),
+  punch: commonMm(0.5, 12),
+  teeth: common(2, 12),
+  holes: common(2, 1000),
+  layers: commonMm(0.2, 15),
+  lace: commonMm(0.5, 20),
+  outside: commonMm(0, 15),
+  tail: commonMm(0, 1000),
+  lacePiece: {
+    least: mm(200),
+    most: COMFORTABLE.value * 5, // five times what is comfortable: pieces that are pulled through
+    source: `${COMFORTABLE.source}; up to five times as much, ${COMMON}`,
+  },
+  stitchMm: common(0.5, 7),
+  stitchesPerInch: common(4, 40),
+  stitchesPerCm: common(1.5, 16),
+} as const satisfies Readonly<Record<string, Usual>>;
+
+export type Measure = keyof typeof USUAL;

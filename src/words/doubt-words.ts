@@ -1,0 +1,10 @@
+/** Quiet questions about what is unusual. */
+export const doubtWords = {
+  /** At the field itself, whose name stands above. */
+  ask: (past: 'least' | 'most', end: string) => `at ${past} ${end} is usual: is this right?`,
+  /** The same where the field has to be named. */
+  askOf: (label: string, past: 'least' | 'most', end: string) =>
+    `${label}: at ${past} ${end} is usual. Is this right?`,
+  usual: (label: string, past: 'least' | 'most', end: string) =>
+    `${label}: at ${past} ${end} is usual.`,
+};
