@@ -31,7 +31,7 @@ const KEPT = [
 
 /** What every screen needs, in one file: it packs better than in several. */
 const BASE =
-  /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!inside|read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared|paper|save-file|kept-name|glass)|src.controls.(?!adopt|as-made|doubted|answer-parts|sideways|follow|fold|made|tally|tape|run-|use-(pan|box|tape|measures)|mark|measure|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert.at-once|src.words.(app|pad|control|convert-words|unit)|sewing.run/;
+  /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!inside|read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared|paper|save-file|kept-name|glass)|src.controls.(?!newer|adopt|as-made|doubted|answer-parts|sideways|follow|fold|made|tally|tape|run-|use-(pan|box|tape|measures)|mark|measure|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert.at-once|src.words.(app|pad|control|convert-words|unit)|sewing.run/;
 
 /** What comes just after the first answer, on every calculation: tape, list, choices, faults, the larger drawings. */
 const LATE =

@@ -1,3 +1,4 @@
+import '../controls/newer-build.ts';
 import type { Store } from '../storage/store.ts';
 import { type TapeStored, watchEngine } from './engine-watch.ts';
 import { watchOffline } from './offline.ts';

@@ -11,7 +11,7 @@ export function Waiting({ loaded, onHome }: Props) {
   if (loaded.state !== 'missing') return <main class="waiting">{appWords.loading}</main>;
   return (
     <main class="waiting">
-      <p role="alert">{appWords.notLoaded}</p>
+      <p role="alert">{loaded.newer ?? appWords.notLoaded}</p>
       <button type="button" class="plain" onClick={loaded.again}>
         {appWords.again}
       </button>

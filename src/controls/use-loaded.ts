@@ -3,7 +3,8 @@ import { useEffect, useState } from 'preact/hooks';
 export type Loaded<Value> =
   | { state: 'loading' }
   | { state: 'here'; value: Value }
-  | { state: 'missing'; again: () => void };
+  /** `newer`: said where the host has a newer build; to try again is to load its page. */
+  | { state: 'missing'; newer: string | undefined; again: () => void };
 
 /** What has been loaded before is there at the first look. */
 const loadedBefore = new WeakMap<() => unknown, unknown>();
@@ -14,21 +15,38 @@ const loadedBefore = new WeakMap<() => unknown, unknown>();
  * @param load the same function as long as the same part is wanted; another one for another part
  */
 export function useLoaded<Value>(load: () => Value | Promise<Value>): Loaded<Value> {
-  const [{ failed }, settle] = useState<{ failed?: unknown }>({});
+  const [{ failed, newer }, settle] = useState<{ failed?: unknown; newer?: string | undefined }>(
+    {},
+  );
   useEffect(() => {
-    if (loadedBefore.has(load) || failed === load) return;
+    if (loadedBefore.has(load)) return;
     let gone = false;
-    loadAhead(load).then(
-      () => gone || settle({}),
-      () => gone || settle({ failed: load }),
-    );
+    if (failed === load) {
+      void newerOnHost().then((newer) => gone || settle({ failed, newer }));
+    } else {
+      loadAhead(load).then(
+        () => gone || settle({}),
+        () => gone || settle({ failed: load }),
+      );
+    }
     return () => {
       gone = true;
     };
   }, [load, failed]);
   if (loadedBefore.has(load)) return { state: 'here', value: loadedBefore.get(load) as Value };
-  return failed === load ? { state: 'missing', again: () => settle({}) } : { state: 'loading' };
+  if (failed !== load) return { state: 'loading' };
+  return {
+    state: 'missing',
+    newer,
+    again: () => (newer ? location.reload() : settle({})),
+  };
 }
+
+const newerOnHost = () =>
+  import('./newer-build.ts').then(
+    (part) => part.newerOnHost(),
+    () => undefined,
+  );
 
 /** Fetches a part before it is wanted, so that it is there at its first look. */
 export async function loadAhead<Value>(load: () => Value | Promise<Value>): Promise<void> {

@@ -1,8 +1,10 @@
-import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from 'vitest';
+import { appWords } from '../../src/words/app-words.ts';
+import { newerWords } from '../../src/words/newer-words.ts';
 import { phoneWords } from '../../src/words/phone-words.ts';
 import { type Served, serveApp } from './built.ts';
 import { launchBrowser, openApp, waitUntilKept } from './harness.ts';
@@ -145,6 +147,35 @@ test('it is not taken at a start while another page is open', async () => {
   await app.close();
 });
 
+test('a screen that is gone from a host with a newer build is said to be, and the newer one taken', async () => {
+  const app = await openApp(browser, served.address, { serviceWorkers: 'block', at: '#/convert' });
+  await app.page.locator('.tiles input').first().fill('12 3/8 in');
+  await app.page.waitForURL(/12\+3%2F8/);
+  await renameParts();
+  // No key leads there with something typed; the address does.
+  await app.page.evaluate(() => {
+    location.hash = `${location.hash.replace('convert', 'hem')}`;
+  });
+  await app.page.getByText(newerWords.screen).waitFor();
+  await app.page.getByRole('button', { name: appWords.again }).tap();
+  await app.page.locator('.tiles input').first().waitFor();
+  expect(app.page.url()).toMatch(/hem.*12\+3%2F8/);
+  expect(app.complaints.every((said) => said.includes('404'))).toBe(true);
+  await app.close();
+});
+
+test('a screen that can’t be fetched without a connection is said to be that', async () => {
+  const app = await openApp(browser, served.address, { serviceWorkers: 'block', at: '#/convert' });
+  await app.page.locator('.tiles input').first().waitFor();
+  await app.context.setOffline(true);
+  await app.page.evaluate(() => {
+    location.hash = '#/hem';
+  });
+  await app.page.getByText(appWords.notLoaded).waitFor();
+  expect(await app.page.getByText(newerWords.screen).count()).toBe(0);
+  await app.close();
+});
+
 test('a page whose browser refuses service workers works, and says what it lacks', async () => {
   const app = await openApp(browser, served.address, { serviceWorkers: 'block' });
   await app.page.getByText(phoneWords.blocked.refused).waitFor();
@@ -189,6 +220,25 @@ async function publishAnother(): Promise<void> {
   const entry = /(revision["`']?:["`'])(\w{32})(["`'],["`']?url["`']?:["`']index\.html)/;
   expect(code).toMatch(entry);
   await writeFile(worker, code.replace(entry, `$1${'2'.repeat(32)}$3`));
+}
+
+/** A build with other names for its first file and the hem's, as one with other code has. */
+async function renameParts(): Promise<void> {
+  const assets = join(folder, 'assets');
+  const names = await readdir(assets);
+  const newName = (name: string) => name.replace('-', '-2');
+  const old = names.filter((name) => /^(base|hem)-.*js$/.test(name));
+  for (const file of [join(folder, 'index.html'), ...names.map((name) => join(assets, name))]) {
+    if (!/\.(html|js)$/.test(file)) continue;
+    const text = await readFile(file, 'utf8');
+    await writeFile(
+      file,
+      old.reduce((so, name) => so.replaceAll(name, newName(name)), text),
+    );
+  }
+  for (const name of old) {
+    await rename(join(assets, name), join(assets, newName(name)));
+  }
 }
 
 function builds(...pages: Page[]): Promise<string[]> {

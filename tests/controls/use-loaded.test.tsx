@@ -10,8 +10,26 @@ import {
 import { afterEach, expect, test, vi } from 'vitest';
 import { Waiting } from '../../src/app/waiting.tsx';
 import { loadAhead, useLoaded } from '../../src/controls/use-loaded.ts';
+import { appWords } from '../../src/words/app-words.ts';
+import { newerWords } from '../../src/words/newer-words.ts';
 
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+  document.head.innerHTML = '';
+});
+
+/** The host answers with the page of a build, and this page is of the build `first`. */
+function hostHas(page: string | Error) {
+  document.head.innerHTML = '<script type="module/x" src="./assets/base-first.js"></script>';
+  const ask = async () => {
+    if (page instanceof Error) throw page;
+    return new Response(page);
+  };
+  vi.stubGlobal('fetch', vi.fn(ask));
+}
+
+const NO_CONNECTION = new TypeError('no connection');
 
 function Screen({ load }: { load: () => Promise<string> }) {
   const loaded = useLoaded(load);
@@ -20,13 +38,35 @@ function Screen({ load }: { load: () => Promise<string> }) {
 }
 
 test('a part that can’t be fetched is said, and can be tried again', async () => {
+  hostHas(NO_CONNECTION);
   const load = vi.fn(async () => 'the tape');
-  load.mockRejectedValueOnce(new Error('no connection'));
+  load.mockRejectedValueOnce(NO_CONNECTION);
   render(<Screen load={load} />);
   expect((await screen.findByRole('alert')).textContent).toMatch(/could not be fetched/);
   fireEvent.click(screen.getByRole('button', { name: 'Try again' }));
   expect(await screen.findByText('the tape')).toBeTruthy();
 });
+
+test('where the host has a newer build, that is said in place of no connection', async () => {
+  hostHas('<script type="module" crossorigin src="./assets/base-second.js"></script>');
+  render(<Screen load={() => Promise.reject(NO_CONNECTION)} />);
+  await screen.findByText(newerWords.screen);
+  expect(screen.queryByText(appWords.notLoaded)).toBeNull();
+});
+
+test.each([
+  ['this very build', '<script type="module" src="./assets/base-first.js"></script>'],
+  ['a page that asks to log in to the network', '<title>Welcome</title>'],
+  ['nothing', NO_CONNECTION],
+])('where the host has %s, the part is only missing', async (_, page) => {
+  hostHas(page);
+  const { result } = renderHook(() => useLoaded(broken));
+  await waitFor(() => expect(fetch).toHaveBeenCalledOnce());
+  await act(async () => undefined);
+  expect(result.current).toMatchObject({ state: 'missing', newer: undefined });
+});
+
+const broken = () => Promise.reject(NO_CONNECTION);
 
 test('a part fetched once, or ahead, is there at the next first look', async () => {
   const load = vi.fn(async () => 'the tape');
@@ -57,7 +97,6 @@ test('what comes for another part than the one wanted now is not shown', async (
   await waitFor(() => expect(result.current).toMatchObject({ state: 'here', value: 'hem' }));
   await act(async () => {
     arrive('seam');
-    await new Promise((done) => setTimeout(done));
   });
   expect(result.current).toMatchObject({ value: 'hem' });
 });

@@ -19,7 +19,7 @@ export function Part<Given extends object>({ load, give, onLeave }: Props<Given>
   return (
     <>
       <main class="intro">
-        <p role="alert">{appWords.notLoaded}</p>
+        <p role="alert">{loaded.newer ?? appWords.notLoaded}</p>
       </main>
       <div class="ways">
         <button type="button" onClick={onLeave}>

@@ -1,0 +1,5 @@
+/** What is said where the app's host has a newer build than this page, and lacks its parts. */
+export const newerWords = {
+  screen:
+    'This screen is of an older version than the app’s host has now. Try again to load the newer one; what was typed is in the address.',
+};
