@@ -174,7 +174,7 @@ describe('drawn to scale (derived here)', () => {
   });
 });
 
-test('the straight parts drawn are the length less passes, turns and tails', () => {
+test('the straight parts drawn are the length by geometry less passes, turns and tails', () => {
   const anyLacing = fc.record({
     kind: fc.constantFrom<LacingKind>(
       'edge',
@@ -199,13 +199,13 @@ test('the straight parts drawn are the length less passes, turns and tails', () 
         ...{ kind, holes, start, pitch: mm(pitch), margin: mm(margin), outside: mm(outside) },
         ...{ thickness: mm(2), tail: mm(50), longest: mm(2000) },
       };
-      const { total, parts, extra, tails, strands } = solved(lace(input));
+      const { geometry, parts, extra, tails, strands } = solved(lace(input));
       const lacing = { strands, holes: row, start: middleStart(input), pitch, margin, hole: 1 };
       for (const face of ['front', 'back'] as const) {
         const figure = lacingFigure(lacing, face);
         const drawn = longOf(figure, 'stitch') + longOf(figure, 'behind');
-        const rest = total - parts.passes * mm(2) - parts.turns * extra - tails;
-        expect(drawn).toBeCloseTo(toMm(rest as typeof total), 6);
+        const rest = geometry - parts.passes * mm(2) - parts.turns * extra - tails;
+        expect(drawn).toBeCloseTo(toMm(rest as typeof geometry), 6);
       }
     }),
   );
