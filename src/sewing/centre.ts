@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, type Length, LONGEST } from '../lengths/length.ts';
 import { type HolePlace, middleOf, placeAt } from './hole-place.ts';
 import { holeRun } from './hole-run.ts';
-import { mustBePositive } from './length-checks.ts';
+import { mustBeCount, mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
@@ -99,7 +99,5 @@ function countProblems({ count, other, pitch, measured }: CountInput): Problem[]
 }
 
 function holesProblems(field: string, given: number): Problem[] {
-  if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
-  if (given < 2) return [{ kind: 'too-few', field, least: 2, given }];
-  return given > MOST_HOLES ? [{ kind: 'too-many', field, most: MOST_HOLES, given }] : [];
+  return mustBeCount(field, given, 2, MOST_HOLES);
 }

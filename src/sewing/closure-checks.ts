@@ -7,7 +7,7 @@ import {
   type SpacingRule,
   wholeRow,
 } from './closure-input.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBeCount, mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 import { lengthOf } from './segment.ts';
 
@@ -31,20 +31,13 @@ export function closureProblems(input: ClosuresInput): Problem[] {
 function ruleProblems(rule: SpacingRule): Problem[] {
   switch (rule.by) {
     case 'count':
-      return countProblems(rule.count);
+      return mustBeCount('count', rule.count, 1, MOST_CLOSURES);
     case 'widest':
     case 'exact':
       return mustBePositive('pitch', rule.pitch);
     case 'gap':
       return [...mustNotBeNegative('gap', rule.gap), ...mustBePositive('width', rule.width)];
   }
-}
-
-function countProblems(given: number): Problem[] {
-  const field = 'count';
-  if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
-  if (given < 1) return [{ kind: 'too-few', field, least: 1, given }];
-  return given > MOST_CLOSURES ? [{ kind: 'too-many', field, most: MOST_CLOSURES, given }] : [];
 }
 
 /** Is there room between first and last for what is asked? */

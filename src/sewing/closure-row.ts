@@ -45,13 +45,10 @@ export interface ClosureRow {
   remainder: Remainder | undefined;
 }
 
-/** Numbers a layout along an opening and says what is left between items of a width. */
+/** Numbers a layout, of at least one place, along an opening and says what is left between items of a width. */
 export function closureRow(opening: Length, layout: Layout, width: Length | undefined): ClosureRow {
   const marks = layout.places.map(({ at, kind }, i): Mark => ({ at, kind, label: String(i + 1) }));
-  const first = marks[0];
-  const last = marks.at(-1);
-  if (!first || !last) throw new RangeError('a row of closures has at least one mark, not none');
-  const ends = { top: first.at, bottom: exactLength(opening - last.at) };
+  const ends = { top: marks[0]!.at, bottom: exactLength(opening - marks.at(-1)!.at) };
   return {
     run: { datum: 'top-edge', length: opening, marks },
     count: marks.length,

@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { mustBePositive } from './length-checks.ts';
+import { mustBeCount, mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Mark, Run } from './run.ts';
 
@@ -71,14 +71,10 @@ function greatestShared(a: number, b: number): number {
   return b === 0 ? a : greatestShared(b, a % b);
 }
 
-function partsProblems({ length, other, parts: given }: PartsInput): Problem[] {
-  const field = 'count';
-  const whole = Number.isInteger(given);
+function partsProblems({ length, other, parts }: PartsInput): Problem[] {
   return [
     ...mustBePositive('length', length),
     ...(other === undefined ? [] : mustBePositive('other', other)),
-    ...(whole ? [] : [{ kind: 'not-whole', field, given } as const]),
-    ...(whole && given < 2 ? [{ kind: 'too-few', field, least: 2, given } as const] : []),
-    ...(given > MOST_PARTS ? [{ kind: 'too-many', field, most: MOST_PARTS, given } as const] : []),
+    ...mustBeCount('count', parts, 2, MOST_PARTS),
   ];
 }

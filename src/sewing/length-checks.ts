@@ -11,6 +11,13 @@ export function mustNotBeNegative(field: string, given: Length): Problem[] {
   return given < 0 ? [{ kind: 'negative', field, given }] : mustNotBeTooLong(field, given);
 }
 
+/** What is wrong with a number that must be whole, from the least to the most. */
+export function mustBeCount(field: string, given: number, least: number, most: number): Problem[] {
+  if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
+  if (given < least) return [{ kind: 'too-few', field, least, given }];
+  return given > most ? [{ kind: 'too-many', field, most, given }] : [];
+}
+
 /** Above `LONGEST` the sums would no longer be exact. */
 function mustNotBeTooLong(field: string, given: Length): Problem[] {
   return given > LONGEST ? [{ kind: 'too-long', field, most: LONGEST, given }] : [];

@@ -51,9 +51,8 @@ export function movedEnds(
   // Items that overlap are no answer while there is another one.
   const apart = slid.filter(({ over, by }) => over >= (itemWidth(input) ?? 0) * by);
   const choice = apart.length > 0 ? apart : slid;
-  const [first] = choice;
-  if (!first) throw new RangeError(`no mark can lie on the level ${level} of ${input.opening}`);
-  const { over, by, onLevel } = choice.reduce((a, b) => (b.moved < a.moved ? b : a), first);
+  // There is one: a mark of the even row can always be slid to a level between clear edges.
+  const { over, by, onLevel } = choice.reduce((a, b) => (b.moved < a.moved ? b : a));
   const places = even.map(
     (_, i): Place => ({
       at: exactLength((level * by + (i - onLevel) * over) / by),

@@ -54,15 +54,8 @@ function sentence(plan: ClosurePlan, draft: Draft, bench: Bench): string {
   const item = words.items[itemOf(draft)];
   const first = onTape(plan.ends.top, bench);
   return plan.count === 1
-    ? words.one(item, first, whyThere(plan))
+    ? words.one(item, first)
     : words.sentence(plan.count, item, first, pitches(plan.stretches, bench));
-}
-
-/** Why one alone stands where it does. */
-function whyThere({ run, remainder }: ClosurePlan) {
-  const kind = run.marks[0]?.kind;
-  if (kind === 'sewn' || kind === 'level') return kind;
-  return remainder ? 'room' : 'middle';
 }
 
 /** "3 × 7.1 cm, 3 × 6.9 cm", when not all spaces are alike. */

@@ -1,7 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Calculation, Draft } from '../../controls/calculation.ts';
 import { type DraftReader, readDraft } from '../../controls/draft.ts';
-import { countOf, lengthsOf } from '../../controls/draft-numbers.ts';
+import { countOf, lengthsOf, roundIn } from '../../controls/draft-numbers.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { ZERO } from '../../lengths/length.ts';
 import type { ClosuresInput, SpacingRule } from '../../sewing/closure-input.ts';
@@ -49,16 +49,15 @@ export const closures: Calculation = {
 };
 
 function startingDraft(bench: Bench): Draft {
-  const inInches = bench.unit === 'in';
-  const scale = (cm: string, mm: string) => (bench.unit === 'mm' ? mm : cm);
+  const of = roundIn(bench);
   return {
-    opening: inInches ? '18 1/4' : scale('46.3', '463'),
+    opening: of('46.3', '463', '18 1/4'),
     count: '7',
-    top: inInches ? '1/2' : scale('1.2', '12'),
-    bottom: inInches ? '1' : scale('2.5', '25'),
+    top: of('1.2', '12', '1/2'),
+    bottom: of('2.5', '25', '1'),
     by: 'count',
-    pitch: inInches ? '2' : scale('5', '50'),
-    gap: inInches ? '1' : scale('3', '30'),
+    pitch: of('5', '50', '2'),
+    gap: of('3', '30', '1'),
     ends: 'given',
     item: 'hook',
     width: '',
@@ -68,7 +67,7 @@ function startingDraft(bench: Bench): Draft {
     leastGap: '',
     side: 'none',
     setBack: '1/8 in',
-    lap: inInches ? '3/4' : scale('2', '20'),
+    lap: of('2', '20', '3/4'),
   };
 }
 

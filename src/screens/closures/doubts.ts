@@ -10,32 +10,26 @@ type Show = (x: ExactLength) => string;
 /** What is to be minded about a row: what gives way around sewn ones, and what hangs over an edge. */
 export function doubts(plan: ClosurePlan, input: ClosuresInput, bench: Bench): string[] {
   const show: Show = (x) => exactly(x, bench);
-  return [...servedLevel(plan, show), ...givingWay(plan, input, show), ...overhangs(plan, show)];
+  return [...offLevel(plan, show), ...givingWay(plan, input, show), ...overhangs(plan, show)];
 }
 
-function servedLevel({ level, givesWay }: ClosurePlan, show: Show): string[] {
-  if (!level || level.off === 0 || givesWay.includes('level')) return [];
-  return [words.offLevel(show(size(level.off)), level.off > 0)];
+/** How far from the level its mark is: a sewn one that serves it, or the nearest where it gives way. */
+function offLevel({ level, givesWay }: ClosurePlan, show: Show): string[] {
+  if (!level || level.off === 0) return [];
+  const off = exactLength(Math.abs(level.off));
+  return [words.offLevel(!givesWay.includes('level'), show(off), level.off > 0)];
 }
 
-function givingWay(plan: ClosurePlan, input: ClosuresInput, show: Show): string[] {
-  const { ends, gap = ZERO, level } = plan;
-  const off = level?.off ?? ZERO;
-  const said: Record<ClosurePlan['givesWay'][number], () => string> = {
-    level: () => words.givesWay.level(show(size(off)), off > 0),
-    top: () => words.givesWay.end(true, show(ends.top), show(input.top)),
-    bottom: () => words.givesWay.end(false, show(ends.bottom), show(input.bottom)),
-    gap: () => words.givesWay.gap(show(gap), show(input.leastGap ?? ZERO)),
-  };
-  return plan.givesWay.map((what) => said[what]());
+function givingWay({ ends, gap, givesWay }: ClosurePlan, input: ClosuresInput, show: Show) {
+  return givesWay.flatMap((what) => {
+    if (what === 'level') return [];
+    if (what === 'gap') return words.givesWay.gap(show(gap ?? ZERO), show(input.leastGap ?? ZERO));
+    return words.givesWay.end(what === 'top', show(ends[what]), show(input[what]));
+  });
 }
 
 function overhangs({ overhang }: ClosurePlan, show: Show): string[] {
   return (['top', 'bottom'] as const).flatMap((end) =>
     overhang[end] > 0 ? [words.overhang(end === 'top', show(overhang[end]))] : [],
   );
-}
-
-function size(x: ExactLength): ExactLength {
-  return exactLength(Math.abs(x));
 }

@@ -1,122 +1,100 @@
 import type { Bench } from '../../controls/bench.ts';
 import { exactly } from '../../controls/tape-text.ts';
-import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { exactLength } from '../../lengths/length.ts';
 import { type ClosuresInput, keptPitch, wholeRow } from '../../sewing/closure-input.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
 import { pitchOf } from '../../sewing/segment.ts';
-import { closuresWords as words } from '../../words/closures-words.ts';
+import { closuresWords } from '../../words/closures-words.ts';
 
-const f = words.formulas;
+const words = closuresWords.formula;
 
 /** A row with what it was worked out from, and how lengths are shown. */
 interface Worked {
   plan: ClosurePlan;
   input: ClosuresInput;
-  show: (x: ExactLength) => string;
+  given: boolean;
+  show: (x: number) => string;
+  /** The first pitch as shown, and the one that was asked for. */
+  pitch: string;
+  wanted: string;
 }
 
 /** How the row was got, with its numbers in it, for the rule and the branch that made it. */
 export function closuresFormula(plan: ClosurePlan, input: ClosuresInput, bench: Bench): string {
-  const worked: Worked = { plan, input, show: (x) => exactly(x, bench) };
-  if (input.sewn?.length) return around(worked);
-  const gap = gapSum(worked);
-  if (plan.level && plan.count === 1) return gap + f.onLevel(worked.show(plan.level.at));
-  if (!plan.level) return plan.remainder ? gap + kept(worked) : even(worked);
-  const slid = plan.remainder !== undefined || input.levelBy === 'moved-ends';
-  return slid ? gap + movedThrough(worked) : twoPitches(worked);
-}
-
-function around({ plan, input, show }: Worked): string {
-  const sewn = input.sewn?.length ?? 0;
-  const { rule } = input;
-  const how = words.aroundBy;
-  const said =
-    rule.by === 'count'
-      ? how.count
-      : rule.by === 'widest'
-        ? how.widest(show(rule.pitch))
-        : how.nearest(show(keptPitch(rule) ?? exactLength(0)));
-  return words.around(sewn, plan.count - sewn, said);
-}
-
-function gapSum({ input: { rule }, show }: Worked): string {
-  if (rule.by !== 'gap') return '';
-  return f.gap(show(rule.gap), show(rule.width), show(exactLength(rule.gap + rule.width)));
-}
-
-/** Spaces from first to last, with the shares of a space at its ends. */
-function evenPitch({ plan, input, show }: Worked): string {
-  const { opening, ends, top, bottom } = input;
-  const pitch = show(pitchOf(wholeRow(input), plan.count));
-  if (ends !== 'given') {
-    const spaces = words.spaces(plan.count + (ends === 'whole' ? 1 : 0), false);
-    return f.shares(show(opening), spaces, pitch);
+  const show = (x: number) => exactly(exactLength(x), bench);
+  const { rule, level, levelBy, sewn } = input;
+  const wanted = show('pitch' in rule ? rule.pitch : (keptPitch(rule) ?? 0));
+  const pitch = show(plan.stretches[0]?.pitch ?? 0);
+  const worked = { plan, input, given: input.ends === 'given', show, pitch, wanted };
+  if (sewn?.length) {
+    const how = rule.by === 'widest' ? words.within : words.nearest;
+    return words.around(rule.by === 'count' ? '' : how(wanted));
   }
-  const spaces = words.spaces(plan.count - 1, false);
-  return f.even(show(opening), show(top), show(bottom), spaces, pitch);
+  const fewest = rule.by === 'widest' ? words.widest(wanted) : '';
+  const gap = rule.by === 'gap' ? `${show(rule.gap)} + ${show(rule.width)} = ${wanted}. ` : '';
+  if (level === undefined) return plan.remainder ? gap + kept(worked) : even(worked) + fewest;
+  if (plan.count === 1) return gap;
+  if (plan.remainder) return gap + through(worked, level);
+  return levelBy === 'moved-ends'
+    ? moved(worked) + through(worked, level)
+    : twoPitches(worked, level, fewest);
 }
 
-function even(worked: Worked): string {
-  const { plan, input, show } = worked;
-  const { opening, ends, top, bottom, rule } = input;
-  const place = show(plan.ends.top);
-  const fewest = rule.by === 'widest' ? f.widest(show(rule.pitch)) : '';
-  if (plan.count > 1) return evenPitch(worked) + fewest;
-  return ends === 'given'
-    ? f.middle(show(opening), show(top), show(bottom), place) + fewest
-    : f.half(show(opening), place) + fewest;
+/** From first to last, or the whole opening, over its spaces; one alone in the middle. */
+function even({ plan: { count, ends }, input, given, show }: Worked): string {
+  const { opening, top, bottom } = input;
+  const room = given ? `(${[opening, top, bottom].map(show).join(' − ')})` : show(opening);
+  if (count === 1) return `${given ? `${show(top)} + ` : ''}${room} ÷ 2 = ${show(ends.top)}.`;
+  const spaces = count + { given: -1, half: 0, whole: 1 }[input.ends];
+  const pitch = show(pitchOf(wholeRow(input), count));
+  return `${room} ÷ ${spaces} = ${pitch}${given ? '' : words.shares}.`;
 }
 
 /** A pitch kept from the top, and what is left over below. */
-function kept({ plan, input, show }: Worked): string {
+function kept({ plan, input: { opening }, show, wanted }: Worked): string {
   const { count, ends, remainder } = plan;
-  const below = remainder?.below ?? exactLength(0);
-  const last = show(exactLength(input.opening - ends.bottom));
-  const pitch = show(keptPitch(input.rule) ?? exactLength(0));
-  const bottom = show(exactLength(ends.bottom - below));
-  return (
-    (count > 1 ? f.last(show(ends.top), count - 1, pitch, last) : '') +
-    f.left(show(input.opening), last, bottom, show(below))
-  );
-}
-
-/** One pitch through the level, out to both ends. */
-function movedThrough(worked: Worked): string {
-  const { plan, input, show } = worked;
-  const { stretches, ends } = plan;
-  const [above, below] = besideLevel(plan);
-  const pitch = stretches[0]?.pitch ?? exactLength(0);
-  const level = show(input.level ?? exactLength(0));
-  const out = [
-    ...(above > 0 ? [f.toFirst(level, above, show(pitch), show(ends.top))] : []),
-    ...(below > 0
-      ? [f.fromLast(show(input.opening), level, below, show(pitch), show(ends.bottom))]
+  const below = remainder?.below ?? 0;
+  const last = show(opening - ends.bottom);
+  return [
+    ...(count > 1
+      ? [`${show(ends.top)} + ${count - 1} × ${wanted} = ${last}${words.toLast}; `]
       : []),
-  ].join('; ');
-  if (plan.remainder) return `${out}.`;
-  const asEven = pitchOf(wholeRow(input), plan.count);
-  const isEven = Math.abs(asEven - pitch) < 1;
-  return isEven ? `${evenPitch(worked)} ${out}.${f.moved}` : `${out}.${f.narrowed(show(asEven))}`;
+    `${show(opening)} − ${last} − ${show(ends.bottom - below)} = ${show(below)}${words.left}.`,
+  ].join('');
 }
 
-function twoPitches({ plan, input, show }: Worked): string {
-  const { opening, bottom, top, ends, rule, level = exactLength(0) } = input;
+/** One pitch from the level out to both ends. */
+function through({ plan, input: { opening }, show, pitch }: Worked, level: number): string {
   const [above, below] = besideLevel(plan);
-  const given = ends === 'given';
-  const spaces = (count: number) =>
-    words.spaces(count + (ends === 'whole' ? 1 : 0), ends === 'half');
-  const upper = given ? f.minus(show(level), show(top)) : show(level);
-  const lower = given
-    ? f.minusTwo(show(opening), show(level), show(bottom))
-    : f.minus(show(opening), show(level));
-  const pitchAbove = show(plan.stretches[0]?.pitch ?? exactLength(0));
-  const pitchBelow = show(plan.stretches.at(-1)?.pitch ?? exactLength(0));
+  const at = show(level);
+  return `${at} − ${above} × ${pitch} = ${show(plan.ends.top)}${words.above}; ${show(opening)} − ${at} − ${below} × ${pitch} = ${show(plan.ends.bottom)}${words.below}.`;
+}
+
+/** Where the pitch of moved ends comes from. */
+function moved(worked: Worked): string {
+  const { plan, input, show } = worked;
+  const asEven = pitchOf(wholeRow(input), plan.count);
+  const narrowed = Math.abs(asEven - (plan.stretches[0]?.pitch ?? 0)) >= 1;
+  return narrowed ? words.narrowed(show(asEven)) : `${even(worked)} `;
+}
+
+function twoPitches(worked: Worked, level: number, fewest: string): string {
+  const { plan, input, given, show, pitch } = worked;
+  const { opening, top, bottom, ends } = input;
+  const [above, below] = besideLevel(plan);
+  const over = (room: number[], spaces: number, one: string) =>
+    spaces === 0
+      ? []
+      : `(${room.filter(Boolean).map(show).join(' − ')}) ÷ ${ends === 'half' ? `${spaces} 1/2` : spaces + (given ? 0 : 1)} = ${one}`;
   const parts = [
-    ...(above > 0 ? [f.above(upper, spaces(above), pitchAbove)] : []),
-    ...(below > 0 ? [f.below(lower, spaces(below), pitchBelow)] : []),
-  ];
-  const why = rule.by === 'widest' ? f.widest(show(rule.pitch)) : parts.length > 1 ? f.least : '';
-  return `${parts.join('; ')}.${why}`;
+    over([level, given ? top : 0], above, `${pitch}${words.above}`),
+    over(
+      [opening, level, given ? bottom : 0],
+      below,
+      `${show(plan.stretches.at(-1)?.pitch ?? 0)}${words.below}`,
+    ),
+  ].flat();
+  return `${parts.join('; ')}.${fewest || (parts.length > 1 ? words.least : '')}`;
 }
 
 /** How many spaces lie above the level's mark, and how many below. */

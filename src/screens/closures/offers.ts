@@ -1,9 +1,9 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Draft, Offer } from '../../controls/calculation.ts';
 import { exactly } from '../../controls/tape-text.ts';
-import { type ClosuresInput, itemWidth } from '../../sewing/closure-input.ts';
+import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
-import { type ClosurePlan, spaceClosures } from '../../sewing/closures.ts';
+import type { ClosurePlan } from '../../sewing/closures.ts';
 import { closuresWords as words } from '../../words/closures-words.ts';
 
 /** What else could be done: the other answer to a level, or an even pitch without remainder. */
@@ -21,26 +21,11 @@ export function offers(
     if (other) found.push(levelOffer(other, input, draft, bench));
   }
   if (remainder && remainder.above + remainder.below > 0) {
-    found.push(...evenOffer(input, count, draft, bench));
+    const take = { ...draft, by: 'count', count: String(count), levelBy: 'two-pitches' };
+    // Two cannot carry first, last and a level.
+    if (!level || count !== 2) found.push({ words: words.evenly(count), take });
   }
   return found;
-}
-
-/** As many with nothing left over, where that can be had. */
-function evenOffer(input: ClosuresInput, count: number, draft: Draft, bench: Bench): Offer[] {
-  const even = spaceClosures({
-    ...input,
-    rule: { by: 'count', count },
-    width: itemWidth(input),
-    levelBy: 'two-pitches',
-  });
-  if (!even.ok) return [];
-  const take = { ...draft, by: 'count', count: String(count), levelBy: 'two-pitches' };
-  return [
-    even.value.level && count > 1
-      ? { words: words.evenlyAtLevel(count, listed(even.value.stretches, bench)), take }
-      : { words: words.evenly(count, even.value.level !== undefined), take },
-  ];
 }
 
 function levelOffer(row: ClosureRow, input: ClosuresInput, draft: Draft, bench: Bench): Offer {
