@@ -33,9 +33,9 @@ const KEPT = [
 const BASE =
   /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!inside|read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared|paper|save-file|kept-name|glass)|src.controls.(?!newer|adopt|as-made|doubted|answer-parts|sideways|follow|fold|made|tally|tape|run-|use-(pan|box|tape|measures)|mark|measure|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert.at-once|src.words.(app|pad|control|convert-words|unit)|sewing.run/;
 
-/** What comes just after the first answer, on every calculation: tape, list, choices, faults, the larger drawings. */
+/** What comes just after the first answer, on every calculation: tape, list, choices, faults, the larger drawings, how marks are shared over a row. */
 const LATE =
-  /src.drawing.(tape|figure|strip-figure|lacing)|src.screens.(usual|convert)|src.controls.(adopt|as-made|doubted|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.(inside|read-(lengths|number))|src.words.(convert-line|doubt|mark|place|read|problem|figure|hole)|sewing.(unusual|sources.(usual|lacing|sizes)|marks|made-run|problem|length-checks|hole-(place|run))/;
+  /src.drawing.(tape|figure|strip-figure|lacing)|src.screens.(usual|convert)|src.controls.(adopt|as-made|doubted|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.(inside|read-(lengths|number))|src.words.(convert-line|doubt|mark|place|read|problem|figure|hole)|sewing.(unusual|sources.(usual|lacing|sizes)|marks|made-run|segment|two-pitches|respacing|problem|length-checks|hole-(place|run))/;
 
 const PAPER = '#f5efdf';
 

@@ -109,8 +109,7 @@ export const closuresWords = {
     above: ' above',
     below: ' below',
     least: ' Of all ways to share the spaces out, these two differ least.',
-    narrowed: (even: string) =>
-      `Spaced evenly it would be ${even}: made narrower, the ends stay clear of the edges. `,
+    narrowed: (even: string) => `Less than the even ${even}, to keep the ends clear of the edges. `,
     around: (asked: string) =>
       `What is sewn stays; the others go where the spaces are widest, then evenly${asked}.`,
     within: (pitch: string) => `, none wider than ${pitch}`,
