@@ -33,9 +33,16 @@ const KEPT = [
 const BASE =
   /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!inside|read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared|paper|save-file|kept-name|glass)|src.controls.(?!newer|adopt|as-made|doubted|answer-parts|sideways|follow|fold|made|tally|tape|run-|use-(pan|box|tape|measures)|mark|measure|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert.at-once|src.words.(app|pad|control|convert-words|unit)|sewing.run/;
 
-/** What comes just after the first answer, on every calculation: tape, list, choices, faults, the larger drawings, how marks are shared over a row. */
+/**
+ * What comes just after the first answer, on every calculation: tape, list, choices, faults, the larger
+ * drawings, how marks are shared over a row; and the record of a garment, which keeping, following and
+ * the list of garments all need.
+ */
 const LATE =
-  /src.drawing.(tape|figure|strip-figure|lacing)|src.screens.(usual|convert)|src.controls.(adopt|as-made|doubted|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.lengths.(inside|read-(lengths|number))|src.words.(convert-line|doubt|mark|place|read|problem|figure|hole)|sewing.(unusual|sources.(usual|lacing|sizes)|marks|made-run|segment|two-pitches|respacing|problem|length-checks|hole-(place|run))/;
+  /src.drawing.(tape|figure|strip-figure|lacing)|src.screens.(usual|convert)|src.controls.(adopt|as-made|doubted|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.garment.(as-made|changes|check|first-version|followed-change|garment\.)|src.storage.(garment|record)|src.lengths.(inside|read-(lengths|number))|src.words.(convert-line|doubt|mark|place|read|problem|figure|hole)|sewing.(unusual|sources.(usual|lacing|sizes)|marks|made-run|segment|two-pitches|respacing|problem|length-checks|hole-(place|run))/;
+
+/** One mark after another, of a calculation or of a garment. */
+const FOLLOW = /src.controls.follow-|src.words.follow/;
 
 const PAPER = '#f5efdf';
 
@@ -154,6 +161,7 @@ export default defineConfig({
           groups: [
             { name: 'base', test: BASE },
             { name: 'late', test: LATE },
+            { name: 'follow', test: FOLLOW },
           ],
         },
       },

@@ -4,7 +4,6 @@ import { type Bench, tapeStep } from '../controls/bench.ts';
 import { NO_RUN, withMade } from '../garment/as-made.ts';
 import { type FollowedMark, nextToMake } from '../garment/following.ts';
 import type { Garment, Kept } from '../garment/garment.ts';
-import { plannedAnew } from '../garment/planned-anew.ts';
 import { toGraduation } from '../lengths/graduation.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { Fetched } from '../screens/garments/fetched.tsx';
@@ -88,7 +87,7 @@ function Following(props: FollowingProps) {
   const respace = async (stop: Stop) => {
     const calculation = known.get(stop.kept.calculation);
     if (calculation === undefined || typeof calculation === 'string') return;
-    const { spacedAnew } = await part(import('./garment-spacing.ts'));
+    const { spacedAnew } = await spacing();
     const spaced = spacedAnew(calculation, stop, bench);
     setFault(spaced?.ok === false ? spaced.fault : undefined);
     if (!spaced?.ok) return;
@@ -99,8 +98,10 @@ function Following(props: FollowingProps) {
   const undoSpacing =
     spacedNow &&
     (() => {
-      change(spacedNow, (now) => unspaced(now, undo, tapeStep(bench)));
       setUndo(undefined);
+      void spacing()
+        .then(({ unspaced }) => change(spacedNow, (now) => unspaced(now, undo, bench)))
+        .catch(fail);
     });
   if (leaving && held > 0) {
     const give = { said, bench, onStay: () => setLeaving(false), onLeave };
@@ -130,6 +131,7 @@ function Following(props: FollowingProps) {
   );
 }
 
+const spacing = () => part(import('./garment-spacing.ts'));
 const loadLeave = () =>
   import('../screens/garments/follow-leave.tsx').then((part) => part.FollowLeave);
 
@@ -150,18 +152,6 @@ function hereIn(
       kept: kept.runs[place],
     })),
   );
-}
-
-/** With the spacing it had before; what was made since stays where it was made. */
-function unspaced(now: Kept, before: Kept, step: number): Kept {
-  const runs = before.runs.map((run, i) => {
-    const planned = Object.entries(run.planned);
-    const marks = planned.map(([label, at]) => ({ label, at, sewn: false, alike: true }));
-    const spaced = now.runs[i];
-    const same = JSON.stringify(spaced?.made) === JSON.stringify(run.made);
-    return same || !spaced ? run : plannedAnew(spaced, marks, step);
-  });
-  return { ...now, draft: before.draft, runs };
 }
 
 /** With a mark made or not, and the plan of its run beside it where none was kept. */

@@ -1,12 +1,12 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 
-import { followedChange } from '../garment/followed-change.ts';
 import type { Garment, Kept } from '../garment/garment.ts';
-import { GarmentError, loadGarment } from '../storage/garments.ts';
+import { loadGarment } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentFollowWords as words } from '../words/garment-follow-words.ts';
+import { garmentWords as heldWords } from '../words/garment-words.ts';
 import { notKept } from './garment-deeds.ts';
-import { type Change, type KeeperNews, keeperOf } from './garment-keeper.ts';
+import { type Change, changedBy, type KeeperNews, keeperOf } from './garment-keeper.ts';
 import { type Known, loadKnown } from './garment-stops.ts';
 
 export interface Followed {
@@ -33,7 +33,7 @@ export function useFollowed(store: Store, id: string): Followed {
   const [said, setSaid] = useState<string>();
   const [looked, look] = useState({});
   const garment = useMemo(
-    () => stored && keeper.waiting().reduce(changedBy, stored),
+    () => stored && keeper.waiting().reduce(shownWith, stored),
     [stored, looked],
   );
 
@@ -66,18 +66,11 @@ export function useFollowed(store: Store, id: string): Followed {
     garment,
     stored,
     known,
-    said: trouble ? `${notKept(trouble)} ${words.waiting(held)}` : said,
+    said: trouble ? `${notKept(trouble)} ${heldWords.waiting(held)}` : said,
     held,
     again: keeper.again,
     change(seen, by) {
-      keeper.add({
-        seen,
-        by(old) {
-          const now = followedChange(old, seen, by, Date.now());
-          if (typeof now === 'object') return now;
-          throw new GarmentError(now === 'gone' ? 'off' : now);
-        },
-      });
+      keeper.add({ seen, by });
       look({});
     },
     fail,
@@ -85,9 +78,9 @@ export function useFollowed(store: Store, id: string): Followed {
 }
 
 /** What is still being kept is shown as it will be; what will be refused is not. */
-function changedBy(garment: Garment, change: Change): Garment {
+function shownWith(garment: Garment, change: Change): Garment {
   try {
-    return change.by(garment);
+    return changedBy(garment, change);
   } catch {
     return garment;
   }

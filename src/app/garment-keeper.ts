@@ -1,13 +1,13 @@
+import { followedChange } from '../garment/followed-change.ts';
 import type { Garment, Kept } from '../garment/garment.ts';
-import { changeGarment } from '../storage/garments.ts';
+import { changeGarment, GarmentError } from '../storage/garments.ts';
 import { type Store, StoreError } from '../storage/store.ts';
 
-/** One change of a garment. */
+/** A change of what is followed on a garment. */
 export interface Change {
-  /** What of it is followed, as it was seen. */
+  /** What is followed, as it was seen. */
   seen: Kept;
-  /** Throws what refuses it. */
-  by(garment: Garment): Garment;
+  by(kept: Kept): Kept;
 }
 
 /** What a keeper has to say when something of it changes. */
@@ -34,6 +34,16 @@ export interface Keeper {
   listen(hear: (news: KeeperNews) => void): () => void;
 }
 
+/**
+ * The garment with a change.
+ * @throws GarmentError when it is refused
+ */
+export function changedBy(garment: Garment, { seen, by }: Change): Garment {
+  const now = followedChange(garment, seen, by, Date.now());
+  if (typeof now === 'object') return now;
+  throw new GarmentError(now === 'gone' ? 'off' : now);
+}
+
 /** How long until what could not be kept is tried again. */
 const AGAIN_MS = 4000;
 
@@ -46,6 +56,11 @@ export function keeperOf(store: Store, id: string): Keeper {
   const keeper = all.get(id) ?? createKeeper(store, id);
   all.set(id, keeper);
   return keeper;
+}
+
+/** Every keeper there has been since the page was opened. */
+export function keepersOf(store: Store): Keeper[] {
+  return [...(keepers.get(store)?.values() ?? [])];
 }
 
 function createKeeper(store: Store, id: string): Keeper {
@@ -62,7 +77,7 @@ function createKeeper(store: Store, id: string): Keeper {
     let stored: Garment | undefined;
     try {
       await changeGarment(store, id, (old) => {
-        stored = change.by(old);
+        stored = changedBy(old, change);
         return stored;
       });
     } catch (error) {

@@ -46,3 +46,15 @@ export function spacedAnew(calculation: Calculation, stop: Stop, bench: Bench): 
   });
   return { ok: true, change };
 }
+
+/** With the spacing it had before; what was made since stays where it was made. */
+export function unspaced(now: Kept, before: Kept, bench: Bench): Kept {
+  const runs = before.runs.map((run, i) => {
+    const planned = Object.entries(run.planned);
+    const marks = planned.map(([label, at]) => ({ label, at, sewn: false, alike: true }));
+    const spaced = now.runs[i];
+    const same = JSON.stringify(spaced?.made) === JSON.stringify(run.made);
+    return same || !spaced ? run : plannedAnew(spaced, marks, tapeStep(bench));
+  });
+  return { ...now, draft: before.draft, runs };
+}

@@ -3,6 +3,7 @@ import { backupDue, readStand } from '../garment/backup-due.ts';
 import { Fetched } from '../screens/garments/fetched.tsx';
 import { GarmentsScreen } from '../screens/garments/garments.tsx';
 import type { Store } from '../storage/store.ts';
+import { useHeld } from './garments-held.ts';
 import { useGarments } from './garments-state.ts';
 import type { Address } from './use-address.ts';
 
@@ -20,6 +21,7 @@ const loadRestore = () =>
 export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
   const state = useGarments(store, address, bench, onHome);
   const { garments, deleted, setAside, file } = state;
+  const held = useHeld(store, state.look);
   const last = readStand(state.lastBackup);
   return (
     <GarmentsScreen
@@ -29,8 +31,8 @@ export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
       setAside={setAside.length}
       lastBackup={last && new Date(last.at).toLocaleDateString()}
       due={backupDue(garments, last, readStand(state.putOff), Date.now())}
-      said={state.said}
-      undo={state.undo}
+      said={state.said ?? held?.said}
+      undo={state.undo ?? held?.undo}
       bench={bench}
       deeds={state.deeds}
     >

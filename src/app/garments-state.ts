@@ -84,7 +84,8 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     // A bug in one deed must not keep the next from being done.
     before.current = doing.catch(() => undefined);
   };
-  useEffect(() => act(async () => undefined), []);
+  const look = () => act(async () => undefined);
+  useEffect(look, []);
 
   const bringBack = (garment: Garment) =>
     act(async () => (await changes()).bringBack(store, garment));
@@ -136,5 +137,5 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     setFile(undefined);
     act(async () => (await changes()).restore(store, chosen), listWords.restored(count));
   };
-  return { ...shown, said, undo, file, deeds, forgetFile, restore };
+  return { ...shown, said, undo, file, look, deeds, forgetFile, restore };
 }

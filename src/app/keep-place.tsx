@@ -8,7 +8,6 @@ import { type Garment, type Kept, newGarment, type Stage } from '../garment/garm
 import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
 import { addGarment, changeGarment, GarmentError, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
-import { followWords } from '../words/follow-words.ts';
 import { garmentWords as words } from '../words/garment-words.ts';
 import { askToPersist, loadOpen, notKept, OPEN_KEY } from './garment-deeds.ts';
 import { asKept } from './garment-draft.ts';
@@ -61,7 +60,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
     const runs = work.ok ? work.answer.runs : [];
     const measures = runs.flatMap(({ run, item }, i) =>
       [...recordOf(draft, i, run).refused.values()].flatMap((made) =>
-        [...made].map(([label, typed]) => `${item} ${followWords.refusedMark(label, typed)}`),
+        [...made].map(([label, typed]) => words.measured(item, label, typed)),
       ),
     );
     return measures.length > 0 ? words.leftOut(measures.join(', ')) : undefined;

@@ -5,7 +5,7 @@ import type { Calculation, Draft } from '../controls/calculation.ts';
 import { withMeasure } from '../controls/made.ts';
 import { typeSeparator } from '../controls/pad-edit.ts';
 import { TapeScreen } from '../screens/tape/tape-screen.tsx';
-import { followWords } from '../words/follow-words.ts';
+import { madeWords } from '../words/made-words.ts';
 import { TAPE_SERVICES } from './tape-services.ts';
 
 interface Props {
@@ -25,7 +25,7 @@ export function TapePlace({ calculation, draft, bench, onDraft, onMode }: Props)
   useEffect(() => onDraft(draft), []);
   const { into = '', ...back } = draft;
   const mark = MADE.exec(into)?.[1];
-  const name = mark === undefined ? nameOf(calculation, draft, into) : followWords.measured(mark);
+  const name = mark === undefined ? nameOf(calculation, draft, into) : madeWords.measured(mark);
   const mode = mark === undefined ? '' : 'follow';
   const onUse = (text: string) => onMode(mode, typedInto(calculation, back, into, text, bench));
   return (

@@ -3,7 +3,8 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 import type { ExactLength } from '../lengths/length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
-import { followWords, spoken } from '../words/follow-words.ts';
+import { followWords } from '../words/follow-words.ts';
+import { spoken } from '../words/spoken.ts';
 import { adopt } from './adopt.ts';
 import { useAfterPaint } from './after-paint.ts';
 import { type Bench, tapeStep } from './bench.ts';

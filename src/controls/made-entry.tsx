@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { readLength } from '../lengths/read-length.ts';
 import { viewWords } from '../words/control-words.ts';
 import { followWords } from '../words/follow-words.ts';
+import { madeWords } from '../words/made-words.ts';
 import { readWords } from '../words/read-words.ts';
 import type { Bench } from './bench.ts';
 import { FieldTile } from './field-tile.tsx';
@@ -27,7 +28,7 @@ export function MadeEntry({ bench, item, text: first, onKeep, onCancel, onTape }
     text: first,
     fresh: 'all',
   });
-  const field = { key: 'made', kind: 'length', label: followWords.measured(item) } as const;
+  const field = { key: 'made', kind: 'length', label: madeWords.measured(item) } as const;
   const reading = readLength(text, bench.unit);
   const empty = text.trim() === '';
   const keep = () => {

@@ -1,5 +1,5 @@
 import { madeOf } from './as-made.ts';
-import type { KeptRun } from './garment.ts';
+import type { Garment, Kept, KeptRun } from './garment.ts';
 
 /** A run as it is followed: the labels of its marks in order, and what is made of it. */
 export interface FollowedRun {
@@ -48,4 +48,10 @@ export function markBefore(
 export function countMade(runs: readonly FollowedRun[]): { marks: number; made: number } {
   const all = allOf(runs);
   return { marks: all.length, made: all.filter((one) => isMade(runs, one)).length };
+}
+
+/** Whether what is said of a mark is not in the garment as it is on the disk. */
+export function isBeingKept(stored: Garment, kept: Kept, run: number, label: string): boolean {
+  const there = [...stored.kept, ...stored.takenOff].find(({ id }) => id === kept.id);
+  return madeOf(there?.runs[run], label) !== madeOf(kept.runs[run], label);
 }

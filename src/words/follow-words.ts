@@ -21,7 +21,6 @@ export const followWords = {
     `Measured on another plan, and not counted here: ${item} ${measures}. Type that plan’s numbers again to go on with it.`,
   refusedMark: (label: string, typed: string) => `${label} at ${typed}`,
   forget: 'Forget those measures',
-  measured: (item: string) => `${item}: where it really is`,
   otherwise: 'Made elsewhere',
   respace: 'Space the rest anew',
   asPlanned: 'It is as planned',
@@ -41,12 +40,3 @@ export const followWords = {
 };
 
 const listed = (...parts: string[]) => parts.filter(Boolean).join(', ');
-
-/** Text as it should be said: units in words, fractions joined by "and". */
-export function spoken(text: string): string {
-  return text
-    .replace(/(\d) (\d+\/\d+)/g, '$1 and $2')
-    .replace(/(\d) in\b/g, '$1 inches')
-    .replace(/(\d) cm\b/g, '$1 centimetres')
-    .replace(/(\d) mm\b/g, '$1 millimetres');
-}

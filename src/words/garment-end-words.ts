@@ -5,7 +5,9 @@ export const garmentEndWords = {
   keeping: (count: number) => `${count} more being kept: not on the phone yet.`,
   extra: (name: string, count: number) =>
     `${name}: ${count === 1 ? 'one more is made than is' : `${count} more are made than are`} asked for now.`,
-  tryNow: 'Try again now',
+  leaveHeld: 'Leave before it is kept?',
+  stay: 'Stay here',
+  leaveAnyway: 'Leave, and keep the page open',
   none: 'There are no marks to follow on this garment yet. Keep a calculation that has marks, such as closures or a hem.',
   toFirstLeft: 'To the first not made',
   close: 'Close',

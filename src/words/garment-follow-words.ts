@@ -6,14 +6,8 @@ export const garmentFollowWords = {
   newRun: (name: string, datum: Datum) => `New run: ${name}. Measure ${placeWords(datum)}.`,
   asPlanned: 'Made, as planned.',
   keeping: 'Made, and being kept: not on the phone yet.',
-  waiting: (count: number) =>
-    `${count === 1 ? 'One change is' : `${count} changes are`} held in this page only, and tried again until kept. Leave the page open.`,
-  tryNow: 'Try again now',
   takenOff: (name: string) =>
     `${name} was taken off this garment in another tab. What you mark is kept with it: put it back on to see it.`,
-  leaveHeld: 'Leave before it is kept?',
-  stay: 'Stay here',
-  leaveAnyway: 'Leave, and keep the page open',
   next: 'Marked. Next',
   onward: 'Next to make',
   notMade: 'Not made yet',

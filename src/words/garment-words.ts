@@ -24,8 +24,12 @@ export const garmentWords = {
   bringBack: 'Bring back',
   again: 'Try again',
   back: 'Back',
+  waiting: (count: number) =>
+    `${count === 1 ? 'One change is' : `${count} changes are`} held in this page only, and tried again until kept. Leave the page open.`,
+  tryNow: 'Try again now',
   keep: 'Keep on a garment',
   keepIt: 'Keep it',
+  measured: (item: string, label: string, typed: string) => `${item} ${label} at ${typed}`,
   leftOut: (measures: string) =>
     `Measured on another plan than this one, and not taken along: ${measures}.`,
   nameMissing: 'Name: give it one, so that you find it again.',

@@ -321,6 +321,8 @@ test('while storage is full marks are held, said so, warned of, and kept as soon
   await press('Leave, and keep the page open');
   await screen.findByRole('article', { name: 'Coat' });
   expect(warns()).toBe(true);
+  expect(screen.getByText(/2 changes are held in this page only/)).toBeTruthy();
+  expect(screen.getByRole('button', { name: 'Try again now' })).toBeTruthy();
   // Come back to, it is still there, and kept once there is room.
   cleanup();
   start('#/garments/follow?g=coat&only=hooks', {}, full);

@@ -3,6 +3,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
+import { keptGarments } from './kept-garments.ts';
 
 let browser: Browser;
 
@@ -11,6 +12,9 @@ beforeAll(async () => {
 });
 
 afterAll(() => browser.close());
+
+/** The machine may be busy with other tests. */
+const BUSY = { timeout: 20_000 };
 
 const start = (at: string) =>
   openApp(browser, inject('address'), { at, size: SMALL_PHONE, serviceWorkers: 'block' });
@@ -53,13 +57,13 @@ test('all marks of a garment are followed, over a reload, and what was measured 
     for (let i = await marksOf(); i > 0; i--) {
       const before = await page.locator('.follow main').textContent();
       await next.tap();
-      await expect.poll(() => page.locator('.follow main').textContent()).not.toBe(before);
+      await expect.poll(() => page.locator('.follow main').textContent(), BUSY).not.toBe(before);
       if (reloaded) continue;
       reloaded = true;
       const there = await at();
       await page.waitForURL(/at=1/);
       await page.reload();
-      await expect.poll(at).toBe(there);
+      await expect.poll(at, BUSY).toBe(there);
     }
   }
   await page.getByText(/New run: Centre front, seven hooks/).waitFor();
@@ -145,6 +149,63 @@ test('the garment that is open is open again after a reload', async () => {
   await opener('Coat').waitFor();
   await expect.poll(() => opener('Coat').getAttribute('aria-expanded')).toBe('true');
   expect(await opener('Hat').getAttribute('aria-expanded')).toBe('false');
+  await close();
+});
+
+/** Storage is full for garments as long as it is said so. Runs in the page. */
+function canBeFull(): void {
+  const put = IDBObjectStore.prototype.put;
+  IDBObjectStore.prototype.put = function (...given) {
+    const full = document.documentElement.dataset.full !== undefined;
+    if (full && String(given[1]).startsWith('garment:')) {
+      throw new DOMException('no room', 'QuotaExceededError');
+    }
+    return put.apply(this, given);
+  };
+}
+
+test('with storage full marks are held, leaving warns, and they are kept once there is room', async () => {
+  const { page, complaints, close } = await start('#/garments');
+  await page.addInitScript(canBeFull);
+  await page.reload();
+  await page.getByText('Show the invented one').tap();
+  const hooks = page.getByRole('listitem').filter({ hasText: 'seven hooks' });
+  await hooks.getByRole('button', { name: 'Follow' }).tap();
+  await page.getByText('Hook 1 of 7').waitFor();
+  const full = (now: boolean) =>
+    page.evaluate((yes) => {
+      if (yes) document.documentElement.dataset.full = '';
+      else delete document.documentElement.dataset.full;
+    }, now);
+  await full(true);
+  for (const mark of ['Hook 2 of 7', 'Hook 3 of 7']) {
+    await page.locator('.next').tap();
+    await page.getByText(mark).waitFor();
+  }
+  await page.getByText(/storage is full.*2 changes are held in this page only/).waitFor();
+  expect(await axeFaults(page), 'held').toEqual([]);
+  // Closing the page asks first, and the marks are still there when the maker stays.
+  const asked = page.waitForEvent('dialog');
+  void page.close({ runBeforeUnload: true });
+  const dialog = await asked;
+  expect(dialog.type()).toBe('beforeunload');
+  await dialog.dismiss();
+  await page.getByText('Hook 3 of 7').waitFor();
+  await page.getByRole('button', { name: 'Close' }).tap();
+  await page.getByText('Leave before it is kept?').waitFor();
+  expect(await axeFaults(page), 'leaving').toEqual([]);
+  await page.getByRole('button', { name: 'Leave, and keep the page open' }).tap();
+  await page.getByText(/2 changes are held in this page only/).waitFor();
+  // Nobody presses anything: it is tried again by itself.
+  await full(false);
+  await page.getByText(/held in this page only/).waitFor({ state: 'detached' });
+  await hooks.getByText('2 of 7 made').waitFor();
+  const { garments } = await keptGarments(page);
+  const kept = garments[0]?.kept.find(({ id }) => id === 'hooks');
+  expect(kept?.runs[0]?.made).toEqual({ '1': '', '2': '' });
+  await page.reload();
+  await hooks.getByText('2 of 7 made').waitFor();
+  expect(complaints).toEqual([]);
   await close();
 });
 

@@ -2,8 +2,12 @@ import type { Bench } from '../../controls/bench.ts';
 import type { Fault, Field } from '../../controls/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { NextKey } from '../../controls/follow-next.tsx';
+import { extraOf } from '../../garment/as-made.ts';
+import { countMade, type FollowedRun, isBeingKept } from '../../garment/following.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
 import { garmentEndWords as words } from '../../words/garment-end-words.ts';
+import { garmentWords } from '../../words/garment-words.ts';
+import type { Stop } from './follow-garment.tsx';
 
 /** A kept calculation that gives nothing to follow, and why. */
 export type Blocked =
@@ -12,13 +16,11 @@ export type Blocked =
 
 export interface EndProps {
   garment: Garment;
-  /** How many marks there are in all, and how many are made. */
-  marks: number;
-  made: number;
-  /** Made, and not on the disk yet. */
-  keeping: number;
-  /** What is made that is asked for no more. */
-  extra: readonly { name: string; count: number }[];
+  /** The same as it is on the disk. */
+  stored: Garment;
+  stops: readonly Stop[];
+  /** The stops as they are followed. */
+  runs: readonly FollowedRun[];
   blocked: readonly Blocked[];
   bench: Bench;
   said: string | undefined;
@@ -29,7 +31,8 @@ export interface EndProps {
 
 /** After the last mark: what is made, what is left, what could not be followed and why. */
 export function FollowEnd(props: EndProps) {
-  const { garment, marks, made, keeping, extra, blocked, bench, said, deeds } = props;
+  const { garment, blocked, bench, said, deeds } = props;
+  const { marks, made, keeping, extra } = progress(props);
   const left = made + keeping < marks;
   return (
     <div class="follow" data-hand={bench.hand}>
@@ -70,7 +73,7 @@ export function FollowEnd(props: EndProps) {
         )}
         {deeds.keepNow && (
           <button type="button" class="main" onClick={deeds.keepNow}>
-            {words.tryNow}
+            {garmentWords.tryNow}
           </button>
         )}
         {blocked.map(({ kept, why }) =>
@@ -87,6 +90,22 @@ export function FollowEnd(props: EndProps) {
       />
     </div>
   );
+}
+
+/** How many marks are made, on the disk and not yet; and what is made that is asked for no more. */
+function progress({ stored, stops, runs }: EndProps) {
+  const { marks, made } = countMade(runs);
+  const sure = runs.map(({ labels, kept: run }, i) => {
+    const stop = stops[i];
+    const isKept = (label: string) => stop && !isBeingKept(stored, stop.kept, stop.run, label);
+    return { labels: labels.filter(isKept), kept: run };
+  });
+  const keeping = made - countMade(sure).made;
+  const extra = stops.flatMap(({ kept: { name, runs: all }, run }) => {
+    const count = all[run] ? extraOf(all[run]).length : 0;
+    return count > 0 ? [{ name, count }] : [];
+  });
+  return { marks, made: made - keeping, keeping, extra };
 }
 
 function reasonOf({ kept, why }: Blocked): string {

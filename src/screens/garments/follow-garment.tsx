@@ -6,11 +6,11 @@ import type { Fault, Field, NamedRun } from '../../controls/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { FollowRun, type FollowServices } from '../../controls/follow-run.tsx';
 import { Rich } from '../../controls/rich.tsx';
-import { extraOf, madeOf, plannedOf } from '../../garment/as-made.ts';
+import { madeOf, plannedOf } from '../../garment/as-made.ts';
 import {
-  countMade,
   type FollowedMark,
   type FollowedRun,
+  isBeingKept,
   markBefore,
   nextToMake,
 } from '../../garment/following.ts';
@@ -84,36 +84,13 @@ export function FollowGarment(props: Props) {
   if (!here || !stop) {
     const end: EndProps = {
       ...props,
-      ...progress(props, runs),
+      runs,
       onFirstLeft: () => deeds.goTo(nextToMake(runs)),
       onBack: () => deeds.goTo(markBefore(runs, undefined)),
     };
     return <Fetched load={loadEnd} give={end} onLeave={deeds.leave} />;
   }
   return <OneMark {...props} runs={runs} here={here} stop={stop} />;
-}
-
-/** How many marks are made, on the disk and not yet; and what is made that is asked for no more. */
-function progress({ stored, stops }: Props, runs: readonly FollowedRun[]) {
-  const { marks, made } = countMade(runs);
-  const isKept = (stop: Stop, label: string) => !isBeingKept(stored, stop, label);
-  const kept = runs.map(({ labels, kept: run }, i) => {
-    const stop = stops[i];
-    return { labels: labels.filter((label) => stop && isKept(stop, label)), kept: run };
-  });
-  const sure = countMade(kept).made;
-  const extra = stops.flatMap(({ kept: one, run }) => {
-    const its = one.runs[run];
-    const count = its ? extraOf(its).length : 0;
-    return count > 0 ? [{ name: one.name, count }] : [];
-  });
-  return { marks, made: sure, keeping: made - sure, extra };
-}
-
-/** Whether what is said of a mark is not on the disk yet. */
-function isBeingKept(stored: Garment, { kept, run }: Stop, label: string): boolean {
-  const there = [...stored.kept, ...stored.takenOff].find(({ id }) => id === kept.id);
-  return madeOf(there?.runs[run], label) !== madeOf(kept.runs[run], label);
 }
 
 const loadEnd = () => import('./follow-end.tsx').then((part) => part.FollowEnd);
@@ -151,7 +128,7 @@ function OneMark(props: Props & { runs: readonly FollowedRun[]; here: FollowedMa
           )}
           {deeds.keepNow && (
             <button type="button" class="main" onClick={deeds.keepNow}>
-              {words.tryNow}
+              {garmentWords.tryNow}
             </button>
           )}
           <Spacing {...props} />
@@ -194,7 +171,7 @@ function Notes(
           {said}
         </p>
       )}
-      {made !== undefined && isBeingKept(stored, stop, label) ? (
+      {made !== undefined && isBeingKept(stored, stop.kept, stop.run, label) ? (
         <p class="note">{words.keeping}</p>
       ) : (
         made === '' && <p class="note">{words.asPlanned}</p>

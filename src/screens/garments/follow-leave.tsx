@@ -1,6 +1,6 @@
 import type { Bench } from '../../controls/bench.ts';
 import { NextKey } from '../../controls/follow-next.tsx';
-import { garmentFollowWords as words } from '../../words/garment-follow-words.ts';
+import { garmentEndWords as words } from '../../words/garment-end-words.ts';
 
 interface Props {
   /** What is held, and why. */

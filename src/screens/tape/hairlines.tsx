@@ -10,8 +10,8 @@ import {
   told,
 } from '../../camera/tape-eye.ts';
 import type { Bench } from '../../controls/bench.ts';
-import { spoken } from '../../words/follow-words.ts';
 import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
+import { spoken } from '../../words/spoken.ts';
 import { showReading } from './show.ts';
 
 interface Props {

@@ -5,10 +5,10 @@ import { type CameraFault, frameTaker, openCamera, stopCamera } from '../../came
 import type { Photo } from '../../camera/photo.ts';
 import { TapeError, type TapeFault } from '../../camera/tape-fault.ts';
 import type { Bench } from '../../controls/bench.ts';
-import { spoken } from '../../words/follow-words.ts';
 import { hairlineWords } from '../../words/hairline-words.ts';
 import { liveWords as words } from '../../words/live-words.ts';
 import { photoFaultWords, photoWords } from '../../words/photo-words.ts';
+import { spoken } from '../../words/spoken.ts';
 import { Found } from './found.tsx';
 import type { TapeServices } from './services.ts';
 import { showReading } from './show.ts';

@@ -3,8 +3,8 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Reading, Told } from '../../camera/tape-eye.ts';
 import type { Bench } from '../../controls/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
-import { spoken } from '../../words/follow-words.ts';
 import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
+import { spoken } from '../../words/spoken.ts';
 import { showReading } from './show.ts';
 import { useLanding } from './use-landing.ts';
 

@@ -1,0 +1,38 @@
+import { useEffect, useState } from 'preact/hooks';
+
+import type { Store } from '../storage/store.ts';
+import { garmentWords as words } from '../words/garment-words.ts';
+import { notKept } from './garment-deeds.ts';
+import { keepersOf } from './garment-keeper.ts';
+
+/**
+ * What was done while following and could not be kept yet: said, and tried again by a press.
+ * @param onKept called when some of it has come onto the disk
+ */
+export function useHeld(store: Store, onKept: () => void) {
+  const [, look] = useState({});
+  useEffect(() => {
+    const stops = keepersOf(store).map((keeper) =>
+      keeper.listen(({ kept }) => {
+        look({});
+        if (kept) onKept();
+      }),
+    );
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }, [store]);
+  const held = keepersOf(store).filter((keeper) => keeper.trouble());
+  const count = held.reduce((sum, keeper) => sum + keeper.waiting().length, 0);
+  const [first] = held;
+  if (!first) return undefined;
+  return {
+    said: `${notKept(first.trouble())} ${words.waiting(count)}`,
+    undo: {
+      words: words.tryNow,
+      deed: () => {
+        for (const keeper of held) keeper.again();
+      },
+    },
+  };
+}

@@ -1,0 +1,4 @@
+/** Asking where a mark was really made, wherever it is asked. */
+export const madeWords = {
+  measured: (item: string) => `${item}: where it really is`,
+};
