@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { ReadFaultKind } from '../../src/lengths/read-fault.ts';
 import { readLength } from '../../src/lengths/read-length.ts';
-import { spoken } from '../../src/words/spoken.ts';
 import { readWords } from '../../src/words/read-words.ts';
+import { spoken } from '../../src/words/spoken.ts';
 
 test('every fault names the field and ends as a sentence', () => {
   fc.assert(
