@@ -7,11 +7,8 @@ import type { Garment, Kept } from '../garment/garment.ts';
 import { toGraduation } from '../lengths/graduation.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { Fetched } from '../screens/garments/fetched.tsx';
-import {
-  FollowGarment,
-  type SpacingFault,
-  type Stop,
-} from '../screens/garments/follow-garment.tsx';
+import { FollowGarment, type SpacingFault } from '../screens/garments/follow-garment.tsx';
+import type { Stop } from '../screens/garments/stop.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentWords } from '../words/garment-words.ts';
 import { keepAwake } from './awake.ts';

@@ -5,7 +5,8 @@ import { madeOf, NO_RUN } from '../garment/as-made.ts';
 import type { Kept } from '../garment/garment.ts';
 import { plannedAnew } from '../garment/planned-anew.ts';
 import { readLength } from '../lengths/read-length.ts';
-import type { SpacingFault, Stop } from '../screens/garments/follow-garment.tsx';
+import type { SpacingFault } from '../screens/garments/follow-garment.tsx';
+import type { Stop } from '../screens/garments/stop.ts';
 import { markOut } from '../sewing/marks.ts';
 import { draftFor, marksOf } from './garment-plan.ts';
 

@@ -4,7 +4,7 @@ import { placeOf } from '../garment/as-made.ts';
 import { type Garment, inOrder, type Kept, type KeptRun } from '../garment/garment.ts';
 import { exactLength } from '../lengths/length.ts';
 import type { Blocked } from '../screens/garments/follow-end.tsx';
-import type { Stop } from '../screens/garments/follow-garment.tsx';
+import type { Stop } from '../screens/garments/stop.ts';
 import { runAsMade } from '../sewing/made-run.ts';
 import { CALCULATIONS } from './calculations.ts';
 import { draftFor, marksOf } from './garment-plan.ts';

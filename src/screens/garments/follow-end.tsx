@@ -7,7 +7,7 @@ import { countMade, type FollowedRun, isBeingKept } from '../../garment/followin
 import type { Garment, Kept } from '../../garment/garment.ts';
 import { garmentEndWords as words } from '../../words/garment-end-words.ts';
 import { garmentWords } from '../../words/garment-words.ts';
-import type { Stop } from './follow-garment.tsx';
+import type { Stop } from './stop.ts';
 
 /** A kept calculation that gives nothing to follow, and why. */
 export type Blocked =

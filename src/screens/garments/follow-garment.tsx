@@ -21,24 +21,9 @@ import { garmentWords } from '../../words/garment-words.ts';
 import { Fetched } from './fetched.tsx';
 import type { Blocked, EndProps } from './follow-end.tsx';
 import css from './follow-garment.css?inline';
+import type { Stop } from './stop.ts';
 
 adopt(css);
-
-/** One run that is followed, and which kept calculation it belongs to. */
-export interface Stop {
-  kept: Kept;
-  /** Its place among the runs of its calculation, from 0. */
-  run: number;
-  /** As it is asked for, and with its marks where they were made. */
-  plan: NamedRun;
-  named: NamedRun;
-  /** That calculation has other runs, too. */
-  oneOfSeveral: boolean;
-  /** Warnings and cautions of its calculation, said where the run begins. */
-  cautions: readonly string[];
-  /** The rest can be spaced anew around what is made. */
-  canRespace: boolean;
-}
 
 /** Why the rest could not be spaced anew. */
 export interface SpacingFault {
