@@ -52,7 +52,7 @@ export function App({ store, ...first }: Props) {
   const open = (screen: string) => address.go({ screen, mode: '', draft: {} });
   const home = () => open('');
   if (/^(settings|garments|tape)$/.test(route.screen)) {
-    const give = { store, address, bench, last, setBench, keep, onHome: home };
+    const give = { store, address, bench, last, setBench, keep, storeFault, onHome: home };
     return <Later load={loadPlaces} onHome={home} give={give} />;
   }
   const atHome = (

@@ -9,7 +9,7 @@ import { addGarment, changeGarment, GarmentError } from '../storage/garments.ts'
 import type { Store } from '../storage/store.ts';
 import { garmentListWords as listWords } from '../words/garment-list-words.ts';
 
-import { askToPersist, OPEN_KEY, PUT_OFF_KEY, part } from './garment-deeds.ts';
+import { askToPersist, PUT_OFF_KEY, part, rememberOpen } from './garment-deeds.ts';
 
 /*
  * What is done to the store from the list of garments; fetched with the first of it.
@@ -32,7 +32,7 @@ export function copy(store: Store, garment: Garment): Promise<string> {
 /** A new garment is the one that is open: resolves to its id. */
 async function add(store: Store, garment: Garment): Promise<string> {
   await addGarment(store, garment);
-  await store.change(OPEN_KEY, () => garment.id);
+  await rememberOpen(store, garment.id);
   askToPersist();
   return garment.id;
 }

@@ -6,7 +6,7 @@ import { draftOf } from './garment-draft.ts';
 import { placeOf } from './garment-opened.ts';
 
 /** The garment that is open: its id, or nothing when the maker closed it. */
-export const OPEN_KEY = 'open-garment';
+const OPEN_KEY = 'open-garment';
 
 /** When the last backup was made, and when it was put off. */
 export const BACKUP_KEY = 'last-backup';
@@ -22,13 +22,22 @@ export function part<Part>(load: Promise<Part>): Promise<Part> {
   });
 }
 
-/** Why something was not kept, as a sentence with the mend. */
-export function notKept(error: unknown): string {
-  if (error instanceof GarmentError || error instanceof StoreError) {
-    return words.failed[error.fault];
-  }
-  if (error instanceof PartError) return words.failed.part;
-  throw error;
+/**
+ * Why something was not kept, as a sentence with the mend. What is no such fault is a bug,
+ * and is thrown on.
+ */
+export async function notKept(error: unknown): Promise<string> {
+  if (error instanceof PartError) return words.notFetched;
+  if (!(error instanceof GarmentError || error instanceof StoreError)) throw error;
+  return import('../words/garment-failed-words.ts').then(
+    ({ garmentFailedWords }) => garmentFailedWords[error.fault],
+    () => words.notFetched,
+  );
+}
+
+/** Remembers which garment is open. Where that can't be kept, what was done still is. */
+export function rememberOpen(store: Store, id: string): Promise<void> {
+  return store.change(OPEN_KEY, () => id).catch(() => undefined);
 }
 
 /**

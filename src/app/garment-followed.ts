@@ -37,7 +37,7 @@ export function useFollowed(store: Store, id: string): Followed {
     [stored, looked],
   );
 
-  const fail = (error: unknown) => setSaid(notKept(error));
+  const fail = (error: unknown) => void notKept(error).then(setSaid);
   const show = async (loaded: Garment) => {
     const calculations = await loadKnown(loaded);
     setLoaded({ stored: loaded, known: calculations });
@@ -61,12 +61,16 @@ export function useFollowed(store: Store, id: string): Followed {
   }, []);
 
   const trouble = keeper.trouble();
+  const [why, setWhy] = useState('');
+  useEffect(() => {
+    if (trouble) void notKept(trouble).then(setWhy);
+  }, [trouble]);
   const held = trouble ? keeper.waiting().length : 0;
   return {
     garment,
     stored,
     known,
-    said: trouble ? `${notKept(trouble)} ${heldWords.waiting(held)}` : said,
+    said: trouble ? `${why} ${heldWords.waiting(held)}`.trim() : said,
     held,
     again: keeper.again,
     change(seen, by) {

@@ -13,9 +13,9 @@ import {
   BACKUP_KEY,
   loadOpen,
   notKept,
-  OPEN_KEY,
   PUT_OFF_KEY,
   part,
+  rememberOpen,
 } from './garment-deeds.ts';
 import type { Address } from './use-address.ts';
 
@@ -35,6 +35,7 @@ const NOTHING: Shown = {
   garments: [],
   deleted: [],
   setAside: [],
+  cleared: [],
   open: undefined,
   lastBackup: undefined,
   putOff: undefined,
@@ -78,7 +79,7 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
         setSaid(done);
         setUndo(back);
       } catch (error) {
-        setSaid(notKept(error));
+        setSaid(await notKept(error));
       }
     });
     // A bug in one deed must not keep the next from being done.
@@ -98,7 +99,7 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
       const open = garment?.id ?? '';
       // Seen at once; that it is remembered comes after.
       setShown((old) => ({ ...old, open }));
-      store.change(OPEN_KEY, () => open).catch((error: unknown) => setSaid(notKept(error)));
+      void rememberOpen(store, open);
     },
     rename: (garment, name) => act(async () => (await changes()).rename(store, garment, name)),
     copy: (garment) => act(async () => (await changes()).copy(store, garment)),

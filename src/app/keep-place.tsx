@@ -9,7 +9,7 @@ import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
 import { addGarment, changeGarment, GarmentError, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentWords as words } from '../words/garment-words.ts';
-import { askToPersist, loadOpen, notKept, OPEN_KEY } from './garment-deeds.ts';
+import { askToPersist, loadOpen, notKept, rememberOpen } from './garment-deeds.ts';
 import { asKept } from './garment-draft.ts';
 import { keptOf } from './garment-kept.ts';
 import { openedFrom, placeOf } from './garment-opened.ts';
@@ -52,7 +52,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
     };
     load().catch((error: unknown) => {
       setGarments([]);
-      setSaid(notKept(error));
+      return notKept(error).then(setSaid);
     });
   }, [store]);
   const leftOut = useMemo(() => {
@@ -83,12 +83,12 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
     try {
       if (target) {
         await addGarment(store, keptOn(target, keptAs(target)));
-        await store.change(OPEN_KEY, () => to);
+        await rememberOpen(store, to);
       } else await changeGarment(store, to, (garment) => keptOn(garment, keptAs(garment)));
       askToPersist();
       onDone({ ...asKept(draft), kept: placeOf(to, id) });
     } catch (error) {
-      setSaid(notKept(error));
+      setSaid(await notKept(error));
     }
   };
   const isThere = garments.some(({ id }) => id === open);

@@ -1,5 +1,5 @@
 import type { Bench } from '../controls/bench.ts';
-import type { Store } from '../storage/store.ts';
+import type { Store, StoreFault } from '../storage/store.ts';
 import type { Last } from './last.ts';
 import { Later } from './later.tsx';
 import { saveBench } from './settings.ts';
@@ -13,6 +13,8 @@ interface Props {
   setBench: (bench: Bench) => void;
   /** Says it when something could not be kept. */
   keep: (work: Promise<void>) => Promise<void>;
+  /** Why the last of it could not be kept. */
+  storeFault: StoreFault | undefined;
   onHome: () => void;
 }
 
@@ -22,7 +24,7 @@ const loadTape = () => import('./tape-alone.tsx').then((part) => part.TapeAlone)
 
 /** The screens that are no calculation. */
 export function Places(props: Props) {
-  const { onHome, bench } = props;
+  const { onHome, bench, storeFault } = props;
   const onBench = (next: Bench) => {
     props.setBench(next);
     void props.keep(saveBench(props.store, next));
@@ -30,7 +32,11 @@ export function Places(props: Props) {
   switch (props.address.route.screen) {
     case 'settings':
       return (
-        <Later load={loadSettings} onHome={onHome} give={{ bench, onBench, onLeave: onHome }} />
+        <Later
+          load={loadSettings}
+          onHome={onHome}
+          give={{ bench, onBench, storeFault, onLeave: onHome }}
+        />
       );
     case 'garments':
       return <Later load={loadGarments} onHome={onHome} give={props} />;

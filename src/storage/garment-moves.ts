@@ -1,7 +1,8 @@
 import { promisifyRequest } from 'idb-keyval';
 import type { Garment } from '../garment/garment.ts';
 import { deleteRecord, putRecord } from './garment-entries.ts';
-import { BIN, GarmentError, PREFIX } from './garments.ts';
+import { remember } from './garment-memory.ts';
+import { BIN, GarmentError, orCleared, PREFIX, writable } from './garments.ts';
 import { recordText } from './record-text.ts';
 import type { Store } from './store.ts';
 
@@ -9,16 +10,19 @@ import type { Store } from './store.ts';
  * Puts a garment in the place of the one with its id, as a restore does; the one that
  * was there goes into the bin in the same step.
  * @param spare an id no garment has, for the one in the bin
+ * @throws GarmentError when it is more than a record may hold
  */
-export function replaceGarment(store: Store, garment: Garment, spare: string): Promise<void> {
-  return store.transact('readwrite', async (kept) => {
-    const before = await promisifyRequest<unknown>(kept.get(PREFIX + garment.id));
-    if (before !== undefined && !same(before, garment)) {
+export async function replaceGarment(store: Store, garment: Garment, spare: string): Promise<void> {
+  const next = writable(garment);
+  await store.transact('readwrite', async (kept) => {
+    const before = await promisifyRequest<unknown>(kept.get(PREFIX + next.id));
+    if (before !== undefined && !same(before, next)) {
       putRecord(kept, BIN + spare, withId(before, spare));
     }
-    putRecord(kept, PREFIX + garment.id, garment);
+    putRecord(kept, PREFIX + next.id, next);
     await promisifyRequest(kept.transaction);
   });
+  remember(store, next);
 }
 
 /**
@@ -35,7 +39,7 @@ export function moveGarment(
   spare: string,
 ): Promise<void> {
   const [from, into] = to === 'bin' ? [PREFIX, BIN] : [BIN, PREFIX];
-  return store.transact('readwrite', async (kept) => {
+  const move = async (kept: IDBObjectStore) => {
     const record = await promisifyRequest<unknown>(kept.get(from + id));
     const inTheWay = await promisifyRequest<unknown>(kept.get(into + id));
     if (record === undefined) throw new GarmentError('gone');
@@ -43,7 +47,8 @@ export function moveGarment(
     else putRecord(kept, into + spare, withId(record, spare));
     deleteRecord(kept, from + id);
     await promisifyRequest(kept.transaction);
-  });
+  };
+  return orCleared(store, id, () => store.transact('readwrite', move));
 }
 
 function withId(record: unknown, id: string): unknown {

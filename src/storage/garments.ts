@@ -2,6 +2,7 @@ import { promisifyRequest } from 'idb-keyval';
 import { checkGarment, type Damage } from '../garment/check.ts';
 import type { Garment } from '../garment/garment.ts';
 import { putEntry } from './garment-entries.ts';
+import { remember, remembered } from './garment-memory.ts';
 import type { Store } from './store.ts';
 
 /** Under what a garment is kept, and under what once it is deleted. */
@@ -21,6 +22,8 @@ export interface Garments {
   /** Deleted, and to be had back. */
   deleted: readonly Garment[];
   setAside: readonly SetAside[];
+  /** Cleared by the browser since this page read them: they are only in its memory. */
+  cleared: readonly Garment[];
 }
 
 /** Reads every garment, checked; the latest changed first. A damaged record harms no other. */
@@ -36,15 +39,29 @@ export async function loadGarments(store: Store): Promise<Garments> {
         return [];
       })
       .sort((a, b) => b.changed - a.changed);
-  return { garments: good(here), deleted: good(bin), setAside };
+  const all = { garments: good(here), deleted: good(bin), setAside };
+  const keys = new Set([...here, ...bin].map(([key]) => key.slice(key.indexOf(':') + 1)));
+  const cleared = remembered(store).filter(({ id }) => !keys.has(id));
+  for (const garment of [...all.garments, ...all.deleted]) remember(store, garment);
+  return { ...all, cleared };
 }
 
-export type GarmentFault = 'gone' | 'damaged' | 'many' | 'off' | 'replanned';
-
 /**
- * Why a garment could not be changed: it is gone, it can't be read, it is full; or what is
- * followed on it is gone, or has another plan by now.
+ * Why a garment could not be read or changed: it was deleted, the browser cleared it, its
+ * record can't be read or is of a newer version, there is no room on it for one more, or
+ * what was to be written is more than a record may hold; or what is followed on it is gone,
+ * or has another plan by now.
  */
+export type GarmentFault =
+  | 'gone'
+  | 'cleared'
+  | 'damaged'
+  | 'newer'
+  | 'many'
+  | 'limit'
+  | 'off'
+  | 'replanned';
+
 export class GarmentError extends Error {
   readonly fault: GarmentFault;
   constructor(fault: GarmentFault) {
@@ -58,31 +75,74 @@ export class GarmentError extends Error {
  * @throws GarmentError when there is none, or it can't be read
  */
 export async function loadGarment(store: Store, id: string): Promise<Garment> {
-  return checked(await store.load(PREFIX + id));
+  return orCleared(store, id, async () => {
+    const garment = checked(await store.load(PREFIX + id));
+    remember(store, garment);
+    return garment;
+  });
 }
 
-/** Keeps a new garment. One that is there under the same id is not written over. */
-export function addGarment(store: Store, garment: Garment): Promise<void> {
-  return store.change(PREFIX + garment.id, (old) => old ?? garment, putEntry);
+/**
+ * Keeps a new garment. One that is there under the same id is not written over.
+ * @throws GarmentError when it is more than a record may hold
+ */
+export async function addGarment(store: Store, garment: Garment): Promise<void> {
+  const next = writable(garment);
+  await store.change(PREFIX + garment.id, (old) => old ?? next, putEntry);
+  remember(store, next);
 }
 
 /**
  * Changes a garment in one step, with what another tab has kept on it meanwhile.
- * @throws GarmentError when there is no such garment any more, or it can't be read; and
- *   what `by` throws
+ * @throws GarmentError when there is no such garment any more, it can't be read, or it
+ *   would be more than a record may hold; and what `by` throws. Then nothing is changed.
  */
 export function changeGarment(
   store: Store,
   id: string,
   by: (garment: Garment) => Garment,
 ): Promise<void> {
-  return store.change(PREFIX + id, (old) => by(checked(old)), putEntry);
+  return orCleared(store, id, async () => {
+    let next: Garment | undefined;
+    const change = (old: unknown) => {
+      next = writable(by(checked(old)));
+      return next;
+    };
+    await store.change(PREFIX + id, change, putEntry);
+    if (next) remember(store, next);
+  });
+}
+
+/**
+ * A garment as it may be written: what would not be read again is refused before.
+ * @throws GarmentError
+ */
+export function writable(garment: Garment): Garment {
+  const read = checkGarment(garment);
+  if (!read.ok) throw new GarmentError('limit');
+  return read.value;
+}
+
+/** Does something with a garment, and tells one that was cleared from one that was deleted. */
+export async function orCleared<Value>(
+  store: Store,
+  id: string,
+  work: () => Promise<Value>,
+): Promise<Value> {
+  try {
+    return await work();
+  } catch (error) {
+    const gone = error instanceof GarmentError && error.fault === 'gone';
+    if (!gone || !remembered(store).some((one) => one.id === id)) throw error;
+    const binned = (await store.load(BIN + id)) !== undefined;
+    throw binned ? error : new GarmentError('cleared');
+  }
 }
 
 function checked(record: unknown): Garment {
   if (record === undefined) throw new GarmentError('gone');
   const read = checkGarment(record);
-  if (!read.ok) throw new GarmentError('damaged');
+  if (!read.ok) throw new GarmentError(read.damage.kind === 'newer' ? 'newer' : 'damaged');
   return read.value;
 }
 

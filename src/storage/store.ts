@@ -26,7 +26,8 @@ export interface Store {
 /** Writes something that belongs to a record, once it is known what the record will be. */
 export type Beside = (kept: IDBObjectStore, key: string, next: unknown) => void;
 
-export type StoreFault = 'refused' | 'full' | 'slow';
+/** Outdated: a newer version of the app has changed the form of what is kept. */
+export type StoreFault = 'refused' | 'full' | 'slow' | 'outdated';
 
 /** Why something could not be kept or read. */
 export class StoreError extends Error {
@@ -38,6 +39,12 @@ export class StoreError extends Error {
 }
 
 const LIMIT_MS = 4000;
+
+/** What a browser's own names of errors mean; all others, that it refuses. */
+const FAULTS: Readonly<Record<string, StoreFault>> = {
+  QuotaExceededError: 'full',
+  VersionError: 'outdated',
+};
 
 /** Opens the store; nothing is asked of the browser before the first load or change. */
 export function openStore(name = 'thumbrule'): Store {
@@ -115,8 +122,7 @@ async function within<Value>(work: () => Promise<Value>): Promise<Value> {
     return await Promise.race([work(), limit]);
   } catch (error) {
     if (!(error instanceof DOMException)) throw error;
-    const full = error.name === 'QuotaExceededError';
-    throw new StoreError(full ? 'full' : 'refused', error);
+    throw new StoreError(FAULTS[error.name] ?? 'refused', error);
   } finally {
     clearTimeout(timer);
   }

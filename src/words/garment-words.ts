@@ -33,16 +33,6 @@ export const garmentWords = {
   leftOut: (measures: string) =>
     `Measured on another plan than this one, and not taken along: ${measures}.`,
   nameMissing: 'Name: give it one, so that you find it again.',
-  failed: {
-    refused: 'Not kept: the browser refuses storage. Allow site data for this address.',
-    full: 'Not kept: the phone’s storage is full. Free some space, then try again; nothing here is lost.',
-    slow: 'Not kept: storage does not answer. Close other tabs of this app, then try again.',
-    gone: 'Not done: that garment was deleted in another tab. Choose another.',
-    damaged: 'Not kept: that garment’s record can’t be read; it is set aside. Choose another.',
-    many: 'Not kept: that garment holds 500 already, as many as one can. Choose another garment.',
-    off: 'Not kept: what you follow is no longer on this garment. Close, and open it again.',
-    replanned:
-      'Not kept: its numbers were changed in another tab, so its marks lie elsewhere now. What is shown is the new plan.',
-    part: 'Not done: a part of the app could not be fetched. Connect once, then try again; nothing here is lost.',
-  },
+  notFetched:
+    'Not done: a part of the app could not be fetched. Connect once, then try again; nothing here is lost.',
 };

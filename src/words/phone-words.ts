@@ -21,6 +21,8 @@ export const phoneWords = {
       'The browser refuses storage: settings and last numbers are lost when the page closes. Allow site data for this address.',
     full: 'The phone’s storage is full: settings and last numbers are not kept. Free some space.',
     slow: 'Storage does not answer: settings and last numbers may not be kept. Close other tabs of this app.',
+    outdated:
+      'A newer version of this app has been at work on this phone, so settings and last numbers are not kept. Close this one in every tab, then open it again with a connection.',
   },
   update: 'A newer version is here.',
   takeUpdate: 'Take it now',

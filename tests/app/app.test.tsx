@@ -50,7 +50,7 @@ test('a link with nonsense values opens, and says what is wrong', async () => {
   expect(await screen.findByText(/How many: “abc” was not understood/)).toBeTruthy();
 });
 
-test.each(['refused', 'full', 'slow'] as const)(
+test.each(['refused', 'full', 'slow', 'outdated'] as const)(
   'storage %s is said, and the app works',
   async (fault) => {
     const broken: Store = {
@@ -61,11 +61,18 @@ test.each(['refused', 'full', 'slow'] as const)(
       },
     };
     start('#/', { store: broken, storeFault: fault });
-    const said = { refused: /refuses storage/, full: /storage is full/, slow: /does not answer/ };
+    const said = {
+      refused: /refuses storage/,
+      full: /storage is full/,
+      slow: /does not answer/,
+      outdated: /newer version of this app has been at work/,
+    };
     expect(await screen.findByText(said[fault])).toBeTruthy();
     fireEvent.click(screen.getByRole('link', { name: /^Settings/ }));
     fireEvent.click(await screen.findByLabelText('inches'));
     expect(screen.getByLabelText('inches')).toHaveProperty('checked', true);
+    // Where it was set, not only at the start: in a word of its own for each cause.
+    expect((await screen.findByRole('status')).textContent).toMatch(said[fault]);
   },
 );
 

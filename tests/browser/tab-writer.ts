@@ -1,3 +1,4 @@
+import type { garmentFailedWords } from '../../src/words/garment-failed-words.ts';
 import type { garmentWords } from '../../src/words/garment-words.ts';
 
 /**
@@ -22,10 +23,9 @@ export interface Done {
   confirmed: boolean;
 }
 
-type Words = Pick<
-  typeof garmentWords,
-  'keepIt' | 'rename' | 'remove' | 'takeOff' | 'bringBack' | 'failed'
->;
+type Words = Pick<typeof garmentWords, 'keepIt' | 'rename' | 'remove' | 'takeOff' | 'bringBack'> & {
+  failed: typeof garmentFailedWords;
+};
 
 export interface Wanted {
   orders: readonly Order[];

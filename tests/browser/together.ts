@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import type { Garment } from '../../src/garment/garment.ts';
+import { garmentFailedWords } from '../../src/words/garment-failed-words.ts';
 import { garmentWords as words } from '../../src/words/garment-words.ts';
 import { openApp } from './harness.ts';
 import { keptGarments } from './kept-garments.ts';
@@ -68,8 +69,8 @@ export async function workTogether(
 
 /** The words that the page looks for: only those that are no functions can be handed over. */
 function plain() {
-  const { keepIt, rename, remove, takeOff, bringBack, failed } = words;
-  return { keepIt, rename, remove, takeOff, bringBack, failed };
+  const { keepIt, rename, remove, takeOff, bringBack } = words;
+  return { keepIt, rename, remove, takeOff, bringBack, failed: garmentFailedWords };
 }
 
 /** Makes the garments by the screen's form, and keeps the common calculation on the first. */

@@ -58,6 +58,17 @@ test('a full disk is named so, and what was kept is still there', async () => {
   expect(await store.load('a')).toBe(1);
 });
 
+test('a store that a newer version of the app has changed is named so', async () => {
+  const name = fresh();
+  const later = indexedDB.open(name, 2);
+  await new Promise((done) => {
+    later.onsuccess = done;
+  });
+  later.result.close();
+  expect(await faultOf(openStore(name).load('a'))).toBe('outdated');
+  expect(await faultOf(openStore(name).change('a', () => 1))).toBe('outdated');
+});
+
 test('a store that never answers is named slow', async () => {
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
   vi.spyOn(indexedDB, 'open').mockImplementation(() => ({}) as IDBOpenDBRequest);

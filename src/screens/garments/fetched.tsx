@@ -36,7 +36,7 @@ export function Fetched<Part extends object>({ load, give, onLeave }: Props<Part
     <div class="waiting">
       {missing && (
         <>
-          <p role="alert">{words.failed.part}</p>
+          <p role="alert">{words.notFetched}</p>
           <button type="button" class="plain" onClick={fetchIt}>
             {words.again}
           </button>

@@ -12,6 +12,8 @@ interface Props {
   bench: Bench;
   choices: { readonly [Key in keyof Bench]: readonly Bench[Key][] };
   onBench: (bench: Bench) => void;
+  /** Why it could not be kept. */
+  said: string | undefined;
   onLeave: () => void;
   loadLicences: ComponentProps<typeof Licences>['load'];
 }
@@ -28,12 +30,17 @@ const ORDER: readonly (keyof Bench)[] = [
 ];
 
 /** How this bench is set up. */
-export function Settings({ bench, choices, onBench, onLeave, loadLicences }: Props) {
+export function Settings({ bench, choices, onBench, said, onLeave, loadLicences }: Props) {
   return (
     <div class="settings" data-hand={bench.hand}>
       <main>
         <h1>{settingsWords.title}</h1>
         <p>{settingsWords.about}</p>
+        {said !== undefined && (
+          <p role="status">
+            <b>{said}</b>
+          </p>
+        )}
         <form onSubmit={(event) => event.preventDefault()}>
           {ORDER.map((key) => (
             <fieldset key={key}>

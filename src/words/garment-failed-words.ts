@@ -1,0 +1,23 @@
+/**
+ * Why something was not kept or done with a garment, each cause with its mend. Fetched when
+ * something fails.
+ */
+export const garmentFailedWords = {
+  refused: 'Not kept: the browser refuses storage. Allow site data for this address.',
+  full: 'Not kept: the phone’s storage is full. Free some space, then try again; nothing here is lost.',
+  slow: 'Not kept: storage does not answer. Close other tabs of this app, then try again.',
+  outdated:
+    'Not kept: a newer version of this app has been at work on this phone. Close this one in every tab, then open it again with a connection; what is kept is as it was.',
+  gone: 'Not done: that garment was deleted in another tab. Choose another.',
+  cleared:
+    'Not done: the browser has cleared what was kept on this phone. What this page has read is still in its memory: before you close it, open Garments and save that, or put it back.',
+  damaged: 'Not kept: that garment’s record can’t be read; it is set aside. Choose another.',
+  newer:
+    'Not done: that garment was kept by a newer version of this app, and this one can’t read it. Close this one in every tab, then open it again with a connection; the garment is as it was.',
+  many: 'Not kept: that garment holds 500 already, as many as one can. Choose another garment.',
+  off: 'Not kept: what you follow is no longer on this garment. Close, and open it again.',
+  replanned:
+    'Not kept: its numbers were changed in another tab, so its marks lie elsewhere now. What is shown is the new plan.',
+  limit:
+    'Not kept: it is more than a garment can hold of one calculation (100 fields, 20,000 characters in each, 100 runs of 2,000 marks). The garment is as it was. Open the calculation from the start and type only what it asks for.',
+};
