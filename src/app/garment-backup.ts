@@ -1,23 +1,68 @@
-import { writeBackup } from '../garment/backup.ts';
+import { asideLine, backupParts, garmentLine, writeBackup } from '../garment/backup.ts';
 import { standOf } from '../garment/backup-due.ts';
-import { loadGarments, type SetAside } from '../storage/garments.ts';
+import { checkGarment } from '../garment/check.ts';
+import type { Garment } from '../garment/garment.ts';
+import { garmentKeys } from '../storage/garment-keys.ts';
+import { PREFIX, type SetAside } from '../storage/garments.ts';
 import { recordText } from '../storage/record-text.ts';
-import type { Store } from '../storage/store.ts';
+import { type Store, StoreError } from '../storage/store.ts';
+import { garmentFileWords as words } from '../words/garment-file-words.ts';
 import { BACKUP_KEY } from './garment-deeds.ts';
+import { type ShowWork, type Watch, watched } from './garment-watch.ts';
 import { saveFile } from './save-file.ts';
 
-/** Hands every garment to the phone as one file, and remembers what was in it. */
-export async function saveBackup(store: Store): Promise<void> {
-  const { garments } = await loadGarments(store);
-  saveFile(`thumbrule-${new Date().toISOString().slice(0, 10)}.json`, json(writeBackup(garments)));
-  await store.change(BACKUP_KEY, () => standOf(garments, Date.now()));
+/**
+ * Hands every garment to the phone as one file, with the records that can't be read, as they
+ * are; and remembers what was in it. Each is read by itself, so that the page is never held
+ * up for long.
+ *
+ * @returns what is to be said of it
+ */
+export async function saveBackup(store: Store, watch: Watch): Promise<string | undefined> {
+  const lines: string[] = [];
+  const aside: string[] = [];
+  const written: Pick<Garment, 'id' | 'edits'>[] = [];
+  const keys = await garmentKeys(store);
+  for (const [i, key] of keys.entries()) {
+    watch.show(i, keys.length);
+    const record = await store.load(key);
+    if (watch.signal.aborted) return words.notWritten;
+    const read = checkGarment(record);
+    if (read.ok && key.startsWith(PREFIX)) {
+      lines.push(garmentLine(read.value));
+      written.push({ id: read.value.id, edits: read.value.edits });
+    } else if (!read.ok && record !== undefined) aside.push(asideLine(key, recordText(record)));
+  }
+  saveParts(backupParts(lines, aside));
+  try {
+    await store.change(BACKUP_KEY, () => standOf(written, Date.now()));
+  } catch (error) {
+    // Where storage is full the file is wanted most: it is there, and said to be.
+    if (error instanceof StoreError) return words.notRemembered;
+    throw error;
+  }
+  return undefined;
+}
+
+/** The same, shown while it is done. */
+export function backUp(store: Store, show: ShowWork): Promise<string | undefined> {
+  return watched('writing', show, (watch) => saveBackup(store, watch));
+}
+
+/** Hands garments that are only in memory to the phone, as a backup. */
+export function saveFromMemory(garments: readonly Garment[]): void {
+  saveParts([writeBackup(garments)]);
 }
 
 /** Hands the records that can't be read to the phone, whatever is in them. */
-export async function saveSetAside(setAside: readonly SetAside[]): Promise<void> {
-  saveFile('thumbrule-set-aside.json', json(recordText(setAside, 1)));
+export function saveSetAside(setAside: readonly SetAside[]): void {
+  saveFile('thumbrule-set-aside.json', json([recordText(setAside, 1)]));
 }
 
-function json(text: string): Blob {
-  return new Blob([text], { type: 'application/json' });
+function saveParts(parts: string[]): void {
+  saveFile(`thumbrule-${new Date().toISOString().slice(0, 10)}.json`, json(parts));
+}
+
+function json(parts: string[]): Blob {
+  return new Blob(parts, { type: 'application/json' });
 }

@@ -3,13 +3,14 @@ import { standOf } from '../garment/backup-due.ts';
 import { hasRoom } from '../garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../garment/garment.ts';
 import { copied, putBack, renamed, withoutKept } from '../garment/list-changes.ts';
-import type { RestoreChoice } from '../screens/garments/restore-preview.tsx';
 import { moveGarment, replaceGarment } from '../storage/garment-moves.ts';
 import { addGarment, changeGarment, GarmentError } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
-import { garmentListWords as listWords } from '../words/garment-list-words.ts';
+import { garmentFileWords as fileWords } from '../words/garment-file-words.ts';
 
-import { askToPersist, PUT_OFF_KEY, part, rememberOpen } from './garment-deeds.ts';
+import { askToPersist, notKept, PUT_OFF_KEY, part, rememberOpen } from './garment-deeds.ts';
+import type { Chosen } from './garment-restore-place.tsx';
+import { type ShowWork, type Watch, watched } from './garment-watch.ts';
 
 /*
  * What is done to the store from the list of garments; fetched with the first of it.
@@ -38,7 +39,7 @@ async function add(store: Store, garment: Garment): Promise<string> {
 }
 
 function copyOf(garment: Garment): Garment {
-  return copied(garment, crypto.randomUUID(), listWords.copyOf(garment.name), Date.now());
+  return copied(garment, crypto.randomUUID(), fileWords.copyOf(garment.name), Date.now());
 }
 
 export function rename(store: Store, { id }: Garment, name: string): Promise<void> {
@@ -73,12 +74,35 @@ export function putOffBackup(store: Store, garments: readonly Garment[]): Promis
   return store.change(PUT_OFF_KEY, () => standOf(garments, Date.now()));
 }
 
-export async function restore(
-  store: Store,
-  chosen: readonly { garment: Garment; choice: RestoreChoice }[],
-): Promise<void> {
-  for (const { garment, choice } of chosen) {
-    if (choice === 'take') await replaceGarment(store, garment, crypto.randomUUID());
-    if (choice === 'both') await addGarment(store, copyOf(garment));
+/** Puts what the browser has cleared back from memory. */
+export async function putBackAll(store: Store, cleared: readonly Garment[]): Promise<void> {
+  for (const garment of cleared) await addGarment(store, garment);
+}
+
+/**
+ * Restores what was chosen of a backup, garment by garment, until it is done, stopped, or one
+ * could not be kept.
+ * @returns what is to be said of it
+ */
+export async function restore(store: Store, chosen: Chosen, watch: Watch): Promise<string> {
+  const asked = chosen.garments.filter(({ choice }) => choice !== 'skip');
+  let done = 0;
+  try {
+    for (const { key, raw } of chosen.setAside) await store.change(key, (old) => old ?? raw);
+    for (const { garment, choice } of asked) {
+      watch.show(done, asked.length);
+      if (watch.signal.aborted) return fileWords.restoredUntil(done, asked.length);
+      if (choice === 'take') await replaceGarment(store, garment, crypto.randomUUID());
+      else await addGarment(store, copyOf(garment));
+      done += 1;
+    }
+    return fileWords.restored(done);
+  } catch (error) {
+    return fileWords.restoredSome(done, asked.length, await notKept(error));
   }
+}
+
+/** The same, shown while it is done. */
+export function restoreChosen(store: Store, chosen: Chosen, show: ShowWork): Promise<string> {
+  return watched('restoring', show, (watch) => restore(store, chosen, watch));
 }

@@ -29,8 +29,10 @@ export function part<Part>(load: Promise<Part>): Promise<Part> {
 export async function notKept(error: unknown): Promise<string> {
   if (error instanceof PartError) return words.notFetched;
   if (!(error instanceof GarmentError || error instanceof StoreError)) throw error;
+  const { fault } = error;
+  if (fault === 'gone') return words.gone;
   return import('../words/garment-failed-words.ts').then(
-    ({ garmentFailedWords }) => garmentFailedWords[error.fault],
+    ({ garmentFailedWords }) => garmentFailedWords[fault],
     () => words.notFetched,
   );
 }

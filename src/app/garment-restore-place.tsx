@@ -1,45 +1,73 @@
 import { useEffect, useState } from 'preact/hooks';
 
-import { type BackupRead, previewBackup, readBackup } from '../garment/backup.ts';
-import type { Garment } from '../garment/garment.ts';
+import type { Preview } from '../garment/backup-preview.ts';
+import type { BackupRead } from '../garment/read-backup.ts';
+import { FileProgress } from '../screens/garments/file-progress.tsx';
 import { type RestoreChoice, RestorePreview } from '../screens/garments/restore-preview.tsx';
+import type { Store } from '../storage/store.ts';
+import { garmentFileWords as fileWords } from '../words/garment-file-words.ts';
 import { garmentRestoreWords as words } from '../words/garment-restore-words.ts';
+import { notKept } from './garment-deeds.ts';
+import { previewAll, readFile } from './garment-file.ts';
+import { type Watch, type Work, watched } from './garment-watch.ts';
+
+/** A backup that was read, and what restoring it would change. */
+type Read = Extract<BackupRead, { ok: true }> & { previews: readonly Preview[] };
+
+/** What the maker chose of a backup. */
+export interface Chosen {
+  garments: readonly { garment: Preview['garment']; choice: RestoreChoice }[];
+  setAside: Read['setAside'];
+}
 
 interface Props {
+  store: Store;
   file: File;
-  /** The garments that are here. */
-  garments: readonly Garment[];
-  onRestore: (chosen: readonly { garment: Garment; choice: RestoreChoice }[]) => void;
+  onRestore: (chosen: Chosen) => void;
   onFault: (said: string) => void;
   onCancel: () => void;
 }
 
 /** A chosen file as a backup: what restoring it would change, or why it is none. */
-export function GarmentRestorePlace({ file, garments, onRestore, onFault, onCancel }: Props) {
-  const [backup, setBackup] = useState<Extract<BackupRead, { ok: true }>>();
+export function GarmentRestorePlace({ store, file, onRestore, onFault, onCancel }: Props) {
+  const [backup, setBackup] = useState<Read>();
+  const [work, setWork] = useState<Work>();
   useEffect(() => {
-    setBackup(undefined);
     let gone = false;
-    file.text().then(
-      (text) => {
+    const show = (now: Work | undefined) => gone || setWork(now);
+    setBackup(undefined);
+    watched('reading', show, (watch) => readAll(store, file, watch)).then(
+      (read) => {
         if (gone) return;
-        const read = readBackup(text);
-        if (read.ok) setBackup(read);
-        else onFault(words.fileFault[read.fault]);
+        if (typeof read === 'string') onFault(read);
+        else setBackup(read);
       },
-      () => onFault(words.fileFault.unread),
+      async (error: unknown) => gone || onFault(await whyNot(error)),
     );
     return () => {
       gone = true;
     };
   }, [file]);
+  if (work) return <FileProgress {...work} />;
   if (!backup) return null;
   return (
     <RestorePreview
-      previews={previewBackup(garments, backup.garments)}
-      rejected={backup.rejected}
-      onRestore={onRestore}
+      {...backup}
+      onRestore={(garments) => onRestore({ garments, setAside: backup.setAside })}
       onCancel={onCancel}
     />
   );
+}
+
+/** The backup, or why it is none. */
+async function readAll(store: Store, file: File, watch: Watch): Promise<Read | string> {
+  const read = await readFile(file, watch);
+  if (!read.ok) return read.fault === 'stopped' ? fileWords.notRead : words.fileFault[read.fault];
+  const previews = await previewAll(store, read, watch);
+  return previews ? { ...read, previews } : fileWords.notRead;
+}
+
+/** A file that can't be opened is not a fault of the store's. */
+function whyNot(error: unknown): Promise<string> | string {
+  return error instanceof DOMException ? words.fileFault.unread : notKept(error);
 }

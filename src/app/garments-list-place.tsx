@@ -17,10 +17,14 @@ interface Props {
 const loadRestore = () =>
   import('./garment-restore-place.tsx').then((loaded) => loaded.GarmentRestorePlace);
 
+const loadProgress = () =>
+  import('../screens/garments/file-progress.tsx').then((loaded) => loaded.FileProgress);
+
 /** Every garment on this phone, and everything done with them. */
 export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
   const state = useGarments(store, address, bench, onHome);
-  const { garments, deleted, setAside, file } = state;
+  const { garments, deleted, setAside, cleared, file, work } = state;
+  const newer = setAside.filter(({ damage }) => damage.kind === 'newer').length;
   const held = useHeld(store, state.look);
   const last = readStand(state.lastBackup);
   return (
@@ -28,7 +32,8 @@ export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
       garments={garments}
       open={state.open}
       deleted={deleted}
-      setAside={setAside.length}
+      setAside={{ damaged: setAside.length - newer, newer }}
+      cleared={cleared}
       lastBackup={last && new Date(last.at).toLocaleDateString()}
       due={backupDue(garments, last, readStand(state.putOff), Date.now())}
       said={state.said ?? held?.said}
@@ -36,13 +41,14 @@ export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
       bench={bench}
       deeds={state.deeds}
     >
+      {work && <Fetched load={loadProgress} give={work} />}
       {file && (
         <Fetched
           load={loadRestore}
           onLeave={state.forgetFile}
           give={{
+            store,
             file,
-            garments,
             onRestore: state.restore,
             onFault: state.forgetFile,
             onCancel: () => state.forgetFile(),

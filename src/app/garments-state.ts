@@ -3,7 +3,6 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Bench } from '../controls/bench.ts';
 import type { Garment, Kept } from '../garment/garment.ts';
 import type { GarmentDeeds } from '../screens/garments/deeds.ts';
-import type { RestoreChoice } from '../screens/garments/restore-preview.tsx';
 import { type Garments, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentListWords as listWords } from '../words/garment-list-words.ts';
@@ -17,6 +16,8 @@ import {
   part,
   rememberOpen,
 } from './garment-deeds.ts';
+import type { Chosen } from './garment-restore-place.tsx';
+import type { Work } from './garment-watch.ts';
 import type { Address } from './use-address.ts';
 
 interface Shown extends Garments {
@@ -24,6 +25,12 @@ interface Shown extends Garments {
   open: string | undefined;
   lastBackup: unknown;
   putOff: unknown;
+}
+
+/** What is shown after a deed: a garment that was made is open, and what is said of it. */
+interface Outcome {
+  open?: string;
+  said?: string | undefined;
 }
 
 interface Undo {
@@ -61,22 +68,20 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
   const [said, setSaid] = useState<string>();
   const [undo, setUndo] = useState<Undo>();
   const [file, setFile] = useState<File>();
+  const [work, setWork] = useState<Work>();
 
   const before = useRef(Promise.resolve());
   /**
    * Does one thing after another, then shows what is there; what went wrong is said.
    * The garment that is open stays open, whatever another tab opens, until a new one is made.
    */
-  const act = (work: () => Promise<unknown>, done?: string, back?: Undo) => {
+  const act = (deed: () => Promise<Outcome | undefined> | Promise<void>, back?: Undo) => {
     const doing = before.current.then(async () => {
       try {
-        const made = await work();
+        const { open, said } = (await deed()) ?? {};
         const now = await loadShown(store);
-        setShown((old) => ({
-          ...now,
-          open: typeof made === 'string' ? made : (old.open ?? now.open),
-        }));
-        setSaid(done);
+        setShown((old) => ({ ...now, open: open ?? old.open ?? now.open }));
+        setSaid(said);
         setUndo(back);
       } catch (error) {
         setSaid(await notKept(error));
@@ -85,7 +90,7 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     // A bug in one deed must not keep the next from being done.
     before.current = doing.catch(() => undefined);
   };
-  const look = () => act(async () => undefined);
+  const look = () => act(async () => {});
   useEffect(look, []);
 
   const bringBack = (garment: Garment) =>
@@ -93,8 +98,8 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
   const putBack = (garment: Garment, kept: Kept) =>
     act(async () => (await changes()).putOn(store, garment, kept));
   const deeds: GarmentDeeds = {
-    make: (name) => act(async () => (await changes()).make(store, name)),
-    demo: () => act(async () => (await changes()).makeDemo(store, bench)),
+    make: (name) => act(async () => ({ open: await (await changes()).make(store, name) })),
+    demo: () => act(async () => ({ open: await (await changes()).makeDemo(store, bench) })),
     open: (garment) => {
       const open = garment?.id ?? '';
       // Seen at once; that it is remembered comes after.
@@ -102,10 +107,10 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
       void rememberOpen(store, open);
     },
     rename: (garment, name) => act(async () => (await changes()).rename(store, garment, name)),
-    copy: (garment) => act(async () => (await changes()).copy(store, garment)),
+    copy: (garment) => act(async () => ({ open: await (await changes()).copy(store, garment) })),
     remove: (garment) => {
       const back = { words: listWords.undo(garment.name), deed: () => bringBack(garment) };
-      act(async () => (await changes()).remove(store, garment), undefined, back);
+      act(async () => (await changes()).remove(store, garment), back);
     },
     bringBack,
     openKept: (garment, kept) =>
@@ -119,13 +124,15 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     },
     takeOff: (garment, kept) => {
       const back = { words: listWords.undoTakeOff(kept.name), deed: () => putBack(garment, kept) };
-      act(async () => (await changes()).takeOff(store, garment, kept), undefined, back);
+      act(async () => (await changes()).takeOff(store, garment, kept), back);
     },
     putBack,
-    backup: () => act(async () => (await files()).saveBackup(store)),
+    backup: () => act(async () => ({ said: await (await files()).backUp(store, setWork) })),
     putOffBackup: () => act(async () => (await changes()).putOffBackup(store, shown.garments)),
     restore: setFile,
     saveSetAside: () => act(async () => (await files()).saveSetAside(shown.setAside)),
+    saveCleared: () => act(async () => (await files()).saveFromMemory(shown.cleared)),
+    putBackCleared: () => act(async () => (await changes()).putBackAll(store, shown.cleared)),
     leave,
   };
 
@@ -133,10 +140,9 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     setFile(undefined);
     setSaid(why);
   };
-  const restore = (chosen: readonly { garment: Garment; choice: RestoreChoice }[]) => {
-    const count = chosen.filter(({ choice }) => choice !== 'skip').length;
+  const restore = (chosen: Chosen) => {
     setFile(undefined);
-    act(async () => (await changes()).restore(store, chosen), listWords.restored(count));
+    act(async () => ({ said: await (await changes()).restoreChosen(store, chosen, setWork) }));
   };
-  return { ...shown, said, undo, file, look, deeds, forgetFile, restore };
+  return { ...shown, said, undo, file, work, look, deeds, forgetFile, restore };
 }

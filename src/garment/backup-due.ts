@@ -14,7 +14,10 @@ export interface BackupStand {
   edits: Readonly<Record<string, number>> | undefined;
 }
 
-export function standOf(garments: readonly Garment[], at: number): BackupStand {
+export function standOf(
+  garments: readonly Pick<Garment, 'id' | 'edits'>[],
+  at: number,
+): BackupStand {
   return { at, edits: Object.fromEntries(garments.map(({ id, edits }) => [id, edits])) };
 }
 

@@ -1,6 +1,6 @@
 /**
  * Why something was not kept or done with a garment, each cause with its mend. Fetched when
- * something fails.
+ * something fails; that a garment is gone is said more often, and in `garment-words.ts`.
  */
 export const garmentFailedWords = {
   refused: 'Not kept: the browser refuses storage. Allow site data for this address.',
@@ -8,7 +8,6 @@ export const garmentFailedWords = {
   slow: 'Not kept: storage does not answer. Close other tabs of this app, then try again.',
   outdated:
     'Not kept: a newer version of this app has been at work on this phone. Close this one in every tab, then open it again with a connection; what is kept is as it was.',
-  gone: 'Not done: that garment was deleted in another tab. Choose another.',
   cleared:
     'Not done: the browser has cleared what was kept on this phone. What this page has read is still in its memory: before you close it, open Garments and save that, or put it back.',
   damaged: 'Not kept: that garment’s record can’t be read; it is set aside. Choose another.',

@@ -7,7 +7,8 @@ interface Damage {
 /** Restoring garments from a backup. */
 export const garmentRestoreWords = {
   fileFault: {
-    'too-large': 'The file is too large to be a backup. Choose another.',
+    'too-large':
+      'The file is larger than this browser can read in one piece. Choose another; nothing was changed.',
     'not-json':
       'The file is cut off or damaged, or no backup. Choose another; nothing was changed.',
     foreign: 'The file is not a backup of this app. Choose another; nothing was changed.',
@@ -32,6 +33,22 @@ export const garmentRestoreWords = {
   both: 'Keep both',
   restoreNow: 'Restore what is chosen',
   cancel: 'Cancel',
+  look: 'Look at it',
+  damaged:
+    'Damaged: something in it was changed after it was written, perhaps a single digit. Look at its numbers, and take it only if they are right.',
+  typed: (fields: readonly (readonly [string, string])[]) =>
+    fields
+      .filter(([key]) => key !== 'u')
+      .map(([key, typed]) => `${key} ${typed}`)
+      .join(' · '),
+  made: (marks: readonly (readonly [string, string])[]) =>
+    marks.map(([label, typed]) => `${label} made ${typed || 'as planned'}`).join(' · '),
+  few: (names: string, more: number) => (more === 0 ? names : `${names} and ${more} more`),
+  lacks: (here: number, written: number) =>
+    `The file is not whole: it was written with ${written === 1 ? '1 garment' : `${written} garments`}, and ${here} can be read.`,
+  moreRejected: (count: number) => `${count} more can’t be taken.`,
+  setAside: (count: number) =>
+    `${count === 1 ? 'One record' : `${count} records`} in it could not be read where it was written, nor here. Restoring puts ${count === 1 ? 'it' : 'them'} with what is set aside, as ${count === 1 ? 'it is' : 'they are'}.`,
   rejected: (place: number, name: string | undefined, damage: Damage) =>
     `Garment ${place} of the file${name === undefined ? '' : ` (${name})`} can’t be taken: ${
       damage.kind === 'newer'

@@ -33,6 +33,7 @@ export const garmentWords = {
   leftOut: (measures: string) =>
     `Measured on another plan than this one, and not taken along: ${measures}.`,
   nameMissing: 'Name: give it one, so that you find it again.',
+  gone: 'Not done: that garment was deleted in another tab. Choose another.',
   notFetched:
     'Not done: a part of the app could not be fetched. Connect once, then try again; nothing here is lost.',
 };

@@ -252,6 +252,10 @@ test('a backup restores with a preview and a choice; nothing changes before it',
   await page.getByRole('article', { name: /Bandsman/ }).waitFor();
   await choose('backup.json', text.replace('Side seams', 'Long side seams'));
   await page.getByText(/would change: Long side seams/).waitFor();
+  await page.getByText(/^Damaged: something in it was changed/).waitFor();
+  await page.getByText('Look at it', { exact: true }).tap();
+  await page.getByText('Long side seams', { exact: true }).waitFor();
+  expect(await axeFaults(page), 'a damaged garment').toEqual([]);
   await page.getByText('Keep both').tap();
   await page.getByRole('button', { name: 'Restore what is chosen' }).tap();
   await page.getByRole('article', { name: /copy/ }).waitFor();

@@ -24,7 +24,7 @@ export interface Done {
 }
 
 type Words = Pick<typeof garmentWords, 'keepIt' | 'rename' | 'remove' | 'takeOff' | 'bringBack'> & {
-  failed: typeof garmentFailedWords;
+  failed: typeof garmentFailedWords & { gone: string };
 };
 
 export interface Wanted {

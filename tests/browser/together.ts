@@ -70,7 +70,8 @@ export async function workTogether(
 /** The words that the page looks for: only those that are no functions can be handed over. */
 function plain() {
   const { keepIt, rename, remove, takeOff, bringBack } = words;
-  return { keepIt, rename, remove, takeOff, bringBack, failed: garmentFailedWords };
+  const failed = { ...garmentFailedWords, gone: words.gone };
+  return { keepIt, rename, remove, takeOff, bringBack, failed };
 }
 
 /** Makes the garments by the screen's form, and keeps the common calculation on the first. */

@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
-import { previewBackup } from '../../src/garment/backup.ts';
+import { previewOf } from '../../src/garment/backup-preview.ts';
 import { withKept } from '../../src/garment/changes.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
@@ -31,6 +31,8 @@ function deedsOf(set: Partial<GarmentDeeds> = {}): GarmentDeeds {
     putOffBackup: none,
     restore: none,
     saveSetAside: none,
+    saveCleared: none,
+    putBackCleared: none,
     leave: none,
     ...set,
   };
@@ -40,7 +42,8 @@ const NOTHING: Omit<GarmentsProps, 'deeds'> = {
   garments: [],
   open: undefined,
   deleted: [],
-  setAside: 0,
+  setAside: { damaged: 0, newer: 0 },
+  cleared: [],
   lastBackup: undefined,
   due: undefined,
   said: undefined,
@@ -130,15 +133,15 @@ test('all marks are followed by one press, or those of one calculation', () => {
   expect(follow).toHaveBeenLastCalledWith(coat, coat.kept[0]);
 });
 
-test('what was taken off is put back', () => {
+test('what was taken off is put back', async () => {
   const putBack = vi.fn();
   const coat = withoutKept(withKept(newGarment('g', 'Coat', 1), hooks, 2), 'k', 3);
   render(<GarmentsScreen {...NOTHING} garments={[coat]} open="g" deeds={deedsOf({ putBack })} />);
-  fireEvent.click(screen.getByRole('button', { name: 'Put back on' }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Put back on' }));
   expect(putBack).toHaveBeenCalledWith(coat, hooks);
 });
 
-test('a backup is asked for in a quiet line, and can be put off', () => {
+test('a backup is asked for in a quiet line, and can be put off', async () => {
   const backup = vi.fn();
   const putOffBackup = vi.fn();
   render(
@@ -149,14 +152,14 @@ test('a backup is asked for in a quiet line, and can be put off', () => {
       deeds={deedsOf({ backup, putOffBackup })}
     />,
   );
-  expect(screen.getByText('3 changes in 8 days since the last backup.')).toBeTruthy();
+  expect(await screen.findByText('3 changes in 8 days since the last backup.')).toBeTruthy();
   fireEvent.click(screen.getAllByRole('button', { name: 'Save a backup' })[0] as HTMLElement);
   fireEvent.click(screen.getByRole('button', { name: 'Not now' }));
   expect(backup).toHaveBeenCalledOnce();
   expect(putOffBackup).toHaveBeenCalledOnce();
 });
 
-test('a deleted garment is had back by one press, and from the bin', () => {
+test('a deleted garment is had back by one press, and from the bin', async () => {
   const coat = newGarment('g', 'Coat', 1);
   const bringBack = vi.fn();
   const undo = { words: 'Undo: bring back Coat', deed: () => bringBack(coat) };
@@ -164,39 +167,109 @@ test('a deleted garment is had back by one press, and from the bin', () => {
     <GarmentsScreen {...NOTHING} deleted={[coat]} undo={undo} deeds={deedsOf({ bringBack })} />,
   );
   fireEvent.click(screen.getByRole('button', { name: 'Undo: bring back Coat' }));
-  fireEvent.click(screen.getByRole('button', { name: 'Bring back' }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Bring back' }));
   expect(bringBack).toHaveBeenCalledTimes(2);
 });
 
-test('records set aside are said, and can be saved', () => {
+test('records set aside are said, each for its cause, and can be saved', async () => {
   const saveSetAside = vi.fn();
-  render(<GarmentsScreen {...NOTHING} setAside={2} deeds={deedsOf({ saveSetAside })} />);
-  expect(screen.getByText(/2 records could not be read and are set aside/)).toBeTruthy();
+  const setAside = { damaged: 2, newer: 1 };
+  render(<GarmentsScreen {...NOTHING} setAside={setAside} deeds={deedsOf({ saveSetAside })} />);
+  expect(await screen.findByText(/2 records could not be read and are set aside/)).toBeTruthy();
+  expect(screen.getByText(/One record is from a newer version of this app/)).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Save what was set aside' }));
   expect(saveSetAside).toHaveBeenCalledOnce();
 });
 
 test('a restore is chosen garment by garment; one that differs is left unless taken', () => {
   const here = newGarment('g', 'Coat', 5);
-  const previews = previewBackup([here], [renamed(here, 'Cloak', 9), newGarment('h', 'Hat', 1)]);
+  const previews = [
+    previewOf(here, renamed(here, 'Cloak', 9), false),
+    previewOf(undefined, newGarment('h', 'Hat', 1), false),
+  ];
   const onRestore = vi.fn();
   const rejected = [
-    { place: 3, name: '<b>Boot</b>', damage: { kind: 'damaged' as const, part: 'kept' } },
+    {
+      place: 3,
+      name: '<b>Boot</b>',
+      damage: { kind: 'damaged' as const, part: 'kept' },
+      text: '{"id":"boot"',
+    },
   ];
   render(
     <RestorePreview
       previews={previews}
       rejected={rejected}
+      setAside={[]}
+      lacks={4}
       onRestore={onRestore}
       onCancel={() => undefined}
     />,
   );
   expect(screen.getByText(/Garment 3 of the file \(<b>Boot<\/b>\) can’t be taken/)).toBeTruthy();
+  expect(screen.getByText('{"id":"boot"')).toBeTruthy();
+  expect(screen.getByText(/written with 4 garments, and 2 can be read/)).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Restore what is chosen' }));
   expect(onRestore.mock.calls[0]?.[0].map(({ choice }: { choice: string }) => choice)).toEqual([
     'skip',
     'take',
   ]);
+});
+
+test('a damaged garment is looked at, and taken only when that is chosen', () => {
+  const coat = withKept(
+    newGarment('g', 'Coat', 1),
+    { ...hooks, draft: { u: 'cm', opening: '96.3' } },
+    2,
+  );
+  const onRestore = vi.fn();
+  render(
+    <RestorePreview
+      previews={[previewOf(undefined, coat, true)]}
+      rejected={[]}
+      setAside={[]}
+      lacks={undefined}
+      onRestore={onRestore}
+      onCancel={() => undefined}
+    />,
+  );
+  const choice = () => onRestore.mock.calls.at(-1)?.[0][0].choice;
+  expect(screen.getByText(/^Damaged: something in it was changed/)).toBeTruthy();
+  expect(screen.getByText('opening 96.3')).toBeTruthy();
+  expect(screen.getByText(/2 made 9 cm/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Restore what is chosen' }));
+  expect(choice()).toBe('skip');
+  fireEvent.click(screen.getByLabelText('Take the file’s'));
+  fireEvent.click(screen.getByRole('button', { name: 'Restore what is chosen' }));
+  expect(choice()).toBe('take');
+});
+
+test('a long list of names is cut, so that the choice stays in sight', () => {
+  const many = Array.from({ length: 500 }, (_, i) => ({ ...hooks, id: `k${i}`, name: `N${i}` }));
+  const coat = { ...newGarment('g', 'Coat', 1), kept: many };
+  render(
+    <RestorePreview
+      previews={[previewOf(undefined, coat, false)]}
+      rejected={[]}
+      setAside={[{ key: 'garment:x', raw: 1 }]}
+      lacks={undefined}
+      onRestore={() => undefined}
+      onCancel={() => undefined}
+    />,
+  );
+  expect(screen.getByText(/N11 and 488 more/)).toBeTruthy();
+  expect(screen.getByText(/One record in it could not be read/)).toBeTruthy();
+});
+
+test('what the browser cleared is in memory, and is saved or put back', async () => {
+  const deeds = deedsOf({ saveCleared: vi.fn(), putBackCleared: vi.fn() });
+  const cleared = [newGarment('g', 'Coat', 1), newGarment('h', 'Hat', 1)];
+  render(<GarmentsScreen {...NOTHING} cleared={cleared} deeds={deeds} />);
+  expect((await screen.findByRole('alert')).textContent).toContain('in its memory: Coat, Hat');
+  fireEvent.click(screen.getByRole('button', { name: 'Save it to a file' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Put it back' }));
+  expect(deeds.saveCleared).toHaveBeenCalledOnce();
+  expect(deeds.putBackCleared).toHaveBeenCalledOnce();
 });
 
 test('a calculation is kept under a name, at its stage, on a new garment', () => {

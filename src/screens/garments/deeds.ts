@@ -19,5 +19,8 @@ export interface GarmentDeeds {
   putOffBackup(): void;
   restore(file: File): void;
   saveSetAside(): void;
+  /** What the browser has cleared, and is still in memory: to a file, or back into the store. */
+  saveCleared(): void;
+  putBackCleared(): void;
   leave(): void;
 }

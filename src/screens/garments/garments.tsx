@@ -6,7 +6,9 @@ import type { Garment } from '../../garment/garment.ts';
 import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
 import { garmentWords as words } from '../../words/garment-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
+import { Fetched } from './fetched.tsx';
 import css from './garments.css?inline';
+import type { AsideProps } from './garments-aside.tsx';
 import listCss from './garments-list.css?inline';
 import { NameForm } from './name-form.tsx';
 import { OpenGarment } from './open-garment.tsx';
@@ -14,12 +16,10 @@ import { OpenGarment } from './open-garment.tsx';
 adopt(css);
 adopt(listCss);
 
-export interface GarmentsProps {
+export interface GarmentsProps extends AsideProps {
   garments: readonly Garment[];
   /** The id of the one that is open, if any is. */
   open: string | undefined;
-  deleted: readonly Garment[];
-  setAside: number;
   lastBackup: string | undefined;
   /** What a backup made now would add, when it is time to ask for one. */
   due: { changes: number; days: number } | undefined;
@@ -28,14 +28,13 @@ export interface GarmentsProps {
   /** What the last press can be undone with. */
   undo: { words: string; deed: () => void } | undefined;
   bench: Bench;
-  deeds: GarmentDeeds;
-  /** The preview of a restore, when a file was chosen. */
+  /** What is done with a file just now, or the preview of a restore. */
   children?: ComponentChildren;
 }
 
 /** Every garment by its name; one is open, with what is kept on it. */
 export function GarmentsScreen(props: GarmentsProps) {
-  const { garments, open, deleted, setAside, lastBackup, due, said, undo, deeds } = props;
+  const { garments, open, lastBackup, due, said, undo, deeds } = props;
   return (
     <div class="garments" data-hand={props.bench.hand}>
       <main>
@@ -53,7 +52,9 @@ export function GarmentsScreen(props: GarmentsProps) {
               {undo.words}
             </button>
           )}
-          {due && <BackupDue {...due} ever={lastBackup !== undefined} deeds={deeds} />}
+          {due && (
+            <Fetched load={loadDue} give={{ ...due, ever: lastBackup !== undefined, deeds }} />
+          )}
           {props.children}
           {garments.length === 0 && <p>{listWords.none}</p>}
           {garments.map((garment) => (
@@ -82,15 +83,7 @@ export function GarmentsScreen(props: GarmentsProps) {
             </button>
           </article>
           <Files deeds={deeds} />
-          {setAside > 0 && (
-            <article>
-              <p class="warning">{listWords.setAside(setAside)}</p>
-              <button type="button" class="plain" onClick={deeds.saveSetAside}>
-                {listWords.saveSetAside}
-              </button>
-            </article>
-          )}
-          {deleted.length > 0 && <Bin deleted={deleted} deeds={deeds} />}
+          {isAside(props) && <Fetched load={loadAside} give={props} />}
         </div>
       </main>
       <nav class="actions" aria-label={words.title}>
@@ -102,29 +95,12 @@ export function GarmentsScreen(props: GarmentsProps) {
   );
 }
 
-interface DueProps {
-  changes: number;
-  days: number;
-  /** There has been a backup before. */
-  ever: boolean;
-  deeds: GarmentDeeds;
-}
+const loadDue = () => import('./backup-due.tsx').then((part) => part.BackupDue);
+const loadAside = () => import('./garments-aside.tsx').then((part) => part.GarmentsAside);
 
-/** A quiet line that asks for a backup, and can be put off. */
-function BackupDue({ changes, days, ever, deeds }: DueProps) {
-  return (
-    <div class="due">
-      <p>{listWords.backupDue(changes, days, ever)}</p>
-      <div class="keys">
-        <button type="button" class="plain" onClick={deeds.backup}>
-          {listWords.backup}
-        </button>
-        <button type="button" class="plain" onClick={deeds.putOffBackup}>
-          {listWords.later}
-        </button>
-      </div>
-    </div>
-  );
+/** Whether there is anything beside the garments. */
+function isAside({ deleted, setAside, cleared }: AsideProps): boolean {
+  return deleted.length + cleared.length + setAside.damaged + setAside.newer > 0;
 }
 
 function Files({ deeds }: { deeds: GarmentDeeds }) {
@@ -147,24 +123,6 @@ function Files({ deeds }: { deeds: GarmentDeeds }) {
           />
         </label>
       </div>
-    </article>
-  );
-}
-
-function Bin({ deleted, deeds }: { deleted: readonly Garment[]; deeds: GarmentDeeds }) {
-  return (
-    <article>
-      <h2>{listWords.deleted}</h2>
-      <ul>
-        {deleted.map((garment) => (
-          <li key={garment.id}>
-            <span>{garment.name}</span>
-            <button type="button" class="plain" onClick={() => deeds.bringBack(garment)}>
-              {words.bringBack}
-            </button>
-          </li>
-        ))}
-      </ul>
     </article>
   );
 }

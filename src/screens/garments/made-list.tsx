@@ -1,3 +1,4 @@
+import { adopt } from '../../controls/adopt.ts';
 import type { Bench } from '../../controls/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { exactly } from '../../controls/tape-text.ts';
@@ -5,6 +6,9 @@ import type { KeptRun } from '../../garment/garment.ts';
 import { type MadeElsewhere, madeElsewhere } from '../../garment/made-elsewhere.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { garmentMadeWords as words } from '../../words/garment-made-words.ts';
+import css from './made-list.css?inline';
+
+adopt(css);
 
 /** Planned beside as made, for every mark that has an as-made number. */
 export function MadeList({ runs, bench }: { runs: readonly KeptRun[]; bench: Bench }) {

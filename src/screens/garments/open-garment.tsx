@@ -5,6 +5,7 @@ import { type Garment, inOrder, STAGES } from '../../garment/garment.ts';
 import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
 import { garmentWords as words } from '../../words/garment-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
+import { Fetched } from './fetched.tsx';
 import { KeptRow } from './kept-row.tsx';
 import { NameForm } from './name-form.tsx';
 
@@ -43,10 +44,12 @@ export function OpenGarment({ garment, bench, deeds }: Props) {
         );
       })}
       <Whole garment={garment} deeds={deeds} />
-      {garment.takenOff.length > 0 && <TakenOff garment={garment} deeds={deeds} />}
+      {garment.takenOff.length > 0 && <Fetched load={loadTakenOff} give={{ garment, deeds }} />}
     </>
   );
 }
+
+const loadTakenOff = () => import('./taken-off.tsx').then((part) => part.TakenOff);
 
 /** Kept calculations that are drawn at once: more than are in view of a garment just opened. */
 const AT_ONCE = 12;
@@ -88,23 +91,5 @@ function Whole({ garment, deeds }: Omit<Props, 'bench'>) {
         {words.remove}
       </button>
     </div>
-  );
-}
-
-function TakenOff({ garment, deeds }: Omit<Props, 'bench'>) {
-  return (
-    <section aria-label={listWords.takenOff}>
-      <h3>{listWords.takenOff}</h3>
-      <ul>
-        {garment.takenOff.map((kept, place) => (
-          <li key={place}>
-            <span>{kept.name}</span>
-            <button type="button" class="plain" onClick={() => deeds.putBack(garment, kept)}>
-              {listWords.putBack}
-            </button>
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }

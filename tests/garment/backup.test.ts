@@ -1,0 +1,289 @@
+import { gzipSync } from 'node:zlib';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { asideLine, backupParts, garmentLine, writeBackup } from '../../src/garment/backup.ts';
+import { previewOf } from '../../src/garment/backup-preview.ts';
+import { withKept } from '../../src/garment/changes.ts';
+import { checkGarment } from '../../src/garment/check.ts';
+import { checksum } from '../../src/garment/checksum.ts';
+import { demoGarment } from '../../src/garment/demo.ts';
+import { type Garment, type Kept, newGarment, STAGES } from '../../src/garment/garment.ts';
+import { BackupReader, readBackup } from '../../src/garment/read-backup.ts';
+
+const hooks: Kept = {
+  id: 'k1',
+  name: 'Hooks',
+  stage: 'close',
+  calculation: 'closures',
+  draft: { opening: '46.3', count: '7' },
+  runs: [{ planned: { '3': 1_232_000 }, made: { '3': '15.6 cm' } }],
+};
+const coat = (): Garment => withKept(newGarment('g1', 'Coat', 1), hooks, 2);
+const WHOLE = { ok: true, rejected: [], setAside: [], damaged: new Set(), lacks: undefined };
+
+/** A backup as the first versions of the app wrote it: laid out, and without sums. */
+const oldBackup = (garments: readonly unknown[]) =>
+  JSON.stringify({ format: 'thumbrule backup', version: 1, garments }, null, 1);
+
+/** A gzip file ends with the CRC-32 of what is in it, and its length (RFC 1952, 2.3.1). */
+function gzipSum(text: string): string {
+  const file = gzipSync(text);
+  return file
+    .readUInt32LE(file.length - 8)
+    .toString(16)
+    .padStart(8, '0');
+}
+
+test('the checksum is the one gzip files carry, of any text', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (text) => {
+      expect(checksum(text)).toBe(gzipSum(text));
+    }),
+    { seed: 1952, numRuns: 300 },
+  );
+});
+
+const word = fc
+  .string({ minLength: 1, maxLength: 30 })
+  .filter((text) => text.trim() !== '' && text !== '__proto__');
+const keptOnes = fc.record({
+  id: word,
+  name: word,
+  stage: fc.constantFrom(...STAGES),
+  calculation: word,
+  draft: fc.dictionary(word, fc.string({ maxLength: 40, unit: 'grapheme' }), {
+    noNullPrototype: true,
+  }),
+  runs: fc.array(
+    fc.record({
+      planned: fc.dictionary(word, fc.double({ noNaN: true, noDefaultInfinity: true }), {
+        noNullPrototype: true,
+      }),
+      made: fc.dictionary(word, fc.string({ maxLength: 20 }), { noNullPrototype: true }),
+    }),
+    { maxLength: 3 },
+  ),
+});
+const garments = fc.record({
+  version: fc.constant(2 as const),
+  id: word,
+  name: word,
+  invented: fc.boolean(),
+  kept: fc.uniqueArray(keptOnes, { maxLength: 5, selector: ({ id }) => id }),
+  takenOff: fc.array(keptOnes, { maxLength: 2 }),
+  changed: fc.nat(),
+  edits: fc.nat(),
+});
+const several = fc.uniqueArray(garments, { maxLength: 4, selector: ({ id }) => id });
+
+test('a backup gives back every garment just as it was, however its text is cut into pieces', () => {
+  fc.assert(
+    fc.property(several, fc.integer({ min: 1, max: 5000 }), (all, piece) => {
+      const text = writeBackup(all);
+      const reader = new BackupReader();
+      for (let at = 0; at < text.length; at += piece) reader.take(text.slice(at, at + piece));
+      const read = reader.end();
+      expect(read).toEqual({ ...WHOLE, garments: JSON.parse(JSON.stringify(all)) });
+    }),
+    { seed: 12 },
+  );
+});
+
+test('a backup is read again as JSON laid out anew, and as the first versions wrote it', () => {
+  fc.assert(
+    fc.property(several, (all) => {
+      const same = { ...WHOLE, garments: JSON.parse(JSON.stringify(all)) };
+      expect(readBackup(JSON.stringify(JSON.parse(writeBackup(all)), null, 2))).toEqual(same);
+      expect(readBackup(oldBackup(all))).toEqual(same);
+    }),
+    { seed: 12 },
+  );
+});
+
+test('each changed digit is found: the garment is given, and named as damaged', () => {
+  const text = writeBackup([demoGarment('demo', 5), coat()]);
+  const [head = '', demo = '', own = ''] = text.split('\n');
+  const begins = head.length + demo.length + 2;
+  let tried = 0;
+  for (const { index } of own.matchAll(/\d/g)) {
+    const at = begins + index;
+    const other = String((Number(text[at]) + 1 + (tried % 9)) % 10);
+    tried += 1;
+    const read = readBackup(text.slice(0, at) + other + text.slice(at + 1));
+    if (!read.ok) throw new Error(read.fault);
+    const refused = read.rejected.map(({ place }) => place);
+    const harmed = read.damaged.size === 1 && !read.damaged.has('demo');
+    expect(harmed || refused[0] === 2, `${other} at ${index}`).toBe(true);
+    expect(read.garments.some(({ id }) => id === 'demo')).toBe(true);
+  }
+  expect(tried).toBeGreaterThan(20);
+});
+
+test('a record that can’t be read is in the backup as it was, and in one that was made of that', () => {
+  const harmed = { version: 1, name: 7, deep: [{ x: 1.5 }] };
+  const later = { ...coat(), id: 'later', version: 3 };
+  const aside = [
+    asideLine('garment:bad', JSON.stringify(harmed)),
+    asideLine('garment:later', JSON.stringify(later)),
+  ];
+  const read = readBackup(backupParts([garmentLine(coat())], aside).join(''));
+  const setAside = [
+    { key: 'garment:bad', raw: harmed },
+    { key: 'garment:later', raw: later },
+  ];
+  expect(read).toEqual({ ...WHOLE, garments: [coat()], setAside });
+});
+
+test('what could not be read where the file was written is a garment where it can be', () => {
+  const aside = [asideLine('garment:g1', JSON.stringify(coat()))];
+  expect(readBackup(backupParts([], aside).join(''))).toEqual({ ...WHOLE, garments: [coat()] });
+});
+
+test('a file that is no backup of ours is refused whole', () => {
+  expect(readBackup('')).toEqual({ ok: false, fault: 'not-json' });
+  expect(readBackup('x'.repeat(5000))).toEqual({ ok: false, fault: 'not-json' });
+  expect(readBackup('[]')).toEqual({ ok: false, fault: 'foreign' });
+  expect(readBackup('null')).toEqual({ ok: false, fault: 'foreign' });
+  const of = (version: unknown) =>
+    JSON.stringify({ format: 'thumbrule backup', version, garments: [] });
+  expect(readBackup(of(2))).toEqual({ ok: false, fault: 'newer' });
+  expect(readBackup(of('1'))).toEqual({ ok: false, fault: 'damaged' });
+  const later = writeBackup([coat()]).replace('"version":1', '"version":2');
+  expect(readBackup(later)).toEqual({ ok: false, fault: 'newer' });
+});
+
+test('only a piece that no engine takes as one is too large', () => {
+  const reader = new BackupReader();
+  expect(reader.take('{')).toBeUndefined();
+  const much = ' '.repeat(1_000_000);
+  const faults = new Set(Array.from({ length: 200 }, () => reader.take(much)));
+  expect(faults).toEqual(new Set([undefined, 'too-large']));
+});
+
+test('a backup of more than 20 MB, of as many calculations as garments hold, is read again', () => {
+  const marks = Object.fromEntries(Array.from({ length: 7 }, (_, i) => [`${i + 1}`, i * 568_000]));
+  const runs = [{ planned: marks, made: { '1': '', '2': '15 cm' } }];
+  const full = (id: string): Garment => ({
+    ...newGarment(id, `Coat ${id}`, 1),
+    kept: Array.from({ length: 500 }, (_, i) => ({ ...hooks, id: `k${i}`, runs })),
+  });
+  const all = Array.from({ length: 170 }, (_, i) => full(`g${i}`));
+  const text = writeBackup(all);
+  expect(text.length).toBeGreaterThan(20_000_000);
+  const read = readBackup(text);
+  expect(read.ok && read.garments.length).toBe(all.length);
+  expect(read.ok && read.damaged.size + read.rejected.length).toBe(0);
+  expect(read.ok && read.garments.at(-1)).toEqual(all.at(-1));
+});
+
+test('a damaged garment is left out and listed, the others are read', () => {
+  const all = [coat(), { ...coat(), id: 'g2', kept: 'no' }, coat()];
+  expect(readBackup(oldBackup(all))).toMatchObject({
+    ok: true,
+    garments: [{ id: 'g1' }],
+    rejected: [
+      { place: 2, name: 'Coat', damage: { part: 'kept' } },
+      { place: 3, damage: { part: 'id' } },
+    ],
+  });
+});
+
+test('a file that is cut off gives the garments before the cut, and says what it lacks', () => {
+  const text = writeBackup([coat(), demoGarment('demo', 5), newGarment('g3', 'Hat', 6)]);
+  const cut = text.slice(0, text.indexOf('"g3"'));
+  expect(readBackup(cut)).toMatchObject({
+    ok: true,
+    garments: [{ id: 'g1' }, { id: 'demo' }],
+    lacks: 3,
+  });
+  const without = text.split('\n').toSpliced(2, 1).join('\n');
+  expect(readBackup(without)).toMatchObject({ garments: [{ id: 'g1' }, { id: 'g3' }], lacks: 3 });
+  expect(readBackup(text.slice(0, 200))).toEqual({ ok: false, fault: 'not-json' });
+});
+
+test('2,500 damaged backups: never a failure, never more than was written, never unsaid', () => {
+  const all = [coat(), demoGarment('demo', 5), newGarment('g3', '<script>alert(1)</script>', 6)];
+  const before = new Map(all.map((garment) => [garment.id, garment]));
+  const text = writeBackup(all);
+  const damage = fc.oneof(
+    fc.record({ cut: fc.nat(text.length) }),
+    fc.record({ at: fc.nat(text.length - 1), bit: fc.nat(7) }),
+    fc.record({ at: fc.nat(text.length - 1), put: fc.constantFrom('\n', '"', '{', ']}', '') }),
+    fc.record({
+      from: fc.constantFrom(
+        '"version":1',
+        '"version":2',
+        '"changed":5',
+        '"kept":[',
+        '"7"',
+        '"close"',
+        '46.3',
+        '"invented":true',
+        '"count":3',
+        '"sum"',
+      ),
+      to: fc.constantFrom(
+        '1e999',
+        '"__proto__"',
+        'null',
+        '{"toString":1}',
+        '[',
+        '""',
+        `"${'x'.repeat(5000)}"`,
+      ),
+    }),
+  );
+  fc.assert(
+    fc.property(damage, (how) => {
+      const read = readBackup(harmed(text, how));
+      if (!read.ok) return;
+      expect(read.garments.length + read.rejected.length).toBeLessThanOrEqual(all.length + 2);
+      for (const garment of read.garments) {
+        expect(checkGarment(garment).ok).toBe(true);
+        // Whatever is not as it was written is named.
+        if (!read.damaged.has(garment.id)) {
+          expect(garment).toEqual(before.get(garment.id));
+        }
+      }
+      const said = read.rejected.length > 0 || read.lacks !== undefined;
+      expect(said || read.garments.length === all.length).toBe(true);
+    }),
+    { seed: 1912, numRuns: 2500 },
+  );
+});
+
+type Harm =
+  | { cut: number }
+  | { at: number; bit: number }
+  | { at: number; put: string }
+  | { from: string; to: string };
+
+function harmed(text: string, how: Harm): string {
+  if ('cut' in how) return text.slice(0, how.cut);
+  if ('from' in how) return text.replace(how.from, how.to);
+  const put =
+    'put' in how ? how.put : String.fromCharCode(text.charCodeAt(how.at) ^ (1 << how.bit));
+  return text.slice(0, how.at) + put + text.slice(how.at + 1);
+}
+
+test('a preview says what a restore would do, kept by kept, and changes nothing', () => {
+  const here = coat();
+  const lapel = { ...hooks, id: 'k2', name: 'Lapel' };
+  const later = withKept(withKept(coat(), { ...hooks, draft: {} }, 9), lapel, 9);
+  expect(previewOf(here, coat(), false)).toMatchObject({ state: 'same', damaged: false });
+  expect(previewOf(here, later, true)).toMatchObject({
+    state: 'differs',
+    damaged: true,
+    later: true,
+    added: ['Lapel'],
+    changed: ['Hooks'],
+    lost: [],
+  });
+  expect(previewOf(later, coat(), false)).toMatchObject({
+    state: 'differs',
+    later: false,
+    lost: ['Lapel'],
+  });
+  expect(previewOf(undefined, coat(), false)).toMatchObject({ state: 'new', added: ['Hooks'] });
+  expect(here).toEqual(coat());
+});
