@@ -1,5 +1,5 @@
 import { asideLine, backupParts, garmentLine, writeBackup } from '../garment/backup.ts';
-import { standOf } from '../garment/backup-due.ts';
+import { standOf } from '../garment/backup-stand.ts';
 import { checkGarment } from '../garment/check.ts';
 import type { Garment } from '../garment/garment.ts';
 import { garmentKeys } from '../storage/garment-keys.ts';
@@ -7,7 +7,7 @@ import { PREFIX, type SetAside } from '../storage/garments.ts';
 import { recordText } from '../storage/record-text.ts';
 import { type Store, StoreError } from '../storage/store.ts';
 import { garmentFileWords as words } from '../words/garment-file-words.ts';
-import { BACKUP_KEY } from './garment-deeds.ts';
+import { BACKUP_KEY, PUT_OFF_KEY } from './garment-deeds.ts';
 import { type ShowWork, type Watch, watched } from './garment-watch.ts';
 import { saveFile } from './save-file.ts';
 
@@ -47,6 +47,11 @@ export async function saveBackup(store: Store, watch: Watch): Promise<string | u
 /** The same, shown while it is done. */
 export function backUp(store: Store, show: ShowWork): Promise<string | undefined> {
   return watched('writing', show, (watch) => saveBackup(store, watch));
+}
+
+/** A backup is not asked for again for a while. */
+export function putOffBackup(store: Store, garments: readonly Garment[]): Promise<void> {
+  return store.change(PUT_OFF_KEY, () => standOf(garments, Date.now()));
 }
 
 /** Hands garments that are only in memory to the phone, as a backup. */

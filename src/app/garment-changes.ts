@@ -1,5 +1,4 @@
 import type { Bench } from '../controls/bench.ts';
-import { standOf } from '../garment/backup-due.ts';
 import { hasRoom } from '../garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../garment/garment.ts';
 import { copied, putBack, renamed, withoutKept } from '../garment/list-changes.ts';
@@ -8,7 +7,7 @@ import { addGarment, changeGarment, GarmentError } from '../storage/garments.ts'
 import type { Store } from '../storage/store.ts';
 import { garmentFileWords as fileWords } from '../words/garment-file-words.ts';
 
-import { askToPersist, notKept, PUT_OFF_KEY, part, rememberOpen } from './garment-deeds.ts';
+import { askToPersist, notKept, part, rememberOpen } from './garment-deeds.ts';
 import type { Chosen } from './garment-restore-place.tsx';
 import { type ShowWork, type Watch, watched } from './garment-watch.ts';
 
@@ -68,10 +67,6 @@ export function putOn(store: Store, { id }: Garment, kept: Kept): Promise<void> 
     const place = garment.takenOff.map((one) => one.id).lastIndexOf(kept.id);
     return putBack(garment, place, crypto.randomUUID(), Date.now());
   });
-}
-
-export function putOffBackup(store: Store, garments: readonly Garment[]): Promise<void> {
-  return store.change(PUT_OFF_KEY, () => standOf(garments, Date.now()));
 }
 
 /** Puts what the browser has cleared back from memory. */

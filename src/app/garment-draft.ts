@@ -23,11 +23,3 @@ export function draftOf(kept: Kept, plans: readonly string[] = []): Draft {
   });
   return { ...kept.draft, ...Object.fromEntries(measured) };
 }
-
-/** A draft as it is once it is kept: what is measured now is what it was opened with. */
-export function asKept(draft: Draft): Draft {
-  const measured = Object.entries(draft).flatMap(([key, text]) =>
-    /^made(-\d+)?$/.test(key) ? [[key.replace('made', 'was'), text]] : [],
-  );
-  return { ...draft, ...Object.fromEntries(measured) };
-}

@@ -8,6 +8,7 @@ import { garmentWords as heldWords } from '../words/garment-words.ts';
 import { notKept } from './garment-deeds.ts';
 import { type Change, changedBy, type KeeperNews, keeperOf } from './garment-keeper.ts';
 import { type Known, loadKnown } from './garment-stops.ts';
+import { useNotKept } from './use-not-kept.ts';
 
 export interface Followed {
   /** With everything done to it, also what is still being kept. */
@@ -61,10 +62,7 @@ export function useFollowed(store: Store, id: string): Followed {
   }, []);
 
   const trouble = keeper.trouble();
-  const [why, setWhy] = useState('');
-  useEffect(() => {
-    if (trouble) void notKept(trouble).then(setWhy);
-  }, [trouble]);
+  const why = useNotKept(trouble);
   const held = trouble ? keeper.waiting().length : 0;
   return {
     garment,

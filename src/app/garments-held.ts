@@ -2,8 +2,8 @@ import { useEffect, useState } from 'preact/hooks';
 
 import type { Store } from '../storage/store.ts';
 import { garmentWords as words } from '../words/garment-words.ts';
-import { notKept } from './garment-deeds.ts';
 import { keepersOf } from './garment-keeper.ts';
+import { useNotKept } from './use-not-kept.ts';
 
 /**
  * What was done while following and could not be kept yet: said, and tried again by a press.
@@ -25,9 +25,10 @@ export function useHeld(store: Store, onKept: () => void) {
   const held = keepersOf(store).filter((keeper) => keeper.trouble());
   const count = held.reduce((sum, keeper) => sum + keeper.waiting().length, 0);
   const [first] = held;
+  const why = useNotKept(first?.trouble());
   if (!first) return undefined;
   return {
-    said: `${notKept(first.trouble())} ${words.waiting(count)}`,
+    said: `${why} ${words.waiting(count)}`.trim(),
     undo: {
       words: words.tryNow,
       deed: () => {

@@ -128,7 +128,7 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     },
     putBack,
     backup: () => act(async () => ({ said: await (await files()).backUp(store, setWork) })),
-    putOffBackup: () => act(async () => (await changes()).putOffBackup(store, shown.garments)),
+    putOffBackup: () => act(async () => (await files()).putOffBackup(store, shown.garments)),
     restore: setFile,
     saveSetAside: () => act(async () => (await files()).saveSetAside(shown.setAside)),
     saveCleared: () => act(async () => (await files()).saveFromMemory(shown.cleared)),

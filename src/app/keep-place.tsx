@@ -8,9 +8,9 @@ import { type Garment, type Kept, newGarment, type Stage } from '../garment/garm
 import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
 import { addGarment, changeGarment, GarmentError, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
-import { garmentWords as words } from '../words/garment-words.ts';
+import { garmentKeepWords as words } from '../words/garment-keep-words.ts';
+import { asKept } from './garment-as-kept.ts';
 import { askToPersist, loadOpen, notKept, rememberOpen } from './garment-deeds.ts';
-import { asKept } from './garment-draft.ts';
 import { keptOf } from './garment-kept.ts';
 import { openedFrom, placeOf } from './garment-opened.ts';
 

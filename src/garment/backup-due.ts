@@ -14,13 +14,6 @@ export interface BackupStand {
   edits: Readonly<Record<string, number>> | undefined;
 }
 
-export function standOf(
-  garments: readonly Pick<Garment, 'id' | 'edits'>[],
-  at: number,
-): BackupStand {
-  return { at, edits: Object.fromEntries(garments.map(({ id, edits }) => [id, edits])) };
-}
-
 /** Reads a stand from whatever was kept; at first only the time was. */
 export function readStand(kept: unknown): BackupStand | undefined {
   if (typeof kept === 'number') return { at: kept, edits: undefined };

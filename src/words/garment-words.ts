@@ -12,9 +12,7 @@ const stages: Readonly<Record<string, string>> = {
 export const garmentWords = {
   title: 'Garments',
   stages,
-  stage: 'Stage',
   name: 'Name',
-  garment: 'On which garment',
   newGarment: 'A new garment',
   make: 'Make',
   makeHint: 'such as: Grey waistcoat',
@@ -27,11 +25,6 @@ export const garmentWords = {
   waiting: (count: number) =>
     `${count === 1 ? 'One change is' : `${count} changes are`} held in this page only, and tried again until kept. Leave the page open.`,
   tryNow: 'Try again now',
-  keep: 'Keep on a garment',
-  keepIt: 'Keep it',
-  measured: (item: string, label: string, typed: string) => `${item} ${label} at ${typed}`,
-  leftOut: (measures: string) =>
-    `Measured on another plan than this one, and not taken along: ${measures}.`,
   nameMissing: 'Name: give it one, so that you find it again.',
   gone: 'Not done: that garment was deleted in another tab. Choose another.',
   notFetched:

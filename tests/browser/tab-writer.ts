@@ -23,7 +23,8 @@ export interface Done {
   confirmed: boolean;
 }
 
-type Words = Pick<typeof garmentWords, 'keepIt' | 'rename' | 'remove' | 'takeOff' | 'bringBack'> & {
+type Words = Pick<typeof garmentWords, 'rename' | 'remove' | 'takeOff' | 'bringBack'> & {
+  keepIt: string;
   failed: typeof garmentFailedWords & { gone: string };
 };
 

@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import type { Garment } from '../../src/garment/garment.ts';
 import { garmentFailedWords } from '../../src/words/garment-failed-words.ts';
+import { garmentKeepWords } from '../../src/words/garment-keep-words.ts';
 import { garmentWords as words } from '../../src/words/garment-words.ts';
 import { openApp } from './harness.ts';
 import { keptGarments } from './kept-garments.ts';
@@ -69,7 +70,8 @@ export async function workTogether(
 
 /** The words that the page looks for: only those that are no functions can be handed over. */
 function plain() {
-  const { keepIt, rename, remove, takeOff, bringBack } = words;
+  const { rename, remove, takeOff, bringBack } = words;
+  const { keepIt } = garmentKeepWords;
   const failed = { ...garmentFailedWords, gone: words.gone };
   return { keepIt, rename, remove, takeOff, bringBack, failed };
 }

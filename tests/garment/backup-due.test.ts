@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { backupDue, readStand, standOf } from '../../src/garment/backup-due.ts';
+import { backupDue, readStand } from '../../src/garment/backup-due.ts';
+import { standOf } from '../../src/garment/backup-stand.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
 import { type Garment, newGarment } from '../../src/garment/garment.ts';
 import { renamed } from '../../src/garment/list-changes.ts';

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 
 import { adopt } from '../../controls/adopt.ts';
 import { type Garment, LONGEST_NAME, STAGES, type Stage } from '../../garment/garment.ts';
+import { garmentKeepWords as keepWords } from '../../words/garment-keep-words.ts';
 import { garmentWords as words } from '../../words/garment-words.ts';
 import css from './garments.css?inline';
 
@@ -46,7 +47,7 @@ export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Pro
   return (
     <div class="garments" data-hand={hand}>
       <main>
-        <h1>{words.keep}</h1>
+        <h1>{keepWords.keep}</h1>
         {said !== undefined && (
           <p class="warning" role="status">
             {said}
@@ -56,7 +57,7 @@ export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Pro
         <form class="lower" onSubmit={(event) => event.preventDefault()}>
           {text('name', words.name)}
           <label>
-            {words.stage}
+            {keepWords.stage}
             <span class="keys">
               <select
                 value={wish.stage}
@@ -74,7 +75,7 @@ export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Pro
             </span>
           </label>
           <label>
-            {words.garment}
+            {keepWords.garment}
             <span class="keys">
               <select
                 value={wish.garment}
@@ -92,12 +93,12 @@ export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Pro
           {wish.garment === '' && text('newName', words.newGarment)}
         </form>
       </main>
-      <nav class="actions" aria-label={words.keep}>
+      <nav class="actions" aria-label={keepWords.keep}>
         <button type="button" onClick={onLeave}>
           {words.back}
         </button>
         <button type="button" class="main" disabled={missing} onClick={() => onKeep(wish)}>
-          {words.keepIt}
+          {keepWords.keepIt}
         </button>
       </nav>
     </div>

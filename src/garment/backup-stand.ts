@@ -1,0 +1,10 @@
+import type { BackupStand } from './backup-due.ts';
+import type { Garment } from './garment.ts';
+
+/** What a backup that is made now, or put off, holds of each garment. */
+export function standOf(
+  garments: readonly Pick<Garment, 'id' | 'edits'>[],
+  at: number,
+): BackupStand {
+  return { at, edits: Object.fromEntries(garments.map(({ id, edits }) => [id, edits])) };
+}

@@ -1,0 +1,10 @@
+/** Keeping a calculation on a garment. */
+export const garmentKeepWords = {
+  keep: 'Keep on a garment',
+  stage: 'Stage',
+  garment: 'On which garment',
+  keepIt: 'Keep it',
+  measured: (item: string, label: string, typed: string) => `${item} ${label} at ${typed}`,
+  leftOut: (measures: string) =>
+    `Measured on another plan than this one, and not taken along: ${measures}.`,
+};
