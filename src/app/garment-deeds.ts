@@ -1,9 +1,7 @@
-import type { Garment, Kept } from '../garment/garment.ts';
+import type { Garment } from '../garment/garment.ts';
 import { GarmentError } from '../storage/garments.ts';
 import { type Store, StoreError } from '../storage/store.ts';
 import { garmentWords as words } from '../words/garment-words.ts';
-import { draftOf } from './garment-draft.ts';
-import { placeOf } from './garment-opened.ts';
 
 /** The garment that is open: its id, or nothing when the maker closed it. */
 const OPEN_KEY = 'open-garment';
@@ -40,18 +38,6 @@ export async function notKept(error: unknown): Promise<string> {
 /** Remembers which garment is open. Where that can't be kept, what was done still is. */
 export function rememberOpen(store: Store, id: string): Promise<void> {
   return store.change(OPEN_KEY, () => id).catch(() => undefined);
-}
-
-/**
- * The address of something kept: its calculation, as typed, and where it is kept.
- * @param plans of its runs, which its measures belong to
- */
-export function addressOf(garment: Garment, kept: Kept, plans?: readonly string[]) {
-  return {
-    screen: kept.calculation,
-    mode: '',
-    draft: { ...draftOf(kept, plans), kept: placeOf(garment.id, kept.id) },
-  };
 }
 
 /** Which garment is to be shown open: what was opened last, at first the latest changed. */

@@ -7,15 +7,7 @@ import { type Garments, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentListWords as listWords } from '../words/garment-list-words.ts';
 
-import {
-  addressOf,
-  BACKUP_KEY,
-  loadOpen,
-  notKept,
-  PUT_OFF_KEY,
-  part,
-  rememberOpen,
-} from './garment-deeds.ts';
+import { BACKUP_KEY, loadOpen, notKept, PUT_OFF_KEY, part, rememberOpen } from './garment-deeds.ts';
 import type { Chosen } from './garment-restore-place.tsx';
 import type { Work } from './garment-watch.ts';
 import type { Address } from './use-address.ts';
@@ -70,6 +62,7 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
   const [file, setFile] = useState<File>();
   const [work, setWork] = useState<Work>();
 
+  const fail = (error: unknown) => notKept(error).then(setSaid);
   const before = useRef(Promise.resolve());
   /**
    * Does one thing after another, then shows what is there; what went wrong is said.
@@ -84,7 +77,7 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
         setSaid(said);
         setUndo(back);
       } catch (error) {
-        setSaid(await notKept(error));
+        await fail(error);
       }
     });
     // A bug in one deed must not keep the next from being done.
@@ -115,9 +108,8 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     bringBack,
     openKept: (garment, kept) =>
       void plans()
-        .then(({ plansOf }) => plansOf(kept, bench))
-        .catch(() => undefined)
-        .then((found) => address.go(addressOf(garment, kept, found))),
+        .then(({ openingOf }) => openingOf(garment, kept, bench))
+        .then(address.go, fail),
     follow: ({ id }, only) => {
       const draft = { g: id, ...(only && { only: only.id }) };
       address.go({ screen: 'garments', mode: 'follow', draft });
