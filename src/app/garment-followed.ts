@@ -7,8 +7,8 @@ import { garmentFollowWords as words } from '../words/garment-follow-words.ts';
 import { garmentWords as heldWords } from '../words/garment-words.ts';
 import { notKept } from './garment-deeds.ts';
 import { type Change, changedBy, type KeeperNews, keeperOf } from './garment-keeper.ts';
+import { useNotKept } from './garment-not-kept.ts';
 import { type Known, loadKnown } from './garment-stops.ts';
-import { useNotKept } from './use-not-kept.ts';
 
 export interface Followed {
   /** With everything done to it, also what is still being kept. */

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Store } from '../storage/store.ts';
 import { garmentWords as words } from '../words/garment-words.ts';
 import { keepersOf } from './garment-keeper.ts';
-import { useNotKept } from './use-not-kept.ts';
+import { useNotKept } from './garment-not-kept.ts';
 
 /**
  * What was done while following and could not be kept yet: said, and tried again by a press.
