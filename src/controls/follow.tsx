@@ -126,7 +126,7 @@ function Refused({ record, item }: { record: FollowRecord; item: string }) {
   );
   if (measures.length === 0) return null;
   return (
-    <p class="note warning">
+    <p class="say warning">
       <Rich text={followWords.refused(item, measures.join(', '))} />
     </p>
   );

@@ -13,7 +13,7 @@ interface Props {
 export function MadeAgain({ before, now, onLeave, onTake }: Props) {
   return (
     <>
-      <p class="note warning" role="alert">
+      <p class="say warning" role="alert">
         <Rich text={followWords.again(before, now)} />
       </p>
       <div class="actions">

@@ -20,7 +20,7 @@ export const followWords = {
   refused: (item: string, measures: string) =>
     `Measured on another plan, and not counted here: ${item} ${measures}. Type that plan’s numbers again to go on with it.`,
   refusedMark: (label: string, typed: string) => `${label} at ${typed}`,
-  forget: 'Forget those measures',
+  forget: 'Forget them',
   otherwise: 'Made elsewhere',
   respace: 'Space the rest anew',
   asPlanned: 'It is as planned',

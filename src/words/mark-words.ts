@@ -18,7 +18,7 @@ export const markWords = {
   kind: (kind: MarkKind) => KINDS[kind],
   across: (length: string) => `${length} in from the first row’s edge`,
   acrossShort: (length: string) => `${length} across`,
-  made: (planned: string) => `made here, planned ${planned}`,
+  made: (planned: string) => `plan ${planned}`,
   step: 'from the one before',
   off: (mark: string, space: string | undefined) =>
     `Marked on your tape, no mark is off by more than ${mark}${

@@ -328,7 +328,7 @@ test('what was measured on one plan is refused by another, said, and there again
   next();
   expect(screen.getByText('Made at 9 cm: 0.7 cm off the plan')).toBeTruthy();
   expect(screen.getByText(/not counted here: Hook 2 at 7 cm/)).toBeTruthy();
-  fireEvent.click(button('Forget those measures'));
+  fireEvent.click(button('Forget them'));
   expect(screen.queryByText(/not counted here/)).toBeNull();
   expect(draft.made).toBe('2=9 cm');
 });

@@ -249,9 +249,9 @@ test('2,000 marks are an answer, 2,001 are not', () => {
 // Derived here: hook 2 made at 9 instead of 8.3 leaves 15.4 − 9 = 6.4 to hook 3, less 1 of width.
 test('as made counts in list, ends and gap', async () => {
   open(closures, { width: '1', made: '2=9 cm; 7=44 cm' });
-  expect(await screen.findByText(/made here, planned 8.3 cm/)).toBeTruthy();
+  expect(await screen.findByText(/plan 8.3 cm/)).toBeTruthy();
   const list = screen.getByRole('region', { name: 'Marks' });
-  expect(list.textContent).toContain('29 cm made here, planned 8.3 cm+7.8 cm');
+  expect(list.textContent).toContain('29 cm plan 8.3 cm+7.8 cm');
   expect(list.textContent).toContain('315.4 cm+6.4 cm');
   const said = await answer();
   const gap = screen.getByText(/^Clear gap|^Gap/i).nextSibling?.textContent ?? said;
