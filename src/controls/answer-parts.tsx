@@ -30,8 +30,8 @@ export function AnswerParts({ answer, draft, bench, scroller }: Props) {
   return (
     <>
       {/* Always there, so that what comes into it is read out. */}
-      <p class="unseen" role="status">
-        {answer.asked}
+      <p class="asked" role="status">
+        {answer.asked && `? ${answer.asked}`}
       </p>
       {!answer.listsLast && lists}
       {answer.figures?.map((drawn) => (

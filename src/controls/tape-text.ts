@@ -1,8 +1,8 @@
-import { downToGraduation, type toGraduation, upToGraduation } from '../lengths/graduation.ts';
-import { type ExactLength, inches, mm } from '../lengths/length.ts';
-import { type Shown, showExact, shownText, showOnTape } from '../lengths/show-length.ts';
+import { downToGraduation, toGraduation, upToGraduation } from '../lengths/graduation.ts';
+import { type ExactLength, exactLength, inches, mm, ZERO } from '../lengths/length.ts';
+import { remainder, type Shown, showExact, shownText, showOnTape } from '../lengths/show-length.ts';
 import type { Mark } from '../sewing/run.ts';
-import { markWords } from '../words/mark-words.ts';
+import { markWords, tapeWords } from '../words/mark-words.ts';
 import { type Bench, tapeStep } from './bench.ts';
 
 /** Bounds are said no finer than this: a sixty-fourth of an inch, a hundredth of a millimetre. */
@@ -41,6 +41,21 @@ export function wordOf(
 export function exactly(x: ExactLength, bench: Bench): string {
   const places = bench.unit === 'mm' ? 2 : 3;
   return shownText(showExact(x, bench.unit, places), bench.decimalMark);
+}
+
+/**
+ * A length that is measured out at the bench, with what the nearest graduation leaves over:
+ * "1 5/8 in and 0.042 in over". No tape of inches shows decimals; millimetres are read
+ * between their lines, and are said as `exactly` says them, as is what is under one graduation.
+ */
+export function byTape(x: ExactLength, bench: Bench): string {
+  const step = tapeStep(bench);
+  const shown = exactly(x, bench);
+  const left = remainder(x, step);
+  if (bench.unit !== 'in' || toGraduation(x, step) === 0 || shown.includes('/')) return shown;
+  const over = exactly(exactLength(Math.abs(left)), bench);
+  const mark = onTape(x, bench);
+  return over === exactly(ZERO, bench) ? mark : tapeWords.beside(mark, over, left > 0);
 }
 
 /**

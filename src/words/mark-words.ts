@@ -38,6 +38,8 @@ export const answerWords = {
 export const tapeWords = {
   tape: (name: string, marks: number, length: string) =>
     marks === 1 ? `${name}: ${length} on the tape` : `${name}: ${marks} marks along ${length}`,
+  beside: (mark: string, off: string, over: boolean) =>
+    over ? `${mark} and ${off} over` : `${mark} less ${off}`,
   moves: 'Tape: left and right move along it, plus and minus zoom',
 };
 

@@ -3,9 +3,9 @@ import type { Answer, Calculation, Line } from '../../controls/calculation.ts';
 import { readDraft } from '../../controls/draft.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape, exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
+import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, inches } from '../../lengths/length.ts';
-import { showExact } from '../../lengths/show-length.ts';
 import {
   BUTTONHOLE_RULES,
   type Buttonhole,
@@ -63,8 +63,8 @@ function answer(hole: Buttonhole, input: ButtonholeInput, bench: Bench): Answer 
   const { past, rest } = hole;
   const direction = input.direction;
   return {
-    headline: { number: showExact(hole.length, bench.unit, 2), after: words.long },
-    sentence: words.sentence(direction, exactly(past, bench), exactly(rest, bench)),
+    headline: { number: numberOnTape(hole.length, bench, upToGraduation), after: words.long },
+    sentence: words.sentence(direction, byTape(past, bench), byTape(rest, bench)),
     lines: [...overlapLine(input, bench), ...otherRules(input, bench)],
     offers: [],
     warnings: [],
@@ -121,7 +121,7 @@ function overlapLine({ diameter }: ButtonholeInput, bench: Bench): Line[] {
   if (!overlap.ok) return [];
   return overlap.value.rules.map(({ least, rule }) => ({
     label: `${words.overlap}: ${rule.says}`,
-    value: exactly(least, bench),
+    value: onTape(least, bench, upToGraduation),
   }));
 }
 
@@ -132,7 +132,7 @@ function otherRules(input: ButtonholeInput, bench: Bench): Line[] {
     .flatMap((rule) => {
       const other = work({ ...input, girth: undefined, rule });
       return other.ok
-        ? [{ label: words.holeRules[rule], value: exactly(other.value.length, bench) }]
+        ? [{ label: words.holeRules[rule], value: byTape(other.value.length, bench) }]
         : [];
     });
 }

@@ -4,7 +4,7 @@ import { readDraft } from '../../controls/draft.ts';
 import { countOf } from '../../controls/draft-numbers.ts';
 import { fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape } from '../../controls/tape-text.ts';
 import { countedRow } from '../../drawing/row-figure.ts';
 import { type ExactLength, type Length, toMm } from '../../lengths/length.ts';
 import { type CountDoubt, type Counted, centreByCount } from '../../sewing/centre.ts';
@@ -42,7 +42,7 @@ export const centre: Calculation = {
 
 function answer(counted: Counted, pitch: Length | undefined, bench: Bench): Answer {
   const { count: holes, centre: middle, eighths, length, doubts, run } = counted;
-  const show = (x: ExactLength) => exactly(x, bench);
+  const show = (x: ExactLength) => byTape(x, bench);
   const each = Math.floor(holes / 2);
   const pitchMm = pitch === undefined ? USUAL_PITCH_MM : toMm(pitch);
   return {

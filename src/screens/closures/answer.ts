@@ -1,7 +1,8 @@
 import { drawnRun } from '../../controls/as-made.ts';
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Draft, Line } from '../../controls/calculation.ts';
-import { exactly, numberOnTape, onTape } from '../../controls/tape-text.ts';
+import { byTape, numberOnTape, onTape } from '../../controls/tape-text.ts';
+import { downToGraduation } from '../../lengths/graduation.ts';
 import { exactLength } from '../../lengths/length.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
@@ -80,15 +81,16 @@ function rowLines(row: ClosureRow, bench: Bench): Line[] {
   const lines = [
     {
       label: words.endsLabel,
-      value: words.endsOf(exactly(row.ends.top, bench), exactly(row.ends.bottom, bench)),
+      value: words.endsOf(byTape(row.ends.top, bench), byTape(row.ends.bottom, bench)),
     },
   ];
-  if (row.gap !== undefined) lines.push({ label: words.gap, value: exactly(row.gap, bench) });
+  if (row.gap !== undefined)
+    lines.push({ label: words.gap, value: onTape(row.gap, bench, downToGraduation) });
   if (row.remainder) {
     const { above, below } = row.remainder;
     lines.push({
       label: words.left,
-      value: words.leftOf(above === 0 ? undefined : exactly(above, bench), exactly(below, bench)),
+      value: words.leftOf(above === 0 ? undefined : byTape(above, bench), byTape(below, bench)),
     });
   }
   return lines;

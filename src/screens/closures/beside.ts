@@ -1,7 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Draft, Line } from '../../controls/calculation.ts';
 import type { DraftReader } from '../../controls/draft.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape } from '../../controls/tape-text.ts';
 import { exactLength, ZERO } from '../../lengths/length.ts';
 import { otherSide } from '../../sewing/other-side.ts';
 import type { Problem } from '../../sewing/problem.ts';
@@ -31,12 +31,12 @@ export function besideRow(read: DraftReader, draft: Draft, bench: Bench): Beside
   if (setBack === undefined || lap === undefined) return nothing;
   const other = otherSide(NO_RUN, { setBack, lap });
   if (!other.ok) return { ...nothing, problems: other.problems };
-  const across = exactly(exactLength(Math.abs(other.value.setBack)), bench);
+  const across = byTape(exactLength(Math.abs(other.value.setBack)), bench);
   const meets = chosen === 'meet';
   return {
     ...nothing,
     lines: [
-      { label: words.thisSide, value: words.setBackFrom(exactly(setBack, bench)) },
+      { label: words.thisSide, value: words.setBackFrom(byTape(setBack, bench)) },
       {
         label: words.otherSide,
         value: other.value.setBack < 0 ? words.projects(across) : words.setBackFrom(across),

@@ -1,5 +1,5 @@
 import type { Bench } from '../../controls/bench.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape } from '../../controls/tape-text.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
@@ -9,7 +9,7 @@ type Show = (x: ExactLength) => string;
 
 /** What is to be minded about a row: what gives way around sewn ones, and what hangs over an edge. */
 export function doubts(plan: ClosurePlan, input: ClosuresInput, bench: Bench): string[] {
-  const show: Show = (x) => exactly(x, bench);
+  const show: Show = (x) => byTape(x, bench);
   return [...offLevel(plan, show), ...givingWay(plan, input, show), ...overhangs(plan, show)];
 }
 

@@ -1,6 +1,6 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Draft, Offer } from '../../controls/calculation.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape } from '../../controls/tape-text.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
@@ -31,7 +31,7 @@ export function offers(
 function levelOffer(row: ClosureRow, input: ClosuresInput, draft: Draft, bench: Bench): Offer {
   const movesEnds = input.levelBy !== 'moved-ends';
   const list = listed(row.stretches, bench);
-  const ends = words.endsOf(exactly(row.ends.top, bench), exactly(row.ends.bottom, bench));
+  const ends = words.endsOf(byTape(row.ends.top, bench), byTape(row.ends.bottom, bench));
   return {
     words: movesEnds ? words.orMovedEnds(list, ends) : words.orTwoPitches(list),
     take: { ...draft, levelBy: movesEnds ? 'moved-ends' : 'two-pitches' },
@@ -41,6 +41,6 @@ function levelOffer(row: ClosureRow, input: ClosuresInput, draft: Draft, bench: 
 /** Stretches as they follow each other: "3 × 7.1 cm, 3 × 6.9 cm". */
 export function listed(stretches: readonly Stretch[], bench: Bench): string {
   return stretches
-    .map(({ spaces, pitch, asMade }) => words.stretch(spaces, exactly(pitch, bench), asMade))
+    .map(({ spaces, pitch, asMade }) => words.stretch(spaces, byTape(pitch, bench), asMade))
     .join(', ');
 }

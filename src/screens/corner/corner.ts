@@ -6,7 +6,7 @@ import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { foldWorking, halfFoldWorking } from '../../controls/fold-working.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
 import { numberSaid, said } from '../../controls/tape-said.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape, exactly } from '../../controls/tape-text.ts';
 import { mitreFlat, mitreFolded } from '../../drawing/hem-corner.ts';
 import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
@@ -67,7 +67,7 @@ function startingDraft(bench: Bench): Draft {
 }
 
 function answer(input: MitreInput, plan: Mitre, bench: Bench): Answer {
-  const show = (x: ExactLength) => exactly(x, bench);
+  const show = (x: ExactLength) => byTape(x, bench);
   const { alongBottom, upSide, trim } = plan;
   const twice = input.turned !== 'once';
   const edge = (name: string) => (twice ? words.pressed(name) : name);

@@ -1,7 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Line, NamedRun, Offer } from '../../controls/calculation.ts';
 import { asTyped } from '../../controls/draft-text.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape } from '../../controls/tape-text.ts';
 import { crossingFigure } from '../../drawing/crossing-figure.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { showExact } from '../../lengths/show-length.ts';
@@ -20,7 +20,7 @@ const NO_SHIFT = exactLength(400);
 /** Two crossing strips as an answer. */
 export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench): Answer {
   const { asLaid, best } = plan;
-  const show: Show = (x) => exactly(x, bench);
+  const show: Show = (x) => byTape(x, bench);
   const moved = movesTo(best, asLaid);
   const chosen = moved ? best : asLaid;
   const fresh = newHoles(input.lower, chosen);
@@ -125,7 +125,7 @@ function offersOf(
     ...(moved
       ? [
           {
-            words: words.takeShift(exactly(shorterMove(best).by, bench)),
+            words: words.takeShift(byTape(shorterMove(best).by, bench)),
             take: { upperPhase: phase(best) },
           },
         ]

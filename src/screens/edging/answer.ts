@@ -1,6 +1,6 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Line, NamedRun } from '../../controls/calculation.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape } from '../../controls/tape-text.ts';
 import { stripCorner, stripPart } from '../../drawing/strip-figure.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
 import type { StripInput } from '../../sewing/strip.ts';
@@ -17,7 +17,7 @@ type Show = (x: ExactLength) => string;
 /** The holes of a strip as an answer. */
 export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench): Answer {
   const { strip, teeth } = input;
-  const show: Show = (x) => exactly(x, bench);
+  const show: Show = (x) => byTape(x, bench);
   const webs = websOf(strip, holes);
   const strikes = teeth === undefined ? undefined : strikesOf(strip, holes, teeth);
   const joins = joinLine(input, holes, bench);

@@ -3,7 +3,7 @@ import type { Answer, Draft, Line, Working } from '../../controls/calculation.ts
 import { chosen, isGiven } from '../../controls/fields.ts';
 import { foldWorking, halfFoldWorking } from '../../controls/fold-working.ts';
 import { numberSaid, percentText } from '../../controls/tape-said.ts';
-import { exactly, onTape } from '../../controls/tape-text.ts';
+import { byTape, exactly, onTape } from '../../controls/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
 import { insideGraduation } from '../../lengths/inside-graduation.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
@@ -40,7 +40,7 @@ function isBias(draft: Draft): boolean {
 }
 
 function lines(input: FacingInput, plan: Facing, draft: Draft, bench: Bench): Line[] {
-  const show = (x: ExactLength) => exactly(x, bench);
+  const show = (x: ExactLength) => byTape(x, bench);
   const kind = chosen(draft, 'kind', words.kind);
   const given = isBias(draft) ? plan.gives : undefined;
   const added = exactLength(2 * plan.folds.atSeam + plan.folds.first);

@@ -1,8 +1,8 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Draft, Line } from '../../controls/calculation.ts';
 import { isGiven } from '../../controls/fields.ts';
-import { percentText } from '../../controls/tape-said.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { percentText, saidAtMost } from '../../controls/tape-said.ts';
+import { byTape } from '../../controls/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { type Hem, hemClass } from '../../sewing/hem.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
@@ -14,7 +14,7 @@ import type { Parts } from './parts.ts';
 
 /** The further numbers of a hem. */
 export function hemLines(input: HemInput, parts: Parts, draft: Draft, bench: Bench): Line[] {
-  const show = (x: ExactLength) => exactly(x, bench);
+  const show = (x: ExactLength) => byTape(x, bench);
   return [
     ...(isWhole(draft) ? [{ label: words.labels.depth, value: show(input.depth) }] : []),
     ...measures(input, parts.hem, draft, show),
@@ -47,15 +47,15 @@ function measures({ thickness }: HemInput, hem: Hem, draft: Draft, show: Show): 
 function curveLines({ curve }: Parts, bench: Bench): Line[] {
   if (!curve) return [];
   const { radius, inward, fullness, deepest, excess } = curve;
-  const all = excess && exactly(excess, bench);
-  const round = radius === undefined ? words.straight : exactly(radius, bench);
+  const all = excess && byTape(excess, bench);
+  const round = radius === undefined ? words.straight : byTape(radius, bench);
   return [
     { label: words.radius, value: round },
     {
       label: inward ? words.stretch : words.fullness,
       value: words.fullnessOf(percentText(fullness, bench), all),
     },
-    ...(deepest === undefined ? [] : [{ label: words.deepest, value: exactly(deepest, bench) }]),
+    ...(deepest === undefined ? [] : [{ label: words.deepest, value: saidAtMost(deepest, bench) }]),
   ];
 }
 

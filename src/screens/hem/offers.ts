@@ -1,6 +1,6 @@
 import { type Bench, tapeStep } from '../../controls/bench.ts';
 import type { Draft, Offer } from '../../controls/calculation.ts';
-import { percentText } from '../../controls/tape-said.ts';
+import { percentText, saidAtMost } from '../../controls/tape-said.ts';
 import { exactly, onTape } from '../../controls/tape-text.ts';
 import { downToGraduation } from '../../lengths/graduation.ts';
 import { ZERO } from '../../lengths/length.ts';
@@ -26,7 +26,7 @@ function curveWarnings({ curve, ease }: Parts, bench: Bench): string[] {
   const full = percentText(curve.fullness, bench);
   return curve.deepest === undefined
     ? [words.inward(full)]
-    : [words.tooFull(full, percentText(ease, bench), exactly(curve.deepest, bench))];
+    : [words.tooFull(full, percentText(ease, bench), saidAtMost(curve.deepest, bench))];
 }
 
 /** A hem called narrow that isn't. */

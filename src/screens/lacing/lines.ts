@@ -1,6 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Line } from '../../controls/calculation.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { byTape, onTape } from '../../controls/tape-text.ts';
+import { upToGraduation } from '../../lengths/graduation.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import type { Laced } from '../../sewing/lacing.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
@@ -11,19 +12,19 @@ import { lacingWords as words } from '../../words/lacing-words.ts';
 export function rowLines({ kind }: LacingInput, laced: Laced, bench: Bench): Line[] {
   const { perPitch, factor, geometry, by, edge, middle, ends } = laced;
   return [
-    { label: words.perPitch, value: exactly(perPitch, bench) },
+    { label: words.perPitch, value: byTape(perPitch, bench) },
     {
       label: words.geometry,
-      value: words.timesIs(timesText(factor, bench), exactly(geometry, bench)),
+      value: words.timesIs(timesText(factor, bench), byTape(geometry, bench)),
     },
     ...publishedLines(kind, laced, bench),
     ...(by === 'alone' ? [] : [{ label: words.cutBy, value: words.by[by] }]),
-    { label: words.edge, value: exactly(edge, bench) },
+    { label: words.edge, value: byTape(edge, bench) },
     ...(middle
       ? [
           {
             label: words.half,
-            value: words.halves(middle.halves.map((half) => exactly(half, bench))),
+            value: words.halves(middle.halves.map((half) => onTape(half, bench, upToGraduation))),
           },
           { label: words.begins(slants(kind)), value: words.place(middle.at) },
         ]
@@ -35,7 +36,7 @@ export function rowLines({ kind }: LacingInput, laced: Laced, bench: Bench): Lin
 function publishedLines(kind: LacingInput['kind'], { published }: Laced, bench: Bench): Line[] {
   if (!published) return [];
   const times = publishedTimes(kind, bench);
-  const [least, most] = published.map((x) => exactly(x, bench));
+  const [least, most] = published.map((x) => byTape(x, bench));
   return [{ label: words.published, value: words.timesIs(times, words.range(least, most)) }];
 }
 

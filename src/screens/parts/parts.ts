@@ -4,7 +4,7 @@ import { type DraftReader, readDraft } from '../../controls/draft.ts';
 import { countOf, roundIn } from '../../controls/draft-numbers.ts';
 import { chosen, fieldsCalled } from '../../controls/fields.ts';
 import { refusedFor } from '../../controls/problem-faults.ts';
-import { exactly, numberOnTape } from '../../controls/tape-text.ts';
+import { byTape, exactly, numberOnTape } from '../../controls/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { type EqualParts, equalParts, type PartsInput } from '../../sewing/equal-parts.ts';
 import { partsWords as words } from '../../words/parts-words.ts';
@@ -60,7 +60,8 @@ function answer({ edge, other, longer }: EqualParts, input: PartsInput, bench: B
   return {
     headline: { before: part.rounded ? words.about : '', number: part, after: words.after },
     sentence: input.round ? words.closed(marks) : words.open(marks),
-    lines: other && longer !== undefined ? otherLines(show(other.part), longer, show) : [],
+    lines:
+      other && longer !== undefined ? otherLines(byTape(other.part, bench), longer, bench) : [],
     offers: [],
     warnings: [],
     cautions: [words.pins],
@@ -72,8 +73,8 @@ function answer({ edge, other, longer }: EqualParts, input: PartsInput, bench: B
   };
 }
 
-function otherLines(part: string, longer: ExactLength, show: (x: ExactLength) => string): Line[] {
-  const by = show(exactLength(Math.abs(longer)));
+function otherLines(part: string, longer: ExactLength, bench: Bench): Line[] {
+  const by = byTape(exactLength(Math.abs(longer)), bench);
   const said = longer > 0 ? words.longer(by) : longer < 0 ? words.shorter(by) : words.same;
   return [
     { label: words.otherPart, value: part },

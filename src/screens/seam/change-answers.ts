@@ -1,6 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer } from '../../controls/calculation.ts';
-import { exactly } from '../../controls/tape-text.ts';
+import { numberSaid } from '../../controls/tape-said.ts';
+import { byTape, exactly } from '../../controls/tape-text.ts';
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
 import { showExact } from '../../lengths/show-length.ts';
 import type { AllowanceChange, ChangeInput, LetOut } from '../../sewing/seam-change.ts';
@@ -15,12 +16,12 @@ export function changeAnswer(
   bench: Bench,
 ): Answer {
   const show = (x: ExactLength) => exactly(x, bench);
-  const size = (x: ExactLength) => show(exactLength(Math.abs(x)));
+  const size = (x: ExactLength) => byTape(exactLength(Math.abs(x)), bench);
   const after = each === 0 ? words.same : each > 0 ? words.trimEach : words.addEach;
   return {
     ...NOTHING,
-    headline: { number: showExact(exactLength(Math.abs(each)), bench.unit, 2), after },
-    sentence: each === 0 ? words.sameSentence : words.changeSentence(show(wanted)),
+    headline: { number: numberOf(exactLength(Math.abs(each)), bench), after },
+    sentence: each === 0 ? words.sameSentence : words.changeSentence(byTape(wanted, bench)),
     lines: [
       {
         label: words.girthIf,
@@ -47,9 +48,16 @@ export function girthAnswer(
   const each = exactLength(Math.abs(eachEdge));
   return {
     ...NOTHING,
-    headline: { number: showExact(each, bench.unit, 3), after: words.perEdge },
-    sentence: out ? words.letOutSentence(show(left)) : words.takeInSentence(show(left)),
+    headline: { number: numberOf(each, bench), after: words.perEdge },
+    sentence: out
+      ? words.letOutSentence(byTape(left, bench))
+      : words.takeInSentence(byTape(left, bench)),
     lines: guideLines(left, bench),
     workings: [{ formula: words.girthFormula(show(by), seams, show(each)), source: words.derived }],
   };
+}
+
+/** To be measured on each edge: millimetres as exactly as they are said, inches on the tape. */
+function numberOf(x: ExactLength, bench: Bench): Answer['headline']['number'] {
+  return bench.unit === 'in' ? numberSaid(x, bench) : showExact(x, bench.unit, 3);
 }

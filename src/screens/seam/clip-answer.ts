@@ -1,7 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer } from '../../controls/calculation.ts';
 import { saidAtMost } from '../../controls/tape-said.ts';
-import { exactly, numberAtMost } from '../../controls/tape-text.ts';
+import { byTape, exactly, numberAtMost } from '../../controls/tape-text.ts';
 import { type ExactLength, ZERO } from '../../lengths/length.ts';
 import type { ClipInput, Clips } from '../../sewing/seam-clips.ts';
 import { CLIP_SHORT, CLIPS } from '../../sewing/sources/seams.ts';
@@ -17,7 +17,7 @@ export function clipAnswer(
   const show = (x: ExactLength) => exactly(x, bench);
   const marked = run && [
     { label: words.clips, value: words.clipsOf(run.marks.length) },
-    { label: words.differs, value: show(differs ?? ZERO) },
+    { label: words.differs, value: byTape(differs ?? ZERO, bench) },
   ];
   const lesser = byOpening > spacing ? words.publishedLesser : words.openingLesser;
   return {
@@ -25,7 +25,7 @@ export function clipAnswer(
     headline: { number: numberAtMost(spacing, bench), after: words.fromHere },
     sentence: words.clipSentence(show(CLIP_SHORT.value), lesser),
     lines: [
-      { label: words.byOpening, value: show(byOpening) },
+      { label: words.byOpening, value: saidAtMost(byOpening, bench) },
       { label: words.publishedClips, value: words.published(CLIPS) },
       { label: words.deep, value: saidAtMost(deep, bench) },
       ...(marked ?? []),

@@ -1,7 +1,7 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Working } from '../../controls/calculation.ts';
 import { numberSaid } from '../../controls/tape-said.ts';
-import { bound, exactly } from '../../controls/tape-text.ts';
+import { bound, byTape, exactly } from '../../controls/tape-text.ts';
 import { seamSection } from '../../drawing/seam-figure.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
 import type { FinishPlan } from '../../sewing/seam-finish.ts';
@@ -37,7 +37,7 @@ export function finishAnswer(plan: FinishPlan, input: FinishInput, bench: Bench)
   const name = words.finish[input.finish];
   const rows = plan.rows.map((row, i) => ({
     label: words.step(i + 1),
-    value: words.row(row, show(row.at ?? ZERO), show(row.beside ?? ZERO)),
+    value: words.row(row, byTape(row.at ?? ZERO, bench), byTape(row.beside ?? ZERO, bench)),
   }));
   return {
     ...NOTHING,
@@ -45,11 +45,13 @@ export function finishAnswer(plan: FinishPlan, input: FinishInput, bench: Bench)
     sentence:
       plan.over > 0
         ? words.overShort(name)
-        : words.fits(name, plan.spare > 0 ? show(plan.spare) : undefined),
+        : words.fits(name, plan.spare > 0 ? byTape(plan.spare, bench) : undefined),
     warnings: warnings(plan, input, name, bench),
     lines: [
       ...rows,
-      ...(plan.strip === undefined ? [] : [{ label: words.strip, value: show(plan.strip) }]),
+      ...(plan.strip === undefined
+        ? []
+        : [{ label: words.strip, value: byTape(plan.strip, bench) }]),
       ...guideLines(input.finish === 'french' ? input.first : plan.consumed, bench),
     ],
     figures: [{ name: words.section, figure: sectionOf(plan, input.finish) }],
@@ -63,7 +65,7 @@ export function finishAnswer(plan: FinishPlan, input: FinishInput, bench: Bench)
 
 function warnings(plan: FinishPlan, input: FinishInput, name: string, bench: Bench): string[] {
   const { over, turnAtMost } = plan;
-  const show: Show = (x) => exactly(x, bench);
+  const show: Show = (x) => byTape(x, bench);
   return [
     ...(over > 0 ? [words.over(name, show(over), show(exactLength(2 * over)))] : []),
     ...(turnAtMost === undefined
