@@ -1,14 +1,13 @@
 import { useMemo } from 'preact/hooks';
 
-import { markOut } from '../sewing/marks.ts';
 import { followWords } from '../words/follow-words.ts';
 import { followedRun } from './as-made.ts';
-import { type Bench, tapeStep } from './bench.ts';
+import type { Bench } from './bench.ts';
 import type { Calculation, Draft, NamedRun } from './calculation.ts';
+import { useRespacing } from './follow-respacing.tsx';
 import { FollowRun, type FollowServices } from './follow-run.tsx';
 import {
   type FollowRecord,
-  type Made,
   readMade,
   recordOf,
   withoutRefused,
@@ -16,7 +15,6 @@ import {
   writeMade,
 } from './made.ts';
 import { Rich } from './rich.tsx';
-import { onTape } from './tape-text.ts';
 
 export interface FollowProps {
   calculation: Calculation;
@@ -77,6 +75,7 @@ function Followed(props: FollowedProps) {
   const { made } = record;
   const at = placeOf(record.at, count);
   const label = marks[Math.min(at, count - 1)]?.label ?? '';
+  const spacing = useRespacing({ ...props, named, made, at });
   const set = (changed: { at?: number; made?: string }) =>
     onDraft({ ...withRecord(draft, run, plan.run, changed), ...(draft.asked && { asked: '' }) });
   const go = (to: number) => set({ at: Math.max(0, Math.min(to, count)) });
@@ -92,10 +91,15 @@ function Followed(props: FollowedProps) {
       services={services}
       turn={`${run}.${at}`}
       of={others.length > 0 && <p class="say">{named.name}</p>}
-      notes={<Refused record={record} item={named.item} />}
+      notes={
+        <>
+          {spacing.said}
+          <Refused record={record} item={named.item} />
+        </>
+      }
       actions={
         <>
-          <Respace {...props} named={named} made={made} at={at} />
+          {spacing.offer}
           {record.refused.size > 0 && (
             <button type="button" onClick={() => onDraft(withoutRefused(draft, run, plan.run))}>
               {followWords.forget}
@@ -129,29 +133,6 @@ function Refused({ record, item }: { record: FollowRecord; item: string }) {
     <p class="say warning">
       <Rich text={followWords.refused(item, measures.join(', '))} />
     </p>
-  );
-}
-
-/** Offered once something was made elsewhere than planned: the rest spaced around it. */
-function Respace(props: FollowedProps & { made: Made; at: number }) {
-  const { calculation, named, made, at, run, draft, bench, onDraft } = props;
-  const around = calculation.around;
-  if (made.size === 0 || !around) return null;
-  const { marks } = markOut(named.run, tapeStep(bench));
-  const done = marks
-    .filter((mark, i) => i < at || made.has(mark.label))
-    .map((mark) => made.get(mark.label) ?? onTape(mark.at, bench));
-  const respace = () => {
-    const spaced = around(draft, done, marks.length);
-    const work = calculation.work(spaced, bench);
-    const anew = work.ok ? work.answer.runs[run]?.run : undefined;
-    // The new plan goes on where the old one had come to.
-    onDraft(anew ? withRecord({ ...spaced, plan: '' }, run, anew, { at, made: '' }) : spaced);
-  };
-  return (
-    <button type="button" class="main" onClick={respace}>
-      {followWords.respace}
-    </button>
   );
 }
 

@@ -132,6 +132,17 @@ test('a mark made elsewhere is kept beside its plan, and the rest can be spaced 
   expect(screen.getByText('9')).toBeTruthy();
 });
 
+test('spaced anew the level is kept, and what gives way is said while the rest is followed', () => {
+  follow({ count: '3', level: '30', at: '1', made: '2=15 cm' });
+  expect(screen.queryByText(/gives way/)).toBeNull();
+  fireEvent.click(screen.getByRole('button', { name: 'Space the rest anew' }));
+  expect(draft.level).toBe('30');
+  expect(screen.getByText(/The bottom end gives way: the last is 16.3 cm/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Marked. Next' }));
+  expect(screen.getByText('30')).toBeTruthy();
+  expect(screen.getByText(/gives way/)).toBeTruthy();
+});
+
 test('a measure that can’t be read is not taken, and says why', () => {
   follow();
   fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));

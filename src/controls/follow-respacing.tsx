@@ -1,0 +1,62 @@
+import { useState } from 'preact/hooks';
+
+import { markOut } from '../sewing/marks.ts';
+import { followWords } from '../words/follow-words.ts';
+import { type Bench, tapeStep } from './bench.ts';
+import type { Calculation, Draft, NamedRun } from './calculation.ts';
+import { type Made, withRecord } from './made.ts';
+import { Rich } from './rich.tsx';
+import { onTape } from './tape-text.ts';
+
+interface Followed {
+  calculation: Calculation;
+  named: NamedRun;
+  made: Made;
+  at: number;
+  run: number;
+  draft: Draft;
+  bench: Bench;
+  onDraft: (draft: Draft) => void;
+}
+
+/**
+ * Spacing the rest around what is made: offered once something was made elsewhere than
+ * planned, and what the new plan warns of, such as what gives way, said from then on.
+ */
+export function useRespacing({
+  calculation,
+  named,
+  made,
+  at,
+  run,
+  draft,
+  bench,
+  onDraft,
+}: Followed) {
+  const [warnings, warn] = useState<readonly string[]>([]);
+  const said = warnings.map((warning) => (
+    <p class="note warning" role="status" key={warning}>
+      <Rich text={warning} />
+    </p>
+  ));
+  const around = calculation.around;
+  if (made.size === 0 || !around) return { said, offer: null };
+  const respace = () => {
+    const { marks } = markOut(named.run, tapeStep(bench));
+    const done = marks
+      .filter((mark, i) => i < at || made.has(mark.label))
+      .map((mark) => made.get(mark.label) ?? onTape(mark.at, bench));
+    const spaced = around(draft, done, marks.length);
+    const work = calculation.work(spaced, bench);
+    const anew = work.ok ? work.answer.runs[run]?.run : undefined;
+    warn(work.ok ? work.answer.warnings : []);
+    // The new plan goes on where the old one had come to.
+    onDraft(anew ? withRecord({ ...spaced, plan: '' }, run, anew, { at, made: '' }) : spaced);
+  };
+  const offer = (
+    <button type="button" class="main" onClick={respace}>
+      {followWords.respace}
+    </button>
+  );
+  return { said, offer };
+}
