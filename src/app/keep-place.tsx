@@ -5,8 +5,15 @@ import type { Calculation, Draft } from '../controls/calculation.ts';
 import { recordOf } from '../controls/made.ts';
 import { hasRoom, withKept } from '../garment/changes.ts';
 import { type Garment, type Kept, newGarment, type Stage } from '../garment/garment.ts';
+import { inTheWay } from '../garment/in-the-way.ts';
 import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
-import { addGarment, changeGarment, GarmentError, loadGarments } from '../storage/garments.ts';
+import {
+  addGarment,
+  changeGarment,
+  GarmentError,
+  type GarmentFault,
+  loadGarments,
+} from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentKeepWords as words } from '../words/garment-keep-words.ts';
 import { asKept } from './garment-as-kept.ts';
@@ -44,6 +51,8 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
   const [garments, setGarments] = useState<readonly Garment[]>();
   const [open, setOpen] = useState('');
   const [said, setSaid] = useState<string>();
+  /** Why the last press kept nothing: a second one may be the maker's answer to it. */
+  const [asked, setAsked] = useState<GarmentFault>();
   useEffect(() => {
     const load = async () => {
       const all = await loadGarments(store);
@@ -80,14 +89,21 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       const { name, stage } = wish;
       return { ...keptOf(calculation, draft, bench, before), id, name: name.trim(), stage };
     };
+    const keepOn = (garment: Garment) => {
+      const now = keptAs(garment);
+      const fault = inTheWay(garment, now, inPlace ? kept : undefined);
+      if (fault && fault !== asked) throw new GarmentError(fault);
+      return keptOn(garment, now);
+    };
     try {
       if (target) {
         await addGarment(store, keptOn(target, keptAs(target)));
         await rememberOpen(store, to);
-      } else await changeGarment(store, to, (garment) => keptOn(garment, keptAs(garment)));
+      } else await changeGarment(store, to, keepOn);
       askToPersist();
       onDone({ ...asKept(draft), kept: placeOf(to, id) });
     } catch (error) {
+      setAsked(error instanceof GarmentError ? error.fault : undefined);
       setSaid(await notKept(error));
     }
   };

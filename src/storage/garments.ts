@@ -50,7 +50,7 @@ export async function loadGarments(store: Store): Promise<Garments> {
  * Why a garment could not be read or changed: it was deleted, the browser cleared it, its
  * record can't be read or is of a newer version, there is no room on it for one more, or
  * what was to be written is more than a record may hold; or what is followed on it is gone,
- * or has another plan by now.
+ * or has another plan by now; or the same is on it already, or has been changed meanwhile.
  */
 export type GarmentFault =
   | 'gone'
@@ -59,6 +59,8 @@ export type GarmentFault =
   | 'newer'
   | 'many'
   | 'limit'
+  | 'there'
+  | 'changed'
   | 'off'
   | 'replanned';
 

@@ -17,6 +17,10 @@ export const garmentFailedWords = {
   off: 'Not kept: what you follow is no longer on this garment. Close, and open it again.',
   replanned:
     'Not kept: its numbers were changed in another tab, so its marks lie elsewhere now. What is shown is the new plan.',
+  there:
+    'Already on that garment, under the same name and with the same numbers: kept in another tab, perhaps. To have it there a second time, keep it again.',
+  changed:
+    'Not kept: its numbers on the garment were changed in another tab since this was opened. To put these in their place, keep it again.',
   limit:
     'Not kept: it is more than a garment can hold of one calculation (100 fields, 20,000 characters in each, 100 runs of 2,000 marks). The garment is as it was. Open the calculation from the start and type only what it asks for.',
 };

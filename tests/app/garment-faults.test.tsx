@@ -4,7 +4,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { App } from '../../src/app/app.tsx';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
-import { addGarment, loadGarments } from '../../src/storage/garments.ts';
+import { addGarment, changeGarment, loadGarments } from '../../src/storage/garments.ts';
 import { openStore, type Store, StoreError, type StoreFault } from '../../src/storage/store.ts';
 import { benchOf } from '../controls/helpers.ts';
 
@@ -14,8 +14,11 @@ configure({ asyncUtilTimeout: 20_000 });
 let stores = 0;
 let store: Store;
 
+let name: string;
+
 beforeEach(() => {
-  store = openStore(`app-faults-${stores++}`);
+  name = `app-faults-${stores++}`;
+  store = openStore(name);
 });
 afterEach(cleanup);
 
@@ -121,8 +124,6 @@ test.each(Object.keys(CRAFTED))('a crafted address, %s, kept: refused in words',
 });
 
 test('what the browser cleared while the app was open is said where it is missed', async () => {
-  const name = `app-faults-${stores++}`;
-  store = openStore(name);
   await addGarment(store, coat());
   start('#/hem/keep?u=cm&depth=2');
   await screen.findByRole('button', { name: 'Keep it' });
@@ -133,4 +134,37 @@ test('what the browser cleared while the app was open is said where it is missed
   await press('Keep it');
   expect(await screen.findByText(/the browser has cleared what was kept/)).toBeTruthy();
   await waitFor(async () => expect((await loadGarments(store)).cleared).toHaveLength(1));
+});
+
+test('the same kept from two tabs: the second is told that it is there, and asked', async () => {
+  await addGarment(store, coat());
+  const tab = async () => {
+    start('#/hem/keep?u=cm&depth=2');
+    await press('Keep it');
+  };
+  const hems = async () =>
+    (await loadGarments(store)).garments[0]?.kept.filter((one) => one.calculation === 'hem');
+  await tab();
+  await waitFor(async () => expect(await hems()).toHaveLength(1));
+  cleanup();
+  await tab();
+  expect(await screen.findByText(/^Already on that garment/)).toBeTruthy();
+  expect(await hems()).toHaveLength(1);
+  await press('Keep it');
+  await waitFor(async () => expect(await hems()).toHaveLength(2));
+});
+
+test('numbers another tab has changed meanwhile are not written over without a word', async () => {
+  await addGarment(store, coat());
+  start('#/closures/keep?u=cm&opening=20&count=2&top=1&bottom=1&kept=coat.hooks');
+  await screen.findByRole('button', { name: 'Keep it' });
+  const other = { ...hooks, draft: { ...hooks.draft, opening: '30' } };
+  await changeGarment(openStore(name), 'coat', (garment) => withKept(garment, other, 2));
+  const opening = async () =>
+    (await loadGarments(store)).garments[0]?.kept.find(({ id }) => id === 'hooks')?.draft.opening;
+  await press('Keep it');
+  expect(await screen.findByText(/were changed in another tab since this was opened/)).toBeTruthy();
+  expect(await opening()).toBe('30');
+  await press('Keep it');
+  await waitFor(async () => expect(await opening()).toBe('20'));
 });
