@@ -2,6 +2,7 @@ import { asideLine, backupParts, garmentLine, writeBackup } from '../garment/bac
 import { standOf } from '../garment/backup-stand.ts';
 import { checkGarment } from '../garment/check.ts';
 import type { Garment } from '../garment/garment.ts';
+import type { Listed } from '../garment/listed.ts';
 import { garmentKeys } from '../storage/garment-keys.ts';
 import { PREFIX, type SetAside } from '../storage/garments.ts';
 import { recordText } from '../storage/record-text.ts';
@@ -50,7 +51,7 @@ export function backUp(store: Store, show: ShowWork): Promise<string | undefined
 }
 
 /** A backup is not asked for again for a while. */
-export function putOffBackup(store: Store, garments: readonly Garment[]): Promise<void> {
+export function putOffBackup(store: Store, garments: readonly Listed[]): Promise<void> {
   return store.change(PUT_OFF_KEY, () => standOf(garments, Date.now()));
 }
 

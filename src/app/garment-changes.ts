@@ -49,7 +49,7 @@ export function remove(store: Store, { id }: Garment): Promise<void> {
   return moveGarment(store, id, 'bin', crypto.randomUUID());
 }
 
-export function bringBack(store: Store, { id }: Garment): Promise<void> {
+export function bringBack(store: Store, { id }: Pick<Garment, 'id'>): Promise<void> {
   return moveGarment(store, id, 'here', crypto.randomUUID());
 }
 

@@ -1,4 +1,4 @@
-import type { Garment } from '../garment/garment.ts';
+import type { Listed } from '../garment/listed.ts';
 import { GarmentError } from '../storage/garments.ts';
 import { type Store, StoreError } from '../storage/store.ts';
 import { garmentWords as words } from '../words/garment-words.ts';
@@ -25,14 +25,23 @@ export function part<Part>(load: Promise<Part>): Promise<Part> {
  * and is thrown on.
  */
 export async function notKept(error: unknown): Promise<string> {
-  if (error instanceof PartError) return words.notFetched;
+  if (error instanceof PartError) return notFetched();
   if (!(error instanceof GarmentError || error instanceof StoreError)) throw error;
   const { fault } = error;
   if (fault === 'gone') return words.gone;
   return import('../words/garment-failed-words.ts').then(
     ({ garmentFailedWords }) => garmentFailedWords[fault],
-    () => words.notFetched,
+    notFetched,
   );
+}
+
+/** There is no connection, or the host has another build. */
+async function notFetched(): Promise<string> {
+  const why = await import('../controls/newer-build.ts').then(
+    ({ newerOnHost }) => newerOnHost('deed'),
+    () => undefined,
+  );
+  return why ?? words.notFetched;
 }
 
 /** Remembers which garment is open. Where that can't be kept, what was done still is. */
@@ -41,7 +50,7 @@ export function rememberOpen(store: Store, id: string): Promise<void> {
 }
 
 /** Which garment is to be shown open: what was opened last, at first the latest changed. */
-export async function loadOpen(store: Store, garments: readonly Garment[]): Promise<string> {
+export async function loadOpen(store: Store, garments: readonly Listed[]): Promise<string> {
   const open = await store.load(OPEN_KEY);
   return typeof open === 'string' ? open : (garments[0]?.id ?? '');
 }

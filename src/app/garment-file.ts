@@ -1,6 +1,6 @@
 import { type Preview, previewOf } from '../garment/backup-preview.ts';
 import { type BackupFault, type BackupRead, BackupReader } from '../garment/read-backup.ts';
-import { GarmentError, loadGarment } from '../storage/garments.ts';
+import { findGarment } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import type { Watch } from './garment-watch.ts';
 
@@ -35,10 +35,7 @@ export async function previewAll(
   for (const garment of garments) {
     watch.show(all.length, garments.length);
     // One that is gone, or whose record can't be read, is put back as a new one would be.
-    const own = await loadGarment(store, garment.id).catch((error: unknown) => {
-      if (error instanceof GarmentError) return undefined;
-      throw error;
-    });
+    const own = await findGarment(store, garment.id);
     if (watch.signal.aborted) return undefined;
     all.push(previewOf(own, garment, damaged.has(garment.id)));
   }

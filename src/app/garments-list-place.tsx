@@ -31,6 +31,7 @@ export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
     <GarmentsScreen
       garments={garments}
       open={state.open}
+      opened={state.opened}
       deleted={deleted}
       setAside={{ damaged: setAside.length - newer, newer }}
       cleared={cleared}

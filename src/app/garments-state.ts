@@ -3,21 +3,14 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Bench } from '../controls/bench.ts';
 import type { Garment, Kept } from '../garment/garment.ts';
 import type { GarmentDeeds } from '../screens/garments/deeds.ts';
-import { type Garments, loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentListWords as listWords } from '../words/garment-list-words.ts';
 
-import { BACKUP_KEY, loadOpen, notKept, PUT_OFF_KEY, part, rememberOpen } from './garment-deeds.ts';
+import { notKept, part } from './garment-deeds.ts';
 import type { Chosen } from './garment-restore-place.tsx';
 import type { Work } from './garment-watch.ts';
+import { useShown } from './garments-shown.ts';
 import type { Address } from './use-address.ts';
-
-interface Shown extends Garments {
-  /** The id of the garment that is open; undefined until it has been read. */
-  open: string | undefined;
-  lastBackup: unknown;
-  putOff: unknown;
-}
 
 /** What is shown after a deed: a garment that was made is open, and what is said of it. */
 interface Outcome {
@@ -30,33 +23,13 @@ interface Undo {
   deed: () => void;
 }
 
-const NOTHING: Shown = {
-  garments: [],
-  deleted: [],
-  setAside: [],
-  cleared: [],
-  open: undefined,
-  lastBackup: undefined,
-  putOff: undefined,
-};
-
 const changes = () => part(import('./garment-changes.ts'));
 const plans = () => part(import('./garment-plans.ts'));
 const files = () => part(import('./garment-backup.ts'));
 
-async function loadShown(store: Store): Promise<Shown> {
-  const all = await loadGarments(store);
-  const [open, lastBackup, putOff] = await Promise.all([
-    loadOpen(store, all.garments),
-    store.load(BACKUP_KEY),
-    store.load(PUT_OFF_KEY),
-  ]);
-  return { ...all, open, lastBackup, putOff };
-}
-
 /** All garments as they are in the store, and everything that is done with them. */
 export function useGarments(store: Store, address: Address, bench: Bench, leave: () => void) {
-  const [shown, setShown] = useState(NOTHING);
+  const { shown, show, openOne, compare } = useShown(store);
   const [said, setSaid] = useState<string>();
   const [undo, setUndo] = useState<Undo>();
   const [file, setFile] = useState<File>();
@@ -64,16 +37,12 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
 
   const fail = (error: unknown) => notKept(error).then(setSaid);
   const before = useRef(Promise.resolve());
-  /**
-   * Does one thing after another, then shows what is there; what went wrong is said.
-   * The garment that is open stays open, whatever another tab opens, until a new one is made.
-   */
+  /** Does one thing after another, then shows what is there; what went wrong is said. */
   const act = (deed: () => Promise<Outcome | undefined> | Promise<void>, back?: Undo) => {
     const doing = before.current.then(async () => {
       try {
         const { open, said } = (await deed()) ?? {};
-        const now = await loadShown(store);
-        setShown((old) => ({ ...now, open: open ?? old.open ?? now.open }));
+        await show(open);
         setSaid(said);
         setUndo(back);
       } catch (error) {
@@ -84,21 +53,20 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     before.current = doing.catch(() => undefined);
   };
   const look = () => act(async () => {});
-  useEffect(look, []);
+  useEffect(() => {
+    look();
+    // Where it can't be compared the list is as good as it was.
+    void before.current.then(compare).catch(() => undefined);
+  }, []);
 
-  const bringBack = (garment: Garment) =>
+  const bringBack = (garment: Pick<Garment, 'id'>) =>
     act(async () => (await changes()).bringBack(store, garment));
   const putBack = (garment: Garment, kept: Kept) =>
     act(async () => (await changes()).putOn(store, garment, kept));
   const deeds: GarmentDeeds = {
     make: (name) => act(async () => ({ open: await (await changes()).make(store, name) })),
     demo: () => act(async () => ({ open: await (await changes()).makeDemo(store, bench) })),
-    open: (garment) => {
-      const open = garment?.id ?? '';
-      // Seen at once; that it is remembered comes after.
-      setShown((old) => ({ ...old, open }));
-      void rememberOpen(store, open);
-    },
+    open: (id) => void openOne(id).catch(async (error) => setSaid(await notKept(error))),
     rename: (garment, name) => act(async () => (await changes()).rename(store, garment, name)),
     copy: (garment) => act(async () => ({ open: await (await changes()).copy(store, garment) })),
     remove: (garment) => {

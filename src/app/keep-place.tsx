@@ -6,20 +6,16 @@ import { recordOf } from '../controls/made.ts';
 import { hasRoom, withKept } from '../garment/changes.ts';
 import { type Garment, type Kept, newGarment, type Stage } from '../garment/garment.ts';
 import { inTheWay } from '../garment/in-the-way.ts';
+import type { Listed } from '../garment/listed.ts';
 import { KeepScreen, type KeepWish } from '../screens/garments/keep.tsx';
-import {
-  addGarment,
-  changeGarment,
-  GarmentError,
-  type GarmentFault,
-  loadGarments,
-} from '../storage/garments.ts';
+import { loadList } from '../storage/garment-list.ts';
+import { addGarment, changeGarment, GarmentError, type GarmentFault } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentKeepWords as words } from '../words/garment-keep-words.ts';
 import { asKept } from './garment-as-kept.ts';
 import { askToPersist, loadOpen, notKept, rememberOpen } from './garment-deeds.ts';
 import { keptOf } from './garment-kept.ts';
-import { openedFrom, placeOf } from './garment-opened.ts';
+import { loadOpened, type Opened, placeOf } from './garment-opened.ts';
 
 interface Props {
   store: Store;
@@ -48,16 +44,18 @@ const STAGE_OF: Readonly<Record<string, Stage>> = {
 
 /** Keeps what is typed on a garment: as something new, or in place of what it was opened from. */
 export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
-  const [garments, setGarments] = useState<readonly Garment[]>();
+  const [garments, setGarments] = useState<readonly Listed[]>();
+  const [from, setFrom] = useState<Opened>();
   const [open, setOpen] = useState('');
   const [said, setSaid] = useState<string>();
   /** Why the last press kept nothing: a second one may be the maker's answer to it. */
   const [asked, setAsked] = useState<GarmentFault>();
   useEffect(() => {
     const load = async () => {
-      const all = await loadGarments(store);
-      setOpen(await loadOpen(store, all.garments));
-      setGarments(all.garments);
+      const list = await loadList(store);
+      setOpen(await loadOpen(store, list.garments));
+      setFrom(await loadOpened(store, draft.kept));
+      setGarments(list.garments);
     };
     load().catch((error: unknown) => {
       setGarments([]);
@@ -76,7 +74,6 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
   }, [calculation, draft, bench]);
   if (!garments) return null;
 
-  const from = openedFrom(garments, draft.kept);
   const keep = async (wish: KeepWish) => {
     const { kept } = from ?? {};
     const inPlace = kept && wish.name === kept.name && wish.garment === from?.garment.id;

@@ -1,11 +1,9 @@
-import { loadGarments } from '../storage/garments.ts';
 import type { Store } from '../storage/store.ts';
 import { keptNameWords } from '../words/kept-name-words.ts';
-import { openedFrom } from './garment-opened.ts';
+import { loadOpened } from './garment-opened.ts';
 
 /** The garment and the name something is kept under, in words; undefined when it isn't there any more. */
 export async function keptName(store: Store, place: string): Promise<string | undefined> {
-  const { garments } = await loadGarments(store);
-  const from = openedFrom(garments, place);
+  const from = await loadOpened(store, place);
   return from && keptNameWords(from.garment.name, from.kept.name);
 }

@@ -14,6 +14,9 @@ export interface BackupStand {
   edits: Readonly<Record<string, number>> | undefined;
 }
 
+/** What is asked of a garment: how often it was changed, and when last. */
+type Counted = Pick<Garment, 'id' | 'edits' | 'changed'>;
+
 /** Reads a stand from whatever was kept; at first only the time was. */
 export function readStand(kept: unknown): BackupStand | undefined {
   if (typeof kept === 'number') return { at: kept, edits: undefined };
@@ -33,7 +36,7 @@ export function readStand(kept: unknown): BackupStand | undefined {
  * @returns undefined when nothing has changed, or it is too early to ask
  */
 export function backupDue(
-  garments: readonly Garment[],
+  garments: readonly Counted[],
   last: BackupStand | undefined,
   putOff: BackupStand | undefined,
   now: number,
@@ -49,11 +52,11 @@ export function backupDue(
   return due ? { changes, days } : undefined;
 }
 
-function total(garments: readonly Garment[], since: BackupStand | undefined): number {
+function total(garments: readonly Counted[], since: BackupStand | undefined): number {
   return garments.reduce((sum, garment) => sum + changesOf(garment, since), 0);
 }
 
-function changesOf({ id, edits, changed }: Garment, since: BackupStand | undefined): number {
+function changesOf({ id, edits, changed }: Counted, since: BackupStand | undefined): number {
   if (!since) return edits;
   if (!since.edits) return changed > since.at ? Math.min(edits, 1) : 0;
   const then = Object.hasOwn(since.edits, id) ? (since.edits[id] ?? 0) : 0;

@@ -1,5 +1,5 @@
 import { checkGarment } from '../garment/check.ts';
-import type { Garment } from '../garment/garment.ts';
+import { type Listed, listedOf } from '../garment/listed.ts';
 
 /*
  * Beside each garment's record lies an entry: what a list shows of it. A list of hundreds is
@@ -7,21 +7,11 @@ import type { Garment } from '../garment/garment.ts';
  * the two differ all the same, the record is right.
  */
 
-/** What a list shows of a garment. */
-export interface Listed extends Pick<Garment, 'id' | 'name' | 'changed' | 'edits'> {
-  /** How many calculations are kept on it. */
-  count: number;
-}
-
 /** Raise it when an entry says something else: those written before are made anew. */
 const VERSION = 1;
 
 /** Under what an entry is kept: this, and the key of its record. */
 export const ENTRY = 'listed:';
-
-export function listedOf({ id, name, changed, edits, kept }: Garment): Listed {
-  return { id, name, changed, edits, count: kept.length };
-}
 
 /** Reads an entry; undefined when it is none that this build wrote. */
 export function readEntry(entry: unknown): Listed | undefined {
@@ -47,10 +37,6 @@ export function putEntry(kept: IDBObjectStore, key: string, record: unknown): vo
 export function deleteRecord(kept: IDBObjectStore, key: string): void {
   kept.delete(key);
   kept.delete(ENTRY + key);
-}
-
-export function sameListed(one: Listed | undefined, other: Listed | undefined): boolean {
-  return JSON.stringify(one) === JSON.stringify(other);
 }
 
 function isNumber(value: unknown): value is number {

@@ -1,4 +1,3 @@
-import { promisifyRequest } from 'idb-keyval';
 import { checkGarment, type Damage } from '../garment/check.ts';
 import type { Garment } from '../garment/garment.ts';
 import { putEntry } from './garment-entries.ts';
@@ -14,36 +13,6 @@ export interface SetAside {
   key: string;
   damage: Damage;
   raw: unknown;
-}
-
-/** All that is kept of garments. */
-export interface Garments {
-  garments: readonly Garment[];
-  /** Deleted, and to be had back. */
-  deleted: readonly Garment[];
-  setAside: readonly SetAside[];
-  /** Cleared by the browser since this page read them: they are only in its memory. */
-  cleared: readonly Garment[];
-}
-
-/** Reads every garment, checked; the latest changed first. A damaged record harms no other. */
-export async function loadGarments(store: Store): Promise<Garments> {
-  const [here, bin] = await Promise.all([loadAll(store, PREFIX), loadAll(store, BIN)]);
-  const setAside: SetAside[] = [];
-  const good = (records: readonly [string, unknown][]) =>
-    records
-      .flatMap(([key, raw]) => {
-        const read = checkGarment(raw);
-        if (read.ok) return [read.value];
-        setAside.push({ key, damage: read.damage, raw });
-        return [];
-      })
-      .sort((a, b) => b.changed - a.changed);
-  const all = { garments: good(here), deleted: good(bin), setAside };
-  const keys = new Set([...here, ...bin].map(([key]) => key.slice(key.indexOf(':') + 1)));
-  const cleared = remembered(store).filter(({ id }) => !keys.has(id));
-  for (const garment of [...all.garments, ...all.deleted]) remember(store, garment);
-  return { ...all, cleared };
 }
 
 /**
@@ -82,6 +51,16 @@ export async function loadGarment(store: Store, id: string): Promise<Garment> {
     remember(store, garment);
     return garment;
   });
+}
+
+/** Reads one garment; undefined when there is none, or it can't be read. */
+export async function findGarment(store: Store, id: string): Promise<Garment | undefined> {
+  try {
+    return await loadGarment(store, id);
+  } catch (error) {
+    if (error instanceof GarmentError) return undefined;
+    throw error;
+  }
 }
 
 /**
@@ -146,16 +125,4 @@ function checked(record: unknown): Garment {
   const read = checkGarment(record);
   if (!read.ok) throw new GarmentError(read.damage.kind === 'newer' ? 'newer' : 'damaged');
   return read.value;
-}
-
-/** Keys and values that belong together: read in one transaction. */
-function loadAll(store: Store, prefix: string): Promise<[string, unknown][]> {
-  const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
-  return store.transact('readonly', async (kept) => {
-    const [keys, values] = await Promise.all([
-      promisifyRequest(kept.getAllKeys(range)),
-      promisifyRequest<unknown[]>(kept.getAll(range)),
-    ]);
-    return keys.map((key, i) => [String(key), values[i]]);
-  });
 }

@@ -2,4 +2,5 @@
 export const newerWords = {
   screen:
     'This screen is of an older version than the app’s host has now. Try again to load the newer one; what was typed is in the address.',
+  deed: 'Not done: this version of the app is older than the one on its host, and a part of it is gone from there. Load the page again, then do it again; nothing here is lost.',
 };

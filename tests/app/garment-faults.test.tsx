@@ -4,9 +4,11 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { App } from '../../src/app/app.tsx';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
-import { addGarment, changeGarment, loadGarments } from '../../src/storage/garments.ts';
+import { loadList } from '../../src/storage/garment-list.ts';
+import { addGarment, changeGarment } from '../../src/storage/garments.ts';
 import { openStore, type Store, StoreError, type StoreFault } from '../../src/storage/store.ts';
 import { benchOf } from '../controls/helpers.ts';
+import { loadGarments } from '../storage/all-garments.ts';
 
 // Parts are fetched, and the store writes, on a machine that may be busy.
 configure({ asyncUtilTimeout: 20_000 });
@@ -133,7 +135,7 @@ test('what the browser cleared while the app was open is said where it is missed
   });
   await press('Keep it');
   expect(await screen.findByText(/the browser has cleared what was kept/)).toBeTruthy();
-  await waitFor(async () => expect((await loadGarments(store)).cleared).toHaveLength(1));
+  await waitFor(async () => expect((await loadList(store)).cleared).toHaveLength(1));
 });
 
 test('the same kept from two tabs: the second is told that it is there, and asked', async () => {

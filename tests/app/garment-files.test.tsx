@@ -8,9 +8,10 @@ import { previewAll, readFile } from '../../src/app/garment-file.ts';
 import { garmentLine, writeBackup } from '../../src/garment/backup.ts';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../../src/garment/garment.ts';
-import { addGarment, loadGarments } from '../../src/storage/garments.ts';
+import { addGarment } from '../../src/storage/garments.ts';
 import { openStore, type Store, StoreError } from '../../src/storage/store.ts';
 import { benchOf } from '../controls/helpers.ts';
+import { loadGarments } from '../storage/all-garments.ts';
 
 // Parts are fetched, and the store writes, on a machine that may be busy.
 configure({ asyncUtilTimeout: 20_000 });

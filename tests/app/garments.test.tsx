@@ -17,9 +17,10 @@ import { withKept } from '../../src/garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../../src/garment/garment.ts';
 import { withoutKept } from '../../src/garment/list-changes.ts';
 import { closures } from '../../src/screens/closures/closures.ts';
-import { addGarment, changeGarment, loadGarments } from '../../src/storage/garments.ts';
+import { addGarment, changeGarment } from '../../src/storage/garments.ts';
 import { openStore, type Store, StoreError } from '../../src/storage/store.ts';
 import { benchOf } from '../controls/helpers.ts';
+import { loadGarments } from '../storage/all-garments.ts';
 
 // Parts are fetched, and the store writes, on a machine that may be busy.
 configure({ asyncUtilTimeout: 20_000 });

@@ -1,13 +1,14 @@
 import type { Browser, Page } from 'playwright-core';
-import { withKept } from '../../src/garment/changes.ts';
-import { type Garment, type Kept, newGarment, STAGES } from '../../src/garment/garment.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
+import { garmentWith, putGarments } from './kept-garments.ts';
+import { timeMany } from './many-garments.ts';
 import { median, SLOWER } from './press.ts';
 import { withApp } from './with-app.ts';
 
 /**
  * `npm run bench:garment`: how long a garment with many kept calculations takes to open,
- * from the press to the painted screen; `OPENINGS=n` for another number of presses.
+ * from the press to the painted screen, and what hundreds of garments cost the list and keeping;
+ * `OPENINGS=n` for another number of presses.
  */
 const COUNTS = [15, 60];
 const OPENINGS = Number(process.env.OPENINGS ?? 25);
@@ -18,6 +19,9 @@ await withApp(async (browser, address) => {
   for (const count of COUNTS) rows.push(...(await timeOpening(browser, address, count)));
   console.log(`Milliseconds from press to painted garment, processor ${SLOWER}× slower`);
   console.table(rows);
+  const many = await timeMany(browser, address);
+  console.log(`Milliseconds with many garments on the phone, processor ${SLOWER}× slower`);
+  console.table(many);
 });
 
 /** Milliseconds by the page's own clock. */
@@ -55,7 +59,7 @@ async function timeOpening(browser: Browser, address: string, count: number) {
 
 /** The page anew, with the garment on its list and closed. */
 async function loadClosed(page: Page, count: number): Promise<void> {
-  await page.evaluate(putGarment, garmentWith(count));
+  await page.evaluate(putGarments, [garmentWith(count, 'coat', NAME)]);
   await page.reload();
   await page.getByRole('article', { name: NAME }).waitFor();
   await page.waitForTimeout(500); // the list itself is done
@@ -94,37 +98,6 @@ function summary(times: readonly Opening[]) {
     'all of it, median': median(whole).toFixed(1),
     'all of it, worst': Math.max(...whole).toFixed(1),
   };
-}
-
-/** Seven planned marks each, some made elsewhere, over all stages of the work. */
-function garmentWith(count: number): Garment {
-  const kept = Array.from({ length: count }, (_, i): Kept => {
-    const stage = STAGES[i % STAGES.length] ?? 'close';
-    const marks = Array.from({ length: 7 }, (_, j) => [String(j + 1), (j + 1) * 568_000]);
-    const made = i % 2 === 0 ? { '1': '', '2': '15 cm' } : {};
-    const runs = [{ planned: Object.fromEntries(marks), made }];
-    const draft = { u: 'cm', opening: '46.3', count: '7', top: '1.2', bottom: '2.5' };
-    return { id: `k${i}`, name: `Kept ${i + 1}`, stage, calculation: 'closures', draft, runs };
-  });
-  return kept.reduce((so, one) => withKept(so, one, 2), newGarment('coat', NAME, 1));
-}
-
-/** Writes the record as the app would, with no garment open. Runs in the page. */
-function putGarment(garment: Garment): Promise<void> {
-  return new Promise((done, failed) => {
-    const opening = indexedDB.open('thumbrule', 1);
-    opening.onerror = () => failed(opening.error);
-    opening.onsuccess = () => {
-      const change = opening.result.transaction('bench', 'readwrite');
-      change.objectStore('bench').put(garment, `garment:${garment.id}`);
-      change.objectStore('bench').put('', 'open-garment');
-      change.onerror = () => failed(change.error);
-      change.oncomplete = () => {
-        opening.result.close();
-        done();
-      };
-    };
-  });
 }
 
 /** Opens the garment, waits until it is painted, and closes it for the next time. */

@@ -3,8 +3,9 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { previewOf } from '../../src/garment/backup-preview.ts';
 import { withKept } from '../../src/garment/changes.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
-import { type Kept, newGarment } from '../../src/garment/garment.ts';
+import { type Garment, type Kept, newGarment } from '../../src/garment/garment.ts';
 import { renamed, withoutKept } from '../../src/garment/list-changes.ts';
+import { listedOf } from '../../src/garment/listed.ts';
 import type { GarmentDeeds } from '../../src/screens/garments/deeds.ts';
 import { type GarmentsProps, GarmentsScreen } from '../../src/screens/garments/garments.tsx';
 import { KeepScreen } from '../../src/screens/garments/keep.tsx';
@@ -41,6 +42,7 @@ function deedsOf(set: Partial<GarmentDeeds> = {}): GarmentDeeds {
 const NOTHING: Omit<GarmentsProps, 'deeds'> = {
   garments: [],
   open: undefined,
+  opened: undefined,
   deleted: [],
   setAside: { damaged: 0, newer: 0 },
   cleared: [],
@@ -50,6 +52,11 @@ const NOTHING: Omit<GarmentsProps, 'deeds'> = {
   undo: undefined,
   bench: benchOf(),
 };
+
+/** The list with one garment, which is open. */
+function shown(garment: Garment): Pick<GarmentsProps, 'garments' | 'open' | 'opened'> {
+  return { garments: [listedOf(garment)], open: garment.id, opened: garment };
+}
 
 test('an empty bench says how to begin, and that there is no backup', () => {
   render(<GarmentsScreen {...NOTHING} deeds={deedsOf()} />);
@@ -75,7 +82,13 @@ test('one garment is open at a time; its stages stand in the order of the work',
   const demo = demoGarment('d', 1);
   const coat = newGarment('g', 'Coat', 1);
   render(
-    <GarmentsScreen {...NOTHING} garments={[coat, demo]} open="d" deeds={deedsOf({ open })} />,
+    <GarmentsScreen
+      {...NOTHING}
+      garments={[coat, demo].map(listedOf)}
+      open="d"
+      opened={demo}
+      deeds={deedsOf({ open })}
+    />,
   );
   expect(screen.getByText(/^Invented/)).toBeTruthy();
   const stages = screen.getAllByRole('heading', { level: 3 }).map((one) => one.textContent);
@@ -85,7 +98,7 @@ test('one garment is open at a time; its stages stand in the order of the work',
     .concat(screen.getAllByRole('button', { expanded: true }));
   expect(closed?.textContent).toContain('Coat');
   fireEvent.click(closed as HTMLElement);
-  expect(open).toHaveBeenLastCalledWith(coat);
+  expect(open).toHaveBeenLastCalledWith('g');
   fireEvent.click(opened as HTMLElement);
   expect(open).toHaveBeenLastCalledWith(undefined);
 });
@@ -108,7 +121,7 @@ const hooks: Kept = {
 
 test('planned stands beside as made with the difference, for every mark that was measured', async () => {
   const coat = withKept(newGarment('g', 'Coat', 1), hooks, 2);
-  render(<GarmentsScreen {...NOTHING} garments={[coat]} open="g" deeds={deedsOf()} />);
+  render(<GarmentsScreen {...NOTHING} {...shown(coat)} deeds={deedsOf()} />);
   expect(screen.getByText('3 of 4 made, and 2 more than asked for')).toBeTruthy();
   const fold = screen.getByRole('button', { name: '4 as made' });
   expect(screen.queryByText('Mark 2')).toBeNull();
@@ -126,7 +139,7 @@ test('planned stands beside as made with the difference, for every mark that was
 test('all marks are followed by one press, or those of one calculation', () => {
   const follow = vi.fn();
   const coat = withKept(newGarment('g', 'Coat', 1), hooks, 2);
-  render(<GarmentsScreen {...NOTHING} garments={[coat]} open="g" deeds={deedsOf({ follow })} />);
+  render(<GarmentsScreen {...NOTHING} {...shown(coat)} deeds={deedsOf({ follow })} />);
   fireEvent.click(screen.getByRole('button', { name: 'Follow all marks, in order' }));
   expect(follow).toHaveBeenLastCalledWith(coat);
   fireEvent.click(screen.getByRole('button', { name: 'Follow' }));
@@ -136,7 +149,7 @@ test('all marks are followed by one press, or those of one calculation', () => {
 test('what was taken off is put back', async () => {
   const putBack = vi.fn();
   const coat = withoutKept(withKept(newGarment('g', 'Coat', 1), hooks, 2), 'k', 3);
-  render(<GarmentsScreen {...NOTHING} garments={[coat]} open="g" deeds={deedsOf({ putBack })} />);
+  render(<GarmentsScreen {...NOTHING} {...shown(coat)} deeds={deedsOf({ putBack })} />);
   fireEvent.click(await screen.findByRole('button', { name: 'Put back on' }));
   expect(putBack).toHaveBeenCalledWith(coat, hooks);
 });
@@ -164,7 +177,12 @@ test('a deleted garment is had back by one press, and from the bin', async () =>
   const bringBack = vi.fn();
   const undo = { words: 'Undo: bring back Coat', deed: () => bringBack(coat) };
   render(
-    <GarmentsScreen {...NOTHING} deleted={[coat]} undo={undo} deeds={deedsOf({ bringBack })} />,
+    <GarmentsScreen
+      {...NOTHING}
+      deleted={[listedOf(coat)]}
+      undo={undo}
+      deeds={deedsOf({ bringBack })}
+    />,
   );
   fireEvent.click(screen.getByRole('button', { name: 'Undo: bring back Coat' }));
   fireEvent.click(await screen.findByRole('button', { name: 'Bring back' }));

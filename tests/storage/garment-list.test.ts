@@ -1,12 +1,15 @@
 import 'fake-indexeddb/auto';
 import { expect, test, vi } from 'vitest';
 import { withKept } from '../../src/garment/changes.ts';
-import { type Garment, newGarment } from '../../src/garment/garment.ts';
+import { newGarment } from '../../src/garment/garment.ts';
 import { renamed } from '../../src/garment/list-changes.ts';
-import { loadList, mendList } from '../../src/storage/garment-list.ts';
+import { listedOf } from '../../src/garment/listed.ts';
+import { loadList } from '../../src/storage/garment-list.ts';
+import { mendList } from '../../src/storage/garment-mend.ts';
 import { moveGarment, replaceGarment } from '../../src/storage/garment-moves.ts';
-import { addGarment, changeGarment, loadGarments } from '../../src/storage/garments.ts';
+import { addGarment, changeGarment } from '../../src/storage/garments.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
+import { loadGarments } from './all-garments.ts';
 
 let names = 0;
 const fresh = () => openStore(`list-${names++}`);
@@ -18,14 +21,12 @@ const hat = newGarment('hat', 'Hat', 9);
 /** What the records say, read past every entry. */
 async function truth(store: Store) {
   const { garments, deleted, setAside } = await loadGarments(store);
-  const listed = ({ id, name, changed, edits, kept }: Garment) => ({
-    id,
-    name,
-    changed,
-    edits,
-    count: kept.length,
-  });
-  return { garments: garments.map(listed), deleted: deleted.map(listed), setAside };
+  return {
+    garments: garments.map(listedOf),
+    deleted: deleted.map(listedOf),
+    setAside,
+    cleared: [],
+  };
 }
 
 /** How many records are read while something is done, by key. */

@@ -4,13 +4,9 @@ import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
 import { renamed } from '../../src/garment/list-changes.ts';
 import { moveGarment, replaceGarment } from '../../src/storage/garment-moves.ts';
-import {
-  addGarment,
-  changeGarment,
-  GarmentError,
-  loadGarments,
-} from '../../src/storage/garments.ts';
+import { addGarment, changeGarment, GarmentError } from '../../src/storage/garments.ts';
 import { openStore } from '../../src/storage/store.ts';
+import { loadGarments } from './all-garments.ts';
 
 let names = 0;
 const fresh = () => `garments-${names++}`;

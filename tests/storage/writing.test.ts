@@ -3,14 +3,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../../src/garment/garment.ts';
+import { loadList } from '../../src/storage/garment-list.ts';
 import { moveGarment, replaceGarment } from '../../src/storage/garment-moves.ts';
-import {
-  addGarment,
-  changeGarment,
-  loadGarment,
-  loadGarments,
-} from '../../src/storage/garments.ts';
+import { addGarment, changeGarment, loadGarment } from '../../src/storage/garments.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
+import { loadGarments } from './all-garments.ts';
 
 let names = 0;
 const fresh = () => openStore(`writing-${names++}`);
@@ -143,15 +140,15 @@ test('what the browser cleared is told from what another tab deleted, and is sti
   const byNone = (garment: Garment) => garment;
   await moveGarment(openStore(name), 'hat', 'bin', 'spare');
   expect(await faultOf(changeGarment(store, 'hat', byNone))).toBe('gone');
-  expect((await loadGarments(store)).cleared).toEqual([]);
+  expect((await loadList(store)).cleared).toEqual([]);
   await clear(name);
   expect(await faultOf(changeGarment(store, 'coat', byNone))).toBe('cleared');
   expect(await faultOf(loadGarment(store, 'coat'))).toBe('cleared');
   expect(await faultOf(moveGarment(store, 'coat', 'bin', 'spare'))).toBe('cleared');
   expect(await faultOf(loadGarment(store, 'never here'))).toBe('gone');
-  const after = await loadGarments(store);
+  const after = await loadList(store);
   expect(after).toMatchObject({ garments: [], setAside: [] });
   expect(after.cleared.map(({ id }) => id).sort()).toEqual(['coat', 'hat']);
   await addGarment(store, coat());
-  expect((await loadGarments(store)).cleared.map(({ id }) => id)).toEqual(['hat']);
+  expect((await loadList(store)).cleared.map(({ id }) => id)).toEqual(['hat']);
 });

@@ -4,12 +4,12 @@ import type { Garment, Kept } from '../../garment/garment.ts';
 export interface GarmentDeeds {
   make(name: string): void;
   demo(): void;
-  /** Opens a garment and closes the one that was open; undefined closes it. */
-  open(garment: Garment | undefined): void;
+  /** Opens the garment with an id and closes the one that was open; undefined closes it. */
+  open(id: string | undefined): void;
   rename(garment: Garment, name: string): void;
   copy(garment: Garment): void;
   remove(garment: Garment): void;
-  bringBack(garment: Garment): void;
+  bringBack(garment: Pick<Garment, 'id'>): void;
   openKept(garment: Garment, kept: Kept): void;
   /** Follows the marks of all that is kept, or of one of it. */
   follow(garment: Garment, only?: Kept): void;

@@ -1,6 +1,6 @@
 import type { FunctionComponent } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 
+import { useLoaded } from '../../controls/use-loaded.ts';
 import { garmentWords as words } from '../../words/garment-words.ts';
 
 interface Props<Part> {
@@ -12,32 +12,16 @@ interface Props<Part> {
   onLeave?: () => void;
 }
 
-/**
- * A part fetched when it is first wanted; one that can't be had can be tried again.
- *
- * The first page has a control like it; using that one here would make the first page
- * hand it out, and it has no bytes to spare for that.
- */
+/** A part fetched when it is first wanted; one that can't be had can be tried again. */
 export function Fetched<Part extends object>({ load, give, onLeave }: Props<Part>) {
-  const [{ Part, missing }, setLoaded] = useState<{
-    Part?: FunctionComponent<Part>;
-    missing?: boolean;
-  }>({});
-  const fetchIt = () => {
-    setLoaded({});
-    load().then(
-      (fetched) => setLoaded({ Part: fetched }),
-      () => setLoaded({ missing: true }),
-    );
-  };
-  useEffect(fetchIt, [load]);
-  if (Part) return <Part {...give} />;
+  const loaded = useLoaded(load);
+  if (loaded.state === 'here') return <loaded.value {...give} />;
   return (
     <div class="waiting">
-      {missing && (
+      {loaded.state === 'missing' && (
         <>
-          <p role="alert">{words.notFetched}</p>
-          <button type="button" class="plain" onClick={fetchIt}>
+          <p role="alert">{loaded.newer ?? words.notFetched}</p>
+          <button type="button" class="plain" onClick={loaded.again}>
             {words.again}
           </button>
         </>

@@ -1,10 +1,11 @@
 import type { Garment } from '../../garment/garment.ts';
+import type { Listed } from '../../garment/listed.ts';
 import { garmentAsideWords as words } from '../../words/garment-aside-words.ts';
 import { garmentWords } from '../../words/garment-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
 
 export interface AsideProps {
-  deleted: readonly Garment[];
+  deleted: readonly Listed[];
   /** How many records can't be read, and how many of a newer version there are beside them. */
   setAside: { damaged: number; newer: number };
   /** Garments that the browser has cleared, and this page remembers. */

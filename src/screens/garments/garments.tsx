@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { adopt } from '../../controls/adopt.ts';
 import type { Bench } from '../../controls/bench.ts';
 import type { Garment } from '../../garment/garment.ts';
+import type { Listed } from '../../garment/listed.ts';
 import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
 import { garmentWords as words } from '../../words/garment-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
@@ -12,14 +13,17 @@ import type { AsideProps } from './garments-aside.tsx';
 import listCss from './garments-list.css?inline';
 import { NameForm } from './name-form.tsx';
 import { OpenGarment } from './open-garment.tsx';
+import { useDrawn } from './use-drawn.ts';
 
 adopt(css);
 adopt(listCss);
 
 export interface GarmentsProps extends AsideProps {
-  garments: readonly Garment[];
+  garments: readonly Listed[];
   /** The id of the one that is open, if any is. */
   open: string | undefined;
+  /** That one, once it has been read. */
+  opened: Garment | undefined;
   lastBackup: string | undefined;
   /** What a backup made now would add, when it is time to ask for one. */
   due: { changes: number; days: number } | undefined;
@@ -34,7 +38,8 @@ export interface GarmentsProps extends AsideProps {
 
 /** Every garment by its name; one is open, with what is kept on it. */
 export function GarmentsScreen(props: GarmentsProps) {
-  const { garments, open, lastBackup, due, said, undo, deeds } = props;
+  const { garments, open, opened, lastBackup, due, said, undo, deeds } = props;
+  const drawn = useDrawn(garments.length);
   return (
     <div class="garments" data-hand={props.bench.hand}>
       <main>
@@ -57,22 +62,22 @@ export function GarmentsScreen(props: GarmentsProps) {
           )}
           {props.children}
           {garments.length === 0 && <p>{listWords.none}</p>}
-          {garments.map((garment) => (
+          {garments.slice(0, drawn).map((garment) => (
             <article key={garment.id} aria-label={garment.name}>
               <h2>
                 <button
                   type="button"
                   aria-expanded={garment.id === open}
-                  onClick={() => deeds.open(garment.id === open ? undefined : garment)}
+                  onClick={() => deeds.open(garment.id === open ? undefined : garment.id)}
                 >
                   <span>
                     {garment.name}
-                    <small>{listWords.keptCount(garment.kept.length)}</small>
+                    <small>{listWords.keptCount(garment.count)}</small>
                   </span>
                 </button>
               </h2>
-              {garment.id === open && (
-                <OpenGarment garment={garment} bench={props.bench} deeds={deeds} />
+              {garment.id === open && opened?.id === open && (
+                <OpenGarment garment={opened} bench={props.bench} deeds={deeds} />
               )}
             </article>
           ))}

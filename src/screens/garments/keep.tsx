@@ -18,7 +18,7 @@ export interface KeepWish {
 }
 
 interface Props {
-  garments: readonly Garment[];
+  garments: readonly Pick<Garment, 'id' | 'name'>[];
   first: KeepWish;
   hand: 'right' | 'left';
   said: string | undefined;

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 
 import type { Bench } from '../../controls/bench.ts';
 import { type Garment, inOrder, STAGES } from '../../garment/garment.ts';
@@ -8,6 +8,7 @@ import type { GarmentDeeds } from './deeds.ts';
 import { Fetched } from './fetched.tsx';
 import { KeptRow } from './kept-row.tsx';
 import { NameForm } from './name-form.tsx';
+import { useDrawn } from './use-drawn.ts';
 
 interface Props {
   garment: Garment;
@@ -50,18 +51,6 @@ export function OpenGarment({ garment, bench, deeds }: Props) {
 }
 
 const loadTakenOff = () => import('./taken-off.tsx').then((part) => part.TakenOff);
-
-/** Kept calculations that are drawn at once: more than are in view of a garment just opened. */
-const AT_ONCE = 12;
-
-/** How many are drawn: those in view at once, the others after they are painted, more each time. */
-function useDrawn(count: number): number {
-  const [drawn, setDrawn] = useState(AT_ONCE);
-  useEffect(() => {
-    if (drawn < count) setDrawn(drawn + 100);
-  }, [drawn, count]);
-  return drawn;
-}
 
 /** What is done with the garment as a whole. */
 function Whole({ garment, deeds }: Omit<Props, 'bench'>) {

@@ -1,0 +1,27 @@
+import { promisifyRequest } from 'idb-keyval';
+import { checkGarment } from '../../src/garment/check.ts';
+import type { Garment } from '../../src/garment/garment.ts';
+import { BIN, PREFIX, type SetAside } from '../../src/storage/garments.ts';
+import type { Store } from '../../src/storage/store.ts';
+
+/** Every record of a garment, checked, the latest changed first; read past every entry of a list. */
+export async function loadGarments(store: Store) {
+  const setAside: SetAside[] = [];
+  const good = async (prefix: string): Promise<Garment[]> => {
+    const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
+    const [keys, values] = await store.transact('readonly', (kept) =>
+      Promise.all([
+        promisifyRequest(kept.getAllKeys(range)),
+        promisifyRequest<unknown[]>(kept.getAll(range)),
+      ]),
+    );
+    const found = values.flatMap((raw, i) => {
+      const read = checkGarment(raw);
+      if (read.ok) return [read.value];
+      setAside.push({ key: String(keys[i]), damage: read.damage, raw });
+      return [];
+    });
+    return found.sort((a, b) => b.changed - a.changed);
+  };
+  return { garments: await good(PREFIX), deleted: await good(BIN), setAside };
+}
