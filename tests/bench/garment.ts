@@ -59,7 +59,7 @@ async function timeOpening(browser: Browser, address: string, count: number) {
 
 /** The page anew, with the garment on its list and closed. */
 async function loadClosed(page: Page, count: number): Promise<void> {
-  await page.evaluate(putGarments, [garmentWith(count, 'coat', NAME)]);
+  await page.evaluate(putGarments, { garment: garmentWith(count, 'coat', NAME), count: 1 });
   await page.reload();
   await page.getByRole('article', { name: NAME }).waitFor();
   await page.waitForTimeout(500); // the list itself is done

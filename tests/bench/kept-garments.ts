@@ -14,15 +14,25 @@ export function garmentWith(count: number, id: string, name: string): Garment {
   return kept.reduce((so, one) => withKept(so, one, 2), newGarment(id, name, 1));
 }
 
+interface Copies {
+  garment: Garment;
+  /** How many of it there are to be, the second and further ones numbered. */
+  count: number;
+}
+
 /** Writes records as an older build would, with no garment open. Runs in the page. */
-export function putGarments(garments: readonly Garment[]): Promise<void> {
+export function putGarments({ garment, count }: Copies): Promise<void> {
   return new Promise((done, failed) => {
     const opening = indexedDB.open('thumbrule', 1);
     opening.onerror = () => failed(opening.error);
     opening.onsuccess = () => {
       const change = opening.result.transaction('bench', 'readwrite');
       const store = change.objectStore('bench');
-      for (const garment of garments) store.put(garment, `garment:${garment.id}`);
+      for (let i = 0; i < count; i++) {
+        const number = i === 0 ? '' : ` ${i + 1}`;
+        const copy = { ...garment, id: garment.id + number, name: garment.name + number };
+        store.put(copy, `garment:${copy.id}`);
+      }
       store.put('', 'open-garment');
       change.onerror = () => failed(change.error);
       change.oncomplete = () => {

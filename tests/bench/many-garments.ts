@@ -1,5 +1,4 @@
 import type { Browser, Page } from 'playwright-core';
-import type { Garment } from '../../src/garment/garment.ts';
 import { garmentWords as words } from '../../src/words/garment-words.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
 import { garmentWith, putGarments } from './kept-garments.ts';
@@ -23,7 +22,7 @@ export async function timeMany(browser: Browser, address: string) {
   });
   const { page } = app;
   await page.getByText(words.newGarment).waitFor();
-  for (let i = 0; i < GARMENTS; i += 50) await page.evaluate(putGarments, some(i, i + 50));
+  await page.evaluate(putGarments, { garment: garmentWith(KEPT, 'g', 'Garment'), count: GARMENTS });
   // The first list of records that have no entries yet, and the comparing of them all.
   const first = await firstList(page);
   await slowDown(page, SLOWER);
@@ -56,12 +55,6 @@ export async function timeMany(browser: Browser, address: string) {
 interface Seen {
   seen: number;
   whole: number;
-}
-
-function some(from: number, to: number): Garment[] {
-  return Array.from({ length: to - from }, (_, i) =>
-    garmentWith(KEPT, `g${from + i}`, `Garment ${from + i}`),
-  );
 }
 
 async function firstList(page: Page): Promise<number> {
