@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
+import { garmentKeepWords } from '../../src/words/garment-keep-words.ts';
 import { garmentWords as words } from '../../src/words/garment-words.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
 import { garmentWith, putGarments } from './kept-garments.ts';
@@ -37,7 +38,7 @@ export async function timeMany(browser: Browser, address: string) {
     forms.push(
       await timeTo(page, `#/hem/keep?u=cm&depth=${2 + i / 10}`, 'form.lower option', GARMENTS),
     );
-    keeps.push(await timePressed(page, words.keepIt, '.answer'));
+    keeps.push(await timePressed(page, garmentKeepWords.keepIt, '.answer'));
   }
   await app.close();
   return [
