@@ -21,19 +21,21 @@ const NOTHING: Shown = {
   deleted: [],
   setAside: [],
   cleared: [],
+  lacking: false,
   open: undefined,
   opened: undefined,
   lastBackup: undefined,
   putOff: undefined,
 };
 
-const mend = (store: Store) =>
-  import('../storage/garment-mend.ts').then(({ mendList }) => mendList(store));
+const mend = (store: Store, lacking: boolean) =>
+  import('../storage/garment-mend.ts').then(({ mendList }) => mendList(store, lacking));
 
 /** What is shown of the store, and how it is read anew. */
 export function useShown(store: Store) {
   const [shown, setShown] = useState(NOTHING);
   const open = useRef<string | undefined>(undefined);
+  const lacking = useRef(false);
   /**
    * Shows what is in the store. The garment that is open stays open, whatever another tab opens.
    * @param made a garment that is open from now on
@@ -42,6 +44,7 @@ export function useShown(store: Store) {
     open.current = made ?? open.current;
     const now = await loadShown(store, open.current);
     open.current ??= now.open;
+    lacking.current = now.lacking;
     // One may have been opened while the others were read.
     setShown((old) =>
       open.current === now.open ? now : { ...now, open: old.open, opened: old.opened },
@@ -59,7 +62,7 @@ export function useShown(store: Store) {
   };
   /** Once the list is shown: what it was read from is compared with the records. */
   const compare = async () => {
-    if (await mend(store)) await show();
+    if (await mend(store, lacking.current)) await show();
   };
   useEffect(() => {
     // A page that comes from the browser's memory may be old.

@@ -16,6 +16,8 @@ export interface GarmentList {
   setAside: readonly SetAside[];
   /** Cleared by the browser since this page read them: they are only in its memory. */
   cleared: readonly Garment[];
+  /** Whether a record was read for want of an entry. */
+  lacking: boolean;
 }
 
 /**
@@ -33,15 +35,23 @@ export function loadList(store: Store): Promise<GarmentList> {
     ]);
     const known = new Map(entryKeys.map((key, i) => [key, readEntry(entries[i])]));
     const setAside: SetAside[] = [];
+    let lacking = false;
     const listed = async (keys: readonly string[]) => {
       const all = await Promise.all(
-        keys.map((key) => known.get(ENTRY + key) ?? readRecord(kept, key, setAside)),
+        keys.map(async (key) => {
+          const entry = known.get(ENTRY + key);
+          if (entry) return entry;
+          const read = await readRecord(kept, key, setAside);
+          lacking ||= read !== undefined;
+          return read;
+        }),
       );
       return all.filter((one) => one !== undefined).sort((a, b) => b.changed - a.changed);
     };
     const ids = new Set([...here, ...bin].map((key) => key.slice(key.indexOf(':') + 1)));
     const cleared = remembered(store).filter(({ id }) => !ids.has(id));
-    return { garments: await listed(here), deleted: await listed(bin), setAside, cleared };
+    const [garments, deleted] = [await listed(here), await listed(bin)];
+    return { garments, deleted, setAside, cleared, lacking };
   });
 }
 

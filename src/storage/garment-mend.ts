@@ -15,10 +15,11 @@ const compared = new WeakSet<Store>();
 /**
  * Compares every entry with its record, once on a page, and mends those that differ: an older
  * build changed the record, or something harmed the entry. The page stays free between two steps.
+ * @param lacking that a record was found without an entry since: then it is done again
  * @returns whether a list read before may show something else now
  */
-export async function mendList(store: Store): Promise<boolean> {
-  if (compared.has(store)) return false;
+export async function mendList(store: Store, lacking: boolean): Promise<boolean> {
+  if (compared.has(store) && !lacking) return false;
   compared.add(store);
   const entries = await store.transact('readonly', (kept) => keysOf(kept, ENTRY));
   const named = entries.map((key) => key.slice(ENTRY.length));

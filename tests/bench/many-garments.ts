@@ -25,7 +25,10 @@ export async function timeMany(browser: Browser, address: string) {
   await page.getByText(words.newGarment).waitFor();
   await page.evaluate(putGarments, { garment: garmentWith(KEPT, 'g', 'Garment'), count: GARMENTS });
   // The first list of records that have no entries yet, and the comparing of them all.
+  await page.goto(`${address}#/`);
+  await page.reload();
   const first = await firstList(page);
+  while (!(await page.evaluate(allListed, GARMENTS))) await page.waitForTimeout(500);
   await slowDown(page, SLOWER);
   const lists: Seen[] = [];
   const forms: Seen[] = [];
@@ -50,6 +53,21 @@ export async function timeMany(browser: Browser, address: string) {
       'first seen, median': first.toFixed(0),
     },
   ];
+}
+
+/** Whether so many garments have their entries in the list's index. Runs in the page. */
+function allListed(garments: number): Promise<boolean> {
+  return new Promise((done) => {
+    const opening = indexedDB.open('thumbrule', 1);
+    opening.onsuccess = () => {
+      const entries = opening.result.transaction('bench').objectStore('bench');
+      const count = entries.count(IDBKeyRange.bound('listed:', 'listed:\uffff'));
+      count.onsuccess = () => {
+        opening.result.close();
+        done(count.result >= garments);
+      };
+    };
+  });
 }
 
 /** Milliseconds by the page's own clock: to the first frame with any, and with all of them. */

@@ -26,6 +26,7 @@ async function truth(store: Store) {
     deleted: deleted.map(listedOf),
     setAside,
     cleared: [],
+    lacking: false,
   };
 }
 
@@ -66,7 +67,7 @@ test('a list shows what the records say after every kind of change, and reads no
   const read = await recordsRead(() => loadList(store));
   expect(read).toEqual([]);
   expect(await loadList(store)).toEqual(await truth(store));
-  expect(await mendList(store)).toBe(false);
+  expect(await mendList(store, false)).toBe(false);
 });
 
 test('an entry is in the same step as its record: where that fails, neither is changed', async () => {
@@ -91,8 +92,8 @@ test('a list without any entries, as an older build left it, is read from the re
   const store = fresh();
   await put(store, 'garment:coat', coat);
   await put(store, 'deleted:hat', hat);
-  expect(await loadList(store)).toEqual(await truth(store));
-  expect(await mendList(store)).toBe(true);
+  expect(await loadList(store)).toEqual({ ...(await truth(store)), lacking: true });
+  expect(await mendList(store, false)).toBe(true);
   expect(await recordsRead(() => loadList(store))).toEqual([]);
   expect(await loadList(store)).toEqual(await truth(store));
 });
@@ -101,18 +102,29 @@ test('an entry that is missing, damaged or of another build is made anew from it
   for (const harmed of [undefined, 7, null, { version: 1, id: 'coat' }, { version: 0 }]) {
     const store = await withTwo();
     await put(store, 'listed:garment:coat', harmed);
-    expect(await loadList(store)).toEqual(await truth(store));
+    expect(await loadList(store)).toEqual({ ...(await truth(store)), lacking: true });
     expect(await recordsRead(() => loadList(store))).toEqual(['garment:coat']);
-    expect(await mendList(store)).toBe(true);
+    expect(await mendList(store, false)).toBe(true);
     expect(await recordsRead(() => loadList(store))).toEqual([]);
     expect(await store.load('garment:coat')).toEqual(coat);
   }
 });
 
+test('a record that comes without an entry after the comparing gets one, once it was seen', async () => {
+  const store = await withTwo();
+  expect(await mendList(store, false)).toBe(false);
+  await put(store, 'garment:cape', newGarment('cape', 'Cape', 3));
+  const { lacking } = await loadList(store);
+  expect(lacking).toBe(true);
+  expect(await mendList(store, lacking)).toBe(true);
+  expect(await recordsRead(() => loadList(store))).toEqual([]);
+  expect(await loadList(store)).toEqual(await truth(store));
+});
+
 test('where an older build has changed a record and not its entry, the record is right', async () => {
   const store = await withTwo();
   await put(store, 'garment:coat', renamed(coat, 'Cloak', 11));
-  expect(await mendList(store)).toBe(true);
+  expect(await mendList(store, false)).toBe(true);
   expect(await loadList(store)).toEqual(await truth(store));
   expect((await loadList(store)).garments[0]).toMatchObject({ name: 'Cloak', count: 1, edits: 3 });
 });
@@ -121,7 +133,7 @@ test('an entry whose record is gone is not shown, and is taken away', async () =
   const store = await withTwo();
   await put(store, 'garment:coat', undefined);
   expect((await loadList(store)).garments).toMatchObject([{ id: 'hat' }]);
-  expect(await mendList(store)).toBe(true);
+  expect(await mendList(store, false)).toBe(true);
   expect(await store.load('listed:garment:coat')).toBeUndefined();
 });
 
@@ -129,12 +141,12 @@ test('a record that can’t be read is set aside whatever its entry says, and st
   const store = await withTwo();
   const harmed = { ...coat, kept: 'nothing' };
   await put(store, 'garment:coat', harmed);
-  await mendList(store);
+  await mendList(store, false);
   const { garments, setAside } = await loadList(store);
   expect(garments).toMatchObject([{ id: 'hat' }]);
   expect(setAside).toMatchObject([{ key: 'garment:coat', raw: harmed }]);
   expect(await store.load('garment:coat')).toEqual(harmed);
-  expect(await mendList(store)).toBe(false);
+  expect(await mendList(store, false)).toBe(false);
 });
 
 test('a disk too full for entries still gives the list', async () => {
@@ -143,7 +155,7 @@ test('a disk too full for entries still gives the list', async () => {
   const spy = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
     throw new DOMException('', 'QuotaExceededError');
   });
-  await expect(mendList(store)).rejects.toMatchObject({ fault: 'full' });
+  await expect(mendList(store, false)).rejects.toMatchObject({ fault: 'full' });
   expect((await loadList(store)).garments).toMatchObject([{ id: 'coat' }]);
   spy.mockRestore();
 });
@@ -157,7 +169,7 @@ test('mending while another tab changes the same garments loses no change', asyn
       changeGarment(tabs[1], `g${i}`, (garment) => renamed(garment, `New ${i}`, 2)),
     ),
   );
-  await mendList(tabs[0]);
+  await mendList(tabs[0], false);
   await changing;
   expect(await loadList(tabs[0])).toEqual(await truth(tabs[0]));
   expect((await loadList(tabs[0])).garments.every((one) => one.name.startsWith('New'))).toBe(true);
