@@ -4,18 +4,23 @@ const STALLED_MS = 10_000;
 /**
  * A file with all of its bytes. Rejects when it can't be had, breaks off, or stalls twice: what
  * has stalled is asked for once more, since the connection may have changed meanwhile.
+ *
+ * @param until ends it; it rejects then
  */
-export function download(url: string): Promise<Response> {
-  return whole(url).catch((error: unknown) => {
-    if (error instanceof Stalled) return whole(url);
+export function download(url: string, until?: AbortSignal): Promise<Response> {
+  return whole(url, until).catch((error: unknown) => {
+    if (error instanceof Stalled) return whole(url, until);
     throw error;
   });
 }
 
 class Stalled extends Error {}
 
-async function whole(url: string): Promise<Response> {
+async function whole(url: string, until: AbortSignal | undefined): Promise<Response> {
+  until?.throwIfAborted();
   const stop = new AbortController();
+  const end = () => stop.abort(until?.reason);
+  until?.addEventListener('abort', end);
   let limit: ReturnType<typeof setTimeout> | undefined;
   const goOn = () => {
     clearTimeout(limit);
@@ -36,5 +41,6 @@ async function whole(url: string): Promise<Response> {
     return new Response(await new Response(watched).arrayBuffer(), { headers });
   } finally {
     clearTimeout(limit);
+    until?.removeEventListener('abort', end);
   }
 }

@@ -39,25 +39,38 @@ export function neededFiles(): string[] {
   return ['worker.min.js', `${core}.js`, 'eng.traineddata', `${core}.wasm`].map(engineFile);
 }
 
-let underWay: Promise<void> | undefined;
+let underWay: { until: AbortSignal | undefined; work: Promise<void> } | undefined;
 
 /**
  * Stores what is not stored yet, file by file: what has arrived once is never fetched again.
  * Rejects when a file can't be had, or stalls. Where nothing can be stored it only sees that
  * they can be had: ask `hasEngine`. Asked again while it is at it, it fetches nothing twice.
+ *
+ * @param until ends it, for who has asked with it: another who has asked still gets the files
  */
-export function fetchEngine(): Promise<void> {
-  underWay ??= fetchMissing().finally(() => {
-    underWay = undefined;
+export async function fetchEngine(until?: AbortSignal): Promise<void> {
+  until?.throwIfAborted();
+  const joined = underWay;
+  if (!joined) return begin(until);
+  return joined.work.catch((error: unknown) => {
+    if (joined.until?.aborted) return fetchEngine(until);
+    throw error;
   });
-  return underWay;
 }
 
-async function fetchMissing(): Promise<void> {
+function begin(until: AbortSignal | undefined): Promise<void> {
+  const work = fetchMissing(until).finally(() => {
+    underWay = undefined;
+  });
+  underWay = { until, work };
+  return work;
+}
+
+async function fetchMissing(until: AbortSignal | undefined): Promise<void> {
   const store = await openStore();
   for (const url of neededFiles()) {
     if (await store?.match(url)) continue;
-    const file = await download(url);
+    const file = await download(url, until);
     // Storage may be full: it works as long as there is a connection.
     await store?.put(url, file).catch(() => undefined);
   }

@@ -1,4 +1,5 @@
 import { fetchEngine, hasEngine } from './engine-files.ts';
+import { inTurn } from './engine-lock.ts';
 
 /** Whether tapes can be read without a connection: yes, soon, or not yet. */
 export type TapeStored = 'here' | 'coming' | 'missing';
@@ -9,7 +10,8 @@ const IDLE_MS = 3000;
 /**
  * Stores what reads a tape once nothing else is to be done, and says how that stands. A download
  * that fails goes on with the next connection or start. A phone set to save data is left to fetch
- * it when a tape is first read.
+ * it when a tape is first read. Of several pages one does, and none while a newer build takes over:
+ * a request in that moment would hold it up.
  */
 export function watchEngine(change: (stored: TapeStored) => void): void {
   let running = false;
@@ -17,7 +19,7 @@ export function watchEngine(change: (stored: TapeStored) => void): void {
     if (running) return;
     running = true;
     change('coming');
-    await fetchEngine().catch(() => undefined);
+    await inTurn(fetchEngine).catch(() => undefined);
     // It may all have arrived and found no room.
     change((await hasEngine()) ? 'here' : 'missing');
     running = false;

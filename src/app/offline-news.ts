@@ -7,6 +7,9 @@
  */
 export type OfflineBlock = 'insecure' | 'unsupported' | 'refused' | 'incomplete';
 
+/** How far a newer build has come that is being taken over. */
+export type Taking = 'asked' | 'held up';
+
 /** What the app wants to know, and what it must do before the page is given up. */
 export interface OfflineNews {
   /** Every part of the app is on the device. Said once at each start. */
@@ -16,6 +19,11 @@ export interface OfflineNews {
    * this one at once, another one that is being typed in at the next pause.
    */
   onUpdate(apply: () => void): void;
+  /**
+   * The newer build is being taken over, as the maker asked: told again when it is held up. It ends
+   * with the page loaded anew, or with `onUpdate`.
+   */
+  onTaking(how: Taking): void;
   onBlocked(reason: OfflineBlock): void;
   /**
    * No build is being taken over at this start. Until then the page fetches nothing it could

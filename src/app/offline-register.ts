@@ -1,15 +1,12 @@
-import { messageSW, Workbox, type WorkboxLifecycleWaitingEvent } from 'workbox-window';
+import { Workbox, type WorkboxLifecycleWaitingEvent } from 'workbox-window';
+import { quietly } from './engine-lock.ts';
 import type { OfflineNews } from './offline-news.ts';
+import { isAlone, rest, type Taken, takeOver } from './offline-take.ts';
 import type { Touch } from './offline-touch.ts';
 
-/** A worker that doesn't answer within this is asked again by the maker's own press. */
-const ANSWER_MS = 2000;
-
-/** A worker that is willing has taken over long before this, or is held up. */
-const HELD_UP_MS = 2000;
-
-/** Says that this tab has been loaded anew once already for a worker that was held up. */
+/** How often this tab has been loaded anew, unasked, for a worker that was held up. */
 const HELD_UP_KEY = 'held-up';
+const MOST_LOADS = 3;
 
 /**
  * Registers the worker that keeps the app on the device, and takes over or offers the newer
@@ -20,18 +17,24 @@ const HELD_UP_KEY = 'held-up';
 export async function register(news: OfflineNews, touch: Touch, giveUp: () => void): Promise<void> {
   const book = new Workbox('./sw.js', { updateViaCache: 'none' });
   let registration: ServiceWorkerRegistration | undefined;
+  const offer = () => news.onUpdate(() => void press());
   const press = async () => {
     touch.agree();
+    news.onTaking('asked');
     // By the time of the press a yet newer build may be the one that waits.
-    if ((await takeOver(registration?.waiting, false)) === 'held up') giveUp();
+    const { waiting } = registration ?? {};
+    if ((await quietly(() => takePressed(waiting, news, giveUp))) !== 'yes') offer();
   };
   const arrive = async ({ sw, wasWaitingBeforeRegister }: WorkboxLifecycleWaitingEvent) => {
-    if (wasWaitingBeforeRegister && !touch.ever()) {
-      const taken = await takeOver(sw, true);
+    if (sw && wasWaitingBeforeRegister && !touch.ever()) {
+      const taken = await quietly(() => takeOver(sw, true));
       if (taken === 'yes') return;
-      if (taken === 'held up' && firstTime()) return giveUp();
+      if (taken === 'held up') {
+        if (mayLoad()) return giveUp();
+        void quietly(() => rest(sw));
+      }
     }
-    news.onUpdate(() => void press());
+    offer();
     news.onSettled();
   };
 
@@ -40,43 +43,44 @@ export async function register(news: OfflineNews, touch: Touch, giveUp: () => vo
     if (!registration?.active) news.onBlocked('incomplete');
   });
   registration = await book.register({ immediate: true });
-  if (!registration?.waiting) news.onSettled();
   if (registration) lookForUpdates(book);
+  if (registration?.waiting) return;
+  forgetLoads();
+  news.onSettled();
 }
 
-/**
- * Asks a worker that waits to take over.
- *
- * It may be willing and yet be held up: browsers end the old worker first, and a request that
- * comes while it ends starts it again, after which the new one waits until the old has been
- * idle for long. Only loading a page makes them try again; asking the worker again doesn't.
- */
-async function takeOver(
+/** Takes over a build that the maker has asked for; a page that is loaded anew counts as that. */
+async function takePressed(
   waiting: ServiceWorker | null | undefined,
-  onlyIfAlone: boolean,
-): Promise<'yes' | 'no' | 'held up'> {
-  if (!waiting) return 'no';
-  const asked = messageSW(waiting, { type: 'SKIP_WAITING', onlyIfAlone });
-  if ((await Promise.race([asked, after(ANSWER_MS)])) !== true) return 'no';
-  await Promise.race([changeOf(waiting), after(HELD_UP_MS)]);
-  return waiting.state === 'installed' ? 'held up' : 'yes';
+  news: OfflineNews,
+  giveUp: () => void,
+): Promise<Taken> {
+  const taken = await takeOver(waiting, false);
+  if (taken !== 'held up' || !waiting) return taken;
+  if (await isAlone(waiting)) {
+    giveUp();
+    return 'yes';
+  }
+  news.onTaking('held up');
+  return rest(waiting);
 }
 
-function changeOf(worker: ServiceWorker): Promise<void> {
-  if (worker.state !== 'installed') return Promise.resolve();
-  return new Promise((done) => {
-    worker.addEventListener('statechange', () => done(), { once: true });
-  });
-}
-
-/** Loading a page anew unasked is done once in a tab, whatever comes of it. */
-function firstTime(): boolean {
+/** Loading a page anew unasked is done a few times in a tab, whatever comes of it. */
+function mayLoad(): boolean {
   try {
-    const first = sessionStorage.getItem(HELD_UP_KEY) === null;
-    sessionStorage.setItem(HELD_UP_KEY, 'once');
-    return first;
+    const loads = Number(sessionStorage.getItem(HELD_UP_KEY));
+    sessionStorage.setItem(HELD_UP_KEY, String(loads + 1));
+    return loads < MOST_LOADS;
   } catch {
     return false; // storage refused: it can't be known
+  }
+}
+
+function forgetLoads(): void {
+  try {
+    sessionStorage.removeItem(HELD_UP_KEY);
+  } catch {
+    // storage refused: nothing was counted
   }
 }
 
@@ -87,8 +91,4 @@ function lookForUpdates(book: Workbox): void {
   };
   document.addEventListener('visibilitychange', look);
   window.addEventListener('online', look);
-}
-
-function after(milliseconds: number): Promise<void> {
-  return new Promise((done) => setTimeout(done, milliseconds));
 }

@@ -1,10 +1,12 @@
+import { isPageHeld } from './offline-hand.ts';
+
 /** What the maker does on this page, as far as a reload must know. */
 export interface Touch {
-  /** Whether anything has been touched since the start. */
+  /** Whether anything has been touched since the start, or is in the maker's hand. */
   ever(): boolean;
   /** The maker has agreed to a reload, on this page. */
   agree(): void;
-  /** Settles when a reload would take nothing out of the maker's hand. */
+  /** Settles when a reload would take nothing out of the maker's hand, whatever was agreed before. */
   pause(): Promise<void>;
 }
 
@@ -22,18 +24,18 @@ export function watchForTouch(): Touch {
   for (const kind of ['pointerdown', 'keydown', 'input']) {
     window.addEventListener(kind, note, { capture: true, passive: true });
   }
-  const busy = () =>
+  const isTouched = () =>
     !agreed &&
     document.visibilityState === 'visible' &&
     last !== undefined &&
     performance.now() - last < PAUSE_MS;
   return {
-    ever: () => last !== undefined,
+    ever: () => last !== undefined || isPageHeld(),
     agree: () => {
       agreed = true;
     },
     pause: async () => {
-      while (busy()) await new Promise((done) => setTimeout(done, LOOK_MS));
+      while (isPageHeld() || isTouched()) await new Promise((done) => setTimeout(done, LOOK_MS));
     },
   };
 }

@@ -2,7 +2,7 @@ import '../controls/newer-build.ts';
 import type { Store } from '../storage/store.ts';
 import { type TapeStored, watchEngine } from './engine-watch.ts';
 import { watchOffline } from './offline.ts';
-import type { OfflineBlock } from './offline-news.ts';
+import type { OfflineBlock, Taking } from './offline-news.ts';
 
 /** How the app stands without a connection. */
 export interface Offline {
@@ -14,6 +14,8 @@ export interface Offline {
   tape?: TapeStored;
   /** Takes the newer version that waits, if one does. */
   update?: (() => void) | undefined;
+  /** It is being taken. */
+  taking?: Taking | undefined;
 }
 
 const KEY = 'said-ready';
@@ -34,7 +36,8 @@ export function watch(store: Store, flush: () => void, change: (news: Offline) =
       void settled.then(() => watchEngine((tape) => change({ tape })));
       void sayOnce(store).then((firstReady) => change({ firstReady }));
     },
-    onUpdate: (update) => change({ update }),
+    onUpdate: (update) => change({ update, taking: undefined }),
+    onTaking: (taking) => change({ taking }),
     onBlocked: (block) => change({ block }),
     onSettled: settle,
     flush,

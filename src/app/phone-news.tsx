@@ -32,6 +32,13 @@ function said({ block, ready }: Offline): string {
 
 /** The two things the app says by itself: it is ready offline, or a newer version is here. */
 function Notice({ offline, onDismiss }: Omit<Props, 'fault'>) {
+  if (offline.taking) {
+    return (
+      <div class="notice" role="status">
+        <p>{phoneWords.taking[offline.taking]}</p>
+      </div>
+    );
+  }
   if (offline.update) {
     return (
       <div class="notice" role="status">

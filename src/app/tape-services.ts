@@ -1,6 +1,7 @@
 import type { TapeBridge } from '../camera/tape-bridge.ts';
 import type { TapeServices } from '../screens/tape/services.ts';
 import { keepAwake } from './awake.ts';
+import { holdPage } from './offline-hand.ts';
 import { speak } from './voice.ts';
 
 /** For the reader's own script to come over a slow connection. */
@@ -45,4 +46,4 @@ const bridge: TapeBridge = {
 };
 
 /** What reading a tape needs of this phone. */
-export const TAPE_SERVICES: TapeServices = { bridge, keepAwake, speak };
+export const TAPE_SERVICES: TapeServices = { bridge, keepAwake, holdPage, speak };

@@ -26,6 +26,11 @@ export const phoneWords = {
   },
   update: 'A newer version is here.',
   takeUpdate: 'Take it now',
+  taking: {
+    asked: 'Taking the newer version…',
+    'held up':
+      'The older version is still at work. The newer one comes by itself once every open page of this app has been left alone for half a minute.',
+  },
   later: 'Later',
   understood: 'Good',
 };

@@ -35,6 +35,26 @@ test('a download that failed goes on file by file', async () => {
   expect(phone.asked).toEqual(neededFiles().filter((url) => url.endsWith('.wasm')));
 });
 
+test('a download that is ended goes no further, but for another who has asked too', async () => {
+  let asked = 0;
+  vi.stubGlobal('fetch', (_url: string, { signal }: RequestInit) => {
+    asked += 1;
+    if (asked > 1) return Promise.resolve(new Response('file'));
+    return new Promise((_, reject) => {
+      signal?.addEventListener('abort', () => reject(signal.reason));
+    });
+  });
+  const later = new AbortController();
+  const idle = fetchEngine(later.signal);
+  const wanted = fetchEngine();
+  await vi.waitFor(() => expect(asked).toBe(1));
+  later.abort();
+  await expect(idle).rejects.toThrow(/abort/i);
+  await wanted;
+  expect(await hasEngine()).toBe(true);
+  await expect(fetchEngine(later.signal)).rejects.toThrow(/abort/i);
+});
+
 test('a file that is not on the server is an error, not an engine', async () => {
   vi.stubGlobal('fetch', async () => new Response('not found', { status: 404 }));
   await expect(fetchEngine()).rejects.toThrow(/404/);

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { watchOffline } from '../../src/app/offline.ts';
+import { holdPage } from '../../src/app/offline-hand.ts';
 import { StandInWorker, StandInWorkers } from './stand-in-workers.ts';
 
 const phone = { kept: true };
@@ -28,6 +29,7 @@ async function start(workers: StandInWorkers | undefined) {
     onReady: vi.fn(),
     onUpdate: vi.fn<(apply: () => void) => void>(),
     onBlocked: vi.fn(),
+    onTaking: vi.fn(),
     onSettled: vi.fn(),
     flush: vi.fn<() => void | Promise<void>>(() => void order.push('flushed')),
   };
@@ -89,6 +91,7 @@ test('a newer build waits for the maker, and what was typed is put away before t
   expect(order).toEqual([]);
 
   takeUpdate();
+  await idle(0);
   expect(newer.asked).toEqual([{ type: 'SKIP_WAITING', onlyIfAlone: false }]);
   workers.claim(newer);
   await idle();
@@ -121,11 +124,12 @@ test('a build that already waits at a start is taken at once', async () => {
 test('it is offered instead when another page is open', async () => {
   const workers = StandInWorkers.controlled();
   const waiting = new StandInWorker();
-  waiting.answer = false;
+  waiting.others = 1;
   workers.wait(waiting);
   const { news, takeUpdate } = await start(workers);
   expect(news.onUpdate).toHaveBeenCalledOnce();
   takeUpdate();
+  await idle(0);
   expect(waiting.asked.at(-1)).toEqual({ type: 'SKIP_WAITING', onlyIfAlone: false });
 });
 
@@ -143,7 +147,7 @@ test('it is offered instead when something has been touched', async () => {
 test('a worker that does not answer is offered instead', async () => {
   const workers = StandInWorkers.controlled();
   const waiting = new StandInWorker();
-  waiting.answer = undefined;
+  waiting.answers = false;
   workers.wait(waiting);
   const { news } = await start(workers);
   expect(news.onUpdate).not.toHaveBeenCalled();
@@ -151,7 +155,7 @@ test('a worker that does not answer is offered instead', async () => {
   expect(news.onUpdate).toHaveBeenCalledOnce();
 });
 
-test('a build that is willing and held up is taken by loading the page anew, once', async () => {
+test('a build that is willing and held up is taken by loading the page anew, three times at most', async () => {
   const workers = StandInWorkers.controlled();
   workers.wait(new StandInWorker());
   const first = await start(workers);
@@ -159,21 +163,72 @@ test('a build that is willing and held up is taken by loading the page anew, onc
   expect(first.order).toEqual([]);
   await idle(1000);
   expect(first.order).toEqual(['flushed', 'reloaded']);
-
-  const second = await start(workers);
+  for (let again = 0; again < 2; again++) {
+    const later = await start(workers);
+    await idle(2500);
+    expect(later.order).toEqual(['flushed', 'reloaded']);
+  }
+  const last = await start(workers);
   await idle(2500);
-  expect(second.order).toEqual([]);
-  expect(second.news.onUpdate).toHaveBeenCalledOnce();
+  expect(last.order).toEqual([]);
+  expect(last.news.onUpdate).toHaveBeenCalledOnce();
+});
+
+test('the count begins anew once none waits', async () => {
+  const workers = StandInWorkers.controlled();
+  sessionStorage.setItem('held-up', '3');
+  await start(workers);
+  workers.wait(new StandInWorker());
+  const { order } = await start(workers);
+  await idle(2500);
+  expect(order).toEqual(['flushed', 'reloaded']);
 });
 
 test('one that is held up when the maker takes it is taken by loading the page anew, too', async () => {
   const workers = StandInWorkers.controlled();
-  const { order, takeUpdate } = await start(workers);
+  const { order, news, takeUpdate } = await start(workers);
   workers.wait(workers.registration.find());
   await idle();
   takeUpdate();
+  expect(news.onTaking.mock.calls).toEqual([['asked']]);
   await idle(2500);
   expect(order).toEqual(['flushed', 'reloaded']);
+});
+
+test('with another page open it is waited for, which is said, and offered again after a minute', async () => {
+  const workers = StandInWorkers.controlled();
+  const { order, news, takeUpdate } = await start(workers);
+  const newer = workers.registration.find();
+  newer.others = 1;
+  workers.wait(newer);
+  await idle();
+  takeUpdate();
+  await idle(2500);
+  expect(news.onTaking.mock.calls).toEqual([['asked'], ['held up']]);
+  expect(news.onUpdate).toHaveBeenCalledOnce();
+  await idle(60_000);
+  expect(news.onUpdate).toHaveBeenCalledTimes(2);
+  expect(order).toEqual([]);
+
+  takeUpdate();
+  await idle(2500);
+  workers.claim(newer);
+  await idle();
+  expect(news.onUpdate).toHaveBeenCalledTimes(2);
+  expect(order).toEqual(['flushed', 'reloaded']);
+});
+
+test('one that is replaced by a yet newer one when it is taken is offered again', async () => {
+  const workers = StandInWorkers.controlled();
+  const { news, takeUpdate } = await start(workers);
+  const newer = workers.registration.find();
+  workers.wait(newer);
+  await idle();
+  takeUpdate();
+  await idle();
+  newer.become('redundant');
+  await idle();
+  expect(news.onUpdate).toHaveBeenCalledTimes(2);
 });
 
 test('it is settled at once that no build is taken over, where none waits or none can', async () => {
@@ -195,7 +250,7 @@ test('where a build waits it is settled only when it is not taken', async () => 
 
   const others = StandInWorkers.controlled();
   const refusing = new StandInWorker();
-  refusing.answer = false;
+  refusing.others = 1;
   others.wait(refusing);
   expect((await start(others)).news.onSettled).toHaveBeenCalledOnce();
 });
@@ -212,6 +267,34 @@ test('a page that can not put away what was typed stays, and the reload is offer
   takeUpdate();
   await idle();
   expect(reload).toHaveBeenCalledOnce();
+});
+
+test('a page with a photo open is not loaded anew before it is put away, even where that was agreed to', async () => {
+  const workers = StandInWorkers.controlled();
+  const { order, takeUpdate } = await start(workers);
+  const newer = workers.registration.find();
+  workers.wait(newer);
+  await idle();
+  takeUpdate();
+  const letGo = holdPage();
+  workers.claim(newer);
+  await idle(60_000);
+  expect(order).toEqual([]);
+  letGo();
+  letGo();
+  await idle();
+  expect(order).toEqual(['flushed', 'reloaded']);
+});
+
+test('with a photo open at a start a build that waits is offered, not taken', async () => {
+  const workers = StandInWorkers.controlled();
+  const waiting = new StandInWorker();
+  workers.wait(waiting);
+  const letGo = holdPage();
+  const { news } = await start(workers);
+  letGo();
+  expect(news.onUpdate).toHaveBeenCalledOnce();
+  expect(waiting.asked).toEqual([]);
 });
 
 test('without a connection a page that is not kept is not given up', async () => {

@@ -6,18 +6,19 @@ type State = 'installing' | 'installed' | 'activated' | 'redundant';
 export class StandInWorker extends EventTarget {
   scriptURL = new URL('./sw.js', location.href).href;
   state: State = 'installing';
-  /** What it was asked, and whether it takes over when asked. */
   asked: unknown[] = [];
-  answer: boolean | undefined = true;
+  answers = true;
+  /** How many pages are open besides: it takes over only where it may with them. */
+  others = 0;
 
   become(state: State): void {
     this.state = state;
     this.dispatchEvent(new Event('statechange'));
   }
 
-  postMessage(message: unknown, [port]: readonly MessagePort[]): void {
+  postMessage(message: { onlyIfAlone: boolean }, [port]: readonly MessagePort[]): void {
     this.asked.push(message);
-    if (this.answer !== undefined) port?.postMessage(this.answer);
+    if (this.answers) port?.postMessage(!message.onlyIfAlone || this.others === 0);
   }
 }
 

@@ -2,6 +2,7 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { garmentWords } from '../../src/words/garment-words.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
+import { settled } from './settled.ts';
 
 let browser: Browser;
 
@@ -58,7 +59,7 @@ const SCREENS = [
 test.each(SCREENS)('%s: Tab reaches everything, and shows where it is', async (at) => {
   const { page, close } = await start(at);
   // Parts that come late, such as the way to a photo, must be there before the round begins.
-  await page.waitForLoadState('networkidle');
+  await settled(page);
   // From the first one on to the last: a field that is reached brings its own keys.
   await page.locator(NOT_REACHED).first().focus();
   const unseen: (string | undefined)[] = [];

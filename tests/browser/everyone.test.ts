@@ -4,6 +4,7 @@ import { phoneWords } from '../../src/words/phone-words.ts';
 import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, SMALL_PHONE, takePhone } from './harness.ts';
 import { SCREENS } from './screens.ts';
+import { stored } from './stored.ts';
 
 let browser: Browser;
 
@@ -131,7 +132,8 @@ test('settings are kept over a reload: hand, light, unit, decimal comma', async 
   for (const name of ['left hand', 'night bench', 'inches', 'comma, 1,5']) {
     await page.getByText(name, { exact: true }).tap();
   }
-  await page.waitForTimeout(300); // each change is on the disk only a moment later
+  const set = { hand: 'left', theme: 'night', unit: 'in', decimalMark: ',' };
+  await expect.poll(() => stored(page, 'settings'), { timeout: 20_000 }).toMatchObject(set);
   await page.goto(`${inject('address')}#/closures`);
   await page.reload();
   await page.locator('.pad[data-hand=left]').waitFor();

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
 import { keptGarments } from './kept-garments.ts';
+import { stored } from './stored.ts';
 
 let browser: Browser;
 
@@ -89,22 +90,8 @@ test('with large text the number stays in sight, and nothing is out of reach', a
   await page.getByText('Show the invented one').tap();
   await page.getByRole('button', { name: 'Follow all marks, in order' }).waitFor();
   expect(await axeFaults(page), 'the open garment').toEqual([]);
-  const demo = new URLSearchParams(
-    await page.evaluate(
-      () =>
-        new Promise<string>((done) => {
-          const opening = indexedDB.open('thumbrule', 1);
-          opening.onsuccess = () => {
-            const asked = opening.result
-              .transaction('bench')
-              .objectStore('bench')
-              .get('open-garment');
-            asked.onsuccess = () => done(`g=${asked.result}`);
-          };
-        }),
-    ),
-  );
-  await page.goto(`${inject('address')}#/garments/follow?${demo}&only=hooks`);
+  const { garments } = await keptGarments(page);
+  await page.goto(`${inject('address')}#/garments/follow?g=${garments[0]?.id}&only=hooks`);
   await page.getByText('Hook 1 of 7').waitFor();
   expect(await axeFaults(page), 'a run that begins').toEqual([]);
   await page.getByText('Made elsewhere').tap();
@@ -144,7 +131,9 @@ test('the garment that is open is open again after a reload', async () => {
     page.getByRole('article', { name }).getByRole('heading').getByRole('button');
   expect(await opener('Hat').getAttribute('aria-expanded')).toBe('true');
   await opener('Coat').tap();
-  await page.waitForTimeout(200); // it is on the disk only a moment later
+  const { garments } = await keptGarments(page);
+  const coat = garments.find(({ name }) => name === 'Coat');
+  await expect.poll(() => stored(page, 'open-garment'), BUSY).toBe(coat?.id);
   await page.reload();
   await opener('Coat').waitFor();
   await expect.poll(() => opener('Coat').getAttribute('aria-expanded')).toBe('true');

@@ -1,6 +1,7 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { findChromium } from '../../.ci/chromium.mjs';
 import type { Bench } from '../../src/controls/bench.ts';
+import { watchRequests } from './settled.ts';
 
 /** The two screens everything is tried on, in CSS pixels. */
 export const PHONE = { width: 390, height: 844 };
@@ -109,6 +110,7 @@ export async function takePhone(
   });
   const complaints = collectComplaints(context, address);
   const page = await context.newPage();
+  watchRequests(page);
   if (bench) {
     // The app's origin without the app; its icon is named, or the browser would ask for one.
     const blank = `${address}blank`;

@@ -9,6 +9,7 @@ import { phoneWords } from '../../src/words/phone-words.ts';
 import { type Served, serveApp } from './built.ts';
 import { launchBrowser, openApp, waitUntilKept } from './harness.ts';
 import { SCREENS } from './screens.ts';
+import { settled } from './settled.ts';
 
 /** As long as a busy machine may take; no test waits for it to pass. */
 const SLOW = { timeout: 45_000 };
@@ -44,7 +45,7 @@ test('once kept, every screen opens with the server gone', async () => {
     await app.page.goto(`${served.address}${hash}`);
     await app.page.reload();
     await app.page.locator('h1').first().waitFor();
-    await app.page.waitForLoadState('networkidle');
+    await settled(app.page);
   }
   // Asking the server for a newer worker is what may fail, and nothing else.
   expect(app.complaints.filter((said) => !said.endsWith('/sw.js'))).toEqual([]);
@@ -120,6 +121,19 @@ test('a build that waits is taken at a start, when no other page is open', async
   await app.close();
 });
 
+test('a build that waits is taken at a start, even when a request starts the old worker again', async () => {
+  const app = await openApp(browser, served.address);
+  await waitUntilKept(app.page);
+  await publishAnother();
+  await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  await app.page.getByText(phoneWords.update).waitFor();
+
+  await app.page.addInitScript(askOnWhenTakenOver);
+  await app.page.reload();
+  await expect.poll(() => builds(app.page), SLOW).toEqual(['second']);
+  await app.close();
+});
+
 test('it is not taken at a start while another page is open', async () => {
   const app = await openApp(browser, served.address);
   await waitUntilKept(app.page);
@@ -170,6 +184,19 @@ test('a page whose browser refuses service workers works, and says what it lacks
   await app.page.locator('.pad button').first().waitFor();
   await app.close();
 });
+
+/** Asks for file after file as soon as a worker is told to take over, the first time. Runs in the page. */
+function askOnWhenTakenOver() {
+  const { postMessage } = ServiceWorker.prototype;
+  ServiceWorker.prototype.postMessage = function (this: ServiceWorker, ...given: unknown[]) {
+    Reflect.apply(postMessage, this, given);
+    if (sessionStorage.getItem('asked on')) return;
+    sessionStorage.setItem('asked on', 'yes');
+    const ask = (times: number): Promise<void> =>
+      fetch('favicon.svg').then(() => (times > 0 ? ask(times - 1) : undefined));
+    void ask(20);
+  };
+}
 
 /** Counts how often the page has been loaded, from now on; once it has been, at first. */
 async function countLoads(page: Page): Promise<void> {

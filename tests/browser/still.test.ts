@@ -2,6 +2,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { CALCULATIONS } from '../../src/app/calculations.ts';
 import { launchBrowser, takePhone } from './harness.ts';
+import { settled } from './settled.ts';
 
 let browser: Browser;
 
@@ -35,7 +36,7 @@ test.each(['convert', ...Object.keys(CALCULATIONS)])(
     await page.goto(`${inject('address')}#/${id}`);
     await page.locator('.answer .number').waitFor();
     await page.locator('.how').first().waitFor({ state: 'attached' });
-    await page.waitForTimeout(400); // what is drawn only after a paint
+    await settled(page);
     const moved = await page.evaluate(() => moves);
     const sum = moved.reduce((all, { value }) => all + value, 0);
     expect(sum, JSON.stringify(moved)).toBeLessThan(STILL);

@@ -95,7 +95,10 @@ const READERS: [string, () => void, number, string][] = [
   [
     'never comes',
     () => {
-      Blob.prototype.arrayBuffer = () => new Promise(() => undefined);
+      Blob.prototype.arrayBuffer = () => {
+        document.documentElement.dataset.begun = '';
+        return new Promise(() => undefined);
+      };
     },
     30_000,
     photoFaultWords.slow,
@@ -103,7 +106,10 @@ const READERS: [string, () => void, number, string][] = [
   [
     'is never decoded',
     () => {
-      globalThis.createImageBitmap = () => new Promise(() => undefined);
+      globalThis.createImageBitmap = () => {
+        document.documentElement.dataset.begun = '';
+        return new Promise(() => undefined);
+      };
     },
     30_000,
     photoFaultWords.slow,
@@ -117,7 +123,7 @@ test.each(READERS)('a file that %s is said', async (_, breakIt, after, said) => 
   await choose(app.page);
   if (after > 0) {
     await app.page.getByText(photoWords.opening).waitFor();
-    await app.page.waitForLoadState('networkidle');
+    await app.page.locator('html[data-begun]').waitFor();
     await app.page.clock.fastForward(after);
   }
   expect(await saidOnce(app.page)).toBe(said);

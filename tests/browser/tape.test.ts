@@ -233,7 +233,7 @@ async function drag(context: BrowserContext, page: Page, ...fingers: Spot[][]) {
   for (let step = 0; step < steps; step++) {
     const type = step === 0 ? 'touchStart' : 'touchMove';
     await session.send('Input.dispatchTouchEvent', { type, touchPoints: at(step) });
-    await page.waitForTimeout(16);
+    await page.evaluate(() => new Promise(requestAnimationFrame));
   }
   await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 }

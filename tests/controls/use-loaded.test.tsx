@@ -12,22 +12,13 @@ import { Waiting } from '../../src/app/waiting.tsx';
 import { loadAhead, useLoaded } from '../../src/controls/use-loaded.ts';
 import { appWords } from '../../src/words/app-words.ts';
 import { newerWords } from '../../src/words/newer-words.ts';
+import { hostHas, NEWER_PAGE } from './host.ts';
 
 afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
   document.head.innerHTML = '';
 });
-
-/** The host answers with the page of a build, and this page is of the build `first`. */
-function hostHas(page: string | Error) {
-  document.head.innerHTML = '<script type="module/x" src="./assets/base-first.js"></script>';
-  const ask = async () => {
-    if (page instanceof Error) throw page;
-    return new Response(page);
-  };
-  vi.stubGlobal('fetch', vi.fn(ask));
-}
 
 const NO_CONNECTION = new TypeError('no connection');
 
@@ -48,7 +39,7 @@ test('a part that can’t be fetched is said, and can be tried again', async () 
 });
 
 test('where the host has a newer build, that is said in place of no connection', async () => {
-  hostHas('<script type="module" crossorigin src="./assets/base-second.js"></script>');
+  hostHas(NEWER_PAGE);
   render(<Screen load={() => Promise.reject(NO_CONNECTION)} />);
   await screen.findByText(newerWords.screen);
   expect(screen.queryByText(appWords.notLoaded)).toBeNull();

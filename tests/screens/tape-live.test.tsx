@@ -61,7 +61,12 @@ const inFrame = (scales: TapeReading['scales']) => straight({ ...SIZE, scales })
 const losesIt = () => frame.mockResolvedValue({ held: false, asks: false });
 
 async function open(set: Partial<Bench> = {}) {
-  const services = { bridge, speak, keepAwake: () => () => undefined };
+  const services = {
+    bridge,
+    speak,
+    keepAwake: () => () => undefined,
+    holdPage: () => () => undefined,
+  };
   render(<Live bench={benchOf(set)} services={services} onFreeze={unasked} onLeave={unasked} />);
   await pass(2);
 }

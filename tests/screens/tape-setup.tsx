@@ -16,7 +16,9 @@ export const bridge = {
   warm: vi.fn(),
   close: vi.fn(),
 };
-const services = { bridge, speak: vi.fn(), keepAwake: () => () => undefined };
+export const letGo = vi.fn();
+export const holdPage = vi.fn(() => letGo);
+const services = { bridge, speak: vi.fn(), keepAwake: () => () => undefined, holdPage };
 
 /** A photo as it is, one px of it for one of the screen; the page of these tests has no canvas. */
 export function takePhoto(): Photo {

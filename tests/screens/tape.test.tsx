@@ -3,13 +3,17 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { TapeError } from '../../src/camera/tape-fault.ts';
 import type { TapeReading } from '../../src/tape/read-at.ts';
 import { cannotWords } from '../../src/words/cannot-words.ts';
+import { loadNewer, newerWords } from '../../src/words/newer-words.ts';
 import { photoFaultWords } from '../../src/words/photo-words.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
+import { hostHas, NEWER_PAGE } from '../controls/host.ts';
 import {
   bridge,
   button,
   choose,
   finger,
+  holdPage,
+  letGo,
   onLeave,
   onUse,
   open,
@@ -38,6 +42,65 @@ test('worker and engine are started while the photo is taken, and let go on leav
   expect(onLeave).toHaveBeenCalledOnce();
   unmount();
   await waitFor(() => expect(bridge.close).toHaveBeenCalledOnce());
+});
+
+test('as long as a photo is open the page is held, and no longer', async () => {
+  bridge.read.mockResolvedValue(straight({ tiltDegrees: 12 }));
+  open();
+  expect(holdPage).not.toHaveBeenCalled();
+  pick();
+  await screen.findByRole('slider', { name: 'Line' });
+  expect(holdPage).toHaveBeenCalledOnce();
+  expect(letGo).not.toHaveBeenCalled();
+  fireEvent.click(button('Another photo'));
+  await waitFor(() => expect(letGo).toHaveBeenCalledOnce());
+});
+
+const MISSING: [string, () => void][] = [
+  [
+    'what opens photos',
+    () => {
+      opened.outcome = { ok: false, fault: 'unfetched' };
+    },
+  ],
+  ['what reads numbers', () => bridge.read.mockRejectedValue(new TapeError('engine-missing'))],
+  ['the reader', () => bridge.read.mockRejectedValue(new TapeError('reader-failed'))],
+];
+
+test.each(MISSING)(
+  'where %s is gone from a host with a newer build, that is said',
+  async (_, fail) => {
+    hostHas(NEWER_PAGE);
+    open();
+    fail();
+    pick();
+    await screen.findByText(newerWords.photo);
+    expect(button(loadNewer)).toBeTruthy();
+    expect(screen.queryByText(/Connect once/)).toBeNull();
+  },
+);
+
+test.each(MISSING)(
+  'where %s can’t be fetched without a connection, that is said',
+  async (_, fail) => {
+    hostHas(new TypeError('no connection'));
+    open();
+    fail();
+    pick();
+    await screen.findByRole('alert');
+    await waitFor(() => expect(fetch).toHaveBeenCalledOnce());
+    expect(screen.getByRole('alert').textContent).toMatch(/Connect once|has failed/);
+    expect(screen.queryByRole('button', { name: loadNewer })).toBeNull();
+  },
+);
+
+test('a fault of the photo itself asks no host', async () => {
+  hostHas(NEWER_PAGE);
+  open();
+  opened.outcome = { ok: false, fault: 'damaged' };
+  pick();
+  expect((await screen.findByRole('alert')).textContent).toBe(photoFaultWords.damaged);
+  expect(fetch).not.toHaveBeenCalled();
 });
 
 /** A press where a number of mm is. */

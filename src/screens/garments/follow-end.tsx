@@ -2,6 +2,7 @@ import type { Bench } from '../../controls/bench.ts';
 import type { Fault, Field } from '../../controls/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { NextKey } from '../../controls/follow-next.tsx';
+import { LoadNewer, useNewer } from '../../controls/newer-part.tsx';
 import { extraOf } from '../../garment/as-made.ts';
 import { countMade, type FollowedRun, isBeingKept } from '../../garment/following.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
@@ -34,6 +35,10 @@ export function FollowEnd(props: EndProps) {
   const { garment, blocked, bench, said, deeds } = props;
   const { marks, made, keeping, extra } = progress(props);
   const left = made + keeping < marks;
+  const newer = useNewer(
+    'calculation',
+    blocked.some(({ why }) => why === 'missing'),
+  );
   return (
     <div class="follow" data-hand={bench.hand}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
@@ -53,7 +58,7 @@ export function FollowEnd(props: EndProps) {
         ))}
         {blocked.map((one) => (
           <section key={one.kept.id}>
-            <p class="note">{reasonOf(one)}</p>
+            <p class="note">{reasonOf(one, newer)}</p>
             {one.why === 'faults' && (
               <div class="answer">
                 <FaultList faults={one.faults} fields={one.fields} bench={bench} />
@@ -76,6 +81,7 @@ export function FollowEnd(props: EndProps) {
             {garmentWords.tryNow}
           </button>
         )}
+        {newer && <LoadNewer />}
         {blocked.map(({ kept, why }) =>
           why === 'faults' ? (
             <button type="button" key={kept.id} onClick={() => deeds.openKept(kept)}>
@@ -108,7 +114,8 @@ function progress({ stored, stops, runs }: EndProps) {
   return { marks, made: made - keeping, keeping, extra };
 }
 
-function reasonOf({ kept, why }: Blocked): string {
+function reasonOf({ kept, why }: Blocked, newer: string | undefined): string {
   if (why === 'faults') return words.blocked(kept.name);
-  return why === 'unknown' ? words.unknown(kept.name) : words.missing(kept.name);
+  if (why === 'unknown') return words.unknown(kept.name);
+  return newer ? `${kept.name}: ${newer}` : words.missing(kept.name);
 }

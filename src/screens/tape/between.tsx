@@ -1,5 +1,6 @@
 import type { Photo } from '../../camera/photo.ts';
 import type { TapeFault } from '../../camera/tape-fault.ts';
+import { LoadNewer } from '../../controls/newer-part.tsx';
 import { cannotWords } from '../../words/cannot-words.ts';
 import { photoFaultWords, photoWords as words } from '../../words/photo-words.ts';
 import { useLanding } from './use-landing.ts';
@@ -7,6 +8,8 @@ import type { Stage } from './use-reading.ts';
 
 interface Props {
   stage: Exclude<Stage, { kind: 'choose' }>;
+  /** Said where what reads the photo is gone from the app's host, since that has a newer build. */
+  newer: string | undefined;
   onStop: () => void;
   onTouch: () => void;
   /** Reads the same photo once more. */
@@ -17,7 +20,7 @@ interface Props {
 const PASSING: readonly TapeFault[] = ['engine-missing', 'engine-failed', 'reader-failed'];
 
 /** While a photo is being read, and where nothing could be read in it. */
-export function Between({ stage, onStop, onTouch, onAgain }: Props) {
+export function Between({ stage, newer, onStop, onTouch, onAgain }: Props) {
   const landing = useLanding(stage.kind);
   const again = stage.kind === 'failed' && PASSING.includes(stage.fault) && stage.photo;
   const busy = stage.kind === 'opening' || stage.kind === 'reading';
@@ -26,7 +29,7 @@ export function Between({ stage, onStop, onTouch, onAgain }: Props) {
       <main class="intro" tabIndex={-1} ref={landing}>
         <h1>{words.title(undefined)}</h1>
         <p role={busy ? 'status' : 'alert'} class={busy ? '' : 'warning'}>
-          {saidOf(stage)}
+          {newer ?? saidOf(stage)}
         </p>
         {stage.kind === 'reading' && <progress max={1} value={stage.done} aria-hidden="true" />}
       </main>
@@ -36,7 +39,8 @@ export function Between({ stage, onStop, onTouch, onAgain }: Props) {
             {words.byTouch}
           </button>
         )}
-        {again && (
+        {newer && <LoadNewer />}
+        {again && !newer && (
           <button type="button" onClick={() => onAgain(again)}>
             {words.again}
           </button>

@@ -1,3 +1,4 @@
+import { LoadNewer } from '../../controls/newer-part.tsx';
 import { photoWords as words } from '../../words/photo-words.ts';
 import { useLanding } from './use-landing.ts';
 
@@ -5,13 +6,15 @@ interface Props {
   field: string | undefined;
   /** What went wrong, or is wrong with this phone. */
   said: string | undefined;
+  /** The app's host has a newer build, and what was wanted is gone from it. */
+  isOld: boolean;
   onFile: (file: Blob) => void;
   onLive: () => void;
   onLeave: () => void;
 }
 
 /** Where a photo comes from. */
-export function Choose({ field, said, onFile, onLive, onLeave }: Props) {
+export function Choose({ field, said, isOld, onFile, onLive, onLeave }: Props) {
   const landing = useLanding();
   return (
     <>
@@ -34,6 +37,7 @@ export function Choose({ field, said, onFile, onLive, onLeave }: Props) {
         <button type="button" onClick={onLeave}>
           {words.back}
         </button>
+        {isOld && <LoadNewer />}
       </div>
     </>
   );

@@ -5,11 +5,13 @@ import { type CameraFault, frameTaker, openCamera, stopCamera } from '../../came
 import type { Photo } from '../../camera/photo.ts';
 import { TapeError, type TapeFault } from '../../camera/tape-fault.ts';
 import type { Bench } from '../../controls/bench.ts';
+import { LoadNewer } from '../../controls/newer-part.tsx';
 import { hairlineWords } from '../../words/hairline-words.ts';
 import { liveWords as words } from '../../words/live-words.ts';
 import { photoFaultWords, photoWords } from '../../words/photo-words.ts';
 import { spoken } from '../../words/spoken.ts';
 import { Found } from './found.tsx';
+import { useNewerPhoto } from './newer-photo.ts';
 import type { TapeServices } from './services.ts';
 import { showReading } from './show.ts';
 import { useLanding } from './use-landing.ts';
@@ -40,7 +42,10 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
   const shown = read && showReading(read.mm, read.uncertaintyMm, bench);
   const aloud = shown ? spoken(hairlineWords.spoken(shown.length, shown.within)) : undefined;
   useVoice(bench.voice === 'on', seen?.held === true, aloud, read, services);
-  const said = fault ? words.faults[fault] : engineFault && photoFaultWords[engineFault];
+  const newer = useNewerPhoto(engineFault);
+  const said = fault
+    ? words.faults[fault]
+    : (newer ?? (engineFault && photoFaultWords[engineFault]));
   return (
     <>
       <main tabIndex={-1} ref={landing}>
@@ -83,6 +88,7 @@ export function Live({ bench, services, onFreeze, onLeave }: Props) {
         <button type="button" disabled={!aloud} onClick={() => aloud && services.speak(aloud)}>
           {words.say}
         </button>
+        {newer && !fault && <LoadNewer />}
         <button type="button" onClick={onLeave}>
           {photoWords.back}
         </button>

@@ -6,4 +6,6 @@ export interface TapeServices {
   speak(words: string): void;
   /** Keeps the screen on until the returned function is called. */
   keepAwake(): () => void;
+  /** Keeps the page from being loaded anew, with a photo open, until the returned function is called. */
+  holdPage(): () => void;
 }

@@ -6,6 +6,7 @@ import { adopt } from '../../controls/adopt.ts';
 import type { Bench } from '../../controls/bench.ts';
 import { photoFaultWords } from '../../words/photo-words.ts';
 import { Choose } from './choose.tsx';
+import { useNewerPhoto } from './newer-photo.ts';
 import { Part } from './part.tsx';
 import type { Use } from './picture-stage.tsx';
 import type { TapeServices } from './services.ts';
@@ -40,10 +41,12 @@ export function TapeScreen(props: TapeScreenProps) {
     if (shared) void shared().then(state.open);
   }, [shared]);
   const back = () => setAside(undefined);
-  useBackSteps(Number(state.stage.kind !== 'choose') + Number(aside !== undefined), (depth) => {
+  const steps = Number(state.stage.kind !== 'choose') + Number(aside !== undefined);
+  useBackSteps(steps, (depth) => {
     back();
     if (depth === 0) state.stop();
   });
+  useHeld(steps > 0, services);
   return (
     <div class="eye" data-hand={bench.hand}>
       {aside === 'live' ? (
@@ -67,6 +70,18 @@ export function TapeScreen(props: TapeScreenProps) {
   );
 }
 
+/**
+ * What a photo that is open may need is fetched with it, and the page stays: once a newer build
+ * has taken over, it can't be had any more.
+ */
+function useHeld(isOpen: boolean, { holdPage }: TapeServices): void {
+  useEffect(() => {
+    if (!isOpen) return;
+    for (const load of [loadBetween, loadPicture, loadTouch]) load().catch(() => undefined);
+    return holdPage();
+  }, [isOpen, holdPage]);
+}
+
 interface StillProps extends TapeScreenProps {
   state: ReturnType<typeof useReading>;
   /** The maker touches lines in the photo. */
@@ -77,11 +92,13 @@ interface StillProps extends TapeScreenProps {
 /** One photo, from being chosen to being read. */
 function Still({ bench, field, uses, services, onLeave, state, touching, onAside }: StillProps) {
   const { stage, open, take, stop } = state;
+  const newer = useNewerPhoto('fault' in stage ? stage.fault : undefined);
   if (stage.kind === 'choose') {
     return (
       <Choose
         field={field}
-        said={stage.fault && photoFaultWords[stage.fault]}
+        said={newer ?? (stage.fault && photoFaultWords[stage.fault])}
+        isOld={newer !== undefined}
         onFile={(file) => void open(file)}
         onLive={() => onAside('live')}
         onLeave={onLeave}
@@ -105,6 +122,6 @@ function Still({ bench, field, uses, services, onLeave, state, touching, onAside
     const give = { photo, reading, bench, uses, onAnother: stop, onTouch, onReading };
     return <Part load={loadPicture} onLeave={stop} give={give} />;
   }
-  const give = { stage, onStop: stop, onTouch, onAgain: state.read };
+  const give = { stage, newer, onStop: stop, onTouch, onAgain: state.read };
   return <Part load={loadBetween} onLeave={stop} give={give} />;
 }

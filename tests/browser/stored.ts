@@ -1,0 +1,21 @@
+import type { Page } from 'playwright-core';
+
+/** A record of the app's store as it is on the device by now; undefined where there is none. */
+export function stored(page: Page, key: string): Promise<unknown> {
+  return page.evaluate(
+    (wanted) =>
+      new Promise<unknown>((done, failed) => {
+        const opening = indexedDB.open('thumbrule', 1);
+        opening.onerror = () => failed(opening.error);
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('bench').objectStore('bench').get(wanted);
+          asked.onerror = () => failed(asked.error);
+          asked.onsuccess = () => {
+            opening.result.close();
+            done(asked.result);
+          };
+        };
+      }),
+    key,
+  );
+}
