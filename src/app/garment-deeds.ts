@@ -1,3 +1,4 @@
+import { askNewer } from '../controls/newer-ask.ts';
 import type { Listed } from '../garment/listed.ts';
 import { GarmentError } from '../storage/garments.ts';
 import { type Store, StoreError } from '../storage/store.ts';
@@ -37,11 +38,7 @@ export async function notKept(error: unknown): Promise<string> {
 
 /** There is no connection, or the host has another build. */
 async function notFetched(): Promise<string> {
-  const why = await import('../controls/newer-build.ts').then(
-    ({ newerOnHost }) => newerOnHost('deed'),
-    () => undefined,
-  );
-  return why ?? words.notFetched;
+  return (await askNewer('deed')) ?? words.notFetched;
 }
 
 /** Remembers which garment is open. Where that can't be kept, what was done still is. */

@@ -74,7 +74,7 @@ test('one that this version never had asks no host', async () => {
 test('a part of the garments gone from a host with a newer build is said to be that', async () => {
   hostHas(NEWER_PAGE);
   render(<Fetched load={broken} give={{}} />);
-  await screen.findByText(newerWords.part);
+  await screen.findByText(newerWords.screen);
   expect(screen.queryByText(garmentWords.notFetched)).toBeNull();
 });
 
