@@ -42,10 +42,10 @@ const LATE =
   /src.drawing.(tape|figure|strip-figure|lacing)|src.screens.(usual|convert)|src.controls.(adopt|newer-ask|as-made|doubted|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.garment.(as-made|changes|check|first-version|followed-change|garment\.)|src.storage.(garment|record)|src.lengths.(inside|read-(lengths|number))|src.words.(convert-line|doubt|mark|place|read|problem|figure|hole)|sewing.(unusual|sources.(usual|lacing|sizes)|marks|made-run|segment|two-pitches|respacing|problem|length-checks|hole-(place|run))/;
 
 /** One mark after another, of a calculation or of a garment. */
-const FOLLOW = /src.controls.follow-|src.words.follow/;
+const FOLLOW = /src.controls.follow-(?!respacing)|src.words.follow/;
 
-/** From what is kept to what is typed, and where it is: small, and always wanted together. */
-const OPENED = /src.app.(garment-(address|draft|opened|plan\.)|other-unit\.)/;
+/** What was kept, as this bench works it out. */
+const PLAN = /src.app.(garment-plan|other-unit)\./;
 
 const PAPER = '#f5efdf';
 
@@ -165,7 +165,7 @@ export default defineConfig({
             { name: 'base', test: BASE },
             { name: 'late', test: LATE },
             { name: 'follow', test: FOLLOW },
-            { name: 'opened', test: OPENED },
+            { name: 'plan', test: PLAN },
           ],
         },
       },

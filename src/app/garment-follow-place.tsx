@@ -12,7 +12,6 @@ import type { Stop } from '../screens/garments/stop.ts';
 import type { Store } from '../storage/store.ts';
 import { garmentWords } from '../words/garment-words.ts';
 import { keepAwake } from './awake.ts';
-import { addressOf } from './garment-address.ts';
 import { part } from './garment-deeds.ts';
 import { type Followed, useFollowed } from './garment-followed.ts';
 import { marksOf } from './garment-plan.ts';
@@ -121,7 +120,10 @@ function Following(props: FollowingProps) {
         made,
         respace: (stop) => void respace(stop).catch(fail),
         undoSpacing,
-        openKept: (kept) => address.go(addressOf(garment, kept)),
+        openKept: (kept) =>
+          void part(import('./garment-plans.ts'))
+            .then(({ openingOf }) => openingOf(garment, kept, bench))
+            .then(address.go, fail),
         leave: held > 0 ? () => setLeaving(true) : onLeave,
         keepNow: held > 0 ? props.again : undefined,
       }}

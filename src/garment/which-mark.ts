@@ -9,7 +9,7 @@ export interface PlannedMark {
   at: number;
   /** It is where it was measured, and never moves. */
   sewn: boolean;
-  /** It is one of a row of like marks, along one line: any of them may be what was made there. */
+  /** It is one of a row of like marks, along one line: each may be what was made there. */
   alike: boolean;
 }
 

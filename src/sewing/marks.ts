@@ -9,7 +9,7 @@ export interface MarkedMark extends Omit<Mark, 'at'> {
   exact: ExactLength;
   /**
    * Where it is marked: the nearest graduation from the datum, of those inside its bounds where
-   * it has any; or the measured place of one that is made.
+   * it has some; or the measured place of one that is made.
    */
   at: ExactLength;
   /** From the mark before as marked, for checking with the tape; the first one from the datum. */

@@ -12,8 +12,6 @@ import { settled } from '../../browser/settled.ts';
 /** Kilobytes of 1000 bytes, gzipped: what a phone waits for. */
 const FIRST_PAGE_KB = 20;
 const FURTHER_SCREEN_KB = 8;
-/** Following a garment weighs more than it may since what could not be kept is held for it; to be brought back under 8. */
-const OVER: Readonly<Record<string, number>> = { 'following a garment': 8.45 };
 /** What reads a tape, once on a phone. */
 const READER_KB = 4500;
 
@@ -65,11 +63,10 @@ test.each(SCREENS.filter((screen) => screen !== FIRST))(
     const had = new Set(served.asked.slice(start, before));
     const added = served.asked.slice(before).filter((path) => !had.has(path));
     const screen = added.filter((path) => !READER.test(path));
-    const most = OVER[name] ?? FURTHER_SCREEN_KB;
-    const weight = weigh(name, screen, most);
+    const weight = weigh(name, screen, FURTHER_SCREEN_KB);
     await close();
     expect(complaints).toEqual([]);
-    expect(weight, listed(added)).toBeLessThanOrEqual(most);
+    expect(weight, listed(added)).toBeLessThanOrEqual(FURTHER_SCREEN_KB);
   },
 );
 
