@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 
-import { drawnRuns } from '../controls/as-made.ts';
+import { drawnAnswer } from '../controls/as-made.ts';
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
 import type { MeasuredScreen } from '../drawing/glass.ts';
@@ -46,7 +46,7 @@ export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave 
   };
   return (
     <Glass
-      runs={work.ok ? drawnRuns(work.answer.runs, draft, bench) : undefined}
+      runs={work.ok ? drawnAnswer(work.answer, draft, bench).runs : undefined}
       bench={bench}
       draft={draft}
       scale={known.scale}

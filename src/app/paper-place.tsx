@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 
-import { drawnRuns } from '../controls/as-made.ts';
+import { drawnAnswer } from '../controls/as-made.ts';
 import type { Bench } from '../controls/bench.ts';
 import type { Calculation, Draft } from '../controls/calculation.ts';
 import { Paper } from '../screens/paper/paper.tsx';
@@ -31,9 +31,7 @@ export function PaperPlace({ store, calculation, draft, bench, onDraft, onLeave 
   const name = useKeptName(store, draft.kept) ?? calculation.title;
   const answer = useMemo(() => {
     const work = calculation.work(draft, bench);
-    return work.ok
-      ? { ...work.answer, runs: drawnRuns(work.answer.runs, draft, bench) }
-      : undefined;
+    return work.ok ? drawnAnswer(work.answer, draft, bench) : undefined;
   }, [calculation, draft, bench]);
   return (
     <Paper

@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 
 import { adopt } from './adopt.ts';
 import css from './answer-parts.css?inline';
-import { drawnRuns } from './as-made.ts';
+import { drawnAnswer } from './as-made.ts';
 import type { Bench } from './bench.ts';
 import type { Answer, Draft, Line } from './calculation.ts';
 import { FigureView } from './figure-view.tsx';
@@ -24,9 +24,9 @@ interface Props {
  * What can be read after the answer: every mark, drawings, further lines, how it was got.
  * All of it comes at once: what stands below would move if one part came after another.
  */
-export function AnswerParts({ answer, draft, bench, scroller }: Props) {
-  const runs = useMemo(() => drawnRuns(answer.runs, draft, bench), [answer, draft, bench]);
-  const lists = <Lists runs={runs} bench={bench} scroller={scroller} />;
+export function AnswerParts({ answer: planned, draft, bench, scroller }: Props) {
+  const answer = useMemo(() => drawnAnswer(planned, draft, bench), [planned, draft, bench]);
+  const lists = <Lists runs={answer.runs} bench={bench} scroller={scroller} />;
   return (
     <>
       {/* Always there, so that what comes into it is read out. */}
@@ -34,8 +34,8 @@ export function AnswerParts({ answer, draft, bench, scroller }: Props) {
         {answer.asked && `? ${answer.asked}`}
       </p>
       {!answer.listsLast && lists}
-      {answer.figures?.map((drawn) => (
-        <FigureView key={drawn.name} {...drawn} />
+      {answer.figures?.map(({ name, figure }) => (
+        <FigureView key={name} name={name} figure={figure} />
       ))}
       <Lines lines={answer.lines} />
       {answer.cautions.map((caution) => (

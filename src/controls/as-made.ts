@@ -2,8 +2,9 @@ import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { inPlaceOrder, runAsMade } from '../sewing/made-run.ts';
 import type { Run } from '../sewing/run.ts';
+import { figureWords } from '../words/figure-words.ts';
 import type { Bench } from './bench.ts';
-import type { Draft, NamedRun } from './calculation.ts';
+import type { Answer, Draft, NamedRun } from './calculation.ts';
 import { type Made, recordOf } from './made.ts';
 
 /** Where marks were measured, by label; what can't be read is nowhere. */
@@ -29,14 +30,15 @@ export function drawnRun(run: Run, draft: Draft, i: number, bench: Bench): Run {
   return made.size > 0 ? inPlaceOrder(runAsMade(run, placesMade(made, bench))) : run;
 }
 
-/** All runs of a draft's answer as they are drawn. */
-export function drawnRuns(
-  runs: readonly NamedRun[],
-  draft: Draft,
-  bench: Bench,
-): readonly NamedRun[] {
-  return runs.map((named, i) => {
+/** An answer as it is drawn, listed and printed: with its marks where they were made. */
+export function drawnAnswer(answer: Answer, draft: Draft, bench: Bench): Answer {
+  const runs = answer.runs.map((named, i) => {
     const run = drawnRun(named.run, draft, i, bench);
     return run === named.run ? named : { ...named, run };
   });
+  if (runs.every((named, i) => named === answer.runs[i])) return answer;
+  const figures = answer.figures?.map(({ name, figure, made }) =>
+    made ? { name, figure: made(runs) } : { name: figureWords.planned(name), figure },
+  );
+  return { ...answer, runs, ...(figures && { figures }) };
 }

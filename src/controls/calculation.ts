@@ -70,6 +70,14 @@ export interface NamedRun {
   strip?: { across: ExactLength; width: Length; hole: Length };
 }
 
+/** A drawing to scale, of the plan. */
+export interface Drawn {
+  name: string;
+  figure: Figure;
+  /** The same of marks where they were made; a drawing without it is then said to be of the plan. */
+  made?(runs: readonly NamedRun[]): Figure;
+}
+
 export interface Answer {
   headline: { before?: string; number: Shown | string; after: string };
   /** What to do with the number. */
@@ -84,7 +92,7 @@ export interface Answer {
   /** So many marks that their lists come after drawings and lines, which would be out of reach below. */
   listsLast?: true;
   /** Drawings to scale. */
-  figures?: readonly { name: string; figure: Figure }[];
+  figures?: readonly Drawn[];
   workings: readonly Working[];
   /** What is asked at the fields, as it is read out. */
   asked?: string;

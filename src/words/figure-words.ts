@@ -9,4 +9,6 @@ export const figureWords = {
   hole: 'hole, made',
   clash: 'clash',
   move: 'move this way',
+  /** Under a drawing that doesn't follow what was made. */
+  planned: (name: string) => `${name}; as planned, not as made`,
 };

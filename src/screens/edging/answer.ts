@@ -1,7 +1,8 @@
 import type { Bench } from '../../controls/bench.ts';
 import type { Answer, Line, NamedRun } from '../../controls/calculation.ts';
 import { byTape } from '../../controls/tape-text.ts';
-import { stripCorner, stripPart } from '../../drawing/strip-figure.ts';
+import type { Figure } from '../../drawing/figure.ts';
+import { type DrawnStrip, stripCorner, stripPart } from '../../drawing/strip-figure.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
 import type { StripInput } from '../../sewing/strip.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
@@ -93,7 +94,7 @@ function middleLines({ rows }: StripHoles): Line[] {
   );
 }
 
-function runsOf({ width, hole }: StripInput, { rows }: StripHoles): NamedRun[] {
+function runsOf({ width, hole }: StripInput, { rows }: Pick<StripHoles, 'rows'>): NamedRun[] {
   return rows.flatMap(({ runs, across }, i) =>
     runs.map((run, side) => ({
       name: named(rows, i, side),
@@ -105,27 +106,36 @@ function runsOf({ width, hole }: StripInput, { rows }: StripHoles): NamedRun[] {
 }
 
 function figures(strip: StripInput, { rows }: StripHoles): NonNullable<Answer['figures']> {
-  const drawn = {
+  const drawing = (name: string, draw: (drawn: DrawnStrip) => Figure) => {
+    const made = (runs: readonly NamedRun[]) => draw(drawnOf(strip, rows, runs));
+    return { name, figure: made(runsOf(strip, { rows })), made };
+  };
+  if (strip.corners.length > 0) {
+    const corner = toMm(rows[0]?.runs[0]?.length ?? ZERO);
+    return [drawing(words.corner, (drawn) => stripCorner(drawn, corner, strip.angle))];
+  }
+  return [
+    drawing(words.start, (drawn) => stripPart(drawn, 'start')),
+    drawing(words.centre, (drawn) => stripPart(drawn, 'middle')),
+  ];
+}
+
+/** @param runs every side of every row, in order */
+function drawnOf(
+  strip: StripInput,
+  rows: StripHoles['rows'],
+  runs: readonly NamedRun[],
+): DrawnStrip {
+  const sides = runs.map(({ run }) => run.marks.map(({ at }) => toMm(at)));
+  return {
     length: toMm(strip.length),
     width: toMm(strip.width),
     pitch: toMm(strip.pitch),
     hole: toMm(strip.hole),
     radius: strip.radius === undefined ? undefined : toMm(strip.radius),
-    rows: rows.map(({ across, runs }) => ({
+    rows: rows.map(({ across, runs: own }) => ({
       across: toMm(across),
-      sides: runs.map(({ marks }) => marks.map(({ at }) => toMm(at))),
+      sides: sides.splice(0, own.length),
     })),
   };
-  if (strip.corners.length > 0) {
-    return [
-      {
-        name: words.corner,
-        figure: stripCorner(drawn, toMm(rows[0]?.runs[0]?.length ?? ZERO), strip.angle),
-      },
-    ];
-  }
-  return [
-    { name: words.start, figure: stripPart(drawn, 'start') },
-    { name: words.centre, figure: stripPart(drawn, 'middle') },
-  ];
 }
