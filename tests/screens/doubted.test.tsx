@@ -88,6 +88,7 @@ test.each<[string, Draft]>([
   ['closures', { opening: '5 mm', count: '9', top: '0', bottom: '0' }],
   ['edging', { pitch: '0.6 mm', hole: '0.2 mm' }],
   ['hem', { style: 'unequal', turn: '0.4 mm', depth: '2' }],
+  ['crossing', { pitch: '0.6 mm', hole: '0.2 mm', width: '2', upperWidth: '2' }],
 ])('%s says that the tape is too coarse', (id, set) => {
   const work = workOn(called(id), set);
   expect(work.ok && work.answer.warnings.join()).toContain('Your tape is too coarse here');
