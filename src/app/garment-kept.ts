@@ -1,8 +1,9 @@
 import { type Bench, tapeStep } from '../controls/bench.ts';
-import type { Calculation, Draft } from '../controls/calculation.ts';
+import type { Calculation, Draft, NamedRun } from '../controls/calculation.ts';
 import { isFollowKey, isOfPlan, type Made, readMade, recordOf } from '../controls/made.ts';
 import { NO_RUN, withItsUnit } from '../garment/as-made.ts';
 import type { Kept } from '../garment/garment.ts';
+import { isMeasuredTwice } from '../garment/in-the-way.ts';
 import { plannedAnew, withMeasures } from '../garment/planned-anew.ts';
 import { wasKey } from './garment-draft.ts';
 import { marksOf } from './garment-plan.ts';
@@ -22,10 +23,7 @@ export function keptOf(
   const old = before?.runs ?? [];
   const planned = work.ok
     ? work.answer.runs.map((named, i) => {
-        const was = madeIn(readMade(draft[wasKey(i)] ?? ''), draft);
-        const now = isOfPlan(draft, i, named.run)
-          ? madeIn(recordOf(draft, i, named.run).made, draft)
-          : was;
+        const { was, now } = measuresOf(draft, i, named);
         return plannedAnew(withMeasures(old[i], was, now), marksOf(named), tapeStep(bench));
       })
     : [];
@@ -35,6 +33,28 @@ export function keptOf(
     .map((run) => (work.ok && Object.keys(run.made).length === 0 ? NO_RUN : run));
   const runs = beyond.some((run) => run !== NO_RUN) ? [...planned, ...beyond] : planned;
   return { calculation: calculation.id, draft: typedIn(draft, calculation), runs };
+}
+
+/** Whether a mark measured in this draft since it was opened was measured otherwise elsewhere. */
+export function isMeasuredElsewhere(
+  calculation: Calculation,
+  draft: Draft,
+  bench: Bench,
+  before: Kept | undefined,
+): boolean {
+  const work = calculation.work(draft, bench);
+  const runs = work.ok ? work.answer.runs : [];
+  return runs.some((named, i) => {
+    const { was, now } = measuresOf(draft, i, named);
+    return isMeasuredTwice(before?.runs[i], was, now);
+  });
+}
+
+/** What was measured of a run when it was opened, and what is now. */
+function measuresOf(draft: Draft, i: number, { run }: NamedRun): { was: Made; now: Made } {
+  const was = madeIn(readMade(draft[wasKey(i)] ?? ''), draft);
+  const now = isOfPlan(draft, i, run) ? madeIn(recordOf(draft, i, run).made, draft) : was;
+  return { was, now };
 }
 
 /** What was measured, with its unit: in an old address it may have none. */

@@ -14,7 +14,7 @@ import type { Store } from '../storage/store.ts';
 import { garmentKeepWords as words } from '../words/garment-keep-words.ts';
 import { asKept } from './garment-as-kept.ts';
 import { askToPersist, loadOpen, notKept, rememberOpen } from './garment-deeds.ts';
-import { keptOf } from './garment-kept.ts';
+import { isMeasuredElsewhere, keptOf } from './garment-kept.ts';
 import { loadOpened, type Opened, placeOf } from './garment-opened.ts';
 
 interface Props {
@@ -88,7 +88,10 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
     };
     const keepOn = (garment: Garment) => {
       const now = keptAs(garment);
-      const fault = inTheWay(garment, now, inPlace ? kept : undefined);
+      const before = garment.kept.find((one) => one.id === id);
+      const fault =
+        inTheWay(garment, now, inPlace ? kept : undefined) ??
+        (isMeasuredElsewhere(calculation, draft, bench, before) ? 'measured' : undefined);
       if (fault && fault !== asked) throw new GarmentError(fault);
       return keptOn(garment, now);
     };

@@ -1,4 +1,3 @@
-import '../controls/newer-build.ts';
 import type { Store } from '../storage/store.ts';
 import { type TapeStored, watchEngine } from './engine-watch.ts';
 import { watchOffline } from './offline.ts';
@@ -26,6 +25,8 @@ const KEY = 'said-ready';
  * @param change called with what has changed
  */
 export function watch(store: Store, flush: () => void, change: (news: Offline) => void): void {
+  // Once a part can't be fetched any more, neither can what says why.
+  import('../controls/newer-build.ts').catch(() => undefined);
   let settle = () => {};
   const settled = new Promise<void>((done) => {
     settle = done;

@@ -1,8 +1,8 @@
 import { newerWords } from '../words/newer-words.ts';
 
 /*
- * Fetched ahead of need, by what watches over the app's being on the phone: when a part can't
- * be fetched, neither can what says why.
+ * Fetched ahead of need, by what watches over the app's being on the phone
+ * (src/app/offline-watch.ts).
  */
 
 /**

@@ -1,4 +1,4 @@
-import type { Garment, Kept } from './garment.ts';
+import type { Garment, Kept, KeptRun } from './garment.ts';
 
 /**
  * What is to be asked about before something is kept: that the same is on the garment
@@ -16,6 +16,24 @@ export function inTheWay(
   if (!before) return garment.kept.some((one) => isSame(one, kept)) ? 'there' : undefined;
   const changed = seen && !sameTyping(before, seen) && !sameTyping(before, kept);
   return changed ? 'changed' : undefined;
+}
+
+/**
+ * Whether a mark was measured here since it was opened, and otherwise elsewhere meanwhile.
+ *
+ * @param theirs what is kept of a run by now
+ * @param opened what was measured when it was opened, by label
+ * @param now the same at present, here
+ */
+export function isMeasuredTwice(
+  theirs: KeptRun | undefined,
+  opened: ReadonlyMap<string, string>,
+  now: ReadonlyMap<string, string>,
+): boolean {
+  return Object.entries(theirs?.made ?? {}).some(([label, kept]) => {
+    const [was, mine] = [opened.get(label), now.get(label)];
+    return mine !== was && kept !== '' && kept !== was && kept !== mine;
+  });
 }
 
 /** Under another name, or at another stage, it is meant to be there a second time. */

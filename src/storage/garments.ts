@@ -30,6 +30,7 @@ export type GarmentFault =
   | 'limit'
   | 'there'
   | 'changed'
+  | 'measured'
   | 'off'
   | 'replanned';
 

@@ -21,6 +21,8 @@ export const garmentFailedWords = {
     'Already on that garment, under the same name and with the same numbers: kept in another tab, perhaps. To have it there a second time, keep it again.',
   changed:
     'Not kept: its numbers on the garment were changed in another tab since this was opened. To put these in their place, keep it again.',
+  measured:
+    'Not kept: a mark measured here was measured in another tab, too, and lies elsewhere by that. To put the measure taken here in its place, keep it again.',
   limit:
     'Not kept: it is more than a garment can hold of one calculation (100 fields, 20,000 characters in each, 100 runs of 2,000 marks). The garment is as it was. Open the calculation from the start and type only what it asks for.',
 };

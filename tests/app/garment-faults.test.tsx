@@ -170,3 +170,22 @@ test('numbers another tab has changed meanwhile are not written over without a w
   await press('Keep it');
   await waitFor(async () => expect(await opening()).toBe('20'));
 });
+
+test('a measure taken in another tab meanwhile is not written over without a word; others stay', async () => {
+  await addGarment(store, coat());
+  start('#/closures/keep?u=cm&opening=10&count=2&top=1&bottom=1&kept=coat.hooks&made=2%3D9.2 cm');
+  await screen.findByRole('button', { name: 'Keep it' });
+  const made = (measured: Record<string, string>) => ({
+    ...hooks,
+    runs: [{ planned: { '1': 80_000, '2': 720_000 }, made: measured }],
+  });
+  const other = openStore(name);
+  await changeGarment(other, 'coat', (now) => withKept(now, made({ '1': '', '2': '8.7 cm' }), 2));
+  const measures = async () =>
+    (await loadGarments(store)).garments[0]?.kept.find(({ id }) => id === 'hooks')?.runs[0]?.made;
+  await press('Keep it');
+  expect(await screen.findByText(/was measured in another tab, too/)).toBeTruthy();
+  expect(await measures()).toEqual({ '1': '', '2': '8.7 cm' });
+  await press('Keep it');
+  await waitFor(async () => expect(await measures()).toEqual({ '1': '', '2': '9.2 cm' }));
+});

@@ -1,13 +1,14 @@
-import { cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from 'vitest';
 import { appWords } from '../../src/words/app-words.ts';
 import { newerWords } from '../../src/words/newer-words.ts';
 import { phoneWords } from '../../src/words/phone-words.ts';
 import { type Served, serveApp } from './built.ts';
 import { launchBrowser, openApp, waitUntilKept } from './harness.ts';
+import { builds, countLoads, loads, publishAnother, renameParts } from './newer-build.ts';
 import { SCREENS } from './screens.ts';
 import { settled } from './settled.ts';
 
@@ -69,7 +70,7 @@ test('a newer build waits for the maker; what was typed in another page survives
   const field = other.locator('.tiles input').first();
   await field.fill('12 3/8 in');
 
-  await publishAnother();
+  await publishAnother(folder);
   await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
   await app.page.getByText(phoneWords.update).waitFor();
   expect(await builds(app.page, other)).toEqual(['first', 'first']);
@@ -92,7 +93,7 @@ test('a newer build that comes while a page is typed in neither reloads it nor l
   await field.focus();
   const keys = '1 1/2 in + 3 3/8 in + 12 mm + 4 cm + 5 1/16 in + 7 mm + 9 cm';
   const typing = typed.keyboard.type(keys, { delay: 60 });
-  await publishAnother();
+  await publishAnother(folder);
   await typed.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
   await app.page.getByText(phoneWords.update).waitFor();
   // Even when it is taken in another page, where nobody types.
@@ -112,7 +113,7 @@ test('a newer build that comes while a page is typed in neither reloads it nor l
 test('a build that waits is taken at a start, when no other page is open', async () => {
   const app = await openApp(browser, served.address);
   await waitUntilKept(app.page);
-  await publishAnother();
+  await publishAnother(folder);
   await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
   await app.page.getByText(phoneWords.update).waitFor();
 
@@ -124,7 +125,7 @@ test('a build that waits is taken at a start, when no other page is open', async
 test('a build that waits is taken at a start, even when a request starts the old worker again', async () => {
   const app = await openApp(browser, served.address);
   await waitUntilKept(app.page);
-  await publishAnother();
+  await publishAnother(folder);
   await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
   await app.page.getByText(phoneWords.update).waitFor();
 
@@ -137,7 +138,7 @@ test('a build that waits is taken at a start, even when a request starts the old
 test('it is not taken at a start while another page is open', async () => {
   const app = await openApp(browser, served.address);
   await waitUntilKept(app.page);
-  await publishAnother();
+  await publishAnother(folder);
   await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
   await app.page.getByText(phoneWords.update).waitFor();
 
@@ -152,7 +153,7 @@ test('a screen that is gone from a host with a newer build is said to be, and th
   const app = await openApp(browser, served.address, { serviceWorkers: 'block', at: '#/convert' });
   await app.page.locator('.tiles input').first().fill('12 3/8 in');
   await app.page.waitForURL(/12\+3%2F8/);
-  await renameParts();
+  await renameParts(folder);
   // No key leads there with something typed; the address does.
   await app.page.evaluate(() => {
     location.hash = `${location.hash.replace('convert', 'hem')}`;
@@ -196,56 +197,4 @@ function askOnWhenTakenOver() {
       fetch('favicon.svg').then(() => (times > 0 ? ask(times - 1) : undefined));
     void ask(20);
   };
-}
-
-/** Counts how often the page has been loaded, from now on; once it has been, at first. */
-async function countLoads(page: Page): Promise<void> {
-  await page.evaluate(() => sessionStorage.setItem('loads', '1'));
-  await page.addInitScript(() => {
-    sessionStorage.setItem('loads', String(Number(sessionStorage.getItem('loads')) + 1));
-  });
-}
-
-const loads = (page: Page) => page.evaluate(() => Number(sessionStorage.getItem('loads')));
-
-/** Puts another build in the place of the one that is served: the page says so of itself. */
-async function publishAnother(): Promise<void> {
-  const page = join(folder, 'index.html');
-  await writeFile(
-    page,
-    (await readFile(page, 'utf8')).replace('<html', '<html data-build="second"'),
-  );
-  const worker = join(folder, 'sw.js');
-  const code = await readFile(worker, 'utf8');
-  // The list says of each file which revision it is of; of index.html another from now on.
-  const entry = /(revision["`']?:["`'])(\w{32})(["`'],["`']?url["`']?:["`']index\.html)/;
-  expect(code).toMatch(entry);
-  await writeFile(worker, code.replace(entry, `$1${'2'.repeat(32)}$3`));
-}
-
-/** A build with other names for its first file and the hem's, as one with other code has. */
-async function renameParts(): Promise<void> {
-  const assets = join(folder, 'assets');
-  const names = await readdir(assets);
-  const newName = (name: string) => name.replace('-', '-2');
-  const old = names.filter((name) => /^(base|hem)-.*js$/.test(name));
-  for (const file of [join(folder, 'index.html'), ...names.map((name) => join(assets, name))]) {
-    if (!/\.(html|js)$/.test(file)) continue;
-    const text = await readFile(file, 'utf8');
-    await writeFile(
-      file,
-      old.reduce((so, name) => so.replaceAll(name, newName(name)), text),
-    );
-  }
-  for (const name of old) {
-    await rename(join(assets, name), join(assets, newName(name)));
-  }
-}
-
-function builds(...pages: Page[]): Promise<string[]> {
-  return Promise.all(
-    pages.map((page) =>
-      page.evaluate(() => document.documentElement.dataset.build ?? 'first').catch(() => 'loading'),
-    ),
-  );
 }

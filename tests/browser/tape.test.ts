@@ -9,7 +9,7 @@ import { crc32 } from '../tapes/crc32.ts';
 import { axeFaults } from './axe.ts';
 import { cameraOver } from './camera-file.ts';
 import { launchBrowser, openApp, SMALL_PHONE, takePhone, waitUntilKept } from './harness.ts';
-import { photoOf } from './tape-pictures.ts';
+import { photoOf, onScreen as placeOn } from './tape-pictures.ts';
 
 let browser: Browser;
 
@@ -34,16 +34,7 @@ async function choose(page: Page, photo: File) {
 const saidIn = async (page: Page) => (await page.locator('.told').textContent()) ?? '';
 
 /** Where a place of the photo is on the screen. */
-async function onScreen(page: Page, { x, y }: { x: number; y: number }) {
-  const box = await page.locator('.photo svg').boundingBox();
-  if (!box) throw new Error('there is no photo to be seen');
-  const scale = Math.min(box.width / drawn.width, box.height / drawn.height);
-  return {
-    x: box.x + (box.width - scale * drawn.width) / 2 + scale * x,
-    y: box.y + (box.height - scale * drawn.height) / 2 + scale * y,
-    mmPerPx: 1 / scale,
-  };
-}
+const onScreen = (page: Page, place: { x: number; y: number }) => placeOn(page, drawn, place);
 
 test('a number comes from a photo into the field that asked in at most 4 taps', async () => {
   const { page, complaints, close } = await start('#/closures');

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
-import { inTheWay } from '../../src/garment/in-the-way.ts';
+import { inTheWay, isMeasuredTwice } from '../../src/garment/in-the-way.ts';
 
 const hem: Kept = {
   id: 'a',
@@ -35,4 +35,21 @@ test('in its own place it is asked about only where another has changed what was
   expect(inTheWay(theirs, depth('4'), hem)).toBeUndefined();
   const made = withKept(coat, { ...hem, runs: [{ planned: {}, made: { '1': '' } }] }, 3);
   expect(inTheWay(made, depth('3'), hem)).toBeUndefined();
+});
+
+test('a mark is measured twice where both have measured it since, and otherwise', () => {
+  const made = (typed: string) => ({ planned: {}, made: { '3': typed } });
+  const twice = (theirs: string, was: string | undefined, now: string | undefined) => {
+    const map = (typed: string | undefined) => new Map(typed === undefined ? [] : [['3', typed]]);
+    return isMeasuredTwice(made(theirs), map(was), map(now));
+  };
+  expect(twice('16 cm', undefined, '15 cm')).toBe(true);
+  expect(twice('16 cm', '14 cm', '15 cm')).toBe(true);
+  expect(twice('16 cm', '14 cm', undefined)).toBe(true);
+  // The same here, only here, only there, or made as planned, which a measure says more of.
+  expect(twice('15 cm', undefined, '15 cm')).toBe(false);
+  expect(twice('14 cm', '14 cm', '15 cm')).toBe(false);
+  expect(twice('16 cm', '14 cm', '14 cm')).toBe(false);
+  expect(twice('', undefined, '15 cm')).toBe(false);
+  expect(isMeasuredTwice(undefined, new Map(), new Map([['3', '15 cm']]))).toBe(false);
 });
