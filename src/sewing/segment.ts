@@ -53,7 +53,7 @@ export function placesIn(segment: Segment, count: number): ExactLength[] {
 
 /** The fewest marks with which no space of the segment is wider than `widest`. */
 export function fewestWithin(segment: Segment, widest: number): number {
-  return Math.max(0, Math.ceil(countAt(segment, widest)) + 0);
+  return Math.max(0, Math.ceil(countAt(segment, widest)));
 }
 
 /** The most marks at exactly this pitch that the segment has room for; under 1 when it has none. */
