@@ -122,19 +122,6 @@ test('a build that waits is taken at a start, when no other page is open', async
   await app.close();
 });
 
-test('a build that waits is taken at a start, even when a request starts the old worker again', async () => {
-  const app = await openApp(browser, served.address);
-  await waitUntilKept(app.page);
-  await publishAnother(folder);
-  await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
-  await app.page.getByText(phoneWords.update).waitFor();
-
-  await app.page.addInitScript(askOnWhenTakenOver);
-  await app.page.reload();
-  await expect.poll(() => builds(app.page), SLOW).toEqual(['second']);
-  await app.close();
-});
-
 test('it is not taken at a start while another page is open', async () => {
   const app = await openApp(browser, served.address);
   await waitUntilKept(app.page);
@@ -185,16 +172,3 @@ test('a page whose browser refuses service workers works, and says what it lacks
   await app.page.locator('.pad button').first().waitFor();
   await app.close();
 });
-
-/** Asks for file after file as soon as a worker is told to take over, the first time. Runs in the page. */
-function askOnWhenTakenOver() {
-  const { postMessage } = ServiceWorker.prototype;
-  ServiceWorker.prototype.postMessage = function (this: ServiceWorker, ...given: unknown[]) {
-    Reflect.apply(postMessage, this, given);
-    if (sessionStorage.getItem('asked on')) return;
-    sessionStorage.setItem('asked on', 'yes');
-    const ask = (times: number): Promise<void> =>
-      fetch('favicon.svg').then(() => (times > 0 ? ask(times - 1) : undefined));
-    void ask(20);
-  };
-}
