@@ -71,7 +71,7 @@ function keptSpaces(room: number, { pitch, middle, fit }: FitInput): number | un
 /** Of all numbers of spaces that suit, the one whose pitch is nearest. */
 export function nearestSpaces(room: number, input: SpacesInput): number | undefined {
   const { pitch, least } = input;
-  const near = Math.floor(room / pitch + NOISE);
+  const near = Math.max(fewest(input), Math.floor(room / pitch + NOISE));
   const off = (spaces: number) => Math.abs(room / spaces - pitch);
   return [-2, -1, 0, 1, 2]
     .map((more) => near + more)

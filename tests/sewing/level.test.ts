@@ -19,6 +19,20 @@ describe('worked by hand', () => {
     expect(plan.run.marks.map(({ kind }) => kind).indexOf('level')).toBe(3);
   });
 
+  // The level midway, three spaces: 1 above and 2 below, or 2 and 1, differ by 60 both ways.
+  test('of two ways that differ alike, the one with fewest above is taken', () => {
+    const plan = planFor(opening(mm(240), byCount(4), { level: mm(120) }));
+    expect(placesMm(plan)).toEqual([0, 120, 180, 240]);
+    const six = planFor(opening(mm(240), byCount(6), { level: mm(120) }));
+    expect(placesMm(six)).toEqual([0, 60, 120, 160, 200, 240]);
+  });
+
+  test('a single mark goes on the level, and two on a level that is the first or the last', () => {
+    expect(placesMm(planFor(opening(mm(240), byCount(1), { level: mm(100) })))).toEqual([100]);
+    expect(placesMm(planFor(opening(mm(240), byCount(2), { level: mm(0) })))).toEqual([0, 240]);
+    expect(placesMm(planFor(opening(mm(240), byCount(2), { level: mm(240) })))).toEqual([0, 240]);
+  });
+
   // Ends 12 and 25 asked: without a width no end comes nearer to an edge than 12.
   test('one pitch through the level slides the row, no end nearer than the nearer one asked for', () => {
     const far = { top: mm(30), bottom: mm(25), level: mm(233) };

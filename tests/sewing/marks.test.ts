@@ -41,6 +41,39 @@ test('worst error and worst unevenness, worked by hand', () => {
   expect(marked.tooCoarse).toBe(false);
 });
 
+test('from the datum to the first mark is no step between neighbours: it makes nothing uneven', () => {
+  const run = (...places: number[]): Run => ({
+    datum: 'top-edge',
+    length: mm(40),
+    marks: places.map((at, i) => ({ at: mm(at), label: String(i), kind: 'closure' })),
+  });
+  const one = markOut(run(10.4), STEP['1mm']);
+  expect([one.worstError, one.worstUnevenness]).toEqual([mm(0.4), 0]);
+  expect(one.marks[0]!.step).toBe(mm(10));
+  // The worst is the largest, wherever it is in the run: 0.4, 0.1 and 0.2 off.
+  expect(markOut(run(10.4, 20.1, 30.2), STEP['1mm']).worstError).toBe(mm(0.4));
+  expect(markOut(run(10.4, 20.1, 30.2), STEP['1mm']).worstUnevenness).toBe(mm(0.3));
+});
+
+test('a mark that was made where it is makes no tape too coarse', () => {
+  const marks: Run['marks'] = [
+    { at: mm(12), label: '1', kind: 'closure' },
+    { at: mm(12), label: '2', kind: 'closure', planned: mm(12.3) },
+  ];
+  const run: Run = { datum: 'top-edge', length: mm(40), marks };
+  const marked = markOut(run, STEP['1mm']);
+  expect(marked.tooCoarse).toBe(false);
+  expect(marked.worstError).toBe(mm(0.3));
+  const anew = marks.map(({ planned, ...mark }) => ({ ...mark, at: planned ?? mark.at }));
+  expect(markOut({ ...run, marks: anew }, STEP['1mm']).tooCoarse).toBe(true);
+});
+
+test('what a division leaves between two marks of one place is no distance', () => {
+  const at = [mm(30), exactLength(mm(30) + 1e-6)];
+  const marks = at.map((place, i) => ({ at: place, label: String(i), kind: 'hole' as const }));
+  expect(markOut({ datum: 'zero', length: mm(40), marks }, STEP['1mm']).tooCoarse).toBe(false);
+});
+
 test('a sewn mark keeps the place it was measured at', () => {
   const run: Run = {
     datum: 'top-edge',

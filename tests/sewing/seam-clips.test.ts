@@ -37,6 +37,40 @@ test.each([
   expect(toInches(run?.marks[0]?.at ?? exactLength(0))).toBeCloseTo(apart, 9);
 });
 
+// 3 × 20/7 is 60/7: seven of them are 60, but 7.000000000000001 in a double. 14 × 3 × 20/14 likewise.
+test.each([
+  [20, 7, 3, 60, 7],
+  [20, 11, 5, 100, 11],
+  [20, 14, 3, 90, 21],
+])(
+  'radius %d, allowance %d, opening %d on %d mm: %d spaces, and no clip for the noise of dividing',
+  (radius, allowance, opening, along, spaces) => {
+    const input = { radius: mm(radius), allowance: mm(allowance), opening: mm(opening) };
+    const marks = (length: number) => solved(clipCurve({ ...input, along: mm(length) })).run?.marks;
+    expect(marks(along)).toHaveLength(spaces - 1);
+    // A hundredth of a millimetre more is one more space.
+    expect(marks(along + 0.01)).toHaveLength(spaces);
+  },
+);
+
+test('a short curve needs no clip; 2,000 spaces are the most, and not one more', () => {
+  expect(solved(clipCurve({ ...curve, along: inches(1 / 2) })).run?.marks).toEqual([]);
+  expect(solved(clipCurve({ ...curve, along: mm(1) })).run?.marks).toEqual([]);
+  // Opening 0.01 on 80 and 10: 0.08 between clips.
+  const fine = { ...curve, opening: mm(0.01) };
+  expect(solved(clipCurve({ ...fine, along: mm(160) })).run?.marks).toHaveLength(1999);
+  expect(clipCurve({ ...fine, along: mm(160.001) })).toMatchObject({
+    problems: [{ kind: 'too-close', field: 'opening', least: mm(160.001) / 16_000, most: 2000 }],
+  });
+});
+
+test('an opening as wide as the allowance may be, and so may a whole circle', () => {
+  expect(clipCurve({ ...curve, opening: mm(10) }).ok).toBe(true);
+  expect(clipCurve({ ...curve, opening: length(mm(10) + 1) }).ok).toBe(false);
+  const least = clipCurve({ ...curve, allowance: length(inches(1 / 8) + 1) });
+  expect(solved(least).deep).toBe(1);
+});
+
 // sewingsupport.com (a teaching page): stop about 1/8 in short of the stitching.
 test('a clip stops 1/8 in short of the stitching', () => {
   const { deep } = solved(clipCurve({ ...curve, allowance: inches(5 / 8) }));
