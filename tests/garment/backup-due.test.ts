@@ -55,6 +55,26 @@ test('put off, it is quiet for another week or twenty changes; a later backup en
   expect(backupDue([more], backedUp, putOff, START + 99 * DAY)).toBeUndefined();
 });
 
+test('put off at the very time of the backup, it is as put off; a backup made later counts instead', () => {
+  const now = changed(coat, 25, START);
+  const last = standOf([coat], START);
+  expect(backupDue([now], last, standOf([now], START), START + DAY)).toBeUndefined();
+  expect(backupDue([now], last, standOf([now], START - 1), START + DAY)?.changes).toBe(25);
+  expect(backupDue([now], undefined, standOf([now], START), START + DAY)).toBeUndefined();
+});
+
+test('of several garments the changes add up, and the oldest change is the one that waits', () => {
+  const trousers = newGarment('t', 'Trousers', START);
+  const last = standOf([coat, trousers], START);
+  const all = [changed(coat, 9, START + DAY), changed(trousers, 11, START + 2 * DAY)];
+  expect(backupDue(all, last, undefined, START + 3 * DAY)).toEqual({ changes: 20, days: 3 });
+  const young = [newGarment('a', 'A', START + 5 * DAY), newGarment('b', 'B', START)];
+  expect(backupDue(young, undefined, undefined, START + 7 * DAY)).toEqual({ changes: 2, days: 7 });
+  // What was not there yet at the last backup is changed since.
+  const skirt = changed(newGarment('s', 'Skirt', START), 20, START);
+  expect(backupDue([coat, skirt], standOf([coat], START), undefined, START)?.changes).toBe(21);
+});
+
 test('a clock that was set back asks for nothing by time', () => {
   const last = standOf([coat], START + 100 * DAY);
   const now = changed(coat, 1, START);
