@@ -116,6 +116,50 @@ test('spaced anew, sewn marks keep their first plan beside their measure', () =>
   });
 });
 
+test('sewn within half a graduation of its plan a mark is as planned, a unit further it is not', () => {
+  const kept: KeptRun = { planned: { '1': CM }, made: { '1': '' } };
+  const sewnAt = (units: number) =>
+    plannedAnew(kept, [{ ...mark('1', 1, true), at: units }], STEP).made['1'];
+  expect(sewnAt(CM + STEP / 2)).toBe('');
+  expect(sewnAt(CM - STEP / 2)).toBe('');
+  expect(sewnAt(CM + STEP / 2 + 8)).toBe('10.501 mm');
+  expect(sewnAt(CM - STEP / 2 - 8)).toBe('9.499 mm');
+});
+
+test('what is made moves by less than the least length there is only in its noise', () => {
+  const kept: KeptRun = { planned: { '1': CM }, made: { '1': '' } };
+  const movedTo = (units: number) =>
+    plannedAnew(kept, [{ ...mark('1', 1), at: units }], STEP).made['1'];
+  expect(movedTo(CM + 0.5)).toBe('');
+  expect(movedTo(CM + 1)).toBe('10 mm');
+  expect(movedTo(CM - 1)).toBe('10 mm');
+  // Measured where it is planned by now: as planned.
+  const measured: KeptRun = { planned: { '1': CM }, made: { '1': '12 mm' } };
+  expect(plannedAnew(measured, [mark('1', 1.2)], STEP).made).toEqual({ '1': '' });
+  expect(plannedAnew(measured, [mark('1', 1.3)], STEP).made).toEqual({ '1': '12 mm' });
+});
+
+test('what can’t be read stays with its number while that is free, and else comes last', () => {
+  const odd: KeptRun = { planned: run.planned, made: { '1': '', '2': 'at the dart', '3': '' } };
+  const three = [mark('1', 1.1), mark('2', 3.1), mark('3', 5.1)];
+  expect(plannedAnew(odd, three, STEP).made).toEqual({
+    ...{ '1': '10 mm', '2': 'at the dart', '3': '50 mm' },
+  });
+  // Two are left: the two that can be read are nearest to them.
+  expect(plannedAnew(odd, [mark('1', 1.1), mark('2', 5.1)], STEP).made).toEqual({
+    ...{ '1': '10 mm', '2': '50 mm', '3': 'at the dart' },
+  });
+});
+
+test('of all runs together: what is asked for, made, made elsewhere, and not asked for any more', () => {
+  const extra: KeptRun = { planned: { '1': CM }, made: { '1': '', '2': '3 cm' } };
+  const unplanned: KeptRun = { planned: {}, made: { '1': '' } };
+  expect(progressOf([run, extra, unplanned])).toEqual({
+    ...{ marks: 5, made: 4, elsewhere: 2, extra: 1 },
+  });
+  expect(progressOf([])).toEqual({ marks: 0, made: 0, elsewhere: 0, extra: 0 });
+});
+
 test('a sewn mark that has another number now takes what was said of it along', () => {
   const far: KeptRun = { planned: run.planned, made: { '3': '8 cm' } };
   const marks = [mark('1', 2), mark('2', 8, true), mark('3', 9)];

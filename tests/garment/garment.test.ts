@@ -65,6 +65,19 @@ test('what is made by one plan is refused by another', () => {
   expect(followed(made)).toMatchObject({ kept: [{ runs: [{ made: { '7': '' } }] }] });
 });
 
+test('a plan is another one with any field more, less or otherwise, and in another calculation', () => {
+  const now = (part: Partial<Kept>) =>
+    withKept(newGarment('g1', 'Coat', 1), { ...hooks, ...part }, 2);
+  const follow = (part: Partial<Kept>) => followedChange(now(part), hooks, (kept) => kept, 3);
+  expect(follow({ draft: { ...hooks.draft, level: '5' } })).toBe('replanned');
+  expect(follow({ draft: { opening: '46.3' } })).toBe('replanned');
+  expect(follow({ draft: { opening: '46.3', rows: '7' } })).toBe('replanned');
+  expect(follow({ draft: { ...hooks.draft, count: '8' } })).toBe('replanned');
+  expect(follow({ calculation: 'strip' })).toBe('replanned');
+  // Its name and its stage are no part of the plan.
+  expect(follow({ name: 'Hooks of the front', stage: 'cut' })).toMatchObject({ edits: 3 });
+});
+
 test('what is made of something taken off is kept with it there', () => {
   const off = withoutKept(coat(), 'k1', 5);
   const made = (kept: Kept) => ({ ...kept, runs: [{ planned: {}, made: { '1': '' } }] });

@@ -257,6 +257,8 @@ describe('what is not read says what and where', () => {
     ['(3 + 4', 'unfinished', 0, '(3 + 4'],
     ['(', 'unfinished', 0, '('],
     ['()', 'not-understood', 1, ')'],
+    ['(3 in ;', 'not-understood', 6, ';'],
+    ['(3 in ½', 'not-understood', 6, '½'],
     ['1/(2)', 'fraction-of-other', 0, '1/('],
     ['(2 in) × (3 in)', 'length-times-length', 7, '× (3 in)'],
     ['1,000 mm', 'thousands-unclear', 0, '1,000'],
