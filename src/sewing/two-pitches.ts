@@ -25,7 +25,7 @@ export function twoPitches(row: Segment, level: Length, count: number): Layout |
   let least = Infinity;
   for (let n = 0; n < count; n++) {
     if (!carries(above, n) || !carries(below, count - 1 - n)) continue;
-    const difference = pitchDifference(above, n, below, count - 1 - n);
+    const difference = Math.abs(pitchOf(above, n) - pitchOf(below, count - 1 - n));
     if (difference < least) {
       best = n;
       least = difference;
@@ -60,12 +60,6 @@ export function joined(row: Segment, level: Length, nAbove: number, nBelow: numb
 function carries(part: Segment, count: number): boolean {
   const onEnd = part.head === 0 || part.tail === 0;
   return onEnd ? count > 0 === lengthOf(part) > 0 : true;
-}
-
-/** A part without spaces of its own has no pitch to differ. */
-function pitchDifference(above: Segment, nAbove: number, below: Segment, nBelow: number): number {
-  if (lengthOf(above) === 0 || lengthOf(below) === 0) return 0;
-  return Math.abs(pitchOf(above, nAbove) - pitchOf(below, nBelow));
 }
 
 function closure(at: ExactLength): Place {

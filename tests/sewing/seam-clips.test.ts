@@ -53,6 +53,15 @@ test.each([
   },
 );
 
+test('clips are numbered from the beginning of the curve, even along it', () => {
+  const { run } = solved(clipCurve({ ...curve, along: mm(36) }));
+  expect(run).toEqual({
+    datum: 'zero',
+    length: mm(36),
+    marks: [12, 24].map((at, i) => ({ at: mm(at), label: `${i + 1}`, kind: 'measure' })),
+  });
+});
+
 test('a short curve needs no clip; 2,000 spaces are the most, and not one more', () => {
   expect(solved(clipCurve({ ...curve, along: inches(1 / 2) })).run?.marks).toEqual([]);
   expect(solved(clipCurve({ ...curve, along: mm(1) })).run?.marks).toEqual([]);

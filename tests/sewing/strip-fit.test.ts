@@ -102,6 +102,13 @@ describe('evening the pitch', () => {
     expect(rowOf({ ...fill, length: mm(4) })).toMatchObject({ count: 2, pitch: mm(4) });
   });
 
+  // 6 spaces would be nearest and are even, 7 are under the least; 5 make 25/5.
+  test('where one space more is too close, there is one fewer for the middle', () => {
+    const fill = { fit: 'fill', end: mm(0), pitch: mm(4), least: mm(4) } as const;
+    const row = rowOf({ ...fill, length: mm(25), middle: 'between' });
+    expect(row).toMatchObject({ count: 6, pitch: mm(5) });
+  });
+
   test('of all numbers of spaces that suit, the nearest pitch is taken', () => {
     fc.assert(
       fc.property(
