@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inMm, placeOf, progressOf, withItsUnit, withMade } from '../../src/garment/as-made.ts';
+import {
+  inMm,
+  madeOf,
+  placeOf,
+  progressOf,
+  withItsUnit,
+  withMade,
+} from '../../src/garment/as-made.ts';
 import type { KeptRun } from '../../src/garment/garment.ts';
 import { madeElsewhere } from '../../src/garment/made-elsewhere.ts';
 import { paired } from '../../src/garment/paired.ts';
@@ -151,11 +158,44 @@ test('what can’t be read stays with its number while that is free, and else co
   });
 });
 
+test('what is made in another order than it is numbered is found by where it is', () => {
+  const crossed: KeptRun = { planned: run.planned, made: { '1': '5 cm', '2': '1 cm' } };
+  const near = { '1': '1 cm', '3': '5 cm' };
+  const three = [mark('1', 1.1), mark('2', 3.1), mark('3', 5.1)];
+  expect(plannedAnew(crossed, three, STEP).made).toEqual(near);
+  expect(plannedAnew(crossed, three.reverse(), STEP).made).toEqual(near);
+});
+
+test('one line unlike the others, and all are known by their labels', () => {
+  const lines = [mark('1', 4), { ...mark('2', 9), alike: false }];
+  const kept: KeptRun = { planned: { '1': 1 * CM, '2': 4 * CM }, made: { '2': '' } };
+  expect(plannedAnew(kept, lines, STEP).made).toEqual({ '2': '40 mm' });
+});
+
+test('what is made without a plan is said as it was, never as a place', () => {
+  const unplanned: KeptRun = { planned: {}, made: { '1': '', '2': '' } };
+  const one = [{ ...mark('1', 4), alike: false }];
+  expect(plannedAnew(unplanned, one, STEP).made).toEqual({ '1': '', '2': '' });
+});
+
+test('what is not asked for any more never takes the number of a mark that is', () => {
+  const kept: KeptRun = { planned: { '1': CM }, made: { '1': '1.2 cm' } };
+  const others = [mark('2', 3), mark('3', 5)].map((one) => ({ ...one, alike: false }));
+  expect(plannedAnew(kept, others, STEP).made).toEqual({ '4': '1.2 cm' });
+});
+
+test('a mark not made after all is gone from what is made, and no name is made by itself', () => {
+  expect(Object.keys(withMade(run, '2', undefined).made)).toEqual(['1']);
+  expect(madeOf({ planned: {}, made: {} }, 'constructor')).toBeUndefined();
+  expect(madeOf(undefined, '1')).toBeUndefined();
+  expect(withItsUnit(' 4 ', 'cm')).toBe('4 cm');
+});
+
 test('of all runs together: what is asked for, made, made elsewhere, and not asked for any more', () => {
-  const extra: KeptRun = { planned: { '1': CM }, made: { '1': '', '2': '3 cm' } };
+  const extra: KeptRun = { planned: { '1': CM }, made: { '1': '', '2': '3 cm', '3': '' } };
   const unplanned: KeptRun = { planned: {}, made: { '1': '' } };
   expect(progressOf([run, extra, unplanned])).toEqual({
-    ...{ marks: 5, made: 4, elsewhere: 2, extra: 1 },
+    ...{ marks: 5, made: 4, elsewhere: 2, extra: 2 },
   });
   expect(progressOf([])).toEqual({ marks: 0, made: 0, elsewhere: 0, extra: 0 });
 });

@@ -65,6 +65,14 @@ test('what is made by one plan is refused by another', () => {
   expect(followed(made)).toMatchObject({ kept: [{ runs: [{ made: { '7': '' } }] }] });
 });
 
+test('of all that was taken off only what is followed is changed, the latest of its id', () => {
+  const other = { ...hooks, id: 'k2', name: 'Buttons' };
+  const garment = { ...coat(), kept: [], takenOff: [hooks, other, hooks] };
+  const done = followedChange(garment, hooks, (kept) => ({ ...kept, name: 'Done' }), 3);
+  if (typeof done === 'string') throw new Error(done);
+  expect(done.takenOff.map(({ name }) => name)).toEqual(['Hooks', 'Buttons', 'Done']);
+});
+
 test('a plan is another one with any field more, less or otherwise, and in another calculation', () => {
   const now = (part: Partial<Kept>) =>
     withKept(newGarment('g1', 'Coat', 1), { ...hooks, ...part }, 2);
