@@ -70,6 +70,11 @@ self.addEventListener('message', ({ data, ports: [asker] }) => {
   shared = undefined;
 });
 
+// Answered by a worker that runs: whoever asks wants to know that.
+self.addEventListener('message', ({ data, ports: [asker] }) => {
+  if ((data as { type?: unknown } | null)?.type === 'AWAKE') asker?.postMessage(true);
+});
+
 self.addEventListener('message', (event) => {
   if (isTakeOver(event.data)) event.waitUntil(answer(event.data, event.ports[0]));
 });

@@ -10,6 +10,9 @@ export type Taken = 'yes' | 'no' | 'held up';
 /** A worker that doesn't answer within this is asked again by the maker's own press. */
 const ANSWER_MS = 2000;
 
+/** A worker of a build that doesn't answer this is running by then. */
+const AWAKE_MS = 1000;
+
 /** A worker that is willing has taken over long before this, or is held up. */
 const HELD_UP_MS = 2000;
 
@@ -19,17 +22,27 @@ const REST_MS = 60_000;
 /**
  * Asks a worker that waits to take over.
  *
- * It may be willing and yet be held up: browsers end the old worker first, and a request that
- * comes while it ends starts it again, after which the new one waits until the old has been
- * idle for long. Where one page is open, loading it makes them try again; asking the worker
- * again doesn't.
+ * It may be willing and yet be held up, by requests that keep the older worker awake: then it
+ * waits until that has been idle for long. Where one page is open, loading it makes the browser
+ * try again; asking the worker again doesn't.
  */
 export async function takeOver(
   waiting: ServiceWorker | null | undefined,
   onlyIfAlone: boolean,
 ): Promise<Taken> {
-  if (!waiting || !(await answers(waiting, onlyIfAlone))) return 'no';
+  if (!waiting) return 'no';
+  await wakeOlder();
+  if (!(await answers(waiting, onlyIfAlone))) return 'no';
   return changed(waiting, HELD_UP_MS);
+}
+
+/**
+ * Until the worker in charge runs. A browser ends one that runs for the newer one as soon as it is
+ * idle; one that is just being started, by whatever request, is left until it was idle for 30 s.
+ */
+async function wakeOlder(): Promise<void> {
+  const older = navigator.serviceWorker.controller;
+  if (older) await Promise.race([messageSW(older, { type: 'AWAKE' }), after(AWAKE_MS)]);
 }
 
 /** Whether the page that asks is the only one open of the app. */

@@ -190,6 +190,7 @@ test('one that is held up when the maker takes it is taken by loading the page a
   workers.wait(workers.registration.find());
   await idle();
   takeUpdate();
+  await idle(0);
   expect(news.onTaking.mock.calls).toEqual([['asked']]);
   await idle(2500);
   expect(order).toEqual(['flushed', 'reloaded']);
@@ -203,6 +204,7 @@ test('with another page open it is waited for, which is said, and offered again 
   workers.wait(newer);
   await idle();
   takeUpdate();
+  await idle(0);
   await idle(2500);
   expect(news.onTaking.mock.calls).toEqual([['asked'], ['held up']]);
   expect(news.onUpdate).toHaveBeenCalledOnce();
@@ -211,11 +213,30 @@ test('with another page open it is waited for, which is said, and offered again 
   expect(order).toEqual([]);
 
   takeUpdate();
+  await idle(0);
   await idle(2500);
   workers.claim(newer);
   await idle();
   expect(news.onUpdate).toHaveBeenCalledTimes(2);
   expect(order).toEqual(['flushed', 'reloaded']);
+});
+
+test('the worker in charge is woken before a newer one is asked: one that starts can’t be ended', async () => {
+  const workers = StandInWorkers.controlled();
+  const { takeUpdate } = await start(workers);
+  const newer = workers.registration.find();
+  workers.wait(newer);
+  await idle();
+  const { controller } = workers;
+  if (!controller) throw new Error('no worker is in charge');
+  controller.answers = false;
+  takeUpdate();
+  await idle(0);
+  expect(controller.asked).toEqual([{ type: 'AWAKE' }]);
+  expect(newer.asked).toEqual([]);
+  // One of an older build knows no such question; by now it runs.
+  await idle(1000);
+  expect(newer.asked).toEqual([{ type: 'SKIP_WAITING', onlyIfAlone: false }]);
 });
 
 test('one that is replaced by a yet newer one when it is taken is offered again', async () => {
