@@ -11,7 +11,7 @@ export type Taken = 'yes' | 'no' | 'held up';
 const ANSWER_MS = 2000;
 
 /** A worker of a build that doesn't answer this is running by then. */
-const AWAKE_MS = 1000;
+const AWAKE_MS = 5000;
 
 /** A worker that is willing has taken over long before this, or is held up. */
 const HELD_UP_MS = 2000;

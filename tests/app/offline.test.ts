@@ -235,7 +235,7 @@ test('the worker in charge is woken before a newer one is asked: one that starts
   expect(controller.asked).toEqual([{ type: 'AWAKE' }]);
   expect(newer.asked).toEqual([]);
   // One of an older build knows no such question; by now it runs.
-  await idle(1000);
+  await idle(5000);
   expect(newer.asked).toEqual([{ type: 'SKIP_WAITING', onlyIfAlone: false }]);
 });
 
