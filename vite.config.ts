@@ -4,6 +4,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { engine } from './.ci/engine.mjs';
 import { licences } from './.ci/licences.mjs';
+import { together } from './.ci/together.mjs';
 import { homeWords, SCREEN_WORDS } from './src/words/home-words.ts';
 
 const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
@@ -29,23 +30,38 @@ const KEPT = [
   'icons/*.png',
 ];
 
-/** What every screen needs, in one file: it packs better than in several. */
-const BASE =
-  /node_modules.(preact|idb-keyval)|src.storage.store|src.lengths.(?!inside|read-(lengths|number))|src.app.(?!calculations|garment|keep|settings-place|follow|home|phone|other|offline|awake|voice|places|modes|tape|engine|shared|paper|save-file|kept-name|glass)|src.controls.(?!newer|adopt|as-made|doubted|answer-parts|sideways|follow|fold|made|tally|tape|run-|use-(pan|box|tape|measures)|mark|measure|figure|fault|choice|offers|problem|draft-|fields|with|css)|src.screens.convert.at-once|src.words.(app|pad|control|convert-words|unit)|sewing.run/;
-
 /**
- * What comes just after the first answer, on every calculation: tape, list, choices, faults, the larger
- * drawings, how marks are shared over a row; and the record of a garment, which keeping, following and
- * the list of garments all need.
+ * What is fetched as one file, besides what the page itself imports: each with all that it
+ * imports and nothing before it has. All else is a file of its own, fetched when it is wanted.
  */
-const LATE =
-  /src.drawing.(tape|figure|strip-figure|lacing)|src.screens.(usual|convert)|src.controls.(adopt|newer-ask|as-made|doubted|answer-parts|with-units|tape|sideways|run-tape|use-(pan|box|tape)|mark-list|fault|choice|offers|problem|draft-|fields|made\.ts|figure)|src.app.(places|modes|voice|awake|calculations)|src.garment.(as-made|changes|check|first-version|followed-change|garment\.)|src.storage.(garment|record)|src.lengths.(inside|read-(lengths|number))|src.words.(convert-line|doubt|mark|place|read|problem|figure|hole)|sewing.(unusual|sources.(usual|lacing|sizes)|marks|made-run|segment|two-pitches|respacing|problem|length-checks|hole-(place|run))/;
-
-/** One mark after another, of a calculation or of a garment. */
-const FOLLOW = /src.controls.follow-(?!respacing)|src.words.follow/;
-
-/** What was kept, as this bench works it out. */
-const PLAN = /src.app.(garment-plan|other-unit)\./;
+const TOGETHER = {
+  /** What comes just after the first answer, on every calculation; and the record of a garment. */
+  late: [
+    'src/calculations/list.ts',
+    'src/calculations/convert/convert.ts',
+    'src/controls/answer-parts.tsx',
+    'src/controls/choice-tile.tsx',
+    'src/controls/choices.tsx',
+    'src/controls/fault-list.tsx',
+    'src/controls/offers.tsx',
+    'src/controls/run-tape.tsx',
+    'src/app/start/modes.tsx',
+    'src/app/start/places.tsx',
+    'src/app/start/voice.ts',
+    'src/app/start/awake.ts',
+    'src/storage/',
+    'src/garment/followed-change.ts',
+    'src/drawing/lacing-figure.ts',
+    'src/drawing/strip-figure.ts',
+    'src/sewing/respacing.ts',
+    'src/sewing/two-pitches.ts',
+    'src/sewing/strip-material.ts',
+  ],
+  /** One mark after another, of a calculation or of a garment. */
+  follow: ['src/controls/follow-run.tsx'],
+  /** What was kept, as this bench works it out. */
+  plan: ['src/app/garment/plan.ts'],
+};
 
 const PAPER = '#f5efdf';
 
@@ -53,7 +69,7 @@ const pwa = VitePWA({
   strategies: 'injectManifest',
   srcDir: 'service-worker',
   filename: 'sw.ts',
-  // src/app/offline.ts registers it, after first paint.
+  // src/app/offline/offline.ts registers it, after first paint.
   injectRegister: false,
   includeManifestIcons: false,
   injectManifest: { globPatterns: KEPT, rollupFormat: 'iife' },
@@ -161,12 +177,12 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
-          groups: [
-            { name: 'base', test: BASE },
-            { name: 'late', test: LATE },
-            { name: 'follow', test: FOLLOW },
-            { name: 'plan', test: PLAN },
-          ],
+          groups: together({
+            root: fileURLToPath(new URL('.', import.meta.url)).replace(/\/$/, ''),
+            page: 'src/app/start/main.tsx',
+            groups: TOGETHER,
+            shared: { by: /src\/calculations\/(\w+)\/\1\.ts$/, with: 'late' },
+          }),
         },
       },
     },

@@ -1,11 +1,10 @@
 import { Fragment, type RefObject } from 'preact';
 import { useMemo } from 'preact/hooks';
-
+import { drawnAnswer } from '../calculation/as-made.ts';
+import type { Bench } from '../calculation/bench.ts';
+import type { Answer, Draft, Line } from '../calculation/calculation.ts';
 import { adopt } from './adopt.ts';
 import css from './answer-parts.css?inline';
-import { drawnAnswer } from './as-made.ts';
-import type { Bench } from './bench.ts';
-import type { Answer, Draft, Line } from './calculation.ts';
 import { FigureView } from './figure-view.tsx';
 import { MarkList } from './mark-list.tsx';
 import { Rich } from './rich.tsx';

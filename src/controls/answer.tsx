@@ -1,6 +1,6 @@
+import type { Bench } from '../calculation/bench.ts';
+import type { Answer } from '../calculation/calculation.ts';
 import { shownText } from '../lengths/show-length.ts';
-import type { Bench } from './bench.ts';
-import type { Answer } from './calculation.ts';
 import { Rich } from './rich.tsx';
 import { steady } from './steady.tsx';
 import './answer.css';

@@ -1,17 +1,16 @@
 import { useMemo, useRef } from 'preact/hooks';
-
-import { viewWords } from '../words/control-words.ts';
-import { Actions } from './actions.tsx';
-import { useAfterPaint } from './after-paint.ts';
-import { AnswerWords } from './answer.tsx';
-import type { Bench } from './bench.ts';
+import type { Bench } from '../calculation/bench.ts';
 import {
   type Calculation,
   type Draft,
   type Field,
   isUnfinished,
   type Work,
-} from './calculation.ts';
+} from '../calculation/calculation.ts';
+import { viewWords } from '../words/control-words.ts';
+import { Actions } from './actions.tsx';
+import { useAfterPaint } from './after-paint.ts';
+import { AnswerWords } from './answer.tsx';
 import { FieldTile } from './field-tile.tsx';
 import { Pad } from './pad.tsx';
 import { ChoicesOf, ChoiceTileOf, FaultsOf, later, OffersOf, TapeOfRun } from './parts.tsx';

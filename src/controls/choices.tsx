@@ -1,9 +1,8 @@
 import { useLayoutEffect } from 'preact/hooks';
-
+import type { Bench } from '../calculation/bench.ts';
+import type { Field } from '../calculation/calculation.ts';
 import { padWords } from '../words/pad-words.ts';
 import { adopt } from './adopt.ts';
-import type { Bench } from './bench.ts';
-import type { Field } from './calculation.ts';
 import css from './choices.css?inline';
 import { Rich } from './rich.tsx';
 

@@ -1,12 +1,11 @@
 import { useState } from 'preact/hooks';
-
+import { type Bench, tapeStep } from '../calculation/bench.ts';
+import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
+import { type Made, withRecord } from '../calculation/made.ts';
+import { onTape } from '../calculation/tape-text.ts';
 import { markOut } from '../sewing/marks.ts';
 import { followWords } from '../words/follow-words.ts';
-import { type Bench, tapeStep } from './bench.ts';
-import type { Calculation, Draft, NamedRun } from './calculation.ts';
-import { type Made, withRecord } from './made.ts';
 import { Rich } from './rich.tsx';
-import { onTape } from './tape-text.ts';
 
 interface Followed {
   calculation: Calculation;

@@ -1,21 +1,20 @@
 import type { ComponentChildren, ComponentProps } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-
+import { type Bench, tapeStep } from '../calculation/bench.ts';
+import type { NamedRun } from '../calculation/calculation.ts';
+import { onTape, wordOf } from '../calculation/tape-text.ts';
 import type { ExactLength } from '../lengths/length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
 import { followWords } from '../words/follow-words.ts';
 import { spoken } from '../words/spoken.ts';
 import { adopt } from './adopt.ts';
 import { useAfterPaint } from './after-paint.ts';
-import { type Bench, tapeStep } from './bench.ts';
-import type { NamedRun } from './calculation.ts';
 import css from './follow.css?inline';
 import { Big, MadeLine, stepOf } from './follow-big.tsx';
 import { useMarkKeys, useTurn } from './follow-keys.ts';
 import { NextKey } from './follow-next.tsx';
 import { RunTape } from './run-tape.tsx';
 import { steady } from './steady.tsx';
-import { onTape, wordOf } from './tape-text.ts';
 import { useLoaded } from './use-loaded.ts';
 import { useMeasures } from './use-measures.ts';
 

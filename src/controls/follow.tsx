@@ -1,11 +1,7 @@
 import { useMemo } from 'preact/hooks';
-
-import { followWords } from '../words/follow-words.ts';
-import { followedRun } from './as-made.ts';
-import type { Bench } from './bench.ts';
-import type { Calculation, Draft, NamedRun } from './calculation.ts';
-import { useRespacing } from './follow-respacing.tsx';
-import { FollowRun, type FollowServices } from './follow-run.tsx';
+import { followedRun } from '../calculation/as-made.ts';
+import type { Bench } from '../calculation/bench.ts';
+import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
 import {
   type FollowRecord,
   readMade,
@@ -13,7 +9,10 @@ import {
   withoutRefused,
   withRecord,
   writeMade,
-} from './made.ts';
+} from '../calculation/made.ts';
+import { followWords } from '../words/follow-words.ts';
+import { useRespacing } from './follow-respacing.tsx';
+import { FollowRun, type FollowServices } from './follow-run.tsx';
 import { Rich } from './rich.tsx';
 
 export interface FollowProps {

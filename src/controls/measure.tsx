@@ -1,4 +1,4 @@
-import type { Bench } from './bench.ts';
+import type { Bench } from '../calculation/bench.ts';
 import { MadeAgain } from './made-again.tsx';
 import { MadeEntry } from './made-entry.tsx';
 import type { useMeasures } from './use-measures.ts';

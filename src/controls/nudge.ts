@@ -1,9 +1,9 @@
+import type { Bench } from '../calculation/bench.ts';
 import { downToGraduation, upToGraduation } from '../lengths/graduation.ts';
 import { type ExactLength, type Length, length, ZERO } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { showExact } from '../lengths/show-length.ts';
 import type { BenchUnit } from '../lengths/unit.ts';
-import type { Bench } from './bench.ts';
 import { join, tailOf, withoutUnit } from './pad-edit.ts';
 
 const SHOWABLE: readonly string[] = ['mm', 'cm', 'in'];

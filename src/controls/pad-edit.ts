@@ -1,9 +1,9 @@
+import type { Bench } from '../calculation/bench.ts';
 import { STEP } from '../lengths/graduation.ts';
 import { length } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { type Shown, showExact, shownText } from '../lengths/show-length.ts';
 import type { BenchUnit } from '../lengths/unit.ts';
-import type { Bench } from './bench.ts';
 
 /**
  * What each pad key does to the text of a field.

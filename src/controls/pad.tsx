@@ -1,8 +1,7 @@
 import { useMemo, useRef } from 'preact/hooks';
-
+import type { Bench } from '../calculation/bench.ts';
+import type { Field } from '../calculation/calculation.ts';
 import { padWords } from '../words/pad-words.ts';
-import type { Bench } from './bench.ts';
-import type { Field } from './calculation.ts';
 import { unitOfTail } from './pad-edit.ts';
 import {
   digitKeys,

@@ -1,15 +1,14 @@
 import { useMemo } from 'preact/hooks';
-
+import { drawnRun } from '../calculation/as-made.ts';
+import type { Bench } from '../calculation/bench.ts';
+import type { Draft, NamedRun } from '../calculation/calculation.ts';
+import { onTape } from '../calculation/tape-text.ts';
 import { inPlaceOrder, placeOrder } from '../sewing/made-run.ts';
 import { tapeWords } from '../words/mark-words.ts';
 import { adopt } from './adopt.ts';
-import { drawnRun } from './as-made.ts';
-import type { Bench } from './bench.ts';
-import type { Draft, NamedRun } from './calculation.ts';
 import sideways from './sideways.css?inline';
 import css from './tape.css?inline';
 import { Tape } from './tape.tsx';
-import { onTape } from './tape-text.ts';
 
 adopt(css);
 adopt(sideways);

@@ -1,8 +1,7 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-
+import type { Answer, Draft } from '../calculation/calculation.ts';
 import { centreWords } from '../words/centre-words.ts';
 import { adopt } from './adopt.ts';
-import type { Answer, Draft } from './calculation.ts';
 import { FaultList } from './fault-list.tsx';
 import css from './follow.css?inline';
 import type { FollowProps } from './follow.tsx';

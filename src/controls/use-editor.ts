@@ -1,6 +1,6 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 
-import type { Draft, Field } from './calculation.ts';
+import type { Draft, Field } from '../calculation/calculation.ts';
 import type { Fresh } from './pad-keys.ts';
 
 export type Editor = ReturnType<typeof useEditor>;

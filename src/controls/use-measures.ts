@@ -1,8 +1,7 @@
 import { useState } from 'preact/hooks';
-
+import type { Bench } from '../calculation/bench.ts';
+import { withUnits } from '../calculation/with-units.ts';
 import { readLength } from '../lengths/read-length.ts';
-import type { Bench } from './bench.ts';
-import { withUnits } from './with-units.ts';
 
 interface Followed {
   made: string | undefined;

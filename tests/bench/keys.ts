@@ -1,6 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
-import { CALCULATIONS } from '../../src/app/calculations.ts';
-import type { Bench } from '../../src/controls/bench.ts';
+import type { Bench } from '../../src/calculation/bench.ts';
+import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
 import { median, type Press, SLOWER, timePress } from './press.ts';
 import { withApp } from './with-app.ts';

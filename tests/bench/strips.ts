@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
-import { checkBench } from '../../src/app/settings.ts';
-import type { Calculation, Draft } from '../../src/controls/calculation.ts';
+import { checkBench } from '../../src/app/start/settings.ts';
+import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
 import { median, SLOWER } from './press.ts';
 import { withApp } from './with-app.ts';

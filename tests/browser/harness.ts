@@ -1,6 +1,6 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { findChromium } from '../../.ci/chromium.mjs';
-import type { Bench } from '../../src/controls/bench.ts';
+import type { Bench } from '../../src/calculation/bench.ts';
 import { watchRequests } from './settled.ts';
 
 /** The two screens everything is tried on, in CSS pixels. */

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { CALCULATIONS } from '../../src/app/calculations.ts';
+import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { listen } from './announced.ts';
 import { launchBrowser, type OpenApp, openApp, SMALL_PHONE } from './harness.ts';
 import { SCREENS } from './screens.ts';

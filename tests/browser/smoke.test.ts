@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { CALCULATIONS } from '../../src/app/calculations.ts';
-import type { Bench } from '../../src/controls/bench.ts';
+import type { Bench } from '../../src/calculation/bench.ts';
+import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, PHONE, SMALL_PHONE } from './harness.ts';
 import { SCREENS } from './screens.ts';

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { CALCULATIONS } from '../../src/app/calculations.ts';
+import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { launchBrowser, takePhone } from './harness.ts';
 import { settled } from './settled.ts';
 

@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
+import type { Answer, NamedRun } from '../../src/calculation/calculation.ts';
 import { Actions } from '../../src/controls/actions.tsx';
-import type { Answer, NamedRun } from '../../src/controls/calculation.ts';
 import { mm } from '../../src/lengths/length.ts';
 
 afterEach(cleanup);

@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
+import { closures } from '../../src/calculations/closures/closures.ts';
 import { Choices } from '../../src/controls/choices.tsx';
-import { closures } from '../../src/screens/closures/closures.ts';
 import { open } from '../screens/helpers.tsx';
 
 afterEach(cleanup);

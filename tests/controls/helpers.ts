@@ -1,4 +1,4 @@
-import type { Bench } from '../../src/controls/bench.ts';
+import type { Bench } from '../../src/calculation/bench.ts';
 
 /** A bench as new, but for what a test sets. */
 export function benchOf(set: Partial<Bench> = {}): Bench {

@@ -1,8 +1,8 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, expect, test, vi } from 'vitest';
-import type { Bench } from '../../src/controls/bench.ts';
-import type { Field } from '../../src/controls/calculation.ts';
+import type { Bench } from '../../src/calculation/bench.ts';
+import type { Field } from '../../src/calculation/calculation.ts';
 import { Pad } from '../../src/controls/pad.tsx';
 import type { Fresh } from '../../src/controls/pad-keys.ts';
 import { benchOf } from './helpers.ts';

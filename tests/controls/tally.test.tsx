@@ -1,9 +1,9 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, expect, test, vi } from 'vitest';
-import type { Draft } from '../../src/controls/calculation.ts';
+import type { Draft } from '../../src/calculation/calculation.ts';
+import { centre } from '../../src/calculations/centre/centre.ts';
 import { Tally } from '../../src/controls/tally.tsx';
-import { centre } from '../../src/screens/centre/centre.ts';
 import { benchOf } from './helpers.ts';
 
 afterEach(cleanup);

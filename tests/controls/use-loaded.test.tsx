@@ -8,7 +8,7 @@ import {
   waitFor,
 } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
-import { Waiting } from '../../src/app/waiting.tsx';
+import { Waiting } from '../../src/app/start/waiting.tsx';
 import { loadAhead, useLoaded } from '../../src/controls/use-loaded.ts';
 import { appWords } from '../../src/words/app-words.ts';
 import { newerWords } from '../../src/words/newer-words.ts';

@@ -1,8 +1,8 @@
 import { act, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { vi } from 'vitest';
-import type { Bench } from '../../src/controls/bench.ts';
-import type { Answer, Calculation, Draft, Work } from '../../src/controls/calculation.ts';
+import type { Bench } from '../../src/calculation/bench.ts';
+import type { Answer, Calculation, Draft, Work } from '../../src/calculation/calculation.ts';
 import { CalculationView } from '../../src/controls/calculation-view.tsx';
 import { benchOf } from '../controls/helpers.ts';
 

@@ -1,6 +1,6 @@
 import { cleanup, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
-import { notKept, part } from '../../src/app/garment-deeds.ts';
+import { notKept, part } from '../../src/app/garment/deeds.ts';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
 import { Fetched } from '../../src/screens/garments/fetched.tsx';

@@ -1,17 +1,17 @@
 import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { Calculation, Draft } from '../../src/controls/calculation.ts';
-import { corner } from '../../src/screens/corner/corner.ts';
-import { crossing } from '../../src/screens/crossing/crossing.ts';
-import { edging } from '../../src/screens/edging/edging.ts';
-import { facing } from '../../src/screens/facing/facing.ts';
-import { hem } from '../../src/screens/hem/hem.ts';
+import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
+import { corner } from '../../src/calculations/corner/corner.ts';
+import { crossing } from '../../src/calculations/crossing/crossing.ts';
+import { edging } from '../../src/calculations/edging/edging.ts';
+import { facing } from '../../src/calculations/facing/facing.ts';
+import { hem } from '../../src/calculations/hem/hem.ts';
+import { seam } from '../../src/calculations/seam/seam.ts';
+import { sizes } from '../../src/calculations/sizes/sizes.ts';
 import { Paper } from '../../src/screens/paper/paper.tsx';
 import type { PaperServices } from '../../src/screens/paper/services.ts';
 import { stripsOf } from '../../src/screens/paper/strips.ts';
-import { seam } from '../../src/screens/seam/seam.ts';
-import { sizes } from '../../src/screens/sizes/sizes.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answerTo, workOn } from './helpers.tsx';
 

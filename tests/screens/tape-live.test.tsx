@@ -1,7 +1,7 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Bench } from '../../src/calculation/bench.ts';
 import { TapeError } from '../../src/camera/tape-fault.ts';
-import type { Bench } from '../../src/controls/bench.ts';
 import { Live } from '../../src/screens/tape/live.tsx';
 import { rowFrame } from '../../src/tape/frame.ts';
 import type { LiveReading } from '../../src/tape/protocol.ts';

@@ -1,7 +1,7 @@
 import { fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { expect, vi } from 'vitest';
+import type { Bench } from '../../src/calculation/bench.ts';
 import type { Photo } from '../../src/camera/photo.ts';
-import type { Bench } from '../../src/controls/bench.ts';
 import { TapeScreen } from '../../src/screens/tape/tape-screen.tsx';
 import type { TapeReading } from '../../src/tape/read-at.ts';
 import { benchOf } from '../controls/helpers.ts';

@@ -1,8 +1,8 @@
 import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
+import { closures } from '../../src/calculations/closures/closures.ts';
 import type { ReadFaultKind } from '../../src/lengths/read-fault.ts';
 import { readLength } from '../../src/lengths/read-length.ts';
-import { closures } from '../../src/screens/closures/closures.ts';
 import { answer, open, type } from './helpers.tsx';
 
 afterEach(cleanup);

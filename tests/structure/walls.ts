@@ -15,7 +15,15 @@ export const WALLS: Readonly<Record<string, Wall>> = {
   'src/tape': { may: ['src/lengths', 'src/sewing'], why: PURE },
   'src/lay': { may: ['src/lengths', 'src/sewing'], why: PURE },
   'src/drawing': { may: ['src/lengths', 'src/sewing'], why: PURE },
-  'src/garment': { may: ['src/lengths', 'src/sewing'], why: PURE },
+  'src/calculation': {
+    may: ['src/lengths', 'src/sewing', 'src/drawing', 'src/words'],
+    why: 'what a calculation is must not know which there are, nor where it is shown or kept',
+  },
+  'src/calculations': {
+    may: ['src/lengths', 'src/sewing', 'src/drawing', 'src/calculation', 'src/words'],
+    why: 'a calculation is fields, work, answer and figure, to be shown and kept by others',
+  },
+  'src/garment': { may: ['src/lengths', 'src/sewing', 'src/calculation'], why: PURE },
   'src/workers': {
     may: ['src/tape', 'src/lay', 'src/drawing'],
     why: 'a worker is a message in, a pure function and a message out',
@@ -30,7 +38,7 @@ export const WALLS: Readonly<Record<string, Wall>> = {
   },
   'src/words': { may: ['src/lengths', 'src/sewing'], why: 'words are said about values, by all' },
   'src/controls': {
-    may: ['src/lengths', 'src/sewing', 'src/drawing', 'src/words'],
+    may: ['src/lengths', 'src/sewing', 'src/drawing', 'src/calculation', 'src/words'],
     why: 'a control is used by any screen, so it knows none, and keeps nothing',
   },
   'src/screens': {
@@ -39,6 +47,7 @@ export const WALLS: Readonly<Record<string, Wall>> = {
       'src/sewing',
       'src/garment',
       'src/drawing',
+      'src/calculation',
       'src/camera',
       'src/controls',
       'src/words',
@@ -55,6 +64,8 @@ export const WALLS: Readonly<Record<string, Wall>> = {
       'src/camera',
       'src/tape',
       'src/lay',
+      'src/calculation',
+      'src/calculations',
       'src/controls',
       'src/screens',
       'src/words',
@@ -103,15 +114,25 @@ function fault(from: string, asked: string, there: ReadonlySet<string>): string 
   if (toZone !== zone && !startsWorker && !wall.may.includes(toZone)) {
     return `${from} must not import from ${toZone}: ${wall.why}`;
   }
-  if (zone === 'src/screens' && toZone === zone && screenOf(from) !== screenOf(to)) {
-    return `${from} must not import from another screen, ${to}: ${wall.why}`;
+  const apart = APART[zone];
+  if (apart && toZone === zone && partOf(from) !== partOf(to) && from !== LIST) {
+    return `${from} must not import from another ${apart}, ${to}: ${wall.why}`;
   }
   if (there.has(to)) return undefined;
   return `${from} asks for ${asked}, which is not a file: an import carries its .ts or .tsx ending`;
 }
 
-/** A screen is a file in src/screens, or a folder there: `hem.ts`, `closures/fields.ts`. */
-function screenOf(path: string): string | undefined {
+/** What stands in these folders must not import from each other. */
+const APART: Readonly<Record<string, string>> = {
+  'src/screens': 'screen',
+  'src/calculations': 'calculation',
+};
+
+/** The one file that names every calculation. */
+const LIST = 'src/calculations/list.ts';
+
+/** A screen or a calculation is a file of its folder, or a folder there: `home.tsx`, `closures/fields.ts`. */
+function partOf(path: string): string | undefined {
   return path.split('/')[2]?.replace(/\.\w+$/, '');
 }
 

@@ -1,5 +1,5 @@
-import type { Bench } from '../../controls/bench.ts';
-import type { Fault, Field } from '../../controls/calculation.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Fault, Field } from '../../calculation/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { NextKey } from '../../controls/follow-next.tsx';
 import { LoadNewer, useNewer } from '../../controls/newer-part.tsx';

@@ -1,8 +1,7 @@
 import { useRef } from 'preact/hooks';
-
+import type { Bench } from '../../calculation/bench.ts';
+import type { Fault, Field } from '../../calculation/calculation.ts';
 import { adopt } from '../../controls/adopt.ts';
-import type { Bench } from '../../controls/bench.ts';
-import type { Fault, Field } from '../../controls/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { FollowRun, type FollowServices } from '../../controls/follow-run.tsx';
 import { Rich } from '../../controls/rich.tsx';

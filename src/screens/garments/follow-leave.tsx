@@ -1,4 +1,4 @@
-import type { Bench } from '../../controls/bench.ts';
+import type { Bench } from '../../calculation/bench.ts';
 import { NextKey } from '../../controls/follow-next.tsx';
 import { garmentEndWords as words } from '../../words/garment-end-words.ts';
 

@@ -1,7 +1,6 @@
 import type { ComponentChildren } from 'preact';
-
+import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
-import type { Bench } from '../../controls/bench.ts';
 import type { Garment } from '../../garment/garment.ts';
 import type { Listed } from '../../garment/listed.ts';
 import { garmentListWords as listWords } from '../../words/garment-list-words.ts';

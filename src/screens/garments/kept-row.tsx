@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 
-import type { Bench } from '../../controls/bench.ts';
+import type { Bench } from '../../calculation/bench.ts';
 import { progressOf } from '../../garment/as-made.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
 import { garmentListWords as listWords } from '../../words/garment-list-words.ts';

@@ -1,7 +1,7 @@
+import type { Bench } from '../../calculation/bench.ts';
+import { exactly } from '../../calculation/tape-text.ts';
 import { adopt } from '../../controls/adopt.ts';
-import type { Bench } from '../../controls/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
-import { exactly } from '../../controls/tape-text.ts';
 import type { KeptRun } from '../../garment/garment.ts';
 import { type MadeElsewhere, madeElsewhere } from '../../garment/made-elsewhere.ts';
 import { exactLength } from '../../lengths/length.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 
-import type { Bench } from '../../controls/bench.ts';
+import type { Bench } from '../../calculation/bench.ts';
 import { type Garment, inOrder, STAGES } from '../../garment/garment.ts';
 import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
 import { garmentWords as words } from '../../words/garment-words.ts';

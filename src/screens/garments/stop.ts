@@ -1,4 +1,4 @@
-import type { NamedRun } from '../../controls/calculation.ts';
+import type { NamedRun } from '../../calculation/calculation.ts';
 import type { Kept } from '../../garment/garment.ts';
 
 /** One run that is followed, and which kept calculation it belongs to. */

@@ -1,8 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
-
+import type { Bench } from '../../calculation/bench.ts';
+import type { Draft, NamedRun } from '../../calculation/calculation.ts';
 import { adopt } from '../../controls/adopt.ts';
-import type { Bench } from '../../controls/bench.ts';
-import type { Draft, NamedRun } from '../../controls/calculation.ts';
 import type { MeasuredScreen } from '../../drawing/glass.ts';
 import { glassWords as words } from '../../words/glass-words.ts';
 import css from './glass.css?inline';

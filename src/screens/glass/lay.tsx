@@ -1,5 +1,5 @@
-import type { Bench } from '../../controls/bench.ts';
-import type { NamedRun } from '../../controls/calculation.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { NamedRun } from '../../calculation/calculation.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { GlassPlace, GlassStretch } from '../../drawing/glass.ts';
 import { glassWords as words } from '../../words/glass-words.ts';

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 
-import type { Bench } from '../../controls/bench.ts';
+import type { Bench } from '../../calculation/bench.ts';
 import { useBox } from '../../controls/use-box.ts';
 import { CARD, type CardMeasure, scaleFrom } from '../../drawing/glass-card.ts';
 import { shownNumber } from '../../lengths/show-length.ts';

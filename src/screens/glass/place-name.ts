@@ -1,6 +1,6 @@
-import type { Bench } from '../../controls/bench.ts';
-import type { NamedRun } from '../../controls/calculation.ts';
-import { exactly, onTape } from '../../controls/tape-text.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { NamedRun } from '../../calculation/calculation.ts';
+import { exactly, onTape } from '../../calculation/tape-text.ts';
 import type { GlassPlace } from '../../drawing/glass.ts';
 import { exactLength, settled, UNITS_PER_MM } from '../../lengths/length.ts';
 import { glassWords as words } from '../../words/glass-words.ts';

@@ -1,5 +1,5 @@
-import { type Bench, tapeStep } from '../../controls/bench.ts';
-import type { NamedRun } from '../../controls/calculation.ts';
+import { type Bench, tapeStep } from '../../calculation/bench.ts';
+import type { NamedRun } from '../../calculation/calculation.ts';
 import { Rich } from '../../controls/rich.tsx';
 import {
   type GlassPlace,

@@ -1,7 +1,7 @@
 import { useMemo, useRef } from 'preact/hooks';
 
-import { type Bench, tapeStep } from '../../controls/bench.ts';
-import type { NamedRun } from '../../controls/calculation.ts';
+import { type Bench, tapeStep } from '../../calculation/bench.ts';
+import type { NamedRun } from '../../calculation/calculation.ts';
 import { useBox } from '../../controls/use-box.ts';
 import { type GlassScale, type GlassStretch, placesOn, stretchesOf } from '../../drawing/glass.ts';
 import { toMm } from '../../lengths/length.ts';

@@ -1,5 +1,5 @@
-import type { Bench } from '../../controls/bench.ts';
-import type { Answer, Draft } from '../../controls/calculation.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Answer, Draft } from '../../calculation/calculation.ts';
 import type { PaperDrawing, PaperSize, PaperStrip } from '../../drawing/paper-job.ts';
 import { toMm } from '../../lengths/length.ts';
 import { readLength } from '../../lengths/read-length.ts';

@@ -1,9 +1,8 @@
 import { useMemo } from 'preact/hooks';
-
+import type { Bench } from '../../calculation/bench.ts';
+import type { Answer, Draft } from '../../calculation/calculation.ts';
+import { exactly } from '../../calculation/tape-text.ts';
 import { adopt } from '../../controls/adopt.ts';
-import type { Bench } from '../../controls/bench.ts';
-import type { Answer, Draft } from '../../controls/calculation.ts';
-import { exactly } from '../../controls/tape-text.ts';
 import type { PaperOutcome, PaperProblem, PaperWords } from '../../drawing/paper-job.ts';
 import { lettersLacking } from '../../drawing/paper-letters.ts';
 import { pagesOf } from '../../drawing/paper-pages.ts';

@@ -1,6 +1,6 @@
 import type { ComponentProps } from 'preact';
+import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
-import type { Bench } from '../../controls/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { settingsWords } from '../../words/settings-words.ts';
 import { Licences } from './licences.tsx';

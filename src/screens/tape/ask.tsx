@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
-
+import type { Bench } from '../../calculation/bench.ts';
 import { answerTo, printable, type Question, type Reading } from '../../camera/tape-eye.ts';
-import type { Bench } from '../../controls/bench.ts';
 import { FieldTile } from '../../controls/field-tile.tsx';
 import { Pad } from '../../controls/pad.tsx';
 import type { Fresh } from '../../controls/pad-keys.ts';

@@ -1,5 +1,5 @@
 import type { TargetedKeyboardEvent } from 'preact';
-
+import type { Bench } from '../../calculation/bench.ts';
 import {
   type Hair,
   hairline,
@@ -9,7 +9,6 @@ import {
   type Reading,
   told,
 } from '../../camera/tape-eye.ts';
-import type { Bench } from '../../controls/bench.ts';
 import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
 import { spoken } from '../../words/spoken.ts';
 import { showReading } from './show.ts';

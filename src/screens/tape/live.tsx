@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Bench } from '../../calculation/bench.ts';
 import { type Seen, underCross } from '../../camera/cross.ts';
 import { photoOf } from '../../camera/drawn.ts';
 import { type CameraFault, frameTaker, openCamera, stopCamera } from '../../camera/live-camera.ts';
 import type { Photo } from '../../camera/photo.ts';
 import { TapeError, type TapeFault } from '../../camera/tape-fault.ts';
-import type { Bench } from '../../controls/bench.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';
 import { hairlineWords } from '../../words/hairline-words.ts';
 import { liveWords as words } from '../../words/live-words.ts';

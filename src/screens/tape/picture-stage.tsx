@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-
+import type { Bench } from '../../calculation/bench.ts';
 import type { Photo } from '../../camera/photo.ts';
 import {
   firstPlace,
@@ -12,7 +12,6 @@ import {
   secondPlace,
   told,
 } from '../../camera/tape-eye.ts';
-import type { Bench } from '../../controls/bench.ts';
 import { hairlineWords as words } from '../../words/hairline-words.ts';
 import { photoWords } from '../../words/photo-words.ts';
 import { Found } from './found.tsx';

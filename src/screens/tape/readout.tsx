@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-
+import type { Bench } from '../../calculation/bench.ts';
 import type { Reading, Told } from '../../camera/tape-eye.ts';
-import type { Bench } from '../../controls/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
 import { spoken } from '../../words/spoken.ts';

@@ -1,4 +1,4 @@
-import type { Bench } from '../../controls/bench.ts';
+import type { Bench } from '../../calculation/bench.ts';
 import { STEP } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, UNITS_PER_MM } from '../../lengths/length.ts';
 import { showExact, shownText, showOnTape } from '../../lengths/show-length.ts';

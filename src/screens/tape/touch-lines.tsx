@@ -1,10 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-
+import type { Bench } from '../../calculation/bench.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { TapeBridge } from '../../camera/tape-bridge.ts';
 import type { Place, Reading, Touched, TouchFault } from '../../camera/tape-eye.ts';
 import { TapeError } from '../../camera/tape-fault.ts';
-import type { Bench } from '../../controls/bench.ts';
 import { FieldTile } from '../../controls/field-tile.tsx';
 import { Pad } from '../../controls/pad.tsx';
 import { unitOfTail } from '../../controls/pad-edit.ts';

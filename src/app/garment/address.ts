@@ -1,0 +1,15 @@
+import type { Garment, Kept } from '../../garment/garment.ts';
+import { draftOf } from './draft.ts';
+import { placeOf } from './opened.ts';
+
+/**
+ * The address of something kept: its calculation, as typed, and where it is kept.
+ * @param plans of its runs, which its measures belong to
+ */
+export function addressOf(garment: Garment, kept: Kept, plans?: readonly string[]) {
+  return {
+    screen: kept.calculation,
+    mode: '',
+    draft: { ...draftOf(kept, plans), kept: placeOf(garment.id, kept.id) },
+  };
+}

@@ -1,0 +1,74 @@
+import { asideLine, backupParts, garmentLine, writeBackup } from '../../garment/backup.ts';
+import { standOf } from '../../garment/backup-stand.ts';
+import { checkGarment } from '../../garment/check.ts';
+import type { Garment } from '../../garment/garment.ts';
+import type { Listed } from '../../garment/listed.ts';
+import { garmentKeys } from '../../storage/garment-keys.ts';
+import { PREFIX, type SetAside } from '../../storage/garments.ts';
+import { recordText } from '../../storage/record-text.ts';
+import { type Store, StoreError } from '../../storage/store.ts';
+import { garmentFileWords as words } from '../../words/garment-file-words.ts';
+import { saveFile } from '../paper/save-file.ts';
+import { BACKUP_KEY, PUT_OFF_KEY } from './deeds.ts';
+import { type ShowWork, type Watch, watched } from './watch.ts';
+
+/**
+ * Hands every garment to the phone as one file, with the records that can't be read, as they
+ * are; and remembers what was in it. Each is read by itself, so that the page is never held
+ * up for long.
+ *
+ * @returns what is to be said of it
+ */
+export async function saveBackup(store: Store, watch: Watch): Promise<string | undefined> {
+  const lines: string[] = [];
+  const aside: string[] = [];
+  const written: Pick<Garment, 'id' | 'edits'>[] = [];
+  const keys = await garmentKeys(store);
+  for (const [i, key] of keys.entries()) {
+    watch.show(i, keys.length);
+    const record = await store.load(key);
+    if (watch.signal.aborted) return words.notWritten;
+    const read = checkGarment(record);
+    if (read.ok && key.startsWith(PREFIX)) {
+      lines.push(garmentLine(read.value));
+      written.push({ id: read.value.id, edits: read.value.edits });
+    } else if (!read.ok && record !== undefined) aside.push(asideLine(key, recordText(record)));
+  }
+  saveParts(backupParts(lines, aside));
+  try {
+    await store.change(BACKUP_KEY, () => standOf(written, Date.now()));
+  } catch (error) {
+    // Where storage is full the file is wanted most: it is there, and said to be.
+    if (error instanceof StoreError) return words.notRemembered;
+    throw error;
+  }
+  return undefined;
+}
+
+/** The same, shown while it is done. */
+export function backUp(store: Store, show: ShowWork): Promise<string | undefined> {
+  return watched('writing', show, (watch) => saveBackup(store, watch));
+}
+
+/** A backup is not asked for again for a while. */
+export function putOffBackup(store: Store, garments: readonly Listed[]): Promise<void> {
+  return store.change(PUT_OFF_KEY, () => standOf(garments, Date.now()));
+}
+
+/** Hands garments that are only in memory to the phone, as a backup. */
+export function saveFromMemory(garments: readonly Garment[]): void {
+  saveParts([writeBackup(garments)]);
+}
+
+/** Hands the records that can't be read to the phone, whatever is in them. */
+export function saveSetAside(setAside: readonly SetAside[]): void {
+  saveFile('thumbrule-set-aside.json', json([recordText(setAside, 1)]));
+}
+
+function saveParts(parts: string[]): void {
+  saveFile(`thumbrule-${new Date().toISOString().slice(0, 10)}.json`, json(parts));
+}
+
+function json(parts: string[]): Blob {
+  return new Blob(parts, { type: 'application/json' });
+}

@@ -1,0 +1,61 @@
+import type { Bench } from '../../calculation/bench.ts';
+import { backupDue, readStand } from '../../garment/backup-due.ts';
+import { Fetched } from '../../screens/garments/fetched.tsx';
+import { GarmentsScreen } from '../../screens/garments/garments.tsx';
+import type { Store } from '../../storage/store.ts';
+import type { Address } from '../start/use-address.ts';
+import { useHeld } from './garments-held.ts';
+import { useGarments } from './garments-state.ts';
+
+interface Props {
+  store: Store;
+  address: Address;
+  bench: Bench;
+  onHome: () => void;
+}
+
+const loadRestore = () =>
+  import('./restore-place.tsx').then((loaded) => loaded.GarmentRestorePlace);
+
+const loadProgress = () =>
+  import('../../screens/garments/file-progress.tsx').then((loaded) => loaded.FileProgress);
+
+/** Every garment on this phone, and everything done with them. */
+export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
+  const state = useGarments(store, address, bench, onHome);
+  const { garments, deleted, setAside, cleared, file, work } = state;
+  const newer = setAside.filter(({ damage }) => damage.kind === 'newer').length;
+  const held = useHeld(store, state.look);
+  const last = readStand(state.lastBackup);
+  return (
+    <GarmentsScreen
+      garments={garments}
+      open={state.open}
+      opened={state.opened}
+      deleted={deleted}
+      setAside={{ damaged: setAside.length - newer, newer }}
+      cleared={cleared}
+      lastBackup={last && new Date(last.at).toLocaleDateString()}
+      due={backupDue(garments, last, readStand(state.putOff), Date.now())}
+      said={state.said ?? held?.said}
+      undo={state.undo ?? held?.undo}
+      bench={bench}
+      deeds={state.deeds}
+    >
+      {work && <Fetched load={loadProgress} give={work} />}
+      {file && (
+        <Fetched
+          load={loadRestore}
+          onLeave={state.forgetFile}
+          give={{
+            store,
+            file,
+            onRestore: state.restore,
+            onFault: state.forgetFile,
+            onCancel: () => state.forgetFile(),
+          }}
+        />
+      )}
+    </GarmentsScreen>
+  );
+}

@@ -1,0 +1,9 @@
+import type { Store } from '../../storage/store.ts';
+import { keptNameWords } from '../../words/kept-name-words.ts';
+import { loadOpened } from './opened.ts';
+
+/** The garment and the name something is kept under, in words; undefined when it isn't there any more. */
+export async function keptName(store: Store, place: string): Promise<string | undefined> {
+  const from = await loadOpened(store, place);
+  return from && keptNameWords(from.garment.name, from.kept.name);
+}

@@ -1,0 +1,73 @@
+import { type Bench, tapeStep } from '../../calculation/bench.ts';
+import type { Calculation, Draft, NamedRun } from '../../calculation/calculation.ts';
+import { isFollowKey, isOfPlan, type Made, readMade, recordOf } from '../../calculation/made.ts';
+import { NO_RUN, withItsUnit } from '../../garment/as-made.ts';
+import type { Kept } from '../../garment/garment.ts';
+import { isMeasuredTwice } from '../../garment/in-the-way.ts';
+import { plannedAnew, withMeasures } from '../../garment/planned-anew.ts';
+import { CHOICES } from '../start/settings.ts';
+import { wasKey } from './draft.ts';
+import { marksOf } from './plan.ts';
+
+/**
+ * What is kept of a draft: what was typed, where its marks are planned, and what
+ * was made of them, with what has been kept of that already.
+ */
+export function keptOf(
+  calculation: Calculation,
+  draft: Draft,
+  bench: Bench,
+  before: Kept | undefined,
+): Pick<Kept, 'calculation' | 'draft' | 'runs'> {
+  const work = calculation.work(draft, bench);
+  const old = before?.runs ?? [];
+  const planned = work.ok
+    ? work.answer.runs.map((named, i) => {
+        const { was, now } = measuresOf(draft, i, named);
+        return plannedAnew(withMeasures(old[i], was, now), marksOf(named), tapeStep(bench));
+      })
+    : [];
+  // A run the calculation no longer has stays as long as something of it is made.
+  const beyond = old
+    .slice(planned.length)
+    .map((run) => (work.ok && Object.keys(run.made).length === 0 ? NO_RUN : run));
+  const runs = beyond.some((run) => run !== NO_RUN) ? [...planned, ...beyond] : planned;
+  return { calculation: calculation.id, draft: typedIn(draft, calculation), runs };
+}
+
+/** Whether a mark measured in this draft since it was opened was measured otherwise elsewhere. */
+export function isMeasuredElsewhere(
+  calculation: Calculation,
+  draft: Draft,
+  bench: Bench,
+  before: Kept | undefined,
+): boolean {
+  const work = calculation.work(draft, bench);
+  const runs = work.ok ? work.answer.runs : [];
+  return runs.some((named, i) => {
+    const { was, now } = measuresOf(draft, i, named);
+    return isMeasuredTwice(before?.runs[i], was, now);
+  });
+}
+
+/** What was measured of a run when it was opened, and what is now. */
+function measuresOf(draft: Draft, i: number, { run }: NamedRun): { was: Made; now: Made } {
+  const was = madeIn(readMade(draft[wasKey(i)] ?? ''), draft);
+  const now = isOfPlan(draft, i, run) ? madeIn(recordOf(draft, i, run).made, draft) : was;
+  return { was, now };
+}
+
+/** What was measured, with its unit: in an old address it may have none. */
+function madeIn(made: Made, draft: Draft): Made {
+  const unit = CHOICES.unit.find((known) => known === draft.u);
+  return new Map([...made].map(([label, typed]) => [label, withItsUnit(typed, unit)]));
+}
+
+/** The draft without what is not typed: where it is kept, what is measured, which mark is next. */
+function typedIn(draft: Draft, calculation: Calculation): Draft {
+  const fields = new Set(calculation.fields(draft).map(({ key }) => key));
+  const pairs = Object.entries(draft).filter(
+    ([key]) => fields.has(key) || !(isFollowKey(key) || /^(kept|counting)$/.test(key)),
+  );
+  return Object.fromEntries(pairs);
+}

@@ -1,0 +1,32 @@
+import type { Bench } from '../../calculation/bench.ts';
+import type { Calculation, Draft, NamedRun } from '../../calculation/calculation.ts';
+import type { Kept } from '../../garment/garment.ts';
+import type { PlannedMark } from '../../garment/which-mark.ts';
+import type { MarkKind } from '../../sewing/run.ts';
+import { inUnitOf } from '../start/other-unit.ts';
+import { CHOICES } from '../start/settings.ts';
+
+/** Marks that may stand for each other; lines of a hem or a mitre are each for itself. */
+const ALIKE: ReadonlySet<MarkKind> = new Set([
+  'closure',
+  'level',
+  'sewn',
+  'hole',
+  'corner',
+  'centre',
+]);
+
+/** Where the marks of a run are planned. One without a label is nothing to make. */
+export function marksOf({ run }: NamedRun): PlannedMark[] {
+  const alike = run.marks.every(({ kind, across }) => ALIKE.has(kind) && across === undefined);
+  return run.marks
+    .filter(({ label }) => label !== '')
+    .map(({ label, at, kind }) => ({ label, at, sewn: kind === 'sewn', alike }));
+}
+
+/** What was typed, for this bench, with every field that was left as the calculation starts. */
+export function draftFor(calculation: Calculation, kept: Kept, bench: Bench): Draft {
+  const unit = CHOICES.unit.find((known) => known === kept.draft.u) ?? bench.unit;
+  const draft = { ...calculation.start({ ...bench, unit }), u: unit, ...kept.draft };
+  return unit === bench.unit ? draft : inUnitOf(bench, calculation, draft);
+}

@@ -1,0 +1,48 @@
+import type { Bench } from '../../calculation/bench.ts';
+import type { Calculation, Draft, Field } from '../../calculation/calculation.ts';
+import { readMade } from '../../calculation/made.ts';
+import { withUnits } from '../../calculation/with-units.ts';
+import { CHOICES } from './settings.ts';
+
+/**
+ * A draft typed on a bench of another unit, for this one: its bare lengths get
+ * their unit written out, so that they go on meaning the same; also those that
+ * show only once something else is chosen.
+ */
+export function inUnitOf(bench: Bench, calculation: Calculation, draft: Draft): Draft {
+  const unit = CHOICES.unit.find((known) => known === draft.u) ?? bench.unit;
+  const lengths = fieldsEver(calculation, draft).filter(
+    ({ kind, key }) => (kind === 'length' || kind === 'lengths') && draft[key] !== undefined,
+  );
+  const pairs = lengths.map(({ key }) => [key, withUnits(draft[key] ?? '', unit)] as const);
+  return { ...draft, ...Object.fromEntries(pairs), ...measuresIn(draft, unit), u: bench.unit };
+}
+
+/** Every field there is, those of the draft first, then those that a choice or a given field brings. */
+function fieldsEver(calculation: Calculation, draft: Draft): Field[] {
+  const found = new Map<string, Field>();
+  const drafts = [draft];
+  for (const one of drafts) {
+    for (const field of calculation.fields(one)) {
+      if (found.has(field.key)) continue;
+      found.set(field.key, field);
+      const values = field.kind === 'choice' ? field.options.map(({ value }) => value) : ['', '1'];
+      drafts.push(...values.map((value) => ({ ...one, [field.key]: value })));
+    }
+  }
+  return [...found.values()];
+}
+
+/** What was measured of the marks: in an old address it may be without its unit. */
+function measuresIn(draft: Draft, unit: Bench['unit']): Draft {
+  const pairs = Object.entries(draft)
+    .filter(([key]) => /^(made|was)(-\d+)?$/.test(key))
+    .map(([key, text]) => {
+      const measures = [...readMade(text)];
+      return [
+        key,
+        measures.map(([label, typed]) => `${label}=${withUnits(typed, unit)}`).join('; '),
+      ];
+    });
+  return Object.fromEntries(pairs);
+}

@@ -1,0 +1,20 @@
+import type { Bench } from '../../calculation/bench.ts';
+import { Settings } from '../../screens/settings/settings.tsx';
+import type { StoreFault } from '../../storage/store.ts';
+import { phoneWords } from '../../words/phone-words.ts';
+import { CHOICES } from './settings.ts';
+
+interface Props {
+  bench: Bench;
+  onBench: (bench: Bench) => void;
+  storeFault: StoreFault | undefined;
+  onLeave: () => void;
+}
+
+const loadLicences = () => import('virtual:licences').then(({ PARTS }) => PARTS);
+
+/** The settings with what each may be. */
+export function SettingsPlace({ storeFault, ...props }: Props) {
+  const said = storeFault && phoneWords.store[storeFault];
+  return <Settings {...props} choices={CHOICES} said={said} loadLicences={loadLicences} />;
+}

@@ -1,0 +1,68 @@
+import { useEffect } from 'preact/hooks';
+
+import type { Bench } from '../../calculation/bench.ts';
+import type { Calculation, Draft } from '../../calculation/calculation.ts';
+import { withMeasure } from '../../calculation/made.ts';
+import { typeSeparator } from '../../controls/pad-edit.ts';
+import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
+import { madeWords } from '../../words/made-words.ts';
+import { TAPE_SERVICES } from './tape-services.ts';
+
+interface Props {
+  calculation: Calculation;
+  draft: Draft;
+  bench: Bench;
+  onDraft: (draft: Draft) => void;
+  onMode: (mode: string, draft: Draft) => void;
+}
+
+/** Which mark's made place is asked for: `made:3`. */
+const MADE = /^made:(.+)$/s;
+
+/** A tape read for a field of a calculation, or for where a mark was really made. */
+export function TapePlace({ calculation, draft, bench, onDraft, onMode }: Props) {
+  // Kept at once: a photo shared to the app later opens it anew, and this field is still to get it.
+  useEffect(() => onDraft(draft), []);
+  const { into = '', ...back } = draft;
+  const mark = MADE.exec(into)?.[1];
+  const name = mark === undefined ? nameOf(calculation, draft, into) : madeWords.measured(mark);
+  const mode = mark === undefined ? '' : 'follow';
+  const onUse = (text: string) => onMode(mode, typedInto(calculation, back, into, text, bench));
+  return (
+    <TapeScreen
+      bench={bench}
+      field={name}
+      uses={[{ name, onUse }]}
+      services={TAPE_SERVICES}
+      onLeave={() => onMode(mode, back)}
+    />
+  );
+}
+
+function nameOf(calculation: Calculation, draft: Draft, key: string): string {
+  return calculation.fields(draft).find((field) => field.key === key)?.label ?? calculation.title;
+}
+
+/** The draft with a number in a field: after the others where it holds several. */
+export function typedInto(
+  calculation: Calculation,
+  draft: Draft,
+  into: string,
+  text: string,
+  bench: Bench,
+): Draft {
+  const mark = MADE.exec(into)?.[1];
+  if (mark !== undefined) {
+    const work = calculation.work(draft, bench);
+    const runs = work.ok ? work.answer.runs : [];
+    const first = runs.findIndex(({ run }) => run.marks.length > 0);
+    const i = draft.run === undefined ? first : Number(draft.run);
+    const run = runs[i]?.run;
+    return run ? withMeasure(draft, i, run, [mark, text]) : draft;
+  }
+  const lengths = calculation.fields(draft).filter(({ kind }) => kind.startsWith('length'));
+  const field = lengths.find(({ key }) => key === into) ?? lengths[0];
+  if (!field) return draft;
+  const before = field.kind === 'lengths' ? typeSeparator(draft[field.key] ?? '') : '';
+  return { ...draft, [field.key]: before + text };
+}

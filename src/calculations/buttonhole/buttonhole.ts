@@ -1,0 +1,138 @@
+import type { Bench } from '../../calculation/bench.ts';
+import type { Answer, Calculation, Line } from '../../calculation/calculation.ts';
+import { readDraft } from '../../calculation/draft.ts';
+import { chosen, fieldsCalled } from '../../calculation/fields.ts';
+import { refusedFor } from '../../calculation/problem-faults.ts';
+import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
+import { upToGraduation } from '../../lengths/graduation.ts';
+import { type ExactLength, exactLength, inches } from '../../lengths/length.ts';
+import {
+  BUTTONHOLE_RULES,
+  type Buttonhole,
+  type ButtonholeInput,
+  type ButtonholeRule,
+  buttonhole as work,
+} from '../../sewing/buttonhole.ts';
+import { overlapPastCentre } from '../../sewing/overlap.ts';
+import { buttonholeWords as words } from '../../words/buttonhole-words.ts';
+import { cautionWords } from '../../words/caution-words.ts';
+
+const { length, optional, choice } = fieldsCalled(words.labels);
+
+/** The largest thing that counts as a small part: 16 CFR 1501.4, a cylinder 1.25 in wide. */
+const SMALL_PART = inches(1.25);
+
+/** How long a buttonhole is and where it starts, by the published rule the maker chooses. */
+export const buttonhole: Calculation = {
+  id: 'buttonhole',
+  title: words.title,
+  start: () => ({
+    diameter: '24 L',
+    thickness: '3 mm',
+    girth: '',
+    holeRule: 'diameter-thickness',
+    holeWay: 'horizontal',
+  }),
+  fields: (draft) => [
+    length('diameter'),
+    ...(chosen(draft, 'holeRule', words.holeRules) === 'half-girth-eighth'
+      ? [optional('girth', words.notMeasured)]
+      : []),
+    length('thickness'),
+    choice('holeRule', words.holeRules),
+    choice('holeWay', words.holeWays),
+  ],
+  work(draft, bench) {
+    const read = readDraft(draft, bench);
+    const diameter = read.length('diameter');
+    const thickness = read.length('thickness');
+    const rule = chosen(draft, 'holeRule', words.holeRules);
+    const girth = rule === 'half-girth-eighth' ? read.maybeLength('girth') : undefined;
+    if (diameter === undefined || thickness === undefined || read.faults.length > 0) {
+      return { ok: false, faults: read.faults };
+    }
+    const direction = chosen(draft, 'holeWay', words.holeWays);
+    const input = { diameter, thickness, girth, rule, direction } as const;
+    const outcome = work(input);
+    if (!outcome.ok) return refusedFor(outcome.problems);
+    return { ok: true, answer: answer(outcome.value, input, bench) };
+  },
+};
+
+function answer(hole: Buttonhole, input: ButtonholeInput, bench: Bench): Answer {
+  const { past, rest } = hole;
+  const direction = input.direction;
+  return {
+    headline: { number: numberOnTape(hole.length, bench, upToGraduation), after: words.long },
+    sentence: words.sentence(direction, byTape(past, bench), byTape(rest, bench)),
+    lines: [...overlapLine(input, bench), ...otherRules(input, bench)],
+    offers: [],
+    warnings: [],
+    cautions: input.diameter > SMALL_PART ? [] : [cautionWords.smallParts],
+    runs: [
+      {
+        name: words.title,
+        item: words.title,
+        run: {
+          datum: 'zero',
+          length: exactLength(hole.length) as typeof past,
+          marks: [{ at: past, label: '', kind: 'measure' }],
+        },
+      },
+    ],
+    workings: [
+      { formula: lengthFormula(hole, input, bench), source: words.published(hole.lengthRule) },
+      {
+        formula: words.rest(
+          exactly(hole.length, bench),
+          exactly(past, bench),
+          exactly(rest, bench),
+        ),
+        source: `${words.published(hole.placeRule)} ${words.conflict}`,
+      },
+    ],
+  };
+}
+
+/** The rule for the length with its numbers in it. */
+function lengthFormula(hole: Buttonhole, input: ButtonholeInput, bench: Bench): string {
+  const show = (x: ExactLength) => exactly(x, bench);
+  const { rule, diameter, thickness, girth } = input;
+  const [across, thick, long] = [show(diameter), show(thickness), show(hole.length)];
+  const { formula } = words;
+  if (rule === 'round') return formula.round(across, long);
+  const added = BUTTONHOLE_RULES[rule].value;
+  const more = added === 0 ? '' : words.more(show(exactLength(added)));
+  switch (rule) {
+    case 'diameter':
+    case 'diameter-eighth':
+      return formula.diameter(across, more, long);
+    case 'half-girth-eighth':
+      return girth === undefined
+        ? formula.noGirth(across, thick, more, long)
+        : formula.girth(show(girth), more, long);
+    default:
+      return formula['diameter-thickness'](across, thick, more, long);
+  }
+}
+
+function overlapLine({ diameter }: ButtonholeInput, bench: Bench): Line[] {
+  const overlap = overlapPastCentre(diameter);
+  if (!overlap.ok) return [];
+  return overlap.value.rules.map(({ least, rule }) => ({
+    label: `${words.overlap}: ${rule.says}`,
+    value: onTape(least, bench, upToGraduation),
+  }));
+}
+
+/** What the other published rules would give, for comparison. */
+function otherRules(input: ButtonholeInput, bench: Bench): Line[] {
+  return (Object.keys(BUTTONHOLE_RULES) as ButtonholeRule[])
+    .filter((rule) => rule !== input.rule)
+    .flatMap((rule) => {
+      const other = work({ ...input, girth: undefined, rule });
+      return other.ok
+        ? [{ label: words.holeRules[rule], value: byTape(other.value.length, bench) }]
+        : [];
+    });
+}

@@ -1,0 +1,97 @@
+import { drawnRun } from '../../calculation/as-made.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Answer, Draft, Line } from '../../calculation/calculation.ts';
+import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
+import { downToGraduation } from '../../lengths/graduation.ts';
+import { exactLength } from '../../lengths/length.ts';
+import type { ClosuresInput } from '../../sewing/closure-input.ts';
+import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
+import type { ClosurePlan } from '../../sewing/closures.ts';
+import { leastStep } from '../../sewing/made-run.ts';
+import { closuresWords as words } from '../../words/closures-words.ts';
+import type { Beside } from './beside.ts';
+import { doubts } from './doubts.ts';
+import { itemOf } from './fields.ts';
+import { closuresFormula } from './formula.ts';
+import { listed, offers } from './offers.ts';
+
+/** A row of closures as an answer. */
+export function closuresAnswer(
+  plan: ClosurePlan,
+  input: ClosuresInput,
+  draft: Draft,
+  bench: Bench,
+  beside: Beside,
+): Answer {
+  const item = words.items[itemOf(draft)];
+  return {
+    headline: headline(plan, bench),
+    sentence: sentence(plan, draft, bench),
+    lines: [...rowLines(asMade(plan, input, draft, bench), bench), ...beside.lines],
+    offers: offers(plan, input, draft, bench),
+    warnings: doubts(plan, input, bench),
+    cautions: [beside.caution],
+    runs: [{ name: words.title, item: item.one, run: plan.run }],
+    workings: [
+      { formula: closuresFormula(plan, input, bench), source: words.source },
+      ...beside.sources.map((source) => ({ formula: '', source })),
+    ],
+  };
+}
+
+/** The pitch where there is one; the place where a single closure stands. */
+function headline(plan: ClosurePlan, bench: Bench): Answer['headline'] {
+  const [first] = plan.stretches;
+  if (!first) {
+    const place = plan.run.marks[0]?.at ?? plan.ends.top;
+    return { number: numberOnTape(place, bench), after: words.fromTop };
+  }
+  const shown = numberOnTape(first.pitch, bench);
+  const even = plan.stretches.length === 1;
+  return { before: shown.rounded ? words.about : '', number: shown, after: words.apart(even) };
+}
+
+function sentence(plan: ClosurePlan, draft: Draft, bench: Bench): string {
+  const item = words.items[itemOf(draft)];
+  const first = onTape(plan.ends.top, bench);
+  return plan.count === 1
+    ? words.one(item, first)
+    : words.sentence(plan.count, item, first, pitches(plan.stretches, bench));
+}
+
+/** "3 × 7.1 cm, 3 × 6.9 cm", when not all spaces are alike. */
+function pitches(stretches: readonly Stretch[], bench: Bench): string {
+  return stretches.length < 2 ? '' : listed(stretches, bench);
+}
+
+/** The row with its ends and its least gap as its marks were made. */
+function asMade(row: ClosureRow, { width }: ClosuresInput, draft: Draft, bench: Bench): ClosureRow {
+  const run = drawnRun(row.run, draft, 0, bench);
+  const [first, last] = [run.marks[0], run.marks.at(-1)];
+  if (run === row.run || !first || !last) return row;
+  const least = width === undefined ? undefined : leastStep(run);
+  return {
+    ...row,
+    ends: { top: first.at, bottom: exactLength(row.run.length - last.at) },
+    gap: least === undefined ? row.gap : exactLength(least - (width ?? 0)),
+  };
+}
+
+function rowLines(row: ClosureRow, bench: Bench): Line[] {
+  const lines = [
+    {
+      label: words.endsLabel,
+      value: words.endsOf(byTape(row.ends.top, bench), byTape(row.ends.bottom, bench)),
+    },
+  ];
+  if (row.gap !== undefined)
+    lines.push({ label: words.gap, value: onTape(row.gap, bench, downToGraduation) });
+  if (row.remainder) {
+    const { above, below } = row.remainder;
+    lines.push({
+      label: words.left,
+      value: words.leftOf(above === 0 ? undefined : byTape(above, bench), byTape(below, bench)),
+    });
+  }
+  return lines;
+}

@@ -1,0 +1,142 @@
+import type { Bench } from '../../calculation/bench.ts';
+import type { Answer, Line, NamedRun, Offer } from '../../calculation/calculation.ts';
+import { asTyped } from '../../calculation/draft-text.ts';
+import { byTape } from '../../calculation/tape-text.ts';
+import { crossingFigure } from '../../drawing/crossing-figure.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { showExact } from '../../lengths/show-length.ts';
+import type { Crossed } from '../../sewing/crossing-holes.ts';
+import { shorterMove } from '../../sewing/crossing-move.ts';
+import { type NewHoles, newHoles } from '../../sewing/crossing-run.ts';
+import type { Crossing, CrossingPlan } from '../../sewing/strip-crossing.ts';
+import { crossingWords as words } from '../../words/crossing-words.ts';
+import { holeWords } from '../../words/hole-words.ts';
+import { drawnOf } from './drawn.ts';
+
+type Show = (x: ExactLength) => string;
+
+/** A shift of less that clears nothing is none. */
+const NO_SHIFT = exactLength(400);
+/** Two crossing strips as an answer. */
+export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench): Answer {
+  const { asLaid, best } = plan;
+  const show: Show = (x) => byTape(x, bench);
+  const moved = movesTo(best, asLaid);
+  const chosen = moved ? best : asLaid;
+  const fresh = newHoles(input.lower, chosen);
+  const near = chosen.holes.filter(({ meets, nearEdge }) => meets !== 'shared' && nearEdge).length;
+  return {
+    headline: headline(chosen, moved, near, bench),
+    sentence: sentence(chosen, moved, near, show),
+    lines: [
+      { label: words.seen, value: words.seenAs },
+      { label: words.laid, value: meetingsOf(asLaid) },
+      ...(moved ? [{ label: words.moved, value: meetingsOf(best) }] : []),
+      ...(chosen.room === undefined ? [] : [{ label: words.room, value: show(chosen.room) }]),
+      ...newHoleLines(fresh, show),
+    ],
+    offers: offersOf(input, plan, moved, bench),
+    warnings: [
+      ...(chosen.clashes > 0 ? [words.clashing(chosen.clashes)] : []),
+      ...(chosen.clashes > 0 && !plan.otherPitch ? [words.noPitch] : []),
+      ...(near > 0 ? [words.nearEdge(near)] : []),
+    ],
+    cautions: [holeWords.punch],
+    listsLast: true,
+    runs: runsOf(input, fresh),
+    figures: [{ name: words.figure(moved), figure: crossingFigure(drawnOf(input, chosen, moved)) }],
+    workings: [{ formula: words.rule, source: words.derived }],
+  };
+}
+
+/** The worst that is true: clashes, then holes that may tear out, and only then the shift. */
+function headline(
+  { clashes, shift, pitch }: Crossing,
+  moved: boolean,
+  near: number,
+  { unit }: Bench,
+): Answer['headline'] {
+  if (clashes > 0) return { number: String(clashes), after: words.clash(clashes) };
+  if (near > 0) return { number: String(near), after: words.tear(near) };
+  const { by, back } = shorterMove({ shift, pitch });
+  const number = showExact(moved ? by : exactLength(0), unit, unit === 'mm' ? 2 : 3);
+  return { number, after: moved ? words.move(back) : words.lies };
+}
+
+/** A shift is said both ways: a pitch less of it the other way is the same place. */
+function sentence(
+  { clashes, room, shift, pitch }: Crossing,
+  moved: boolean,
+  near: number,
+  show: Show,
+): string {
+  const { by, back, other } = shorterMove({ shift, pitch });
+  const stays = clashes > 0 || near > 0 ? [words.leave] : [];
+  return [
+    ...(moved ? [words.moveBy(show(by), back, show(other))] : stays),
+    clashes > 0 ? words.least : words.clear(room === undefined ? undefined : show(room), moved),
+  ].join(' ');
+}
+
+/** Only a shift that betters what lies there is worth the moving. */
+function movesTo(best: Crossing, asLaid: Crossing): boolean {
+  const room = (one: Crossing) => one.room ?? Number.POSITIVE_INFINITY;
+  if (best.clashes !== asLaid.clashes) return best.clashes < asLaid.clashes;
+  return best.shift >= NO_SHIFT && room(best) > room(asLaid) + NO_SHIFT;
+}
+
+function meetingsOf({ holes, shared, clashes }: Crossing): string {
+  return words.laidIs(shared, holes.length - shared - clashes, clashes);
+}
+
+function newHoleLines(fresh: NewHoles | undefined, show: Show): Line[] {
+  const count = { label: words.newHoles, value: String(fresh?.run.marks.length ?? 0) };
+  if (!fresh) return [count];
+  const { from, run } = fresh;
+  const along = show(exactLength(Math.abs(from)));
+  const [only, second] = run.marks;
+  return [
+    count,
+    { label: words.measuredFrom, value: words.madeHole(along, from >= 0) },
+    { label: words.across, value: words.acrossFrom },
+    // A single mark has no list of its own.
+    ...(only?.across !== undefined && !second
+      ? [{ label: words.newHole, value: words.place(show(only.at), show(only.across)) }]
+      : []),
+  ];
+}
+
+function runsOf({ lower, hole }: Crossed, fresh: NewHoles | undefined): NamedRun[] {
+  if (!fresh) return [];
+  const strip = { across: exactLength(0), width: lower.width, hole };
+  return [{ name: words.newHoles, item: words.newHole, run: fresh.run, strip }];
+}
+
+/** What is taken is typed to the last digit: rounded, a clear hole may clash. */
+function offersOf(
+  { upper }: Crossed,
+  { best, otherPitch }: CrossingPlan,
+  moved: boolean,
+  bench: Bench,
+): Offer[] {
+  const whole = (x: ExactLength) => asTyped(x, bench);
+  const phase = ({ shift, pitch }: Crossing) => whole(exactLength((upper.phase + shift) % pitch));
+  return [
+    ...(moved
+      ? [
+          {
+            words: words.takeShift(byTape(shorterMove(best).by, bench)),
+            take: { upperPhase: phase(best) },
+          },
+        ]
+      : []),
+    ...(otherPitch
+      ? [
+          {
+            words: words.takePitch(whole(otherPitch.pitch)),
+            take: { upperPitch: whole(otherPitch.pitch), upperPhase: phase(otherPitch) },
+          },
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,98 @@
+import type { Draft } from '../calculation/calculation.ts';
+import type { Measure } from '../sewing/sources/usual.ts';
+
+type MeasureOf = Measure | ((draft: Draft) => Measure);
+
+const STRIP = { pitch: 'holePitch', width: 'stripWidth', margin: 'holeMargin' } as const;
+
+/** Which measure of the bench each field holds, by calculation and field. */
+export const USUAL_FIELDS: Readonly<Record<string, Readonly<Record<string, MeasureOf>>>> = {
+  closures: {
+    opening: 'opening',
+    count: 'closures',
+    top: 'endMargin',
+    bottom: 'endMargin',
+    pitch: 'closurePitch',
+    gap: 'closurePitch',
+    width: 'closureWidth',
+    setBack: 'setBack',
+    lap: 'lap',
+  },
+  buttonhole: { diameter: 'button', thickness: 'buttonThick' },
+  hem: {
+    depth: 'hemDepth',
+    turn: 'turn',
+    edgeStitch: 'edgeStitch',
+    thickness: 'clothThick',
+    finished: 'garmentLength',
+    left: 'hemDepth',
+    chord: 'chord',
+    round: 'around',
+    above: 'around',
+    atHem: 'across',
+    acrossAbove: 'across',
+    ease: 'ease',
+  },
+  facing: {
+    depth: 'hemDepth',
+    seam: 'seamAllowance',
+    turn: 'turn',
+    edgeStitch: 'edgeStitch',
+    radius: 'curveRadius',
+    finished: 'garmentLength',
+    left: 'hemDepth',
+  },
+  corner: {
+    depth: 'hemDepth',
+    side: 'hemDepth',
+    angle: 'cornerAngle',
+    edgeStitch: 'edgeStitch',
+  },
+  seam: {
+    given: 'seamAllowance',
+    first: 'seamAllowance',
+    trim: 'seamTrim',
+    second: 'seamAllowance',
+    allowance: 'seamAllowance',
+    wanted: 'seamAllowance',
+    seams: 'seams',
+    change: 'girthChange',
+    radius: 'curveRadius',
+    opening: 'clipOpening',
+    along: 'curveLength',
+  },
+  edging: {
+    ...STRIP,
+    length: 'stripLength',
+    hole: 'punch',
+    radius: 'curveRadius',
+    angle: 'cornerAngle',
+    teeth: 'teeth',
+    stock: 'stripLength',
+  },
+  crossing: {
+    ...STRIP,
+    hole: 'punch',
+    angle: 'cornerAngle',
+    upperPitch: 'holePitch',
+    upperWidth: 'stripWidth',
+    upperMargin: 'holeMargin',
+  },
+  centre: { count: 'holes', other: 'holes', pitch: 'holePitch', measured: 'stripLength' },
+  parts: { length: 'around', other: 'around', count: 'closures' },
+  lacing: {
+    holes: 'holes',
+    pitch: 'holePitch',
+    margin: 'holeMargin',
+    thickness: 'layers',
+    outside: 'outside',
+    lace: 'lace',
+    tail: 'tail',
+    longest: 'lacePiece',
+  },
+  sizes: {
+    button: 'button',
+    stitch: ({ stitchBy }) =>
+      stitchBy === 'in' ? 'stitchesPerInch' : stitchBy === 'cm' ? 'stitchesPerCm' : 'stitchMm',
+  },
+};
