@@ -2,10 +2,10 @@ import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { homeWords, SCREEN_WORDS } from '#words/home-words.ts';
 import { engine } from './.ci/engine.mjs';
 import { licences } from './.ci/licences.mjs';
 import { together } from './.ci/together.mjs';
-import { homeWords, SCREEN_WORDS } from './src/words/home-words.ts';
 
 const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
 

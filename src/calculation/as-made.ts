@@ -1,8 +1,8 @@
+import { figureWords } from '#words/figure-words.ts';
 import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { inPlaceOrder, runAsMade } from '../sewing/made-run.ts';
 import type { Run } from '../sewing/run.ts';
-import { figureWords } from '../words/figure-words.ts';
 import type { Bench } from './bench.ts';
 import type { Answer, Draft, NamedRun } from './calculation.ts';
 import { type Made, recordOf } from './made.ts';

@@ -1,3 +1,5 @@
+import { doubtWords } from '#words/doubt-words.ts';
+import { markWords } from '#words/mark-words.ts';
 import { upToGraduation } from '../lengths/graduation.ts';
 import { exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
@@ -6,8 +8,6 @@ import { shownNumber } from '../lengths/show-length.ts';
 import { markOut } from '../sewing/marks.ts';
 import type { Measure } from '../sewing/sources/usual.ts';
 import { type Unusual, unusual } from '../sewing/unusual.ts';
-import { doubtWords } from '../words/doubt-words.ts';
-import { markWords } from '../words/mark-words.ts';
 import { type Bench, tapeStep } from './bench.ts';
 import type { Answer, Calculation, Draft, Fault, Field, Work } from './calculation.ts';
 import { onTape } from './tape-text.ts';

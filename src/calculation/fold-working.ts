@@ -1,6 +1,6 @@
+import { turnedWords as turned } from '#words/turned-words.ts';
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import { foldShare } from '../sewing/hem-folds.ts';
-import { turnedWords as turned } from '../words/turned-words.ts';
 import type { Bench } from './bench.ts';
 import type { Working } from './calculation.ts';
 import { exactly } from './tape-text.ts';

@@ -1,8 +1,8 @@
+import { markWords, tapeWords } from '#words/mark-words.ts';
 import { downToGraduation, toGraduation, upToGraduation } from '../lengths/graduation.ts';
 import { type ExactLength, exactLength, inches, mm, ZERO } from '../lengths/length.ts';
 import { remainder, type Shown, showExact, shownText, showOnTape } from '../lengths/show-length.ts';
 import type { Mark } from '../sewing/run.ts';
-import { markWords, tapeWords } from '../words/mark-words.ts';
 import { type Bench, tapeStep } from './bench.ts';
 
 /** Bounds are said no finer than this: a sixty-fourth of an inch, a hundredth of a millimetre. */

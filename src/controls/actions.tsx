@@ -1,5 +1,5 @@
+import { viewWords } from '#words/control-words.ts';
 import type { Draft, Field, Work } from '../calculation/calculation.ts';
-import { viewWords } from '../words/control-words.ts';
 import { isLength } from './pad-keys.ts';
 
 interface Props {

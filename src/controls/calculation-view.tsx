@@ -1,4 +1,5 @@
 import { useMemo, useRef } from 'preact/hooks';
+import { viewWords } from '#words/control-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import {
   type Calculation,
@@ -7,7 +8,6 @@ import {
   isUnfinished,
   type Work,
 } from '../calculation/calculation.ts';
-import { viewWords } from '../words/control-words.ts';
 import { Actions } from './actions.tsx';
 import { useAfterPaint } from './after-paint.ts';
 import { AnswerWords } from './answer.tsx';

@@ -1,7 +1,7 @@
 import { useLayoutEffect } from 'preact/hooks';
+import { padWords } from '#words/pad-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
-import { padWords } from '../words/pad-words.ts';
 import { adopt } from './adopt.ts';
 import css from './choices.css?inline';
 import { Rich } from './rich.tsx';

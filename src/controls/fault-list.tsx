@@ -1,10 +1,10 @@
+import { answerWords } from '#words/mark-words.ts';
+import { type ProblemSay, problemWords } from '#words/problem-words.ts';
+import { readStepsWords } from '#words/read-steps-words.ts';
+import { readWords } from '#words/read-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import { type Fault, type Field, isUnfinished } from '../calculation/calculation.ts';
 import { bound, exactly } from '../calculation/tape-text.ts';
-import { answerWords } from '../words/mark-words.ts';
-import { type ProblemSay, problemWords } from '../words/problem-words.ts';
-import { readStepsWords } from '../words/read-steps-words.ts';
-import { readWords } from '../words/read-words.ts';
 import { Rich } from './rich.tsx';
 
 interface Props {

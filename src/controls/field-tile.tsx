@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { fieldWords } from '#words/control-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
-import { fieldWords } from '../words/control-words.ts';
 import { steady } from './steady.tsx';
 import './field-tile.css';
 

@@ -1,5 +1,5 @@
+import { figureWords } from '#words/figure-words.ts';
 import { boundsOf, type Figure, type FigureShape, stylesOf } from '../drawing/figure.ts';
-import { figureWords } from '../words/figure-words.ts';
 import { adopt } from './adopt.ts';
 import css from './figure.css?inline';
 import { Rich } from './rich.tsx';

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
+import { followWords } from '#words/follow-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
 import { type Made, withRecord } from '../calculation/made.ts';
 import { onTape } from '../calculation/tape-text.ts';
 import { markOut } from '../sewing/marks.ts';
-import { followWords } from '../words/follow-words.ts';
 import { Rich } from './rich.tsx';
 
 interface Followed {

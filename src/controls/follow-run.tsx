@@ -1,12 +1,12 @@
 import type { ComponentChildren, ComponentProps } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { followWords } from '#words/follow-words.ts';
+import { spoken } from '#words/spoken.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import type { NamedRun } from '../calculation/calculation.ts';
 import { onTape, wordOf } from '../calculation/tape-text.ts';
 import type { ExactLength } from '../lengths/length.ts';
 import { type MarkedMark, type MarkedRun, markOut } from '../sewing/marks.ts';
-import { followWords } from '../words/follow-words.ts';
-import { spoken } from '../words/spoken.ts';
 import { adopt } from './adopt.ts';
 import { useAfterPaint } from './after-paint.ts';
 import css from './follow.css?inline';

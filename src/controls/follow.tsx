@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { followWords } from '#words/follow-words.ts';
 import { followedRun } from '../calculation/as-made.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
@@ -10,7 +11,6 @@ import {
   withRecord,
   writeMade,
 } from '../calculation/made.ts';
-import { followWords } from '../words/follow-words.ts';
 import { useRespacing } from './follow-respacing.tsx';
 import { FollowRun, type FollowServices } from './follow-run.tsx';
 import { Rich } from './rich.tsx';

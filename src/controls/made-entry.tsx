@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
+import { viewWords } from '#words/control-words.ts';
+import { followWords } from '#words/follow-words.ts';
+import { madeWords } from '#words/made-words.ts';
+import { readWords } from '#words/read-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import { readLength } from '../lengths/read-length.ts';
-import { viewWords } from '../words/control-words.ts';
-import { followWords } from '../words/follow-words.ts';
-import { madeWords } from '../words/made-words.ts';
-import { readWords } from '../words/read-words.ts';
 import { FieldTile } from './field-tile.tsx';
 import { Pad } from './pad.tsx';
 import type { Fresh } from './pad-keys.ts';

@@ -1,12 +1,12 @@
 import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { markWords } from '#words/mark-words.ts';
+import { placeWords } from '#words/place-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import { exactly, onTape, wordOf } from '../calculation/tape-text.ts';
 import { settled } from '../lengths/length.ts';
 import { type MarkedRun, markOut } from '../sewing/marks.ts';
 import type { Run } from '../sewing/run.ts';
-import { markWords } from '../words/mark-words.ts';
-import { placeWords } from '../words/place-words.ts';
 import { adopt } from './adopt.ts';
 import css from './mark-list.css?inline';
 import { Rich } from './rich.tsx';

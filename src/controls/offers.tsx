@@ -1,6 +1,6 @@
+import { offerWords } from '#words/mark-words.ts';
+import { asDecimals, asThousands } from '#words/read-words.ts';
 import type { Draft, Fault, Offer, Work } from '../calculation/calculation.ts';
-import { offerWords } from '../words/mark-words.ts';
-import { asDecimals, asThousands } from '../words/read-words.ts';
 import { Rich } from './rich.tsx';
 
 interface Props {

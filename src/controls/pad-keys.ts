@@ -1,8 +1,8 @@
+import { padWords } from '#words/pad-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
 import { STEP } from '../lengths/graduation.ts';
 import type { Length } from '../lengths/length.ts';
-import { padWords } from '../words/pad-words.ts';
 import { nudge, nudgeCount, nudgeText } from './nudge.ts';
 import {
   erase,

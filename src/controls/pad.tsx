@@ -1,7 +1,7 @@
 import { useMemo, useRef } from 'preact/hooks';
+import { padWords } from '#words/pad-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
-import { padWords } from '../words/pad-words.ts';
 import { unitOfTail } from './pad-edit.ts';
 import {
   digitKeys,

@@ -1,10 +1,10 @@
 import { useMemo } from 'preact/hooks';
+import { tapeWords } from '#words/mark-words.ts';
 import { drawnRun } from '../calculation/as-made.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Draft, NamedRun } from '../calculation/calculation.ts';
 import { onTape } from '../calculation/tape-text.ts';
 import { inPlaceOrder, placeOrder } from '../sewing/made-run.ts';
-import { tapeWords } from '../words/mark-words.ts';
 import { adopt } from './adopt.ts';
 import sideways from './sideways.css?inline';
 import css from './tape.css?inline';

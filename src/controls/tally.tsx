@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { centreWords } from '#words/centre-words.ts';
 import type { Answer, Draft } from '../calculation/calculation.ts';
-import { centreWords } from '../words/centre-words.ts';
 import { adopt } from './adopt.ts';
 import { FaultList } from './fault-list.tsx';
 import css from './follow.css?inline';

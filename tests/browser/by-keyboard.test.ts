@@ -1,6 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { garmentWords } from '../../src/words/garment-words.ts';
+import { garmentWords } from '#words/garment-words.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
 import { settled } from './settled.ts';
 

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { phoneWords } from '../../src/words/phone-words.ts';
+import { phoneWords } from '#words/phone-words.ts';
 import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, SMALL_PHONE, takePhone } from './harness.ts';
 import { SCREENS } from './screens.ts';

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { garmentListWords } from '../../src/words/garment-list-words.ts';
+import { garmentListWords } from '#words/garment-list-words.ts';
 import { launchBrowser, openApp, waitUntilKept } from './harness.ts';
 import { photoOf } from './tape-pictures.ts';
 

@@ -1,8 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
+import { garmentFailedWords } from '#words/garment-failed-words.ts';
+import { garmentKeepWords } from '#words/garment-keep-words.ts';
+import { garmentWords as words } from '#words/garment-words.ts';
 import type { Garment } from '../../src/garment/garment.ts';
-import { garmentFailedWords } from '../../src/words/garment-failed-words.ts';
-import { garmentKeepWords } from '../../src/words/garment-keep-words.ts';
-import { garmentWords as words } from '../../src/words/garment-words.ts';
 import { openApp } from './harness.ts';
 import { keptGarments } from './kept-garments.ts';
 import { type Done, type Order, workThrough } from './tab-writer.ts';

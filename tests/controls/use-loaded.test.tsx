@@ -8,10 +8,10 @@ import {
   waitFor,
 } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
+import { appWords } from '#words/app-words.ts';
+import { newerWords } from '#words/newer-words.ts';
 import { Waiting } from '../../src/app/start/waiting.tsx';
 import { loadAhead, useLoaded } from '../../src/controls/use-loaded.ts';
-import { appWords } from '../../src/words/app-words.ts';
-import { newerWords } from '../../src/words/newer-words.ts';
 import { hostHas, NEWER_PAGE } from './host.ts';
 
 afterEach(() => {

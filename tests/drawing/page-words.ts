@@ -1,5 +1,5 @@
+import { paperWords } from '#words/paper-words.ts';
 import type { PaperWords } from '../../src/drawing/paper-job.ts';
-import { paperWords } from '../../src/words/paper-words.ts';
 
 /** What stands on pages, with lengths in millimetres. */
 export const PAGE_WORDS: PaperWords = {

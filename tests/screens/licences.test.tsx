@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
+import { licenceWords as words } from '#words/licence-words.ts';
 import { Licences } from '../../src/screens/settings/licences.tsx';
-import { licenceWords as words } from '../../src/words/licence-words.ts';
 
 afterEach(cleanup);
 

@@ -1,13 +1,13 @@
 import { cleanup, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
+import { garmentEndWords } from '#words/garment-end-words.ts';
+import { garmentWords } from '#words/garment-words.ts';
+import { loadNewer, newerWords } from '#words/newer-words.ts';
 import { notKept, part } from '../../src/app/garment/deeds.ts';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
 import { Fetched } from '../../src/screens/garments/fetched.tsx';
 import { FollowEnd } from '../../src/screens/garments/follow-end.tsx';
-import { garmentEndWords } from '../../src/words/garment-end-words.ts';
-import { garmentWords } from '../../src/words/garment-words.ts';
-import { loadNewer, newerWords } from '../../src/words/newer-words.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { hostHas, NEWER_PAGE } from '../controls/host.ts';
 

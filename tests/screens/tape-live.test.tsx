@@ -1,13 +1,13 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { liveWords } from '#words/live-words.ts';
+import { photoFaultWords } from '#words/photo-words.ts';
 import type { Bench } from '../../src/calculation/bench.ts';
 import { TapeError } from '../../src/camera/tape-fault.ts';
 import { Live } from '../../src/screens/tape/live.tsx';
 import { rowFrame } from '../../src/tape/frame.ts';
 import type { LiveReading } from '../../src/tape/protocol.ts';
 import type { TapeReading } from '../../src/tape/read-at.ts';
-import { liveWords } from '../../src/words/live-words.ts';
-import { photoFaultWords } from '../../src/words/photo-words.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
 import { benchOf } from '../controls/helpers.ts';
 

@@ -1,10 +1,10 @@
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { cannotWords } from '#words/cannot-words.ts';
+import { loadNewer, newerWords } from '#words/newer-words.ts';
+import { photoFaultWords } from '#words/photo-words.ts';
 import { TapeError } from '../../src/camera/tape-fault.ts';
 import type { TapeReading } from '../../src/tape/read-at.ts';
-import { cannotWords } from '../../src/words/cannot-words.ts';
-import { loadNewer, newerWords } from '../../src/words/newer-words.ts';
-import { photoFaultWords } from '../../src/words/photo-words.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
 import { hostHas, NEWER_PAGE } from '../controls/host.ts';
 import {

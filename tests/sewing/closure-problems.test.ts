@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { problemWords } from '#words/problem-words.ts';
 import { exactLength, type Length, LONGEST, length, mm, toMm } from '../../src/lengths/length.ts';
 import type { ClosuresInput, SpacingRule } from '../../src/sewing/closure-input.ts';
 import { type ClosurePlan, spaceClosures } from '../../src/sewing/closures.ts';
-import { problemWords } from '../../src/words/problem-words.ts';
 import { byCount, opening, planFor, problems, someEnds, typed } from './closures-cases.ts';
 
 const wrong = (input: ClosuresInput) => problems(spaceClosures(input));

@@ -44,7 +44,16 @@ export function askedFor(code: string): string[] {
   return [...code.matchAll(imports), ...code.matchAll(urls)].map((found) => found[1] as string);
 }
 
-/** The path, from the project's folder, that a relative import in `from` leads to, `?inline` and the like left out. */
+/** How words are asked for from outside their folder, in whatever language: see package.json. */
+const WORDS = '#words/';
+
+/** Whether what is asked for is a file of ours. */
+export function isOurs(asked: string): boolean {
+  return asked.startsWith('.') || asked.startsWith(WORDS);
+}
+
+/** The path, from the project's folder, that an import in `from` leads to, `?inline` and the like left out. */
 export function leadsTo(from: string, asked: string): string {
+  if (asked.startsWith(WORDS)) return `src/words/en/${asked.slice(WORDS.length)}`;
   return posix.join(dirname(from), asked.replace(/\?\w+$/, ''));
 }

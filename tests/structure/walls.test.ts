@@ -42,9 +42,11 @@ test('a broken wall is seen, however it is written', () => {
     "export * from '../words/a.ts';",
     "const a = await import('../words/a.ts');",
     "new Worker(new URL('../words/a.ts', import.meta.url));",
+    "import { a } from '#words/a.ts';",
   ];
   for (const way of ways) {
-    const sources = [file('src/sewing/hem.ts', way), file('src/words/a.ts', '')];
+    const words = [file('src/words/a.ts', ''), file('src/words/en/a.ts', '')];
+    const sources = [file('src/sewing/hem.ts', way), ...words];
     expect(brokenWalls(sources), way).toEqual([
       expect.stringContaining('src/sewing/hem.ts must not import from src/words: arithmetic'),
     ]);
@@ -62,6 +64,30 @@ test('packages and missing endings are seen too', () => {
     expect.stringContaining('must not use the package preact'),
     expect.stringContaining('asks for ./a, which is not a file'),
     expect.stringContaining('asks for ./gone.css?inline, which is not a file'),
+  ]);
+});
+
+test('words are asked for by the one way in, which knows the language', () => {
+  const sources = [
+    file('src/screens/home.tsx', "import '#words/home.ts';", "import '../words/en/home.ts';"),
+    file('src/words/en/home.ts', "import './unit.ts';"),
+    file('src/words/en/unit.ts', ''),
+  ];
+  expect(brokenWalls(sources)).toEqual([
+    expect.stringContaining("home.tsx must ask for '#words/…' instead of ../words/en/home.ts"),
+  ]);
+});
+
+test('one list names every calculation; none knows another', () => {
+  const sources = [
+    file('src/calculations/list.ts', "import './hem/hem.ts';"),
+    file('src/calculations/hem/hem.ts', "import '../seam/fields.ts';"),
+    file('src/calculations/seam/fields.ts', "import '../../screens/home.ts';"),
+    file('src/screens/home.ts', ''),
+  ];
+  expect(brokenWalls(sources)).toEqual([
+    expect.stringContaining('hem.ts must not import from another calculation'),
+    expect.stringContaining('fields.ts must not import from src/screens'),
   ]);
 });
 

@@ -1,4 +1,4 @@
-import { askedFor, leadsTo, type Source } from './sources.ts';
+import { askedFor, isOurs, leadsTo, type Source } from './sources.ts';
 
 interface Wall {
   may: readonly string[];
@@ -104,7 +104,7 @@ function fault(from: string, asked: string, there: ReadonlySet<string>): string 
   const zone = zoneOf(from);
   const wall = WALLS[zone];
   if (!wall) return `${from} is in no folder of the house`;
-  if (!asked.startsWith('.')) {
+  if (!isOurs(asked)) {
     if (PACKAGES[zone]?.test(asked)) return undefined;
     return `${from} must not use the package ${asked}: ${wall.why}`;
   }
@@ -117,6 +117,9 @@ function fault(from: string, asked: string, there: ReadonlySet<string>): string 
   const apart = APART[zone];
   if (apart && toZone === zone && partOf(from) !== partOf(to) && from !== LIST) {
     return `${from} must not import from another ${apart}, ${to}: ${wall.why}`;
+  }
+  if (toZone === 'src/words' && zone !== toZone && asked.startsWith('.')) {
+    return `${from} must ask for '#words/…' instead of ${asked}: it must not know which language it is`;
   }
   if (there.has(to)) return undefined;
   return `${from} asks for ${asked}, which is not a file: an import carries its .ts or .tsx ending`;
@@ -145,7 +148,7 @@ export function importCircles(sources: readonly Source[]): string[] {
   const next = new Map(
     sources.map(({ path, code }) => [
       path,
-      askedFor(code).flatMap((asked) => (asked.startsWith('.') ? leadsTo(path, asked) : [])),
+      askedFor(code).flatMap((asked) => (isOurs(asked) ? leadsTo(path, asked) : [])),
     ]),
   );
   const circles: string[] = [];

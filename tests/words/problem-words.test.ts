@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { type ProblemSay, problemWords } from '#words/problem-words.ts';
 import { mm, toMm } from '../../src/lengths/length.ts';
 import type { Problem } from '../../src/sewing/problem.ts';
-import { type ProblemSay, problemWords } from '../../src/words/problem-words.ts';
 
 const LABELS: Record<string, string> = { count: 'How many', bottom: 'Last from the bottom' };
 const say: ProblemSay = {

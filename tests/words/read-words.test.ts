@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { readWords } from '#words/read-words.ts';
+import { spoken } from '#words/spoken.ts';
 import type { ReadFaultKind } from '../../src/lengths/read-fault.ts';
 import { readLength } from '../../src/lengths/read-length.ts';
-import { readWords } from '../../src/words/read-words.ts';
-import { spoken } from '../../src/words/spoken.ts';
 
 test('every fault names the field and ends as a sentence', () => {
   fc.assert(

@@ -1,3 +1,4 @@
+import { garmentFileWords as words } from '#words/garment-file-words.ts';
 import { asideLine, backupParts, garmentLine, writeBackup } from '../../garment/backup.ts';
 import { standOf } from '../../garment/backup-stand.ts';
 import { checkGarment } from '../../garment/check.ts';
@@ -7,7 +8,6 @@ import { garmentKeys } from '../../storage/garment-keys.ts';
 import { PREFIX, type SetAside } from '../../storage/garments.ts';
 import { recordText } from '../../storage/record-text.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
-import { garmentFileWords as words } from '../../words/garment-file-words.ts';
 import { saveFile } from '../paper/save-file.ts';
 import { BACKUP_KEY, PUT_OFF_KEY } from './deeds.ts';
 import { type ShowWork, type Watch, watched } from './watch.ts';

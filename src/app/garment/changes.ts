@@ -1,3 +1,4 @@
+import { garmentFileWords as fileWords } from '#words/garment-file-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { hasRoom } from '../../garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../../garment/garment.ts';
@@ -5,7 +6,6 @@ import { copied, putBack, renamed, withoutKept } from '../../garment/list-change
 import { moveGarment, replaceGarment } from '../../storage/garment-moves.ts';
 import { addGarment, changeGarment, GarmentError } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
-import { garmentFileWords as fileWords } from '../../words/garment-file-words.ts';
 
 import { askToPersist, notKept, part, rememberOpen } from './deeds.ts';
 import type { Chosen } from './restore-place.tsx';

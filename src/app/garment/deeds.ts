@@ -1,8 +1,8 @@
+import { garmentWords as words } from '#words/garment-words.ts';
 import { askNewer } from '../../controls/newer-ask.ts';
 import type { Listed } from '../../garment/listed.ts';
 import { GarmentError } from '../../storage/garments.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
 
 /** The garment that is open: its id, or nothing when the maker closed it. */
 const OPEN_KEY = 'open-garment';
@@ -30,7 +30,7 @@ export async function notKept(error: unknown): Promise<string> {
   if (!(error instanceof GarmentError || error instanceof StoreError)) throw error;
   const { fault } = error;
   if (fault === 'gone') return words.gone;
-  return import('../../words/garment-failed-words.ts').then(
+  return import('#words/garment-failed-words.ts').then(
     ({ garmentFailedWords }) => garmentFailedWords[fault],
     notFetched,
   );

@@ -1,5 +1,5 @@
 import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
-
+import { garmentWords } from '#words/garment-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import { NO_RUN, withMade } from '../../garment/as-made.ts';
 import { type FollowedMark, nextToMake } from '../../garment/following.ts';
@@ -10,7 +10,6 @@ import { Fetched } from '../../screens/garments/fetched.tsx';
 import { FollowGarment, type SpacingFault } from '../../screens/garments/follow-garment.tsx';
 import type { Stop } from '../../screens/garments/stop.ts';
 import type { Store } from '../../storage/store.ts';
-import { garmentWords } from '../../words/garment-words.ts';
 import { keepAwake } from '../start/awake.ts';
 import type { Address } from '../start/use-address.ts';
 import { speak } from '../start/voice.ts';

@@ -1,10 +1,9 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-
+import { garmentFollowWords as words } from '#words/garment-follow-words.ts';
+import { garmentWords as heldWords } from '#words/garment-words.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
 import { loadGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
-import { garmentFollowWords as words } from '../../words/garment-follow-words.ts';
-import { garmentWords as heldWords } from '../../words/garment-words.ts';
 import { notKept } from './deeds.ts';
 import { type Change, changedBy, type KeeperNews, keeperOf } from './keeper.ts';
 import { useNotKept } from './not-kept.ts';

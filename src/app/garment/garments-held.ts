@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-
+import { garmentWords as words } from '#words/garment-words.ts';
 import type { Store } from '../../storage/store.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
 import { keepersOf } from './keeper.ts';
 import { useNotKept } from './not-kept.ts';
 

@@ -1,10 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-
+import { garmentListWords as listWords } from '#words/garment-list-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
 import type { GarmentDeeds } from '../../screens/garments/deeds.ts';
 import type { Store } from '../../storage/store.ts';
-import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
 import type { Address } from '../start/use-address.ts';
 import { notKept, part } from './deeds.ts';
 import { useShown } from './garments-shown.ts';

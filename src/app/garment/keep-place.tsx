@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-
+import { garmentKeepWords as words } from '#words/garment-keep-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { recordOf } from '../../calculation/made.ts';
@@ -16,7 +16,6 @@ import {
   type GarmentFault,
 } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
-import { garmentKeepWords as words } from '../../words/garment-keep-words.ts';
 import { asKept } from './as-kept.ts';
 import { askToPersist, loadOpen, notKept, rememberOpen } from './deeds.ts';
 import { isMeasuredElsewhere, keptOf } from './kept.ts';

@@ -1,5 +1,5 @@
+import { keptNameWords } from '#words/kept-name-words.ts';
 import type { Store } from '../../storage/store.ts';
-import { keptNameWords } from '../../words/kept-name-words.ts';
 import { loadOpened } from './opened.ts';
 
 /** The garment and the name something is kept under, in words; undefined when it isn't there any more. */

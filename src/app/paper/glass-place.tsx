@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-
+import { glassWords } from '#words/glass-words.ts';
 import { drawnAnswer } from '../../calculation/as-made.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
@@ -7,7 +7,6 @@ import type { MeasuredScreen } from '../../drawing/glass.ts';
 import { isScale } from '../../drawing/glass-card.ts';
 import { Glass } from '../../screens/glass/glass.tsx';
 import type { Store } from '../../storage/store.ts';
-import { glassWords } from '../../words/glass-words.ts';
 import { keepAwake } from '../start/awake.ts';
 import { Waiting } from '../start/waiting.tsx';
 

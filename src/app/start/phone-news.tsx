@@ -1,6 +1,6 @@
+import { phoneWords } from '#words/phone-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { StoreFault } from '../../storage/store.ts';
-import { phoneWords } from '../../words/phone-words.ts';
 import type { Offline } from '../offline/watch.ts';
 import css from './phone-news.css?inline';
 

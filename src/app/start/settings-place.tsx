@@ -1,7 +1,7 @@
+import { phoneWords } from '#words/phone-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Settings } from '../../screens/settings/settings.tsx';
 import type { StoreFault } from '../../storage/store.ts';
-import { phoneWords } from '../../words/phone-words.ts';
 import { CHOICES } from './settings.ts';
 
 interface Props {

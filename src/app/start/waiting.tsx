@@ -1,5 +1,5 @@
+import { appWords } from '#words/app-words.ts';
 import type { Loaded } from '../../controls/use-loaded.ts';
-import { appWords } from '../../words/app-words.ts';
 
 interface Props {
   loaded: Loaded<unknown>;

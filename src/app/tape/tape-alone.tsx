@@ -1,8 +1,7 @@
 import { useMemo } from 'preact/hooks';
-
+import { SCREEN_WORDS } from '#words/home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
-import { SCREEN_WORDS } from '../../words/home-words.ts';
 import { type Last, openingDraft } from '../start/last.ts';
 import { loaderOf } from '../start/registry.ts';
 import { readRoute } from '../start/route.ts';

@@ -1,11 +1,10 @@
 import { useEffect } from 'preact/hooks';
-
+import { madeWords } from '#words/made-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { withMeasure } from '../../calculation/made.ts';
 import { typeSeparator } from '../../controls/pad-edit.ts';
 import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
-import { madeWords } from '../../words/made-words.ts';
 import { TAPE_SERVICES } from './tape-services.ts';
 
 interface Props {

@@ -1,3 +1,5 @@
+import { buttonholeWords as words } from '#words/buttonhole-words.ts';
+import { cautionWords } from '#words/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Line } from '../../calculation/calculation.ts';
 import { readDraft } from '../../calculation/draft.ts';
@@ -14,8 +16,6 @@ import {
   buttonhole as work,
 } from '../../sewing/buttonhole.ts';
 import { overlapPastCentre } from '../../sewing/overlap.ts';
-import { buttonholeWords as words } from '../../words/buttonhole-words.ts';
-import { cautionWords } from '../../words/caution-words.ts';
 
 const { length, optional, choice } = fieldsCalled(words.labels);
 

@@ -1,3 +1,4 @@
+import { centreWords as words } from '#words/centre-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation } from '../../calculation/calculation.ts';
 import { readDraft } from '../../calculation/draft.ts';
@@ -8,7 +9,6 @@ import { byTape } from '../../calculation/tape-text.ts';
 import { countedRow } from '../../drawing/row-figure.ts';
 import { type ExactLength, type Length, toMm } from '../../lengths/length.ts';
 import { type CountDoubt, type Counted, centreByCount } from '../../sewing/centre.ts';
-import { centreWords as words } from '../../words/centre-words.ts';
 
 const { count, optionalCount, optional } = fieldsCalled(words.labels);
 

@@ -1,3 +1,4 @@
+import { closuresWords as words } from '#words/closures-words.ts';
 import { drawnRun } from '../../calculation/as-made.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line } from '../../calculation/calculation.ts';
@@ -8,7 +9,6 @@ import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
 import { leastStep } from '../../sewing/made-run.ts';
-import { closuresWords as words } from '../../words/closures-words.ts';
 import type { Beside } from './beside.ts';
 import { doubts } from './doubts.ts';
 import { itemOf } from './fields.ts';

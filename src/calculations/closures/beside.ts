@@ -1,3 +1,5 @@
+import { cautionWords } from '#words/caution-words.ts';
+import { closuresWords as words } from '#words/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft, Line } from '../../calculation/calculation.ts';
 import type { DraftReader } from '../../calculation/draft.ts';
@@ -7,8 +9,6 @@ import { otherSide } from '../../sewing/other-side.ts';
 import type { Problem } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';
 import { HOOK_SET_BACK_EIGHTH, HOOK_SET_BACK_QUARTER } from '../../sewing/sources/hooks.ts';
-import { cautionWords } from '../../words/caution-words.ts';
-import { closuresWords as words } from '../../words/closures-words.ts';
 import { itemOf, sideOf } from './fields.ts';
 
 /** What is said beside the row: the other side, the caution for what is placed. */

@@ -1,3 +1,4 @@
+import { closuresWords as words } from '#words/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { type DraftReader, readDraft } from '../../calculation/draft.ts';
@@ -6,7 +7,6 @@ import { refusedFor } from '../../calculation/problem-faults.ts';
 import { ZERO } from '../../lengths/length.ts';
 import type { ClosuresInput, SpacingRule } from '../../sewing/closure-input.ts';
 import { spaceClosures } from '../../sewing/closures.ts';
-import { closuresWords as words } from '../../words/closures-words.ts';
 import { closuresAnswer } from './answer.ts';
 import { besideRow } from './beside.ts';
 import { asksLeastGap, byOf, closureFields, endsOf } from './fields.ts';

@@ -1,9 +1,9 @@
+import { closuresWords as words } from '#words/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
-import { closuresWords as words } from '../../words/closures-words.ts';
 
 type Show = (x: ExactLength) => string;
 

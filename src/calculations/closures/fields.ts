@@ -1,7 +1,7 @@
+import { closuresWords as words } from '#words/closures-words.ts';
 import type { Draft, Field } from '../../calculation/calculation.ts';
 import { chosen, fieldsCalled } from '../../calculation/fields.ts';
 import type { Ends, SpacingRule } from '../../sewing/closure-input.ts';
-import { closuresWords as words } from '../../words/closures-words.ts';
 
 export type Item = keyof typeof words.items;
 export type Side = keyof typeof words.sides;

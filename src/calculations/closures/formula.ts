@@ -1,10 +1,10 @@
+import { closuresWords } from '#words/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { type ClosuresInput, keptPitch, wholeRow } from '../../sewing/closure-input.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
 import { pitchOf } from '../../sewing/segment.ts';
-import { closuresWords } from '../../words/closures-words.ts';
 
 const words = closuresWords.formula;
 

@@ -1,3 +1,4 @@
+import { convertWords as words } from '#words/convert-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation } from '../../calculation/calculation.ts';
 import { readDraft } from '../../calculation/draft.ts';
@@ -5,7 +6,6 @@ import { STEP } from '../../lengths/graduation.ts';
 import { type ExactLength, type Length, mm, toMm } from '../../lengths/length.ts';
 import { remainder, showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
 import type { Run } from '../../sewing/run.ts';
-import { convertWords as words } from '../../words/convert-words.ts';
 
 /**
  * Any length in both systems, as far as the first answer of the app needs it: the number

@@ -1,3 +1,4 @@
+import { convertLineWords as words } from '#words/convert-line-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line, Working } from '../../calculation/calculation.ts';
 import { STEP } from '../../lengths/graduation.ts';
@@ -10,7 +11,6 @@ import {
   showOnTape,
 } from '../../lengths/show-length.ts';
 import { type BenchUnit, UNITS_PER } from '../../lengths/unit.ts';
-import { convertLineWords as words } from '../../words/convert-line-words.ts';
 
 /** A length on both tapes, each with its nearest graduation, and in other units. */
 export function linesOf(length: Length, bench: Bench): Line[] {

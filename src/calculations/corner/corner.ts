@@ -1,3 +1,5 @@
+import { cornerWords as words } from '#words/corner-words.ts';
+import { turnedWords } from '#words/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Draft, Working } from '../../calculation/calculation.ts';
 import { readDraft } from '../../calculation/draft.ts';
@@ -12,8 +14,6 @@ import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
 import { MITRE_TRIM } from '../../sewing/sources/mitres.ts';
-import { cornerWords as words } from '../../words/corner-words.ts';
-import { turnedWords } from '../../words/turned-words.ts';
 
 const { length, optional, number, choice } = fieldsCalled(words.labels);
 

@@ -1,3 +1,5 @@
+import { crossingWords as words } from '#words/crossing-words.ts';
+import { holeWords } from '#words/hole-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, NamedRun, Offer } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';
@@ -9,8 +11,6 @@ import type { Crossed } from '../../sewing/crossing-holes.ts';
 import { shorterMove } from '../../sewing/crossing-move.ts';
 import { type NewHoles, newHoles } from '../../sewing/crossing-run.ts';
 import type { Crossing, CrossingPlan } from '../../sewing/strip-crossing.ts';
-import { crossingWords as words } from '../../words/crossing-words.ts';
-import { holeWords } from '../../words/hole-words.ts';
 import { drawnOf } from './drawn.ts';
 
 type Show = (x: ExactLength) => string;

@@ -1,3 +1,5 @@
+import { crossingWords as words } from '#words/crossing-words.ts';
+import { holeWords } from '#words/hole-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { type DraftReader, readDraft } from '../../calculation/draft.ts';
@@ -8,8 +10,6 @@ import { ZERO } from '../../lengths/length.ts';
 import { upperField } from '../../sewing/crossing-checks.ts';
 import type { Crossed, StripAcross } from '../../sewing/crossing-holes.ts';
 import { crossing as workCrossing } from '../../sewing/strip-crossing.ts';
-import { crossingWords as words } from '../../words/crossing-words.ts';
-import { holeWords } from '../../words/hole-words.ts';
 import { crossingAnswer } from './answer.ts';
 
 const { length, optional, number, choice } = fieldsCalled(words.labels);

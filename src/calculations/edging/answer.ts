@@ -1,3 +1,5 @@
+import { edgingWords as words } from '#words/edging-words.ts';
+import { holeWords } from '#words/hole-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, NamedRun } from '../../calculation/calculation.ts';
 import { byTape } from '../../calculation/tape-text.ts';
@@ -7,8 +9,6 @@ import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.
 import type { StripInput } from '../../sewing/strip.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
 import { strikesOf, websOf } from '../../sewing/strip-material.ts';
-import { edgingWords as words } from '../../words/edging-words.ts';
-import { holeWords } from '../../words/hole-words.ts';
 import { joinLine } from './joins.ts';
 import type { EdgingInput } from './read.ts';
 import { workingsOf } from './workings.ts';

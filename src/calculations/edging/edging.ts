@@ -1,3 +1,4 @@
+import { edgingWords as words } from '#words/edging-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft, Work } from '../../calculation/calculation.ts';
 import { readDraft } from '../../calculation/draft.ts';
@@ -5,7 +6,6 @@ import { roundIn } from '../../calculation/draft-numbers.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { stripHoles } from '../../sewing/strip-holes.ts';
 import { joinProblems } from '../../sewing/strip-joined.ts';
-import { edgingWords as words } from '../../words/edging-words.ts';
 import { edgingAnswer } from './answer.ts';
 import { edgingFields } from './fields.ts';
 import { toCentre, toCrossing, toLacing } from './onward.ts';

@@ -1,8 +1,8 @@
+import { edgingWords as words } from '#words/edging-words.ts';
+import { holeWords } from '#words/hole-words.ts';
 import type { Draft, Field } from '../../calculation/calculation.ts';
 import { chosen, fieldsCalled, isGiven } from '../../calculation/fields.ts';
 import type { Fit, Middle, Rows } from '../../sewing/strip.ts';
-import { edgingWords as words } from '../../words/edging-words.ts';
-import { holeWords } from '../../words/hole-words.ts';
 
 const { length, lengths, optional, optionalCount, number, choice } = fieldsCalled(words.labels);
 

@@ -1,9 +1,9 @@
+import { edgingWords as words } from '#words/edging-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { onTape } from '../../calculation/tape-text.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
 import { stripJoins } from '../../sewing/strip-joined.ts';
-import { edgingWords as words } from '../../words/edging-words.ts';
 import type { EdgingInput } from './read.ts';
 
 /** Where a strip is joined, said; nothing where no pieces are given. */

@@ -1,3 +1,4 @@
+import { edgingWords as words } from '#words/edging-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';
@@ -6,7 +7,6 @@ import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import type { StripInput } from '../../sewing/strip.ts';
 import { type StripHoles, usualEnd } from '../../sewing/strip-holes.ts';
 import { stretchOf } from '../../sewing/strip-room.ts';
-import { edgingWords as words } from '../../words/edging-words.ts';
 
 /** How the holes of the first row were got; of a bent strip along its middle line. */
 export function workingsOf(strip: StripInput, holes: StripHoles, bench: Bench): Working[] {

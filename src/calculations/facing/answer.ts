@@ -1,3 +1,5 @@
+import { facingWords as words } from '#words/facing-words.ts';
+import { turnedWords as turned } from '#words/turned-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line, Working } from '../../calculation/calculation.ts';
 import { chosen, isGiven } from '../../calculation/fields.ts';
@@ -10,8 +12,6 @@ import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.
 import type { Facing, FacingInput } from '../../sewing/hem-facing.ts';
 import { FACING_SEAM } from '../../sewing/sources/facings.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
-import { facingWords as words } from '../../words/facing-words.ts';
-import { turnedWords as turned } from '../../words/turned-words.ts';
 
 /** A faced hem as an answer. */
 export function facingAnswer(input: FacingInput, plan: Facing, draft: Draft, bench: Bench): Answer {

@@ -1,10 +1,10 @@
+import { facingWords as words } from '#words/facing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { readDraft } from '../../calculation/draft.ts';
 import { roundIn } from '../../calculation/draft-numbers.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { facedHem } from '../../sewing/hem-facing.ts';
-import { facingWords as words } from '../../words/facing-words.ts';
 import { facingAnswer } from './answer.ts';
 import { facingFields, facingInput } from './fields.ts';
 

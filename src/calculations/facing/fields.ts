@@ -1,10 +1,10 @@
+import { facingWords as words } from '#words/facing-words.ts';
+import { turnedWords as turned } from '#words/turned-words.ts';
 import type { Draft, Field } from '../../calculation/calculation.ts';
 import type { DraftReader } from '../../calculation/draft.ts';
 import { fieldsCalled, isGiven } from '../../calculation/fields.ts';
 import { ZERO } from '../../lengths/length.ts';
 import type { FacingInput } from '../../sewing/hem-facing.ts';
-import { facingWords as words } from '../../words/facing-words.ts';
-import { turnedWords as turned } from '../../words/turned-words.ts';
 
 const { length, optional, choice } = fieldsCalled(words.labels);
 

@@ -1,3 +1,5 @@
+import { hemWords as words } from '#words/hem-words.ts';
+import { turnedWords as turned } from '#words/turned-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Answer, Draft } from '../../calculation/calculation.ts';
 import { numberSaid, said } from '../../calculation/tape-said.ts';
@@ -9,8 +11,6 @@ import type { Hem } from '../../sewing/hem.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
 import { stitchUpOnTape } from '../../sewing/hem-tape.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
-import { hemWords as words } from '../../words/hem-words.ts';
-import { turnedWords as turned } from '../../words/turned-words.ts';
 import { hemLines } from './lines.ts';
 import { hemOffers, hemWarnings } from './offers.ts';
 import type { Parts } from './parts.ts';

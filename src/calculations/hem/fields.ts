@@ -1,7 +1,7 @@
+import { hemWords as words } from '#words/hem-words.ts';
+import { turnedWords as turned } from '#words/turned-words.ts';
 import type { Draft, Field } from '../../calculation/calculation.ts';
 import { chosen as chosenOf, fieldsCalled, isGiven } from '../../calculation/fields.ts';
-import { hemWords as words } from '../../words/hem-words.ts';
-import { turnedWords as turned } from '../../words/turned-words.ts';
 
 const { length, optional, number, choice } = fieldsCalled(words.labels);
 

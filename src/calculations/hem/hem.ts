@@ -1,3 +1,4 @@
+import { hemWords as words } from '#words/hem-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { type DraftReader, readDraft } from '../../calculation/draft.ts';
@@ -9,7 +10,6 @@ import type { HemInput } from '../../sewing/hem-input.ts';
 import { problemsOfWhole } from '../../sewing/hem-whole.ts';
 import type { Outcome, Problem } from '../../sewing/problem.ts';
 import { type Taper, trueTaper } from '../../sewing/taper.ts';
-import { hemWords as words } from '../../words/hem-words.ts';
 import { hemAnswer } from './answer.ts';
 import { hemFields, isWhole } from './fields.ts';
 import { toCorner, toFacing } from './onward.ts';

@@ -1,3 +1,5 @@
+import { hemWords as words } from '#words/hem-words.ts';
+import { turnedWords as turned } from '#words/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft, Line } from '../../calculation/calculation.ts';
 import { isGiven } from '../../calculation/fields.ts';
@@ -7,8 +9,6 @@ import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { type Hem, hemClass } from '../../sewing/hem.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
 import { HEM_DEPTHS, SKIRT_DEPTHS } from '../../sewing/sources/hems.ts';
-import { hemWords as words } from '../../words/hem-words.ts';
-import { turnedWords as turned } from '../../words/turned-words.ts';
 import { isWhole } from './fields.ts';
 import type { Parts } from './parts.ts';
 

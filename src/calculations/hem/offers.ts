@@ -1,3 +1,4 @@
+import { hemWords as words } from '#words/hem-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Draft, Offer } from '../../calculation/calculation.ts';
 import { percentText, saidAtMost } from '../../calculation/tape-said.ts';
@@ -7,7 +8,6 @@ import { ZERO } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
 import { HEM_CLASSES, NARROW_HEM } from '../../sewing/sources/hems.ts';
-import { hemWords as words } from '../../words/hem-words.ts';
 import { chosen, isWhole } from './fields.ts';
 import type { Parts } from './parts.ts';
 

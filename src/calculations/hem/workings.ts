@@ -1,3 +1,5 @@
+import { hemWords as words } from '#words/hem-words.ts';
+import { turnedWords as turned } from '#words/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { foldWorking } from '../../calculation/fold-working.ts';
@@ -5,8 +7,6 @@ import { percentText } from '../../calculation/tape-said.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
 import { HEM_STITCH } from '../../sewing/sources/hems.ts';
-import { hemWords as words } from '../../words/hem-words.ts';
-import { turnedWords as turned } from '../../words/turned-words.ts';
 import type { Parts } from './parts.ts';
 
 /** How the numbers of a hem were got. */

@@ -1,3 +1,4 @@
+import { lacingWords as words } from '#words/lacing-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Answer, Draft } from '../../calculation/calculation.ts';
 import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
@@ -7,7 +8,6 @@ import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.
 import type { Laced } from '../../sewing/lacing.ts';
 import { middleStart } from '../../sewing/lacing-halves.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
-import { lacingWords as words } from '../../words/lacing-words.ts';
 import { stepOf } from './fields.ts';
 import { rowLines, slants } from './lines.ts';
 import type { LacingRead } from './read.ts';

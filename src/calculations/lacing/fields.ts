@@ -1,10 +1,10 @@
+import { lacingWords as words } from '#words/lacing-words.ts';
 import type { Draft, Field } from '../../calculation/calculation.ts';
 import { chosen, fieldsCalled, isGiven } from '../../calculation/fields.ts';
 import { exactLength, UNITS_PER_MM } from '../../lengths/length.ts';
 import { hasTwoStrands, type LacingKind, strandsOf } from '../../sewing/lacing-kinds.ts';
 import type { Repeat } from '../../sewing/lacing-repeat.ts';
 import { readSteps } from '../../sewing/lacing-steps.ts';
-import { lacingWords as words } from '../../words/lacing-words.ts';
 
 const { length, optional, count, optionalCount, choice, text } = fieldsCalled(words.labels);
 

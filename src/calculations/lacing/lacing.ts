@@ -1,3 +1,4 @@
+import { lacingWords as words } from '#words/lacing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft, Work } from '../../calculation/calculation.ts';
 import { readDraft } from '../../calculation/draft.ts';
@@ -6,7 +7,6 @@ import { isGiven } from '../../calculation/fields.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { lace } from '../../sewing/lacing.ts';
 import type { Problem } from '../../sewing/problem.ts';
-import { lacingWords as words } from '../../words/lacing-words.ts';
 import { lacingAnswer } from './answer.ts';
 import { lacingFields } from './fields.ts';
 import { lacingInput } from './read.ts';

@@ -1,3 +1,4 @@
+import { lacingWords as words } from '#words/lacing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { byTape, onTape } from '../../calculation/tape-text.ts';
@@ -6,7 +7,6 @@ import { shownNumber } from '../../lengths/show-length.ts';
 import type { Laced } from '../../sewing/lacing.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
 import { PUBLISHED } from '../../sewing/lacing-kinds.ts';
-import { lacingWords as words } from '../../words/lacing-words.ts';
 
 /** The further numbers of one row. */
 export function rowLines({ kind }: LacingInput, laced: Laced, bench: Bench): Line[] {

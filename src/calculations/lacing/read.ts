@@ -1,3 +1,4 @@
+import { lacingWords as words } from '#words/lacing-words.ts';
 import type { Draft, Fault } from '../../calculation/calculation.ts';
 import type { DraftReader } from '../../calculation/draft.ts';
 import { countOf } from '../../calculation/draft-numbers.ts';
@@ -5,7 +6,6 @@ import { chosen, isGiven } from '../../calculation/fields.ts';
 import { type Length, mm, ZERO } from '../../lengths/length.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
 import { readSteps } from '../../sewing/lacing-steps.ts';
-import { lacingWords as words } from '../../words/lacing-words.ts';
 import { kindOf } from './fields.ts';
 
 /** What was typed of a lacing. */

@@ -1,9 +1,9 @@
+import { lacingWords } from '#words/lacing-words.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import type { HolePlace } from '../../sewing/hole-place.ts';
 import { otherFace } from '../../sewing/lacing-halves.ts';
 import { isPass, type LacePoint, pathOf, type Repeat } from '../../sewing/lacing-repeat.ts';
-import { lacingWords } from '../../words/lacing-words.ts';
 
 const words = lacingWords.steps;
 

@@ -1,3 +1,4 @@
+import { lacingWords as words } from '#words/lacing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';
@@ -7,7 +8,6 @@ import type { Laced } from '../../sewing/lacing.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
 import { PUBLISHED } from '../../sewing/lacing-kinds.ts';
 import { COMFORTABLE, EVEN_HOLES } from '../../sewing/sources/lacing.ts';
-import { lacingWords as words } from '../../words/lacing-words.ts';
 import { timesText } from './lines.ts';
 
 /**

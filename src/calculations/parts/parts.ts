@@ -1,3 +1,4 @@
+import { partsWords as words } from '#words/parts-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Draft, Line } from '../../calculation/calculation.ts';
 import { type DraftReader, readDraft } from '../../calculation/draft.ts';
@@ -7,7 +8,6 @@ import { refusedFor } from '../../calculation/problem-faults.ts';
 import { byTape, exactly, numberOnTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { type EqualParts, equalParts, type PartsInput } from '../../sewing/equal-parts.ts';
-import { partsWords as words } from '../../words/parts-words.ts';
 
 const { length, optional, count, choice } = fieldsCalled(words.labels);
 

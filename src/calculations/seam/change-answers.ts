@@ -1,3 +1,4 @@
+import { seamWords as words } from '#words/seam-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import { numberSaid } from '../../calculation/tape-said.ts';
@@ -5,7 +6,6 @@ import { byTape, exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
 import { showExact } from '../../lengths/show-length.ts';
 import type { AllowanceChange, ChangeInput, LetOut } from '../../sewing/seam-change.ts';
-import { seamWords as words } from '../../words/seam-words.ts';
 import { guideLines } from './guide.ts';
 import { NOTHING } from './nothing.ts';
 

@@ -1,3 +1,4 @@
+import { seamWords as words } from '#words/seam-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import { saidAtMost } from '../../calculation/tape-said.ts';
@@ -5,7 +6,6 @@ import { byTape, exactly, numberAtMost } from '../../calculation/tape-text.ts';
 import { type ExactLength, ZERO } from '../../lengths/length.ts';
 import type { ClipInput, Clips } from '../../sewing/seam-clips.ts';
 import { CLIP_SHORT, CLIPS } from '../../sewing/sources/seams.ts';
-import { seamWords as words } from '../../words/seam-words.ts';
 import { NOTHING } from './nothing.ts';
 
 /** Clips on a curved seam: the lesser of what the opening allows and what is published. */

@@ -1,6 +1,6 @@
+import { seamWords as words } from '#words/seam-words.ts';
 import type { Draft, Field } from '../../calculation/calculation.ts';
 import { chosen, fieldsCalled } from '../../calculation/fields.ts';
-import { seamWords as words } from '../../words/seam-words.ts';
 
 const { length, optional, count, choice } = fieldsCalled(words.labels);
 

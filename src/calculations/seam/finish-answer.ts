@@ -1,3 +1,4 @@
+import { seamWords as words } from '#words/seam-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Working } from '../../calculation/calculation.ts';
 import { numberSaid } from '../../calculation/tape-said.ts';
@@ -16,7 +17,6 @@ import {
   MOCK_FRENCH,
   TRIMMED,
 } from '../../sewing/sources/seams.ts';
-import { seamWords as words } from '../../words/seam-words.ts';
 import { guideLines } from './guide.ts';
 import { NOTHING } from './nothing.ts';
 

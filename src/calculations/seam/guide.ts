@@ -1,9 +1,9 @@
+import { seamWords as words } from '#words/seam-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
 import { guideFor } from '../../sewing/seam-guide.ts';
-import { seamWords as words } from '../../words/seam-words.ts';
 
 /** The distance from the needle in both units, and the nearest plate line. */
 export function guideLines(distance: ExactLength, bench: Bench): Line[] {

@@ -1,4 +1,4 @@
-import { seamWords as words } from '../../words/seam-words.ts';
+import { seamWords as words } from '#words/seam-words.ts';
 
 /** What answers about seams have in common: no offers, and the caution where blades come. */
 export const NOTHING = {

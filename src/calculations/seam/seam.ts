@@ -1,3 +1,4 @@
+import { seamWords as words } from '#words/seam-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Draft } from '../../calculation/calculation.ts';
 import { type DraftReader, readDraft } from '../../calculation/draft.ts';
@@ -11,7 +12,6 @@ import { changeAllowance, letOut } from '../../sewing/seam-change.ts';
 import { clipCurve } from '../../sewing/seam-clips.ts';
 import { finishSeam, leastAllowance, rowProblems, USUAL_ROWS } from '../../sewing/seam-finish.ts';
 import type { FinishInput } from '../../sewing/seam-rows.ts';
-import { seamWords as words } from '../../words/seam-words.ts';
 import { changeAnswer, girthAnswer } from './change-answers.ts';
 import { clipAnswer } from './clip-answer.ts';
 import { seamFields } from './fields.ts';

@@ -1,3 +1,4 @@
+import { sizesWords as words } from '#words/sizes-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import {
@@ -21,7 +22,6 @@ import {
   TROUSER_STITCHES,
 } from '../../sewing/sources/sizes.ts';
 import { stitchFromLength, stitchFromPerCm, stitchFromPerInch } from '../../sewing/stitches.ts';
-import { sizesWords as words } from '../../words/sizes-words.ts';
 
 /** Beyond any stitch, and still a length. */
 const FAR_MM = 1e6;

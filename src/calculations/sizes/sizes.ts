@@ -1,3 +1,4 @@
+import { sizesWords as words } from '#words/sizes-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Field } from '../../calculation/calculation.ts';
 import { type DraftReader, readDraft } from '../../calculation/draft.ts';
@@ -5,7 +6,6 @@ import { numberOf } from '../../calculation/draft-numbers.ts';
 import { chosen, fieldsCalled } from '../../calculation/fields.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import type { Outcome } from '../../sewing/problem.ts';
-import { sizesWords as words } from '../../words/sizes-words.ts';
 import { buttonAnswer, needleAnswer, stitchAnswer } from './answers.ts';
 
 /** Stitch lengths, button lines and needle sizes, each in the other system. */

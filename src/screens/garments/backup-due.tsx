@@ -1,5 +1,5 @@
-import { garmentDueWords as words } from '../../words/garment-due-words.ts';
-import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
+import { garmentDueWords as words } from '#words/garment-due-words.ts';
+import { garmentListWords as listWords } from '#words/garment-list-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
 
 interface Props {

@@ -1,7 +1,6 @@
 import type { FunctionComponent } from 'preact';
-
+import { garmentWords as words } from '#words/garment-words.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
 
 interface Props<Part> {
   /** The same function each time. */

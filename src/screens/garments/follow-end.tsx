@@ -1,3 +1,5 @@
+import { garmentEndWords as words } from '#words/garment-end-words.ts';
+import { garmentWords } from '#words/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Fault, Field } from '../../calculation/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
@@ -6,8 +8,6 @@ import { LoadNewer, useNewer } from '../../controls/newer-part.tsx';
 import { extraOf } from '../../garment/as-made.ts';
 import { countMade, type FollowedRun, isBeingKept } from '../../garment/following.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
-import { garmentEndWords as words } from '../../words/garment-end-words.ts';
-import { garmentWords } from '../../words/garment-words.ts';
 import type { Stop } from './stop.ts';
 
 /** A kept calculation that gives nothing to follow, and why. */

@@ -1,4 +1,6 @@
 import { useRef } from 'preact/hooks';
+import { garmentFollowWords as words } from '#words/garment-follow-words.ts';
+import { garmentWords } from '#words/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Fault, Field } from '../../calculation/calculation.ts';
 import { adopt } from '../../controls/adopt.ts';
@@ -15,8 +17,6 @@ import {
 } from '../../garment/following.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { garmentFollowWords as words } from '../../words/garment-follow-words.ts';
-import { garmentWords } from '../../words/garment-words.ts';
 import { Fetched } from './fetched.tsx';
 import type { Blocked, EndProps } from './follow-end.tsx';
 import css from './follow-garment.css?inline';

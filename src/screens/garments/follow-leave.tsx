@@ -1,6 +1,6 @@
+import { garmentEndWords as words } from '#words/garment-end-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { NextKey } from '../../controls/follow-next.tsx';
-import { garmentEndWords as words } from '../../words/garment-end-words.ts';
 
 interface Props {
   /** What is held, and why. */

@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
+import { garmentListWords as listWords } from '#words/garment-list-words.ts';
+import { garmentWords as words } from '#words/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Garment } from '../../garment/garment.ts';
 import type { Listed } from '../../garment/listed.ts';
-import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
 import { Fetched } from './fetched.tsx';
 import css from './garments.css?inline';

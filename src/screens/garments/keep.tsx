@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks';
-
+import { garmentKeepWords as keepWords } from '#words/garment-keep-words.ts';
+import { garmentWords as words } from '#words/garment-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { type Garment, LONGEST_NAME, STAGES, type Stage } from '../../garment/garment.ts';
-import { garmentKeepWords as keepWords } from '../../words/garment-keep-words.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
 import css from './garments.css?inline';
 
 adopt(css);

@@ -1,10 +1,9 @@
 import { useState } from 'preact/hooks';
-
+import { garmentListWords as listWords } from '#words/garment-list-words.ts';
+import { garmentWords as words } from '#words/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { progressOf } from '../../garment/as-made.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
-import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
 import { Fetched } from './fetched.tsx';
 

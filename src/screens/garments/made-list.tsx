@@ -1,3 +1,4 @@
+import { garmentMadeWords as words } from '#words/garment-made-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { adopt } from '../../controls/adopt.ts';
@@ -5,7 +6,6 @@ import { Rich } from '../../controls/rich.tsx';
 import type { KeptRun } from '../../garment/garment.ts';
 import { type MadeElsewhere, madeElsewhere } from '../../garment/made-elsewhere.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { garmentMadeWords as words } from '../../words/garment-made-words.ts';
 import css from './made-list.css?inline';
 
 adopt(css);

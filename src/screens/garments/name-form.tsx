@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
-
+import { garmentWords as words } from '#words/garment-words.ts';
 import { LONGEST_NAME } from '../../garment/garment.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
 
 interface Props {
   label: string;

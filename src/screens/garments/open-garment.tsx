@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks';
-
+import { garmentListWords as listWords } from '#words/garment-list-words.ts';
+import { garmentWords as words } from '#words/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Garment, inOrder, STAGES } from '../../garment/garment.ts';
-import { garmentListWords as listWords } from '../../words/garment-list-words.ts';
-import { garmentWords as words } from '../../words/garment-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
 import { Fetched } from './fetched.tsx';
 import { KeptRow } from './kept-row.tsx';

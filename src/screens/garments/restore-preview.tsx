@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks';
-
+import { garmentRestoreWords as words } from '#words/garment-restore-words.ts';
 import type { AsideRecord, Rejected } from '../../garment/backup-finds.ts';
 import type { Preview } from '../../garment/backup-preview.ts';
 import type { Garment } from '../../garment/garment.ts';
-import { garmentRestoreWords as words } from '../../words/garment-restore-words.ts';
 
 /** What becomes of one garment of a backup. */
 export type RestoreChoice = 'skip' | 'take' | 'both';

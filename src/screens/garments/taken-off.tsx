@@ -1,5 +1,5 @@
+import { garmentAsideWords as words } from '#words/garment-aside-words.ts';
 import type { Garment } from '../../garment/garment.ts';
-import { garmentAsideWords as words } from '../../words/garment-aside-words.ts';
 import type { GarmentDeeds } from './deeds.ts';
 
 interface Props {

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
+import { glassWords as words } from '#words/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft, NamedRun } from '../../calculation/calculation.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { MeasuredScreen } from '../../drawing/glass.ts';
-import { glassWords as words } from '../../words/glass-words.ts';
 import css from './glass.css?inline';
 import { Measure } from './measure.tsx';
 import { Stretches } from './stretches.tsx';

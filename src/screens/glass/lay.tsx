@@ -1,8 +1,8 @@
+import { glassWords as words } from '#words/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { GlassPlace, GlassStretch } from '../../drawing/glass.ts';
-import { glassWords as words } from '../../words/glass-words.ts';
 import { placeName } from './place-name.ts';
 
 interface Props {

@@ -1,10 +1,9 @@
 import { useRef, useState } from 'preact/hooks';
-
+import { glassWords } from '#words/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { useBox } from '../../controls/use-box.ts';
 import { CARD, type CardMeasure, scaleFrom } from '../../drawing/glass-card.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { glassWords } from '../../words/glass-words.ts';
 import { CardLines, GRIP, STILL_LINE } from './card-lines.tsx';
 
 interface Props {

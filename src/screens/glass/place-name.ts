@@ -1,9 +1,9 @@
+import { glassWords as words } from '#words/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import { exactly, onTape } from '../../calculation/tape-text.ts';
 import type { GlassPlace } from '../../drawing/glass.ts';
 import { exactLength, settled, UNITS_PER_MM } from '../../lengths/length.ts';
-import { glassWords as words } from '../../words/glass-words.ts';
 
 /** What a place is called where one is told to lay a line on it. */
 export function placeName(place: GlassPlace, named: NamedRun, bench: Bench): string {

@@ -1,11 +1,10 @@
 import { useMemo, useRef } from 'preact/hooks';
-
+import { glassWords as words } from '#words/glass-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import { useBox } from '../../controls/use-box.ts';
 import { type GlassScale, type GlassStretch, placesOn, stretchesOf } from '../../drawing/glass.ts';
 import { toMm } from '../../lengths/length.ts';
-import { glassWords as words } from '../../words/glass-words.ts';
 import { Lay } from './lay.tsx';
 import { afterLast, FIRST_LINE, Ruled } from './ruled.tsx';
 

@@ -1,10 +1,10 @@
+import { paperWords as words } from '#words/paper-words.ts';
+import { readWords } from '#words/read-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft } from '../../calculation/calculation.ts';
 import type { PaperDrawing, PaperSize, PaperStrip } from '../../drawing/paper-job.ts';
 import { toMm } from '../../lengths/length.ts';
 import { readLength } from '../../lengths/read-length.ts';
-import { paperWords as words } from '../../words/paper-words.ts';
-import { readWords } from '../../words/read-words.ts';
 import { stripsOf } from './strips.ts';
 
 /**

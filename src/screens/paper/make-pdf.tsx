@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-
+import { paperWords as words } from '#words/paper-words.ts';
 import type { PaperPage } from '../../drawing/paper-job.ts';
-import { paperWords as words } from '../../words/paper-words.ts';
 import type { PaperServices } from './services.ts';
 
 interface Props {

@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { paperWords as words } from '#words/paper-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
@@ -7,7 +8,6 @@ import type { PaperOutcome, PaperProblem, PaperWords } from '../../drawing/paper
 import { lettersLacking } from '../../drawing/paper-letters.ts';
 import { pagesOf } from '../../drawing/paper-pages.ts';
 import { mm } from '../../lengths/length.ts';
-import { paperWords as words } from '../../words/paper-words.ts';
 import {
   chosenPart,
   MARGINS,

@@ -1,7 +1,7 @@
+import { paperWords as words } from '#words/paper-words.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import type { PaperRow, PaperStrip } from '../../drawing/paper-job.ts';
 import { toMm } from '../../lengths/length.ts';
-import { paperWords as words } from '../../words/paper-words.ts';
 
 /** What can be put on paper of an answer's runs: rows of one strip lie on one template. */
 export function stripsOf(runs: readonly NamedRun[]): PaperStrip[] {

@@ -1,6 +1,6 @@
+import { paperWords as words } from '#words/paper-words.ts';
 import { svgOf } from '../../drawing/svg.ts';
 import { templateFigure } from '../../drawing/template-figure.ts';
-import { paperWords as words } from '../../words/paper-words.ts';
 import type { Part } from './choices.ts';
 
 /** One run or drawing as an SVG file in millimetres. */

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
+import { licenceWords as words } from '#words/licence-words.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
-import { licenceWords as words } from '../../words/licence-words.ts';
 
 /** A part of the app that others wrote. */
 export interface Part {

@@ -1,8 +1,8 @@
 import type { ComponentProps } from 'preact';
+import { settingsWords } from '#words/settings-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';
-import { settingsWords } from '../../words/settings-words.ts';
 import { Licences } from './licences.tsx';
 import css from './settings.css?inline';
 

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
+import { askWords as words } from '#words/tape-question-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { answerTo, printable, type Question, type Reading } from '../../camera/tape-eye.ts';
 import { FieldTile } from '../../controls/field-tile.tsx';
 import { Pad } from '../../controls/pad.tsx';
 import type { Fresh } from '../../controls/pad-keys.ts';
-import { askWords as words } from '../../words/tape-question-words.ts';
 
 interface Props {
   reading: Reading;

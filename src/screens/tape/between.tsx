@@ -1,8 +1,8 @@
+import { cannotWords } from '#words/cannot-words.ts';
+import { photoFaultWords, photoWords as words } from '#words/photo-words.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { TapeFault } from '../../camera/tape-fault.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';
-import { cannotWords } from '../../words/cannot-words.ts';
-import { photoFaultWords, photoWords as words } from '../../words/photo-words.ts';
 import { useLanding } from './use-landing.ts';
 import type { Stage } from './use-reading.ts';
 

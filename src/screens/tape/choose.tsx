@@ -1,5 +1,5 @@
+import { photoWords as words } from '#words/photo-words.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';
-import { photoWords as words } from '../../words/photo-words.ts';
 import { useLanding } from './use-landing.ts';
 
 interface Props {

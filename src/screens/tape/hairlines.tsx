@@ -1,4 +1,6 @@
 import type { TargetedKeyboardEvent } from 'preact';
+import { pointWords, hairlineWords as words } from '#words/hairline-words.ts';
+import { spoken } from '#words/spoken.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import {
   type Hair,
@@ -9,8 +11,6 @@ import {
   type Reading,
   told,
 } from '../../camera/tape-eye.ts';
-import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
-import { spoken } from '../../words/spoken.ts';
 import { showReading } from './show.ts';
 
 interface Props {

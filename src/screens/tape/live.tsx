@@ -1,4 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { hairlineWords } from '#words/hairline-words.ts';
+import { liveWords as words } from '#words/live-words.ts';
+import { photoFaultWords, photoWords } from '#words/photo-words.ts';
+import { spoken } from '#words/spoken.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Seen, underCross } from '../../camera/cross.ts';
 import { photoOf } from '../../camera/drawn.ts';
@@ -6,10 +10,6 @@ import { type CameraFault, frameTaker, openCamera, stopCamera } from '../../came
 import type { Photo } from '../../camera/photo.ts';
 import { TapeError, type TapeFault } from '../../camera/tape-fault.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';
-import { hairlineWords } from '../../words/hairline-words.ts';
-import { liveWords as words } from '../../words/live-words.ts';
-import { photoFaultWords, photoWords } from '../../words/photo-words.ts';
-import { spoken } from '../../words/spoken.ts';
 import { Found } from './found.tsx';
 import { useNewerPhoto } from './newer-photo.ts';
 import type { TapeServices } from './services.ts';

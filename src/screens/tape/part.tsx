@@ -1,8 +1,7 @@
 import type { FunctionComponent } from 'preact';
-
+import { appWords } from '#words/app-words.ts';
+import { photoWords } from '#words/photo-words.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
-import { appWords } from '../../words/app-words.ts';
-import { photoWords } from '../../words/photo-words.ts';
 
 interface Props<Given> {
   /** The same function each time. */

@@ -1,4 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
+import { hairlineWords as words } from '#words/hairline-words.ts';
+import { photoWords } from '#words/photo-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Photo } from '../../camera/photo.ts';
 import {
@@ -12,8 +14,6 @@ import {
   secondPlace,
   told,
 } from '../../camera/tape-eye.ts';
-import { hairlineWords as words } from '../../words/hairline-words.ts';
-import { photoWords } from '../../words/photo-words.ts';
 import { Found } from './found.tsx';
 import { Hairlines } from './hairlines.tsx';
 import { Part } from './part.tsx';

@@ -1,9 +1,8 @@
 import type { ComponentChildren, TargetedPointerEvent } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-
+import { hairlineWords as words } from '#words/hairline-words.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { Place } from '../../camera/tape-eye.ts';
-import { hairlineWords as words } from '../../words/hairline-words.ts';
 import { Lens } from './lens.tsx';
 
 interface Props {

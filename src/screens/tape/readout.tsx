@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
+import { pointWords, hairlineWords as words } from '#words/hairline-words.ts';
+import { spoken } from '#words/spoken.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Reading, Told } from '../../camera/tape-eye.ts';
 import { Rich } from '../../controls/rich.tsx';
-import { pointWords, hairlineWords as words } from '../../words/hairline-words.ts';
-import { spoken } from '../../words/spoken.ts';
 import { showReading } from './show.ts';
 import { useLanding } from './use-landing.ts';
 

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
+import { photoFaultWords } from '#words/photo-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { Reading } from '../../camera/tape-eye.ts';
 import { adopt } from '../../controls/adopt.ts';
-import { photoFaultWords } from '../../words/photo-words.ts';
 import { Choose } from './choose.tsx';
 import { useNewerPhoto } from './newer-photo.ts';
 import { Part } from './part.tsx';

@@ -1,4 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { photoFaultWords, photoWords } from '#words/photo-words.ts';
+import { touchWords as words } from '#words/touch-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { TapeBridge } from '../../camera/tape-bridge.ts';
@@ -10,8 +12,6 @@ import { unitOfTail } from '../../controls/pad-edit.ts';
 import type { Fresh } from '../../controls/pad-keys.ts';
 import { toInches, toMm } from '../../lengths/length.ts';
 import { readLength } from '../../lengths/read-length.ts';
-import { photoFaultWords, photoWords } from '../../words/photo-words.ts';
-import { touchWords as words } from '../../words/touch-words.ts';
 import { PictureView } from './picture-view.tsx';
 import { TouchedLine } from './touched-line.tsx';
 import { useLanding } from './use-landing.ts';

@@ -1,8 +1,7 @@
 import type { TargetedKeyboardEvent } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-
+import { touchWords as words } from '#words/touch-words.ts';
 import type { Place } from '../../camera/tape-eye.ts';
-import { touchWords as words } from '../../words/touch-words.ts';
 
 interface Props {
   at: Place;

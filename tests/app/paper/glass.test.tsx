@@ -8,11 +8,11 @@ import {
   waitFor,
 } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { glassWords } from '#words/glass-words.ts';
 import { checkScale } from '../../../src/app/paper/glass-place.tsx';
 import { App } from '../../../src/app/start/app.tsx';
 import { readRoute } from '../../../src/app/start/route.ts';
 import { type Store, StoreError } from '../../../src/storage/store.ts';
-import { glassWords } from '../../../src/words/glass-words.ts';
 import { benchOf } from '../../controls/helpers.ts';
 
 configure({ asyncUtilTimeout: 10_000 });

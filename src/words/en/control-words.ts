@@ -1,4 +1,4 @@
-import type { BenchUnit } from '../lengths/unit.ts';
+import type { BenchUnit } from '../../lengths/unit.ts';
 import { UNIT_NAMES } from './unit-names.ts';
 
 export const fieldWords = {

@@ -1,4 +1,4 @@
-import type { Finish, Row } from '../sewing/seam-rows.ts';
+import type { Finish, Row } from '../../sewing/seam-rows.ts';
 
 interface Rule {
   says: string;

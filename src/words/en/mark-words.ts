@@ -1,4 +1,4 @@
-import type { MarkKind } from '../sewing/run.ts';
+import type { MarkKind } from '../../sewing/run.ts';
 
 const KINDS: Readonly<Record<MarkKind, string>> = {
   measure: '',

@@ -1,4 +1,4 @@
-import type { Datum } from '../sewing/run.ts';
+import type { Datum } from '../../sewing/run.ts';
 
 const PLACES: Readonly<Record<Datum, string>> = {
   zero: 'from zero',

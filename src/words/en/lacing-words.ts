@@ -1,6 +1,6 @@
-import type { HolePlace } from '../sewing/hole-place.ts';
-import type { FromMiddle } from '../sewing/lacing.ts';
-import type { Face } from '../sewing/lacing-repeat.ts';
+import type { HolePlace } from '../../sewing/hole-place.ts';
+import type { FromMiddle } from '../../sewing/lacing.ts';
+import type { Face } from '../../sewing/lacing-repeat.ts';
 import { holeWords } from './hole-words.ts';
 
 const FACES: Readonly<Record<Face, string>> = { front: 'front', back: 'back' };

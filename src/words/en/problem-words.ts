@@ -1,5 +1,5 @@
-import { type ExactLength, exactLength } from '../lengths/length.ts';
-import type { Problem } from '../sewing/problem.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import type { Problem } from '../../sewing/problem.ts';
 
 /** How a screen names its fields and shows a length. */
 export interface ProblemSay {

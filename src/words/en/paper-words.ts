@@ -1,4 +1,4 @@
-import type { Datum } from '../sewing/run.ts';
+import type { Datum } from '../../sewing/run.ts';
 import { figureWords } from './figure-words.ts';
 import { placeWords } from './place-words.ts';
 

@@ -1,4 +1,4 @@
-import type { HolePlace } from '../sewing/hole-place.ts';
+import type { HolePlace } from '../../sewing/hole-place.ts';
 import { holeWords } from './hole-words.ts';
 
 /** Finding the middle of a row by counting its holes. */

@@ -1,4 +1,4 @@
-import type { ReadFault } from '../lengths/read-fault.ts';
+import type { ReadFault } from '../../lengths/read-fault.ts';
 
 /** Says what was not understood in a field, where, and what to write instead. */
 export function readWords(

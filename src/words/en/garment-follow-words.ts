@@ -1,4 +1,4 @@
-import type { Datum } from '../sewing/run.ts';
+import type { Datum } from '../../sewing/run.ts';
 import { placeWords } from './place-words.ts';
 
 /** Following all marks of a garment, run after run. */

@@ -1,4 +1,4 @@
-import type { HolePlace } from '../sewing/hole-place.ts';
+import type { HolePlace } from '../../sewing/hole-place.ts';
 
 const PARTS: Readonly<Record<number, string>> = {
   0.125: '1/8',
