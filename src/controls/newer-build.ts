@@ -2,7 +2,7 @@ import { newerWords } from '#words/newer-words.ts';
 
 /*
  * Fetched ahead of need, by what watches over the app's being on the phone
- * (src/app/offline-watch.ts).
+ * (src/app/offline/watch.ts).
  */
 
 /**

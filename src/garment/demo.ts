@@ -23,7 +23,7 @@ function kept(
  * The demo: a waistcoat for a village brass band. Invented, as is its wearer.
  *
  * It holds what is typed. The fields that are left as a calculation starts, and where its
- * marks come to be, are worked out by the calculations themselves (src/app/garment-demo.ts).
+ * marks come to be, are worked out by the calculations themselves (src/app/garment/demo.ts).
  * @param id given by the caller, so that each demo is a garment of its own
  */
 export function demoGarment(id: string, changed: number): Garment {

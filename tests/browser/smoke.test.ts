@@ -43,7 +43,7 @@ test.each(SCREENS)(
   },
 );
 
-/** As src/app/theme.ts does; that the setting leads there is tried with the settings. Runs in the page. */
+/** As src/app/start/theme.ts does; that the setting leads there is tried with the settings. Runs in the page. */
 function wear(theme: Bench['theme']): void {
   document.documentElement.dataset.theme = theme;
 }
