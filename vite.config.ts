@@ -218,7 +218,9 @@ export default defineConfig({
           environment: 'jsdom',
           setupFiles: ['tests/dom-effects.ts'],
           testTimeout: LAW_TIMEOUT,
-          include: ['tests/{controls,screens,app,storage,camera}/**/*.test.{ts,tsx}'],
+          include: [
+            'tests/{calculation,calculations,controls,screens,app,storage,camera}/**/*.test.{ts,tsx}',
+          ],
         },
       },
       {

@@ -5,6 +5,7 @@ import type { Shown } from '../lengths/show-length.ts';
 import type { StepFault } from '../sewing/lacing-steps.ts';
 import type { Problem } from '../sewing/problem.ts';
 import type { Run } from '../sewing/run.ts';
+import type { Measure } from '../sewing/sources/usual.ts';
 import type { Bench } from './bench.ts';
 
 /** What was typed, by field, exactly as typed. */
@@ -112,6 +113,8 @@ export interface Calculation {
   start(bench: Bench): Draft;
   /** The fields that matter for what has been chosen so far, in order. */
   fields(draft: Draft): readonly Field[];
+  /** Which measure of the bench a field holds; undefined for most counts and all choices. */
+  measureOf?(key: string, draft: Draft): Measure | undefined;
   work(draft: Draft, bench: Bench): Work;
   /** Has something to count with the thumb. */
   tally?: true;

@@ -6,14 +6,13 @@ import { readLength } from '../lengths/read-length.ts';
 import { readNumber } from '../lengths/read-number.ts';
 import { shownNumber } from '../lengths/show-length.ts';
 import { markOut } from '../sewing/marks.ts';
-import type { Measure } from '../sewing/sources/usual.ts';
 import { type Unusual, unusual } from '../sewing/unusual.ts';
 import { type Bench, tapeStep } from './bench.ts';
 import type { Answer, Calculation, Draft, Fault, Field, Work } from './calculation.ts';
 import { onTape } from './tape-text.ts';
 
-/** Which measure each field of a calculation holds. */
-export type Measures = Readonly<Record<string, Measure | ((draft: Draft) => Measure)>>;
+/** Which measure a field of a calculation holds. */
+type MeasureOf = NonNullable<Calculation['measureOf']>;
 
 /** A field that holds something unusual, and the end of the usual in words. */
 interface OddField extends Unusual {
@@ -27,12 +26,15 @@ interface OddField extends Unusual {
  * something unusual stands in another field than the one it would blame, that field is
  * named first.
  */
-export function doubted(calculation: Calculation, measures: Measures): Calculation {
+export function doubted(
+  calculation: Calculation,
+  measureOf: MeasureOf = calculation.measureOf ?? (() => undefined),
+): Calculation {
   return {
     ...calculation,
     work(draft, bench) {
       const work = calculation.work(draft, bench);
-      const odd = oddFields(calculation.fields(draft), measures, draft, bench);
+      const odd = oddFields(calculation.fields(draft), measureOf, draft, bench);
       const asked = odd.map(({ field, past, text }) => [field.key, doubtWords.ask(past, text)]);
       return {
         ...(work.ok
@@ -46,15 +48,15 @@ export function doubted(calculation: Calculation, measures: Measures): Calculati
 
 function oddFields(
   fields: readonly Field[],
-  measures: Measures,
+  measureOf: MeasureOf,
   draft: Draft,
   bench: Bench,
 ): OddField[] {
   return fields.flatMap((field) => {
-    const measure = Object.hasOwn(measures, field.key) ? measures[field.key] : undefined;
+    const measure = measureOf(field.key, draft);
     const value = readValue(field, draft[field.key] ?? '', bench);
     if (!measure || value === undefined) return [];
-    const odd = unusual(typeof measure === 'function' ? measure(draft) : measure, value);
+    const odd = unusual(measure, value);
     return odd ? [{ ...odd, field, text: endText(field, odd.end, bench) }] : [];
   });
 }

@@ -1,4 +1,4 @@
-import type { Draft } from '../calculation/calculation.ts';
+import type { Calculation, Draft } from '../calculation/calculation.ts';
 import type { Measure } from '../sewing/sources/usual.ts';
 
 type MeasureOf = Measure | ((draft: Draft) => Measure);
@@ -32,15 +32,6 @@ export const USUAL_FIELDS: Readonly<Record<string, Readonly<Record<string, Measu
     atHem: 'across',
     acrossAbove: 'across',
     ease: 'ease',
-  },
-  facing: {
-    depth: 'hemDepth',
-    seam: 'seamAllowance',
-    turn: 'turn',
-    edgeStitch: 'edgeStitch',
-    radius: 'curveRadius',
-    finished: 'garmentLength',
-    left: 'hemDepth',
   },
   corner: {
     depth: 'hemDepth',
@@ -96,3 +87,12 @@ export const USUAL_FIELDS: Readonly<Record<string, Readonly<Record<string, Measu
       stitchBy === 'in' ? 'stitchesPerInch' : stitchBy === 'cm' ? 'stitchesPerCm' : 'stitchMm',
   },
 };
+
+/** Of calculations whose fields don't say it themselves yet. */
+export function usualOf(id: string): NonNullable<Calculation['measureOf']> {
+  const measures = USUAL_FIELDS[id] ?? {};
+  return (key, draft) => {
+    const measure = Object.hasOwn(measures, key) ? measures[key] : undefined;
+    return typeof measure === 'function' ? measure(draft) : measure;
+  };
+}

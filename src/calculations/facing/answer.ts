@@ -1,20 +1,23 @@
 import { facingWords as words } from '#words/facing-words.ts';
 import { turnedWords as turned } from '#words/turned-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import type { Answer, Draft, Line, Working } from '../../calculation/calculation.ts';
-import { chosen, isGiven } from '../../calculation/fields.ts';
+import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { foldWorking, halfFoldWorking } from '../../calculation/fold-working.ts';
+import type { InputOf } from '../../calculation/schema.ts';
 import { numberSaid, percentText } from '../../calculation/tape-said.ts';
 import { byTape, exactly, onTape } from '../../calculation/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
 import { insideGraduation } from '../../lengths/inside-graduation.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
-import type { Facing, FacingInput } from '../../sewing/hem-facing.ts';
+import type { Facing } from '../../sewing/hem-facing.ts';
 import { FACING_SEAM } from '../../sewing/sources/facings.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
+import type { facingFields } from './fields.ts';
+
+type Input = InputOf<(typeof facingFields)['specs']>;
 
 /** A faced hem as an answer. */
-export function facingAnswer(input: FacingInput, plan: Facing, draft: Draft, bench: Bench): Answer {
+export function facingAnswer(input: Input, plan: Facing, bench: Bench): Answer {
   const within = { over: ZERO, under: input.depth };
   const stitchUp = insideGraduation(plan.stitchUp, tapeStep(bench), within);
   const stitch =
@@ -25,24 +28,20 @@ export function facingAnswer(input: FacingInput, plan: Facing, draft: Draft, ben
   return {
     headline: { number: numberSaid(plan.allowance, bench), after: words.after },
     sentence: `${input.turn > 0 ? words.sentence(seam, turn) : words.unturned(seam)} ${stitch}`,
-    lines: lines(input, plan, draft, bench),
+    lines: lines(input, plan, bench),
     offers: [],
     warnings: [],
     cautions: [turned.tryOn, turned.iron(IRON_ONE_DOT.value)],
     runs: [{ name: words.title, item: turned.line, run: plan.run }],
     figures: figures(input, plan, bench),
-    workings: workings(input, plan, isBias(draft), bench),
+    workings: workings(input, plan, bench),
   };
 }
 
-function isBias(draft: Draft): boolean {
-  return chosen(draft, 'kind', words.kind) === 'bias';
-}
-
-function lines(input: FacingInput, plan: Facing, draft: Draft, bench: Bench): Line[] {
+function lines(input: Input, plan: Facing, bench: Bench): Line[] {
   const show = (x: ExactLength) => byTape(x, bench);
-  const kind = chosen(draft, 'kind', words.kind);
-  const given = isBias(draft) ? plan.gives : undefined;
+  const { kind } = input;
+  const given = kind === 'bias' ? plan.gives : undefined;
   const added = exactLength(2 * plan.folds.atSeam + plan.folds.first);
   const thick = turned.thickOf(show(exactLength(Math.abs(added))), added < 0);
   const found: [string, string | undefined][] = [
@@ -50,12 +49,15 @@ function lines(input: FacingInput, plan: Facing, draft: Draft, bench: Bench): Li
     [words.long[kind], words.longOf[kind]],
     [words.gives, given === undefined ? undefined : words.givesOf(percentText(given, bench))],
     [turned.thick, input.thickness > 0 ? thick : undefined],
-    [turned.cut, plan.cutLength && turned.cutOf(show(plan.cutLength), isGiven(draft, 'otherEnd'))],
+    [
+      turned.cut,
+      plan.cutLength && turned.cutOf(show(plan.cutLength), input.otherEnd !== undefined),
+    ],
   ];
   return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
 }
 
-function figures(input: FacingInput, plan: Facing, bench: Bench) {
+function figures(input: Input, plan: Facing, bench: Bench) {
   const figure = hemSection({
     depth: toMm(input.depth),
     turn: toMm(input.turn),
@@ -69,7 +71,7 @@ function figures(input: FacingInput, plan: Facing, bench: Bench) {
   return [{ name: turned.section, figure }];
 }
 
-function workings(input: FacingInput, plan: Facing, bias: boolean, bench: Bench): Working[] {
+function workings(input: Input, plan: Facing, bench: Bench): Working[] {
   const show = (x: ExactLength) => exactly(x, bench);
   const { seam, depth, turn, thickness, radius } = input;
   const { folds, gives, cutDeep } = plan;
@@ -82,7 +84,7 @@ function workings(input: FacingInput, plan: Facing, bias: boolean, bench: Bench)
     ...(thick ? added : []),
   ];
   const given =
-    bias && gives !== undefined && radius !== undefined
+    input.kind === 'bias' && gives !== undefined && radius !== undefined
       ? [
           {
             formula: words.givesFormula(show(depth), show(radius), percentText(gives, bench)),

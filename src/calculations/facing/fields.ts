@@ -1,41 +1,20 @@
 import { facingWords as words } from '#words/facing-words.ts';
 import { turnedWords as turned } from '#words/turned-words.ts';
-import type { Draft, Field } from '../../calculation/calculation.ts';
-import type { DraftReader } from '../../calculation/draft.ts';
-import { fieldsCalled, isGiven } from '../../calculation/fields.ts';
-import { ZERO } from '../../lengths/length.ts';
-import type { FacingInput } from '../../sewing/hem-facing.ts';
+import { choice, given, length, lengthOrNone, maybeLength } from '../../calculation/field-spec.ts';
+import { schema } from '../../calculation/schema.ts';
 
-const { length, optional, choice } = fieldsCalled(words.labels);
+const finished = maybeLength(turned.notGiven, { usual: 'garmentLength' });
 
-export function facingFields(draft: Draft): Field[] {
-  return [
-    length('depth'),
-    choice('kind', words.kind),
-    length('seam'),
-    length('turn'),
-    length('edgeStitch'),
-    optional('thickness', turned.notGiven),
-    optional('radius', turned.notGiven),
-    optional('finished', turned.notGiven),
-    ...(isGiven(draft, 'finished') ? [optional('otherEnd', turned.otherEndHint)] : []),
-    optional('left', turned.notGiven),
-  ];
-}
-
-/** What is faced; undefined when something of it could not be read. */
-export function facingInput(read: DraftReader, draft: Draft): FacingInput | undefined {
-  const depth = read.length('depth');
-  const seam = read.length('seam');
-  const turn = read.length('turn');
-  const edgeStitch = read.length('edgeStitch');
-  const thickness = read.maybeLength('thickness') ?? ZERO;
-  const radius = read.maybeLength('radius');
-  const finished = read.maybeLength('finished');
-  const otherEnd = isGiven(draft, 'finished') ? read.maybeLength('otherEnd') : undefined;
-  const left = read.maybeLength('left');
-  if (depth === undefined || seam === undefined || turn === undefined || edgeStitch === undefined) {
-    return undefined;
-  }
-  return { depth, seam, turn, edgeStitch, thickness, radius, finished, otherEnd, left };
-}
+/** What is asked of a faced hem: what always matters first. */
+export const facingFields = schema(words.labels, {
+  depth: length({ start: { cm: '4', mm: '40', in: '1 1/2' }, usual: 'hemDepth' }),
+  kind: choice(words.kind),
+  seam: length({ start: { cm: '1', mm: '10', in: '3/8' }, usual: 'seamAllowance' }),
+  turn: length({ start: { cm: '0.6', mm: '6', in: '1/4' }, usual: 'turn' }),
+  edgeStitch: length({ start: { cm: '0.2', mm: '2', in: '1/8' }, usual: 'edgeStitch' }),
+  thickness: lengthOrNone(turned.notGiven),
+  radius: maybeLength(turned.notGiven, { usual: 'curveRadius' }),
+  finished,
+  otherEnd: maybeLength(turned.otherEndHint, { when: given(finished) }),
+  left: maybeLength(turned.notGiven, { usual: 'hemDepth' }),
+});

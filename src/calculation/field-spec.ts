@@ -1,0 +1,143 @@
+import type { Length } from '../lengths/length.ts';
+import { ZERO } from '../lengths/length.ts';
+import type { Read } from '../lengths/read-fault.ts';
+import { readLength } from '../lengths/read-length.ts';
+import { readLengths } from '../lengths/read-lengths.ts';
+import { readCount, readNumber } from '../lengths/read-number.ts';
+import type { Measure } from '../sewing/sources/usual.ts';
+import type { Bench } from './bench.ts';
+import type { Field } from './calculation.ts';
+
+/** What is typed in the fields, as a condition asks for it: by the field itself, so that no name can be mistyped. */
+export type Ask = (field: FieldSpec<unknown>) => string;
+
+/** Whether something holds for what is typed. */
+export type Condition = (ask: Ask) => boolean;
+
+/** A choice's values and what they are called, in order. */
+export type Choices<Value extends string = string> = Readonly<Record<Value, string>>;
+
+/** What a field starts with: the same on every bench, or of one length round numbers of each unit. */
+export type Start = string | { readonly cm: string; readonly mm: string; readonly in: string };
+
+/** What may be said of any field. */
+export interface About {
+  start?: Start;
+  /** Asked for only then; at other times nothing is read of it. */
+  when?: Condition;
+  /** Which measure of the bench it holds, for what is unusual to be asked about. */
+  usual?: Measure | ((ask: Ask) => Measure);
+  /** Another label than its own; undefined where its own holds. */
+  label?: (ask: Ask) => string | undefined;
+  /** Of a choice whose options change: whether one that isn't offered just now is one of it. */
+  known?: (value: string) => boolean;
+}
+
+/** One field of a calculation, and the value that is read of it. */
+export interface FieldSpec<Value> extends About {
+  readonly kind: Field['kind'];
+  /** Shown when it is empty: then it may be left out, and nothing is read of it. */
+  readonly hint?: string;
+  /** What a choice may be, for what is chosen of others so far. */
+  readonly choices?: (ask: Ask) => Choices;
+  read(typed: string, bench: Bench): Read<{ readonly value: Value }>;
+  /** What it is where it isn't asked for, or was left out. */
+  readonly none: Value | undefined;
+}
+
+type Asked = About & { when?: undefined };
+type AskedThen = About & { when: Condition };
+
+const readsLength = (typed: string, { unit, decimalMark }: Bench) =>
+  readLength(typed, unit, decimalMark);
+
+/** A length that is needed. */
+export function length(about: Asked): FieldSpec<Length>;
+export function length(about: AskedThen): FieldSpec<Length | undefined>;
+export function length(about: About): FieldSpec<Length | undefined> {
+  return { kind: 'length', read: readsLength, none: undefined, ...about };
+}
+
+/** A length that may be left out. @param hint what it then is, shown in its place */
+export function maybeLength(hint: string, about: About = {}): FieldSpec<Length | undefined> {
+  return { kind: 'length', read: readsLength, none: undefined, hint, ...about };
+}
+
+/** A length that is nothing where it is left out. */
+export function lengthOrNone(hint: string, about: About = {}): FieldSpec<Length> {
+  return { kind: 'length', read: readsLength, none: ZERO, hint, ...about };
+}
+
+/** Lengths parted by semicolons; there may be none. */
+export function lengths(hint: string, about: About = {}): FieldSpec<readonly Length[]> {
+  const read = (typed: string, { unit, decimalMark }: Bench) => {
+    const all = readLengths(typed, unit, decimalMark);
+    return all.ok ? { ok: true as const, value: all.values } : all;
+  };
+  return { kind: 'lengths', read, none: [], hint, ...about };
+}
+
+/** A whole number that is needed. */
+export function count(about: Asked): FieldSpec<number>;
+export function count(about: AskedThen): FieldSpec<number | undefined>;
+export function count(about: About): FieldSpec<number | undefined> {
+  return { kind: 'count', read: readCount, none: undefined, ...about };
+}
+
+/** A whole number that may be left out. */
+export function maybeCount(hint: string, about: About = {}): FieldSpec<number | undefined> {
+  return { kind: 'count', read: readCount, none: undefined, hint, ...about };
+}
+
+/** A number that is needed. */
+export function number(about: Asked): FieldSpec<number>;
+export function number(about: AskedThen): FieldSpec<number | undefined>;
+export function number(about: About): FieldSpec<number | undefined> {
+  return { kind: 'number', read: readNumber, none: undefined, ...about };
+}
+
+/** A text, read by the calculation itself. */
+export function text(hint: string, about: About = {}): FieldSpec<string> {
+  const read = (typed: string) => ({ ok: true as const, value: typed });
+  return { kind: 'text', read, none: '', hint, ...about };
+}
+
+/** One of several; the first of them to begin with, unless another is given. */
+export interface ChoiceSpec<Value extends string> extends FieldSpec<Value> {
+  readonly choices: (ask: Ask) => Choices<Value>;
+  /** Whether one of these is chosen. */
+  is(...values: readonly Value[]): Condition;
+}
+
+export function choice<Value extends string>(
+  options: Choices<Value> | ((ask: Ask) => Choices<Value>),
+  about: About & { start?: NoInfer<Value> } = {},
+): ChoiceSpec<Value> {
+  const choices = typeof options === 'function' ? options : () => options;
+  const spec: ChoiceSpec<Value> = {
+    kind: 'choice',
+    choices,
+    // What it may be depends on other fields: the schema looks it up.
+    read: (typed) => ({ ok: true, value: typed as Value }),
+    none: undefined,
+    is:
+      (...values) =>
+      (ask) =>
+        values.includes(ask(spec) as Value),
+    ...about,
+  };
+  return spec;
+}
+
+/** Whether anything is typed in a field that may be left out. */
+export function given(field: FieldSpec<unknown>): Condition {
+  return (ask) => ask(field).trim() !== '';
+}
+
+export function not(condition: Condition): Condition {
+  return (ask) => !condition(ask);
+}
+
+export function all(...conditions: readonly Condition[]): Condition {
+  return (ask) => conditions.every((one) => one(ask));
+}

@@ -1,0 +1,158 @@
+import { schemaWords } from '#words/schema-words.ts';
+import type { Read } from '../lengths/read-fault.ts';
+import type { Bench } from './bench.ts';
+import type { Calculation, Draft, Fault, Field } from './calculation.ts';
+import type { Ask, Choices, FieldSpec, Start } from './field-spec.ts';
+import { isPageKey } from './page-keys.ts';
+
+type Specs = Readonly<Record<string, FieldSpec<unknown>>>;
+
+/** What is read of the fields: of one that isn't asked for, or was left out, undefined where that can be. */
+export type InputOf<All extends Specs> = {
+  readonly [Key in keyof All]: All[Key] extends FieldSpec<infer Value> ? Value : never;
+};
+
+export type InputRead<Input> = { ok: true; value: Input } | { ok: false; faults: readonly Fault[] };
+
+/** The fields of a calculation, each written once: what they start with, how they are shown and read follows. */
+export interface Schema<All extends Specs> {
+  readonly specs: All;
+  /** What a calculation has of its fields. */
+  readonly asked: Pick<Calculation, 'start' | 'fields' | 'measureOf'>;
+  /** All that is asked for, or everything that could not be read of it. */
+  read(draft: Draft, bench: Bench): InputRead<InputOf<All>>;
+  /** What can be said of a draft for what it asks: conditions of the fields. */
+  asks(draft: Draft): Ask;
+}
+
+/**
+ * @param labels what each field is called
+ * @param specs the fields in the order they are shown in
+ */
+export function schema<const All extends Specs>(
+  labels: { readonly [Key in keyof All]: string },
+  specs: All,
+): Schema<All> {
+  const keys = Object.keys(specs);
+  const keyOf = new Map<FieldSpec<unknown>, string>(keys.map((key) => [specOf(key), key]));
+  const asks =
+    (draft: Draft): Ask =>
+    (spec) => {
+      const key = keyOf.get(spec);
+      if (key === undefined) throw new Error('a condition asks for a field of another calculation');
+      const typed = draft[key];
+      return spec.choices ? chosenOf(typed, spec, asks(draft)) : (typed ?? '');
+    };
+  return {
+    specs,
+    asks,
+    asked: { start, fields, measureOf },
+    read: (draft, bench) => {
+      const ask = asks(draft);
+      const faults: Fault[] = unknownFields(draft);
+      const read = keys.map((key) => {
+        const value = readOf(specOf(key), draft[key] ?? '', ask, bench);
+        if (value.ok) return [key, value.value] as const;
+        faults.push({ field: key, why: whyOf(key, draft[key] ?? '', value.fault, ask) });
+        return [key, undefined] as const;
+      });
+      if (faults.length > 0) return { ok: false, faults };
+      return { ok: true, value: Object.fromEntries(read) as InputOf<All> };
+    },
+  };
+
+  function start(bench: Bench): Draft {
+    const ask = asks({});
+    return Object.fromEntries(keys.map((key) => [key, startOf(specOf(key), bench, ask)]));
+  }
+
+  function fields(draft: Draft): Field[] {
+    const ask = asks(draft);
+    return keys.filter((key) => isAsked(specOf(key), ask)).map((key) => fieldOf(key, ask));
+  }
+
+  function measureOf(key: string, draft: Draft) {
+    const usual = Object.hasOwn(specs, key) ? specOf(key).usual : undefined;
+    return typeof usual === 'function' ? usual(asks(draft)) : usual;
+  }
+
+  function specOf(key: string): FieldSpec<unknown> {
+    return specs[key] as FieldSpec<unknown>;
+  }
+
+  function labelOf(key: string, ask: Ask): string {
+    return specOf(key).label?.(ask) ?? (labels[key as keyof All] as string);
+  }
+
+  function fieldOf(key: string, ask: Ask): Field {
+    const { kind, hint, choices } = specOf(key);
+    const base = { key, label: labelOf(key, ask), ...(hint !== undefined && { hint }) };
+    if (kind !== 'choice') return { kind, ...base };
+    const options = Object.entries(choices?.(ask) ?? {});
+    return { kind, ...base, options: options.map(([value, label]) => ({ value, label })) };
+  }
+
+  function unknownFields(draft: Draft): Fault[] {
+    const unknown = Object.keys(draft).filter(
+      (key) => !Object.hasOwn(specs, key) && !isPageKey(key),
+    );
+    return unknown.map((field) => ({
+      field,
+      why: { of: 'words', words: schemaWords.unknownField(field) },
+    }));
+  }
+
+  function whyOf(key: string, typed: string, fault: ValueFault, ask: Ask): Fault['why'] {
+    if (fault !== 'unknown option') return { of: 'reading', fault };
+    const offered = Object.values(specOf(key).choices?.(ask) ?? {});
+    return { of: 'words', words: schemaWords.unknownOption(labelOf(key, ask), typed, offered) };
+  }
+}
+
+type ValueFault = Extract<Read<object>, { ok: false }>['fault'] | 'unknown option';
+
+function isAsked({ when }: FieldSpec<unknown>, ask: Ask): boolean {
+  return !when || when(ask);
+}
+
+/** What is chosen; what is known and not offered just now is the first that is, as is nothing. */
+function chosenOf(typed: string | undefined, spec: FieldSpec<unknown>, ask: Ask): string {
+  const offered = spec.choices?.(ask) ?? {};
+  if (typed !== undefined && Object.hasOwn(offered, typed)) return typed;
+  const start = typeof spec.start === 'string' ? spec.start : '';
+  const first = Object.hasOwn(offered, start) ? start : (Object.keys(offered)[0] ?? '');
+  return typed === undefined || typed === '' || knows(spec, typed) ? first : typed;
+}
+
+function knows({ known }: FieldSpec<unknown>, typed: string): boolean {
+  return known?.(typed) ?? false;
+}
+
+function readOf(
+  spec: FieldSpec<unknown>,
+  typed: string,
+  ask: Ask,
+  bench: Bench,
+): { ok: true; value: unknown } | { ok: false; fault: ValueFault } {
+  if (spec.choices) {
+    const chosen = ask(spec);
+    const offered: Choices = spec.choices(ask);
+    if (!isAsked(spec, ask)) return { ok: true, value: startOf(spec, bench, ask) };
+    if (!Object.hasOwn(offered, chosen)) return { ok: false, fault: 'unknown option' };
+    return { ok: true, value: chosen };
+  }
+  const leftOut = spec.hint !== undefined && typed.trim() === '';
+  if (!isAsked(spec, ask) || leftOut) return { ok: true, value: spec.none };
+  return spec.read(typed, bench);
+}
+
+function startOf(spec: FieldSpec<unknown>, { unit }: Bench, ask: Ask): string {
+  const { start } = spec;
+  if (spec.choices) return chosenOf(undefined, spec, ask);
+  return start === undefined || typeof start === 'string' ? (start ?? '') : roundIn(start, unit);
+}
+
+/** Of one length in round numbers of each unit, that of the bench's unit. */
+function roundIn(start: Exclude<Start, string>, unit: Bench['unit']): string {
+  return unit === 'in' ? start.in : unit === 'mm' ? start.mm : start.cm;
+}
