@@ -60,7 +60,7 @@ const TOGETHER = {
   /** One mark after another, of a calculation or of a garment. */
   follow: ['src/controls/follow-run.tsx'],
   /** What was kept, as this bench works it out. */
-  plan: ['src/app/garment/plan.ts'],
+  plan: ['src/garment/plan.ts'],
 };
 
 const PAPER = '#f5efdf';

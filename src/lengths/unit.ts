@@ -6,6 +6,14 @@ export type Unit = 'mm' | 'cm' | 'm' | 'in' | 'ft' | 'yd' | 'line';
 /** The units a maker works in: a bare number takes one of these, and answers are shown in it. */
 export type BenchUnit = 'mm' | 'cm' | 'in';
 
+/** The same; the first is what a new bench has. */
+export const BENCH_UNITS = ['cm', 'in', 'mm'] as const satisfies readonly BenchUnit[];
+
+/** A bench's unit as an address or a record holds it; undefined when it is none. */
+export function benchUnit(written: string | undefined): BenchUnit | undefined {
+  return BENCH_UNITS.find((known) => known === written);
+}
+
 /**
  * Units of 1/8000 mm in each unit of measure.
  *

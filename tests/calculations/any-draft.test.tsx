@@ -1,9 +1,9 @@
 import { render } from '@testing-library/preact';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inUnitOf } from '../../src/app/start/other-unit.ts';
 import type { Bench } from '../../src/calculation/bench.ts';
 import type { Calculation, Draft, Work } from '../../src/calculation/calculation.ts';
+import { inUnitOf } from '../../src/calculation/other-unit.ts';
 import { FaultList } from '../../src/controls/fault-list.tsx';
 import { benchOf } from '../controls/helpers.ts';
 import { choicesOf, draftsOf, EVERY } from './any-drafts.ts';

@@ -1,9 +1,9 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
-import { inUnitOf } from '../../src/app/start/other-unit.ts';
 import type { Bench } from '../../src/calculation/bench.ts';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
+import { inUnitOf } from '../../src/calculation/other-unit.ts';
 import { closures } from '../../src/calculations/closures/closures.ts';
 import { crossing } from '../../src/calculations/crossing/crossing.ts';
 import { Follow } from '../../src/controls/follow.tsx';

@@ -2,9 +2,9 @@ import type { Bench } from '../../calculation/bench.ts';
 import { CALCULATIONS } from '../../calculations/list.ts';
 import { demoGarment } from '../../garment/demo.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
+import { keptOf } from '../../garment/kept.ts';
+import { draftFor } from '../../garment/plan.ts';
 import { part } from './deeds.ts';
-import { keptOf } from './kept.ts';
-import { draftFor } from './plan.ts';
 
 /** The demo's unit: what is typed in it is in centimetres, whatever the bench is set to. */
 const UNIT = 'cm';

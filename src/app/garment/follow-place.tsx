@@ -1,22 +1,19 @@
 import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { garmentWords } from '#words/garment-words.ts';
-import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import { NO_RUN, withMade } from '../../garment/as-made.ts';
-import { type FollowedMark, nextToMake } from '../../garment/following.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { FollowedMark } from '../../garment/following.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
-import { toGraduation } from '../../lengths/graduation.ts';
-import { readLength } from '../../lengths/read-length.ts';
+import { differing, withMark } from '../../garment/mark-made.ts';
+import type { SpacingFault, Stop } from '../../garment/stop.ts';
+import { hereIn, type Known, stopsOf } from '../../garment/stops.ts';
 import { Fetched } from '../../screens/garments/fetched.tsx';
-import { FollowGarment, type SpacingFault } from '../../screens/garments/follow-garment.tsx';
-import type { Stop } from '../../screens/garments/stop.ts';
+import { FollowGarment } from '../../screens/garments/follow-garment.tsx';
 import type { Store } from '../../storage/store.ts';
 import { keepAwake } from '../start/awake.ts';
 import type { Address } from '../start/use-address.ts';
 import { speak } from '../start/voice.ts';
 import { part } from './deeds.ts';
 import { type Followed, useFollowed } from './followed.ts';
-import { marksOf } from './plan.ts';
-import { type Known, stopsOf } from './stops.ts';
 
 const SERVICES = { speak, keepAwake };
 
@@ -130,50 +127,6 @@ function Following(props: FollowingProps) {
   );
 }
 
-const spacing = () => part(import('./spacing.ts'));
+const spacing = () => part(import('../../garment/spacing.ts'));
 const loadLeave = () =>
   import('../../screens/garments/follow-leave.tsx').then((part) => part.FollowLeave);
-
-/** The mark an address names; where it names none, the first that is not made. */
-function hereIn(
-  stops: readonly Stop[],
-  { k, run, at }: Readonly<Record<string, string>>,
-): FollowedMark | undefined {
-  if (at === 'end') return undefined;
-  const stop = stops.findIndex((one) => one.kept.id === k && String(one.run) === run);
-  const mark = Number(at);
-  if (stop >= 0 && Number.isInteger(mark) && stops[stop]?.named.run.marks[mark]) {
-    return { run: stop, mark };
-  }
-  return nextToMake(
-    stops.map(({ named, kept, run: place }) => ({
-      labels: named.run.marks.map(({ label }) => label),
-      kept: kept.runs[place],
-    })),
-  );
-}
-
-/** With a mark made or not, and the plan of its run beside it where none was kept. */
-function withMark(kept: Kept, stop: Stop, label: string, typed: string | undefined): Kept {
-  const runs = Array.from(
-    { length: Math.max(kept.runs.length, stop.run + 1) },
-    (_, i) => kept.runs[i] ?? NO_RUN,
-  );
-  const plan = Object.fromEntries(marksOf(stop.plan).map((mark) => [mark.label, mark.at]));
-  const changed = runs.map((run, i) => {
-    if (i !== stop.run) return run;
-    return withMade({ ...run, planned: { ...plan, ...run.planned } }, label, typed);
-  });
-  return { ...kept, runs: changed };
-}
-
-/** A measure only where it differs from the place as the tape in hand shows it. */
-function differing(stop: Stop, label: string, typed: string | undefined, bench: Bench) {
-  const mark = stop.plan.run.marks.find((one) => one.label === label);
-  if (!typed || !mark) return typed;
-  const reading = readLength(typed, bench.unit);
-  const planned = stop.kept.runs[stop.run]?.planned[label] ?? mark.at;
-  const asShown =
-    reading.ok && reading.value === toGraduation(planned as typeof mark.at, tapeStep(bench));
-  return asShown ? '' : typed;
-}

@@ -1,13 +1,14 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { garmentFollowWords as words } from '#words/garment-follow-words.ts';
 import { garmentWords as heldWords } from '#words/garment-words.ts';
+import { CALCULATIONS } from '../../calculations/list.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
+import { type Known, loadKnown } from '../../garment/stops.ts';
 import { loadGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
 import { notKept } from './deeds.ts';
 import { type Change, changedBy, type KeeperNews, keeperOf } from './keeper.ts';
 import { useNotKept } from './not-kept.ts';
-import { type Known, loadKnown } from './stops.ts';
 
 export interface Followed {
   /** With everything done to it, also what is still being kept. */
@@ -39,7 +40,7 @@ export function useFollowed(store: Store, id: string): Followed {
 
   const fail = (error: unknown) => void notKept(error).then(setSaid);
   const show = async (loaded: Garment) => {
-    const calculations = await loadKnown(loaded);
+    const calculations = await loadKnown(loaded, CALCULATIONS);
     setLoaded({ stored: loaded, known: calculations });
   };
   const load = () => loadGarment(store, id).then(show);

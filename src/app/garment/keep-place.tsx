@@ -3,9 +3,12 @@ import { garmentKeepWords as words } from '#words/garment-keep-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { recordOf } from '../../calculation/made.ts';
+import { placeOf } from '../../garment/address.ts';
+import { asKept } from '../../garment/as-kept.ts';
 import { hasRoom, withKept } from '../../garment/changes.ts';
 import { type Garment, type Kept, newGarment, type Stage } from '../../garment/garment.ts';
 import { inTheWay } from '../../garment/in-the-way.ts';
+import { isMeasuredElsewhere, keptOf } from '../../garment/kept.ts';
 import type { Listed } from '../../garment/listed.ts';
 import { KeepScreen, type KeepWish } from '../../screens/garments/keep.tsx';
 import { loadList } from '../../storage/garment-list.ts';
@@ -16,10 +19,8 @@ import {
   type GarmentFault,
 } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
-import { asKept } from './as-kept.ts';
 import { askToPersist, loadOpen, notKept, rememberOpen } from './deeds.ts';
-import { isMeasuredElsewhere, keptOf } from './kept.ts';
-import { loadOpened, type Opened, placeOf } from './opened.ts';
+import { loadOpened, type Opened } from './opened.ts';
 
 interface Props {
   store: Store;

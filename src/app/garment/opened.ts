@@ -2,11 +2,6 @@ import type { Garment, Kept } from '../../garment/garment.ts';
 import { findGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
 
-/** Where something is kept, as an address holds it. */
-export function placeOf(garment: string, kept: string): string {
-  return `${garment}.${kept}`;
-}
-
 export interface Opened {
   garment: Garment;
   kept: Kept;

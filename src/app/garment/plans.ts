@@ -1,9 +1,9 @@
 import type { Bench } from '../../calculation/bench.ts';
 import { planOf } from '../../calculation/made.ts';
 import { CALCULATIONS } from '../../calculations/list.ts';
+import { addressOf } from '../../garment/address.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
-import { addressOf } from './address.ts';
-import { draftFor } from './plan.ts';
+import { draftFor } from '../../garment/plan.ts';
 
 /** The plans of what is kept, run by run, for its measures to belong to; none where there is no answer. */
 async function plansOf(kept: Kept, bench: Bench): Promise<string[]> {

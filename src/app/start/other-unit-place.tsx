@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
-import { inUnitOf } from './other-unit.ts';
+import { inUnitOf } from '../../calculation/other-unit.ts';
 
 interface Props {
   bench: Bench;

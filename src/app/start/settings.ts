@@ -1,5 +1,6 @@
 import type { Bench } from '../../calculation/bench.ts';
 import { METRIC_GRADUATIONS } from '../../lengths/graduation.ts';
+import { BENCH_UNITS } from '../../lengths/unit.ts';
 import type { Store } from '../../storage/store.ts';
 
 type Choices = { readonly [Key in keyof Bench]: readonly Bench[Key][] };
@@ -7,7 +8,7 @@ type Choices = { readonly [Key in keyof Bench]: readonly Bench[Key][] };
 /** What each setting may be; the first is what a new bench has. */
 export const CHOICES: Choices = {
   hand: ['right', 'left'],
-  unit: ['cm', 'in', 'mm'],
+  unit: BENCH_UNITS,
   metric: METRIC_GRADUATIONS,
   inch: ['1/16in', '1/8in', '1/32in'],
   theme: ['phone', 'paper', 'night'],

@@ -1,19 +1,13 @@
 import { garmentEndWords as words } from '#words/garment-end-words.ts';
 import { garmentWords } from '#words/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Fault, Field } from '../../calculation/calculation.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { NextKey } from '../../controls/follow-next.tsx';
 import { LoadNewer, useNewer } from '../../controls/newer-part.tsx';
 import { extraOf } from '../../garment/as-made.ts';
 import { countMade, type FollowedRun, isBeingKept } from '../../garment/following.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
-import type { Stop } from './stop.ts';
-
-/** A kept calculation that gives nothing to follow, and why. */
-export type Blocked =
-  | { kept: Kept; why: 'faults'; faults: readonly Fault[]; fields: readonly Field[] }
-  | { kept: Kept; why: 'unknown' | 'missing' };
+import type { Blocked, Stop } from '../../garment/stop.ts';
 
 export interface EndProps {
   garment: Garment;

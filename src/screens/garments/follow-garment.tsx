@@ -2,7 +2,6 @@ import { useRef } from 'preact/hooks';
 import { garmentFollowWords as words } from '#words/garment-follow-words.ts';
 import { garmentWords } from '#words/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Fault, Field } from '../../calculation/calculation.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { FaultList } from '../../controls/fault-list.tsx';
 import { FollowRun, type FollowServices } from '../../controls/follow-run.tsx';
@@ -16,19 +15,13 @@ import {
   nextToMake,
 } from '../../garment/following.ts';
 import type { Garment, Kept } from '../../garment/garment.ts';
+import type { Blocked, SpacingFault, Stop } from '../../garment/stop.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { Fetched } from './fetched.tsx';
-import type { Blocked, EndProps } from './follow-end.tsx';
+import type { EndProps } from './follow-end.tsx';
 import css from './follow-garment.css?inline';
-import type { Stop } from './stop.ts';
 
 adopt(css);
-
-/** Why the rest could not be spaced anew. */
-export interface SpacingFault {
-  faults: readonly Fault[];
-  fields: readonly Field[];
-}
 
 export interface FollowGarmentDeeds {
   goTo(mark: FollowedMark | undefined): void;

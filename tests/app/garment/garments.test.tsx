@@ -9,13 +9,13 @@ import {
   within,
 } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { keptOf } from '../../../src/app/garment/kept.ts';
 import { App } from '../../../src/app/start/app.tsx';
 import { readRoute } from '../../../src/app/start/route.ts';
 import type { Bench } from '../../../src/calculation/bench.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';
 import { withKept } from '../../../src/garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../../../src/garment/garment.ts';
+import { keptOf } from '../../../src/garment/kept.ts';
 import { withoutKept } from '../../../src/garment/list-changes.ts';
 import { addGarment, changeGarment } from '../../../src/storage/garments.ts';
 import { openStore, type Store, StoreError } from '../../../src/storage/store.ts';

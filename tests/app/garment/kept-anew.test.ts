@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { keptOf } from '../../../src/app/garment/kept.ts';
 import type { Draft } from '../../../src/calculation/calculation.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';
 import { edging } from '../../../src/calculations/edging/edging.ts';
 import { inMm, placeOf, withMade } from '../../../src/garment/as-made.ts';
 import type { Kept } from '../../../src/garment/garment.ts';
+import { keptOf } from '../../../src/garment/kept.ts';
 import { benchOf } from '../../controls/helpers.ts';
 
 const bench = benchOf();

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { loadLast, openingDraft, saveLast } from '../../../src/app/start/last.ts';
-import { inUnitOf } from '../../../src/app/start/other-unit.ts';
 import { CHOICES, checkBench } from '../../../src/app/start/settings.ts';
+import { inUnitOf } from '../../../src/calculation/other-unit.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';
 import { convert } from '../../../src/calculations/convert/convert.ts';
 import { readLength } from '../../../src/lengths/read-length.ts';

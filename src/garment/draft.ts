@@ -1,6 +1,6 @@
-import type { Draft } from '../../calculation/calculation.ts';
-import { madeKey, planKey, readMade, writeMade } from '../../calculation/made.ts';
-import type { Kept } from '../../garment/garment.ts';
+import type { Draft } from '../calculation/calculation.ts';
+import { madeKey, planKey, readMade, writeMade } from '../calculation/made.ts';
+import type { Kept } from './garment.ts';
 
 /** Beside what is measured now, a draft says what was when it was opened from a garment. */
 export function wasKey(run: number): string {

@@ -1,4 +1,4 @@
-import type { Draft } from '../../calculation/calculation.ts';
+import type { Draft } from '../calculation/calculation.ts';
 
 /** A draft as it is once it is kept: what is measured now is what it was opened with. */
 export function asKept(draft: Draft): Draft {

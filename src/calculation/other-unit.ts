@@ -1,8 +1,8 @@
-import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft, Field } from '../../calculation/calculation.ts';
-import { readMade } from '../../calculation/made.ts';
-import { withUnits } from '../../calculation/with-units.ts';
-import { CHOICES } from './settings.ts';
+import { benchUnit } from '../lengths/unit.ts';
+import type { Bench } from './bench.ts';
+import type { Calculation, Draft, Field } from './calculation.ts';
+import { readMade } from './made.ts';
+import { withUnits } from './with-units.ts';
 
 /**
  * A draft typed on a bench of another unit, for this one: its bare lengths get
@@ -10,7 +10,7 @@ import { CHOICES } from './settings.ts';
  * show only once something else is chosen.
  */
 export function inUnitOf(bench: Bench, calculation: Calculation, draft: Draft): Draft {
-  const unit = CHOICES.unit.find((known) => known === draft.u) ?? bench.unit;
+  const unit = benchUnit(draft.u) ?? bench.unit;
   const lengths = fieldsEver(calculation, draft).filter(
     ({ kind, key }) => (kind === 'length' || kind === 'lengths') && draft[key] !== undefined,
   );

@@ -1,5 +1,5 @@
-import type { NamedRun } from '../../calculation/calculation.ts';
-import type { Kept } from '../../garment/garment.ts';
+import type { Fault, Field, NamedRun } from '../calculation/calculation.ts';
+import type { Kept } from './garment.ts';
 
 /** One run that is followed, and which kept calculation it belongs to. */
 export interface Stop {
@@ -15,4 +15,15 @@ export interface Stop {
   cautions: readonly string[];
   /** The rest can be spaced anew around what is made. */
   canRespace: boolean;
+}
+
+/** A kept calculation that gives nothing to follow, and why. */
+export type Blocked =
+  | { kept: Kept; why: 'faults'; faults: readonly Fault[]; fields: readonly Field[] }
+  | { kept: Kept; why: 'unknown' | 'missing' };
+
+/** Why the rest could not be spaced anew. */
+export interface SpacingFault {
+  faults: readonly Fault[];
+  fields: readonly Field[];
 }

@@ -1,10 +1,10 @@
-import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft, NamedRun } from '../../calculation/calculation.ts';
-import type { Kept } from '../../garment/garment.ts';
-import type { PlannedMark } from '../../garment/which-mark.ts';
-import type { MarkKind } from '../../sewing/run.ts';
-import { inUnitOf } from '../start/other-unit.ts';
-import { CHOICES } from '../start/settings.ts';
+import type { Bench } from '../calculation/bench.ts';
+import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
+import { inUnitOf } from '../calculation/other-unit.ts';
+import { benchUnit } from '../lengths/unit.ts';
+import type { MarkKind } from '../sewing/run.ts';
+import type { Kept } from './garment.ts';
+import type { PlannedMark } from './which-mark.ts';
 
 /** Marks that may stand for each other; lines of a hem or a mitre are each for itself. */
 const ALIKE: ReadonlySet<MarkKind> = new Set([
@@ -26,7 +26,7 @@ export function marksOf({ run }: NamedRun): PlannedMark[] {
 
 /** What was typed, for this bench, with every field that was left as the calculation starts. */
 export function draftFor(calculation: Calculation, kept: Kept, bench: Bench): Draft {
-  const unit = CHOICES.unit.find((known) => known === kept.draft.u) ?? bench.unit;
+  const unit = benchUnit(kept.draft.u) ?? bench.unit;
   const draft = { ...calculation.start({ ...bench, unit }), u: unit, ...kept.draft };
   return unit === bench.unit ? draft : inUnitOf(bench, calculation, draft);
 }

@@ -1,13 +1,13 @@
-import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import type { Calculation, Draft, NamedRun } from '../../calculation/calculation.ts';
-import { isFollowKey, isOfPlan, type Made, readMade, recordOf } from '../../calculation/made.ts';
-import { NO_RUN, withItsUnit } from '../../garment/as-made.ts';
-import type { Kept } from '../../garment/garment.ts';
-import { isMeasuredTwice } from '../../garment/in-the-way.ts';
-import { plannedAnew, withMeasures } from '../../garment/planned-anew.ts';
-import { CHOICES } from '../start/settings.ts';
+import { type Bench, tapeStep } from '../calculation/bench.ts';
+import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
+import { isFollowKey, isOfPlan, type Made, readMade, recordOf } from '../calculation/made.ts';
+import { benchUnit } from '../lengths/unit.ts';
+import { NO_RUN, withItsUnit } from './as-made.ts';
 import { wasKey } from './draft.ts';
+import type { Kept } from './garment.ts';
+import { isMeasuredTwice } from './in-the-way.ts';
 import { marksOf } from './plan.ts';
+import { plannedAnew, withMeasures } from './planned-anew.ts';
 
 /**
  * What is kept of a draft: what was typed, where its marks are planned, and what
@@ -59,7 +59,7 @@ function measuresOf(draft: Draft, i: number, { run }: NamedRun): { was: Made; no
 
 /** What was measured, with its unit: in an old address it may have none. */
 function madeIn(made: Made, draft: Draft): Made {
-  const unit = CHOICES.unit.find((known) => known === draft.u);
+  const unit = benchUnit(draft.u);
   return new Map([...made].map(([label, typed]) => [label, withItsUnit(typed, unit)]));
 }
 

@@ -1,6 +1,10 @@
-import type { Garment, Kept } from '../../garment/garment.ts';
 import { draftOf } from './draft.ts';
-import { placeOf } from './opened.ts';
+import type { Garment, Kept } from './garment.ts';
+
+/** Where something is kept, as an address holds it. */
+export function placeOf(garment: string, kept: string): string {
+  return `${garment}.${kept}`;
+}
 
 /**
  * The address of something kept: its calculation, as typed, and where it is kept.

@@ -1,13 +1,12 @@
-import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft, NamedRun } from '../../calculation/calculation.ts';
-import { CALCULATIONS } from '../../calculations/list.ts';
-import { placeOf } from '../../garment/as-made.ts';
-import { type Garment, inOrder, type Kept, type KeptRun } from '../../garment/garment.ts';
-import { exactLength } from '../../lengths/length.ts';
-import type { Blocked } from '../../screens/garments/follow-end.tsx';
-import type { Stop } from '../../screens/garments/stop.ts';
-import { runAsMade } from '../../sewing/made-run.ts';
+import type { Bench } from '../calculation/bench.ts';
+import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
+import { exactLength } from '../lengths/length.ts';
+import { runAsMade } from '../sewing/made-run.ts';
+import { placeOf } from './as-made.ts';
+import { type FollowedMark, nextToMake } from './following.ts';
+import { type Garment, inOrder, type Kept, type KeptRun } from './garment.ts';
 import { draftFor, marksOf } from './plan.ts';
+import type { Blocked, Stop } from './stop.ts';
 
 /** Calculations by their id: one that isn't known to this version, one that can't be fetched. */
 export type Known = ReadonlyMap<string, Calculation | 'unknown' | 'missing'>;
@@ -15,16 +14,17 @@ export type Known = ReadonlyMap<string, Calculation | 'unknown' | 'missing'>;
 /** The first page's calculation is not among the others: one length, and no marks to make. */
 const WITHOUT_MARKS = 'convert';
 
-/** Fetches every calculation something with marks is kept of. */
-export async function loadKnown(garment: Garment): Promise<Known> {
+/** Every calculation there is, by its id: each is fetched when it is first wanted. */
+type List = Readonly<Record<string, () => Promise<Calculation>>>;
+
+/** Fetches every calculation of a list that something with marks is kept of. */
+export async function loadKnown(garment: Garment, list: List): Promise<Known> {
   const all = new Set(garment.kept.map(({ calculation }) => calculation));
   const ids = [...all].filter((id) => id !== WITHOUT_MARKS);
   const loaded = await Promise.all(
     ids.map(async (id): Promise<Calculation | 'unknown' | 'missing'> => {
       try {
-        return Object.hasOwn(CALCULATIONS, id)
-          ? ((await CALCULATIONS[id]?.()) ?? 'unknown')
-          : 'unknown';
+        return Object.hasOwn(list, id) ? ((await list[id]?.()) ?? 'unknown') : 'unknown';
       } catch {
         return 'missing';
       }
@@ -121,4 +121,23 @@ function asMade(plan: NamedRun, kept: KeptRun | undefined): NamedRun {
   const of = run === plan.run ? plan : { ...plan, run };
   asMadeBefore.set(kept, { plan, of });
   return of;
+}
+
+/** The mark an address names; where it names none, the first that is not made. */
+export function hereIn(
+  stops: readonly Stop[],
+  { k, run, at }: Readonly<Record<string, string>>,
+): FollowedMark | undefined {
+  if (at === 'end') return undefined;
+  const stop = stops.findIndex((one) => one.kept.id === k && String(one.run) === run);
+  const mark = Number(at);
+  if (stop >= 0 && Number.isInteger(mark) && stops[stop]?.named.run.marks[mark]) {
+    return { run: stop, mark };
+  }
+  return nextToMake(
+    stops.map(({ named, kept, run: place }) => ({
+      labels: named.run.marks.map(({ label }) => label),
+      kept: kept.runs[place],
+    })),
+  );
 }

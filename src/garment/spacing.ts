@@ -1,14 +1,13 @@
-import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import type { Calculation } from '../../calculation/calculation.ts';
-import { onTape } from '../../calculation/tape-text.ts';
-import { madeOf, NO_RUN } from '../../garment/as-made.ts';
-import type { Kept } from '../../garment/garment.ts';
-import { plannedAnew } from '../../garment/planned-anew.ts';
-import { readLength } from '../../lengths/read-length.ts';
-import type { SpacingFault } from '../../screens/garments/follow-garment.tsx';
-import type { Stop } from '../../screens/garments/stop.ts';
-import { markOut } from '../../sewing/marks.ts';
+import { type Bench, tapeStep } from '../calculation/bench.ts';
+import type { Calculation } from '../calculation/calculation.ts';
+import { onTape } from '../calculation/tape-text.ts';
+import { readLength } from '../lengths/read-length.ts';
+import { markOut } from '../sewing/marks.ts';
+import { madeOf, NO_RUN } from './as-made.ts';
+import type { Kept } from './garment.ts';
 import { draftFor, marksOf } from './plan.ts';
+import { plannedAnew } from './planned-anew.ts';
+import type { SpacingFault, Stop } from './stop.ts';
 
 export type Spaced =
   | { ok: true; change: (kept: Kept) => Kept }
