@@ -1,5 +1,5 @@
 import type { LiveReading } from '../tape/protocol.ts';
-import { readingAt } from '../tape/read-at.ts';
+import { readingAt } from '../tape/scales/read-at.ts';
 import type { Reading, Told } from './tape-eye.ts';
 
 /** What the cross in the middle of the camera's picture reads. */

@@ -1,4 +1,5 @@
-import type { GreyImage, Point } from '../tape/reading.ts';
+import type { GreyImage } from '../tape/picture/grey-image.ts';
+import type { Point } from '../tape/picture/place.ts';
 import { greyOf } from './grey.ts';
 
 /** A photo the right way up: to be seen, and to be read. Both have the same pixels. */

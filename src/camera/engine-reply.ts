@@ -1,4 +1,4 @@
-import type { PageSymbol } from '../tape/reading.ts';
+import type { PageSymbol } from '../tape/characters/read-page.ts';
 
 /** What the engine's worker says of one job. */
 export interface EngineReply {

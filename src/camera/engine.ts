@@ -1,4 +1,4 @@
-import type { PageSymbol } from '../tape/reading.ts';
+import type { PageSymbol } from '../tape/characters/read-page.ts';
 import { type EngineReply, symbolsOf } from './engine-reply.ts';
 import { TapeError } from './tape-fault.ts';
 

@@ -1,4 +1,4 @@
-import type { GreyImage } from '../tape/reading.ts';
+import type { GreyImage } from '../tape/picture/grey-image.ts';
 
 /** Rows turned at a time: a whole picture in colour would take four times its memory again. */
 const BAND = 256;

@@ -1,4 +1,4 @@
-import type { GreyImage } from '../tape/reading.ts';
+import type { GreyImage } from '../tape/picture/grey-image.ts';
 import { greyOf } from './grey.ts';
 
 /**

@@ -1,3 +1,5 @@
+import type { GreyImage } from '../tape/picture/grey-image.ts';
+import type { Point } from '../tape/picture/place.ts';
 import type {
   FromTapeWorker,
   LiveReading,
@@ -6,9 +8,9 @@ import type {
   ToTapeWorker,
   TouchedScale,
 } from '../tape/protocol.ts';
-import type { TapeReading } from '../tape/read-at.ts';
-import type { GreyImage, Placed, Point } from '../tape/reading.ts';
-import type { Touch } from '../tape/touch.ts';
+import type { TapeReading } from '../tape/scales/tape-reading.ts';
+import type { Placed } from '../tape/touch/finger.ts';
+import type { Touch } from '../tape/touch/touch.ts';
 import type { Engine } from './engine.ts';
 import { TapeError, type TapeFault } from './tape-fault.ts';
 

@@ -1,18 +1,20 @@
-import { isOneEdge } from '../tape/one-edge.ts';
+import { mmPerUnit, type TapeUnit } from '../tape/graduations/tape-unit.ts';
+import type { Point } from '../tape/picture/place.ts';
 import type { TouchedScale } from '../tape/protocol.ts';
-import { answered, questionFor } from '../tape/question.ts';
-import { readingAt, type TapeReading } from '../tape/read-at.ts';
+import { isOneEdge } from '../tape/scales/one-edge.ts';
+import { answered, questionFor } from '../tape/scales/question.ts';
+import { readingAt } from '../tape/scales/read-at.ts';
 import {
-  mmPerUnit,
-  type Point,
-  type PointReason,
-  type TapeQuestion,
-  type TapeUnit,
-} from '../tape/reading.ts';
-import { placeOn, pointOn, type ReadScale, tickOfValue, valueAtTick } from '../tape/scale.ts';
-import type { Touch } from '../tape/touch.ts';
+  placeOn,
+  pointOn,
+  type ReadScale,
+  tickOfValue,
+  valueAtTick,
+} from '../tape/scales/scale.ts';
+import type { PointReason, TapeQuestion, TapeReading } from '../tape/scales/tape-reading.ts';
+import type { Touch } from '../tape/touch/touch.ts';
 
-export { printable } from '../tape/question.ts';
+export { printable } from '../tape/scales/question.ts';
 
 /** What a screen needs to know of a reading. */
 export type Reading = TapeReading;

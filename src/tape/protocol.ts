@@ -1,6 +1,9 @@
-import type { TapeReading } from './read-at.ts';
-import type { GreyImage, PageSymbol, Placed, Point } from './reading.ts';
-import type { Touch, TouchFault } from './touch.ts';
+import type { PageSymbol } from './characters/read-page.ts';
+import type { GreyImage } from './picture/grey-image.ts';
+import type { Point } from './picture/place.ts';
+import type { TapeReading } from './scales/tape-reading.ts';
+import type { Placed } from './touch/finger.ts';
+import type { Touch, TouchFault } from './touch/touch.ts';
 
 /*
  * What the page and the tape worker say to each other. Everything here survives

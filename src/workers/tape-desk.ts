@@ -1,3 +1,5 @@
+import type { PageSymbol, ReadPage } from '../tape/characters/read-page.ts';
+import type { GreyImage } from '../tape/picture/grey-image.ts';
 import type {
   FromTapeWorker,
   TapeAnswers,
@@ -5,9 +7,9 @@ import type {
   ToTapeWorker,
   TouchedScale,
 } from '../tape/protocol.ts';
-import type { TapeReading } from '../tape/read-at.ts';
-import type { GreyImage, PageSymbol, Placed, ReadPage } from '../tape/reading.ts';
-import type { Touch } from '../tape/touch.ts';
+import type { TapeReading } from '../tape/scales/tape-reading.ts';
+import type { Placed } from '../tape/touch/finger.ts';
+import type { Touch } from '../tape/touch/touch.ts';
 
 /** The reader, as the worker uses it; a test may put another in its place. */
 export interface TapeReader<Lock extends { readonly reading: TapeReading }> {

@@ -1,9 +1,9 @@
-import { follow, lockOn } from '../tape/live.ts';
-import { pgmOf } from '../tape/pgm.ts';
+import { follow, lockOn } from '../tape/live/live.ts';
+import { pgmOf } from '../tape/picture/pgm.ts';
 import type { ToTapeWorker } from '../tape/protocol.ts';
-import { readTape } from '../tape/read-tape.ts';
-import { snapTo } from '../tape/snap.ts';
-import { scaleByTouch } from '../tape/touch.ts';
+import { readTape } from '../tape/reader/read-tape.ts';
+import { snapTo } from '../tape/touch/snap.ts';
+import { scaleByTouch } from '../tape/touch/touch.ts';
 import { createDesk } from './tape-desk.ts';
 
 declare const self: DedicatedWorkerGlobalScope;

@@ -1,9 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readingAt } from '../../src/tape/read-at.ts';
-import { readTape } from '../../src/tape/read-tape.ts';
-import { mmPerUnit, type TapeUnit } from '../../src/tape/reading.ts';
-import { scaleByTouch } from '../../src/tape/touch.ts';
+import { mmPerUnit, type TapeUnit } from '../../src/tape/graduations/tape-unit.ts';
+import { readTape } from '../../src/tape/reader/read-tape.ts';
+import { readingAt } from '../../src/tape/scales/read-at.ts';
+import { scaleByTouch } from '../../src/tape/touch/touch.ts';
 import { type nodeEngine, plainEngine } from '../tapes/node-engine.ts';
 import { greyOfFile } from '../tapes/photo-file.ts';
 

@@ -1,7 +1,8 @@
 import { appendFileSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
-import { readTape } from '../../src/tape/read-tape.ts';
+import { readTape } from '../../src/tape/reader/read-tape.ts';
+import { readingAt } from '../../src/tape/scales/read-at.ts';
+import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 import type { nodeEngine } from '../tapes/node-engine.ts';
 import { type Scene, sceneList } from '../tapes/scene.ts';
 

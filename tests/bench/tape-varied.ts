@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readingAt } from '../../src/tape/read-at.ts';
-import { readTape } from '../../src/tape/read-tape.ts';
-import { mmPerUnit } from '../../src/tape/reading.ts';
+import { mmPerUnit } from '../../src/tape/graduations/tape-unit.ts';
+import { readTape } from '../../src/tape/reader/read-tape.ts';
+import { readingAt } from '../../src/tape/scales/read-at.ts';
 import type { nodeEngine } from '../tapes/node-engine.ts';
 import { greyOfFile } from '../tapes/photo-file.ts';
 import { randomFrom, seedFor } from '../tapes/random.ts';

@@ -1,4 +1,5 @@
-import type { GreyImage, Point } from '../../src/tape/reading.ts';
+import type { GreyImage } from '../../src/tape/picture/grey-image.ts';
+import type { Point } from '../../src/tape/picture/place.ts';
 import type { Random } from '../tapes/random.ts';
 
 /** A photo taken another way: its pixels, and where a place of the original has gone. */

@@ -1,7 +1,7 @@
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { GreyImage } from '../../src/tape/reading.ts';
+import type { GreyImage } from '../../src/tape/picture/grey-image.ts';
 import type { Scene } from '../tapes/scene.ts';
 
 /** What the camera sees of a scene, in its px. */

@@ -1,6 +1,6 @@
-import { rowFrame } from '../../src/tape/frame.ts';
-import type { TapeReading } from '../../src/tape/read-at.ts';
-import type { ReadScale } from '../../src/tape/scale.ts';
+import { rowFrame } from '../../src/tape/frame/frame.ts';
+import type { ReadScale } from '../../src/tape/scales/scale.ts';
+import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 
 /** Px to a millimetre of `straight`. */
 export const PX = 8;

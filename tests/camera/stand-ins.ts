@@ -1,5 +1,5 @@
-import type { TapeReading } from '../../src/tape/read-at.ts';
-import type { GreyImage } from '../../src/tape/reading.ts';
+import type { GreyImage } from '../../src/tape/picture/grey-image.ts';
+import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 
 /** A worker that answers when the test says so. */
 export class StandInWorker extends EventTarget {

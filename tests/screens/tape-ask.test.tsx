@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { rowFrame } from '../../src/tape/frame.ts';
+import { rowFrame } from '../../src/tape/frame/frame.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
 import { button, choose, finger, onUse, open, takePhoto, use } from './tape-setup.tsx';
 

@@ -3,7 +3,7 @@ import { expect, vi } from 'vitest';
 import type { Bench } from '../../src/calculation/bench.ts';
 import type { Photo } from '../../src/camera/photo.ts';
 import { TapeScreen } from '../../src/screens/tape/tape-screen.tsx';
-import type { TapeReading } from '../../src/tape/read-at.ts';
+import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 import { benchOf } from '../controls/helpers.ts';
 
 export const onUse = vi.fn();

@@ -4,7 +4,7 @@ import { cannotWords } from '#words/cannot-words.ts';
 import { loadNewer, newerWords } from '#words/newer-words.ts';
 import { photoFaultWords } from '#words/photo-words.ts';
 import { TapeError } from '../../src/camera/tape-fault.ts';
-import type { TapeReading } from '../../src/tape/read-at.ts';
+import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
 import { hostHas, NEWER_PAGE } from '../controls/host.ts';
 import {

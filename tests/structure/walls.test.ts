@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { ROOMS, roomOf } from './rooms.ts';
 import { filesIn, type Source, sourcesIn } from './sources.ts';
 import { brokenWalls, importCircles, onlyHandsOn, WALLS } from './walls.ts';
 
@@ -99,6 +100,34 @@ test('a screen may have files of its own, and not another screen', () => {
   ];
   expect(brokenWalls(sources)).toEqual([
     expect.stringContaining('hem.ts must not import from another screen, src/screens/closures/'),
+  ]);
+});
+
+test('rooms of a folder import one way, and each has its place there', () => {
+  for (const [zone, rooms] of Object.entries(ROOMS)) {
+    const names = Object.keys(rooms);
+    for (const [index, name] of names.entries()) {
+      expect(names.slice(0, index), `${zone}/${name}`).toEqual(
+        expect.arrayContaining([...(rooms[name]?.may ?? [])]),
+      );
+    }
+    const there = new Set(sourcesIn(zone).map(({ path }) => roomOf(path, zone)));
+    expect([...there].sort(), zone).toEqual([...names].sort());
+  }
+});
+
+test('a room that imports backwards is seen, and a room that is in no table', () => {
+  const sources = [
+    file('src/tape/pitch/a.ts', "import '../claims/claim.ts';", "import '../frame/frame.ts';"),
+    file('src/tape/frame/frame.ts', ''),
+    file('src/tape/claims/claim.ts', "import '../protocol.ts';"),
+    file('src/tape/protocol.ts', ''),
+    file('src/tape/cellar/a.ts', "import '../frame/frame.ts';"),
+  ];
+  expect(brokenWalls(sources)).toEqual([
+    expect.stringContaining('pitch/a.ts must not import from src/tape/claims: a pitch is measured'),
+    expect.stringContaining('claim.ts must not import from src/tape/.: a claim is what'),
+    expect.stringContaining('src/tape/cellar/a.ts is in no room of src/tape'),
   ]);
 });
 

@@ -1,6 +1,8 @@
+import { roomFault } from './rooms.ts';
 import { askedFor, isOurs, leadsTo, type Source } from './sources.ts';
 
-interface Wall {
+/** What may be imported, and the reason it is no more, printed with each fault. */
+export interface Wall {
   may: readonly string[];
   why: string;
 }
@@ -121,6 +123,8 @@ function fault(from: string, asked: string, there: ReadonlySet<string>): string 
   if (toZone === 'src/words' && zone !== toZone && asked.startsWith('.')) {
     return `${from} must ask for '#words/…' instead of ${asked}: it must not know which language it is`;
   }
+  const wrongRoom = toZone === zone ? roomFault(from, to, zone) : undefined;
+  if (wrongRoom) return wrongRoom;
   if (there.has(to)) return undefined;
   return `${from} asks for ${asked}, which is not a file: an import carries its .ts or .tsx ending`;
 }

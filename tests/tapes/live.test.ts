@@ -1,11 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { follow, type Lock, lockOn } from '../../src/tape/live.ts';
-import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
-import { readTape } from '../../src/tape/read-tape.ts';
-import type { GreyImage, Point } from '../../src/tape/reading.ts';
-import { placeOn, type ScaleGeometry } from '../../src/tape/scale.ts';
+import { follow, type Lock, lockOn } from '../../src/tape/live/live.ts';
+import type { GreyImage } from '../../src/tape/picture/grey-image.ts';
+import type { Point } from '../../src/tape/picture/place.ts';
+import { readTape } from '../../src/tape/reader/read-tape.ts';
+import { readingAt } from '../../src/tape/scales/read-at.ts';
+import { placeOn, type ScaleGeometry } from '../../src/tape/scales/scale.ts';
+import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 import { frameAround } from '../browser/camera-file.ts';
-import { knownScene } from '../tape/known-scene.ts';
+import { knownScene } from '../tape/made/known-scene.ts';
 import { nodeEngine } from './node-engine.ts';
 import { type Scene, type SceneKind, scene } from './scene.ts';
 

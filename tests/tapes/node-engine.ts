@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { createWorker, PSM } from 'tesseract.js';
 import { slimData } from '../../.ci/engine.mjs';
-import { pgmOf } from '../../src/tape/pgm.ts';
-import type { PageSymbol, ReadPage } from '../../src/tape/reading.ts';
+import type { PageSymbol, ReadPage } from '../../src/tape/characters/read-page.ts';
+import { pgmOf } from '../../src/tape/picture/pgm.ts';
 
 /** The character reader in Node, with the very data the app ships. */
 export async function nodeEngine() {

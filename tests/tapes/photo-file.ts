@@ -1,5 +1,5 @@
 import sharp from 'sharp';
-import type { GreyImage } from '../../src/tape/reading.ts';
+import type { GreyImage } from '../../src/tape/picture/grey-image.ts';
 
 /** As much as a phone hands over. */
 const MOST_PIXELS = 120e6;

@@ -1,6 +1,6 @@
 // npm run -s read-tape -- [--at x,y]… FILE…   One line of JSON for each file.
 import { resolve } from 'node:path';
-import type { Point } from '../../src/tape/reading.ts';
+import type { Point } from '../../src/tape/picture/place.ts';
 import { nodeEngine } from './node-engine.ts';
 import { greyOfFile } from './photo-file.ts';
 import { reportOf } from './tape-report.ts';

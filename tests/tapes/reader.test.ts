@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readingAt } from '../../src/tape/read-at.ts';
-import { readTape } from '../../src/tape/read-tape.ts';
+import { readTape } from '../../src/tape/reader/read-tape.ts';
+import { readingAt } from '../../src/tape/scales/read-at.ts';
 import { nodeEngine } from './node-engine.ts';
 import { type SceneKind, scene } from './scene.ts';
 

@@ -1,6 +1,9 @@
-import { readingAt, type TapeReading } from '../../src/tape/read-at.ts';
-import { readTape } from '../../src/tape/read-tape.ts';
-import type { GreyImage, Point, ReadPage } from '../../src/tape/reading.ts';
+import type { ReadPage } from '../../src/tape/characters/read-page.ts';
+import type { GreyImage } from '../../src/tape/picture/grey-image.ts';
+import type { Point } from '../../src/tape/picture/place.ts';
+import { readTape } from '../../src/tape/reader/read-tape.ts';
+import { readingAt } from '../../src/tape/scales/read-at.ts';
+import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 
 /** What `read-tape` needs: a file's picture, and the character reader. Both may reject. */
 export interface ReportParts {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
+import type { ReadPage } from '../../src/tape/characters/read-page.ts';
+import type { GreyImage } from '../../src/tape/picture/grey-image.ts';
 import type { FromTapeWorker, LiveReading } from '../../src/tape/protocol.ts';
-import type { TapeReading } from '../../src/tape/read-at.ts';
-import type { GreyImage, ReadPage } from '../../src/tape/reading.ts';
+import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 import { createDesk, type TapeReader } from '../../src/workers/tape-desk.ts';
 
 const image: GreyImage = { width: 1, height: 1, pixels: new Uint8Array(1) };

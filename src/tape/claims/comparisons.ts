@@ -1,0 +1,75 @@
+import { toFrame, toImage } from '../frame/frame.ts';
+import { mmPerUnit } from '../graduations/tape-unit.ts';
+import { densityAt, distanceAt, graduationAt } from '../pitch/position.ts';
+import type { Claim } from './claim.ts';
+import type { ClaimOfRow } from './claimed-row.ts';
+
+/** Rows farther apart than this are not on one tape. */
+const ONE_TAPE_MM = 45;
+const PARALLEL = 0.08;
+/** A row goes on so many graduations past where it was followed. */
+const END_TICKS = 2;
+
+/** Rows nearer than this many graduations read the same lines. */
+export const SAME_LINES_TICKS = 9;
+
+/** Two claims at one place: how their rows lie there, and what they say of it. */
+export interface Comparison {
+  readonly parallel: boolean;
+  readonly sameWay: boolean;
+  readonly apartTicks: number;
+  readonly apartMm: number;
+  /** Px to a millimetre on the one over px to a millimetre on the other. */
+  readonly sizeRatio: number;
+  readonly differsMm: number;
+  /** The place lies where both rows were followed, not beyond the end of one. */
+  readonly within: boolean;
+}
+
+const COMPARED_AT = [0.1, 0.3, 0.5, 0.7, 0.9];
+
+/** Compares two claims at places of the second that lie beside the first. */
+export function comparisons(one: ClaimOfRow, other: ClaimOfRow): Comparison[] {
+  const [from, to] = other.row.range;
+  return COMPARED_AT.flatMap((share) => {
+    const found = beside(one, other, from + share * (to - from));
+    return found && found.apartMm < ONE_TAPE_MM ? [found] : [];
+  });
+}
+
+function beside(one: ClaimOfRow, other: ClaimOfRow, tick: number): Comparison | null {
+  const { frame, pitch } = other.row;
+  const t = distanceAt(pitch.model, tick);
+  const at = toImage(frame, t + pitch.centre, 0);
+  const next = toImage(frame, t + pitch.centre + 1, 0);
+  const [u, v] = toFrame(one.row.frame, at[0], at[1]);
+  const [nextU, nextV] = toFrame(one.row.frame, next[0], next[1]);
+  const ownT = u - one.row.pitch.centre;
+  const ownTick = graduationAt(one.row.pitch.model, ownT);
+  const [first, last] = one.row.range;
+  const slack = 0.3 * (last - first);
+  if (!(ownTick > first - slack && ownTick < last + slack)) return null;
+  const density = densityAt(one.row.pitch.model, ownT);
+  const apartTicks = Math.abs(v * density);
+  const pxPerMm = 1 / (density * one.claim.mmPerTick);
+  const otherPxPerMm = 1 / (densityAt(pitch.model, t) * other.claim.mmPerTick);
+  const turn = Math.atan2(nextV - v, nextU - u);
+  const along = Math.cos(turn) > 0 ? 1 : -1;
+  return {
+    parallel: Math.abs(Math.sin(turn)) < PARALLEL,
+    sameWay: one.claim.direction === other.claim.direction * along,
+    apartTicks,
+    apartMm: apartTicks * one.claim.mmPerTick,
+    sizeRatio: pxPerMm / otherPxPerMm,
+    within: ownTick > first - END_TICKS && ownTick < last + END_TICKS,
+    differsMm: Math.abs(mmAt(one.claim, ownTick) - mmAt(other.claim, tick)),
+  };
+}
+
+/** What a claim says of a graduation, in mm from its zero. */
+export function mmAt(claim: Claim, tick: number): number {
+  return (
+    claim.anchorValue * mmPerUnit[claim.unit] +
+    claim.direction * claim.mmPerTick * (tick - claim.anchorTick)
+  );
+}

@@ -1,0 +1,164 @@
+import type { NumberCell } from '../numbers/number-row.ts';
+import type { Claim, Doubt, PlacedNumber } from './claim.ts';
+
+/** So many numbers that agree, and are different, name a scale by themselves. */
+const ENOUGH = 4;
+/** Fewer do where it was known what they should say. */
+const LEAST_FORETOLD = 2;
+/** How far a number may stand from its place, as a share of the way to the next. */
+const OUT_OF_PLACE = 0.25;
+
+/**
+ * Everything that could make a claim a confident mistake, apart from what other rows say:
+ * too few numbers, a digit that all of them gained or lost, numbers out of place.
+ */
+export function doubtsOf(claim: Claim): Set<Doubt> {
+  const doubts = new Set(claim.doubts);
+  const { agreeing, contrary, partial, foretold } = claim;
+  const distinct = new Set(agreeing.map(({ value }) => value)).size;
+  const few = foretold ? LEAST_FORETOLD : ENOUGH;
+  if (distinct < few && !threeAreEnough(claim, distinct)) doubts.add('line');
+  if (contrary.length > 0.45 * agreeing.length) doubts.add('line');
+  if (partial > agreeing.length) doubts.add('line');
+  if (!foretold && commonLeadingStroke(agreeing, distinct)) doubts.add('line');
+  if (!foretold && commonMiddleStroke(agreeing)) doubts.add('line');
+  if (!foretold && digitsLost(agreeing)) doubts.add('line');
+  if (farFromLines(claim)) doubts.add('line');
+  if (outOfPlace(claim)) doubts.add('line');
+  return doubts;
+}
+
+/** Three do when nothing was read otherwise, the lines tell how they are divided, and no digit is suspect. */
+function threeAreEnough(claim: Claim, distinct: number): boolean {
+  const { contrary, partial, pattern, ticksPerNumber, agreeing, cells } = claim;
+  const told = pattern.valid && pattern.subdivisions === ticksPerNumber;
+  const texts = new Set(agreeing.map(({ read }) => read.text.length));
+  const small = agreeing.every(({ value }) => value < 100 || claim.unit === 'mm');
+  return (
+    distinct === 3 &&
+    contrary.length === 0 &&
+    partial === 0 &&
+    told &&
+    (small || texts.size > 1) &&
+    cells <= 6
+  );
+}
+
+/** A first digit this thin, as a share of the digits' height, may be a line or a fold. */
+const THIN = 0.3;
+/** Nearer to a graduation than this, in graduations, a thin stroke may be that graduation. */
+const ON_A_LINE = 0.18;
+/** A stroke this much taller than the other digits, or as much off their row, isn't one of them. */
+const UNLIKE_HEIGHT = 0.14;
+/** Nor one this much shorter: blur takes more off the ends of a thin stroke than off a round digit. */
+const SHORTER = 0.24;
+/** A stroke farther from the next digit than this, as a share of the height, stands by itself. */
+const APART = 0.3;
+
+/**
+ * Numbers that all begin with the same 1, with none of fewer digits to prove it, could be
+ * numbers without it beside a row of strokes.
+ */
+function commonLeadingStroke(agreeing: readonly PlacedNumber[], distinct: number): boolean {
+  const texts = agreeing.map(({ read }) => read.text);
+  const [text = ''] = texts;
+  const alike = texts.every((other) => other.length === text.length && other[0] === '1');
+  if (!alike || text.length < 2) return false;
+  if (distinct <= 3) return true;
+  const suspect = agreeing.filter(({ read }) => suspectFirst(read.cell));
+  return suspect.length > 0.5 * agreeing.length;
+}
+
+function suspectFirst(cell: NumberCell): boolean {
+  const parts = [...cell.components].sort((one, other) => one.x0 - other.x0);
+  const [first, second] = parts;
+  if (!first || !second) return false;
+  const others = parts.slice(1);
+  const height = Math.max(...others.map((part) => part.height));
+  if (first.width > THIN * height) return false;
+  const taller = first.height / height - 1;
+  if (taller > UNLIKE_HEIGHT || taller < -SHORTER) return true;
+  if (Math.abs(first.middleY - second.middleY) > UNLIKE_HEIGHT * height) return true;
+  const apart = second.x0 - first.x1 > APART * height;
+  return apart && isOnLine(cell, (first.x0 + first.x1) / 2);
+}
+
+/**
+ * Numbers that all have a 1 between their other digits, with a thin stroke there that stands on a
+ * graduation: some tapes print a number on both sides of its line, which then reads as that 1.
+ */
+function commonMiddleStroke(agreeing: readonly PlacedNumber[]): boolean {
+  const alike = agreeing.every(({ read }) => /^.+1.+$/.test(read.text));
+  const suspect = agreeing.filter(({ read }) => suspectMiddle(read.cell));
+  return alike && suspect.length > 0.5 * agreeing.length;
+}
+
+function suspectMiddle(cell: NumberCell): boolean {
+  const parts = [...cell.components].sort((one, other) => one.x0 - other.x0);
+  const height = Math.max(...parts.map((part) => part.height));
+  return parts
+    .slice(1, -1)
+    .some((part) => part.width < THIN * height && isOnLine(cell, (part.x0 + part.x1) / 2));
+}
+
+/** Whether a place of a number's sheet, in its pixels, is that of a graduation. */
+function isOnLine(cell: NumberCell, x: number): boolean {
+  const perPx = (cell.right - cell.left) / Math.max(1, cell.x1 - cell.x0);
+  const tick = cell.left + (x - cell.x0) * perPx;
+  return Math.abs(tick - Math.round(tick)) < ON_A_LINE;
+}
+
+/** Of the tallest patch of a number, a patch as tall as this is a digit. */
+const DIGIT_HEIGHT = 0.7;
+/** Patches and widths speak for a lost digit when they do in more than this share of the numbers. */
+const OFTEN = 0.4;
+/** Widths of a number of one digit, and of each more, as shares of the height, at the most. */
+const WIDEST_DIGIT = 0.95;
+const WIDEST_MORE = 0.85;
+
+/** Numbers with more patches, or wider, than the digits read: all of them may have lost the same one. */
+function digitsLost(agreeing: readonly PlacedNumber[]): boolean {
+  const suspect = agreeing.filter(({ value, read }) => {
+    // Not the text: numbers counted in tens have theirs cut short.
+    const told = String(value).length;
+    const { components, x0, x1 } = read.cell;
+    // Turned across the tape, a digit is as wide on the sheet as it is tall.
+    const heights = components.map((part) => (isTall(read.cell) ? part.width : part.height));
+    const tallest = Math.max(...heights);
+    const digits = heights.filter((height) => height > DIGIT_HEIGHT * tallest).length;
+    if (digits > told) return true;
+    const widest = (WIDEST_DIGIT + WIDEST_MORE * (told - 1)) * tallest;
+    if (digits === told) return false;
+    return !isTall(read.cell) && x1 - x0 + 1 > widest;
+  });
+  return suspect.length > OFTEN * agreeing.length;
+}
+
+/** Digits of a number turned across the tape stand one above the other. */
+function isTall({ components, x0, x1, y0, y1 }: NumberCell): boolean {
+  return components.length > 1 && y1 - y0 > 1.3 * (x1 - x0);
+}
+
+/** Digits printed farther from the lines than this many of their heights label other lines. */
+const FARTHEST_HEIGHTS = 3;
+const FARTHEST_MM = 11;
+
+/** Numbers far across the tape may be those of its other edge, or of another tape. */
+function farFromLines({ across, pattern, digitShare, ticksPerNumber, mmPerTick }: Claim): boolean {
+  const height = digitShare * ticksPerNumber;
+  const edge = across > pattern.zoneMiddle ? pattern.zoneTo : pattern.zoneFrom;
+  const gap = Math.abs(across - edge) - height / 2;
+  return gap > FARTHEST_HEIGHTS * height && gap * mmPerTick > FARTHEST_MM;
+}
+
+/** Numbers of one scale keep their distance from their lines; a slipped line or a second row shows here. */
+function outOfPlace(claim: Claim): boolean {
+  const { agreeing, ticksPerNumber, step, direction, anchorTick, anchorValue } = claim;
+  const perTick = step / ticksPerNumber;
+  const off = agreeing.map(
+    ({ tick, value }) => tick - (anchorTick + (direction * (value - anchorValue)) / perTick),
+  );
+  const sorted = [...off].sort((one, other) => one - other);
+  const middle = sorted[sorted.length >> 1] ?? 0;
+  return off.some((ticks) => Math.abs(ticks - middle) > OUT_OF_PLACE * ticksPerNumber);
+}

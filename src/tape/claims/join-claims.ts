@@ -1,0 +1,68 @@
+import { toFrame, toImage } from '../frame/frame.ts';
+import { distanceAt, graduationAt } from '../pitch/position.ts';
+import type { Claim } from './claim.ts';
+import type { ClaimOfRow } from './claimed-row.ts';
+import { comparisons, SAME_LINES_TICKS } from './comparisons.ts';
+
+/** Readings of the same lines that differ by less are one reading, made twice. */
+const SAME_READING_MM = 0.6;
+
+/**
+ * The same lines are often found as several rows, each with other numbers of theirs read: those
+ * that say the same become one claim with all its numbers, on the best of the rows.
+ */
+export function joinSameLines(rows: readonly ClaimOfRow[]): ClaimOfRow[] {
+  const joined: ClaimOfRow[] = [];
+  const best = [...rows].sort((one, other) => support(other.claim) - support(one.claim));
+  for (const fresh of best) {
+    const at = joined.findIndex((one) => saysTheSame(one, fresh));
+    const same = joined[at];
+    if (same) joined[at] = { ...same, claim: withNumbersOf(same, fresh) };
+    if (!same || goesOn(same, fresh)) joined.push(fresh);
+  }
+  return joined;
+}
+
+/** Different numbers read, and then a known pattern of lines. */
+function support({ agreeing, contrary, pattern, doubts }: Claim): number {
+  const distinct = new Set(agreeing.map(({ value }) => value)).size;
+  return distinct - 0.5 * contrary.length + (pattern.valid ? 1 : 0) - doubts.size;
+}
+
+function saysTheSame(one: ClaimOfRow, other: ClaimOfRow): boolean {
+  if (one.claim.unit !== other.claim.unit) return false;
+  const places = comparisons(one, other);
+  return (
+    places.length > 0 &&
+    places.some(({ apartTicks }) => apartTicks < SAME_LINES_TICKS) &&
+    places.every(({ differsMm }) => differsMm < SAME_READING_MM)
+  );
+}
+
+/** So many graduations beyond what is known are worth being read by themselves. */
+const WORTH_TICKS = 12;
+
+/** Whether a row that says the same goes on well past the one that speaks for both: round a bend, or past a finger. */
+function goesOn({ row: { range, ...known } }: ClaimOfRow, { row }: ClaimOfRow): boolean {
+  const ends = row.range.map((tick) => {
+    const u = distanceAt(row.pitch.model, tick) + row.pitch.centre;
+    const [own] = toFrame(known.frame, ...toImage(row.frame, u, 0));
+    return graduationAt(known.pitch.model, own - known.pitch.centre);
+  });
+  const beyond = Math.max(range[0] - Math.min(...ends), Math.max(...ends) - range[1]);
+  return beyond > WORTH_TICKS;
+}
+
+function withNumbersOf({ row, claim }: ClaimOfRow, other: ClaimOfRow): Claim {
+  const known = new Set(claim.agreeing.map(({ value }) => value));
+  const more = other.claim.agreeing
+    .filter(({ value }) => !known.has(value))
+    .map((number) => {
+      const [u] = toFrame(row.frame, number.x, number.y);
+      return { ...number, tick: graduationAt(row.pitch.model, u - row.pitch.centre) };
+    });
+  const contrary = claim.contrary.filter(
+    ({ tick }) => !more.some((one) => Math.abs(one.tick - tick) < 0.3 * claim.ticksPerNumber),
+  );
+  return { ...claim, agreeing: [...claim.agreeing, ...more], contrary };
+}

@@ -1,0 +1,185 @@
+import type { FollowedRow } from '../graduations/followed-row.ts';
+import { mmPerUnit } from '../graduations/tape-unit.ts';
+import { densityAt, distanceAt } from '../pitch/position.ts';
+import { type Claim, type Doubt, isSparse } from './claim.ts';
+import type { ClaimOfRow } from './claimed-row.ts';
+import { type Comparison, comparisons, SAME_LINES_TICKS } from './comparisons.ts';
+import { doubtsOf } from './doubts.ts';
+import { joinSameLines } from './join-claims.ts';
+import { millimetresByOtherEdge, tenthsByOtherEdge } from './other-edge.ts';
+import { ENOUGH, ownNumbersOnly, samePrint, withoutEclipsed } from './shared-print.ts';
+
+/** A row that was followed, and what its numbers claim, if anything. */
+export interface ClaimedRow {
+  readonly row: FollowedRow;
+  readonly claim?: Claim;
+}
+
+/** A claim with all that is doubtful about it. */
+export interface DoubtedClaim extends ClaimOfRow {
+  readonly doubts: Set<Doubt>;
+}
+
+/** Two scales of one tape show a millimetre equally large, up to this share. */
+const SAME_SIZE = 0.025;
+/** At a slant the nearer edge is larger; units differ by far more than this. */
+const LIKE_SIZE = 0.06;
+const OTHER_SIZE = 0.12;
+/** Coarse lines are only a few apart from one edge of a tape to the other. */
+const OTHER_EDGE_MM = 10;
+/** Values that differ by less are one; by more, two. */
+const SAME_MM = 0.8;
+
+/**
+ * Weighs the claims of one picture against each other: two scales of one tape confirm each
+ * other's unit by the 25.4 between them, and which line is which by one zero; two readings of
+ * the same lines, or of one unit on one tape, that differ can't both be right.
+ */
+export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
+  const followed = rows.map(({ row }) => row);
+  const claims = rows.flatMap(({ row, claim }) =>
+    claim ? [{ row, claim: byOtherEdge(row, claim, followed) }] : [],
+  );
+  const own = ownNumbersOnly(withoutEclipsed(claims, ({ claim }) => isSparse(claim)));
+  const apart = joinSameLines(withoutEclipsed(own, () => true)).map(
+    (one): Weighed => ({ ...one, settled: new Set(), raised: new Set() }),
+  );
+  for (const [index, one] of apart.entries()) {
+    for (const other of apart.slice(index + 1)) weigh(one, other);
+  }
+  return apart.map((one) => ({ row: one.row, claim: one.claim, doubts: standing(one) }));
+}
+
+/** The 25.4 between its lines and those of the other edge settles what a claim counts. */
+function byOtherEdge(row: FollowedRow, claim: Claim, followed: readonly FollowedRow[]): Claim {
+  const tenLines = claim.unit === 'cm' && claim.step === 1 && claim.ticksPerNumber === 10;
+  if (!tenLines || !claim.doubts.has('unit')) return claim;
+  const doubts = new Set([...claim.doubts].filter((doubt) => doubt !== 'unit'));
+  if (millimetresByOtherEdge(row, followed)) return { ...claim, doubts };
+  if (!tenthsByOtherEdge(row, followed)) return claim;
+  return { ...claim, unit: 'inch', mmPerTick: mmPerUnit.inch / 10, doubts };
+}
+
+/** What is doubtful about a claim by itself, less what the others settled, plus what they raised. */
+function standing({ row, claim, settled, raised }: Weighed): Set<Doubt> {
+  const doubts = doubtsOf(claim);
+  if (mayCountFromAFoot(claim, row)) doubts.add('line');
+  const own = [...doubts].filter((doubt) => !settled.has(doubt));
+  const leaning: Doubt[] = Math.abs(row.frame.shear) > MOST_LEAN ? ['line'] : [];
+  return new Set([...own, ...raised, ...leaning]);
+}
+
+const INCHES_TO_A_FOOT = 12;
+/** What was followed may be two lines too long or too short; of lines seen one by one, the first may be cut off. */
+const END_TICKS = 2;
+const END_LINES = 1;
+
+/** Inches below twelve are the same on every foot of some tapes, unless the tape begins with them. */
+function mayCountFromAFoot(claim: Claim, { range, lines, pitch }: FollowedRow): boolean {
+  const [from, to] = lines ?? range;
+  const { unit, agreeing, anchorTick, anchorValue, direction, mmPerTick } = claim;
+  if (unit !== 'inch' || agreeing.some(({ value }) => value >= INCHES_TO_A_FOOT)) return false;
+  const zeroTick = anchorTick - (direction * anchorValue * mmPerUnit.inch) / mmPerTick;
+  const near = lines ? END_LINES : END_TICKS;
+  if (Math.abs(zeroTick - (direction > 0 ? from : to)) > near) return true;
+  // Lines that end where the picture does may go on outside it.
+  const u = distanceAt(pitch.model, zeroTick) + pitch.centre;
+  const edge = (END_TICKS + 1) / Math.abs(densityAt(pitch.model, u - pitch.centre));
+  return u - pitch.from < edge || pitch.to - u < edge;
+}
+
+/** Lines that lean more than this (tangent) aren't those of a tape seen from above: the row may run across it. */
+const MOST_LEAN = 0.22;
+
+interface Weighed extends ClaimOfRow {
+  readonly settled: Set<Doubt>;
+  readonly raised: Set<Doubt>;
+}
+
+function weigh(one: Weighed, other: Weighed): void {
+  const places = comparisons(one, other);
+  const pair = places[places.length >> 1];
+  if (!pair) return;
+  const sameLines = places.filter(
+    ({ apartTicks, apartMm, within }) =>
+      within && apartTicks < SAME_LINES_TICKS && apartMm < OTHER_EDGE_MM,
+  );
+  if (sameLines.some(({ differsMm }) => differsMm > 2)) {
+    contradict(one, other, 'line');
+    return;
+  }
+  const size = Math.abs(Math.log(pair.sizeRatio));
+  if (!pair.parallel) {
+    // Rows that cross the same lines at a slant, or follow a bend; apart from each other they are two tapes.
+    if (sameLines.some(({ differsMm }) => differsMm > SAME_MM)) contradict(one, other, 'line');
+  } else if (size > OTHER_SIZE) contradict(one, other, 'unit');
+  else {
+    if (size < LIKE_SIZE) confirmUnits(one, other);
+    if (size < SAME_SIZE && pair.sameWay) weighLines(one, other, pair);
+  }
+}
+
+function isInchesBesideMetric(one: Weighed, other: Weighed): boolean {
+  return (one.claim.unit === 'inch') !== (other.claim.unit === 'inch');
+}
+
+/** Two scales of one tape show a millimetre equally large: what each counts may settle the other's unit. */
+function confirmUnits(one: Weighed, other: Weighed): void {
+  // Only inches beside centimetres show the 25.4: two edges misread alike agree just as well.
+  const proven = isInchesBesideMetric(one, other);
+  // Half millimetres leave no doubt what tens count, and so what those along the other edge do.
+  const metric = one.claim.unit === other.claim.unit;
+  if (proven || (metric && countsHalves(one.claim))) other.settled.add('unit');
+  if (proven || (metric && countsHalves(other.claim))) one.settled.add('unit');
+}
+
+/** Two scales of one tape that run the same way: one zero settles which line is which. */
+function weighLines(one: Weighed, other: Weighed, pair: Comparison): void {
+  if (pair.differsMm < SAME_MM && isInchesBesideMetric(one, other)) {
+    for (const side of [one, other]) if (standsOnItsOwn(side.claim)) side.settled.add('line');
+  } else if (one.claim.unit === other.claim.unit && isWholeNumbers(pair.differsMm, one.claim)) {
+    if (!readForThemselves(one, other)) contradict(one, other, 'line');
+  }
+}
+
+/** So many numbers of its own, each read by itself, are not by mistake on a row's lines: they are two tapes. */
+const MANY_NUMBERS = 8;
+
+function readForThemselves(one: Weighed, other: Weighed): boolean {
+  const many = [one, other].every(({ claim }) => claim.agreeing.length >= MANY_NUMBERS);
+  return many && samePrint(one, other).length === 0;
+}
+
+/** Tens whose own lines leave no doubt of their unit: they have half millimetres. */
+function countsHalves({ unit, step, doubts }: Claim): boolean {
+  return unit === 'mm' && step === 10 && !doubts.has('unit');
+}
+
+/** Enough numbers to say something, though not by themselves which line is meant. */
+function standsOnItsOwn({ agreeing, contrary }: Claim): boolean {
+  return agreeing.length >= 3 && contrary.length < 0.5 * agreeing.length;
+}
+
+/** Off by whole numbered intervals: one of the two has its numbers on the wrong lines. */
+function isWholeNumbers(mm: number, { mmPerTick, ticksPerNumber }: Claim): boolean {
+  const numbers = mm / (mmPerTick * ticksPerNumber);
+  return mm > SAME_MM && Math.abs(numbers - Math.round(numbers)) < 0.1;
+}
+
+/** The far better supported of two stands; two of like support fall together. */
+function contradict(one: Weighed, other: Weighed, doubt: Doubt): void {
+  const isSure = ({ claim }: Weighed) => doubtsOf(claim).size === 0;
+  const [weak, strong] = [one, other].sort(
+    (a, b) =>
+      Number(isSure(a)) - Number(isSure(b)) || a.claim.agreeing.length - b.claim.agreeing.length,
+  ) as [Weighed, Weighed];
+  weak.raised.add(doubt);
+  // What doubts itself is no witness against what doesn't, unless it has read far more.
+  if (
+    !isSure(weak) &&
+    isSure(strong) &&
+    weak.claim.agreeing.length * ENOUGH <= strong.claim.agreeing.length
+  )
+    return;
+  if (strong.claim.agreeing.length < 2 * weak.claim.agreeing.length) strong.raised.add(doubt);
+}

@@ -1,0 +1,100 @@
+import type { ReadRows } from '../characters/read-cells.ts';
+import type { TickPattern } from '../graduations/tick-pattern.ts';
+import { type DigitsBetween, digitsBetween } from '../numbering/digits-between.ts';
+import type { FoundProgression } from '../numbering/found-progression.ts';
+import { type Progression, progression } from '../numbering/progression.ts';
+import { looksLikeNumbers, type NumberRow, type NumberRows } from '../numbers/number-row.ts';
+import type { Claimed, NoClaim } from './claim.ts';
+import { laterReason } from './claim.ts';
+import { wordClaim } from './word-claim.ts';
+
+/** Rows read on one page: along the tape, and turned across it. */
+const ROWS_ALONG = 4;
+const ROWS_ACROSS = 2;
+/** With so many agreeing, no other orientation is tried. */
+const PLENTY = 5;
+
+/**
+ * Reads a scale by its numbers, where the lines alone don't tell how it is divided: an even
+ * progression along a row gives the step, the subdivision, the direction and the unit.
+ */
+export async function wordNumbers(
+  words: NumberRows,
+  pattern: TickPattern,
+  readRows: ReadRows,
+): Promise<Claimed> {
+  const along = words.rows.filter(({ turned }) => !turned).slice(0, ROWS_ALONG);
+  const across = words.rows.filter(({ turned }) => turned).slice(0, ROWS_ACROSS);
+  const tries = [
+    [along, 0],
+    [along, 2],
+    [across, 1],
+    [across, 3],
+  ] as const;
+  const found: FoundProgression[] = [];
+  let between: DigitsBetween | undefined;
+  for (const [rows, turns] of tries) {
+    if (rows.length === 0) continue;
+    const page = await readRows(words, rows, turns);
+    for (const [row, reads] of page) {
+      const digits = turns === 0 || turns === 2 ? digitsBetween(reads) : undefined;
+      between ??= digits;
+      const rise = digits ? null : progression(reads, row);
+      if (rise) found.push({ row, turns, reads, progression: rise });
+    }
+    if (found.some(({ progression: p }) => p.distinct >= PLENTY && p.distinct >= 0.75 * p.total))
+      break;
+  }
+  const best = speaking(found, pattern);
+  if (!best) return { ok: false, why: found.length === 0 ? 'no-numbers' : furthest(found) };
+  return wordClaim(words, best, hasNearerRow(words, best, found, pattern), pattern, between);
+}
+
+/** The best progression; of clear ones that of the numbers nearest to the graduations. */
+function speaking(
+  found: readonly FoundProgression[],
+  pattern: TickPattern,
+): FoundProgression | undefined {
+  const away = (one: FoundProgression) => Math.abs(one.row.across - pattern.zoneMiddle);
+  let best = found[0];
+  for (const one of found) {
+    if (best && one.progression.score > best.progression.score) best = one;
+  }
+  for (const one of found) {
+    if (!best || one.row === best.row || !isClear(one.progression)) continue;
+    const strong = one.progression.distinct >= 0.5 * best.progression.distinct;
+    if (strong && away(one) < 0.7 * away(best)) best = one;
+  }
+  return best && isClear(best.progression) ? best : undefined;
+}
+
+/** Most numbers rise together, next to none with another rise, and they are not three short ones by chance. */
+function isClear({ distinct, partial, total, second, digits }: Progression): boolean {
+  if (distinct < 3 || distinct + partial < 0.55 * total || second * 3 > distinct + 0.5)
+    return false;
+  return distinct >= 4 || digits >= 5 || distinct === total;
+}
+
+function furthest(found: readonly FoundProgression[]): NoClaim {
+  return found
+    .map(({ progression: p }): NoClaim => (p.distinct < 3 ? 'few-numbers' : 'numbers-disagree'))
+    .reduce(laterReason);
+}
+
+/** A regular row of like digits nearer to the lines that couldn't be read: the read one may be another scale's. */
+function hasNearerRow(
+  { rows }: NumberRows,
+  best: FoundProgression,
+  found: readonly FoundProgression[],
+  pattern: TickPattern,
+): boolean {
+  const away = (row: NumberRow) => Math.abs(row.across - pattern.zoneMiddle);
+  return rows.some((row) => {
+    if (row === best.row || row.turned !== best.row.turned) return false;
+    if (!row.turned && !looksLikeNumbers(row)) return false;
+    const like = row.height > 0.7 * best.row.height && row.height < 1.5 * best.row.height;
+    const regular = row.cells.length >= 4 && (row.regularity ?? 0) > 0.9;
+    if (!like || !regular || away(row) >= 0.7 * away(best.row)) return false;
+    return !found.some((one) => one.row === row && isClear(one.progression));
+  });
+}

@@ -1,0 +1,47 @@
+import type { Sheet } from '../graduations/sheet.ts';
+import { type LongLine, type Side, seenUpTo } from '../graduations/tick-classes.ts';
+import type { TickPattern } from '../graduations/tick-pattern.ts';
+import type { DigitsBetween } from './digits-between.ts';
+
+/** Where numbers stand against the line they label, in the direction their digits are read. */
+export type Placing = 'centred' | 'before' | 'after' | 'unsure';
+
+/** Which line numbers label. */
+export interface Label {
+  /** The graduation of the first agreeing number's value. */
+  readonly tick: number;
+  readonly placing: Placing;
+  readonly doubtful: boolean;
+  /** Digits on the lines between say so too. */
+  readonly counted: boolean;
+}
+
+/** What is known of the lines beside the numbers. */
+export interface LinesBeside {
+  readonly sheet: Sheet;
+  readonly pattern: TickPattern;
+  readonly ticksPerNumber: number;
+  /** How far lines can be seen before the digits begin, in tenths of a graduation. */
+  readonly beforeDigits: number;
+  readonly between: DigitsBetween | undefined;
+}
+
+/** The longest lines of a fold, as far as they can be told from what else stands there. */
+export type LongLines = LongLine & { readonly cut: boolean };
+
+/** Long lines stand out from the others by at least so many tenths of a graduation. */
+export const CLEAR_MARGIN = 2;
+
+/** On the side of the digits, ink where they stand is theirs: over a short line it would look like a long one. */
+export function longLines(
+  pattern: TickPattern,
+  fold: number,
+  side: Side,
+  beforeDigits: number,
+): LongLines {
+  const whole = pattern.classes(fold, side);
+  const near = seenUpTo(whole, beforeDigits);
+  const far = pattern.classes(fold, side === 1 ? -1 : 1);
+  if (far.margin > near.margin + CLEAR_MARGIN) return { ...far, cut: false };
+  return { ...near, cut: Math.max(...whole.lengths) >= beforeDigits };
+}

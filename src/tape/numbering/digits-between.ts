@@ -1,0 +1,51 @@
+import { modulo } from '../graduations/tick-classes.ts';
+import type { NumberRead } from '../numbers/number-row.ts';
+
+/** Digits 1 to 9 on the lines between two numbers. */
+export interface DigitsBetween {
+  /** Graduations from one digit to the next. */
+  readonly every: number;
+  /** A graduation that would have the 0: the lines of the numbers are whole tens of digits from it. */
+  readonly zeroTick: number;
+}
+
+const DIGITS = 10;
+/** A digit to each line, or to every second where its halves have lines too. */
+const EVERY = [1, 2];
+/** So many digits, and so many different ones, are no chance. */
+const LEAST_DIGITS = 8;
+const LEAST_DIFFERENT = 5;
+/** Of all digits of the row, and against any other way of counting them. */
+const LEAST_SHARE = 0.7;
+const CLEARLY_MORE = 3;
+/** How far a digit's middle may stand from its line, in digits. */
+const OFF_LINE = 0.2;
+
+/** Finds out whether a row is the digits between numbers; undefined when it is not surely so. */
+export function digitsBetween(reads: readonly NumberRead[]): DigitsBetween | undefined {
+  const single = reads.filter(({ text, value }) => text.length === 1 && value > 0);
+  const counted = EVERY.flatMap((every) => {
+    const zeros = single.flatMap(({ cell, value }) => {
+      const line = Math.round(cell.middle);
+      const near = Math.abs(cell.middle - line) < OFF_LINE * every;
+      return near ? [{ value, zero: modulo(line - value * every, DIGITS * every) }] : [];
+    });
+    return [...new Set(zeros.map(({ zero }) => zero))].map((zero) => {
+      const values = zeros.filter((one) => one.zero === zero).map(({ value }) => value);
+      return { every, zero, count: values.length, different: new Set(values).size };
+    });
+  }).sort((one, other) => other.count - one.count);
+  const [best, second] = counted;
+  if (!best) return undefined;
+  const sure =
+    best.count >= LEAST_DIGITS &&
+    best.different >= LEAST_DIFFERENT &&
+    best.count >= LEAST_SHARE * single.length &&
+    best.count >= CLEARLY_MORE * (second?.count ?? 0);
+  return sure ? { every: best.every, zeroTick: best.zero } : undefined;
+}
+
+/** Whether a graduation is one of those that numbers stand on, when digits are counted between them. */
+export function isNumbered(tick: number, { every, zeroTick }: DigitsBetween): boolean {
+  return modulo(tick - zeroTick, DIGITS * every) === 0;
+}

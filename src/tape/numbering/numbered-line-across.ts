@@ -1,0 +1,102 @@
+import { median } from '../numerics/solve.ts';
+import type { Label, LinesBeside, LongLines } from './beside-lines.ts';
+import { type FoundProgression, placeOf } from './found-progression.ts';
+import { type FullLines, fullLines } from './full-lines.ts';
+
+/** A middle nearer than this share of the interval is on its line; nearer than the second, beside it. */
+const ON_ITS_LINE = 0.05;
+const BESIDE_ITS_LINE = 0.3;
+
+/**
+ * Which line numbers label that are turned across the tape. They are as wide as their digits are
+ * tall, so that their own width tells nothing. What does: lines that cross the tape between them,
+ * or one class of lines that is surely the longest. Of 38 scales 22 number the line after the
+ * number and 16 the one it stands on, none the line before it (measured on photographs).
+ */
+export function acrossTheTape(
+  found: FoundProgression,
+  { sheet, pattern }: LinesBeside,
+  fold: number,
+  lines: LongLines,
+  told: boolean,
+): Label {
+  const full = fold > 1 ? fullLines(sheet, pattern, fold, found.row) : null;
+  if (full) return inBoxes(found, full, told ? lines.longAt : full.longAt);
+  const centre = placeOf(found, ({ middle }) => middle);
+  const upwards = Math.sign(found.progression.perTick);
+  if (!told) {
+    // Not the graduation that happens to be under the middle: the next long one, to be asked about.
+    const next = upwards * nextLong(lines, upwards * centre, upwards);
+    return { tick: next, placing: 'unsure', doubtful: true, counted: false };
+  }
+  const tick = lines.longAt + fold * Math.round((centre - lines.longAt) / fold);
+  const off = (upwards * (centre - tick)) / fold;
+  const doubtful = off > ON_ITS_LINE || off < -BESIDE_ITS_LINE;
+  return { tick, placing: off < -ON_ITS_LINE ? 'before' : 'centred', doubtful, counted: false };
+}
+
+/** The first graduation of the longest class past a place, both counted in the direction of the values. */
+function nextLong({ lengths, subdivisions: fold }: LongLines, place: number, upwards: number) {
+  const longest = Math.max(...lengths);
+  let tick = Math.ceil(place);
+  for (let step = 0; step < fold; step++, tick++) {
+    const length = lengths[(((upwards * tick) % fold) + fold) % fold] ?? 0;
+    if (length >= longest - 1) return tick;
+  }
+  return Math.ceil(place);
+}
+
+/** As shares of the interval: how near to its line a number is, how far it is from the other, how much these scatter. */
+const NEAR = 0.25;
+const FAR = 0.2;
+const SCATTER = 0.05;
+/** Both gaps as they must differ for the nearer line to be the number's. */
+const UNEQUAL = 1.6;
+/** Of the numbers, at most so many may reach over a line; and so many must speak. */
+const IN_THE_WAY = 0.1;
+const FEWEST = 4;
+
+/** Numbers between lines that cross the tape: each is that of the nearer one, where that is the higher. */
+function inBoxes(
+  { progression: rise }: FoundProgression,
+  { longAt, fold, aside }: FullLines,
+  longest: number,
+): Label {
+  const upwards = Math.sign(rise.perTick);
+  const gaps = rise.agreeing.map(({ cell, value }) => {
+    const [low, high] = [
+      upwards > 0 ? cell.left : cell.right,
+      upwards > 0 ? cell.right : cell.left,
+    ];
+    const inFold = (upwards * (cell.middle - aside - longAt)) / fold;
+    const place = (tick: number) => (upwards * (tick - aside - longAt)) / fold;
+    const last = Math.floor(inFold);
+    return {
+      value,
+      line: longAt + upwards * fold * (last + 1),
+      below: place(low) - last,
+      above: last + 1 - place(high),
+    };
+  });
+  const above = median(gaps.map((gap) => gap.above));
+  const below = median(gaps.map((gap) => gap.below));
+  const middles = gaps.map((gap) => gap.below - gap.above);
+  const usual = median(middles);
+  const scatter = Math.sqrt(
+    middles.reduce((sum, middle) => sum + ((middle - usual) / 2) ** 2, 0) / middles.length,
+  );
+  const over = gaps.filter((gap) => Math.min(gap.above, gap.below) < 0).length;
+  const clear =
+    longest === longAt &&
+    rise.distinct >= FEWEST &&
+    over <= IN_THE_WAY * gaps.length &&
+    scatter <= SCATTER &&
+    above <= NEAR &&
+    below >= FAR &&
+    below >= UNEQUAL * above;
+  const firstValue = rise.agreeing[0]?.value ?? 0;
+  const tick = Math.round(
+    median(gaps.map(({ line, value }) => line - (value - firstValue) / rise.perTick)),
+  );
+  return { tick, placing: clear ? 'before' : 'unsure', doubtful: !clear, counted: false };
+}

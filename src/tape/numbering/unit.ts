@@ -1,0 +1,73 @@
+import type { TapeUnit } from '../graduations/tape-unit.ts';
+
+/** What a scale counts in. */
+export interface ScaleUnit {
+  readonly unit: TapeUnit;
+  /** Nothing else fits; else the person is to be asked. */
+  readonly sure: boolean;
+  /** Millimetres from one printed number to the next. */
+  readonly mmPerNumber: number;
+}
+
+/**
+ * What a scale with `subdivisions` graduations per number counts in, if its numbers rise by
+ * `step`; null if no tape or rule is printed like that.
+ *
+ * @param digitShare height of the digits as a share of the distance between numbers.
+ * @param zoneTicks length of the shortest lines in graduations.
+ */
+export function unitOf(
+  subdivisions: number,
+  step: number,
+  digitShare: number,
+  zoneTicks: number,
+): ScaleUnit | null {
+  const scale = (unit: TapeUnit, sure: boolean, mmPerNumber: number) => ({
+    unit,
+    sure,
+    mmPerNumber,
+  });
+  switch (`${step}/${subdivisions}`) {
+    case '1/4':
+    case '1/8':
+    case '1/16':
+    case '1/32':
+    case '1/64':
+      return scale('inch', true, 25.4);
+    case '1/10':
+      return scale('cm', sureCentimetres(digitShare, zoneTicks), 10);
+    case '1/20':
+      return scale('cm', digitShare > 0.2, 10);
+    case '1/2':
+    case '1/5':
+      return scale('cm', false, 10);
+    case '10/10':
+      // Ten lines from 10 to 20: millimetres on a rule, but centimetres on a stake.
+      return scale('mm', false, 10);
+    case '10/20':
+      return scale('mm', true, 10);
+    case '10/100':
+      return scale('cm', true, 100);
+    case '10/2':
+    case '10/5':
+      return scale('mm', false, 10);
+    case '5/50':
+      return scale('cm', true, 50);
+    case '2/20':
+      return scale('cm', false, 20);
+    case '2/16':
+    case '2/32':
+      return scale('inch', true, 50.8);
+    default:
+      return null;
+  }
+}
+
+/**
+ * Ten graduations a number: centimetres, not inches in tenths? Tenths of an inch are 2.5 times as
+ * wide, and print is much the same size, so that their short lines and digits look small.
+ * The limits have no source: they part the two on photographs of tapes and rules.
+ */
+export function sureCentimetres(digitShare: number, zoneTicks: number): boolean {
+  return zoneTicks > 1.9 || (digitShare > 0.26 && zoneTicks > 1.3);
+}

@@ -1,0 +1,99 @@
+import type { Sheet } from '../graduations/sheet.ts';
+import type { Component } from './components.ts';
+import { cellOf, type NumberCell } from './number-row.ts';
+import { heightOf, type WordLine, widthOf } from './word-lines.ts';
+
+/** Gaps that part numbers, as shares of the digits' height; narrower where numbers nearly touch. */
+const GAPS = [0.42, 0.28, 0.18];
+/** One number is a column of its own when turned: its digits may stand as far apart as two plain 1s. */
+const GAPS_TURNED = [0.7];
+/** A narrower gap must do better than a wider one by this, or digits would be numbers. */
+const BETTER = 1.15;
+/** Longer than this, in digit heights, is no number of four digits. */
+const LONGEST_WORD = 3.6;
+
+/** Joins the patches along a line to words, from left to right, by whichever gap makes them stand evenest. */
+export function joinWords(line: WordLine, parts: readonly Component[], sheet: Sheet): NumberCell[] {
+  const digits = parts
+    .filter((part) => belongs(part, line))
+    .sort((a, b) => (line.turned ? a.y0 - b.y0 : a.x0 - b.x0));
+  let best: NumberCell[] = [];
+  let most = -1;
+  for (const gap of line.turned ? GAPS_TURNED : GAPS) {
+    const cells = wordsOf(digits, gap * line.height, line)
+      .map((word) => cellOf(word, sheet))
+      .filter((cell) => lengthOf(cell, line.turned) < LONGEST_WORD * line.height)
+      .sort((a, b) => a.middle - b.middle);
+    const score = scoreOf(cells);
+    if (score > BETTER * most) [most, best] = [score, cells];
+  }
+  return best;
+}
+
+function scoreOf(cells: readonly NumberCell[]): number {
+  if (cells.length < 2) return 0;
+  const digits = cells.reduce((sum, cell) => sum + cell.components.length, 0);
+  return regularity(cells) ** 2 * Math.sqrt(digits);
+}
+
+function lengthOf({ x0, x1, y0, y1 }: NumberCell, turned: boolean): number {
+  return turned ? y1 - y0 : x1 - x0;
+}
+
+/** Thin strokes (a plain 1, or dirt) count only if they stand exactly on the line. */
+function belongs(part: Component, { height, start, slope, turned }: WordLine): boolean {
+  const tall = heightOf(part, turned);
+  const wide = widthOf(part, turned);
+  const upright = part.width > 0.3 * height ? 0.32 : 0.16;
+  const off = Math.abs(part.middleY - (start + slope * part.middleX));
+  return (
+    off < (turned ? 2 : upright) * height &&
+    tall > 0.74 * height &&
+    tall < 1.3 * height &&
+    wide < 1.4 * height &&
+    wide >= Math.max(2, 0.08 * height) &&
+    part.area > 0.12 * part.width * part.height
+  );
+}
+
+/** Digits sorted in reading direction, each put to the first word that it stands next to. */
+function wordsOf(
+  digits: readonly Component[],
+  gapPx: number,
+  { height, slope, turned }: WordLine,
+): Component[][] {
+  const words: Component[][] = [];
+  for (const digit of digits) {
+    const word = words.find((one) => {
+      const last = one.at(-1) as Component;
+      const [next, begin, end, off] = turned
+        ? [digit.y0, last.y0, last.y1, digit.middleX - last.middleX]
+        : [digit.x0, last.x0, last.x1, offLine(digit, last, slope)];
+      return next - end < gapPx && next > begin && Math.abs(off) < 0.3 * height;
+    });
+    if (word) word.push(digit);
+    else words.push([digit]);
+  }
+  return words;
+}
+
+function offLine(digit: Component, last: Component, slope: number): number {
+  return digit.middleY - last.middleY - slope * (digit.middleX - last.middleX);
+}
+
+/** Graduations per number on scales as they are printed. */
+const INTERVALS = [2, 4, 5, 8, 10, 16, 20, 32];
+
+/** How evenly numbers stand for the best of the usual intervals: 1 perfectly, near 0 anyhow. */
+export function regularity(cells: readonly NumberCell[]): number {
+  let best = 0;
+  for (const interval of INTERVALS) {
+    let [x, y] = [0, 0];
+    for (const { middle } of cells) {
+      x += Math.cos((2 * Math.PI * middle) / interval);
+      y += Math.sin((2 * Math.PI * middle) / interval);
+    }
+    best = Math.max(best, Math.hypot(x, y) / cells.length);
+  }
+  return best;
+}

@@ -1,0 +1,80 @@
+import type { RowFrame } from '../frame/frame.ts';
+import { makeSheet, type Sheet, type TickRange } from '../graduations/sheet.ts';
+import type { TickPattern } from '../graduations/tick-pattern.ts';
+import type { Field } from '../picture/field.ts';
+import type { RowPitch } from '../pitch/pitch-spectrum.ts';
+import { densityAt, distanceAt } from '../pitch/position.ts';
+import { type Component, components } from './components.ts';
+import { inkOf } from './ink.ts';
+import type { NumberRow, NumberRows } from './number-row.ts';
+import { wipeByFollowing } from './wipe-lines.ts';
+import { joinWords, regularity } from './word-joins.ts';
+import { type WordLine, wordLines } from './word-lines.ts';
+
+/** Graduations seen beyond both ends, where a number may stand over the last line. */
+const BEYOND = 4;
+/** Pixels to a graduation: as the picture has them, but enough for a line and not too many. */
+const LEAST_PER_TICK = 7;
+/** Wider graduations, in picture pixels, are those of a close picture of coarse lines. */
+const COARSE_PITCH_PX = 55;
+/** Words of a row that are read: more cost time and settle nothing. */
+const MOST_WORDS = 18;
+
+/**
+ * Finds numbers beside a row of graduations without knowing how many lead from one to the next:
+ * patches of like size in any row, turned or not, joined to words by their gaps. The most, the
+ * evenest and the tallest first.
+ */
+export function wordRows(
+  work: Field,
+  frame: RowFrame,
+  pitch: RowPitch,
+  [first, last]: TickRange,
+  pattern: TickPattern,
+): NumberRows {
+  const range: TickRange = [first - BEYOND, last + BEYOND];
+  const sheet = wordSheet(work, frame, pitch, range);
+  const { ink, ground } = inkOf(sheet, Math.max(26, Math.min(90, 5 * sheet.perTick)));
+  wipeByFollowing({ sheet, ink }, pattern, range);
+  const { labels, components: parts } = components(ink, sheet.width, sheet.height);
+  const rows = [false, true]
+    .flatMap((turned) => wordLines(parts, sheet, turned))
+    .flatMap((line) => rowOf(line, parts, sheet) ?? [])
+    .sort((a, b) => b.prominence - a.prominence)
+    .map(({ row }) => row);
+  return { sheet, labels, ground, rows };
+}
+
+function wordSheet(work: Field, frame: RowFrame, pitch: RowPitch, [from, to]: TickRange): Sheet {
+  const { model } = pitch;
+  const pitchPx = 1 / densityAt(model, distanceAt(model, (from + to) / 2));
+  const coarse = pitchPx >= COARSE_PITCH_PX;
+  const perTick = Math.max(LEAST_PER_TICK, Math.min(coarse ? 40 : 26, Math.round(pitchPx)));
+  const seen = Math.max(coarse ? 9 : 14, Math.min(46, Math.round(330 / perTick)));
+  return makeSheet(work, frame, pitch, from, to, perTick, -seen, seen);
+}
+
+function rowOf(
+  line: WordLine,
+  parts: readonly Component[],
+  sheet: Sheet,
+): { row: NumberRow; prominence: number } | null {
+  const { height, middle, turned } = line;
+  const cells = joinWords(line, parts, sheet);
+  if (cells.length < 2) return null;
+  const even = regularity(cells);
+  if (!(even > (cells.length < 4 ? 0.85 : 0.6))) return null;
+  const from = Math.max(0, (cells.length - MOST_WORDS) >> 1);
+  const row = {
+    cells: cells.slice(from, from + MOST_WORDS),
+    height,
+    middle,
+    turned,
+    regularity: even,
+    across: sheet.fromAcross + middle / sheet.perTick,
+  };
+  return {
+    row,
+    prominence: even * even * Math.sqrt(Math.min(16, cells.length)) * Math.sqrt(height),
+  };
+}

@@ -1,0 +1,99 @@
+import type { GreyImage } from './grey-image.ts';
+
+/** A picture worked on: grey or log-grey samples, row after row; NaN where the picture ends. */
+export interface Field {
+  readonly width: number;
+  readonly height: number;
+  readonly values: Float32Array;
+}
+
+/** A whole sample and its right and lower neighbours are needed, and no more. */
+export const EDGE_PX = 1.001;
+
+/** Grey levels added before the logarithm: black stays finite and its noise small. */
+const BLACK_LEVEL = 10;
+
+/** A grey picture as samples from 0 to 255 to calculate with. */
+export function fieldOf(grey: GreyImage): Field {
+  return { width: grey.width, height: grey.height, values: new Float32Array(grey.pixels) };
+}
+
+/**
+ * The field shrunk to means of `factor` by `factor` samples; a rest at the right and
+ * the lower edge that doesn't fill a box is left out.
+ *
+ * @param factor whole; 1 or less gives the field itself.
+ */
+export function boxDown(field: Field, factor: number): Field {
+  if (factor <= 1) return field;
+  const width = Math.floor(field.width / factor);
+  const height = Math.floor(field.height / factor);
+  const values = new Float32Array(width * height);
+  const share = 1 / (factor * factor);
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      values[y * width + x] = boxSum(field, x * factor, y * factor, factor) * share;
+    }
+  }
+  return { width, height, values };
+}
+
+function boxSum({ width, values }: Field, left: number, top: number, side: number): number {
+  let sum = 0;
+  for (let y = top; y < top + side; y++) {
+    const end = y * width + left + side;
+    for (let i = end - side; i < end; i++) sum += values[i] as number;
+  }
+  return sum;
+}
+
+/** The field at twice its size, so that in a small picture rows and strokes get room. */
+export function doubled(field: Field): Field {
+  const width = field.width * 2;
+  const height = field.height * 2;
+  const values = new Float32Array(width * height);
+  for (let y = 0; y < height; y++) {
+    const fromY = Math.max(0, Math.min(field.height - EDGE_PX, (y - 0.5) / 2));
+    for (let x = 0; x < width; x++) {
+      const fromX = Math.max(0, Math.min(field.width - EDGE_PX, (x - 0.5) / 2));
+      values[y * width + x] = blend(field, fromX, fromY);
+    }
+  }
+  return { width, height, values };
+}
+
+/** The field at a place between its samples (bilinear); NaN where the picture ends. */
+export function sample(field: Field, x: number, y: number): number {
+  // Written so that a place that is not a number is outside, too.
+  const inside = x >= 0 && y >= 0 && x <= field.width - EDGE_PX && y <= field.height - EDGE_PX;
+  return inside ? blend(field, x, y) : Number.NaN;
+}
+
+function blend({ width, values }: Field, x: number, y: number): number {
+  const column = x | 0;
+  const row = y | 0;
+  const right = x - column;
+  const down = y - row;
+  const i = row * width + column;
+  const above = (values[i] as number) * (1 - right) + (values[i + 1] as number) * right;
+  const below =
+    (values[i + width] as number) * (1 - right) + (values[i + width + 1] as number) * right;
+  return above * (1 - down) + below * down;
+}
+
+/** Kept with the field they belong to: every row of one picture asks for the same. */
+const logs = new WeakMap<Field, Field>();
+
+/** The logarithm of a field: light and shade then add to what is printed, so they cancel. */
+export function logOf(field: Field): Field {
+  const known = logs.get(field);
+  if (known) return known;
+  const values = new Float32Array(field.values.length);
+  // Twice as fast as a map over millions of samples.
+  for (let i = 0; i < values.length; i++) {
+    values[i] = Math.log((field.values[i] as number) + BLACK_LEVEL);
+  }
+  const log = { width: field.width, height: field.height, values };
+  logs.set(field, log);
+  return log;
+}

@@ -1,0 +1,117 @@
+import type { RowFrame } from '../frame/frame.ts';
+import { bandSignal, type Strip, smoothed, strip } from '../frame/strip.ts';
+import type { Field } from '../picture/field.ts';
+import { logOf } from '../picture/field.ts';
+import { type PhasePoint, phaseTrack } from './phase.ts';
+import { fitProjective, type PositionModel } from './position.ts';
+import { bestCourse, type Course, spectraOf, WINDOW } from './spectra.ts';
+
+/** Rows of a strip that are averaged into one signal: from v to v, both in. */
+export type Band = readonly [low: number, high: number];
+
+/** The graduations found along a row. */
+export interface RowPitch {
+  /** Graduations against t = u − centre. */
+  readonly model: PositionModel;
+  readonly centre: number;
+  readonly track: readonly PhasePoint[];
+  readonly band: Band;
+  /** Px by which the signal is smoothed (1 sigma): 0 unless the strokes are far apart. */
+  readonly smoothing: number;
+  /** Darkness along the row, one value per px from u = `from` to `to`. */
+  readonly signal: Float32Array;
+  readonly from: number;
+  readonly to: number;
+  /** 1 when whole graduations are dark, −1 when they are light. */
+  readonly ink: 1 | -1;
+  /** How clearly the pitch stands out: at best 0.7 by spectra, 1 when followed. */
+  readonly score: number;
+  /** Given when the row was followed from a seed and counts only from u to u. */
+  readonly followed?: Followed;
+}
+
+export interface Followed {
+  readonly from: number;
+  readonly to: number;
+  /** Px between graduations at the seed. */
+  readonly pitch: number;
+  /** Graduations passed. */
+  readonly count: number;
+}
+
+/** A row found in the small picture can be some px off: the strokes are sought on both sides too. */
+export const BANDS: readonly Band[] = [
+  [-8, -2],
+  [-3, 3],
+  [2, 8],
+];
+/** Px to either side that the bands need. */
+export const BAND_REACH = 9;
+
+/** Smoothing (px) hides print and grain between strokes far apart; pitches (px) sought with each. */
+const SEARCHES = [
+  { smoothing: 0, longest: 42, shortest: 3.2 },
+  { smoothing: 4, longest: 64, shortest: 16 },
+  { smoothing: 10, longest: 100, shortest: 40 },
+] as const;
+const LEAST_SCORE = 0.12;
+/** Widths (pitches) of the phase windows: short while the course is rough, then longer. */
+const FIT_SIGMAS = [2.5, 3.5, 3.5, 3.5];
+export const TRACK_SIGMA = 3;
+
+interface Found extends Course {
+  readonly band: Band;
+  readonly smoothing: number;
+  readonly signal: Float32Array;
+}
+
+/**
+ * The pitch of a row from spectra of its stretches: the smooth course of frequency that most of
+ * them agree on, then made exact by its phase. Null when the row is shorter than 256 px or shows
+ * no pitch.
+ */
+export function pitchBySpectra(work: Field, frame: RowFrame): RowPitch | null {
+  const along = strip(logOf(work), frame, BAND_REACH);
+  const { from, to, width } = along;
+  if (width < WINDOW) return null;
+  const centre = (from + to) / 2;
+  // Smoothing leaves noise that can score by a hair more than a clear row: when the best has no
+  // phase to follow, the next best is tried.
+  for (const { band, smoothing, signal, score, frequency, bend } of coursesOf(along)) {
+    // The integral of f0/(1 + g·t)² is f0·t/(1 + g·t).
+    const rough = { a: frequency, b: 0, c: bend / ((to - from) / 2) };
+    const model = settled(signal, from, centre, rough);
+    if (!model) continue;
+    const track = phaseTrack(signal, from, centre, model, TRACK_SIGMA);
+    return { model, centre, track, band, smoothing, signal, from, to, ink: 1, score };
+  }
+  return null;
+}
+
+/** The best course of each search in each band, the clearest first. */
+function coursesOf(along: Strip): Found[] {
+  const found: Found[] = [];
+  for (const band of BANDS) {
+    const plain = bandSignal(along, band[0], band[1]);
+    for (const { smoothing, longest, shortest } of SEARCHES) {
+      const signal = smoothing ? smoothed(plain, smoothing) : plain;
+      const course = bestCourse(spectraOf(signal), along.width, 1 / longest, 1 / shortest);
+      if (course && course.score >= LEAST_SCORE) found.push({ ...course, band, smoothing, signal });
+    }
+  }
+  return found.sort((one, other) => other.score - one.score);
+}
+
+function settled(
+  signal: Float32Array,
+  from: number,
+  centre: number,
+  rough: PositionModel,
+): PositionModel | null {
+  let model: PositionModel | null = rough;
+  for (const sigma of FIT_SIGMAS) {
+    model = fitProjective(phaseTrack(signal, from, centre, model, sigma), model);
+    if (!model) return null;
+  }
+  return model;
+}

@@ -1,0 +1,165 @@
+import { leastSquares } from '../numerics/solve.ts';
+import { type ToneMeter, toneMeter } from '../numerics/tone.ts';
+import { phaseTrack } from './phase.ts';
+import { type Band, type RowPitch, TRACK_SIGMA } from './pitch-spectrum.ts';
+import { fitProjective, graduationAt } from './position.ts';
+import { withResidual } from './residual.ts';
+
+/** A place of the row with a likely pitch, from which it is followed both ways. */
+export interface Seed {
+  /** Px along the row, in its frame. */
+  readonly u: number;
+  /** Px. */
+  readonly pitch: number;
+  readonly band: Band;
+  readonly signal: Float32Array;
+}
+
+/** One step of the walk: graduation k stands at u. */
+interface Step {
+  readonly u: number;
+  readonly k: number;
+  readonly quality: number;
+}
+
+const SHORTEST_PITCH = 2.2;
+const LONGEST_PITCH = 150;
+/** Widths of the phase windows in pitches, 1 sigma: at the seed, to mend its pitch, to walk. */
+const SEED_SIGMA = 2.5;
+const MENDING_SIGMA = 2;
+const WALK_SIGMA = 2.2;
+/** Further apart than this (graduations) two phases could be one graduation out. */
+const AMBIGUOUS = 0.4;
+const MOST_STEPS = 1500;
+/** Graduations without a clear stroke after which the row has ended. */
+const LONGEST_GAP = 14;
+/** A step is believed from this quality on, and within so many graduations of where it was due. */
+const BELIEVED_QUALITY = 0.42;
+const BELIEVED_PHASE = 0.28;
+/** Steps that foretell the next one. */
+const MEMORY = 24;
+const FEWEST = 12;
+/** Graduations for full confidence in a followed stretch. */
+const LONG_RUN = 40;
+
+/**
+ * Follows the graduations from a seed outwards, each due where the last ones foretell it, and
+ * fits the model with its residual to the walk. Null when the seed leads to fewer than 12.
+ *
+ * @param from u of the first value of the seed's signal.
+ */
+export function followed(seed: Seed, from: number): RowPitch | null {
+  const { signal, u: centre } = seed;
+  const place = centre - from;
+  const tone = toneMeter(signal);
+  const pitch = mendedPitch(tone, place, seed.pitch);
+  if (pitch === null) return null;
+  const { quality } = tone(place, 0, 1 / seed.pitch, SEED_SIGMA * seed.pitch);
+  const start = tone(place, 0, 1 / pitch, SEED_SIGMA * pitch).phase;
+  const first: Step = { u: place, k: start, quality };
+  const ahead = walk(tone, first, 1 / pitch, 1, signal.length);
+  const behind = walk(tone, first, 1 / pitch, -1, signal.length);
+  const steps = [...behind.slice(1).reverse(), ...ahead];
+  if (steps.length < FEWEST) return null;
+  return fitted(seed, from, pitch, start, steps);
+}
+
+function fitted(
+  { signal, u: centre, band }: Seed,
+  from: number,
+  pitch: number,
+  start: number,
+  steps: readonly Step[],
+): RowPitch {
+  const places = steps.map(({ u, k, quality }) => ({
+    t: u + from - centre,
+    phase: k,
+    quality,
+    pitch,
+  }));
+  const straight = fitProjective(places, { a: 0, b: 0, c: 0 }) ?? { a: 1 / pitch, b: start, c: 0 };
+  // Exact where it was walked; then measured again with the usual windows.
+  const model = withResidual(
+    places.map((p) => ({ ...p, phase: p.phase - graduationAt(straight, p.t) })),
+    straight,
+  );
+  const low = (steps[0] as Step).u + from - 2 * pitch;
+  const high = (steps[steps.length - 1] as Step).u + from + 2 * pitch;
+  const track = phaseTrack(signal, from, centre, model, TRACK_SIGMA).map((point) =>
+    point.u < low || point.u > high ? { ...point, quality: 0 } : point,
+  );
+  const quality = steps.reduce((sum, step) => sum + step.quality, 0) / steps.length;
+  return {
+    model,
+    centre,
+    track,
+    band,
+    smoothing: 0,
+    signal,
+    from,
+    to: from + signal.length - 1,
+    ink: 1,
+    score: quality * Math.min(1, steps.length / LONG_RUN),
+    followed: { from: low, to: high, pitch, count: steps.length },
+  };
+}
+
+/** The pitch made exact by the phases two pitches either side; null when it runs away. */
+function mendedPitch(tone: ToneMeter, place: number, rough: number): number | null {
+  let pitch = rough;
+  for (let pass = 0; pass < 3; pass++) {
+    const sigma = MENDING_SIGMA * pitch;
+    const before = tone(place - 2 * pitch, -2, 1 / pitch, sigma).phase;
+    const after = tone(place + 2 * pitch, 2, 1 / pitch, sigma).phase;
+    const drift = after - before - Math.round(after - before);
+    if (Math.abs(drift) > AMBIGUOUS) break;
+    pitch = 1 / (1 / pitch + drift / (4 * pitch));
+    if (!(pitch > SHORTEST_PITCH && pitch < LONGEST_PITCH)) return null;
+  }
+  return pitch;
+}
+
+function walk(
+  tone: ToneMeter,
+  first: Step,
+  startFrequency: number,
+  direction: 1 | -1,
+  length: number,
+): Step[] {
+  const run = [first];
+  let u = first.u;
+  let frequency = startFrequency;
+  let gap = 0;
+  for (let step = 0; step < MOST_STEPS && gap <= LONGEST_GAP; step++) {
+    u += direction / frequency;
+    if (u < 1 || u > length - 2) break;
+    const due = foretold(run.slice(-MEMORY), u, frequency);
+    if (!due) break;
+    if (due.frequency > frequency * 0.9 && due.frequency < frequency * 1.1) {
+      frequency = due.frequency;
+    }
+    const { phase, quality } = tone(u, due.k, frequency, WALK_SIGMA / frequency);
+    if (quality > BELIEVED_QUALITY && Math.abs(phase) < BELIEVED_PHASE) {
+      run.push({ u, k: due.k + phase, quality });
+      gap = 0;
+    } else gap++;
+  }
+  return run;
+}
+
+/** Which graduation is due at u: a curve through the last steps, held straight by a light hand. */
+function foretold(last: readonly Step[], u: number, frequency: number) {
+  const end = last[last.length - 1] as Step;
+  if (last.length < 4) return { k: end.k + (u - end.u) * frequency, frequency };
+  const scale = 10 / frequency;
+  const rows = last.map((step) => {
+    const t = (step.u - end.u) / scale;
+    return [1, t, t * t, step.k - end.k, 1];
+  });
+  rows.push([0, 0, 1, 0, last.length > 14 ? 0.5 : 4], [0, 1, 0, frequency * scale, 1]);
+  const [level, slope, bend] = leastSquares(rows, 3) ?? [];
+  if (level === undefined || slope === undefined || bend === undefined) return null;
+  const t = (u - end.u) / scale;
+  const slopeThere = slope + 2 * bend * Math.max(-1.5, Math.min(1.5, t));
+  return { k: end.k + level + slope * t + bend * t * t, frequency: slopeThere / scale };
+}

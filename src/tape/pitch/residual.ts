@@ -1,0 +1,61 @@
+import { median } from '../numerics/solve.ts';
+import { type PositionModel, residualAt, type TrackedPhase } from './position.ts';
+
+const LEAST_QUALITY = 0.45;
+/** More graduations off than this is another tape, not a bend. */
+const MOST_PHASE = 3;
+/** With fewer tracked places a table says more about noise than about the tape. */
+const FEWEST = 12;
+/** When nine places in ten are within this many graduations, the model needs no residual. */
+const STRAIGHT_ENOUGH = 0.06;
+/** Pitches over which the residual is smoothed: 1 sigma, and where the weight ends. */
+const SMOOTHING_PITCHES = 5;
+const SMOOTHING_REACH = 4;
+
+/**
+ * The model with the smooth part of the tracked phases added to its residual; the same model
+ * when the track is too thin, or already straight.
+ */
+export function withResidual(track: readonly TrackedPhase[], model: PositionModel): PositionModel {
+  const good = track.filter((p) => p.quality > LEAST_QUALITY && Math.abs(p.phase) < MOST_PHASE);
+  const first = good[0];
+  const last = good[good.length - 1];
+  if (!first || !last || good.length < FEWEST) return model;
+  const sizes = good.map(({ phase }) => Math.abs(phase)).sort((one, other) => one - other);
+  if ((sizes[Math.floor(good.length * 0.9)] as number) < STRAIGHT_ENOUGH) return model;
+  const count = Math.max(4, Math.min(200, Math.round(good.length / 2)));
+  const step = (last.t - first.t) / (count - 1);
+  const width = SMOOTHING_PITCHES * median(good.map(({ pitch }) => pitch));
+  const targets = good.map(({ t, phase }) => residualAt(model, t) + phase);
+  const values = new Float32Array(count);
+  for (let i = 0; i < count; i++) {
+    values[i] = localLevel(good, targets, first.t + i * step, width) ?? values[i - 1] ?? 0;
+  }
+  return { ...model, residual: { from: first.t, step, values } };
+}
+
+/** A straight line through the targets near t, by weight; its height at t. Null with under 4. */
+function localLevel(
+  good: readonly TrackedPhase[],
+  targets: readonly number[],
+  t: number,
+  width: number,
+): number | null {
+  let [count, total, first, second, level, slope] = [0, 0, 0, 0.05, 0, 0];
+  for (let i = 0; i < good.length; i++) {
+    const place = good[i] as TrackedPhase;
+    const x = (place.t - t) / width;
+    if (Math.abs(x) >= SMOOTHING_REACH) continue;
+    const weight = place.quality * Math.exp(-0.5 * x * x);
+    const target = targets[i] as number;
+    count++;
+    total += weight;
+    first += weight * x;
+    second += weight * x * x;
+    level += weight * target;
+    slope += weight * x * target;
+  }
+  const spread = total * second - first * first;
+  if (count < 4 || spread < 1e-12) return null;
+  return (second * level - first * slope) / spread;
+}

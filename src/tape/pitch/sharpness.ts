@@ -1,0 +1,64 @@
+import { bandSignal, type Strip } from '../frame/strip.ts';
+import type { RowPitch } from './pitch-spectrum.ts';
+import { densityAt, graduationAt } from './position.ts';
+import { middlePitch } from './shear.ts';
+
+/** Of a graduation: how near to the line a px counts as on it, and where the bare tape is. */
+const ON_LINE = 0.03;
+const OFF_LINE = 0.3;
+/** One glaring line must not decide. */
+const MOST_CONTRAST = 0.5;
+const FEWEST_COLUMNS = 5;
+
+/** Rows to either side over which the lines are averaged. */
+export const sharpnessReach = (pitch: RowPitch) =>
+  Math.round(Math.max(12, Math.min(26, 1.2 * middlePitch(pitch))));
+
+/**
+ * How strongly the lines stand out when rows are averaged over a tall band, in units of the log
+ * signal: highest when the frame leans as the strokes do. 0 when no line is seen.
+ */
+export function sharpness(strip: Strip, pitch: RowPitch): number {
+  const columns = lineColumns(strip, pitch);
+  const reach = Math.min(strip.reach, sharpnessReach(pitch));
+  let best = 0;
+  for (const [low, high] of [
+    [-reach, 0],
+    [-(reach >> 1), reach >> 1],
+    [0, reach],
+  ] as const) {
+    best = Math.max(best, meanContrast(bandSignal(strip, low, high), columns));
+  }
+  return best;
+}
+
+interface LineColumn {
+  readonly at: number;
+  /** Px to the bare tape on both sides. */
+  readonly aside: number;
+}
+
+function lineColumns(strip: Strip, { model, centre, followed }: RowPitch): LineColumn[] {
+  const columns: LineColumn[] = [];
+  for (let at = 2; at < strip.width - 2; at++) {
+    const u = at + strip.from;
+    if (followed && (u < followed.from || u > followed.to)) continue;
+    const k = graduationAt(model, u - centre);
+    const pitch = 1 / Math.abs(densityAt(model, u - centre));
+    if (Math.abs(k - Math.round(k)) * pitch > Math.max(1, ON_LINE * pitch)) continue;
+    const aside = Math.max(2, Math.round(OFF_LINE * pitch));
+    if (at - aside >= 0 && at + aside < strip.width) columns.push({ at, aside });
+  }
+  return columns;
+}
+
+function meanContrast(signal: Float32Array, columns: readonly LineColumn[]): number {
+  if (columns.length <= FEWEST_COLUMNS) return 0;
+  let sum = 0;
+  for (const { at, aside } of columns) {
+    const bare = ((signal[at - aside] as number) + (signal[at + aside] as number)) / 2;
+    const contrast = (signal[at] as number) - bare;
+    sum += Math.max(-MOST_CONTRAST, Math.min(MOST_CONTRAST, contrast));
+  }
+  return Math.abs(sum / columns.length);
+}

@@ -1,0 +1,106 @@
+import type { ReadRows } from '../characters/read-cells.ts';
+import { type Claim, isSparse, laterReason, type NoClaim } from '../claims/claim.ts';
+import type { ClaimOfRow } from '../claims/claimed-row.ts';
+import type { RowFrame } from '../frame/frame.ts';
+import type { FollowedRow } from '../graduations/followed-row.ts';
+import { type TickRange, trustedRange } from '../graduations/sheet.ts';
+import type { Field } from '../picture/field.ts';
+import { finerRows } from '../pitch/finer-row.ts';
+import { pitchSeeds } from '../pitch/pitch-seeds.ts';
+import { pitchBySpectra, type RowPitch } from '../pitch/pitch-spectrum.ts';
+import { densityAt, distanceAt } from '../pitch/position.ts';
+import { type Polished, polish } from '../pitch/refine.ts';
+import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
+
+/** A row with what its numbers say, or why they say nothing. */
+export interface RowReading {
+  readonly row?: FollowedRow;
+  readonly claim?: Claim;
+  readonly why: NoClaim | 'no-graduations';
+}
+
+/** Below this a pitch from spectra is chance. */
+const LEAST_SCORE = 0.2;
+const SEEDS = 2;
+/** A row with fewer of its lines there is a row of something else. */
+const LEAST_PRESENCE = 0.6;
+/** Word readings cost most: so many for one row. */
+const WORD_READINGS = 3;
+
+/**
+ * Reads one candidate row: pitches by spectra first, then from seeds; dark print and light;
+ * by the pattern of its lines where that is a tape's, and by its numbers alone where not.
+ */
+export async function readRow(
+  work: Field,
+  frame: RowFrame,
+  readRows: ReadRows,
+  mayReadWords: () => boolean,
+): Promise<RowReading> {
+  const tried: Tried[] = [];
+  let seen: FollowedRow | undefined;
+  let sparse: ClaimOfRow | undefined;
+  let why: RowReading['why'] = 'no-graduations';
+  let words = 0;
+  for (const { frame: start, pitch: guess } of guesses(work, frame)) {
+    if (guess.followed && tried.some((one) => sameStretch(one, guess))) continue;
+    const polished = polish(work, start, guess);
+    const range = trustedRange(polished.pitch);
+    if (!range) continue;
+    tried.push({ pitch: polished.pitch, range });
+    for (const row of polarities(work, polished.frame, polished.pitch, range)) {
+      if (row.pattern.presence < LEAST_PRESENCE && !row.pattern.valid) continue;
+      seen = clearer(seen, row);
+      const strict = row.pattern.valid ? await readStrictly(work, row, readRows) : undefined;
+      if (strict?.ok) return { ...claimed(work, row, strict.claim), why: 'no-numbers' };
+      if (strict) why = later(why, strict.why);
+      if (++words > WORD_READINGS || !mayReadWords()) break;
+      const free = await readFreely(work, row, readRows);
+      if (free.ok) {
+        const found = claimed(work, row, free.claim);
+        const more = found.claim.agreeing.length >= (sparse?.claim.agreeing.length ?? 0);
+        if (!isSparse(found.claim) && more) return { ...found, why: 'no-numbers' };
+        sparse ??= found;
+        continue;
+      }
+      why = later(why, free.why);
+    }
+  }
+  if (sparse) return { ...sparse, why: 'no-numbers' };
+  return seen ? { row: seen, why } : { why };
+}
+
+interface Tried {
+  readonly pitch: RowPitch;
+  readonly range: TickRange;
+}
+
+/** Pitches to try on a row, the likeliest first; made only as they are asked for. */
+function* guesses(work: Field, frame: RowFrame): Generator<Polished> {
+  const found = pitchBySpectra(work, frame);
+  const clear = found !== null && found.score >= LEAST_SCORE;
+  if (clear) {
+    yield { frame, pitch: found };
+    yield* finerRows(work, frame, 1 / densityAt(found.model, 0));
+  }
+  for (const pitch of pitchSeeds(work, frame, SEEDS)) yield { frame, pitch };
+}
+
+/** A seed in a stretch that was already followed with the same pitch tells nothing new. */
+function sameStretch({ pitch, range }: Tried, seed: RowPitch): boolean {
+  const { model, centre } = pitch;
+  const low = centre + distanceAt(model, range[0]);
+  const high = centre + distanceAt(model, range[1]);
+  if (seed.centre < low || seed.centre > high) return false;
+  const ratio = densityAt(model, seed.centre - centre) / densityAt(seed.model, 0);
+  return Math.abs(Math.log(ratio)) < 0.08;
+}
+
+function clearer(seen: FollowedRow | undefined, row: FollowedRow): FollowedRow {
+  if (!seen) return row;
+  return row.pattern.valid && !seen.pattern.valid ? row : seen;
+}
+
+function later(one: RowReading['why'], other: NoClaim): RowReading['why'] {
+  return one === 'no-graduations' ? other : laterReason(one, other);
+}

@@ -1,0 +1,133 @@
+import type { Claim, Doubt } from '../claims/claim.ts';
+import { scaledFrame } from '../frame/frame.ts';
+import { linesSeen } from '../graduations/detected-lines.ts';
+import type { FollowedRow } from '../graduations/followed-row.ts';
+import type { Field } from '../picture/field.ts';
+import type { PhasePoint } from '../pitch/phase.ts';
+import { distanceAt, graduationAt, type PositionModel, residualAt } from '../pitch/position.ts';
+import { crowdedBeside } from './crowded.ts';
+import { readableStretches, withoutSlips } from './readable-stretches.ts';
+import {
+  enlargedModel,
+  outlineOf,
+  type ReadNumber,
+  type ReadScale,
+  type ScaleGeometry,
+} from './scale.ts';
+
+/** A place followed less well than this doesn't move the lines. */
+const FOLLOWED_QUALITY = 0.4;
+/** A jump of nearly half a graduation is a slip, not a bend. */
+const MOST_JUMP = 0.45;
+/** Of well followed places, nine in ten lie within the scatter that is told. */
+const SCATTER_SHARE = 0.9;
+const LEAST_SCATTER = 0.012;
+/**
+ * How far slants go astray after they were fitted, in graduations for each graduation across: of
+ * places on drawn tapes and up to 5 mm beside them, 97 % then lie within what is stated.
+ */
+const SLANT_DOUBT = 0.012;
+
+/**
+ * The public form of a claimed row, in the pixels of the whole picture; undefined when no
+ * stretch of it may be read.
+ */
+export function scaleOf(
+  work: Field,
+  row: FollowedRow,
+  claim: Claim,
+  doubts: ReadonlySet<Doubt>,
+  workToPicture: number,
+): ReadScale | undefined {
+  const seen = linesSeen(work, row);
+  const { model } = row.pitch;
+  const stretches = withoutSlips(readableStretches(claim, seen), (tick) =>
+    residualAt(model, distanceAt(model, tick)),
+  );
+  if (stretches.length === 0) return undefined;
+  const crowded = crowdedBeside(work, row, claim);
+  const geometry = { ...geometryOf(row, claim.across, workToPicture), crowded };
+  const from = Math.min(...stretches.map((stretch) => stretch.from));
+  const to = Math.max(...stretches.map((stretch) => stretch.to));
+  const { zoneFrom, zoneTo } = geometry;
+  const half = claim.digitShare * claim.ticksPerNumber * 0.6;
+  return {
+    unit: claim.unit,
+    mmPerTick: claim.mmPerTick,
+    anchorTick: claim.anchorTick,
+    anchorValue: claim.anchorValue,
+    direction: claim.direction,
+    sure: doubts.size === 0,
+    doubts: [...doubts],
+    numbers: claim.agreeing.map(
+      ({ value, x, y }): ReadNumber => inPicture(value, x, y, workToPicture),
+    ),
+    outline: outlineOf(
+      geometry,
+      from,
+      to,
+      Math.min(zoneFrom, claim.across - half),
+      Math.max(zoneTo, claim.across + half),
+    ),
+    stretches,
+    geometry,
+  };
+}
+
+/** Where a followed row lies, in the pixels of the whole picture. */
+export function geometryOf(row: FollowedRow, numbersAcross: number, factor: number): ScaleGeometry {
+  const { frame, pitch, range, pattern } = row;
+  return {
+    frame: scaledFrame(frame, factor),
+    model: enlargedModel(bentTo(pitch.model, pitch.track.filter(good)), factor),
+    centre: pitch.centre * factor,
+    from: range[0],
+    to: range[1],
+    zoneFrom: pattern.zoneFrom,
+    zoneTo: pattern.zoneTo,
+    numbersAcross,
+    ink: pitch.ink,
+    scatter: scatterOf(pitch.track),
+    slantDoubt: SLANT_DOUBT,
+  };
+}
+
+function inPicture(value: number, x: number, y: number, factor: number): ReadNumber {
+  const place = (at: number) => (at + 0.5) * factor - 0.5;
+  return { value, x: place(x), y: place(y) };
+}
+
+function good({ quality, phase }: PhasePoint): boolean {
+  return quality > FOLLOWED_QUALITY && Math.abs(phase) < MOST_JUMP;
+}
+
+/** Half the width that holds nine in ten of the followed places. */
+function scatterOf(track: readonly PhasePoint[]): number {
+  const sizes = track
+    .filter(good)
+    .map(({ phase }) => Math.abs(phase))
+    .sort((a, b) => a - b);
+  return LEAST_SCATTER + 0.35 * (sizes[Math.floor(sizes.length * SCATTER_SHARE)] ?? 0.3);
+}
+
+/** The model with what its lines were last seen to differ by laid on top: it follows gentle bends. */
+export function bentTo(model: PositionModel, places: readonly PhasePoint[]): PositionModel {
+  const first = places[0];
+  const last = places[places.length - 1];
+  if (!first || !last || places.length < 4) return model;
+  const count = Math.min(2000, places.length * 2);
+  const step = (last.t - first.t) / (count - 1);
+  const values = new Float32Array(count);
+  let at = 0;
+  for (let i = 0; i < count; i++) {
+    const t = first.t + i * step;
+    while (at + 1 < places.length - 1 && (places[at + 1] as PhasePoint).t < t) at++;
+    const left = places[at] as PhasePoint;
+    const right = (places[at + 1] ?? left) as PhasePoint;
+    const share =
+      right.t > left.t ? Math.max(0, Math.min(1, (t - left.t) / (right.t - left.t))) : 0;
+    values[i] = residualAt(model, t) + left.phase * (1 - share) + right.phase * share;
+  }
+  const bent = { ...model, residual: { from: first.t, step, values } };
+  return Number.isFinite(graduationAt(bent, first.t)) ? bent : model;
+}

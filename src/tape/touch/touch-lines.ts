@@ -1,0 +1,198 @@
+import type { RowFrame } from '../frame/frame.ts';
+import { bandSignal, type Strip, strip } from '../frame/strip.ts';
+import type { TapeUnit } from '../graduations/tape-unit.ts';
+import { fieldOf, logOf } from '../picture/field.ts';
+import type { GreyImage } from '../picture/grey-image.ts';
+import { type PhasePoint, phaseTrack } from '../pitch/phase.ts';
+import { fitProjective, graduationAt, type PositionModel } from '../pitch/position.ts';
+import { withResidual } from '../pitch/residual.ts';
+import { type Along, type SpreadModel, worseThan } from './touch-fit.ts';
+
+/** A scale followed from line to line between the touches. */
+export interface FollowedLines extends SpreadModel {
+  readonly mmPerTick: number;
+  /** How far the lines lean from square, in px along for each px across, if that could be seen. */
+  readonly lean?: Lean;
+}
+
+/** As `RowFrame` has it; `doubt` is 1 sigma. */
+export interface Lean {
+  readonly shear: number;
+  readonly shearRate: number;
+  readonly doubt: number;
+}
+
+/** Distances between lines of printed scales, in mm. */
+const LINE_STEPS: Readonly<Record<TapeUnit, readonly number[]>> = {
+  cm: [1, 0.5, 5],
+  mm: [1, 0.5, 5],
+  inch: [25.4 / 16, 25.4 / 8, 25.4 / 32, 25.4 / 10, 25.4 / 4],
+};
+/** Lines that beat as steadily as this are those of the scale. */
+const FOLLOWED_QUALITY = 0.5;
+/** A followed line that a touch says is another one: the touch is right, the following wrong. */
+const TOUCH_AGREES_TICKS = 0.35;
+/** Sigmas by which a touch may miss the line that was meant: it stands on another one then. */
+const MOST_MISSED = 2.5;
+/** Where lines run beside the touched places, in mm: a finger touches their ends as well as their middles. */
+const BANDS_MM = [
+  [-3.5, -1],
+  [-1.2, 1.2],
+  [1, 3.5],
+] as const;
+/** Px: a band is never thinner or farther than this, whatever the picture's size. */
+const LEAST_BAND_PX = 3;
+const FARTHEST_BAND_PX = 90;
+/** Pitches in one tracking window (1 sigma), and from one place to the next that owes it nothing. */
+const WINDOW = 2.5;
+const APART = 5;
+
+/** The lines of the scale nearest to the touches, followed through the picture; undefined when they can't be. */
+export function followedLines(
+  image: GreyImage,
+  frame: RowFrame,
+  along: readonly Along[],
+  plain: PositionModel,
+  unit: TapeUnit,
+): FollowedLines | undefined {
+  const bands = BANDS_MM.map(([low, high]) => bandPx(low / plain.a, high / plain.a));
+  const reach = Math.max(...bands.flat().map(Math.abs)) + 1;
+  const pixels = strip(logOf(fieldOf(image)), frame, reach);
+  let best: { found: Tracked; quality: number; band: readonly [number, number] } | undefined;
+  for (const band of bands) {
+    const dark = bandSignal(pixels, ...band);
+    for (const ink of [1, -1]) {
+      const signal = ink === 1 ? dark : dark.map((value) => -value);
+      for (const mmPerTick of LINE_STEPS[unit]) {
+        const found = followAt(signal, pixels.from, along, plain, mmPerTick);
+        if (found && found.quality > (best?.quality ?? FOLLOWED_QUALITY)) {
+          best = { found, quality: found.quality, band };
+        }
+      }
+    }
+  }
+  if (!best) return undefined;
+  const lean = leanOf(pixels, best.band, along, best.found.model);
+  return { ...best.found, ...(lean ? { lean } : {}) };
+}
+
+type Tracked = FollowedLines & { readonly quality: number };
+
+function bandPx(low: number, high: number): [number, number] {
+  const limited = (px: number) => Math.max(-FARTHEST_BAND_PX, Math.min(FARTHEST_BAND_PX, px));
+  const from = Math.round(limited(low));
+  return [from, Math.max(from + LEAST_BAND_PX, Math.round(limited(high)))];
+}
+
+function followAt(
+  signal: Float32Array,
+  from: number,
+  along: readonly Along[],
+  plain: PositionModel,
+  mmPerTick: number,
+): Tracked | undefined {
+  const first = along[0] as Along;
+  const last = along[along.length - 1] as Along;
+  const pitch = (mmPerTick * (last.t - first.t)) / (last.mm - first.mm);
+  if (pitch < 3 || (last.t - first.t) / pitch < 6) return undefined;
+  let model: PositionModel = { a: plain.a / mmPerTick, b: plain.b / mmPerTick, c: plain.c };
+  let track: PhasePoint[] = [];
+  for (let pass = 0; pass < 3; pass++) {
+    track = between(phaseTrack(signal, from, 0, model, WINDOW), along, pitch);
+    const bent = fitProjective(track, model);
+    if (!bent) return undefined;
+    model = bent;
+  }
+  const bent = rootMeanSquare(track);
+  // A lens bends the scale more than a plane seen aslant does: the lines between tell how.
+  model = withResidual(track, model);
+  track = between(phaseTrack(signal, from, 0, model, WINDOW), along, pitch);
+  const weights = along.map(({ spread }) => 1 / spread ** 2);
+  const weight = sum(weights);
+  const away = along.map(({ t, mm }) => graduationAt(model, t) - mm / mmPerTick);
+  // The phase tells a line only from its neighbours, and beside the touched places lines may
+  // slant: which line it is, and where on it, the touches tell.
+  const shift = sum(away.map((ticks, i) => ticks * (weights[i] as number))) / weight;
+  model = { ...model, a: model.a - shift * model.c, b: model.b - shift };
+  const off = away.map((ticks) => ticks - shift);
+  const agrees = off.every((ticks, i) => {
+    const missed = (MOST_MISSED * (along[i] as Along).spread) / pitch;
+    return Math.abs(ticks) < Math.max(TOUCH_AGREES_TICKS, missed);
+  });
+  if (!agrees) return undefined;
+  const quality = sum(track.map((point) => point.quality)) / track.length;
+  const scatter = rootMeanSquare(track);
+  const misses = off.map((ticks, i) => (ticks * pitch) / (along[i] as Along).spread);
+  const worse = worseThan(misses, along.length - 1);
+  const level = worse / Math.sqrt(weight) / pitch;
+  const middle = (first.t + last.t) / 2;
+  const spreadAt = (t: number) => {
+    return Math.hypot(level, scatter, bent * beyond((2 * (t - middle)) / (last.t - first.t)));
+  };
+  return { model, mmPerTick, quality, spreadAt };
+}
+
+/**
+ * How a scale goes on past the touches at −1 and 1, in its scatter between them, if that is
+ * Legendre's cubic, as a lens makes it: of mean square 1/7, and 2 sigma of what is there.
+ */
+function beyond(z: number): number {
+  const most = Math.max(1, Math.abs(z));
+  return (Math.sqrt(7) * (2.5 * most ** 3 - 1.5 * most - 1)) / 2;
+}
+
+function rootMeanSquare(track: readonly PhasePoint[]): number {
+  return Math.sqrt(sum(track.map(({ phase }) => phase * phase)) / track.length);
+}
+
+function between(track: readonly PhasePoint[], along: readonly Along[], pitch: number) {
+  const low = (along[0] as Along).t - pitch;
+  const high = (along[along.length - 1] as Along).t + pitch;
+  return track.filter(({ t }) => t > low && t < high);
+}
+
+/** A band is halved to see its lines lean; a half has at least these px. */
+const LEAST_HALF_PX = 4;
+/** How well a lean is seen at the best. */
+const LEAST_LEAN_DOUBT = 0.03;
+
+/** How the lines lean, from where they cross the two halves of a band. */
+function leanOf(
+  pixels: Strip,
+  [low, high]: readonly [number, number],
+  along: readonly Along[],
+  model: PositionModel,
+): Lean | undefined {
+  const cut = Math.floor((low + high) / 2);
+  const apart = (high - low + 1) / 2;
+  if (apart < LEAST_HALF_PX) return undefined;
+  const tracks = [bandSignal(pixels, low, cut), bandSignal(pixels, cut + 1, high)].map((signal) =>
+    between(phaseTrack(signal, pixels.from, 0, model, WINDOW), along, 0),
+  );
+  const [near, far] = tracks as [PhasePoint[], PhasePoint[]];
+  const seen = near.flatMap(({ t, phase, quality, pitch }, i) => {
+    const other = far[i];
+    if (!other || Math.min(quality, other.quality) < FOLLOWED_QUALITY) return [];
+    const ticks = other.phase - phase;
+    return [{ t, lean: (-(ticks - Math.round(ticks)) * pitch) / apart }];
+  });
+  return seen.length < near.length / 2 ? undefined : lineThrough(seen);
+}
+
+function lineThrough(seen: readonly { readonly t: number; readonly lean: number }[]) {
+  const middle = sum(seen.map(({ t }) => t)) / seen.length;
+  const level = sum(seen.map(({ lean }) => lean)) / seen.length;
+  const wide = sum(seen.map(({ t }) => (t - middle) ** 2));
+  const shearRate = sum(seen.map(({ t, lean }) => (t - middle) * (lean - level))) / wide;
+  const shear = level - shearRate * middle;
+  const misses = seen.map(({ t, lean }) => lean - shear - shearRate * t);
+  const scatter = Math.hypot(...misses) / Math.sqrt(seen.length);
+  const places = Math.max(1, seen.length / APART);
+  return {
+    shear,
+    shearRate,
+    doubt: Math.hypot(LEAST_LEAN_DOUBT, (2 * scatter) / Math.sqrt(places)),
+  };
+}
+
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);

@@ -1,0 +1,78 @@
+import type { Wall } from './walls.ts';
+
+const room = (may: string, why: string): Wall => ({
+  may: may.split(' ').filter(Boolean),
+  why,
+});
+
+/**
+ * The rooms of a folder of the house, in the order of what flows through it: a room may import
+ * from itself and from those named, all of which come before it. What stands beside the rooms is
+ * under '.', and may import from the rooms named there.
+ */
+export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
+  'src/tape': {
+    numerics: room('', 'calculating with numbers knows nothing of pictures'),
+    picture: room('', 'a picture is samples and places, whatever is printed in it'),
+    frame: room('picture', 'coordinates along a row need a picture to lie in, and no tape'),
+    rows: room(
+      'numerics picture frame',
+      'a row is sought by its strokes, before any pitch is known',
+    ),
+    pitch: room('numerics picture frame', 'a pitch is measured along any row, whoever found it'),
+    graduations: room(
+      'numerics picture frame pitch',
+      'which lines are long is seen before any number is',
+    ),
+    numbers: room(
+      'numerics picture frame pitch graduations',
+      'numbers are cut out beside lines, before anyone reads them',
+    ),
+    characters: room('picture numbers', 'a page of cut-out numbers is read whatever they label'),
+    numbering: room(
+      'numerics graduations numbers characters',
+      'which line a number labels follows from lines and numbers, not from where they lie',
+    ),
+    claims: room(
+      'picture frame pitch graduations numbers characters numbering',
+      'a claim is what lines and numbers say, before it is believed',
+    ),
+    scales: room(
+      'numerics picture frame pitch graduations claims',
+      'a scale is a claim that was weighed, in the pixels of the picture',
+    ),
+    reader: room(
+      'picture frame rows pitch graduations numbers characters claims scales',
+      'the reader calls each room in turn, and none calls it',
+    ),
+    touch: room(
+      'numerics picture frame pitch graduations scales',
+      'a scale by touch is made of lines and touches, and reads no number',
+    ),
+    live: room(
+      'numerics picture frame pitch scales',
+      'a tape in sight is followed by what was read of it, and not read anew',
+    ),
+    '.': room(
+      'picture characters scales touch',
+      'page and worker exchange what goes in and comes out',
+    ),
+  },
+};
+
+/** Which room of its folder a file stands in; '.' beside the rooms. */
+export function roomOf(path: string, zone: string): string {
+  const parts = path.slice(zone.length + 1).split('/');
+  return parts.length > 1 ? (parts[0] as string) : '.';
+}
+
+/** What is wrong with one file asking for another of the same folder; undefined when nothing is. */
+export function roomFault(from: string, to: string, zone: string): string | undefined {
+  const rooms = ROOMS[zone];
+  if (!rooms) return undefined;
+  const [own, other] = [roomOf(from, zone), roomOf(to, zone)];
+  const wall = rooms[own];
+  if (!wall) return `${from} is in no room of ${zone}`;
+  if (own === other || wall.may.includes(other)) return undefined;
+  return `${from} must not import from ${zone}/${other}: ${wall.why}`;
+}
