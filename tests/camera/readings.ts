@@ -1,6 +1,7 @@
-import { rowFrame } from '../../src/tape/frame/frame.ts';
+import { alongRow } from '../../src/tape/picture/space.ts';
 import type { ReadScale } from '../../src/tape/scales/scale.ts';
 import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
+import { rowFrame } from '../tape/made/plain-places.ts';
 
 /** Px to a millimetre of `straight`. */
 export const PX = 8;
@@ -32,7 +33,7 @@ export function scaleAt(set: Partial<ReadScale> = {}): ReadScale {
     geometry: {
       frame: rowFrame([0, 600], 0),
       model: { a: 1 / PX, b: 0, c: 0 },
-      centre: 0,
+      centre: alongRow(0),
       ink: 1,
       from: 0,
       to: 200,

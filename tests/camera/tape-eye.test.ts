@@ -9,6 +9,7 @@ import {
   secondPlace,
   told,
 } from '../../src/camera/tape-eye.ts';
+import { placeIn } from '../../src/tape/picture/space.ts';
 import { PX, scaleAt, straight } from './readings.ts';
 
 const at = (mm: number) => ({ x: mm * PX, y: 600 });
@@ -39,7 +40,7 @@ test('where there is nothing to tell, it says why', () => {
 test('two lines on different scales make no difference of lengths', () => {
   const { geometry } = scaleAt();
   const lower = scaleAt({
-    geometry: { ...geometry, frame: { ...geometry.frame, origin: [0, 1000] } },
+    geometry: { ...geometry, frame: { ...geometry.frame, origin: placeIn(0, 1000) } },
   });
   const both = straight({ scales: [scaleAt(), lower] });
   expect(told(both, [at(50), { x: 50 * PX, y: 1000 }])).toEqual({
@@ -99,7 +100,7 @@ test('a line first waits inside what can be read, and nowhere when nothing is su
 
 test('a second line waits on the edge of the first, where both can be subtracted', () => {
   const { geometry } = scaleAt();
-  const frame = { ...geometry.frame, origin: [0, 1000] as const };
+  const frame = { ...geometry.frame, origin: placeIn<'picture'>(0, 1000) };
   const both = straight({ scales: [scaleAt(), scaleAt({ geometry: { ...geometry, frame } })] });
   for (const mm of [20, 100, 170]) {
     const first = { x: mm * PX, y: 1000 };

@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { rowFrame } from '../../src/tape/frame/frame.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
+import { rowFrame } from '../tape/made/plain-places.ts';
 import { button, choose, finger, onUse, open, takePhoto, use } from './tape-setup.tsx';
 
 const opened = vi.hoisted(() => ({ outcome: undefined as unknown }));

@@ -5,11 +5,11 @@ import { photoFaultWords } from '#words/photo-words.ts';
 import type { Bench } from '../../src/calculation/bench.ts';
 import { TapeError } from '../../src/camera/tape-fault.ts';
 import { Live } from '../../src/screens/tape/live.tsx';
-import { rowFrame } from '../../src/tape/frame/frame.ts';
 import type { LiveReading } from '../../src/tape/protocol.ts';
 import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';
 import { benchOf } from '../controls/helpers.ts';
+import { rowFrame } from '../tape/made/plain-places.ts';
 
 const track = vi.hoisted(() => new EventTarget());
 /** With a pixel in its very middle. */

@@ -1,6 +1,7 @@
 import type { NumberCell, NumberRow, NumberRows } from '../numbers/number-row.ts';
 import { sample } from '../picture/field.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
+import { ABOVE, BESIDE, DIGIT_PX, LEAST_CONTRAST, NEAR_INK } from './limits.ts';
 
 /** By how many quarters the numbers stand turned on the sheet, clockwise. */
 export type QuarterTurns = 0 | 1 | 2 | 3;
@@ -13,16 +14,6 @@ export interface PageItem {
   readonly y: number;
   readonly width: number;
 }
-
-/** Digits are shown as tall as engines are trained on. */
-export const DIGIT_PX = 36;
-/** Drawn beyond the edges of a number: its outline fades there, and rows may run at a slant. */
-const BESIDE = 3;
-const ABOVE = 6;
-/** Ground this near to ink is drawn with it, in sheet pixels, so that outlines stay soft. */
-const NEAR_INK = 2;
-/** Ink lighter than this against its ground, in log-grey, isn't drawn blacker than it is. */
-const LEAST_CONTRAST = 0.05;
 
 /** Draws one number on a white page: its own patches of ink and nothing else, upright and black. */
 export function drawCell(

@@ -1,6 +1,16 @@
 import type { NumberCell, NumberRead, NumberRow, NumberRows } from '../numbers/number-row.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
-import { DIGIT_PX, drawCell, type PageItem, type QuarterTurns } from './page-drawing.ts';
+import {
+  DIGIT_PX,
+  GAP_X,
+  GAP_Y,
+  LEAST_WIDTH,
+  LONGEST,
+  NEAR_PX,
+  NUMBERS_A_LINE,
+  WHITE,
+} from './limits.ts';
+import { drawCell, type PageItem, type QuarterTurns } from './page-drawing.ts';
 import type { PageSymbol } from './read-page.ts';
 import { withThinOnes } from './thin-ones.ts';
 
@@ -8,15 +18,6 @@ import { withThinOnes } from './thin-ones.ts';
 export interface NumberPage extends GreyImage {
   readonly items: readonly PageItem[];
 }
-
-/** Numbers stand well apart, so that none are joined. */
-const GAP_X = 46;
-const GAP_Y = 40;
-const NUMBERS_A_LINE = 10;
-const LEAST_WIDTH = 100;
-const WHITE = 255;
-/** Longer than this, in digit heights, is a bar or a run of numbers, not a number. */
-const LONGEST = 5;
 
 /** Draws a page of the numbers in some rows, upright if they stand turned as given. */
 export function numbersPage(
@@ -58,8 +59,6 @@ function lengthOf({ x0, x1, y0, y1 }: NumberCell, turned: boolean): number {
   return turned ? y1 - y0 + 1 : x1 - x0 + 1;
 }
 
-/** A character may be told this far from where it was drawn, in page pixels; the gaps are wider. */
-const NEAR_PX = 14;
 const NUMBER = /^\d{1,4}$/;
 
 /** What was read on a page, laid back on the numbers it was drawn from, by row; only whole numbers. */

@@ -1,4 +1,5 @@
 import type { NumberRead, NumberRow, NumberRows } from '../numbers/number-row.ts';
+import { MOST_PAGES } from './limits.ts';
 import { numbersPage, placeSymbols } from './page.ts';
 import type { QuarterTurns } from './page-drawing.ts';
 import type { ReadPage } from './read-page.ts';
@@ -9,9 +10,6 @@ export type ReadRows = (
   rows: readonly NumberRow[],
   turns: QuarterTurns,
 ) => Promise<Map<NumberRow, NumberRead[]>>;
-
-/** Pages a whole picture may cost: past this a hopeless picture is given up. */
-const MOST_PAGES = 22;
 
 /**
  * Hands pages to the character reader, and counts them. Past the most that a picture may cost

@@ -1,12 +1,6 @@
 import type { Component } from '../numbers/components.ts';
 import type { NumberCell, NumberRow } from '../numbers/number-row.ts';
-
-/** A plain 1 is thinner than this, as a share of its height; no other digit is. */
-const THIN = 0.26;
-/** A stroke that is a digit is about as tall as the others, blur taking a little off its ends, and on their row. */
-const SHORTEST = 0.76;
-const TALLEST = 1.1;
-const OFF_ROW = 0.14;
+import { OFF_ROW, SHORTEST, TALLEST, THIN } from './limits.ts';
 
 /**
  * The digits of a number with the plain 1s that the character reader passed over: of two strokes
@@ -23,11 +17,11 @@ export function withThinOnes(
 ): string {
   if (row.turned || components.length <= text.length) return text;
   const isOne = (part: Component) => isThin(part, components, row);
-  const told = [...text.replaceAll('1', '')];
-  if (told.length !== components.filter((part) => !isOne(part)).length) return text;
+  const recognised = [...text.replaceAll('1', '')];
+  if (recognised.length !== components.filter((part) => !isOne(part)).length) return text;
   const along = [...components].sort((one, other) => one.x0 - other.x0);
   const read = backwards ? along.reverse() : along;
-  return read.map((part) => (isOne(part) ? '1' : told.shift())).join('');
+  return read.map((part) => (isOne(part) ? '1' : recognised.shift())).join('');
 }
 
 function isThin(part: Component, all: readonly Component[], row: NumberRow): boolean {

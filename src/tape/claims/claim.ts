@@ -2,15 +2,15 @@ import type { TapeUnit } from '../graduations/tape-unit.ts';
 import type { TickPattern } from '../graduations/tick-pattern.ts';
 import type { Placing } from '../numbering/beside-lines.ts';
 import type { NumberRead } from '../numbers/number-row.ts';
+import type { Place } from '../picture/space.ts';
 
 /** A number on the row: what was read, and the graduation its middle stands at. */
 export interface PlacedNumber {
   readonly value: number;
   readonly tick: number;
   readonly read: NumberRead;
-  /** In the picture worked on. */
-  readonly x: number;
-  readonly y: number;
+  /** The middle of its print. */
+  readonly at: Place<'measuring'>;
 }
 
 /**

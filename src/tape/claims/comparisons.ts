@@ -1,17 +1,10 @@
 import { toFrame, toImage } from '../frame/frame.ts';
 import { mmPerUnit } from '../graduations/tape-unit.ts';
+import { alongAt, fromCentre, nextAlong } from '../pitch/along.ts';
 import { densityAt, distanceAt, graduationAt } from '../pitch/position.ts';
 import type { Claim } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
-
-/** Rows farther apart than this are not on one tape. */
-const ONE_TAPE_MM = 45;
-const PARALLEL = 0.08;
-/** A row goes on so many graduations past where it was followed. */
-const END_TICKS = 2;
-
-/** Rows nearer than this many graduations read the same lines. */
-export const SAME_LINES_TICKS = 9;
+import { COMPARED_AT, COMPARISONS_END_TICKS, COMPARISONS_PARALLEL, ONE_TAPE_MM } from './limits.ts';
 
 /** Two claims at one place: how their rows lie there, and what they say of it. */
 export interface Comparison {
@@ -26,8 +19,6 @@ export interface Comparison {
   readonly within: boolean;
 }
 
-const COMPARED_AT = [0.1, 0.3, 0.5, 0.7, 0.9];
-
 /** Compares two claims at places of the second that lie beside the first. */
 export function comparisons(one: ClaimOfRow, other: ClaimOfRow): Comparison[] {
   const [from, to] = other.row.range;
@@ -40,11 +31,10 @@ export function comparisons(one: ClaimOfRow, other: ClaimOfRow): Comparison[] {
 function beside(one: ClaimOfRow, other: ClaimOfRow, tick: number): Comparison | null {
   const { frame, pitch } = other.row;
   const t = distanceAt(pitch.model, tick);
-  const at = toImage(frame, t + pitch.centre, 0);
-  const next = toImage(frame, t + pitch.centre + 1, 0);
-  const [u, v] = toFrame(one.row.frame, at[0], at[1]);
-  const [nextU, nextV] = toFrame(one.row.frame, next[0], next[1]);
-  const ownT = u - one.row.pitch.centre;
+  const here = alongAt(pitch, tick);
+  const [u, v] = toFrame(one.row.frame, toImage(frame, here, 0));
+  const [nextU, nextV] = toFrame(one.row.frame, toImage(frame, nextAlong(here), 0));
+  const ownT = fromCentre(one.row.pitch, u);
   const ownTick = graduationAt(one.row.pitch.model, ownT);
   const [first, last] = one.row.range;
   const slack = 0.3 * (last - first);
@@ -56,12 +46,12 @@ function beside(one: ClaimOfRow, other: ClaimOfRow, tick: number): Comparison | 
   const turn = Math.atan2(nextV - v, nextU - u);
   const along = Math.cos(turn) > 0 ? 1 : -1;
   return {
-    parallel: Math.abs(Math.sin(turn)) < PARALLEL,
+    parallel: Math.abs(Math.sin(turn)) < COMPARISONS_PARALLEL,
     sameWay: one.claim.direction === other.claim.direction * along,
     apartTicks,
     apartMm: apartTicks * one.claim.mmPerTick,
     sizeRatio: pxPerMm / otherPxPerMm,
-    within: ownTick > first - END_TICKS && ownTick < last + END_TICKS,
+    within: ownTick > first - COMPARISONS_END_TICKS && ownTick < last + COMPARISONS_END_TICKS,
     differsMm: Math.abs(mmAt(one.claim, ownTick) - mmAt(other.claim, tick)),
   };
 }

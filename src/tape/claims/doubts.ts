@@ -1,12 +1,21 @@
 import type { NumberCell } from '../numbers/number-row.ts';
 import type { Claim, Doubt, PlacedNumber } from './claim.ts';
-
-/** So many numbers that agree, and are different, name a scale by themselves. */
-const ENOUGH = 4;
-/** Fewer do where it was known what they should say. */
-const LEAST_FORETOLD = 2;
-/** How far a number may stand from its place, as a share of the way to the next. */
-const OUT_OF_PLACE = 0.25;
+import {
+  APART,
+  DIGIT_HEIGHT,
+  DOUBTS_ENOUGH,
+  DOUBTS_FARTHEST_MM,
+  FARTHEST_HEIGHTS,
+  LEAST_FORETOLD,
+  OFTEN,
+  ON_A_LINE,
+  OUT_OF_PLACE,
+  SHORTER,
+  THIN,
+  UNLIKE_HEIGHT,
+  WIDEST_DIGIT,
+  WIDEST_MORE,
+} from './limits.ts';
 
 /**
  * Everything that could make a claim a confident mistake, apart from what other rows say:
@@ -16,7 +25,7 @@ export function doubtsOf(claim: Claim): Set<Doubt> {
   const doubts = new Set(claim.doubts);
   const { agreeing, contrary, partial, foretold } = claim;
   const distinct = new Set(agreeing.map(({ value }) => value)).size;
-  const few = foretold ? LEAST_FORETOLD : ENOUGH;
+  const few = foretold ? LEAST_FORETOLD : DOUBTS_ENOUGH;
   if (distinct < few && !threeAreEnough(claim, distinct)) doubts.add('line');
   if (contrary.length > 0.45 * agreeing.length) doubts.add('line');
   if (partial > agreeing.length) doubts.add('line');
@@ -31,29 +40,18 @@ export function doubtsOf(claim: Claim): Set<Doubt> {
 /** Three do when nothing was read otherwise, the lines tell how they are divided, and no digit is suspect. */
 function threeAreEnough(claim: Claim, distinct: number): boolean {
   const { contrary, partial, pattern, ticksPerNumber, agreeing, cells } = claim;
-  const told = pattern.valid && pattern.subdivisions === ticksPerNumber;
+  const identified = pattern.valid && pattern.subdivisions === ticksPerNumber;
   const texts = new Set(agreeing.map(({ read }) => read.text.length));
   const small = agreeing.every(({ value }) => value < 100 || claim.unit === 'mm');
   return (
     distinct === 3 &&
     contrary.length === 0 &&
     partial === 0 &&
-    told &&
+    identified &&
     (small || texts.size > 1) &&
     cells <= 6
   );
 }
-
-/** A first digit this thin, as a share of the digits' height, may be a line or a fold. */
-const THIN = 0.3;
-/** Nearer to a graduation than this, in graduations, a thin stroke may be that graduation. */
-const ON_A_LINE = 0.18;
-/** A stroke this much taller than the other digits, or as much off their row, isn't one of them. */
-const UNLIKE_HEIGHT = 0.14;
-/** Nor one this much shorter: blur takes more off the ends of a thin stroke than off a round digit. */
-const SHORTER = 0.24;
-/** A stroke farther from the next digit than this, as a share of the height, stands by itself. */
-const APART = 0.3;
 
 /**
  * Numbers that all begin with the same 1, with none of fewer digits to prove it, could be
@@ -108,27 +106,19 @@ function isOnLine(cell: NumberCell, x: number): boolean {
   return Math.abs(tick - Math.round(tick)) < ON_A_LINE;
 }
 
-/** Of the tallest patch of a number, a patch as tall as this is a digit. */
-const DIGIT_HEIGHT = 0.7;
-/** Patches and widths speak for a lost digit when they do in more than this share of the numbers. */
-const OFTEN = 0.4;
-/** Widths of a number of one digit, and of each more, as shares of the height, at the most. */
-const WIDEST_DIGIT = 0.95;
-const WIDEST_MORE = 0.85;
-
 /** Numbers with more patches, or wider, than the digits read: all of them may have lost the same one. */
 function digitsLost(agreeing: readonly PlacedNumber[]): boolean {
   const suspect = agreeing.filter(({ value, read }) => {
     // Not the text: numbers counted in tens have theirs cut short.
-    const told = String(value).length;
+    const digitsRead = String(value).length;
     const { components, x0, x1 } = read.cell;
     // Turned across the tape, a digit is as wide on the sheet as it is tall.
     const heights = components.map((part) => (isTall(read.cell) ? part.width : part.height));
     const tallest = Math.max(...heights);
     const digits = heights.filter((height) => height > DIGIT_HEIGHT * tallest).length;
-    if (digits > told) return true;
-    const widest = (WIDEST_DIGIT + WIDEST_MORE * (told - 1)) * tallest;
-    if (digits === told) return false;
+    if (digits > digitsRead) return true;
+    const widest = (WIDEST_DIGIT + WIDEST_MORE * (digitsRead - 1)) * tallest;
+    if (digits === digitsRead) return false;
     return !isTall(read.cell) && x1 - x0 + 1 > widest;
   });
   return suspect.length > OFTEN * agreeing.length;
@@ -139,16 +129,12 @@ function isTall({ components, x0, x1, y0, y1 }: NumberCell): boolean {
   return components.length > 1 && y1 - y0 > 1.3 * (x1 - x0);
 }
 
-/** Digits printed farther from the lines than this many of their heights label other lines. */
-const FARTHEST_HEIGHTS = 3;
-const FARTHEST_MM = 11;
-
 /** Numbers far across the tape may be those of its other edge, or of another tape. */
 function farFromLines({ across, pattern, digitShare, ticksPerNumber, mmPerTick }: Claim): boolean {
   const height = digitShare * ticksPerNumber;
   const edge = across > pattern.zoneMiddle ? pattern.zoneTo : pattern.zoneFrom;
   const gap = Math.abs(across - edge) - height / 2;
-  return gap > FARTHEST_HEIGHTS * height && gap * mmPerTick > FARTHEST_MM;
+  return gap > FARTHEST_HEIGHTS * height && gap * mmPerTick > DOUBTS_FARTHEST_MM;
 }
 
 /** Numbers of one scale keep their distance from their lines; a slipped line or a second row shows here. */

@@ -1,11 +1,9 @@
 import { toFrame, toImage } from '../frame/frame.ts';
-import { distanceAt, graduationAt } from '../pitch/position.ts';
+import { alongAt, tickAlong } from '../pitch/along.ts';
 import type { Claim } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
-import { comparisons, SAME_LINES_TICKS } from './comparisons.ts';
-
-/** Readings of the same lines that differ by less are one reading, made twice. */
-const SAME_READING_MM = 0.6;
+import { comparisons } from './comparisons.ts';
+import { SAME_LINES_TICKS, SAME_READING_MM, WORTH_TICKS } from './limits.ts';
 
 /**
  * The same lines are often found as several rows, each with other numbers of theirs read: those
@@ -39,15 +37,11 @@ function saysTheSame(one: ClaimOfRow, other: ClaimOfRow): boolean {
   );
 }
 
-/** So many graduations beyond what is known are worth being read by themselves. */
-const WORTH_TICKS = 12;
-
 /** Whether a row that says the same goes on well past the one that speaks for both: round a bend, or past a finger. */
 function goesOn({ row: { range, ...known } }: ClaimOfRow, { row }: ClaimOfRow): boolean {
   const ends = row.range.map((tick) => {
-    const u = distanceAt(row.pitch.model, tick) + row.pitch.centre;
-    const [own] = toFrame(known.frame, ...toImage(row.frame, u, 0));
-    return graduationAt(known.pitch.model, own - known.pitch.centre);
+    const [own] = toFrame(known.frame, toImage(row.frame, alongAt(row.pitch, tick), 0));
+    return tickAlong(known.pitch, own);
   });
   const beyond = Math.max(range[0] - Math.min(...ends), Math.max(...ends) - range[1]);
   return beyond > WORTH_TICKS;
@@ -58,8 +52,8 @@ function withNumbersOf({ row, claim }: ClaimOfRow, other: ClaimOfRow): Claim {
   const more = other.claim.agreeing
     .filter(({ value }) => !known.has(value))
     .map((number) => {
-      const [u] = toFrame(row.frame, number.x, number.y);
-      return { ...number, tick: graduationAt(row.pitch.model, u - row.pitch.centre) };
+      const [u] = toFrame(row.frame, number.at);
+      return { ...number, tick: tickAlong(row.pitch, u) };
     });
   const contrary = claim.contrary.filter(
     ({ tick }) => !more.some((one) => Math.abs(one.tick - tick) < 0.3 * claim.ticksPerNumber),

@@ -1,7 +1,15 @@
 import { toFrame, toImage } from '../frame/frame.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import { mmPerUnit } from '../graduations/tape-unit.ts';
+import { alongAt, fromCentre, nextAlong } from '../pitch/along.ts';
 import { densityAt, distanceAt } from '../pitch/position.ts';
+import {
+  LEAST_PATTERNS,
+  NEAREST_MM,
+  OTHER_EDGE_FARTHEST_MM,
+  OTHER_EDGE_PARALLEL,
+  OTHER_EDGE_SAME_SIZE,
+} from './limits.ts';
 
 /** Parts of an inch along the other edge, in millimetres a graduation, by the pattern of its lines. */
 const TENTH_MM = mmPerUnit.inch / 10;
@@ -10,14 +18,6 @@ const INCH_PARTS: Readonly<Record<number, number>> = {
   10: TENTH_MM,
   16: mmPerUnit.inch / 16,
 };
-/** Two edges of one tape show a millimetre equally large, up to this share when it is seen at a slant. */
-const SAME_SIZE = 0.06;
-/** Nearer than this the lines are the row's own; farther they are on another tape, mm. */
-const NEAREST_MM = 7;
-const FARTHEST_MM = 45;
-const PARALLEL = 0.08;
-/** A pattern of lines is believed when it was seen so many times over. */
-const LEAST_PATTERNS = 2;
 
 /**
  * Whether graduations taken for millimetres must be millimetres: the other edge has the lines of
@@ -46,14 +46,13 @@ function isOtherEdge(
   const [from, to] = other.range;
   if (!valid || otherMm === undefined || to - from < LEAST_PATTERNS * subdivisions) return false;
   const t = distanceAt(other.pitch.model, (from + to) / 2);
-  const at = toImage(other.frame, t + other.pitch.centre, 0);
-  const next = toImage(other.frame, t + other.pitch.centre + 1, 0);
-  const [u, v] = toFrame(frame, at[0], at[1]);
-  const [nextU, nextV] = toFrame(frame, next[0], next[1]);
-  if (Math.abs(nextV - v) > PARALLEL * Math.abs(nextU - u)) return false;
-  const density = Math.abs(densityAt(pitch.model, u - pitch.centre));
+  const here = alongAt(other.pitch, (from + to) / 2);
+  const [u, v] = toFrame(frame, toImage(other.frame, here, 0));
+  const [nextU, nextV] = toFrame(frame, toImage(other.frame, nextAlong(here), 0));
+  if (Math.abs(nextV - v) > OTHER_EDGE_PARALLEL * Math.abs(nextU - u)) return false;
+  const density = Math.abs(densityAt(pitch.model, fromCentre(pitch, u)));
   const away = Math.abs(v) * density * mm;
-  if (!(away > NEAREST_MM && away < FARTHEST_MM)) return false;
+  if (!(away > NEAREST_MM && away < OTHER_EDGE_FARTHEST_MM)) return false;
   const ratio = density / Math.abs(densityAt(other.pitch.model, t));
-  return Math.abs(Math.log((ratio * mm) / otherMm)) < SAME_SIZE;
+  return Math.abs(Math.log((ratio * mm) / otherMm)) < OTHER_EDGE_SAME_SIZE;
 }

@@ -1,13 +1,28 @@
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import { mmPerUnit } from '../graduations/tape-unit.ts';
-import { densityAt, distanceAt } from '../pitch/position.ts';
+import { alongAt, fromCentre } from '../pitch/along.ts';
+import { densityAt } from '../pitch/position.ts';
 import { type Claim, type Doubt, isSparse } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
-import { type Comparison, comparisons, SAME_LINES_TICKS } from './comparisons.ts';
+import { type Comparison, comparisons } from './comparisons.ts';
 import { doubtsOf } from './doubts.ts';
 import { joinSameLines } from './join-claims.ts';
+import {
+  END_LINES,
+  INCHES_TO_A_FOOT,
+  LIKE_SIZE,
+  MANY_NUMBERS,
+  MOST_LEAN,
+  OTHER_EDGE_MM,
+  OTHER_SIZE,
+  RECONCILE_END_TICKS,
+  RECONCILE_SAME_SIZE,
+  SAME_LINES_TICKS,
+  SAME_MM,
+  SHARED_PRINT_ENOUGH,
+} from './limits.ts';
 import { millimetresByOtherEdge, tenthsByOtherEdge } from './other-edge.ts';
-import { ENOUGH, ownNumbersOnly, samePrint, withoutEclipsed } from './shared-print.ts';
+import { ownNumbersOnly, samePrint, withoutEclipsed } from './shared-print.ts';
 
 /** A row that was followed, and what its numbers claim, if anything. */
 export interface ClaimedRow {
@@ -20,22 +35,12 @@ export interface DoubtedClaim extends ClaimOfRow {
   readonly doubts: Set<Doubt>;
 }
 
-/** Two scales of one tape show a millimetre equally large, up to this share. */
-const SAME_SIZE = 0.025;
-/** At a slant the nearer edge is larger; units differ by far more than this. */
-const LIKE_SIZE = 0.06;
-const OTHER_SIZE = 0.12;
-/** Coarse lines are only a few apart from one edge of a tape to the other. */
-const OTHER_EDGE_MM = 10;
-/** Values that differ by less are one; by more, two. */
-const SAME_MM = 0.8;
-
 /**
  * Weighs the claims of one picture against each other: two scales of one tape confirm each
  * other's unit by the 25.4 between them, and which line is which by one zero; two readings of
  * the same lines, or of one unit on one tape, that differ can't both be right.
  */
-export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
+export function reconcileClaims(rows: readonly ClaimedRow[]): DoubtedClaim[] {
   const followed = rows.map(({ row }) => row);
   const claims = rows.flatMap(({ row, claim }) =>
     claim ? [{ row, claim: byOtherEdge(row, claim, followed) }] : [],
@@ -47,7 +52,7 @@ export function agreeTogether(rows: readonly ClaimedRow[]): DoubtedClaim[] {
   for (const [index, one] of apart.entries()) {
     for (const other of apart.slice(index + 1)) weigh(one, other);
   }
-  return apart.map((one) => ({ row: one.row, claim: one.claim, doubts: standing(one) }));
+  return apart.map((one) => ({ row: one.row, claim: one.claim, doubts: remainingDoubts(one) }));
 }
 
 /** The 25.4 between its lines and those of the other edge settles what a claim counts. */
@@ -61,7 +66,7 @@ function byOtherEdge(row: FollowedRow, claim: Claim, followed: readonly Followed
 }
 
 /** What is doubtful about a claim by itself, less what the others settled, plus what they raised. */
-function standing({ row, claim, settled, raised }: Weighed): Set<Doubt> {
+function remainingDoubts({ row, claim, settled, raised }: Weighed): Set<Doubt> {
   const doubts = doubtsOf(claim);
   if (mayCountFromAFoot(claim, row)) doubts.add('line');
   const own = [...doubts].filter((doubt) => !settled.has(doubt));
@@ -69,27 +74,19 @@ function standing({ row, claim, settled, raised }: Weighed): Set<Doubt> {
   return new Set([...own, ...raised, ...leaning]);
 }
 
-const INCHES_TO_A_FOOT = 12;
-/** What was followed may be two lines too long or too short; of lines seen one by one, the first may be cut off. */
-const END_TICKS = 2;
-const END_LINES = 1;
-
 /** Inches below twelve are the same on every foot of some tapes, unless the tape begins with them. */
 function mayCountFromAFoot(claim: Claim, { range, lines, pitch }: FollowedRow): boolean {
   const [from, to] = lines ?? range;
   const { unit, agreeing, anchorTick, anchorValue, direction, mmPerTick } = claim;
   if (unit !== 'inch' || agreeing.some(({ value }) => value >= INCHES_TO_A_FOOT)) return false;
   const zeroTick = anchorTick - (direction * anchorValue * mmPerUnit.inch) / mmPerTick;
-  const near = lines ? END_LINES : END_TICKS;
+  const near = lines ? END_LINES : RECONCILE_END_TICKS;
   if (Math.abs(zeroTick - (direction > 0 ? from : to)) > near) return true;
   // Lines that end where the picture does may go on outside it.
-  const u = distanceAt(pitch.model, zeroTick) + pitch.centre;
-  const edge = (END_TICKS + 1) / Math.abs(densityAt(pitch.model, u - pitch.centre));
+  const u = alongAt(pitch, zeroTick);
+  const edge = (RECONCILE_END_TICKS + 1) / Math.abs(densityAt(pitch.model, fromCentre(pitch, u)));
   return u - pitch.from < edge || pitch.to - u < edge;
 }
-
-/** Lines that lean more than this (tangent) aren't those of a tape seen from above: the row may run across it. */
-const MOST_LEAN = 0.22;
 
 interface Weighed extends ClaimOfRow {
   readonly settled: Set<Doubt>;
@@ -115,7 +112,7 @@ function weigh(one: Weighed, other: Weighed): void {
   } else if (size > OTHER_SIZE) contradict(one, other, 'unit');
   else {
     if (size < LIKE_SIZE) confirmUnits(one, other);
-    if (size < SAME_SIZE && pair.sameWay) weighLines(one, other, pair);
+    if (size < RECONCILE_SAME_SIZE && pair.sameWay) weighLines(one, other, pair);
   }
 }
 
@@ -136,14 +133,11 @@ function confirmUnits(one: Weighed, other: Weighed): void {
 /** Two scales of one tape that run the same way: one zero settles which line is which. */
 function weighLines(one: Weighed, other: Weighed, pair: Comparison): void {
   if (pair.differsMm < SAME_MM && isInchesBesideMetric(one, other)) {
-    for (const side of [one, other]) if (standsOnItsOwn(side.claim)) side.settled.add('line');
+    for (const side of [one, other]) if (hasNumbersEnough(side.claim)) side.settled.add('line');
   } else if (one.claim.unit === other.claim.unit && isWholeNumbers(pair.differsMm, one.claim)) {
     if (!readForThemselves(one, other)) contradict(one, other, 'line');
   }
 }
-
-/** So many numbers of its own, each read by itself, are not by mistake on a row's lines: they are two tapes. */
-const MANY_NUMBERS = 8;
 
 function readForThemselves(one: Weighed, other: Weighed): boolean {
   const many = [one, other].every(({ claim }) => claim.agreeing.length >= MANY_NUMBERS);
@@ -156,7 +150,7 @@ function countsHalves({ unit, step, doubts }: Claim): boolean {
 }
 
 /** Enough numbers to say something, though not by themselves which line is meant. */
-function standsOnItsOwn({ agreeing, contrary }: Claim): boolean {
+function hasNumbersEnough({ agreeing, contrary }: Claim): boolean {
   return agreeing.length >= 3 && contrary.length < 0.5 * agreeing.length;
 }
 
@@ -178,7 +172,7 @@ function contradict(one: Weighed, other: Weighed, doubt: Doubt): void {
   if (
     !isSure(weak) &&
     isSure(strong) &&
-    weak.claim.agreeing.length * ENOUGH <= strong.claim.agreeing.length
+    weak.claim.agreeing.length * SHARED_PRINT_ENOUGH <= strong.claim.agreeing.length
   )
     return;
   if (strong.claim.agreeing.length < 2 * weak.claim.agreeing.length) strong.raised.add(doubt);

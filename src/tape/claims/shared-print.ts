@@ -3,11 +3,7 @@ import { densityAt, distanceAt } from '../pitch/position.ts';
 import type { PlacedNumber } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
 import { doubtsOf } from './doubts.ts';
-
-/** Two numbers nearer than this share of a digit's height, in px, are the same print. */
-const SAME_PRINT = 0.7;
-/** A row this much nearer to the numbers is the one they label. */
-const CLEARLY_NEARER = 0.67;
+import { CLEARLY_NEARER, SAME_PRINT, SHARED_PRINT_ENOUGH } from './limits.ts';
 
 /**
  * Numbers belong to the nearest row of lines: a claim that rests on numbers printed for another
@@ -28,13 +24,11 @@ export function withoutEclipsed(
   );
 }
 
-/** A sure claim needn't have read all of the numbers to stand for them. */
-export const ENOUGH = 0.6;
-
 function eclipses(sure: ClaimOfRow, one: ClaimOfRow): boolean {
   const { agreeing, unit } = one.claim;
   const alike = samePrint(one, sure).filter(([own, other]) => own.value === other.value);
-  const enough = sure.claim.counted || sure.claim.agreeing.length >= ENOUGH * agreeing.length;
+  const enough =
+    sure.claim.counted || sure.claim.agreeing.length >= SHARED_PRINT_ENOUGH * agreeing.length;
   return enough && unit === sure.claim.unit && alike.length > 0.5 * agreeing.length;
 }
 
@@ -46,7 +40,7 @@ export function samePrint(
   const near = SAME_PRINT * heightPx(one);
   return one.claim.agreeing.flatMap((number) => {
     const same = other.claim.agreeing.find(
-      ({ x, y }) => Math.hypot(x - number.x, y - number.y) < near,
+      ({ at: [x, y] }) => Math.hypot(x - number.at[0], y - number.at[1]) < near,
     );
     return same ? [[number, same] as [PlacedNumber, PlacedNumber]] : [];
   });
@@ -57,7 +51,7 @@ function borrows(one: ClaimOfRow, other: ClaimOfRow): boolean {
   const shared = samePrint(one, other).map(([number]) => number);
   const some = shared[shared.length >> 1];
   if (!some || shared.length < 0.5 * one.claim.agreeing.length) return false;
-  const away = ({ row }: ClaimOfRow) => Math.abs(toFrame(row.frame, some.x, some.y)[1]);
+  const away = ({ row }: ClaimOfRow) => Math.abs(toFrame(row.frame, some.at)[1]);
   return away(other) < CLEARLY_NEARER * away(one);
 }
 

@@ -14,12 +14,8 @@ import {
 } from '../numbers/number-row.ts';
 import type { Claimed, Doubt, NoClaim } from './claim.ts';
 import { laterReason } from './claim.ts';
+import { CLEAR_MARGIN, CLOSE, MANY, ROWS_TRIED, STRICT_NUMBERS_PLENTY, WIDE } from './limits.ts';
 import { placedOn } from './placed-number.ts';
-
-/** Rows of numbers tried, nearest to the graduations first. */
-const ROWS_TRIED = 3;
-/** With so many numbers agreeing, the other way up needs no look. */
-const PLENTY = 4;
 
 /** One row read in one orientation: the offset it votes for. */
 interface Counted {
@@ -73,7 +69,7 @@ export async function strictNumbers(
       const foreign = passed !== undefined && passed.height > 0.6 * row.height;
       best = { ...found, row, foreign };
       const { agreeing } = best.vote;
-      if (agreeing >= PLENTY && agreeing >= 0.8 * row.cells.length)
+      if (agreeing >= STRICT_NUMBERS_PLENTY && agreeing >= 0.8 * row.cells.length)
         return claimOf(best, numbers, pattern);
     }
     if (best) return claimOf(best, numbers, pattern);
@@ -131,9 +127,6 @@ function asTens(read: NumberRead): NumberRead[] {
   return [{ ...read, value: read.value / 10, text: read.text.slice(0, -1) }];
 }
 
-/** Of so many, a few may all have the same digit misread alike. */
-const MANY = 20;
-
 /** Numbers agree clearly: most of them, and next to none on anything else. */
 function isClear(found: Vote, row: NumberRow, aligned: boolean): boolean {
   const { agreeing, partial, total, second, digits } = found;
@@ -170,11 +163,6 @@ function placeAgain(
     against: isAgainst(again, flip, direction),
   };
 }
-
-/** So wide, as a share of the interval, that the half line can't have been taken for the long one. */
-const WIDE = 0.45;
-/** Of the gap to the next line: nearer than this, numbers are its that they stand after. */
-const CLOSE = 0.4;
 
 /** Custom puts numbers before their line; on some scales as it counts, though they are read the other way. */
 function isAgainst({ kind, left, right }: Alignment, flip: boolean, direction: Direction): boolean {
@@ -231,9 +219,6 @@ function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern):
     },
   };
 }
-
-/** Long lines stand out from the others by at least so many tenths of a graduation. */
-const CLEAR_MARGIN = 2;
 
 /**
  * Whether the line that numbers are centred on looks long only by their own ink: wide numbers

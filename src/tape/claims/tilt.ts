@@ -1,12 +1,7 @@
 import { bowAt } from '../frame/frame.ts';
 import type { Field } from '../picture/field.ts';
+import { FOCAL, MOST_BENT, MOST_BOWED } from './limits.ts';
 import type { DoubtedClaim } from './reconcile.ts';
-
-/** Graduations that a row may stand off a straight tape's, where its crowding still tells the tilt. */
-const MOST_BENT = 0.5;
-const MOST_BOWED = 1.5;
-/** Of the long side: the focal length of a phone that sees 60° of it. */
-const FOCAL = 0.87;
 
 /** The angle from square, from how much the lines of a straight row in no doubt crowd together; in degrees. */
 export function tiltOf(

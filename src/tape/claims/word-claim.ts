@@ -2,12 +2,13 @@ import { type TickPattern, tenthsBeforeDigits } from '../graduations/tick-patter
 import type { Placing } from '../numbering/beside-lines.ts';
 import type { DigitsBetween } from '../numbering/digits-between.ts';
 import type { FoundProgression } from '../numbering/found-progression.ts';
-import { labelled } from '../numbering/numbered-line.ts';
+import { numberedLine } from '../numbering/numbered-line.ts';
 import { unitOf } from '../numbering/unit.ts';
 import { lostDigits } from '../numbering/vote.ts';
 import type { NumberCell, NumberRead, NumberRows } from '../numbers/number-row.ts';
 import { hasStrokeBeside } from '../numbers/stroke-beside.ts';
 import type { Claimed, Doubt } from './claim.ts';
+import { OFTEN_CUT } from './limits.ts';
 import { placedOn } from './placed-number.ts';
 
 /**
@@ -36,10 +37,10 @@ export function wordClaim(
   );
   if (!unit) return { ok: false, why: 'unit-unknown' };
   const beforeDigits = tenthsBeforeDigits(found.row.across, digitShare * ticksPerNumber, pattern);
-  const label = labelled(found, { sheet, pattern, ticksPerNumber, beforeDigits, between });
+  const numbered = numberedLine(found, { sheet, pattern, ticksPerNumber, beforeDigits, between });
   const doubts = new Set<Doubt>();
-  if (label.doubtful || (foreign && !label.counted)) doubts.add('line');
-  if (!patternAgrees(found, ticksPerNumber, label.placing, pattern)) doubts.add('line');
+  if (numbered.doubtful || (foreign && !numbered.counted)) doubts.add('line');
+  if (!patternAgrees(found, ticksPerNumber, numbered.placing, pattern)) doubts.add('line');
   if (row.turned && oftenCut(words, found, pattern)) doubts.add('line');
   if (!unit.sure) doubts.add('unit');
   const agreeing = rise.agreeing.map((read) => placedOn(sheet, read, 1));
@@ -52,10 +53,10 @@ export function wordClaim(
       mmPerTick: unit.mmPerNumber / ticksPerNumber,
       step: rise.step,
       ticksPerNumber,
-      anchorTick: label.tick,
+      anchorTick: numbered.tick,
       anchorValue: firstValue,
       direction: rise.perTick > 0 ? 1 : -1,
-      placing: label.placing,
+      placing: numbered.placing,
       agreeing,
       contrary,
       partial: rise.partial,
@@ -64,14 +65,11 @@ export function wordClaim(
       digitShare,
       across: row.across,
       pattern,
-      counted: label.counted,
+      counted: numbered.counted,
       doubts,
     },
   };
 }
-
-/** Of the numbers, so many with a stroke beside them have all lost a digit. */
-const OFTEN_CUT = 0.4;
 
 function oftenCut(
   words: NumberRows,
@@ -99,8 +97,8 @@ function patternAgrees(
   { subdivisions }: TickPattern,
 ): boolean {
   const fold = ticksPerNumber === 100 || ticksPerNumber === 50 ? 10 : ticksPerNumber;
-  const told =
+  const identified =
     subdivisions >= 5 ? fold % subdivisions === 0 || subdivisions % fold === 0 : fold <= 4;
-  if (!told && (rise.distinct < 5 || placing !== 'centred')) return false;
+  if (!identified && (rise.distinct < 5 || placing !== 'centred')) return false;
   return rise.distinct >= 4 || row.cells.length <= 6;
 }

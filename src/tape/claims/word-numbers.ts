@@ -6,13 +6,8 @@ import { type Progression, progression } from '../numbering/progression.ts';
 import { looksLikeNumbers, type NumberRow, type NumberRows } from '../numbers/number-row.ts';
 import type { Claimed, NoClaim } from './claim.ts';
 import { laterReason } from './claim.ts';
+import { ROWS_ACROSS, ROWS_ALONG, WORD_NUMBERS_PLENTY } from './limits.ts';
 import { wordClaim } from './word-claim.ts';
-
-/** Rows read on one page: along the tape, and turned across it. */
-const ROWS_ALONG = 4;
-const ROWS_ACROSS = 2;
-/** With so many agreeing, no other orientation is tried. */
-const PLENTY = 5;
 
 /**
  * Reads a scale by its numbers, where the lines alone don't tell how it is divided: an even
@@ -42,7 +37,11 @@ export async function wordNumbers(
       const rise = digits ? null : progression(reads, row);
       if (rise) found.push({ row, turns, reads, progression: rise });
     }
-    if (found.some(({ progression: p }) => p.distinct >= PLENTY && p.distinct >= 0.75 * p.total))
+    if (
+      found.some(
+        ({ progression: p }) => p.distinct >= WORD_NUMBERS_PLENTY && p.distinct >= 0.75 * p.total,
+      )
+    )
       break;
   }
   const best = speaking(found, pattern);

@@ -1,6 +1,20 @@
 import type { Field } from '../picture/field.ts';
+import {
+  type AlongRow,
+  alongRow,
+  type In,
+  type Place,
+  placeIn,
+  type Scaling,
+  type Space,
+} from '../picture/space.ts';
+import { BORDER_PX, CLOSE_ENOUGH_PX, LEAST_SLOPE, MOST_ROUNDS } from './limits.ts';
 
-export type Point = readonly [x: number, y: number];
+/** A direction in the picture, as x and y of a vector. */
+export type Direction = readonly [x: number, y: number];
+
+/** A place as px along a row and px across it. */
+export type InRow<S extends Space> = readonly [u: AlongRow<S>, v: number];
 
 /**
  * Coordinates laid along a row of strokes, in picture pixels. `u` runs along the row
@@ -13,12 +27,12 @@ export type Point = readonly [x: number, y: number];
  * from anywhere, as all its strokes meet in one vanishing point; the bow takes up a
  * bent tape and a lens that bends straight lines.
  */
-export interface RowFrame {
-  readonly origin: Point;
+export interface RowFrame<S extends Space = Space> extends In<S> {
+  readonly origin: Place<S>;
   /** Of length 1. */
-  readonly along: Point;
+  readonly along: Direction;
   /** Of length 1, a quarter turn from `along` towards it. */
-  readonly across: Point;
+  readonly across: Direction;
   readonly shear: number;
   /** Per pixel. */
   readonly shearRate: number;
@@ -30,7 +44,7 @@ export interface RowFrame {
 }
 
 /** A straight frame with square strokes. `angle` in radians, from the x axis towards y. */
-export function rowFrame(origin: Point, angle: number): RowFrame {
+export function rowFrame<S extends Space>(origin: Place<S>, angle: number): RowFrame<S> {
   return { origin, ...directions(angle), shear: 0, shearRate: 0, bow2: 0, bow3: 0, bowFrom: 0 };
 }
 
@@ -47,41 +61,58 @@ export function bowAt(frame: RowFrame, u: number): number {
 }
 
 /** The picture place of (u, v). */
-export function toImage(frame: RowFrame, u: number, v: number): Point {
+export function toImage<S extends Space>(
+  frame: RowFrame<S>,
+  u: AlongRow<NoInfer<S>>,
+  v: number,
+): Place<S> {
   const { origin, along, across } = frame;
   const x = u + v * (frame.shear + frame.shearRate * u);
   const y = v + bowAt(frame, u);
-  return [origin[0] + x * along[0] + y * across[0], origin[1] + x * along[1] + y * across[1]];
+  return placeIn(
+    origin[0] + x * along[0] + y * across[0],
+    origin[1] + x * along[1] + y * across[1],
+  );
 }
 
-/** A bow turns the strokes' foot by a little; each round shrinks what is left several times. */
-const MOST_ROUNDS = 6;
-const CLOSE_ENOUGH_PX = 1e-4;
-
 /** The (u, v) of a picture place: undoes `toImage` near the row, to less than 0.001 px. */
-export function toFrame(frame: RowFrame, x: number, y: number): Point {
+export function toFrame<S extends Space>(frame: RowFrame<S>, [x, y]: Place<NoInfer<S>>): InRow<S> {
   const { origin, along, across } = frame;
   const dx = x - origin[0];
   const dy = y - origin[1];
-  const alongRow = dx * along[0] + dy * along[1];
-  const acrossRow = dx * across[0] + dy * across[1];
-  let u = alongRow;
-  let v = acrossRow;
+  const alongLine = dx * along[0] + dy * along[1];
+  const acrossLine = dx * across[0] + dy * across[1];
+  let u = alongLine;
+  let v = acrossLine;
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    v = acrossRow - bowAt(frame, u);
+    v = acrossLine - bowAt(frame, u);
     const before = u;
-    u = (alongRow - v * frame.shear) / (1 + v * frame.shearRate);
+    u = (alongLine - v * frame.shear) / (1 + v * frame.shearRate);
     if (Math.abs(u - before) < CLOSE_ENOUGH_PX) break;
   }
-  return [u, v];
+  return [alongRow(u), v];
 }
 
-/** The same frame in the picture enlarged `scale` times; whole coordinates are pixel centres. */
-export function scaledFrame(frame: RowFrame, scale: number): RowFrame {
+/** The frame's origin moved so many px straight across its line. */
+export function originAside<S extends Space>(
+  { origin, across }: RowFrame<S>,
+  px: number,
+): Place<S> {
+  return placeIn(origin[0] + px * across[0], origin[1] + px * across[1]);
+}
+
+/** The same frame in the pixels of another space; whole coordinates are pixel centres. */
+export function scaledFrame<From extends Space, To extends Space>(
+  frame: RowFrame<From>,
+  scale: Scaling<From, To>,
+): RowFrame<To> {
   const moved = (value: number) => value * scale + (scale - 1) / 2;
+  const { along, across, shear } = frame;
   return {
-    ...frame,
-    origin: [moved(frame.origin[0]), moved(frame.origin[1])],
+    along,
+    across,
+    shear,
+    origin: placeIn(moved(frame.origin[0]), moved(frame.origin[1])),
     shearRate: frame.shearRate / scale,
     bow2: frame.bow2 / scale,
     bow3: frame.bow3 / (scale * scale),
@@ -89,13 +120,11 @@ export function scaledFrame(frame: RowFrame, scale: number): RowFrame {
   };
 }
 
-/** Clear of the border, where a gradient has no neighbour. */
-const BORDER_PX = 2;
-/** Steeper than this against an axis, its borders are never met. */
-const LEAST_SLOPE = 1e-9;
-
 /** The whole u from and to which the frame's straight line lies in the picture; from > to: never. */
-export function extent(frame: RowFrame, field: Field): readonly [from: number, to: number] {
+export function extent<S extends Space>(
+  frame: RowFrame<S>,
+  field: Field<NoInfer<S>>,
+): readonly [from: number, to: number] {
   const { origin, along } = frame;
   let from = -1e9;
   let to = 1e9;

@@ -1,6 +1,9 @@
 import type { Field } from '../picture/field.ts';
-import { EDGE_PX, sample } from '../picture/field.ts';
+import { sample } from '../picture/field.ts';
+import { EDGE_PX } from '../picture/limits.ts';
+import type { Space } from '../picture/space.ts';
 import { bowAt, extent, type RowFrame } from './frame.ts';
+import { TAIL_SIGMAS } from './limits.ts';
 
 /** The band along a row, straightened: one column per whole u, one row per whole v. */
 export interface Strip {
@@ -28,9 +31,9 @@ export interface Column {
 }
 
 /** Samples one column of a frame into `out`; NaN where the picture ends. */
-export function sampleColumn(
-  field: Field,
-  frame: RowFrame,
+export function sampleColumn<S extends Space>(
+  field: Field<S>,
+  frame: RowFrame<NoInfer<S>>,
   column: Column,
   out: Float32Array,
 ): void {
@@ -119,7 +122,11 @@ function sampleRow(
  * @param field best the log field: shadows and slow shading then shift it evenly.
  * @param reach how far to either side of the row, in whole pixels.
  */
-export function strip(field: Field, frame: RowFrame, reach: number): Strip {
+export function strip<S extends Space>(
+  field: Field<S>,
+  frame: RowFrame<NoInfer<S>>,
+  reach: number,
+): Strip {
   const [from, to] = extent(frame, field);
   const width = Math.max(0, to - from + 1);
   const height = 2 * reach + 1;
@@ -159,9 +166,6 @@ function fillFromNeighbours(signal: Float32Array): void {
     if (Number.isNaN(signal[i])) signal[i] = signal[i + 1] as number;
   }
 }
-
-/** Tails of the bell beyond this many sigmas weigh nothing. */
-const TAIL_SIGMAS = 3;
 
 /** The signal smoothed by a bell (Gaussian) of `sigma` samples; its ends go on unchanged. */
 export function smoothed(signal: Float32Array, sigma: number): Float32Array {

@@ -1,12 +1,12 @@
 import type { Field } from '../picture/field.ts';
 import type { FollowedRow } from './followed-row.ts';
+import {
+  BEYOND,
+  DETECTED_LINES_LEAST_CONTRAST,
+  DETECTED_LINES_PER_TICK,
+  MISSED,
+} from './limits.ts';
 import { makeSheet, type TickRange } from './sheet.ts';
-
-const PER_TICK = 10;
-/** A line stands out by at least this share of the usual one. */
-const LEAST_CONTRAST = 0.35;
-/** Looked at beyond the followed stretch, where the last lines are. */
-const BEYOND = 3;
 
 /** For each graduation from range[0] − 3 to range[1] + 3 whether its line is there. */
 export interface LinesSeen {
@@ -15,17 +15,26 @@ export interface LinesSeen {
 }
 
 /** Looks for every line of a row by itself, in the zone that all lines cross. */
-export function linesSeen(work: Field, row: FollowedRow): LinesSeen {
+export function linesSeen(work: Field<'measuring'>, row: FollowedRow): LinesSeen {
   const { frame, pitch, range, pattern } = row;
   const first = range[0] - BEYOND;
   const last = range[1] + BEYOND;
   const low = pattern.zoneFrom;
-  const high = Math.max(pattern.zoneTo, low + 2 / PER_TICK);
-  const sheet = makeSheet(work, frame, pitch, first - 0.5, last + 0.5, PER_TICK, low, high);
+  const high = Math.max(pattern.zoneTo, low + 2 / DETECTED_LINES_PER_TICK);
+  const sheet = makeSheet(
+    work,
+    frame,
+    pitch,
+    first - 0.5,
+    last + 0.5,
+    DETECTED_LINES_PER_TICK,
+    low,
+    high,
+  );
   const there: boolean[] = [];
   for (let tick = first; tick <= last; tick++) {
-    const x = Math.round((tick - first) * PER_TICK + PER_TICK / 2);
-    there.push(contrastAt(sheet, x) > LEAST_CONTRAST * pattern.contrast);
+    const x = Math.round((tick - first) * DETECTED_LINES_PER_TICK + DETECTED_LINES_PER_TICK / 2);
+    there.push(contrastAt(sheet, x) > DETECTED_LINES_LEAST_CONTRAST * pattern.contrast);
   }
   return { first, there };
 }
@@ -44,9 +53,6 @@ function contrastAt({ width, height, values }: Field, x: number): number {
   }
   return count > 0 ? sum / count : -1;
 }
-
-/** One line in a row may be missed; where two are missing the tape may end. */
-const MISSED = 1;
 
 /** The first and the last line of the run of them that a graduation stands in; null where none was seen. */
 export function runAround({ first, there }: LinesSeen, tick: number): TickRange | null {

@@ -5,7 +5,7 @@ import type { TickPattern } from './tick-pattern.ts';
 
 /** A row of graduations followed in the picture worked on. */
 export interface FollowedRow {
-  readonly frame: RowFrame;
+  readonly frame: RowFrame<'measuring'>;
   readonly pitch: RowPitch;
   readonly range: TickRange;
   readonly pattern: TickPattern;

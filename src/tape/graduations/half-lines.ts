@@ -2,37 +2,33 @@ import type { RowFrame } from '../frame/frame.ts';
 import { median } from '../numerics/solve.ts';
 import type { Field } from '../picture/field.ts';
 import type { RowPitch } from '../pitch/pitch-spectrum.ts';
+import {
+  BESIDE,
+  HALF_LINES_LEAST_CONTRAST,
+  HALF_LINES_PER_TICK,
+  LIKE_ITS_NEIGHBOURS,
+  STRETCH,
+} from './limits.ts';
 import { makeSheet, type TickRange } from './sheet.ts';
-
-/** Sheet pixels to a graduation: a thin line, its ground, and the next one half-way. */
-const PER_TICK = 16;
-/** So many gaps one after the other must hold a line of their own. */
-const STRETCH = 10;
-/** A line half-way shows at least this share of its neighbours' contrast. */
-const LIKE_ITS_NEIGHBOURS = 0.45;
-/** Looked at beside the zone that every line crosses, in graduations. */
-const BESIDE = 0.4;
-/** Less contrast than this, in log-grey, is no printed line. */
-const LEAST_CONTRAST = 0.04;
 
 /**
  * Whether some stretch of a row has lines half-way between its graduations too: rules often have
  * half millimetres in the first centimetres only, and there the row was followed by its whole ones.
  */
 export function hasHalfLines(
-  work: Field,
-  frame: RowFrame,
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
   pitch: RowPitch,
   [from, to]: TickRange,
   zone: { readonly zoneFrom: number; readonly zoneTo: number },
 ): boolean {
   const [low, high] = [zone.zoneFrom - BESIDE, zone.zoneTo + BESIDE];
-  const sheet = makeSheet(work, frame, pitch, from - 0.5, to + 0.5, PER_TICK, low, high);
+  const sheet = makeSheet(work, frame, pitch, from - 0.5, to + 0.5, HALF_LINES_PER_TICK, low, high);
   const halves = Array.from({ length: to - from }, (_, gap) => {
     const [whole, half, next] = [gap + 0.5, gap + 1, gap + 1.5].map((tick) =>
-      darker(sheet, tick * PER_TICK),
+      darker(sheet, tick * HALF_LINES_PER_TICK),
     ) as [number, number, number];
-    return half > LEAST_CONTRAST && half > (LIKE_ITS_NEIGHBOURS * (whole + next)) / 2;
+    return half > HALF_LINES_LEAST_CONTRAST && half > (LIKE_ITS_NEIGHBOURS * (whole + next)) / 2;
   });
   let run = 0;
   return halves.some((is) => {
@@ -43,7 +39,7 @@ export function hasHalfLines(
 
 /** How much darker a column is than the ground a quarter to both sides, in the rows where it is darkest. */
 function darker({ width, height, values }: Field, at: number): number {
-  const aside = PER_TICK / 4;
+  const aside = HALF_LINES_PER_TICK / 4;
   const column = (x: number, y: number) => values[y * width + Math.round(x)] ?? Number.NaN;
   const rows = Array.from(
     { length: height },

@@ -1,25 +1,27 @@
-import { type Point, type RowFrame, toImage } from '../frame/frame.ts';
+import { type RowFrame, toImage } from '../frame/frame.ts';
 import { sampleColumn } from '../frame/strip.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
+import { alongRow, type Place } from '../picture/space.ts';
 import type { PhasePoint } from '../pitch/phase.ts';
 import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import { densityAt, distanceAt, graduationAt } from '../pitch/position.ts';
+import { HIDDEN_TICKS, LEAST_TICKS, TRUSTED_QUALITY } from './limits.ts';
 
 /**
  * The tape beside one row of graduations, redrawn so that every graduation is equally wide.
  * Its samples are log-grey, turned over where the print is lighter than its ground, so that
  * ink is always the lower value; NaN where the picture ends.
  */
-export interface Sheet extends Field {
+export interface Sheet extends Field<'sheet'> {
   /** Pixels to a graduation. */
   readonly perTick: number;
   /** The graduation at the left edge; a fraction where the sheet begins between two. */
   readonly fromTick: number;
   /** Where the upper edge runs beside the row, in graduations; negative above it. */
   readonly fromAcross: number;
-  /** From a place on the sheet to one in the picture worked on. */
-  toWork(x: number, y: number): Point;
+  /** From a place on the sheet to one in the copy that is measured. */
+  toMeasuring(x: number, y: number): Place<'measuring'>;
 }
 
 /** A stretch of a row, from one whole graduation to another. */
@@ -31,8 +33,8 @@ export type TickRange = readonly [from: number, to: number];
  * square root of the local pitch, so that digits keep their shape along a tape seen at a slant.
  */
 export function makeSheet(
-  work: Field,
-  frame: RowFrame,
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
   pitch: RowPitch,
   fromTick: number,
   toTick: number,
@@ -58,20 +60,13 @@ export function makeSheet(
     sampleColumn(log, frame, { u, v, step, count: height, at: x, stride: width }, values);
   }
   if (ink < 0) for (let at = 0; at < values.length; at++) values[at] = -(values[at] as number);
-  const toWork = (x: number, y: number): Point => {
+  const toMeasuring = (x: number, y: number): Place<'measuring'> => {
     const column = Math.max(0, Math.min(width - 1, x | 0));
     const beside = (fromAcross * perTick + y) * (across[column] as number);
-    return toImage(frame, along[column] as number, beside);
+    return toImage(frame, alongRow(along[column] as number), beside);
   };
-  return { width, height, values, perTick, fromTick, fromAcross, toWork };
+  return { width, height, values, perTick, fromTick, fromAcross, toMeasuring };
 }
-
-/** Below this the phase of the graduations is noise. */
-const TRUSTED_QUALITY = 0.38;
-/** A finger or a glare may hide this many graduations without parting the stretch. */
-const HIDDEN_TICKS = 12;
-/** Fewer than this say nothing. */
-const LEAST_TICKS = 9;
 
 /** The longest stretch of graduations whose phase was followed; null if it is too short to use. */
 export function trustedRange({

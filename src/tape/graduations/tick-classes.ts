@@ -1,3 +1,4 @@
+import { LONGEST_BREAK, MOST_CONTRAST, ONLY_CLASS_MARGIN } from './limits.ts';
 import type { TickContrast, TickZone } from './tick-contrast.ts';
 
 /** Which side of the row of graduations: 1 is down on the sheet, −1 up. */
@@ -30,11 +31,6 @@ export function rowsBeside(
   }
   return rows;
 }
-
-/** A line may be interrupted by this many rows of dirt or glare. */
-const LONGEST_BREAK = 3;
-/** A single black speck counts no more than this many times the usual contrast. */
-const MOST_CONTRAST = 1.2;
 
 /**
  * Lengths of the lines folded by `subdivisions`. `floor` is the least contrast one line may give
@@ -83,9 +79,6 @@ function withLengths(lengths: readonly number[]): LongLine {
   const margin = second === undefined ? ONLY_CLASS_MARGIN : first - second;
   return { subdivisions: lengths.length, longAt: lengths.indexOf(longest), lengths, margin };
 }
-
-/** Where every line is a long line none can be mistaken for it. */
-const ONLY_CLASS_MARGIN = 9;
 
 function classMean(
   { values, ticks }: TickContrast,

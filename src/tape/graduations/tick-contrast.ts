@@ -1,4 +1,5 @@
 import { median } from '../numerics/solve.ts';
+import { SEARCHED_ROWS, TICK_CONTRAST_LEAST_CONTRAST } from './limits.ts';
 import type { Sheet } from './sheet.ts';
 
 /** How much darker each graduation is than the ground at its sides, row by row of a sheet. */
@@ -46,11 +47,6 @@ function contrastAt(grey: Float32Array, at: number): number {
   return (before + after) / 4 - (left + 2 * middle + right) / 4;
 }
 
-/** The row is known this well, in sheet pixels, so that digits further off can't be taken for it. */
-const SEARCHED_ROWS = 22;
-/** Less contrast than this, in log-grey, is no printed line. */
-const LEAST_CONTRAST = 0.03;
-
 /** Finds the common zone near the given row; null if there are no lines. */
 export function commonZone({ typical, height }: TickContrast, near: number): TickZone | null {
   const at = (y: number) => typical[y] ?? 0;
@@ -61,7 +57,7 @@ export function commonZone({ typical, height }: TickContrast, near: number): Tic
     if (sum > best) [best, middle] = [sum, y];
   }
   const contrast = best / 3;
-  if (!(contrast > LEAST_CONTRAST)) return null;
+  if (!(contrast > TICK_CONTRAST_LEAST_CONTRAST)) return null;
   let from = middle;
   let to = middle;
   while (from > 1 && at(from - 1) > 0.5 * contrast) from--;

@@ -1,6 +1,15 @@
 import type { RowFrame } from '../frame/frame.ts';
 import type { Field } from '../picture/field.ts';
 import type { RowPitch } from '../pitch/pitch-spectrum.ts';
+import {
+  COMPARED_LENGTH,
+  FOLDS,
+  LONGEST,
+  LONGEST_ASKED,
+  SEEN,
+  TELLING,
+  TICK_PATTERN_PER_TICK,
+} from './limits.ts';
 import { makeSheet, type TickRange } from './sheet.ts';
 import {
   foldScore,
@@ -36,42 +45,38 @@ export interface TickPattern extends LongLine {
   classes(subdivisions: number, side: Side): LongLine;
 }
 
-/** Sheet pixels to a graduation: enough for a thin line and its ground at both sides. */
-const PER_TICK = 10;
-/** Graduations seen to each side of the row. */
-const SEEN = 9;
-/** Long lines seldom run further beyond the short ones than this many graduations. */
-const LONGEST = 5;
-/** Room for the folds asked for later, of numbers that are further off. */
-const LONGEST_ASKED = 6;
-/** Folds of tapes and rules: halves, quarters, fifths, eighths, tenths, sixteenths, twentieths. */
-const FOLDS = [2, 4, 5, 8, 10, 16, 20];
-/** Folds that speak for a unit by themselves: millimetres, and eighths and sixteenths of an inch. */
-const TELLING = [8, 10, 16];
-
 /** Tells the pattern of line lengths in a stretch of graduations; null where there are no lines. */
 export function tickPattern(
-  work: Field,
-  frame: RowFrame,
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
   pitch: RowPitch,
   [from, to]: TickRange,
 ): TickPattern | null {
-  const sheet = makeSheet(work, frame, pitch, from - 0.5, to + 0.5, PER_TICK, -SEEN, SEEN);
+  const sheet = makeSheet(
+    work,
+    frame,
+    pitch,
+    from - 0.5,
+    to + 0.5,
+    TICK_PATTERN_PER_TICK,
+    -SEEN,
+    SEEN,
+  );
   const contrast = tickContrast(sheet);
-  const zone = commonZone(contrast, SEEN * PER_TICK);
+  const zone = commonZone(contrast, SEEN * TICK_PATTERN_PER_TICK);
   if (!zone) return null;
   const profile = zoneProfile(sheet, zone);
-  const toAcross = (y: number) => y / PER_TICK - SEEN;
+  const toAcross = (y: number) => y / TICK_PATTERN_PER_TICK - SEEN;
   return {
     ...bestSide(contrast, zone, from),
     contrast: zone.contrast,
     zoneMiddle: toAcross(zone.middle),
     zoneFrom: toAcross(zone.from),
     zoneTo: toAcross(zone.to),
-    duty: dutyOf(profile, PER_TICK, contrast.ticks),
-    presence: presenceOf(profile, PER_TICK, contrast, zone),
+    duty: dutyOf(profile, TICK_PATTERN_PER_TICK, contrast.ticks),
+    presence: presenceOf(profile, TICK_PATTERN_PER_TICK, contrast, zone),
     classes(subdivisions, side) {
-      const rows = rowsBeside(contrast, zone, side, LONGEST_ASKED * PER_TICK);
+      const rows = rowsBeside(contrast, zone, side, LONGEST_ASKED * TICK_PATTERN_PER_TICK);
       return longLine(contrast, zone, from, subdivisions, rows, -0.2 * zone.contrast);
     },
   };
@@ -107,7 +112,7 @@ function sidePattern(
   firstTick: number,
   side: Side,
 ): SidePattern | null {
-  const rows = rowsBeside(contrast, zone, side, LONGEST * PER_TICK);
+  const rows = rowsBeside(contrast, zone, side, LONGEST * TICK_PATTERN_PER_TICK);
   const scores = FOLDS.filter((fold) => contrast.ticks >= 2 * fold).map(
     (fold) => [fold, foldScore(contrast, zone, firstTick, fold, rows)] as const,
   );
@@ -125,9 +130,6 @@ function sidePattern(
     valid: TELLING.includes(fold) && line.margin >= 2 && top > 0.12 && symmetric,
   };
 }
-
-/** Lines longer than this, in tenths of a graduation, run into numbers: their length is chance. */
-const COMPARED_LENGTH = 20;
 
 function isSymmetric({ subdivisions, longAt, lengths }: LongLine): boolean {
   const at = (offset: number) => lengths[modulo(longAt + offset, subdivisions)] as number;

@@ -1,3 +1,4 @@
+import { FLAT } from './limits.ts';
 import type { Sheet } from './sheet.ts';
 import type { TickContrast, TickZone } from './tick-contrast.ts';
 
@@ -17,9 +18,6 @@ export function zoneProfile({ width, values }: Sheet, { from, to }: TickZone): F
   }
   return profile;
 }
-
-/** A pitch that varies less than this, in log-grey, has no line to measure. */
-const FLAT = 0.05;
 
 /**
  * Share of the pitch that is dark at the common zone, 0 to 1. Lines are thin: well below one half

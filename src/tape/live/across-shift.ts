@@ -1,15 +1,9 @@
 import type { Field } from '../picture/field.ts';
 import type { Point } from '../picture/place.ts';
 import { pointOn, type ReadScale, type ScaleGeometry } from '../scales/scale.ts';
+import { LEAST_ALIKE, MOST, TRIED } from './limits.ts';
 import { likenessAt } from './motion.ts';
 import { inside, patch, printsOf } from './number-patches.ts';
-
-/** Px across the tape at which the print is tried. */
-const TRIED = [-3, -1.5, 0, 1.5, 3];
-/** Numbers tried: some say as much as all. */
-const MOST = 6;
-/** Print less alike than this (correlation) isn't that print. */
-const LEAST_ALIKE = 0.4;
 
 /**
  * How far a scale stands beside its print in the new frame, in px of it: the lines' phase puts
@@ -17,9 +11,9 @@ const LEAST_ALIKE = 0.4;
  * numbers were read in, so that small faults don't add up from frame to frame.
  */
 export function acrossShift(
-  keyField: Field,
+  keyField: Field<'picture'>,
   key: ReadScale,
-  field: Field,
+  field: Field<'picture'>,
   moved: ScaleGeometry,
 ): Point {
   const prints = printsOf(key);

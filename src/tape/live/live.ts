@@ -6,9 +6,10 @@ import { readingAt } from '../scales/read-at.ts';
 import { placeOn, pointOn, type ReadScale, type ScaleGeometry } from '../scales/scale.ts';
 import type { TapeReading } from '../scales/tape-reading.ts';
 import { acrossShift } from './across-shift.ts';
+import { FAR, FEWEST_NUMBERS, MOST_PLACES, ON_TAPE_MM, REST } from './limits.ts';
 import { type Motion, motionBetween } from './motion.ts';
 import { moved, settled } from './moved-lines.ts';
-import { FEWEST_NUMBERS, showsItsNumbers } from './same-numbers.ts';
+import { showsItsNumbers } from './same-numbers.ts';
 
 /** The scales of a picture, held from frame to frame. */
 export interface Lock {
@@ -77,9 +78,6 @@ export function follow(lock: Lock, image: GreyImage): Lock | undefined {
   return wantsAnotherLook(next, motion) ? undefined : next;
 }
 
-/** Places that tell the motion: each takes its time. */
-const MOST_PLACES = 36;
-
 /** Places with print on them: the numbers, and some beside the lines for want of more. */
 function placesOf(scale: ReadScale): Point[] {
   const { geometry, stretches } = scale;
@@ -99,9 +97,9 @@ function shiftedBy(motion: Motion, shift: Point = { x: 0, y: 0 }): Motion {
 function followed(
   scale: ReadScale,
   put: ScaleGeometry,
-  field: Field,
+  field: Field<'picture'>,
   key: ReadScale,
-  keyField: Field,
+  keyField: Field<'picture'>,
 ): ReadScale {
   const geometry = settled(field, put);
   const now = { ...scale, geometry: geometry ?? put };
@@ -121,12 +119,6 @@ function followed(
 function doubted(scale: ReadScale): ReadScale {
   return { ...scale, sure: false, doubts: ['line'] };
 }
-
-/** Parts of a frame's shorter side: farther on, other numbers may be in sight; a hand at rest sways less. */
-const FAR = 0.08;
-const REST = 0.02;
-/** Mm from the lines: the cross is on the tape, or on the edge beside. */
-const ON_TAPE_MM = 12;
 
 /**
  * Whether the cross rests on a tape that isn't read there, though it may be when it is looked at

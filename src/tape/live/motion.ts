@@ -3,6 +3,15 @@ import type { Field } from '../picture/field.ts';
 import { boxDown, fieldOf, sample } from '../picture/field.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
 import type { Point } from '../picture/place.ts';
+import {
+  ALIKE,
+  COPY_PX,
+  FEWEST,
+  LEAST_CONTRAST,
+  PATCH_PX,
+  REACH_PX,
+  TOGETHER_PX,
+} from './limits.ts';
 
 /** A turn, a change of size and a shift: how a hand moves the camera from one frame to the next. */
 export interface Motion {
@@ -13,18 +22,6 @@ export interface Motion {
   readonly down: number;
 }
 
-/** Long side of the copies that are compared, in px: a hand moves a few dozen of these a frame. */
-const COPY_PX = 320;
-const PATCH_PX = 8;
-const REACH_PX = 22;
-/** Patches with less contrast than this (grey levels) look alike everywhere. */
-const LEAST_CONTRAST = 8;
-/** Of two looks at a place, this much must be alike (correlation). */
-const ALIKE = 0.6;
-/** Px in the copies within which shifts of neighbouring places are one motion. */
-const TOGETHER_PX = 3;
-const FEWEST = 4;
-
 /** Follows places from one frame into the next; undefined when too few of them are found again. */
 export function motionBetween(
   before: GreyImage,
@@ -32,9 +29,9 @@ export function motionBetween(
   places: readonly Point[],
 ): Motion | undefined {
   const factor = Math.max(1, Math.round(Math.max(before.width, before.height) / COPY_PX));
-  const first = boxDown(fieldOf(before), factor);
-  const second = boxDown(fieldOf(after), factor);
-  const inCopy = ({ x, y }: Point) => ({
+  const first = boxDown<'motion'>(fieldOf(before), factor);
+  const second = boxDown<'motion'>(fieldOf(after), factor);
+  const inCopy = ({ x, y }: Point): Point<'motion'> => ({
     x: (x + 0.5) / factor - 0.5,
     y: (y + 0.5) / factor - 0.5,
   });
@@ -60,11 +57,16 @@ export function motionBetween(
 }
 
 interface Move {
-  readonly from: Point;
-  readonly to: Point;
+  readonly from: Point<'motion'>;
+  readonly to: Point<'motion'>;
 }
 
-function foundAgain(first: Field, second: Field, sums: Sums, from: Point): Move[] {
+function foundAgain(
+  first: Field<'motion'>,
+  second: Field<'motion'>,
+  sums: Sums,
+  from: Point<'motion'>,
+): Move[] {
   const patch = patchOf(first, from.x, from.y);
   if (!patch || patch.contrast < LEAST_CONTRAST) return [];
   const scoreAt = (dx: number, dy: number) =>
@@ -98,7 +100,7 @@ interface Patch {
 const SIDE = 2 * PATCH_PX + 1;
 
 /** A square of a field with its mean taken out; undefined at the border. */
-function patchOf(field: Field, x: number, y: number): Patch | undefined {
+function patchOf(field: Field<'motion'>, x: number, y: number): Patch | undefined {
   const left = Math.round(x) - PATCH_PX;
   const top = Math.round(y) - PATCH_PX;
   const outside = left < 0 || top < 0 || left + SIDE > field.width || top + SIDE > field.height;
@@ -121,7 +123,7 @@ interface Sums {
   readonly squared: Float64Array;
 }
 
-function sumsOf({ width, height, values }: Field): Sums {
+function sumsOf({ width, height, values }: Field<'motion'>): Sums {
   const line = width + 1;
   const plain = new Float64Array(line * (height + 1));
   const squared = new Float64Array(line * (height + 1));
@@ -143,7 +145,13 @@ function sumsOf({ width, height, values }: Field): Sums {
  * What `likeness` tells of a patch and the square about a place; 0 at the border. A frame asks
  * this some ten thousand times, so the square is neither copied nor are its sums added up anew.
  */
-function likenessThere(patch: Patch, field: Field, sums: Sums, x: number, y: number): number {
+function likenessThere(
+  patch: Patch,
+  field: Field<'motion'>,
+  sums: Sums,
+  x: number,
+  y: number,
+): number {
   const { width, height, values } = field;
   const left = Math.round(x) - PATCH_PX;
   const top = Math.round(y) - PATCH_PX;
@@ -204,20 +212,20 @@ function largestGroup(moves: readonly Move[]): Move[] {
 
 /** How alike two pictures are at lists of places that should show the same (correlation). */
 export function likenessAt(
-  first: Field,
+  first: Field<'picture'>,
   firstPlaces: readonly Point[],
-  second: Field,
+  second: Field<'picture'>,
   secondPlaces: readonly Point[],
 ): number {
   return likeness(lookedAt(first, firstPlaces), lookedAt(second, secondPlaces));
 }
 
 /** How much a picture changes over some places: the spread of its grey. */
-export function contrastAt(field: Field, places: readonly Point[]): number {
+export function contrastAt(field: Field<'picture'>, places: readonly Point[]): number {
   return lookedAt(field, places).contrast;
 }
 
-function lookedAt(field: Field, places: readonly Point[]): Patch {
+function lookedAt(field: Field<'picture'>, places: readonly Point[]): Patch {
   const values = new Float32Array(places.length);
   let sum = 0;
   // Several times as fast as `Float32Array.from`, and a frame does this some hundred times.

@@ -2,32 +2,26 @@ import type { RowFrame } from '../frame/frame.ts';
 import { bandSignal, smoothed, strip } from '../frame/strip.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
+import { placeIn, scaledAlong, scalingOf } from '../picture/space.ts';
 import { type PhasePoint, phaseTrack } from '../pitch/phase.ts';
 import { densityAt, distanceAt, type PositionModel } from '../pitch/position.ts';
 import { enlargedModel, type ScaleGeometry } from '../scales/scale.ts';
 import { bentTo } from '../scales/scale-of.ts';
+import { LEAST_QUALITY, MOST_SHIFT, SMOOTHING, WIDE_PX } from './limits.ts';
 import type { Motion } from './motion.ts';
-
-/** Followed lines beat this steadily. */
-const LEAST_QUALITY = 0.45;
-/** Half a graduation off, the next line would be taken for this one. */
-const MOST_SHIFT = 0.3;
-/** Lines farther apart than this (px) are thin against their pitch: blurred, by its fifth, they make a tone. */
-const WIDE_PX = 16;
-const SMOOTHING = 5;
 
 /** A row of lines after the hand's motion, as well as that was told. */
 export function moved(
   geometry: ScaleGeometry,
   { cosine, sine, right, down }: Motion,
 ): ScaleGeometry {
-  const size = Math.hypot(cosine, sine);
+  const size = scalingOf<'picture', 'picture'>(Math.hypot(cosine, sine));
   const turned = ([x, y]: readonly [number, number]) =>
     [(cosine * x - sine * y) / size, (sine * x + cosine * y) / size] as const;
   const { frame } = geometry;
   const [x, y] = frame.origin;
-  const next: RowFrame = {
-    origin: [cosine * x - sine * y + right, sine * x + cosine * y + down],
+  const next: RowFrame<'picture'> = {
+    origin: placeIn<'picture'>(cosine * x - sine * y + right, sine * x + cosine * y + down),
     along: turned(frame.along),
     across: turned(frame.across),
     shear: frame.shear,
@@ -37,11 +31,14 @@ export function moved(
     bowFrom: frame.bowFrom * size,
   };
   const model = enlargedModel(geometry.model, size);
-  return { ...geometry, frame: next, model, centre: geometry.centre * size };
+  return { ...geometry, frame: next, model, centre: scaledAlong(geometry.centre, size) };
 }
 
 /** The lines' own phase puts right what the motion left; undefined when they aren't there. */
-export function settled(field: Field, geometry: ScaleGeometry): ScaleGeometry | undefined {
+export function settled(
+  field: Field<'picture'>,
+  geometry: ScaleGeometry,
+): ScaleGeometry | undefined {
   const { frame, centre, zoneFrom, zoneTo, ink } = geometry;
   let model: PositionModel = geometry.model;
   const middle = distanceAt(model, (geometry.from + geometry.to) / 2);

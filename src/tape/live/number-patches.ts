@@ -1,6 +1,7 @@
 import type { Field } from '../picture/field.ts';
 import type { Point } from '../picture/place.ts';
 import { placeOn, pointOn, type ReadScale, type ScaleGeometry } from '../scales/scale.ts';
+import { PATCH_MM, PATCH_SHARE, PATCH_STEPS } from './limits.ts';
 
 /** Where the print of a number stands on its scale, and half of how far it reaches, in graduations. */
 export interface Print {
@@ -8,13 +9,6 @@ export interface Print {
   readonly across: number;
   readonly half: number;
 }
-
-/** Half of a number's patch, as a share of the way to the next number: a digit or two, and no lines. */
-const PATCH_SHARE = 0.3;
-/** Inches stand farther apart than their digits are large. */
-const PATCH_MM = 3.5;
-/** Places from the middle of a patch to its sides. */
-export const PATCH_STEPS = 6;
 
 export function printsOf({ geometry, numbers, mmPerTick }: ReadScale): Print[] {
   const places = numbers.map(({ x, y }) => placeOn(geometry, x, y));
@@ -43,6 +37,6 @@ export function patch(geometry: ScaleGeometry, { tick, across, half }: Print): P
 }
 
 /** Whether a place can be looked at. */
-export function inside({ width, height }: Field, { x, y }: Point): boolean {
+export function inside({ width, height }: Field<'picture'>, { x, y }: Point): boolean {
   return x >= 1 && y >= 1 && x < width - 2 && y < height - 2;
 }

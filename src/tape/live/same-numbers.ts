@@ -1,25 +1,29 @@
 import { toImage } from '../frame/frame.ts';
 import type { Field } from '../picture/field.ts';
 import type { Point } from '../picture/place.ts';
+import { alongRow } from '../picture/space.ts';
 import { densityAt } from '../pitch/position.ts';
 import type { ReadScale } from '../scales/scale.ts';
+import {
+  BARE_SHARE,
+  DIGIT_STEPS,
+  FEWEST_NUMBERS,
+  MOST_SIZE,
+  PATCH_STEPS,
+  SAME_DIGIT,
+  SAME_NUMBER,
+} from './limits.ts';
 import { contrastAt, likenessAt } from './motion.ts';
-import { inside, PATCH_STEPS, patch, printsOf } from './number-patches.ts';
-
-/** Numbers that must be seen again, and how much alike, for the lines to be the same lines. */
-export const FEWEST_NUMBERS = 2;
-const SAME_NUMBER = 0.55;
-/** Another size or turn than when the numbers were read: they are read again. */
-const MOST_SIZE = 1.35;
+import { inside, patch, printsOf } from './number-patches.ts';
 
 /**
  * Whether the numbers seen when a scale was read are where they must be now, and not one number
  * off.
  */
 export function showsItsNumbers(
-  keyField: Field,
+  keyField: Field<'picture'>,
   key: ReadScale,
-  field: Field,
+  field: Field<'picture'>,
   held: ReadScale,
 ): boolean {
   const grown = sizeOf(held) / sizeOf(key);
@@ -38,22 +42,18 @@ export function showsItsNumbers(
 /** Px to a graduation in the middle of a scale. */
 function sizeOf({ geometry: { frame, model, centre } }: ReadScale): number {
   const [x, y] = toImage(frame, centre, 0);
-  const [nextX, nextY] = toImage(frame, centre + 1 / densityAt(model, 0), 0);
+  const [nextX, nextY] = toImage(frame, alongRow(centre + 1 / densityAt(model, 0)), 0);
   return Math.hypot(nextX - x, nextY - y);
 }
-
-/** Columns of a patch that hold about one digit, and how much each must be alike. */
-const DIGIT_STEPS = 5;
-const SAME_DIGIT = 0.7;
 
 /**
  * Whether two patches show the same number: as wholes, and digit by digit along the tape and
  * across it, since one digit of three weighs too little in the whole.
  */
 function isSameNumber(
-  keyField: Field,
+  keyField: Field<'picture'>,
   there: readonly Point[],
-  field: Field,
+  field: Field<'picture'>,
   here: readonly Point[],
 ): boolean {
   if (likenessAt(keyField, there, field, here) <= SAME_NUMBER) return false;
@@ -66,7 +66,6 @@ function isSameNumber(
   });
 }
 
-const BARE_SHARE = 0.5;
 const SIDE = 2 * PATCH_STEPS + 1;
 
 /** Indices of a patch's points in windows one digit wide, across the tape and along it. */

@@ -1,25 +1,33 @@
 import type { LongLine } from '../graduations/tick-classes.ts';
 import type { NumberCell } from '../numbers/number-row.ts';
+import {
+  GREATEST_GAP,
+  LEAST_GAP,
+  LEAST_LIKENESS,
+  NARROWEST,
+  ON_THE_LINE,
+  WIDEST,
+} from './limits.ts';
 
 /** The long line a number belongs to, counted in long lines from `longAt`. */
 export type LineOf = (cell: NumberCell) => number;
 
 /** Where some edge of the numbers stands between long lines. */
-export interface Standing {
+export interface MeanOffset {
   /** Mean distance from the nearest long line as a share of the interval, −½ to ½; right is positive. */
   readonly mean: number;
   /** 1 if all stand alike, 0 if anywhere. */
   readonly likeness: number;
 }
 
-interface Standings {
-  readonly centre: Standing;
-  readonly left: Standing;
-  readonly right: Standing;
+interface MeanOffsets {
+  readonly centre: MeanOffset;
+  readonly left: MeanOffset;
+  readonly right: MeanOffset;
 }
 
 /** Which line numbers label, by where they stand, in the sheet's own left and right. */
-export type Alignment = Standings &
+export type Alignment = MeanOffsets &
   (
     | {
         /** Over the line; left of it, just before it; or right of it, just after it. */
@@ -36,17 +44,6 @@ export type Alignment = Standings &
 
 type Lines = Pick<LongLine, 'subdivisions' | 'longAt'>;
 
-/** A number of a whole interval says nothing, and a dot says nothing. */
-const WIDEST = 0.98;
-const NARROWEST = 0.05;
-/** As a share of the interval: nearer to the line than this, the middle is on it. */
-const ON_THE_LINE = 0.07;
-/** Middles that scatter more than this have nothing to do with the lines. */
-const LEAST_LIKENESS = 0.8;
-/** Gaps between a number and its line: digits may touch it, but not stand far off. */
-const LEAST_GAP = -0.04;
-const GREATEST_GAP = 0.3;
-
 /** Tells which long line each number belongs to; null if they have nothing to do with the lines. */
 export function alignment(cells: readonly NumberCell[], lines: Lines): Alignment | null {
   const { subdivisions, longAt } = lines;
@@ -55,43 +52,43 @@ export function alignment(cells: readonly NumberCell[], lines: Lines): Alignment
     return share < WIDEST && share > NARROWEST;
   });
   if (useful.length < 2) return null;
-  const standing = {
-    centre: standingOf(
+  const offsets = {
+    centre: meanOffsetOf(
       useful.map((cell) => cell.middle),
       lines,
     ),
-    left: standingOf(
+    left: meanOffsetOf(
       useful.map((cell) => cell.left),
       lines,
     ),
-    right: standingOf(
+    right: meanOffsetOf(
       useful.map((cell) => cell.right),
       lines,
     ),
   };
-  const { centre } = standing;
+  const { centre } = offsets;
   if (centre.likeness < LEAST_LIKENESS) return null;
   const nearest = (tick: number) => Math.round((tick - longAt) / subdivisions);
   if (Math.abs(centre.mean) < ON_THE_LINE) {
-    return { ...standing, kind: 'centred', line: (cell) => nearest(cell.middle) };
+    return { ...offsets, kind: 'centred', line: (cell) => nearest(cell.middle) };
   }
   if (centre.likeness < 0.9 && Math.abs(centre.mean) < 0.2) return null;
-  return beside(standing, subdivisions, nearest);
+  return beside(offsets, subdivisions, nearest);
 }
 
 /** For numbers that stand between lines: the nearer edge, or the one that keeps step, tells. */
 function beside(
-  standing: Standings,
+  offsets: MeanOffsets,
   subdivisions: number,
   nearest: (tick: number) => number,
 ): Alignment | null {
-  const { left, right } = standing;
+  const { left, right } = offsets;
   const toNext = -right.mean;
   const toLast = left.mean;
   const before: LineOf = (cell) => nearest(cell.right + toNext * subdivisions);
   const after: LineOf = (cell) => nearest(cell.left - toLast * subdivisions);
-  const isBefore: Alignment = { ...standing, kind: 'before', line: before };
-  const isAfter: Alignment = { ...standing, kind: 'after', line: after };
+  const isBefore: Alignment = { ...offsets, kind: 'before', line: before };
+  const isAfter: Alignment = { ...offsets, kind: 'after', line: after };
   const nextPossible = isGap(toNext);
   const lastPossible = isGap(toLast);
   if (nextPossible && (toLast < 0 || toNext < 0.55 * toLast)) return isBefore;
@@ -100,14 +97,14 @@ function beside(
   // Numbers of one digit and of two: the edge at the line stays, the other moves.
   if (keepsStep(right, left)) return isBefore;
   if (keepsStep(left, right)) return isAfter;
-  return { ...standing, kind: 'unsure', before, after };
+  return { ...offsets, kind: 'unsure', before, after };
 }
 
 function isGap(gap: number): boolean {
   return gap > LEAST_GAP && gap < GREATEST_GAP;
 }
 
-function keepsStep(steady: Standing, other: Standing): boolean {
+function keepsStep(steady: MeanOffset, other: MeanOffset): boolean {
   return 1 - steady.likeness < 0.25 * (1 - other.likeness) && other.likeness < 0.985;
 }
 
@@ -117,7 +114,7 @@ function keepsStep(steady: Standing, other: Standing): boolean {
  */
 export function between(cells: readonly NumberCell[], lines: Lines): Alignment | null {
   const { subdivisions, longAt } = lines;
-  const centre = standingOf(
+  const centre = meanOffsetOf(
     cells.map((cell) => cell.middle),
     lines,
   );
@@ -134,10 +131,10 @@ export function between(cells: readonly NumberCell[], lines: Lines): Alignment |
   };
 }
 
-const UNKNOWN: Standing = { mean: 0, likeness: 0 };
+const UNKNOWN: MeanOffset = { mean: 0, likeness: 0 };
 
 /** Mean direction and length of it (directional statistics) of places taken as angles of the interval. */
-function standingOf(ticks: readonly number[], { subdivisions, longAt }: Lines): Standing {
+function meanOffsetOf(ticks: readonly number[], { subdivisions, longAt }: Lines): MeanOffset {
   let [x, y] = [0, 0];
   for (const tick of ticks) {
     const angle = (2 * Math.PI * (tick - longAt)) / subdivisions;

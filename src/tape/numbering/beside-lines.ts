@@ -2,12 +2,13 @@ import type { Sheet } from '../graduations/sheet.ts';
 import { type LongLine, type Side, seenUpTo } from '../graduations/tick-classes.ts';
 import type { TickPattern } from '../graduations/tick-pattern.ts';
 import type { DigitsBetween } from './digits-between.ts';
+import { CLEAR_MARGIN } from './limits.ts';
 
 /** Where numbers stand against the line they label, in the direction their digits are read. */
 export type Placing = 'centred' | 'before' | 'after' | 'unsure';
 
 /** Which line numbers label. */
-export interface Label {
+export interface NumberedLine {
   /** The graduation of the first agreeing number's value. */
   readonly tick: number;
   readonly placing: Placing;
@@ -28,9 +29,6 @@ export interface LinesBeside {
 
 /** The longest lines of a fold, as far as they can be told from what else stands there. */
 export type LongLines = LongLine & { readonly cut: boolean };
-
-/** Long lines stand out from the others by at least so many tenths of a graduation. */
-export const CLEAR_MARGIN = 2;
 
 /** On the side of the digits, ink where they stand is theirs: over a short line it would look like a long one. */
 export function longLines(

@@ -1,5 +1,14 @@
 import { modulo } from '../graduations/tick-classes.ts';
 import type { NumberRead } from '../numbers/number-row.ts';
+import {
+  CLEARLY_MORE,
+  DIGITS,
+  EVERY,
+  LEAST_DIFFERENT,
+  LEAST_DIGITS,
+  LEAST_SHARE,
+  OFF_LINE,
+} from './limits.ts';
 
 /** Digits 1 to 9 on the lines between two numbers. */
 export interface DigitsBetween {
@@ -8,18 +17,6 @@ export interface DigitsBetween {
   /** A graduation that would have the 0: the lines of the numbers are whole tens of digits from it. */
   readonly zeroTick: number;
 }
-
-const DIGITS = 10;
-/** A digit to each line, or to every second where its halves have lines too. */
-const EVERY = [1, 2];
-/** So many digits, and so many different ones, are no chance. */
-const LEAST_DIGITS = 8;
-const LEAST_DIFFERENT = 5;
-/** Of all digits of the row, and against any other way of counting them. */
-const LEAST_SHARE = 0.7;
-const CLEARLY_MORE = 3;
-/** How far a digit's middle may stand from its line, in digits. */
-const OFF_LINE = 0.2;
 
 /** Finds out whether a row is the digits between numbers; undefined when it is not surely so. */
 export function digitsBetween(reads: readonly NumberRead[]): DigitsBetween | undefined {

@@ -3,6 +3,15 @@ import { modulo } from '../graduations/tick-classes.ts';
 import type { TickPattern } from '../graduations/tick-pattern.ts';
 import type { NumberRow } from '../numbers/number-row.ts';
 import { median } from '../numerics/solve.ts';
+import {
+  BARE,
+  FULL,
+  FULL_LINES_FEWEST,
+  INKED,
+  LEAN_STEP,
+  MOST_LEAN,
+  MOST_TRIED,
+} from './limits.ts';
 
 /** Lines that cross the tape through the band of its numbers: one to each number, as boxes have them. */
 export interface FullLines {
@@ -12,18 +21,6 @@ export interface FullLines {
   /** How far they have gone aside where the middle of the numbers is, in graduations. */
   readonly aside: number;
 }
-
-/** Leans tried, in sheet pixels along for each across; what was straightened leans less than the least. */
-const MOST_TRIED = 0.24;
-const LEAN_STEP = 0.01;
-const MOST_LEAN = 0.07;
-/** Ink has at least this share of the contrast that the graduations have. */
-const INKED = 0.35;
-/** Shares of the way that are inked: on the full lines, and on no others among the numbers. */
-const FULL = 0.7;
-const BARE = 0.25;
-/** A class of fewer lines clear of all numbers says nothing. */
-const FEWEST = 3;
 
 /**
  * Finds lines followed from their own graduations through the band of the numbers and out of it,
@@ -98,7 +95,7 @@ function bestClass(
       all: all / count,
       among: among / count,
     }))
-    .filter(({ count }) => count >= FEWEST)
+    .filter(({ count }) => count >= FULL_LINES_FEWEST)
     .sort((one, other) => other.among - one.among);
   const [full, next] = shares;
   if (!full || !next || full.all < FULL || full.among < FULL || next.among > BARE) return null;

@@ -1,11 +1,17 @@
 import { median } from '../numerics/solve.ts';
-import type { Label, LinesBeside, LongLines } from './beside-lines.ts';
+import type { LinesBeside, LongLines, NumberedLine } from './beside-lines.ts';
 import { type FoundProgression, placeOf } from './found-progression.ts';
 import { type FullLines, fullLines } from './full-lines.ts';
-
-/** A middle nearer than this share of the interval is on its line; nearer than the second, beside it. */
-const ON_ITS_LINE = 0.05;
-const BESIDE_ITS_LINE = 0.3;
+import {
+  BESIDE_ITS_LINE,
+  FAR,
+  IN_THE_WAY,
+  NEAR,
+  NUMBERED_LINE_ACROSS_FEWEST,
+  ON_ITS_LINE,
+  SCATTER,
+  UNEQUAL,
+} from './limits.ts';
 
 /**
  * Which line numbers label that are turned across the tape. They are as wide as their digits are
@@ -13,18 +19,18 @@ const BESIDE_ITS_LINE = 0.3;
  * or one class of lines that is surely the longest. Of 38 scales 22 number the line after the
  * number and 16 the one it stands on, none the line before it (measured on photographs).
  */
-export function acrossTheTape(
+export function numberedLineAcross(
   found: FoundProgression,
   { sheet, pattern }: LinesBeside,
   fold: number,
   lines: LongLines,
-  told: boolean,
-): Label {
+  identified: boolean,
+): NumberedLine {
   const full = fold > 1 ? fullLines(sheet, pattern, fold, found.row) : null;
-  if (full) return inBoxes(found, full, told ? lines.longAt : full.longAt);
+  if (full) return inBoxes(found, full, identified ? lines.longAt : full.longAt);
   const centre = placeOf(found, ({ middle }) => middle);
   const upwards = Math.sign(found.progression.perTick);
-  if (!told) {
+  if (!identified) {
     // Not the graduation that happens to be under the middle: the next long one, to be asked about.
     const next = upwards * nextLong(lines, upwards * centre, upwards);
     return { tick: next, placing: 'unsure', doubtful: true, counted: false };
@@ -46,22 +52,12 @@ function nextLong({ lengths, subdivisions: fold }: LongLines, place: number, upw
   return Math.ceil(place);
 }
 
-/** As shares of the interval: how near to its line a number is, how far it is from the other, how much these scatter. */
-const NEAR = 0.25;
-const FAR = 0.2;
-const SCATTER = 0.05;
-/** Both gaps as they must differ for the nearer line to be the number's. */
-const UNEQUAL = 1.6;
-/** Of the numbers, at most so many may reach over a line; and so many must speak. */
-const IN_THE_WAY = 0.1;
-const FEWEST = 4;
-
 /** Numbers between lines that cross the tape: each is that of the nearer one, where that is the higher. */
 function inBoxes(
   { progression: rise }: FoundProgression,
   { longAt, fold, aside }: FullLines,
   longest: number,
-): Label {
+): NumberedLine {
   const upwards = Math.sign(rise.perTick);
   const gaps = rise.agreeing.map(({ cell, value }) => {
     const [low, high] = [
@@ -88,7 +84,7 @@ function inBoxes(
   const over = gaps.filter((gap) => Math.min(gap.above, gap.below) < 0).length;
   const clear =
     longest === longAt &&
-    rise.distinct >= FEWEST &&
+    rise.distinct >= NUMBERED_LINE_ACROSS_FEWEST &&
     over <= IN_THE_WAY * gaps.length &&
     scatter <= SCATTER &&
     above <= NEAR &&

@@ -2,21 +2,22 @@ import { type LongLine, modulo } from '../graduations/tick-classes.ts';
 import type { NumberCell } from '../numbers/number-row.ts';
 import { median } from '../numerics/solve.ts';
 import { alignment } from './alignment.ts';
-import { CLEAR_MARGIN, type Label, type LinesBeside, longLines } from './beside-lines.ts';
+import { type LinesBeside, longLines, type NumberedLine } from './beside-lines.ts';
 import { isNumbered } from './digits-between.ts';
 import { type FoundProgression, placeOf } from './found-progression.ts';
-import { acrossTheTape } from './numbered-line-across.ts';
+import { CLEAR_MARGIN } from './limits.ts';
+import { numberedLineAcross } from './numbered-line-across.ts';
 
-export function labelled(found: FoundProgression, beside: LinesBeside): Label {
+export function numberedLine(found: FoundProgression, beside: LinesBeside): NumberedLine {
   const { pattern, ticksPerNumber, beforeDigits, between } = beside;
   const { row, turns, progression: rise } = found;
   // Numbers by tens of centimetres stand on lines that are long every ten or fifty graduations.
   const fold = ticksPerNumber === 100 || ticksPerNumber === 50 ? 10 : ticksPerNumber;
   const lines = longLines(pattern, fold, row.across > pattern.zoneMiddle ? 1 : -1, beforeDigits);
-  const told = fold > 1 && lines.margin >= CLEAR_MARGIN;
-  if (row.turned) return acrossTheTape(found, beside, fold, lines, told);
+  const identified = fold > 1 && lines.margin >= CLEAR_MARGIN;
+  if (row.turned) return numberedLineAcross(found, beside, fold, lines, identified);
   const nearest = (tick: number) =>
-    told ? lines.longAt + fold * Math.round((tick - lines.longAt) / fold) : Math.round(tick);
+    identified ? lines.longAt + fold * Math.round((tick - lines.longAt) / fold) : Math.round(tick);
   const centre = placeOf(found, ({ middle }) => middle);
   const off = centre - nearest(centre);
   if (Math.abs(off) < Math.max(0.3, 0.075 * fold)) {
@@ -24,7 +25,7 @@ export function labelled(found: FoundProgression, beside: LinesBeside): Label {
     const counted =
       between !== undefined && 10 * between.every === fold && isNumbered(tick, between);
     const proven =
-      told ||
+      identified ||
       counted ||
       fold <= 2 ||
       middlesKeepStep(found, fold) ||
@@ -35,7 +36,7 @@ export function labelled(found: FoundProgression, beside: LinesBeside): Label {
   const right = nearest(placeOf(found, (cell) => cell.right) + 0.25 * fold);
   const upsideDown = turns === 2;
   const cells = rise.agreeing.map(({ cell }) => cell);
-  const aligned = told ? alignment(cells, lines) : null;
+  const aligned = identified ? alignment(cells, lines) : null;
   if (aligned?.kind === 'before' || aligned?.kind === 'after') {
     const before = aligned.kind === 'before';
     const placing = before !== upsideDown ? 'before' : 'after';

@@ -1,5 +1,13 @@
 import type { NumberRead, NumberRow } from '../numbers/number-row.ts';
 import { median } from '../numerics/solve.ts';
+import {
+  ADVANCE_ERROR,
+  ADVANCES,
+  FEW_SHARE,
+  FINER_STEPS,
+  LARGEST_SPREAD,
+  LEAST_APART,
+} from './limits.ts';
 import { lostDigits } from './vote.ts';
 
 /** Numbers that rise or fall evenly along a row: value = perTick · graduation + offset. */
@@ -28,30 +36,6 @@ export interface Progression {
   /** The most different values that fit any other progression. */
   readonly second: number;
 }
-
-/** What scales advance per graduation: parts of an inch, halves and fifths, whole and tens. */
-const ADVANCES = [
-  1 / 64,
-  1 / 32,
-  1 / 20,
-  1 / 16,
-  1 / 12,
-  1 / 10,
-  1 / 8,
-  1 / 5,
-  1 / 4,
-  1 / 2,
-  1,
-  2,
-  5,
-];
-/** Two numbers stand this near to where they belong, as the logarithm of their advance. */
-const ADVANCE_ERROR = 0.16;
-/** Numbers nearer than this, in graduations, can't tell an advance. */
-const LEAST_APART = 0.8;
-const LARGEST_SPREAD = 0.22;
-/** A finer step needs more than this share of a row's words. */
-const FEW_SHARE = 0.3;
 
 type Fit = Omit<Progression, 'second'>;
 
@@ -150,8 +134,6 @@ function commonStep(values: readonly number[]): number {
 function greatestDivisor(a: number, b: number): number {
   return b ? greatestDivisor(b, a % b) : a;
 }
-
-const FINER_STEPS = [1, 2, 5, 10];
 
 /** Words that were not read may stand on finer steps than the numbers that were. */
 function finerStep(step: number, perTick: number, offset: number, row: NumberRow): number {

@@ -1,10 +1,6 @@
 import { modulo } from '../graduations/tick-classes.ts';
 import type { Component } from './components.ts';
-
-/** Ink counts up to this share of an interval away, so that narrow gaps in a number don't. */
-const NEAR_SHARE = 0.08;
-/** Emptier than this share between the emptiest and the fullest, a place counts as empty. */
-const EMPTY_SHARE = 0.08;
+import { EMPTY_SHARE, NEAR_SHARE } from './limits.ts';
 
 /**
  * Parts patches of ink into numbers, one to an interval of `period` pixels. All intervals are laid

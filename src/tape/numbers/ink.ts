@@ -1,4 +1,5 @@
 import type { Field } from '../picture/field.ts';
+import { DARKER_LOG_GREY, DARKER_SPREADS, LEAST_SAMPLES, NEAR_ROWS } from './limits.ts';
 
 export interface Ink {
   /** 1 where there is ink, else 0. */
@@ -6,14 +7,6 @@ export interface Ink {
   /** How bright the ground is around each pixel, in the field's own measure. */
   readonly ground: Float32Array;
 }
-
-/** Rows above and below that count as the same neighbourhood. */
-const NEAR_ROWS = 2;
-/** Fewer samples than this don't make a neighbourhood. */
-const LEAST_SAMPLES = 10;
-/** Ink is darker than its neighbourhood by this much of its spread, and by this much log-grey. */
-const DARKER_SPREADS = 0.6;
-const DARKER_LOG_GREY = 0.1;
 
 /**
  * Tells ink from ground. Each pixel is compared only with what lies up to `reach` pixels left and

@@ -7,6 +7,7 @@ import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import { type Component, components } from './components.ts';
 import { cutApart } from './cut-apart.ts';
 import { inkOf } from './ink.ts';
+import { DEEP_MM, MOST_ROWS, OUTWARD_MM } from './limits.ts';
 import { cellOf, type NumberRow, type NumberRows } from './number-row.ts';
 import { putBack } from './put-back.ts';
 import { wipeByPattern } from './wipe-lines.ts';
@@ -18,12 +19,6 @@ const SCALES: Readonly<Record<number, { readonly perTick: number; readonly mmPx:
   8: { perTick: 24, mmPx: 7.56 },
 };
 
-/** Millimetres looked at beside the row: no tape is wider, and a little on its other side. */
-const DEEP_MM = 34;
-const OUTWARD_MM = 3;
-/** Most rows of digits taken: two edges, feet or metres, and one for luck. */
-const MOST_ROWS = 4;
-
 /** The scale of a sheet for numbers; throws for a pattern that isn't valid. */
 function scaleOf({ subdivisions }: TickPattern) {
   const scale = SCALES[subdivisions];
@@ -33,8 +28,8 @@ function scaleOf({ subdivisions }: TickPattern) {
 
 /** Draws the sheet in which the numbers of a valid pattern are looked for. */
 export function numberSheet(
-  work: Field,
-  frame: RowFrame,
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
   pitch: RowPitch,
   [first, last]: TickRange,
   pattern: TickPattern,

@@ -1,5 +1,6 @@
 import type { Sheet } from '../graduations/sheet.ts';
 import type { Component } from './components.ts';
+import { MOST_DIGITS, THIN } from './limits.ts';
 
 /** What is taken for one printed number: patches of ink that stand together on a sheet. */
 export interface NumberCell {
@@ -74,11 +75,6 @@ export function cellOf(
     middle: fromTick + (x0 + x1) / 2 / perTick,
   };
 }
-
-/** A stroke thinner than this, as a share of the row's height, is a 1 or what is left of a line. */
-const THIN = 0.35;
-/** Printed numbers have no more digits. */
-const MOST_DIGITS = 4;
 
 /** Whether a row looks like numbers rather than what is left of its lines: strokes and nothing but strokes. */
 export function looksLikeNumbers({ cells, height }: NumberRow): boolean {

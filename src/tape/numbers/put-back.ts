@@ -1,4 +1,5 @@
 import { type Component, componentOf } from './components.ts';
+import { LOST_BESIDE_ONE, LOST_DIGIT, ONE } from './limits.ts';
 
 /** The ink of a sheet before lines were wiped, and whose it is now. */
 export interface WipedInk {
@@ -7,12 +8,6 @@ export interface WipedInk {
   /** Taken over for what is put back. */
   readonly labels: Int32Array;
 }
-
-/** A gap in a number wider than this share of its height has lost a digit. */
-const LOST_DIGIT = 0.3;
-/** Beside a 1, which takes less of its place than other digits, only a wider one has. */
-const LOST_BESIDE_ONE = 0.5;
-const ONE = 0.45;
 
 /**
  * A line that runs into the middle digit of a number wipes it. Puts back what was wiped in wide

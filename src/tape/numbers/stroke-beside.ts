@@ -1,15 +1,5 @@
+import { ASIDE, BARE, CROSSED, INKED, REACH, THICKEST } from './limits.ts';
 import type { NumberCell, NumberRows } from './number-row.ts';
-
-/** How far past the end of a number a digit would begin and end, and how thick it may be, in digit heights. */
-const REACH = 0.9;
-const THICKEST = 0.4;
-/** How far to the sides of a number it must be bare, in digit heights: a border goes on there. */
-const ASIDE = 0.3;
-/** Shares of the columns that a stroke crosses: of the number's own, and of those at its sides. */
-const CROSSED = 0.6;
-const BARE = 0.3;
-/** A stroke has at least this share of the graduations' contrast. */
-const INKED = 0.35;
 
 /**
  * Whether a stroke as long as a digit is tall stands at either end of a number turned across the

@@ -1,9 +1,7 @@
 import type { Sheet, TickRange } from '../graduations/sheet.ts';
 import { modulo } from '../graduations/tick-classes.ts';
 import type { TickPattern } from '../graduations/tick-pattern.ts';
-
-/** Lines this long, in tenths of a graduation, run as far as the pattern was looked at, or on. */
-const UNENDING = 48;
+import { UNENDING } from './limits.ts';
 
 /** Ink that may be wiped column by column. */
 interface Wiped {

@@ -1,16 +1,8 @@
 import type { Sheet } from '../graduations/sheet.ts';
 import type { Component } from './components.ts';
+import { BETTER, GAPS, GAPS_TURNED, INTERVALS, LONGEST_WORD } from './limits.ts';
 import { cellOf, type NumberCell } from './number-row.ts';
 import { heightOf, type WordLine, widthOf } from './word-lines.ts';
-
-/** Gaps that part numbers, as shares of the digits' height; narrower where numbers nearly touch. */
-const GAPS = [0.42, 0.28, 0.18];
-/** One number is a column of its own when turned: its digits may stand as far apart as two plain 1s. */
-const GAPS_TURNED = [0.7];
-/** A narrower gap must do better than a wider one by this, or digits would be numbers. */
-const BETTER = 1.15;
-/** Longer than this, in digit heights, is no number of four digits. */
-const LONGEST_WORD = 3.6;
 
 /** Joins the patches along a line to words, from left to right, by whichever gap makes them stand evenest. */
 export function joinWords(line: WordLine, parts: readonly Component[], sheet: Sheet): NumberCell[] {
@@ -80,9 +72,6 @@ function wordsOf(
 function offLine(digit: Component, last: Component, slope: number): number {
   return digit.middleY - last.middleY - slope * (digit.middleX - last.middleX);
 }
-
-/** Graduations per number on scales as they are printed. */
-const INTERVALS = [2, 4, 5, 8, 10, 16, 20, 32];
 
 /** How evenly numbers stand for the best of the usual intervals: 1 perfectly, near 0 anyhow. */
 export function regularity(cells: readonly NumberCell[]): number {

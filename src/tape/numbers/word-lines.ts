@@ -1,6 +1,7 @@
 import type { Sheet } from '../graduations/sheet.ts';
 import { median } from '../numerics/solve.ts';
 import type { Component } from './components.ts';
+import { ENOUGH_DIGITS, MOST_LINES, MOST_PATCHES, SLANTED_SHARE, SLOPES } from './limits.ts';
 
 /** A line that patches of like size stand along. */
 export interface WordLine {
@@ -23,15 +24,6 @@ export function heightOf({ width, height }: Component, turned: boolean): number 
 export function widthOf({ width, height }: Component, turned: boolean): number {
   return turned ? height : width;
 }
-
-/** Slopes tried, straight first: a row that isn't printed at a slant is the likelier. */
-const SLOPES = [0, 0.03, -0.03, 0.07, -0.07, 0.12, -0.12];
-const SLANTED_SHARE = 0.93;
-/** Patches tried, the tallest first: specks of a cloth's weave are many. */
-const MOST_PATCHES = 450;
-const MOST_LINES = 5;
-/** More digits than this don't make a line more likely to be numbers. */
-const ENOUGH_DIGITS = 40;
 
 /** Finds lines of patches that may be digits: the most and tallest first. */
 export function wordLines(parts: readonly Component[], sheet: Sheet, turned: boolean): WordLine[] {

@@ -6,19 +6,11 @@ import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import { densityAt, distanceAt } from '../pitch/position.ts';
 import { type Component, components } from './components.ts';
 import { inkOf } from './ink.ts';
+import { BEYOND, COARSE_PITCH_PX, LEAST_PER_TICK, MOST_WORDS } from './limits.ts';
 import type { NumberRow, NumberRows } from './number-row.ts';
 import { wipeByFollowing } from './wipe-lines.ts';
 import { joinWords, regularity } from './word-joins.ts';
 import { type WordLine, wordLines } from './word-lines.ts';
-
-/** Graduations seen beyond both ends, where a number may stand over the last line. */
-const BEYOND = 4;
-/** Pixels to a graduation: as the picture has them, but enough for a line and not too many. */
-const LEAST_PER_TICK = 7;
-/** Wider graduations, in picture pixels, are those of a close picture of coarse lines. */
-const COARSE_PITCH_PX = 55;
-/** Words of a row that are read: more cost time and settle nothing. */
-const MOST_WORDS = 18;
 
 /**
  * Finds numbers beside a row of graduations without knowing how many lead from one to the next:
@@ -26,8 +18,8 @@ const MOST_WORDS = 18;
  * evenest and the tallest first.
  */
 export function wordRows(
-  work: Field,
-  frame: RowFrame,
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
   pitch: RowPitch,
   [first, last]: TickRange,
   pattern: TickPattern,
@@ -45,7 +37,12 @@ export function wordRows(
   return { sheet, labels, ground, rows };
 }
 
-function wordSheet(work: Field, frame: RowFrame, pitch: RowPitch, [from, to]: TickRange): Sheet {
+function wordSheet(
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
+  pitch: RowPitch,
+  [from, to]: TickRange,
+): Sheet {
   const { model } = pitch;
   const pitchPx = 1 / densityAt(model, distanceAt(model, (from + to) / 2));
   const coarse = pitchPx >= COARSE_PITCH_PX;

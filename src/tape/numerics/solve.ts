@@ -1,5 +1,4 @@
-/** Below this a pivot is nothing but rounding. */
-const SMALLEST_PIVOT = 1e-12;
+import { SMALLEST_PIVOT } from './limits.ts';
 
 /**
  * Weighted linear least squares for a few unknowns (normal equations, Gauss-Jordan

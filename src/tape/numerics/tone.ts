@@ -1,13 +1,10 @@
+import { NO_INK, REACH } from './limits.ts';
 /** At every px of a signal, the pure tone it is measured against. */
 export interface Carrier {
   readonly cosine: Float64Array;
   readonly sine: Float64Array;
 }
 
-/** The window's half width, in its sigmas. */
-const REACH = 2.2;
-/** Signals are logarithms of grey: a flat one has no phase rather than a perfect one. */
-const NO_INK = 1e-4;
 /**
  * Phase, quality and amplitude of a signal against a tone in a bell-shaped window of `sigma` px
  * about the place (px from the signal's start). One pass: sums with the mean still in, and the

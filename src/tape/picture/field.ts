@@ -1,20 +1,21 @@
 import type { GreyImage } from './grey-image.ts';
+import { BLACK_LEVEL, EDGE_PX } from './limits.ts';
+import type { In, Space } from './space.ts';
 
 /** A picture worked on: grey or log-grey samples, row after row; NaN where the picture ends. */
-export interface Field {
+export interface Field<S extends Space = Space> extends In<S> {
   readonly width: number;
   readonly height: number;
   readonly values: Float32Array;
 }
 
-/** A whole sample and its right and lower neighbours are needed, and no more. */
-export const EDGE_PX = 1.001;
-
-/** Grey levels added before the logarithm: black stays finite and its noise small. */
-const BLACK_LEVEL = 10;
+/** The very samples of a field as those of another space, where the two are the same. */
+export function takenAs<S extends Space>(field: Field): Field<S> {
+  return field as Field<S>;
+}
 
 /** A grey picture as samples from 0 to 255 to calculate with. */
-export function fieldOf(grey: GreyImage): Field {
+export function fieldOf(grey: GreyImage): Field<'picture'> {
   return { width: grey.width, height: grey.height, values: new Float32Array(grey.pixels) };
 }
 
@@ -24,8 +25,8 @@ export function fieldOf(grey: GreyImage): Field {
  *
  * @param factor whole; 1 or less gives the field itself.
  */
-export function boxDown(field: Field, factor: number): Field {
-  if (factor <= 1) return field;
+export function boxDown<To extends Space>(field: Field, factor: number): Field<To> {
+  if (factor <= 1) return takenAs(field);
   const width = Math.floor(field.width / factor);
   const height = Math.floor(field.height / factor);
   const values = new Float32Array(width * height);
@@ -48,7 +49,7 @@ function boxSum({ width, values }: Field, left: number, top: number, side: numbe
 }
 
 /** The field at twice its size, so that in a small picture rows and strokes get room. */
-export function doubled(field: Field): Field {
+export function doubled(field: Field<'picture'>): Field<'enlarged'> {
   const width = field.width * 2;
   const height = field.height * 2;
   const values = new Float32Array(width * height);
@@ -85,9 +86,9 @@ function blend({ width, values }: Field, x: number, y: number): number {
 const logs = new WeakMap<Field, Field>();
 
 /** The logarithm of a field: light and shade then add to what is printed, so they cancel. */
-export function logOf(field: Field): Field {
+export function logOf<S extends Space>(field: Field<S>): Field<S> {
   const known = logs.get(field);
-  if (known) return known;
+  if (known) return takenAs(known);
   const values = new Float32Array(field.values.length);
   // Twice as fast as a map over millions of samples.
   for (let i = 0; i < values.length; i++) {

@@ -1,24 +1,23 @@
-import type { RowFrame } from '../frame/frame.ts';
+import { originAside, type RowFrame } from '../frame/frame.ts';
 import { bandSignal, type Strip, strip } from '../frame/strip.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
+import {
+  FINER,
+  FINER_ROW_LEAST_SCORE,
+  HALF_BAND_PX,
+  LONGEST_PX,
+  REACH_PX,
+  SHORTEST_PX,
+  STEP_PX,
+  WINDOW,
+} from './limits.ts';
 import { pitchBySpectra, type RowPitch } from './pitch-spectrum.ts';
-import { bestCourse, spectraOf, WINDOW } from './spectra.ts';
-
-/** How far beside a row finer lines are looked for, in px, and in what steps. */
-const REACH_PX = 54;
-const STEP_PX = 6;
-const HALF_BAND_PX = 3;
-/** Lines this clear count; shorter pitches than this can't be followed. */
-const LEAST_SCORE = 0.38;
-const SHORTEST_PX = 3.2;
-const LONGEST_PX = 30;
-/** Only lines this much closer together than those of the row itself are worth another look. */
-const FINER = 0.7;
+import { bestCourse, spectraOf } from './spectra.ts';
 
 /** A frame moved across its row, and the pitch found there. */
 export interface FinerRow {
-  readonly frame: RowFrame;
+  readonly frame: RowFrame<'measuring'>;
   readonly pitch: RowPitch;
 }
 
@@ -26,7 +25,11 @@ export interface FinerRow {
  * Where the digits of a tape are bolder than its lines, the row found is that of the digits: the
  * lines run beside it. Gives the clearest rows of finer pitch to either side, at most one a side.
  */
-export function finerRows(work: Field, frame: RowFrame, pitchPx: number): FinerRow[] {
+export function finerRows(
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
+  pitchPx: number,
+): FinerRow[] {
   const along = strip(logOf(work), frame, REACH_PX + HALF_BAND_PX);
   if (along.width < WINDOW) return [];
   const longest = Math.min(LONGEST_PX, FINER * pitchPx);
@@ -34,9 +37,7 @@ export function finerRows(work: Field, frame: RowFrame, pitchPx: number): FinerR
   return [1, -1].flatMap((side) => {
     const shift = clearestShift(along, side, longest);
     if (shift === undefined) return [];
-    const [x, y] = frame.origin;
-    const origin = [x + shift * frame.across[0], y + shift * frame.across[1]] as const;
-    const moved = { ...frame, origin };
+    const moved = { ...frame, origin: originAside(frame, shift) };
     const pitch = pitchBySpectra(work, moved);
     return pitch ? [{ frame: moved, pitch }] : [];
   });
@@ -48,7 +49,7 @@ function clearestShift(along: Strip, side: number, longest: number): number | un
     const shift = side * away;
     const signal = bandSignal(along, shift - HALF_BAND_PX, shift + HALF_BAND_PX);
     const course = bestCourse(spectraOf(signal), along.width, 1 / longest, 1 / SHORTEST_PX);
-    if (course && course.score > (best?.score ?? LEAST_SCORE))
+    if (course && course.score > (best?.score ?? FINER_ROW_LEAST_SCORE))
       best = { shift, score: course.score };
   }
   return best?.shift;

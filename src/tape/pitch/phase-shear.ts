@@ -1,19 +1,17 @@
 import { bandSignal, type Strip, smoothed } from '../frame/strip.ts';
 import type { Carrier } from '../numerics/tone.ts';
+import {
+  HOP_PITCHES,
+  PHASE_REACH,
+  PHASE_SHEAR_FEWEST_PLACES,
+  PHASE_SHEAR_LEAST_LIKENESS,
+  PHASE_SHEAR_OUTLIER,
+  REACH_SIGMAS,
+  SIGMA_PITCHES,
+} from './limits.ts';
 import { carrierOf, windowPitch } from './phase.ts';
 import type { RowPitch } from './pitch-spectrum.ts';
 import { agreedShear, type LocalShear } from './shear.ts';
-
-/** Rows to either side whose phases are compared; a strip must reach this far. */
-export const PHASE_REACH = 10;
-/** The windows in pitches (1 sigma), how far they reach in sigmas, and pitches between them. */
-const SIGMA_PITCHES = 2.5;
-const REACH_SIGMAS = 2;
-const HOP_PITCHES = 2;
-/** Likeness of neighbouring rows under which a place tells nothing. */
-const LEAST_LIKENESS = 0.06;
-const FEWEST_PLACES = 6;
-const OUTLIER = 0.08;
 
 /**
  * By how much the strokes lean from the frame, from the phase of the graduations' own frequency
@@ -29,13 +27,13 @@ export function shearFromPhase(strip: Strip, pitch: RowPitch) {
   while (place < strip.width) {
     const step = windowPitch(pitch.model, place + strip.from - pitch.centre);
     const { turns, weight } = turnPerRow(signals, carrier, place, SIGMA_PITCHES * step);
-    if (weight > LEAST_LIKENESS) {
+    if (weight > PHASE_SHEAR_LEAST_LIKENESS) {
       places.push({ place: (place - half) / half, shear: turns * step, weight });
     }
     place += HOP_PITCHES * step;
   }
-  if (places.length < FEWEST_PLACES) return null;
-  const line = agreedShear(places, OUTLIER, 5, 0);
+  if (places.length < PHASE_SHEAR_FEWEST_PLACES) return null;
+  const line = agreedShear(places, PHASE_SHEAR_OUTLIER, 5, 0);
   if (!line) return null;
   const rate = line.slope / half;
   // A stroke that moves on along the row turns its phase back.

@@ -1,4 +1,5 @@
 import { type Carrier, toneAt } from '../numerics/tone.ts';
+import { LEADING_QUALITY, PHASE_LONGEST_PITCH, PHASE_SHORTEST_PITCH } from './limits.ts';
 import { densityAt, graduationAt, type PositionModel, type TrackedPhase } from './position.ts';
 
 /** The phase of the row against the model, measured in a bell-shaped window about one place. */
@@ -11,15 +12,9 @@ export interface PhasePoint extends TrackedPhase {
 
 type Loose = { -readonly [name in keyof PhasePoint]: PhasePoint[name] };
 
-/** Px: what a window is fitted to, whatever the model says where it goes astray. */
-const SHORTEST_PITCH = 2.5;
-const LONGEST_PITCH = 120;
-/** A place below this quality doesn't lead the unwrapping. */
-const LEADING_QUALITY = 0.35;
-
 /** The pitch (px) the windows at t are cut to. */
 export const windowPitch = (model: PositionModel, t: number) =>
-  Math.min(LONGEST_PITCH, Math.max(SHORTEST_PITCH, 1 / Math.abs(densityAt(model, t))));
+  Math.min(PHASE_LONGEST_PITCH, Math.max(PHASE_SHORTEST_PITCH, 1 / Math.abs(densityAt(model, t))));
 
 /** The tone of the model over `length` px of the row, starting at t = `from`. */
 export function carrierOf(model: PositionModel, from: number, length: number): Carrier {

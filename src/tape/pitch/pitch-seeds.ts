@@ -3,7 +3,22 @@ import { bandSignal, strip } from '../frame/strip.ts';
 import { trendBasis, withoutTrend } from '../numerics/trend.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
-import { BAND_REACH, BANDS, type RowPitch } from './pitch-spectrum.ts';
+import { alongRow } from '../picture/space.ts';
+import {
+  BAND_REACH,
+  DIP,
+  DIP_BEFORE_TOP,
+  HIGH_PEAK,
+  PEAKS,
+  PITCH_SEEDS_BLANK,
+  PITCH_SEEDS_LEAST_LIKENESS,
+  PITCH_SEEDS_TREND_EVERY,
+  SAME_PITCH,
+  SECOND_SHARE,
+  SHIFT_SHARE,
+  WINDOWS,
+} from './limits.ts';
+import { BANDS, type RowPitch } from './pitch-spectrum.ts';
 import { followed, type Seed } from './pitch-tracking.ts';
 
 interface LikelySeed extends Seed {
@@ -12,25 +27,10 @@ interface LikelySeed extends Seed {
   readonly window: number;
 }
 
-/** Px: short windows for stretches between fingers or bends, long ones for wide graduations. */
-const WINDOWS = [120, 320] as const;
-const TREND_EVERY = 3;
-const trends = WINDOWS.map((length) => ({ length, basis: trendBasis(length, TREND_EVERY) }));
-/** Mean square of the log signal under which a window is blank. */
-const BLANK = 4e-4;
-/** Shifts up to the window over this leave enough of it to compare. */
-const SHIFT_SHARE = 3.2;
-/** Between strokes the likeness must first fall below these, then rise to at least this. */
-const DIP_BEFORE_TOP = 0.3;
-const DIP = 0.35;
-const LEAST_LIKENESS = 0.4;
-/** A second peak of a window is offered too, for less: the first may be half the true pitch. */
-const PEAKS = 2;
-const SECOND_SHARE = 0.6;
-/** Of the highest peak: lower ones are numbers or grain. */
-const HIGH_PEAK = 0.55;
-/** Logarithms of pitches nearer than this are the same hypothesis. */
-const SAME_PITCH = 0.16;
+const trends = WINDOWS.map((length) => ({
+  length,
+  basis: trendBasis(length, PITCH_SEEDS_TREND_EVERY),
+}));
 
 /**
  * Pitches found locally and followed outwards, the best supported first: for rows that bend, are
@@ -39,8 +39,8 @@ const SAME_PITCH = 0.16;
  * @param likely whether a pitch, in px, is worth following from a place u of the row.
  */
 export function pitchSeeds(
-  work: Field,
-  frame: RowFrame,
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
   want: number,
   likely: (u: number, pitch: number) => boolean = () => true,
 ): RowPitch[] {
@@ -51,8 +51,8 @@ export function pitchSeeds(
     for (const { length, basis } of trends) {
       const flat = new Float64Array(length);
       for (let start = 0; start + length <= along.width; start += length >> 1) {
-        withoutTrend(signal, start, basis, TREND_EVERY, flat);
-        const u = along.from + start + length / 2;
+        withoutTrend(signal, start, basis, PITCH_SEEDS_TREND_EVERY, flat);
+        const u = alongRow<'measuring'>(along.from + start + length / 2);
         for (const peak of peaksOf(flat)) {
           if (likely(u, peak.pitch)) found.push({ ...peak, u, band, signal, window: length });
         }
@@ -77,7 +77,7 @@ function peaksOf(flat: Float64Array): { pitch: number; strength: number }[] {
     if (low < DIP_BEFORE_TOP && isPeak(shift)) top = Math.max(top, at(shift));
   }
   const peaks: { pitch: number; strength: number }[] = [];
-  if (top < LEAST_LIKENESS) return peaks;
+  if (top < PITCH_SEEDS_LEAST_LIKENESS) return peaks;
   low = 1;
   for (let shift = 3; shift < last && peaks.length < PEAKS; shift++) {
     low = Math.min(low, at(shift));
@@ -97,7 +97,7 @@ function selfLikeness(flat: Float64Array): Float32Array | null {
   const energy = new Float64Array(length + 1);
   for (let i = 0; i < length; i++) energy[i + 1] = (energy[i] as number) + (flat[i] as number) ** 2;
   const whole = energy[length] as number;
-  if (!(whole / length >= BLANK)) return null;
+  if (!(whole / length >= PITCH_SEEDS_BLANK)) return null;
   const likeness = new Float32Array(Math.floor(length / SHIFT_SHARE) + 1);
   for (let shift = 2; shift < likeness.length; shift++) {
     let product = 0;

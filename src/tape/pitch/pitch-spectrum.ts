@@ -2,18 +2,25 @@ import type { RowFrame } from '../frame/frame.ts';
 import { bandSignal, type Strip, smoothed, strip } from '../frame/strip.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
+import { alongRow } from '../picture/space.ts';
+import type { Graduated } from './along.ts';
+import {
+  BAND_REACH,
+  FIT_SIGMAS,
+  PITCH_SPECTRUM_LEAST_SCORE,
+  SEARCHES,
+  TRACK_SIGMA,
+  WINDOW,
+} from './limits.ts';
 import { type PhasePoint, phaseTrack } from './phase.ts';
 import { fitProjective, type PositionModel } from './position.ts';
-import { bestCourse, type Course, spectraOf, WINDOW } from './spectra.ts';
+import { bestCourse, type Course, spectraOf } from './spectra.ts';
 
 /** Rows of a strip that are averaged into one signal: from v to v, both in. */
 export type Band = readonly [low: number, high: number];
 
 /** The graduations found along a row. */
-export interface RowPitch {
-  /** Graduations against t = u − centre. */
-  readonly model: PositionModel;
-  readonly centre: number;
+export interface RowPitch extends Graduated<'measuring'> {
   readonly track: readonly PhasePoint[];
   readonly band: Band;
   /** Px by which the signal is smoothed (1 sigma): 0 unless the strokes are far apart. */
@@ -45,19 +52,6 @@ export const BANDS: readonly Band[] = [
   [-3, 3],
   [2, 8],
 ];
-/** Px to either side that the bands need. */
-export const BAND_REACH = 9;
-
-/** Smoothing (px) hides print and grain between strokes far apart; pitches (px) sought with each. */
-const SEARCHES = [
-  { smoothing: 0, longest: 42, shortest: 3.2 },
-  { smoothing: 4, longest: 64, shortest: 16 },
-  { smoothing: 10, longest: 100, shortest: 40 },
-] as const;
-const LEAST_SCORE = 0.12;
-/** Widths (pitches) of the phase windows: short while the course is rough, then longer. */
-const FIT_SIGMAS = [2.5, 3.5, 3.5, 3.5];
-export const TRACK_SIGMA = 3;
 
 interface Found extends Course {
   readonly band: Band;
@@ -70,11 +64,14 @@ interface Found extends Course {
  * them agree on, then made exact by its phase. Null when the row is shorter than 256 px or shows
  * no pitch.
  */
-export function pitchBySpectra(work: Field, frame: RowFrame): RowPitch | null {
+export function pitchBySpectra(
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
+): RowPitch | null {
   const along = strip(logOf(work), frame, BAND_REACH);
   const { from, to, width } = along;
   if (width < WINDOW) return null;
-  const centre = (from + to) / 2;
+  const centre = alongRow<'measuring'>((from + to) / 2);
   // Smoothing leaves noise that can score by a hair more than a clear row: when the best has no
   // phase to follow, the next best is tried.
   for (const { band, smoothing, signal, score, frequency, bend } of coursesOf(along)) {
@@ -96,7 +93,8 @@ function coursesOf(along: Strip): Found[] {
     for (const { smoothing, longest, shortest } of SEARCHES) {
       const signal = smoothing ? smoothed(plain, smoothing) : plain;
       const course = bestCourse(spectraOf(signal), along.width, 1 / longest, 1 / shortest);
-      if (course && course.score >= LEAST_SCORE) found.push({ ...course, band, smoothing, signal });
+      if (course && course.score >= PITCH_SPECTRUM_LEAST_SCORE)
+        found.push({ ...course, band, smoothing, signal });
     }
   }
   return found.sort((one, other) => other.score - one.score);

@@ -1,14 +1,31 @@
 import { leastSquares } from '../numerics/solve.ts';
 import { type ToneMeter, toneMeter } from '../numerics/tone.ts';
+import type { AlongRow } from '../picture/space.ts';
+import {
+  AMBIGUOUS,
+  BELIEVED_PHASE,
+  BELIEVED_QUALITY,
+  LONG_RUN,
+  LONGEST_GAP,
+  MEMORY,
+  MENDING_SIGMA,
+  MOST_STEPS,
+  PITCH_TRACKING_FEWEST,
+  PITCH_TRACKING_LONGEST_PITCH,
+  PITCH_TRACKING_SHORTEST_PITCH,
+  SEED_SIGMA,
+  TRACK_SIGMA,
+  WALK_SIGMA,
+} from './limits.ts';
 import { phaseTrack } from './phase.ts';
-import { type Band, type RowPitch, TRACK_SIGMA } from './pitch-spectrum.ts';
+import type { Band, RowPitch } from './pitch-spectrum.ts';
 import { fitProjective, graduationAt } from './position.ts';
 import { withResidual } from './residual.ts';
 
 /** A place of the row with a likely pitch, from which it is followed both ways. */
 export interface Seed {
   /** Px along the row, in its frame. */
-  readonly u: number;
+  readonly u: AlongRow<'measuring'>;
   /** Px. */
   readonly pitch: number;
   readonly band: Band;
@@ -21,26 +38,6 @@ interface Step {
   readonly k: number;
   readonly quality: number;
 }
-
-const SHORTEST_PITCH = 2.2;
-const LONGEST_PITCH = 150;
-/** Widths of the phase windows in pitches, 1 sigma: at the seed, to mend its pitch, to walk. */
-const SEED_SIGMA = 2.5;
-const MENDING_SIGMA = 2;
-const WALK_SIGMA = 2.2;
-/** Further apart than this (graduations) two phases could be one graduation out. */
-const AMBIGUOUS = 0.4;
-const MOST_STEPS = 1500;
-/** Graduations without a clear stroke after which the row has ended. */
-const LONGEST_GAP = 14;
-/** A step is believed from this quality on, and within so many graduations of where it was due. */
-const BELIEVED_QUALITY = 0.42;
-const BELIEVED_PHASE = 0.28;
-/** Steps that foretell the next one. */
-const MEMORY = 24;
-const FEWEST = 12;
-/** Graduations for full confidence in a followed stretch. */
-const LONG_RUN = 40;
 
 /**
  * Follows the graduations from a seed outwards, each due where the last ones foretell it, and
@@ -60,7 +57,7 @@ export function followed(seed: Seed, from: number): RowPitch | null {
   const ahead = walk(tone, first, 1 / pitch, 1, signal.length);
   const behind = walk(tone, first, 1 / pitch, -1, signal.length);
   const steps = [...behind.slice(1).reverse(), ...ahead];
-  if (steps.length < FEWEST) return null;
+  if (steps.length < PITCH_TRACKING_FEWEST) return null;
   return fitted(seed, from, pitch, start, steps);
 }
 
@@ -114,7 +111,8 @@ function mendedPitch(tone: ToneMeter, place: number, rough: number): number | nu
     const drift = after - before - Math.round(after - before);
     if (Math.abs(drift) > AMBIGUOUS) break;
     pitch = 1 / (1 / pitch + drift / (4 * pitch));
-    if (!(pitch > SHORTEST_PITCH && pitch < LONGEST_PITCH)) return null;
+    if (!(pitch > PITCH_TRACKING_SHORTEST_PITCH && pitch < PITCH_TRACKING_LONGEST_PITCH))
+      return null;
   }
   return pitch;
 }

@@ -1,4 +1,5 @@
 import { leastSquares } from '../numerics/solve.ts';
+import { FIT_OUTLIER, FIT_QUALITY, MOST_FORESHORTENING, POSITION_FEWEST } from './limits.ts';
 
 /**
  * Which graduation stands at a distance t (px along the row, from the row's centre):
@@ -33,15 +34,6 @@ export interface TrackedPhase {
   /** Px from one graduation to the next here. */
   readonly pitch: number;
 }
-
-/** Tracked places of less quality than this have no say in a fit. */
-const FIT_QUALITY = 0.4;
-/** With fewer tracked places a fit says more about noise than about the tape. */
-const FEWEST = 12;
-/** Graduations off the fit at which a place counts half. */
-const FIT_OUTLIER = 0.08;
-/** The horizon must stay outside the stretch seen: |c·t| < 1 with a margin. */
-const MOST_FORESHORTENING = 0.95;
 
 /** Graduations that the residual adds at t: 0 without one. */
 export function residualAt(model: PositionModel, t: number): number {
@@ -97,7 +89,7 @@ export function fitProjective(
   model: PositionModel,
 ): PositionModel | null {
   const good = track.filter(({ quality }) => quality > FIT_QUALITY);
-  if (good.length < FEWEST) return null;
+  if (good.length < POSITION_FEWEST) return null;
   const scale = good.reduce((most, { t }) => Math.max(most, Math.abs(t)), 1);
   const found = good.map(({ t, phase }) => graduationAt(model, t) + phase);
   // The equation is multiplied through by c·t + 1, so that its weight is given back by the square.

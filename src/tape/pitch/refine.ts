@@ -2,9 +2,18 @@ import type { RowFrame } from '../frame/frame.ts';
 import { bandSignal, type Strip, smoothed, strip } from '../frame/strip.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
+import {
+  CLEARLY_SHARPER,
+  FIT_SIGMA,
+  HARDLY_DULLER,
+  PHASE_REACH,
+  ROUNDS,
+  ROUNDS_FOLLOWED,
+  TRACK_SIGMA,
+} from './limits.ts';
 import { type PhasePoint, phaseTrack } from './phase.ts';
-import { PHASE_REACH, shearFromPhase } from './phase-shear.ts';
-import { type RowPitch, TRACK_SIGMA } from './pitch-spectrum.ts';
+import { shearFromPhase } from './phase-shear.ts';
+import type { RowPitch } from './pitch-spectrum.ts';
 import { fitProjective, type PositionModel } from './position.ts';
 import { withResidual } from './residual.ts';
 import { sharpness, sharpnessReach } from './sharpness.ts';
@@ -12,32 +21,28 @@ import { leaned, shearFromStrokes, strokeReach } from './shear.ts';
 
 /** A frame, the strip of the log picture along it, and how sharp the lines stand in that. */
 interface Trial {
-  readonly frame: RowFrame;
+  readonly frame: RowFrame<'measuring'>;
   readonly along: Strip;
   readonly sharp: number;
 }
 
-export interface Polished {
-  readonly frame: RowFrame;
+export interface Refined {
+  readonly frame: RowFrame<'measuring'>;
   readonly pitch: RowPitch;
 }
-
-/** Another shear is taken up only for this much more sharpness, and kept only for this much. */
-const CLEARLY_SHARPER = 1.04;
-const HARDLY_DULLER = 0.93;
-/** A followed row has its model from the walk: fewer rounds settle it. */
-const ROUNDS = 3;
-const ROUNDS_FOLLOWED = 2;
-const FIT_SIGMA = 3.5;
 
 /**
  * The frame's shear from the strokes and then from the phase of the graduations across the row,
  * with the pitch fitted anew on each better frame. Neither input is changed.
  */
-export function polish(work: Field, frame: RowFrame, pitch: RowPitch): Polished {
+export function refine(
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
+  pitch: RowPitch,
+): Refined {
   const log = logOf(work);
   const start = bestStart(log, frame, pitch);
-  let best: Polished & { along: Strip } = { ...start, pitch };
+  let best: Refined & { along: Strip } = { ...start, pitch };
   if (start.frame !== frame) best = { ...best, pitch: refitted(start.along, pitch) ?? pitch };
   for (let round = 0; round < (pitch.followed ? ROUNDS_FOLLOWED : ROUNDS); round++) {
     const lean = shearFromPhase(best.along, best.pitch);
@@ -61,7 +66,7 @@ export function halfOn(pitch: RowPitch): RowPitch {
 
 /** Of the shear given, that mended by its strokes, and none mended likewise (cloth can mislead the
  * first): the one with the sharpest lines. */
-function bestStart(log: Field, frame: RowFrame, pitch: RowPitch): Trial {
+function bestStart(log: Field<'measuring'>, frame: RowFrame<'measuring'>, pitch: RowPitch): Trial {
   const given = trialOf(log, frame, pitch, strokeReach(pitch));
   const mend = shearFromStrokes(given.along, pitch);
   const mended = mend && trialOf(log, leaned(frame, mend), pitch, sharpnessReach(pitch));
@@ -71,7 +76,11 @@ function bestStart(log: Field, frame: RowFrame, pitch: RowPitch): Trial {
   return mended && mended.sharp === most ? mended : upright;
 }
 
-function mendedUpright(log: Field, frame: RowFrame, pitch: RowPitch): Trial {
+function mendedUpright(
+  log: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
+  pitch: RowPitch,
+): Trial {
   const square = { ...frame, shear: 0, shearRate: 0 };
   const along = strip(log, square, strokeReach(pitch));
   const mend = shearFromStrokes(along, pitch);
@@ -80,7 +89,12 @@ function mendedUpright(log: Field, frame: RowFrame, pitch: RowPitch): Trial {
 }
 
 /** One strip serves sharpness, phases and the fit: its rows are the same whatever its reach. */
-function trialOf(log: Field, frame: RowFrame, pitch: RowPitch, reach: number): Trial {
+function trialOf(
+  log: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
+  pitch: RowPitch,
+  reach: number,
+): Trial {
   const along = strip(log, frame, Math.max(reach, sharpnessReach(pitch), PHASE_REACH));
   return { frame, along, sharp: sharpness(along, pitch) };
 }

@@ -1,16 +1,13 @@
 import { median } from '../numerics/solve.ts';
+import {
+  LEAST_QUALITY,
+  MOST_PHASE,
+  RESIDUAL_FEWEST,
+  SMOOTHING_PITCHES,
+  SMOOTHING_REACH,
+  STRAIGHT_ENOUGH,
+} from './limits.ts';
 import { type PositionModel, residualAt, type TrackedPhase } from './position.ts';
-
-const LEAST_QUALITY = 0.45;
-/** More graduations off than this is another tape, not a bend. */
-const MOST_PHASE = 3;
-/** With fewer tracked places a table says more about noise than about the tape. */
-const FEWEST = 12;
-/** When nine places in ten are within this many graduations, the model needs no residual. */
-const STRAIGHT_ENOUGH = 0.06;
-/** Pitches over which the residual is smoothed: 1 sigma, and where the weight ends. */
-const SMOOTHING_PITCHES = 5;
-const SMOOTHING_REACH = 4;
 
 /**
  * The model with the smooth part of the tracked phases added to its residual; the same model
@@ -20,7 +17,7 @@ export function withResidual(track: readonly TrackedPhase[], model: PositionMode
   const good = track.filter((p) => p.quality > LEAST_QUALITY && Math.abs(p.phase) < MOST_PHASE);
   const first = good[0];
   const last = good[good.length - 1];
-  if (!first || !last || good.length < FEWEST) return model;
+  if (!first || !last || good.length < RESIDUAL_FEWEST) return model;
   const sizes = good.map(({ phase }) => Math.abs(phase)).sort((one, other) => one - other);
   if ((sizes[Math.floor(good.length * 0.9)] as number) < STRAIGHT_ENOUGH) return model;
   const count = Math.max(4, Math.min(200, Math.round(good.length / 2)));

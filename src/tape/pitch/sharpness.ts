@@ -1,14 +1,8 @@
 import { bandSignal, type Strip } from '../frame/strip.ts';
+import { FEWEST_COLUMNS, MOST_CONTRAST, OFF_LINE, ON_LINE } from './limits.ts';
 import type { RowPitch } from './pitch-spectrum.ts';
 import { densityAt, graduationAt } from './position.ts';
 import { middlePitch } from './shear.ts';
-
-/** Of a graduation: how near to the line a px counts as on it, and where the bare tape is. */
-const ON_LINE = 0.03;
-const OFF_LINE = 0.3;
-/** One glaring line must not decide. */
-const MOST_CONTRAST = 0.5;
-const FEWEST_COLUMNS = 5;
 
 /** Rows to either side over which the lines are averaged. */
 export const sharpnessReach = (pitch: RowPitch) =>

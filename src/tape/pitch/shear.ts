@@ -1,6 +1,15 @@
 import type { RowFrame } from '../frame/frame.ts';
 import type { Strip } from '../frame/strip.ts';
 import { leastSquares } from '../numerics/solve.ts';
+import {
+  FEWEST_PIXELS,
+  LEAST_GRADIENT,
+  LEAST_SHEAR,
+  MOST_SHEAR,
+  MOST_TURNED,
+  SHEAR_FEWEST_PLACES,
+  SHEAR_OUTLIER,
+} from './limits.ts';
 import type { RowPitch } from './pitch-spectrum.ts';
 import { densityAt, graduationAt } from './position.ts';
 
@@ -19,7 +28,10 @@ export interface LocalShear {
 }
 
 /** The frame with its strokes leaning by so much more. */
-export function leaned(frame: RowFrame, lean: { shear: number; rate: number }): RowFrame {
+export function leaned(
+  frame: RowFrame<'measuring'>,
+  lean: { shear: number; rate: number },
+): RowFrame<'measuring'> {
   return { ...frame, shear: frame.shear + lean.shear, shearRate: frame.shearRate + lean.rate };
 }
 
@@ -45,16 +57,6 @@ export function agreedShear(
   return line;
 }
 
-const LEAST_GRADIENT = 0.05;
-/** Of the gradient along: a steeper one across is print or cloth, not a stroke. */
-const MOST_TURNED = 0.9;
-const OUTLIER = 0.12;
-const FEWEST_PIXELS = 40;
-const FEWEST_PLACES = 4;
-/** More than this is no view of a tape anyone would take; less isn't worth a new fit. */
-const MOST_SHEAR = 0.5;
-const LEAST_SHEAR = 0.01;
-
 /**
  * By how much the strokes lean from the frame, from the gradients at the graduations only, so
  * that the texture of cloth has little say. Null when too little is seen or nothing leans.
@@ -73,7 +75,7 @@ export function shearFromStrokes(strip: Strip, pitch: RowPitch) {
     const local = localShear(strip, near, start, end, strokeReach(pitch));
     if (local) places.push({ place: (u + window / 2 - middle) / half, ...local });
   }
-  if (places.length < FEWEST_PLACES) return null;
+  if (places.length < SHEAR_FEWEST_PLACES) return null;
   const line = agreedShear(places, 0.06, 6, 0.05 * places.length);
   if (!line) return null;
   const [level, slope] = [Math.abs(line.level), Math.abs(line.slope)];
@@ -127,7 +129,7 @@ function localShear(strip: Strip, near: Uint8Array, start: number, end: number, 
     count = 0;
     for (let i = 0; i < leans.length; i++) {
       const lean = leans[i] as number;
-      const off = (lean + shear) / OUTLIER;
+      const off = (lean + shear) / SHEAR_OUTLIER;
       const trust = pass ? 1 / (1 + off * off) : 1;
       const weight = trust * (strengths[i] as number);
       total += weight;

@@ -1,21 +1,20 @@
 import { fft } from '../numerics/fourier.ts';
 import { trendBasis, withoutTrend } from '../numerics/trend.ts';
+import {
+  BEND_STEP,
+  FEWEST_WINDOWS,
+  HOP,
+  LOWEST_BIN,
+  NOISE,
+  NOISE_SHARE,
+  SAMPLES,
+  SPECTRA_BLANK,
+  SPECTRA_TREND_EVERY,
+  WINDOW,
+} from './limits.ts';
 
-/** Px of the row that one spectrum sees, and px from one to the next. */
-export const WINDOW = 256;
-const HOP = 64;
-/** A spectrum is sampled at whole multiples of 1/SAMPLES per px: four times finer than its window. */
-const SAMPLES = 1024;
 const HALF = SAMPLES / 2;
-/** Slower than this is the trend, faster than this is single pixels. */
-const LOWEST_BIN = 8;
 const HIGHEST_BIN = SAMPLES / 2.2;
-const TREND_EVERY = 4;
-/** Strength below which a bin is taken for noise, and what it then counts. */
-const NOISE = 0.3;
-const NOISE_SHARE = 0.3;
-/** In units of the signal: keeps a blank window from looking like a pure tone. */
-const BLANK = 1e-3;
 
 /** Short-time spectra of a row, one window after another. */
 export interface Spectra {
@@ -25,7 +24,7 @@ export interface Spectra {
   readonly strengths: Float32Array;
 }
 
-const trend = trendBasis(WINDOW, TREND_EVERY);
+const trend = trendBasis(WINDOW, SPECTRA_TREND_EVERY);
 const bell = Float64Array.from(
   { length: WINDOW },
   (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / WINDOW),
@@ -53,7 +52,7 @@ export function spectraOf(signal: Float32Array): Spectra {
 /** One window without its trend under a Hann bell, zeros after it; √2 times a pure tone's size. */
 function load(signal: Float32Array, start: number, into: Float64Array): number {
   const flat = new Float64Array(WINDOW);
-  withoutTrend(signal, start, trend, TREND_EVERY, flat);
+  withoutTrend(signal, start, trend, SPECTRA_TREND_EVERY, flat);
   into.fill(0, WINDOW);
   let energy = 0;
   for (let i = 0; i < WINDOW; i++) {
@@ -62,7 +61,7 @@ function load(signal: Float32Array, start: number, into: Float64Array): number {
     into[i] = weighted;
     energy += value * weighted;
   }
-  return Math.sqrt((energy * WINDOW) / 2) + BLANK * WINDOW;
+  return Math.sqrt((energy * WINDOW) / 2) + SPECTRA_BLANK * WINDOW;
 }
 
 /** The first (sign 1) or second (sign −1) of two real signals transformed as one complex one. */
@@ -94,8 +93,6 @@ export interface Course {
 
 const FREQUENCY_STEP = 0.012; // of its logarithm
 const MOST_BEND = 0.62;
-const BEND_STEP = 0.025;
-const FEWEST_WINDOWS = 6;
 
 /** The course that gathers most strength, of frequencies from `lowest` to `highest` per px. */
 export function bestCourse(

@@ -3,29 +3,25 @@ import type { PlacedNumber } from '../claims/claim.ts';
 import type { ClaimOfRow } from '../claims/claimed-row.ts';
 import { mmAt } from '../claims/comparisons.ts';
 import { doubtsOf } from '../claims/doubts.ts';
-import { extent, type Point, toFrame, toImage } from '../frame/frame.ts';
+import { extent, toFrame, toImage } from '../frame/frame.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import { trustedRange } from '../graduations/sheet.ts';
 import { mmPerUnit } from '../graduations/tape-unit.ts';
 import type { Field } from '../picture/field.ts';
+import type { Place } from '../picture/space.ts';
+import { alongAt, tickAlong } from '../pitch/along.ts';
 import { pitchSeeds } from '../pitch/pitch-seeds.ts';
-import { densityAt, distanceAt, graduationAt } from '../pitch/position.ts';
-import { polish } from '../pitch/refine.ts';
+import { densityAt } from '../pitch/position.ts';
+import { refine } from '../pitch/refine.ts';
+import { FORETOLD, LEAST_ROOM, LIKE_PITCH, MOSTLY_NEW } from './limits.ts';
 import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
-
-/** So many graduations must have room beside what was followed, or there is no more to read. */
-const LEAST_ROOM = 25;
-/** Logarithm: the same lines farther on are as far apart, but for a bend. */
-const LIKE_PITCH = 0.15;
-/** Of a stretch that was followed anew, as much as this must lie beyond the one that is known. */
-const MOSTLY_NEW = 0.6;
 
 /**
  * Reads the same lines again beyond what hides them: past fingers, pins or a fold a row goes on
  * with numbers of its own, though no one can tell how many lines lie between.
  */
 export async function readRest(
-  work: Field,
+  work: Field<'measuring'>,
   known: ClaimOfRow,
   readRows: ReadRows,
   mayReadWords: () => boolean,
@@ -38,32 +34,28 @@ export async function readRest(
   return rest;
 }
 
-/** Of the way from one number to the next: over a gap lines are foretold no better. */
-const FORETOLD = 0.35;
-
 /** A few numbers are enough where the lines before the gap, themselves in no doubt, go on to the same. */
 function withForetelling(known: ClaimOfRow, rest: ClaimOfRow): ClaimOfRow {
   const { claim, row } = known;
   if (claim.unit !== rest.claim.unit || doubtsOf(claim).size > 0) return rest;
   const mm = mmPerUnit[claim.unit];
   const foretold = rest.claim.agreeing.every((number) => {
-    const [u] = toFrame(row.frame, ...placeOn(rest, number));
-    const tick = graduationAt(row.pitch.model, u - row.pitch.centre);
+    const [u] = toFrame(row.frame, placeOn(rest, number));
+    const tick = tickAlong(row.pitch, u);
     return Math.abs(mmAt(claim, tick) - number.value * mm) < FORETOLD * claim.step * mm;
   });
   return foretold ? { ...rest, claim: { ...rest.claim, foretold } } : rest;
 }
 
 /** Where the line of a number stands in the picture, by the row that it was read on. */
-function placeOn({ row, claim }: ClaimOfRow, { value }: PlacedNumber): Point {
+function placeOn({ row, claim }: ClaimOfRow, { value }: PlacedNumber): Place<'measuring'> {
   const ticks =
     (claim.direction * (value - claim.anchorValue)) / (claim.step / claim.ticksPerNumber);
-  const t = distanceAt(row.pitch.model, claim.anchorTick + ticks);
-  return toImage(row.frame, t + row.pitch.centre, 0);
+  return toImage(row.frame, alongAt(row.pitch, claim.anchorTick + ticks), 0);
 }
 
 async function readBeyond(
-  work: Field,
+  work: Field<'measuring'>,
   known: FollowedRow,
   side: -1 | 1,
   readRows: ReadRows,
@@ -79,10 +71,10 @@ async function readBeyond(
     side * (u - end) > 0 && Math.abs(Math.log(px / due(u))) < LIKE_PITCH;
   const [seed] = pitchSeeds(work, frame, 1, isLikely);
   if (!seed) return undefined;
-  const polished = polish(work, frame, seed);
-  const range = trustedRange(polished.pitch);
+  const refined = refine(work, frame, seed);
+  const range = trustedRange(refined.pitch);
   if (!range) return undefined;
-  const rows = polarities(work, polished.frame, polished.pitch, range);
+  const rows = polarities(work, refined.frame, refined.pitch, range);
   for (const row of rows.filter((one) => one.pitch.ink === pitch.ink && isNew(one, end, side))) {
     const strict = row.pattern.valid ? await readStrictly(work, row, readRows) : undefined;
     if (strict?.ok) return claimed(work, row, strict.claim);
@@ -95,7 +87,7 @@ async function readBeyond(
 
 /** Px along the row of its last graduation on one side. */
 function placeOf({ pitch, range: [from, to] }: FollowedRow, side: -1 | 1): number {
-  const places = [from, to].map((tick) => pitch.centre + distanceAt(pitch.model, tick));
+  const places = [from, to].map((tick) => alongAt(pitch, tick));
   return side > 0 ? Math.max(...places) : Math.min(...places);
 }
 

@@ -5,11 +5,13 @@ import type { RowFrame } from '../frame/frame.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import { type TickRange, trustedRange } from '../graduations/sheet.ts';
 import type { Field } from '../picture/field.ts';
+import { alongAt } from '../pitch/along.ts';
 import { finerRows } from '../pitch/finer-row.ts';
 import { pitchSeeds } from '../pitch/pitch-seeds.ts';
 import { pitchBySpectra, type RowPitch } from '../pitch/pitch-spectrum.ts';
-import { densityAt, distanceAt } from '../pitch/position.ts';
-import { type Polished, polish } from '../pitch/refine.ts';
+import { densityAt } from '../pitch/position.ts';
+import { type Refined, refine } from '../pitch/refine.ts';
+import { LEAST_PRESENCE, LEAST_SCORE, SEEDS, WORD_READINGS } from './limits.ts';
 import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
 
 /** A row with what its numbers say, or why they say nothing. */
@@ -19,21 +21,13 @@ export interface RowReading {
   readonly why: NoClaim | 'no-graduations';
 }
 
-/** Below this a pitch from spectra is chance. */
-const LEAST_SCORE = 0.2;
-const SEEDS = 2;
-/** A row with fewer of its lines there is a row of something else. */
-const LEAST_PRESENCE = 0.6;
-/** Word readings cost most: so many for one row. */
-const WORD_READINGS = 3;
-
 /**
  * Reads one candidate row: pitches by spectra first, then from seeds; dark print and light;
  * by the pattern of its lines where that is a tape's, and by its numbers alone where not.
  */
 export async function readRow(
-  work: Field,
-  frame: RowFrame,
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
   readRows: ReadRows,
   mayReadWords: () => boolean,
 ): Promise<RowReading> {
@@ -44,11 +38,11 @@ export async function readRow(
   let words = 0;
   for (const { frame: start, pitch: guess } of guesses(work, frame)) {
     if (guess.followed && tried.some((one) => sameStretch(one, guess))) continue;
-    const polished = polish(work, start, guess);
-    const range = trustedRange(polished.pitch);
+    const refined = refine(work, start, guess);
+    const range = trustedRange(refined.pitch);
     if (!range) continue;
-    tried.push({ pitch: polished.pitch, range });
-    for (const row of polarities(work, polished.frame, polished.pitch, range)) {
+    tried.push({ pitch: refined.pitch, range });
+    for (const row of polarities(work, refined.frame, refined.pitch, range)) {
       if (row.pattern.presence < LEAST_PRESENCE && !row.pattern.valid) continue;
       seen = clearer(seen, row);
       const strict = row.pattern.valid ? await readStrictly(work, row, readRows) : undefined;
@@ -76,7 +70,7 @@ interface Tried {
 }
 
 /** Pitches to try on a row, the likeliest first; made only as they are asked for. */
-function* guesses(work: Field, frame: RowFrame): Generator<Polished> {
+function* guesses(work: Field<'measuring'>, frame: RowFrame<'measuring'>): Generator<Refined> {
   const found = pitchBySpectra(work, frame);
   const clear = found !== null && found.score >= LEAST_SCORE;
   if (clear) {
@@ -89,8 +83,8 @@ function* guesses(work: Field, frame: RowFrame): Generator<Polished> {
 /** A seed in a stretch that was already followed with the same pitch tells nothing new. */
 function sameStretch({ pitch, range }: Tried, seed: RowPitch): boolean {
   const { model, centre } = pitch;
-  const low = centre + distanceAt(model, range[0]);
-  const high = centre + distanceAt(model, range[1]);
+  const low = alongAt(pitch, range[0]);
+  const high = alongAt(pitch, range[1]);
   if (seed.centre < low || seed.centre > high) return false;
   const ratio = densityAt(model, seed.centre - centre) / densityAt(seed.model, 0);
   return Math.abs(Math.log(ratio)) < 0.08;

@@ -14,15 +14,12 @@ import { wordRows } from '../numbers/word-rows.ts';
 import type { Field } from '../picture/field.ts';
 import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import { halfOn } from '../pitch/refine.ts';
-
-/** Lines are thin: where more of the pitch is dark than this, the print is the other way round. */
-const MOST_DUTY = 0.62;
-const SURELY_THIN = 0.45;
+import { MOST_DUTY, SURELY_THIN } from './limits.ts';
 
 /** A followed stretch as dark print and, where that isn't sure, as light; the likelier first. */
 export function polarities(
-  work: Field,
-  frame: RowFrame,
+  work: Field<'measuring'>,
+  frame: RowFrame<'measuring'>,
   dark: RowPitch,
   range: TickRange,
 ): FollowedRow[] {
@@ -43,7 +40,7 @@ export function polarities(
 
 /** Reads numbers by a pattern of lines that is a tape's. */
 export function readStrictly(
-  work: Field,
+  work: Field<'measuring'>,
   { frame, pitch, range, pattern }: FollowedRow,
   readRows: ReadRows,
 ): Promise<Claimed> {
@@ -53,7 +50,7 @@ export function readStrictly(
 
 /** Reads numbers whatever the pattern of the lines. */
 export function readFreely(
-  work: Field,
+  work: Field<'measuring'>,
   { frame, pitch, range, pattern }: FollowedRow,
   readRows: ReadRows,
 ): Promise<Claimed> {
@@ -61,7 +58,7 @@ export function readFreely(
 }
 
 /** A row with what its numbers claim, and what only the picture can add to that. */
-export function claimed(work: Field, row: FollowedRow, claim: Claim): ClaimOfRow {
+export function claimed(work: Field<'measuring'>, row: FollowedRow, claim: Claim): ClaimOfRow {
   const [number] = claim.agreeing;
   // Only inches are asked where their tape begins.
   const lines = number && claim.unit === 'inch' && runAround(linesSeen(work, row), number.tick);
@@ -69,7 +66,11 @@ export function claimed(work: Field, row: FollowedRow, claim: Claim): ClaimOfRow
 }
 
 /** Half millimetres leave no doubt what numbers in tens count, though only the first centimetres have them. */
-function byHalves(work: Field, { frame, pitch, range, pattern }: FollowedRow, claim: Claim): Claim {
+function byHalves(
+  work: Field<'measuring'>,
+  { frame, pitch, range, pattern }: FollowedRow,
+  claim: Claim,
+): Claim {
   const { unit, step, ticksPerNumber, doubts } = claim;
   const tens = unit === 'mm' && step === 10 && ticksPerNumber === 10;
   if (!tens || !doubts.has('unit') || !hasHalfLines(work, frame, pitch, range, pattern))

@@ -1,39 +1,25 @@
-import { directions, type RowFrame } from '../frame/frame.ts';
+import { directions, originAside, type RowFrame } from '../frame/frame.ts';
 import { type Strip, strip } from '../frame/strip.ts';
 import { leastSquares } from '../numerics/solve.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
+import {
+  BORDER_PX,
+  BOW_EDGE,
+  BOW_FEWEST_PLACES,
+  BOW_NEAR_PX,
+  BOW_SHORTEST_ROW_PX,
+  DOUBT_PX,
+  LEAST_NEAR,
+  LEAST_SAG_PX,
+  MOST_SAG_PX,
+  REACH_PX,
+  ROUNDS,
+  STRAIGHTENERS,
+  WANDER_PX,
+  WEIGHINGS,
+} from './limits.ts';
 import { type StrokePlace, strokeEnergy, strokePlace } from './stroke-places.ts';
-
-const ROUNDS = 2;
-const REACH_PX = 26;
-const SHORTEST_ROW_PX = 120;
-const FEWEST_PLACES = 8;
-
-const EDGE = { leastAlong: 0.05, acrossCost: 2 };
-
-/** From one stretch to the next a row moves less than this. */
-const WANDER_PX = 14;
-/** A row followed to the strip's border comes back this far. */
-const BORDER_PX = 8;
-
-/** A bow below this is left out, and one above it is no tape. */
-const LEAST_SAG_PX = 1.5;
-const MOST_SAG_PX = 24;
-
-/** A bow stands when this share of the places is this near to it. */
-const NEAR_PX = 2;
-const LEAST_NEAR = 0.6;
-
-/** Where places stop counting fully; a few rounds of weighing them anew settle the fit. */
-const DOUBT_PX = 1.5;
-const WEIGHINGS = 6;
-
-/** Rows that draw the square and the cubic term to 0, so that a few places can't bend it. */
-const STRAIGHTENERS = [
-  [0, 0, 0.3, 0, 0, 1],
-  [0, 0, 0, 0.6, 0, 1],
-];
 
 /** v = a + b·t + c·t² + d·t³, t from −1 to 1 along the row: t = (u − middle) / half. */
 interface Cubic {
@@ -46,13 +32,13 @@ interface Cubic {
  * The frame bent to its row of strokes, where the row clearly is not straight: square
  * and cubic term of the bow, with line and slant brought along.
  */
-export function fitBow(small: Field, frame: RowFrame): RowFrame {
+export function fitBow(small: Field<'search'>, frame: RowFrame<'search'>): RowFrame<'search'> {
   let bent = frame;
   for (let round = 0; round < ROUNDS; round++) {
     const band = strip(logOf(small), bent, REACH_PX);
-    if (band.width < SHORTEST_ROW_PX) break;
+    if (band.width < BOW_SHORTEST_ROW_PX) break;
     const places = followedPlaces(band);
-    if (places.length < FEWEST_PLACES) break;
+    if (places.length < BOW_FEWEST_PLACES) break;
     const cubic = robustCubic(places, band.from + band.width / 2, band.width / 2);
     if (!cubic || !believable(cubic, places)) break;
     bent = withBow(bent, cubic);
@@ -62,7 +48,7 @@ export function fitBow(small: Field, frame: RowFrame): RowFrame {
 
 /** Where the strokes sit, followed from the middle of the row out to either end. */
 function followedPlaces(band: Strip): StrokePlace[] {
-  const energy = strokeEnergy(band, EDGE);
+  const energy = strokeEnergy(band, BOW_EDGE);
   const length = Math.max(20, Math.round(band.width / 40));
   const middle = Math.floor(band.width / length / 2) * length;
   const most = band.reach - BORDER_PX;
@@ -105,17 +91,20 @@ function away({ terms: [a, b, c, d], middle, half }: Cubic, { u, v }: StrokePlac
 
 function believable(cubic: Cubic, places: readonly StrokePlace[]): boolean {
   const sag = Math.abs(cubic.terms[2]) + Math.abs(cubic.terms[3]);
-  const near = places.filter((place) => Math.abs(away(cubic, place)) < NEAR_PX);
+  const near = places.filter((place) => Math.abs(away(cubic, place)) < BOW_NEAR_PX);
   return sag >= LEAST_SAG_PX && sag <= MOST_SAG_PX && near.length >= LEAST_NEAR * places.length;
 }
 
-function withBow(frame: RowFrame, { terms: [a, b, c, d], middle, half }: Cubic): RowFrame {
-  const { origin, along, across } = frame;
+function withBow(
+  frame: RowFrame<'search'>,
+  { terms: [a, b, c, d], middle, half }: Cubic,
+): RowFrame<'search'> {
+  const { along } = frame;
   const slope = b / half;
   const start = a - slope * middle;
   return {
     ...directions(Math.atan2(along[1], along[0]) + Math.atan(slope)),
-    origin: [origin[0] + start * across[0], origin[1] + start * across[1]],
+    origin: originAside(frame, start),
     // The slant was taken from the strokes as they stand, so it already turns with the bow.
     shear: frame.shear + slope,
     shearRate: frame.shearRate,

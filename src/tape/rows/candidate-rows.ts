@@ -1,5 +1,6 @@
 import type { Field } from '../picture/field.ts';
-import { CELL_PX, type StrokeCell, strokeCells } from './stroke-cells.ts';
+import { ANGLES, APART, CELL_PX, LEAST_SQUARENESS, SURROUND } from './limits.ts';
+import { type StrokeCell, strokeCells } from './stroke-cells.ts';
 
 /** A straight line in the picture along which a row of graduations may run. */
 export interface CandidateRow {
@@ -21,18 +22,6 @@ interface Votes {
   readonly values: Float32Array;
 }
 
-/** Every 3°. */
-const ANGLES = 60;
-
-/** A stroke stands at most some 22° from square on its row: cosine of twice that. */
-const LEAST_SQUARENESS = 0.7;
-
-/** Offsets looked at to either side of a line: a row of graduations is narrow. */
-const SURROUND = { from: 4, to: 9, clear: 12 };
-
-/** Angles and offsets about a chosen line in which no other is looked for. */
-const APART = { angles: 2, offsets: 3 };
-
 /**
  * The likeliest rows of graduations, the best first: lines through many squares of
  * strokes that stand about square on them (a Hough vote), and with less beside them.
@@ -40,7 +29,7 @@ const APART = { angles: 2, offsets: 3 };
  * @param small a picture about 1300 px long, so that strokes are a few pixels apart.
  * @param want how many at most.
  */
-export function candidateRows(small: Field, want: number): CandidateRow[] {
+export function candidateRows(small: Field<'search'>, want: number): CandidateRow[] {
   const columns = Math.floor(small.width / CELL_PX);
   const rows = Math.floor(small.height / CELL_PX);
   const votes = narrowOnly(lineVotes(strokeCells(small), columns, rows));

@@ -1,4 +1,5 @@
 import { leastSquares } from '../numerics/solve.ts';
+import { ROBUST_LINE_FEWEST_PLACES, ROBUST_LINE_NEAR_PX, STEEPEST } from './limits.ts';
 import type { StrokePlace } from './stroke-places.ts';
 
 /** v = slope·u + start. */
@@ -7,20 +8,12 @@ export interface Line {
   readonly start: number;
 }
 
-const FEWEST_PLACES = 5;
-
-/** A search is at most some 2° out, after which a row still can't be steeper than this. */
-const STEEPEST = 0.12;
-
-/** Further than this from the line a place belongs to something else. */
-const NEAR_PX = 3;
-
 /** The line through most of the places, whatever the rest do; null when there is none. */
 export function robustLine(places: readonly StrokePlace[]): Line | null {
-  if (places.length < FEWEST_PLACES) return null;
+  if (places.length < ROBUST_LINE_FEWEST_PLACES) return null;
   const best = bestPair(places);
   if (!best) return null;
-  const near = places.filter((place) => Math.abs(away(best, place)) < NEAR_PX);
+  const near = places.filter((place) => Math.abs(away(best, place)) < ROBUST_LINE_NEAR_PX);
   const rows = near.map(({ u, v, weight }) => [u / 1000, 1, v, weight]);
   const fit = leastSquares(rows, 2);
   return fit ? { slope: (fit[0] as number) / 1000, start: fit[1] as number } : best;
@@ -51,7 +44,7 @@ function bestPair(places: readonly StrokePlace[]): Line | null {
 function support(line: Line, places: readonly StrokePlace[]): number {
   let sum = 0;
   for (const place of places) {
-    sum += place.weight * Math.max(0, 1 - Math.abs(away(line, place)) / NEAR_PX);
+    sum += place.weight * Math.max(0, 1 - Math.abs(away(line, place)) / ROBUST_LINE_NEAR_PX);
   }
   return sum;
 }

@@ -1,25 +1,18 @@
-import { directions, type RowFrame } from '../frame/frame.ts';
+import { directions, originAside, type RowFrame } from '../frame/frame.ts';
 import { type Strip, strip } from '../frame/strip.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
 import { fitBow } from './bow.ts';
+import {
+  FEWEST_EDGES,
+  MOST_SLANT,
+  ROUND_REACHES_PX,
+  ROW_FIT_EDGE,
+  ROW_FIT_SHORTEST_ROW_PX,
+  SLANT_REACH_PX,
+} from './limits.ts';
 import { type Line, robustLine } from './robust-line.ts';
 import { type StrokePlace, strokeEnergy, strokePlace } from './stroke-places.ts';
-
-/** Reach of each round: wide at first, as the line found by vote is some pixels out. */
-const ROUND_REACHES_PX = [36, 22, 22];
-
-/** On less of a row there is nothing to fit. */
-const SHORTEST_ROW_PX = 120;
-
-/** Log-grey difference of two neighbours-but-one on the edge of a stroke. */
-const EDGE = { leastAlong: 0.06, acrossCost: 3 };
-
-/** The slant of strokes is taken from edges this near to the row. */
-const SLANT_REACH_PX = 14;
-/** An edge is a stroke's when its gradient turns at most this (as a tangent) from the row. */
-const MOST_SLANT = 0.6;
-const FEWEST_EDGES = 100;
 
 /**
  * The frame of a row of strokes, from a straight frame near it: line and slant fitted
@@ -29,11 +22,14 @@ const FEWEST_EDGES = 100;
  * @param frame straight, at most some 25 px and 3° out.
  * @returns null when there is no row of strokes there, or too short a piece.
  */
-export function fitRow(small: Field, frame: RowFrame): RowFrame | null {
+export function fitRow(
+  small: Field<'search'>,
+  frame: RowFrame<'search'>,
+): RowFrame<'search'> | null {
   let fitted = frame;
   for (const reach of ROUND_REACHES_PX) {
     const band = strip(logOf(small), fitted, reach);
-    if (band.width < SHORTEST_ROW_PX) return null;
+    if (band.width < ROW_FIT_SHORTEST_ROW_PX) return null;
     const slant = slantOf(band);
     const line = robustLine(rowPlaces(band));
     if (!slant || !line) return null;
@@ -43,12 +39,12 @@ export function fitRow(small: Field, frame: RowFrame): RowFrame | null {
 }
 
 /** The frame turned and shifted to a line found in it, its strokes slanted further. */
-function moved(frame: RowFrame, line: Line, slant: Slant): RowFrame {
-  const { origin, along, across } = frame;
+function moved(frame: RowFrame<'search'>, line: Line, slant: Slant): RowFrame<'search'> {
+  const { along } = frame;
   return {
     ...frame,
     ...directions(Math.atan2(along[1], along[0]) + Math.atan(line.slope)),
-    origin: [origin[0] + line.start * across[0], origin[1] + line.start * across[1]],
+    origin: originAside(frame, line.start),
     shear: frame.shear + slant.shear + line.slope,
     shearRate: frame.shearRate + slant.rate,
   };
@@ -56,7 +52,7 @@ function moved(frame: RowFrame, line: Line, slant: Slant): RowFrame {
 
 /** Where the strokes sit, in overlapping stretches along the row. */
 function rowPlaces(band: Strip): StrokePlace[] {
-  const energy = strokeEnergy(band, EDGE);
+  const energy = strokeEnergy(band, ROW_FIT_EDGE);
   const length = Math.max(24, Math.round(band.width / 24));
   const lean = (v: number) => 1 - (0.4 * Math.abs(v)) / band.reach;
   const places: StrokePlace[] = [];
@@ -95,7 +91,7 @@ function slantSums({ width, reach, values }: Strip) {
     for (let i = 1; i < width - 1; i++) {
       const k = j * width + i;
       const along = (values[k + 1] as number) - (values[k - 1] as number);
-      if (!(Math.abs(along) > EDGE.leastAlong)) continue;
+      if (!(Math.abs(along) > ROW_FIT_EDGE.leastAlong)) continue;
       const across = (values[k + width] as number) - (values[k - width] as number);
       if (!(Math.abs(across) < MOST_SLANT * Math.abs(along))) continue;
       const place = (i - half) / half;

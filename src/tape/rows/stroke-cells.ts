@@ -1,8 +1,6 @@
 import { median } from '../numerics/solve.ts';
 import type { Field } from '../picture/field.ts';
-
-/** Side of the squares a picture is looked at in: a stroke or two of a fine scale. */
-export const CELL_PX = 8;
+import { CELL_PX, LEAST_WEIGHT } from './limits.ts';
 
 /** A square of the picture, with how likely it lies on parallel strokes. */
 export interface StrokeCell {
@@ -28,15 +26,12 @@ interface CellSums {
   readonly size: Float32Array;
 }
 
-/** Squares that weigh less than this are noise. */
-const LEAST_WEIGHT = 0.05;
-
 /**
  * The squares of a picture that look like a piece of a row of parallel strokes: the
  * gradient keeps to one direction (structure tensor), but not to one sign, for a
  * stroke has an edge of either sign and a stripe or a tape's own edge only one.
  */
-export function strokeCells(field: Field): StrokeCell[] {
+export function strokeCells(field: Field<'search'>): StrokeCell[] {
   const sums = cellSums(field);
   const energies = sums.xx.map((xx, cell) => xx + (sums.yy[cell] as number));
   const usual = 2 * median(energies) + 0.05;
@@ -78,7 +73,7 @@ function strokeCell(sums: CellSums, x: number, y: number, usual: number): Stroke
   return { x, y, weight, cos2: (xx - yy) / anisotropy, sin2: (2 * xy) / anisotropy };
 }
 
-function cellSums(field: Field): CellSums {
+function cellSums(field: Field<'search'>): CellSums {
   const columns = Math.floor(field.width / CELL_PX);
   const rows = Math.floor(field.height / CELL_PX);
   const empty = () => new Float32Array(columns * rows);

@@ -1,4 +1,5 @@
 import type { Strip } from '../frame/strip.ts';
+import { BAND_REACH, MOST_ENERGY } from './limits.ts';
 
 /** Where strokes sit across a row, in one stretch of it. */
 export interface StrokePlace {
@@ -13,9 +14,6 @@ export interface StrokeEdge {
   /** How many times its squared gradient across the row takes off its energy. */
   readonly acrossCost: number;
 }
-
-/** Beyond this an edge is no better proof of a stroke: lettering and glare don't rule. */
-const MOST_ENERGY = 0.3;
 
 /**
  * Energy of the edges that stand square on the row, for every sample of the strip.
@@ -36,9 +34,6 @@ export function strokeEnergy(strip: Strip, edge: StrokeEdge): Float32Array {
   }
   return energy;
 }
-
-/** Half the height of the band that strokes are looked for in. */
-const BAND_REACH = 5;
 
 /**
  * Where across the row the strokes of columns `start` to `start + length` sit.

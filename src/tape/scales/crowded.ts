@@ -2,6 +2,17 @@ import type { Claim } from '../claims/claim.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import { makeSheet, type Sheet } from '../graduations/sheet.ts';
 import type { Field } from '../picture/field.ts';
+import {
+  CLEAR_MM,
+  CROWDED_FARTHEST_MM,
+  CROWDED_PER_TICK,
+  CROWDED_WINDOW_TICKS,
+  LEAST_SEEN,
+  LEAST_SHARE,
+  LEAST_STROKES,
+  PAST_TICKS,
+  SLAB_MM,
+} from './limits.ts';
 import { seamsOf } from './seam.ts';
 
 /** A stretch beside a scale's lines, away from its numbers, where strokes of something else stand. */
@@ -14,38 +25,21 @@ export interface Crowded {
   readonly outwards: 1 | -1;
 }
 
-/** How far beyond the lines is looked, in mm: past the farthest place that is still told. */
-const FARTHEST_MM = 7.5;
-/** From the end of the lines: their own ends fade there. */
-const CLEAR_MM = 0.4;
-const PER_TICK = 8;
-/** Graduations looked at together, and mm across: strokes are longer than a weave is coarse. */
-const WINDOW_TICKS = 10;
-const SLAB_MM = 0.8;
-/** Strokes vary by this share of the contrast of the scale's own lines; cloth by less. */
-const LEAST_SHARE = 0.2;
-/** Times that strokes in a window must rise and fall. */
-const LEAST_STROKES = 3;
-/** A window that the picture's edge cuts must show at least this much of itself. */
-const LEAST_SEEN = 0.4;
-/** Places are told a little past the lines that were followed. */
-const PAST_TICKS = 4;
-
 /**
  * Looks for strokes beyond the outer end of a scale's lines: those of another length of tape lying
  * close beside this one, or coming out from under it. What is there isn't this scale's to tell.
  */
-export function crowdedBeside(work: Field, row: FollowedRow, claim: Claim): Crowded[] {
+export function crowdedBeside(work: Field<'measuring'>, row: FollowedRow, claim: Claim): Crowded[] {
   const { frame, pitch, range, pattern } = row;
   const outwards = claim.across > pattern.zoneMiddle ? -1 : 1;
   const end = outwards > 0 ? pattern.zoneTo : pattern.zoneFrom;
   const beyond = (mm: number) => end + (outwards * mm) / claim.mmPerTick;
-  const [near, far] = [beyond(CLEAR_MM), beyond(FARTHEST_MM)];
+  const [near, far] = [beyond(CLEAR_MM), beyond(CROWDED_FARTHEST_MM)];
   const [low, high] = [Math.min(near, far), Math.max(near, far)];
-  const sheet = makeSheet(work, frame, pitch, range[0], range[1], PER_TICK, low, high);
-  const slab = Math.max(1, Math.round((SLAB_MM / claim.mmPerTick) * PER_TICK));
+  const sheet = makeSheet(work, frame, pitch, range[0], range[1], CROWDED_PER_TICK, low, high);
+  const slab = Math.max(1, Math.round((SLAB_MM / claim.mmPerTick) * CROWDED_PER_TICK));
   const least = LEAST_SHARE * pattern.contrast;
-  const width = WINDOW_TICKS * PER_TICK;
+  const width = CROWDED_WINDOW_TICKS * CROWDED_PER_TICK;
   const slabs = Math.floor(sheet.height / slab);
   const all = windows(sheet.width, width);
   const slabAt = (i: number) => (outwards > 0 ? i * slab : sheet.height - (i + 1) * slab);
@@ -56,9 +50,9 @@ export function crowdedBeside(work: Field, row: FollowedRow, claim: Claim): Crow
     for (let i = 0; i < slabs; i++) {
       const y = slabAt(i);
       if (strokesIn(sheet, x, width, y, slab, least) < LEAST_STROKES) continue;
-      const from = range[0] + x / PER_TICK;
-      const to = from + WINDOW_TICKS + PAST_TICKS;
-      const across = i === 0 ? end : low + (outwards > 0 ? y : y + slab) / PER_TICK;
+      const from = range[0] + x / CROWDED_PER_TICK;
+      const to = from + CROWDED_WINDOW_TICKS + PAST_TICKS;
+      const across = i === 0 ? end : low + (outwards > 0 ? y : y + slab) / CROWDED_PER_TICK;
       found.push({ from: from - PAST_TICKS, to, across, outwards });
       break;
     }

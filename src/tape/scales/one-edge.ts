@@ -1,10 +1,6 @@
 import { mmPerUnit } from '../graduations/tape-unit.ts';
+import { FORETOLD_MM, SAME_LINES_MM } from './limits.ts';
 import { placeOn, pointOn, type ReadScale, valueAtTick } from './scale.ts';
-
-/** Rows whose lines stand less apart than this are lines of one edge. */
-const SAME_LINES_MM = 5;
-/** What the one foretells of the other, over a gap, in mm: a fold that hides less can't be seen. */
-const FORETOLD_MM = 3.5;
 
 /**
  * Whether two scales are parts of one printed edge with something lying between them, so that

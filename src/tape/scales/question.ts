@@ -1,4 +1,5 @@
 import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
+import { LARGEST } from './limits.ts';
 import { pointOn, type ReadScale, tickOfValue } from './scale.ts';
 import type { TapeQuestion, TapeReading } from './tape-reading.ts';
 
@@ -32,9 +33,6 @@ function choicesFor({ unit, mmPerTick }: ReadScale): readonly TapeUnit[] {
   const perTick = mmPerTick / mmPerUnit[unit];
   return perTick === 1 ? ['mm', 'cm'] : ['cm', 'inch'];
 }
-
-/** No tape has a larger number: ten metres of millimetres, a hundred of centimetres. */
-const LARGEST = 10_000;
 
 /** The least and the most a line asked about can be: no number of its scale is below zero. */
 export function printable(reading: TapeReading, { scale, value }: TapeQuestion) {

@@ -1,6 +1,17 @@
 import { mmPerUnit } from '../graduations/tape-unit.ts';
 import { tableAt } from '../pitch/position.ts';
 import {
+  CLEARLY_NEARER,
+  LEAST_DOUBT_MM,
+  NEARER_PX,
+  PARALLEL,
+  PAST_LINES,
+  PAST_NUMBERS_MM,
+  READ_AT_FARTHEST_MM,
+  SAME_MM,
+  ZERO_SLACK_TICKS,
+} from './limits.ts';
+import {
   placeOn,
   type ReadScale,
   type ScaleGeometry,
@@ -8,17 +19,6 @@ import {
   valueAtTick,
 } from './scale.ts';
 import type { PointReading, PointReason, TapeReading } from './tape-reading.ts';
-
-/** Farther than this from the lines, a place is not on the tape: it is read askew, or is cloth. */
-const FARTHEST_MM = 6;
-/** Numbers stand beside the lines; up to here past their middles it is still the tape. */
-const PAST_NUMBERS_MM = 2;
-/** A place nearly as near to a second scale that tells something else belongs to neither. */
-const CLEARLY_NEARER = 0.6;
-/** Two scales tell the same when they differ by less than this. */
-const SAME_MM = 1;
-/** A hair before the printed zero is still the zero line's own width. */
-const ZERO_SLACK_TICKS = 0.5;
 
 /**
  * Reads one place of the picture, in its pixels. The place belongs to the scale whose lines
@@ -44,19 +44,16 @@ export function readingAt(reading: TapeReading, x: number, y: number): PointRead
   if (off && near.some(isOther)) return no('another-scale');
   if (isCrowded(owner.scale.geometry, owner.place)) return no('another-scale');
   if (reading.unread?.some((row) => isNearer(row, owner.place, x, y))) return no('another-scale');
-  const told = readOn(owner.scale, owner.index, owner.place);
+  const readout = readOn(owner.scale, owner.index, owner.place);
   for (const other of rest) {
     if (owner.place.away < CLEARLY_NEARER * other.place.away) continue;
     const second = readOn(other.scale, other.index, other.place);
-    if (!told.ok || !second.ok || Math.abs(told.mm - second.mm) > SAME_MM) {
-      return told.ok || second.ok ? no('another-scale') : told;
+    if (!readout.ok || !second.ok || Math.abs(readout.mm - second.mm) > SAME_MM) {
+      return readout.ok || second.ok ? no('another-scale') : readout;
     }
   }
-  return told;
+  return readout;
 }
-
-/** Px by which another row's lines must be nearer: both touch a line where two rows meet. */
-const NEARER_PX = 2;
 
 function isNearer(row: ScaleGeometry, owner: ScalePlace, x: number, y: number): boolean {
   const place = placeOn(row, x, y);
@@ -74,22 +71,16 @@ function isCrowded({ crowded = [] }: ScaleGeometry, place: ScalePlace): boolean 
 
 function isBeside(scale: ReadScale, place: ScalePlace): boolean {
   const { zoneFrom, zoneTo, numbersAcross } = scale.geometry;
-  const far = FARTHEST_MM / scale.mmPerTick;
+  const far = READ_AT_FARTHEST_MM / scale.mmPerTick;
   const past = PAST_NUMBERS_MM / scale.mmPerTick;
   const low = Math.min(zoneFrom - far, numbersAcross - past);
   const high = Math.max(zoneTo + far, numbersAcross + past);
   return place.across >= low && place.across <= high;
 }
 
-/** Lines past the ones that were seen, in graduations, at which a place is still told to be beyond them. */
-const PAST_LINES = 3;
-
 function isAlong({ geometry }: ReadScale, { tick }: ScalePlace): boolean {
   return tick > geometry.from - PAST_LINES && tick < geometry.to + PAST_LINES;
 }
-
-/** Rows that turn less than this (cosine of 5°) against each other are edges of one tape. */
-const PARALLEL = 0.996;
 
 function isParallel(one: ReadScale, other: ReadScale): boolean {
   const [x, y] = one.geometry.frame.along;
@@ -111,9 +102,6 @@ function readOn(scale: ReadScale, index: number, place: ScalePlace): PointReadin
 function mmOn(scale: ReadScale, { tick }: ScalePlace): number {
   return valueAtTick(scale, tick) * mmPerUnit[scale.unit];
 }
-
-/** Of one line's place against its neighbours, from the middle of its printed width (0.1 mm). */
-const LEAST_DOUBT_MM = 0.05;
 
 function uncertaintyAt(scale: ReadScale, place: ScalePlace): number {
   const { scatter, slantDoubt, zoneFrom, zoneTo, spread } = scale.geometry;

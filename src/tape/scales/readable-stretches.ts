@@ -1,13 +1,7 @@
 import type { Claim } from '../claims/claim.ts';
 import { type LinesSeen, unbroken } from '../graduations/detected-lines.ts';
+import { LAST_LINE, MOST_BEND, SAFE_GAP, VOUCHED_NUMBERS } from './limits.ts';
 import type { Stretch } from './scale.ts';
-
-/** So many hidden lines in a row can't make the following slip. */
-const SAFE_GAP = 5;
-/** Lines apart from any agreeing number by more than so many printed numbers aren't vouched for. */
-const VOUCHED_NUMBERS = 1;
-/** Half a line's width and a little beyond the last one seen. */
-const LAST_LINE = 0.4;
 
 /**
  * The stretches of a claimed row that may be read: lines seen without a gap that could hide a
@@ -39,9 +33,6 @@ export function readableStretches(claim: Claim, { first, there }: LinesSeen): St
 function wall(contrary: readonly number[], edge: number, direction: 1 | -1): number[] {
   return contrary.some((tick) => direction * (tick - edge) > 0) ? [edge] : [];
 }
-
-/** Across hidden lines the course of the others may bend by this many graduations; more may be a slip. */
-const MOST_BEND = 0.35;
 
 /**
  * The stretches of which none can be a line off: from the longest outwards, those over whose gap

@@ -3,9 +3,18 @@ import { scaledFrame } from '../frame/frame.ts';
 import { linesSeen } from '../graduations/detected-lines.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import type { Field } from '../picture/field.ts';
+import { pointOfPlace } from '../picture/place.ts';
+import { type Scaling, scaledAlong, scaledPlace } from '../picture/space.ts';
 import type { PhasePoint } from '../pitch/phase.ts';
 import { distanceAt, graduationAt, type PositionModel, residualAt } from '../pitch/position.ts';
 import { crowdedBeside } from './crowded.ts';
+import {
+  FOLLOWED_QUALITY,
+  LEAST_SCATTER,
+  MOST_JUMP,
+  SCATTER_SHARE,
+  SLANT_DOUBT,
+} from './limits.ts';
 import { readableStretches, withoutSlips } from './readable-stretches.ts';
 import {
   enlargedModel,
@@ -15,29 +24,16 @@ import {
   type ScaleGeometry,
 } from './scale.ts';
 
-/** A place followed less well than this doesn't move the lines. */
-const FOLLOWED_QUALITY = 0.4;
-/** A jump of nearly half a graduation is a slip, not a bend. */
-const MOST_JUMP = 0.45;
-/** Of well followed places, nine in ten lie within the scatter that is told. */
-const SCATTER_SHARE = 0.9;
-const LEAST_SCATTER = 0.012;
-/**
- * How far slants go astray after they were fitted, in graduations for each graduation across: of
- * places on drawn tapes and up to 5 mm beside them, 97 % then lie within what is stated.
- */
-const SLANT_DOUBT = 0.012;
-
 /**
  * The public form of a claimed row, in the pixels of the whole picture; undefined when no
  * stretch of it may be read.
  */
 export function scaleOf(
-  work: Field,
+  work: Field<'measuring'>,
   row: FollowedRow,
   claim: Claim,
   doubts: ReadonlySet<Doubt>,
-  workToPicture: number,
+  toPicture: Scaling<'measuring', 'picture'>,
 ): ReadScale | undefined {
   const seen = linesSeen(work, row);
   const { model } = row.pitch;
@@ -46,7 +42,7 @@ export function scaleOf(
   );
   if (stretches.length === 0) return undefined;
   const crowded = crowdedBeside(work, row, claim);
-  const geometry = { ...geometryOf(row, claim.across, workToPicture), crowded };
+  const geometry = { ...geometryOf(row, claim.across, toPicture), crowded };
   const from = Math.min(...stretches.map((stretch) => stretch.from));
   const to = Math.max(...stretches.map((stretch) => stretch.to));
   const { zoneFrom, zoneTo } = geometry;
@@ -60,7 +56,10 @@ export function scaleOf(
     sure: doubts.size === 0,
     doubts: [...doubts],
     numbers: claim.agreeing.map(
-      ({ value, x, y }): ReadNumber => inPicture(value, x, y, workToPicture),
+      ({ value, at }): ReadNumber => ({
+        value,
+        ...pointOfPlace(scaledPlace(at, toPicture)),
+      }),
     ),
     outline: outlineOf(
       geometry,
@@ -75,12 +74,16 @@ export function scaleOf(
 }
 
 /** Where a followed row lies, in the pixels of the whole picture. */
-export function geometryOf(row: FollowedRow, numbersAcross: number, factor: number): ScaleGeometry {
+export function geometryOf(
+  row: FollowedRow,
+  numbersAcross: number,
+  factor: Scaling<'measuring', 'picture'>,
+): ScaleGeometry {
   const { frame, pitch, range, pattern } = row;
   return {
     frame: scaledFrame(frame, factor),
     model: enlargedModel(bentTo(pitch.model, pitch.track.filter(good)), factor),
-    centre: pitch.centre * factor,
+    centre: scaledAlong(pitch.centre, factor),
     from: range[0],
     to: range[1],
     zoneFrom: pattern.zoneFrom,
@@ -90,11 +93,6 @@ export function geometryOf(row: FollowedRow, numbersAcross: number, factor: numb
     scatter: scatterOf(pitch.track),
     slantDoubt: SLANT_DOUBT,
   };
-}
-
-function inPicture(value: number, x: number, y: number, factor: number): ReadNumber {
-  const place = (at: number) => (at + 0.5) * factor - 0.5;
-  return { value, x: place(x), y: place(y) };
 }
 
 function good({ quality, phase }: PhasePoint): boolean {

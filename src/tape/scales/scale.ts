@@ -1,6 +1,8 @@
 import { type RowFrame, toFrame, toImage } from '../frame/frame.ts';
 import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
-import type { Point } from '../picture/place.ts';
+import { type Point, pointOfPlace } from '../picture/place.ts';
+import { placeIn, type Scaling, type Space } from '../picture/space.ts';
+import { alongAt, fromCentre, type Graduated } from '../pitch/along.ts';
 import {
   densityAt,
   distanceAt,
@@ -17,11 +19,8 @@ export interface Stretch {
 }
 
 /** Where a row of graduations lies in the picture. Plain data: it crosses from the worker. */
-export interface ScaleGeometry {
-  readonly frame: RowFrame;
-  /** Graduation at t = u − centre, in pixels of the whole picture. */
-  readonly model: PositionModel;
-  readonly centre: number;
+export interface ScaleGeometry extends Graduated<'picture'> {
+  readonly frame: RowFrame<'picture'>;
   /** The graduations seen. */
   readonly from: number;
   readonly to: number;
@@ -82,8 +81,8 @@ export interface ScalePlace {
 
 /** Where a place of the picture lies beside a row of graduations. */
 export function placeOn(geometry: ScaleGeometry, x: number, y: number): ScalePlace {
-  const [u, v] = toFrame(geometry.frame, x, y);
-  const t = u - geometry.centre;
+  const [u, v] = toFrame(geometry.frame, placeIn(x, y));
+  const t = fromCentre(geometry, u);
   const pitch = 1 / densityAt(geometry.model, t);
   const across = v / pitch;
   const outside = Math.max(geometry.zoneFrom - across, across - geometry.zoneTo, 0);
@@ -94,8 +93,7 @@ export function placeOn(geometry: ScaleGeometry, x: number, y: number): ScalePla
 export function pointOn(geometry: ScaleGeometry, tick: number, across: number): Point {
   const t = distanceAt(geometry.model, tick);
   const pitch = 1 / densityAt(geometry.model, t);
-  const [x, y] = toImage(geometry.frame, t + geometry.centre, across * pitch);
-  return { x, y };
+  return pointOfPlace(toImage(geometry.frame, alongAt(geometry, tick), across * pitch));
 }
 
 /** The value of a graduation, in the scale's unit. */
@@ -110,8 +108,11 @@ export function tickOfValue(scale: ScaleIdentity, value: number): number {
   return scale.anchorTick + (scale.direction * (value - scale.anchorValue)) / perTick;
 }
 
-/** A model and frame found in a picture shrunk `factor` times, told in the whole picture's pixels. */
-export function enlargedModel(model: PositionModel, factor: number): PositionModel {
+/** A model of px in one space as one of px in another. */
+export function enlargedModel<From extends Space, To extends Space>(
+  model: PositionModel,
+  factor: Scaling<From, To>,
+): PositionModel {
   const { a, b, c, residual } = model;
   const scaled = { a: a / factor, b, c: c / factor };
   if (!residual) return scaled;

@@ -3,6 +3,7 @@ import type { FollowedRow } from '../graduations/followed-row.ts';
 import { makeSheet, type Sheet } from '../graduations/sheet.ts';
 import { median } from '../numerics/solve.ts';
 import type { Field } from '../picture/field.ts';
+import { LINES_SHARE, PAST_SEAM_MM, SEAM, SEAM_PER_TICK, SEAM_WINDOW_TICKS } from './limits.ts';
 
 /** A stretch of a row where it runs along such a gap, in graduations, and how far beside the row that lies. */
 export interface Seam {
@@ -11,22 +12,12 @@ export interface Seam {
   readonly across: number;
 }
 
-const PER_TICK = 8;
-/** The ground between lines is this much of their contrast darker, or lighter, in the gap between two tapes. */
-const SEAM = 0.3;
-/** Lines of a tape go on to both sides of the gap: from so far off it, in mm, and as dark as this. */
-const PAST_SEAM_MM = 0.7;
-const LINES_SHARE = 0.4;
-
-/** Graduations looked at together: the gap may run at a slant to the lines. */
-const WINDOW_TICKS = 16;
-
 /**
  * Where two lengths of tape meet and their lines happen to stand in line, they look like one row
  * of longer lines, with numbers on either side; the ground between them doesn't. Told are the
  * stretches with such a gap between the outer end of the lines and the numbers.
  */
-export function seamsOf(work: Field, row: FollowedRow, claim: Claim): Seam[] {
+export function seamsOf(work: Field<'measuring'>, row: FollowedRow, claim: Claim): Seam[] {
   const { frame, pitch, range, pattern } = row;
   const { zoneFrom, zoneTo, contrast } = pattern;
   const half = (claim.digitShare * claim.ticksPerNumber) / 2;
@@ -34,14 +25,14 @@ export function seamsOf(work: Field, row: FollowedRow, claim: Claim): Seam[] {
   const [low, high] = below
     ? [zoneFrom, Math.max(zoneTo, claim.across - half)]
     : [Math.min(zoneFrom, claim.across + half), zoneTo];
-  const sheet = makeSheet(work, frame, pitch, range[0], range[1], PER_TICK, low, high);
-  const past = Math.ceil((PAST_SEAM_MM / claim.mmPerTick) * PER_TICK);
+  const sheet = makeSheet(work, frame, pitch, range[0], range[1], SEAM_PER_TICK, low, high);
+  const past = Math.ceil((PAST_SEAM_MM / claim.mmPerTick) * SEAM_PER_TICK);
   const seams: Seam[] = [];
-  for (let from = 0; from < range[1] - range[0]; from += WINDOW_TICKS >> 1) {
+  for (let from = 0; from < range[1] - range[0]; from += SEAM_WINDOW_TICKS >> 1) {
     const y = seamIn(sheet, from, past, contrast);
     const at = range[0] + from;
     if (y !== undefined)
-      seams.push({ from: at, to: at + WINDOW_TICKS, across: low + (y + 0.5) / PER_TICK });
+      seams.push({ from: at, to: at + SEAM_WINDOW_TICKS, across: low + (y + 0.5) / SEAM_PER_TICK });
   }
   return seams;
 }
@@ -68,7 +59,8 @@ function seamIn(sheet: Sheet, from: number, past: number, contrast: number): num
 /** The median of one row of a sheet at the same part of every graduation in a window from `tick` on. */
 function along({ values, width }: Sheet, y: number, tick: number): number {
   const greys: number[] = [];
-  const end = Math.min(width, (tick + WINDOW_TICKS) * PER_TICK);
-  for (let x = tick * PER_TICK; x < end; x += PER_TICK) greys.push(values[y * width + x] as number);
+  const end = Math.min(width, (tick + SEAM_WINDOW_TICKS) * SEAM_PER_TICK);
+  for (let x = tick * SEAM_PER_TICK; x < end; x += SEAM_PER_TICK)
+    greys.push(values[y * width + x] as number);
   return median(greys.filter((grey) => !Number.isNaN(grey)));
 }

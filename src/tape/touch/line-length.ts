@@ -1,12 +1,7 @@
 import type { GreyImage } from '../picture/grey-image.ts';
 import type { Point } from '../picture/place.ts';
+import { DRIFT_PX, LINE_LENGTH_STEP_PX, STILL_SEEN } from './limits.ts';
 import { profileAt } from './line-profile.ts';
-
-const STEP_PX = 2;
-/** A line may lean a little from the direction asked about. */
-const DRIFT_PX = 0.75;
-/** Of its contrast at the place asked about: with less than this, twice in a row, it has ended. */
-const STILL_SEEN = 0.4;
 
 /** A line at a place of the picture. */
 interface LineAt {
@@ -28,7 +23,11 @@ function endOf(image: GreyImage, line: LineAt, contrast: number, most: number, w
   const { across, at } = line;
   let drift = 0;
   let seen = 0;
-  for (let w = STEP_PX; w <= most && w - seen <= 2 * STEP_PX; w += STEP_PX) {
+  for (
+    let w = LINE_LENGTH_STEP_PX;
+    w <= most && w - seen <= 2 * LINE_LENGTH_STEP_PX;
+    w += LINE_LENGTH_STEP_PX
+  ) {
     const place = {
       x: at.x + drift * across.x - way * w * across.y,
       y: at.y + drift * across.y + way * w * across.x,

@@ -1,9 +1,7 @@
 import { greyAt } from '../picture/grey-at.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
 import type { Point } from '../picture/place.ts';
-
-/** Quarter pixels keep the middle of a thin line to a tenth of a pixel. */
-const STEPS_PER_PX = 4;
+import { STEPS_PER_PX } from './limits.ts';
 
 /** Grey across lines, a few pixels along them averaged; its middle is the place asked about. */
 export interface LineProfile {

@@ -1,15 +1,13 @@
 import type { GreyImage } from '../picture/grey-image.ts';
 import type { Point } from '../picture/place.ts';
+import {
+  AVERAGED_PX,
+  LEAST_LEAN,
+  LINES_INK_STEP_PX,
+  LOOKED_ACROSS,
+  LOOKED_ALONG,
+} from './limits.ts';
 import { profileAt } from './line-profile.ts';
-
-/** How far round the place lines are looked at, across and along them, as a multiple of the reach. */
-const LOOKED_ACROSS = 2.5;
-const LOOKED_ALONG = 2;
-/** Px from one profile to the next, each the mean of two px to both sides. */
-const STEP_PX = 3;
-const AVERAGED_PX = 2;
-/** Where the grey leans less than this to one side, lines and gaps look the same. */
-const LEAST_LEAN = 0.35;
 
 /**
  * Whether the lines round a place are lighter (1) or darker (−1) than their ground. Strokes are
@@ -25,7 +23,7 @@ export function inkOfLines(
 ): 1 | -1 | undefined {
   const wide = Math.round(LOOKED_ACROSS * reach);
   let [count, squares, cubes] = [0, 0, 0];
-  for (let w = -LOOKED_ALONG * reach; w <= LOOKED_ALONG * reach; w += STEP_PX) {
+  for (let w = -LOOKED_ALONG * reach; w <= LOOKED_ALONG * reach; w += LINES_INK_STEP_PX) {
     const place = { x: x - w * across.y, y: y + w * across.x };
     const { values } = profileAt(image, place, across, wide, AVERAGED_PX);
     for (const off of withoutTrend(values)) {

@@ -3,30 +3,22 @@ import type { GreyImage } from '../picture/grey-image.ts';
 import type { Point } from '../picture/place.ts';
 import type { Placed } from './finger.ts';
 import { fingerPx } from './finger.ts';
+import {
+  CLEARLY_NEARER,
+  FINGER_SHARE,
+  LEAST_APART_PX,
+  LEAST_CONTRAST,
+  LEAST_FINGER_PX,
+  LEAST_SHARE,
+  LINE_PX,
+  LONGEST,
+  MISSED,
+  MOST_SIDE_PX,
+  RIVAL_LENGTH,
+} from './limits.ts';
 import { lineLength } from './line-length.ts';
 import { type LineProfile, profileAt, type Stroke, strokesIn } from './line-profile.ts';
 import { inkOfLines } from './lines-ink.ts';
-
-/** What a finger covers, as a share of the picture's long side, and never less than this. */
-const FINGER_SHARE = 1 / 90;
-const LEAST_FINGER_PX = 9;
-/** Grey levels a line must stand out by to be one; and as a share of the best one near by. */
-const LEAST_CONTRAST = 10;
-const LEAST_SHARE = 0.5;
-/** Lines nearer to each other than this run together in the picture. */
-const LEAST_APART_PX = 3;
-/** The ground beside a line is no farther from its middle than this. */
-const MOST_SIDE_PX = 8;
-/** A line this long, as a share of the one under the finger, may have been meant as well: only long ones have numbers. */
-const RIVAL_LENGTH = 0.8;
-/** In squared sigmas of the finger: e⁻⁴, 2 %, are left for the line farther away. */
-const CLEARLY_NEARER = 8;
-/** A line is followed so far to either end, as a multiple of the reach. */
-const LONGEST = 4;
-/** A finger whose line can't be told has missed it by more than most do: the mean square of a bell's outer third. */
-const MISSED = 1.6;
-/** How well the middle of a line is found, in px (1 sigma). */
-const LINE_PX = 0.4;
 
 /**
  * The middle of the graduation under a finger: moves the point across the nearest line, never

@@ -1,5 +1,6 @@
 import { leastSquares } from '../numerics/solve.ts';
 import { graduationAt, type PositionModel } from '../pitch/position.ts';
+import { CROWDING, LENS, MOVED } from './limits.ts';
 
 /** A touched line: px along the row, the mm typed for it, and px by which the touch may miss it (1 sigma). */
 export interface Along {
@@ -13,14 +14,6 @@ export interface SpreadModel {
   readonly model: PositionModel;
   spreadAt(t: number): number;
 }
-
-/**
- * What perspective may make of a scale, 1 sigma: c times the distance of the outer touches. At a
- * tilt of 30° from as far as the tape is long it is sin 30°, taken as 2 sigma. Derived here.
- */
-const CROWDING = 0.24;
-/** Things are moved by so many sigmas to see what comes of it: a scale doesn't follow evenly. */
-const MOVED = 2;
 
 /**
  * mm = (a·t + b)/(c·t + 1) nearest to the touches, which stand in order, and c as near to 0 as they
@@ -46,9 +39,6 @@ export function throughTouches(along: readonly Along[]): SpreadModel {
   };
   return { model, spreadAt };
 }
-
-/** By how much of the touches' distance a lens bends a scale between them in its middle (1 sigma). */
-const LENS = 0.003;
 
 /** What a lens may bend between two touches that stand next to each other, or beyond the outer ones. */
 function lensBow(along: readonly Along[], t: number): number {

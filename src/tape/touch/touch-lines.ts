@@ -6,6 +6,18 @@ import type { GreyImage } from '../picture/grey-image.ts';
 import { type PhasePoint, phaseTrack } from '../pitch/phase.ts';
 import { fitProjective, graduationAt, type PositionModel } from '../pitch/position.ts';
 import { withResidual } from '../pitch/residual.ts';
+import {
+  APART,
+  BANDS_MM,
+  FARTHEST_BAND_PX,
+  FOLLOWED_QUALITY,
+  LEAST_BAND_PX,
+  LEAST_HALF_PX,
+  LEAST_LEAN_DOUBT,
+  MOST_MISSED,
+  TOUCH_AGREES_TICKS,
+  WINDOW,
+} from './limits.ts';
 import { type Along, type SpreadModel, worseThan } from './touch-fit.ts';
 
 /** A scale followed from line to line between the touches. */
@@ -28,29 +40,11 @@ const LINE_STEPS: Readonly<Record<TapeUnit, readonly number[]>> = {
   mm: [1, 0.5, 5],
   inch: [25.4 / 16, 25.4 / 8, 25.4 / 32, 25.4 / 10, 25.4 / 4],
 };
-/** Lines that beat as steadily as this are those of the scale. */
-const FOLLOWED_QUALITY = 0.5;
-/** A followed line that a touch says is another one: the touch is right, the following wrong. */
-const TOUCH_AGREES_TICKS = 0.35;
-/** Sigmas by which a touch may miss the line that was meant: it stands on another one then. */
-const MOST_MISSED = 2.5;
-/** Where lines run beside the touched places, in mm: a finger touches their ends as well as their middles. */
-const BANDS_MM = [
-  [-3.5, -1],
-  [-1.2, 1.2],
-  [1, 3.5],
-] as const;
-/** Px: a band is never thinner or farther than this, whatever the picture's size. */
-const LEAST_BAND_PX = 3;
-const FARTHEST_BAND_PX = 90;
-/** Pitches in one tracking window (1 sigma), and from one place to the next that owes it nothing. */
-const WINDOW = 2.5;
-const APART = 5;
 
 /** The lines of the scale nearest to the touches, followed through the picture; undefined when they can't be. */
 export function followedLines(
   image: GreyImage,
-  frame: RowFrame,
+  frame: RowFrame<'picture'>,
   along: readonly Along[],
   plain: PositionModel,
   unit: TapeUnit,
@@ -150,11 +144,6 @@ function between(track: readonly PhasePoint[], along: readonly Along[], pitch: n
   const high = (along[along.length - 1] as Along).t + pitch;
   return track.filter(({ t }) => t > low && t < high);
 }
-
-/** A band is halved to see its lines lean; a half has at least these px. */
-const LEAST_HALF_PX = 4;
-/** How well a lean is seen at the best. */
-const LEAST_LEAN_DOUBT = 0.03;
 
 /** How the lines lean, from where they cross the two halves of a band. */
 function leanOf(

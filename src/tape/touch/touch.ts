@@ -1,12 +1,14 @@
 import { type RowFrame, rowFrame, toFrame } from '../frame/frame.ts';
 import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
-import type { Point } from '../picture/place.ts';
+import { type Point, placeOfPoint } from '../picture/place.ts';
+import { alongRow } from '../picture/space.ts';
 import { distanceAt } from '../pitch/position.ts';
 import { outlineOf, type ReadScale, type ScaleGeometry } from '../scales/scale.ts';
 import type { TapeReading } from '../scales/tape-reading.ts';
 import type { Placed } from './finger.ts';
 import { fingerPx } from './finger.ts';
+import { BEYOND, IN_LINE, SAME_PLACE_PX, SPREAD_STEPS, UNSEEN_LEAN } from './limits.ts';
 import { type Along, type SpreadModel, throughTouches } from './touch-fit.ts';
 import { followedLines } from './touch-lines.ts';
 
@@ -20,12 +22,6 @@ export interface Touch extends Point {
 
 export type TouchFault = 'one-only' | 'same-place' | 'same-value' | 'not-in-line' | 'order';
 
-/** Fingers nearer than this touch the same line. */
-const SAME_PLACE_PX = 6;
-/** A touch farther from the line through the outer two than this share of their distance isn't on their row. */
-const IN_LINE = 0.08;
-/** How far lines lean in a picture where that can't be seen (1 sigma): a tape at 45° seen at 30° leans 0.2. */
-const UNSEEN_LEAN = 0.12;
 /** Only lines this far apart are long ones with a number, in mm: others look like their neighbours. */
 const LONG_LINES: Readonly<Record<TapeUnit, number>> = { cm: 5, mm: 5, inch: 25.4 / 8 };
 
@@ -56,7 +52,7 @@ export function scaleByTouch(
   if (!ordered(along)) return { ok: false, reason: 'order' };
   const unit = touches[0]?.unit ?? 'cm';
   const plain = throughTouches(along);
-  const follow = (frame: RowFrame) =>
+  const follow = (frame: RowFrame<'picture'>) =>
     followedLines(image, frame, alongOf(frame, places), plain.model, unit);
   const followed = follow(square);
   const leaning = followed?.lean && { ...square, ...followed.lean };
@@ -88,22 +84,27 @@ function faultOf(places: readonly Place[]): TouchFault | undefined {
     }
   }
   const frame = frameThrough(places);
-  const span = Math.max(...places.map(({ x, y }) => toFrame(frame, x, y)[0]));
-  const off = places.some(({ x, y }) => Math.abs(toFrame(frame, x, y)[1]) > IN_LINE * span);
+  const span = Math.max(...places.map((place) => toFrame(frame, placeOfPoint(place))[0]));
+  const off = places.some(
+    (place) => Math.abs(toFrame(frame, placeOfPoint(place))[1]) > IN_LINE * span,
+  );
   return off ? 'not-in-line' : undefined;
 }
 
 /** From the touch of the least value towards the one of the greatest. */
-function frameThrough(places: readonly Place[]): RowFrame {
+function frameThrough(places: readonly Place[]): RowFrame<'picture'> {
   const byValue = [...places].sort((one, other) => one.mm - other.mm);
   const first = byValue[0] as Place;
   const last = byValue[byValue.length - 1] as Place;
-  return rowFrame([first.x, first.y], Math.atan2(last.y - first.y, last.x - first.x));
+  return rowFrame(placeOfPoint(first), Math.atan2(last.y - first.y, last.x - first.x));
 }
 
-function alongOf(frame: RowFrame, places: readonly Place[]): Along[] {
+function alongOf(frame: RowFrame<'picture'>, places: readonly Place[]): Along[] {
   return places
-    .map(({ x, y, mm, spread }) => ({ t: toFrame(frame, x, y)[0], mm, spread }))
+    .map((place) => {
+      const [t] = toFrame(frame, placeOfPoint(place));
+      return { t, mm: place.mm, spread: place.spread };
+    })
     .sort((one, other) => one.t - other.t);
 }
 
@@ -111,13 +112,8 @@ function ordered(along: readonly Along[]): boolean {
   return along.every(({ mm }, i) => i === 0 || mm > (along[i - 1] as Along).mm);
 }
 
-/** Beyond the touches a reading holds for this share of their distance. */
-const BEYOND = 0.35;
-/** Places along a scale at which its spread is noted. */
-const SPREAD_STEPS = 40;
-
 function scaleOf(
-  frame: RowFrame,
+  frame: RowFrame<'picture'>,
   along: readonly Along[],
   touches: readonly Touch[],
   { model, spreadAt, mmPerTick }: SpreadModel & { readonly mmPerTick: number },
@@ -137,7 +133,7 @@ function scaleOf(
   const geometry: ScaleGeometry = {
     frame,
     model,
-    centre: 0,
+    centre: alongRow(0),
     from: start,
     to: to + more,
     zoneFrom: -half,

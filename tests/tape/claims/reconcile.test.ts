@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { agreeTogether } from '../../../src/tape/claims/reconcile.ts';
+import { reconcileClaims } from '../../../src/tape/claims/reconcile.ts';
 import { distanceAt } from '../../../src/tape/pitch/position.ts';
 import { claimOn, madeRow, placed } from '../made/made-rows.ts';
 
@@ -16,8 +16,8 @@ const centimetres = { first: 20, numbers: 6 };
 const inches = { unit: 'inch' as const, ticksPerNumber: 16, numbers: 4, across: -5 };
 
 /** The doubts of each claim, in the order given. */
-function doubtsIn(...rows: Parameters<typeof agreeTogether>[0][number][]) {
-  const weighed = agreeTogether(rows);
+function doubtsIn(...rows: Parameters<typeof reconcileClaims>[0][number][]) {
+  const weighed = reconcileClaims(rows);
   return rows.map(({ row }) => {
     const found = weighed.find((one) => one.row === row);
     return found && [...found.doubts].sort();
@@ -57,7 +57,7 @@ describe('two edges of one tape', () => {
     const cm = claimOn(upper, { ...centimetres, doubts: unitDoubt });
     const taken = { first: 8, numbers: 4, across: -5, doubts: unitDoubt };
     const tenths = claimOn({ y: 340, pitchPx: 25.4, count: 40 }, taken);
-    const [first, second] = agreeTogether([cm, tenths]);
+    const [first, second] = reconcileClaims([cm, tenths]);
     expect(first!.claim).toMatchObject({ unit: 'cm', mmPerTick: 1 });
     expect(second!.claim).toMatchObject({ unit: 'inch', mmPerTick: 2.54 });
     expect([first!.doubts.has('unit'), second!.doubts.has('unit')]).toEqual([false, false]);
@@ -201,7 +201,7 @@ describe('the same lines found twice', () => {
   test('readings that say the same join, with the numbers of both', () => {
     const one = claimOn(upper, { ...centimetres, numbers: 3 });
     const other = claimOn(again, { ...centimetres, numbers: 5 });
-    const [joined, ...rest] = agreeTogether([one, other]);
+    const [joined, ...rest] = reconcileClaims([one, other]);
     expect(rest).toEqual([]);
     expect(joined!.row).toBe(other.row);
     const values = joined!.claim.agreeing.map(({ value }) => value);
@@ -213,7 +213,7 @@ describe('the same lines found twice', () => {
     const more = claimOn({ ...again }, { ...centimetres, numbers: 2 });
     const seventh = { ...placed(60, 26), x: 100 + 60 * MM_PX, y: 260 };
     const claim = { ...more.claim, agreeing: [...more.claim.agreeing, seventh] };
-    const [joined] = agreeTogether([one, { ...more, claim }]);
+    const [joined] = reconcileClaims([one, { ...more, claim }]);
     const { tick } = joined!.claim.agreeing.find(({ value }) => value === 26)!;
     expect(tick).toBeCloseTo(60, 6);
   });
@@ -242,7 +242,7 @@ describe('the same lines found twice', () => {
     // The same print, given to the lines next to its own.
     const agreeing = sure.claim.agreeing.slice(0, 5);
     const claim = { ...off.claim, agreeing, anchorTick: 1 };
-    expect(agreeTogether([sure, { ...off, claim }]).map(({ row }) => row)).toEqual([sure.row]);
+    expect(reconcileClaims([sure, { ...off, claim }]).map(({ row }) => row)).toEqual([sure.row]);
     const others = agreeing.map((number) => ({ ...number, value: number.value + 10 }));
     const differs = { ...off, claim: { ...claim, agreeing: others, anchorValue: 30 } };
     expect(doubtsIn(sure, differs)[1]).toEqual(['line']);
@@ -252,7 +252,7 @@ describe('the same lines found twice', () => {
     const counted = claimOn({ ...upper, y: 60 }, { ...centimetres, counted: true });
     const near = claimOn(upper, { ...centimetres, doubts: unitDoubt });
     const claim = { ...counted.claim, agreeing: near.claim.agreeing };
-    const [found, ...rest] = agreeTogether([near, { ...counted, claim }]);
+    const [found, ...rest] = reconcileClaims([near, { ...counted, claim }]);
     expect(rest).toEqual([]);
     expect(found!.row).toBe(counted.row);
   });
@@ -270,7 +270,7 @@ test('numbers printed for a nearer row are no claim of this one', () => {
   const far = claimOn({ ...upper, y: 60 }, { ...centimetres, numbers: 6 });
   const borrowed = near.claim.agreeing.map((number, i) => ({ ...number, value: 50 + i }));
   const claim = { ...far.claim, agreeing: borrowed, anchorValue: 50 };
-  expect(agreeTogether([near, { ...far, claim }]).map(({ row }) => row)).toEqual([near.row]);
+  expect(reconcileClaims([near, { ...far, claim }]).map(({ row }) => row)).toEqual([near.row]);
 });
 
 test('lines that lean far aren’t those of a tape seen from above', () => {
@@ -285,6 +285,6 @@ test('lines that lean far aren’t those of a tape seen from above', () => {
 
 test('rows without a claim say nothing', () => {
   const one = claimOn(upper, centimetres);
-  expect(agreeTogether([{ row: madeRow({ ...upper, y: 215 }) }, one])).toHaveLength(1);
-  expect(agreeTogether([])).toEqual([]);
+  expect(reconcileClaims([{ row: madeRow({ ...upper, y: 215 }) }, one])).toHaveLength(1);
+  expect(reconcileClaims([])).toEqual([]);
 });

@@ -1,17 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  extent,
-  type RowFrame,
-  rowFrame,
-  scaledFrame,
-  toFrame,
-  toImage,
-} from '../../../src/tape/frame/frame.ts';
+import { extent, type RowFrame, scaledFrame, toFrame } from '../../../src/tape/frame/frame.ts';
+import { scalingOf } from '../../../src/tape/picture/space.ts';
 import { number } from '../made/even-numbers.ts';
+import { rowFrame, toImage } from '../made/plain-places.ts';
 
 /** Frames such as rows of real pictures have: slanted, converging and bent within reason. */
-const FRAMES: fc.Arbitrary<RowFrame> = fc
+const FRAMES: fc.Arbitrary<RowFrame<never>> = fc
   .record({
     x: number(0, 1300),
     y: number(0, 900),
@@ -63,7 +58,7 @@ test('strokes whose slant is linear meet in one point', () => {
 test('to the picture and back', () => {
   fc.assert(
     fc.property(FRAMES, ALONG, ACROSS, (frame, u, v) => {
-      const [u2, v2] = toFrame(frame, ...toImage(frame, u, v));
+      const [u2, v2] = toFrame(frame, toImage(frame, u, v));
       expect(Math.abs(u2 - u)).toBeLessThan(1e-3);
       expect(Math.abs(v2 - v)).toBeLessThan(1e-3);
     }),
@@ -75,7 +70,7 @@ test('a larger picture has the same frame, larger', () => {
   fc.assert(
     fc.property(FRAMES, ALONG, ACROSS, fc.constantFrom(0.5, 1, 1.5, 2, 3), (frame, u, v, z) => {
       const [x, y] = toImage(frame, u, v);
-      const [bigX, bigY] = toImage(scaledFrame(frame, z), u * z, v * z);
+      const [bigX, bigY] = toImage(scaledFrame(frame, scalingOf(z)), u * z, v * z);
       // The middle of a pixel is at whole coordinates: 0 becomes (z − 1) / 2.
       expect(bigX).toBeCloseTo((x + 0.5) * z - 0.5, 6);
       expect(bigY).toBeCloseTo((y + 0.5) * z - 0.5, 6);

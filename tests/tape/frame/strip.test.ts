@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { rowFrame, toImage } from '../../../src/tape/frame/frame.ts';
 import {
   bandSignal,
   type Strip,
@@ -9,6 +8,7 @@ import {
   strip,
 } from '../../../src/tape/frame/strip.ts';
 import { number } from '../made/even-numbers.ts';
+import { rowFrame, toImage } from '../made/plain-places.ts';
 
 /** Grey that grows by 1 each px to the right and by 3 each px down. */
 const RAMP = {

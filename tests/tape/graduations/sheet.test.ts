@@ -60,7 +60,7 @@ describe('a sheet', () => {
     const column = fc.integer({ min: 0, max: sheet.width - 1 });
     fc.assert(
       fc.property(column, fc.double({ min: 0, max: 63, noNaN: true }), (x, y) => {
-        const [u, v] = toFrame(frame, ...sheet.toWork(x, y));
+        const [u, v] = toFrame<'measuring'>(frame, sheet.toMeasuring(x, y));
         expect(graduationAt(pitch.model, u)).toBeCloseTo(-12 + x / 8, 3);
         const side = Math.sign(y - 16);
         if (Math.abs(y - 16) > 0.01) expect(Math.sign(v)).toBe(side);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { follow, type Lock, lockOn } from '../../../src/tape/live/live.ts';
 import type { GreyImage } from '../../../src/tape/picture/grey-image.ts';
 import type { Point } from '../../../src/tape/picture/place.ts';
+import { placeIn } from '../../../src/tape/picture/space.ts';
 import { readingAt } from '../../../src/tape/scales/read-at.ts';
 import { pointOn } from '../../../src/tape/scales/scale.ts';
 import type { TapeReading } from '../../../src/tape/scales/tape-reading.ts';
@@ -87,7 +88,7 @@ describe('what a held scale does not own', () => {
   /** A row of lines 4 mm past the middle of these, and a place on it. */
   const { origin, across } = geometry.frame;
   const [x, y] = pointsBy(4 * (1 / geometry.model.a));
-  const row = { ...geometry, frame: { ...geometry.frame, origin: [x, y] as const } };
+  const row = { ...geometry, frame: { ...geometry.frame, origin: placeIn<'picture'>(x, y) } };
   const there = pointOn(row, (geometry.from + geometry.to) / 2, 0);
 
   function pointsBy(px: number) {

@@ -1,7 +1,9 @@
-import { type RowFrame, rowFrame, toFrame } from '../../../src/tape/frame/frame.ts';
+import type { RowFrame } from '../../../src/tape/frame/frame.ts';
 import type { Field } from '../../../src/tape/picture/field.ts';
+import { alongRow } from '../../../src/tape/picture/space.ts';
 import type { RowPitch } from '../../../src/tape/pitch/pitch-spectrum.ts';
 import { graduationAt } from '../../../src/tape/pitch/position.ts';
+import { rowFrame, toFrame } from './plain-places.ts';
 
 /** Digits of 5 by 7 squares, each in one piece that doesn't hang together by corners alone. */
 export const GLYPHS = [
@@ -48,13 +50,13 @@ const LINE_SHARE = 0.2;
 const FINE = 2;
 
 /** The frame and the position model that such a tape is drawn by: the truth. */
-export function truthOf(tape: DrawnTape): { frame: RowFrame; pitch: RowPitch } {
+export function truthOf(tape: DrawnTape): { frame: RowFrame<never>; pitch: RowPitch } {
   const { width, height, pitchPx, angle = 0, shear = 0, crowding = 0, light } = tape;
   const frame = { ...rowFrame([width / 2, height / 2], angle), shear };
   const model = { a: 1 / pitchPx, b: 0, c: crowding };
   const pitch: RowPitch = {
     model,
-    centre: 0,
+    centre: alongRow(0),
     track: [],
     band: [-3, 3],
     smoothing: 0,
@@ -68,7 +70,7 @@ export function truthOf(tape: DrawnTape): { frame: RowFrame; pitch: RowPitch } {
 }
 
 /** A picture of the tape, with a shadow that falls off along it. */
-export function drawTape(tape: DrawnTape): Field {
+export function drawTape(tape: DrawnTape): Field<never> {
   const { width, height, pitchPx, light } = tape;
   const { frame, pitch } = truthOf(tape);
   const values = new Float32Array(width * height);

@@ -1,10 +1,11 @@
-import { type RowFrame, rowFrame, toFrame } from '../../../src/tape/frame/frame.ts';
+import type { RowFrame } from '../../../src/tape/frame/frame.ts';
 import type { RowPitch } from '../../../src/tape/pitch/pitch-spectrum.ts';
 import { densityAt, graduationAt } from '../../../src/tape/pitch/position.ts';
+import { rowFrame, toFrame } from './plain-places.ts';
 import { placeOf, type Scene } from './stroke-scene.ts';
 
 /** A frame along the middle of the drawn strokes, with square ones: as a row finder leaves it. */
-export function plainFrame(scene: Scene): RowFrame {
+export function plainFrame(scene: Scene): RowFrame<never> {
   const middle = scene.strokeLength / 2;
   const [x, y] = placeOf(scene, 0, middle);
   const [x1, y1] = placeOf(scene, 1, middle);

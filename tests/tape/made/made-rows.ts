@@ -1,21 +1,22 @@
 import type { Claim, PlacedNumber } from '../../../src/tape/claims/claim.ts';
 import type { ClaimedRow } from '../../../src/tape/claims/reconcile.ts';
-import { rowFrame, toImage } from '../../../src/tape/frame/frame.ts';
 import type { FollowedRow } from '../../../src/tape/graduations/followed-row.ts';
 import { mmPerUnit } from '../../../src/tape/graduations/tape-unit.ts';
 import type { TickPattern } from '../../../src/tape/graduations/tick-pattern.ts';
 import type { Component } from '../../../src/tape/numbers/components.ts';
 import { cellOf, type NumberRead } from '../../../src/tape/numbers/number-row.ts';
+import { alongRow, placeIn } from '../../../src/tape/picture/space.ts';
 import { distanceAt } from '../../../src/tape/pitch/position.ts';
 import type { ReadScale, ScaleGeometry } from '../../../src/tape/scales/scale.ts';
 import { truthOf } from './drawn-tape.ts';
+import { rowFrame, toImage } from './plain-places.ts';
 
 /** A straight row with a graduation every 10 px, seen from graduation −30 to 50. */
 export function madeGeometry(change: Partial<ScaleGeometry> = {}): ScaleGeometry {
   return {
     frame: rowFrame([400, 300], 0),
     model: { a: 0.1, b: 0, c: 0 },
-    centre: 0,
+    centre: alongRow(0),
     from: -30,
     to: 50,
     zoneFrom: 0,
@@ -98,7 +99,7 @@ export function placed(tick: number, value: number, text = String(value)): Place
   const parts = digits(text);
   const width = (parts.at(-1)?.x1 ?? 0) / PER_TICK;
   const read = readFrom(parts, tick - width / 2, text);
-  return { value, tick, read, x: 400 + 10 * tick, y: 350 };
+  return { value, tick, read, at: placeIn(400 + 10 * tick, 350) };
 }
 
 /** A row's claim in centimetres: `first` at graduation 0, one number more every ten graduations. */

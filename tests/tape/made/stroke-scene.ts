@@ -63,7 +63,7 @@ export function placeOf(scene: Scene, along: number, across: number): [number, n
 }
 
 /** The scene drawn with a slow shade from left to right. */
-export function drawScene(scene: Scene): Field {
+export function drawScene(scene: Scene): Field<never> {
   const { width, height, noise = 0 } = scene;
   const back = inverse(projection(scene));
   const random = seeded(7);

@@ -17,7 +17,7 @@ test('a stroke across is ink, a stripe along is not', () => {
 });
 
 /** The same by its definition: every neighbourhood summed anew. */
-function plainly({ width, height, values }: Field, reach: number) {
+function plainly({ width, height, values }: Field<never>, reach: number) {
   return Array.from(values, (value, at) => {
     const [x, y] = [at % width, Math.floor(at / width)];
     const near: number[] = [];
@@ -46,7 +46,7 @@ test('the same as by definition, with holes in the picture', () => {
     fc.constant(Number.NaN),
   );
   const picture = fc.integer({ min: 1, max: 12 }).chain((width) =>
-    fc.array(grey, { minLength: width, maxLength: 120 }).map((all): Field => {
+    fc.array(grey, { minLength: width, maxLength: 120 }).map((all): Field<never> => {
       const height = Math.floor(all.length / width);
       return { width, height, values: Float32Array.from(all.slice(0, width * height)) };
     }),

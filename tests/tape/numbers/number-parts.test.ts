@@ -6,6 +6,7 @@ import { cutApart } from '../../../src/tape/numbers/cut-apart.ts';
 import { cellOf, looksLikeNumbers } from '../../../src/tape/numbers/number-row.ts';
 import { putBack } from '../../../src/tape/numbers/put-back.ts';
 import { wipeByFollowing, wipeByPattern } from '../../../src/tape/numbers/wipe-lines.ts';
+import { placeIn } from '../../../src/tape/picture/space.ts';
 
 function part(x0: number, x1: number, id = 1): Component {
   return componentOf(id, { x0, x1, y0: 0, y1: 19, area: 20 });
@@ -109,7 +110,7 @@ describe('wiped', () => {
     fromTick: 0,
     fromAcross: -1,
     values: new Float32Array(width * height),
-    toWork: (x, y) => [x, y],
+    toMeasuring: (x, y) => placeIn(x, y),
   };
   const lines: TickPattern = {
     subdivisions: 2,

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { Sheet } from '../../../src/tape/graduations/sheet.ts';
 import { cellOf } from '../../../src/tape/numbers/number-row.ts';
 import { hasStrokeBeside } from '../../../src/tape/numbers/stroke-beside.ts';
+import { placeIn } from '../../../src/tape/picture/space.ts';
 import { patch } from '../made/made-rows.ts';
 
 const [WIDTH, HEIGHT, PER_TICK] = [120, 160, 10];
@@ -22,7 +23,7 @@ function seen(...inked: [x0: number, x1: number, y0: number, y1: number][]): boo
     perTick: PER_TICK,
     fromTick: 0,
     fromAcross: 0,
-    toWork: (x, y) => [x, y],
+    toMeasuring: (x, y) => placeIn(x, y),
   };
   const ground = new Float32Array(values.length).fill(5);
   return hasStrokeBeside({ sheet, ground }, cellOf([DIGIT], sheet), CONTRAST);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Sheet } from '../../../src/tape/graduations/sheet.ts';
 import { joinWords, regularity } from '../../../src/tape/numbers/word-joins.ts';
+import { placeIn } from '../../../src/tape/picture/space.ts';
 import { patch } from '../made/made-rows.ts';
 import { cellAt } from '../made/read-numbers.ts';
 
@@ -11,7 +12,7 @@ const sheet: Sheet = {
   perTick: 10,
   fromTick: 0,
   fromAcross: 0,
-  toWork: (x, y) => [x, y],
+  toMeasuring: (x, y) => placeIn(x, y),
 };
 
 /** Digits as tall as 20 px when they are read. */

@@ -4,7 +4,11 @@ import type { Field } from '../../../src/tape/picture/field.ts';
 import { boxDown, doubled, fieldOf, logOf, sample } from '../../../src/tape/picture/field.ts';
 import { number } from '../made/even-numbers.ts';
 
-const draw = (width: number, height: number, grey: (x: number, y: number) => number): Field => ({
+const draw = (
+  width: number,
+  height: number,
+  grey: (x: number, y: number) => number,
+): Field<never> => ({
   width,
   height,
   values: Float32Array.from({ length: width * height }, (_, i) =>

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Field } from '../../../src/tape/picture/field.ts';
+import { alongRow } from '../../../src/tape/picture/space.ts';
 import { pitchSeeds } from '../../../src/tape/pitch/pitch-seeds.ts';
 import { followed } from '../../../src/tape/pitch/pitch-tracking.ts';
 import { millimetresSeen, misread, plainFrame } from '../made/followed-scene.ts';
@@ -16,7 +17,7 @@ const PLAIN: Scene = {
 };
 
 /** The scene with something of even grey laid over it from one mm to another. */
-function covered(scene: Scene, from: number, to: number): Field {
+function covered(scene: Scene, from: number, to: number): Field<never> {
   const drawn = drawScene(scene);
   const [left] = placeOf(scene, from, 0);
   const [right] = placeOf(scene, to, 0);
@@ -84,7 +85,7 @@ describe('the walk', () => {
   const signal = Float32Array.from({ length: 1000 }, (_, i) =>
     Math.cos(2 * Math.PI * course(i - 500)),
   );
-  const seed = { u: 500, pitch: 9.6, band: [-3, 3] as const, signal };
+  const seed = { u: alongRow<'measuring'>(500), pitch: 9.6, band: [-3, 3] as const, signal };
 
   test('keeps to a course that bends both ways', () => {
     const pitch = followed(seed, 0);

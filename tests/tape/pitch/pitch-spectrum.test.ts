@@ -55,7 +55,7 @@ describe('the pitch of a drawn row', () => {
   test('nothing is found in noise or in a row shorter than a window', () => {
     const random = seeded(5);
     const values = Float32Array.from({ length: 800 * 300 }, () => 80 + 90 * random());
-    const noise: Field = { width: 800, height: 300, values };
+    const noise: Field<never> = { width: 800, height: 300, values };
     const found = pitchBySpectra(noise, plainFrame(PLAIN));
     expect(found?.score ?? 0).toBeLessThan(0.2);
     const short = { ...PLAIN, width: 250, at: [125, 130] as const };

@@ -1,16 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type RowFrame, toFrame } from '../../../src/tape/frame/frame.ts';
+import type { RowFrame } from '../../../src/tape/frame/frame.ts';
 import { strip } from '../../../src/tape/frame/strip.ts';
 import { logOf } from '../../../src/tape/picture/field.ts';
 import { shearFromPhase } from '../../../src/tape/pitch/phase-shear.ts';
 import { pitchSeeds } from '../../../src/tape/pitch/pitch-seeds.ts';
 import { pitchBySpectra } from '../../../src/tape/pitch/pitch-spectrum.ts';
 import { densityAt, graduationAt } from '../../../src/tape/pitch/position.ts';
-import { halfOn, polish } from '../../../src/tape/pitch/refine.ts';
+import { halfOn, refine } from '../../../src/tape/pitch/refine.ts';
 import { sharpness } from '../../../src/tape/pitch/sharpness.ts';
 import { agreedShear, leaned, shearFromStrokes } from '../../../src/tape/pitch/shear.ts';
 import { millimetresSeen, misread, plainFrame } from '../made/followed-scene.ts';
+import { toFrame } from '../made/plain-places.ts';
 import { drawScene, placeOf, type Scene } from '../made/stroke-scene.ts';
 
 const TILTED: Scene = {
@@ -33,7 +34,7 @@ function leaning(scene: Scene, frame: RowFrame): number {
   );
 }
 
-describe('polish', () => {
+describe('refine', () => {
   test('the frame leans as the strokes do, and the graduations stand where drawn at head and foot', () => {
     fc.assert(
       fc.property(
@@ -44,7 +45,7 @@ describe('polish', () => {
           const scene = { ...TILTED, turn };
           const drawn = drawScene(scene);
           const start = leaned(plainFrame(scene), { shear: lean, rate: 0 });
-          const { frame, pitch } = polish(drawn, start, pitchBySpectra(drawn, start)!);
+          const { frame, pitch } = refine(drawn, start, pitchBySpectra(drawn, start)!);
           expect(leaning(scene, frame)).toBeLessThan(0.6);
           for (const share of [0.1, 0.5, 0.9]) {
             const at = misread(
@@ -68,7 +69,7 @@ describe('polish', () => {
     const start = Object.freeze(plainFrame(TILTED));
     const [seed] = pitchSeeds(drawn, start, 1);
     const before = structuredClone(seed);
-    const { frame, pitch } = polish(drawn, start, seed!);
+    const { frame, pitch } = refine(drawn, start, seed!);
     expect(seed).toEqual(before);
     expect(pitch.followed).toEqual(before!.followed);
     expect(leaning({ ...TILTED, reach: 20 }, frame)).toBeLessThan(0.6);
@@ -99,7 +100,7 @@ describe('the shear', () => {
   const leans = [-0.2, -0.06, 0.09, 0.2];
 
   test.each(leans)('strokes and phases both tell a frame that leans by %f', (lean) => {
-    const along = strip(logOf(drawn), leaned(square, { shear: lean, rate: 0 }), 14);
+    const along = strip<'measuring'>(logOf(drawn), leaned(square, { shear: lean, rate: 0 }), 14);
     // Strokes are square to the drawn row: what is found is what was put on, taken back.
     for (const found of [shearFromStrokes(along, pitch), shearFromPhase(along, pitch)]) {
       expect(Math.abs(found!.shear + lean)).toBeLessThan(0.03);
@@ -111,7 +112,10 @@ describe('the shear', () => {
     // Fainter, so that no line reaches the most that one may count.
     const faint = { ...drawn, values: drawn.values.map((value) => 150 + value / 4) };
     const sharp = (lean: number) =>
-      sharpness(strip(logOf(faint), leaned(square, { shear: lean, rate: 0 }), 14), pitch);
+      sharpness(
+        strip<'measuring'>(logOf(faint), leaned(square, { shear: lean, rate: 0 }), 14),
+        pitch,
+      );
     expect(sharp(0)).toBeGreaterThan(0.1);
     for (const lean of leans) expect(sharp(lean)).toBeLessThan(sharp(0));
     expect(sharp(0.2)).toBeLessThan(sharp(0.09));

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import type { ReadPage } from '../../../src/tape/characters/read-page.ts';
-import { toImage } from '../../../src/tape/frame/frame.ts';
 import type { GreyImage } from '../../../src/tape/picture/grey-image.ts';
 import { distanceAt } from '../../../src/tape/pitch/position.ts';
 import { readTape } from '../../../src/tape/reader/read-tape.ts';
@@ -16,6 +15,7 @@ import {
   truthOf,
 } from '../made/drawn-tape.ts';
 import { readGlyphs } from '../made/glyph-reader.ts';
+import { toImage } from '../made/plain-places.ts';
 import { seeded } from '../made/stroke-scene.ts';
 
 const readPage: ReadPage = async (page) => readGlyphs(page);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Field } from '../../../src/tape/picture/field.ts';
+import { takenAs } from '../../../src/tape/picture/field.ts';
 import { type CandidateRow, candidateRows } from '../../../src/tape/rows/candidate-rows.ts';
 import { strokeCells } from '../../../src/tape/rows/stroke-cells.ts';
 import { drawScene, placeOf, type Scene, seeded } from '../made/stroke-scene.ts';
@@ -13,7 +14,11 @@ const PLAIN: Scene = {
   at: [400, 280],
 };
 
-const draw = (width: number, height: number, grey: (x: number, y: number) => number): Field => ({
+const draw = (
+  width: number,
+  height: number,
+  grey: (x: number, y: number) => number,
+): Field<never> => ({
   width,
   height,
   values: Float32Array.from({ length: width * height }, (_, i) =>
@@ -99,7 +104,7 @@ describe('no row', () => {
     ['along the edge of a table', draw(300, 200, (x, y) => (y + 0.2 * x > 110 ? 200 : 40))],
     ['in a slope of light', draw(300, 200, (x, y) => 40 + x / 3 + y / 4)],
   ])('%s', (_, field) => {
-    expect(candidateRows(field, 5)).toEqual([]);
+    expect(candidateRows(takenAs(field), 5)).toEqual([]);
   });
 
   test('when none is wanted', () => {

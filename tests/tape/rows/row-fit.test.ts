@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type RowFrame, rowFrame, toFrame } from '../../../src/tape/frame/frame.ts';
+import type { RowFrame } from '../../../src/tape/frame/frame.ts';
 import { fitRow } from '../../../src/tape/rows/row-fit.ts';
 import { number } from '../made/even-numbers.ts';
+import { rowFrame, toFrame } from '../made/plain-places.ts';
 import { drawScene, placeOf, type Scene } from '../made/stroke-scene.ts';
 
 /** About as high as the band that strokes are looked for in: a longer stroke may hold it anywhere. */
@@ -19,7 +20,7 @@ const PLAIN: Scene = {
 };
 
 /** A frame as the search leaves it: some px beside the row and a little turned. */
-function roughFrame(scene: Scene, beside: number, turned: number): RowFrame {
+function roughFrame(scene: Scene, beside: number, turned: number): RowFrame<never> {
   const [x, y] = placeOf(scene, 0, STROKE_MM / 2);
   const [x1, y1] = placeOf(scene, 1, STROKE_MM / 2);
   const angle = Math.atan2(y1 - y, x1 - x);
@@ -47,7 +48,7 @@ function misfit(scene: Scene, frame: RowFrame) {
   return { across: Math.max(...across.map(Math.abs)), lean: Math.max(...lean) };
 }
 
-function fitted(scene: Scene, beside = 9, turned = 0.02): RowFrame {
+function fitted(scene: Scene, beside = 9, turned = 0.02): RowFrame<'search'> {
   const frame = fitRow(drawScene(scene), roughFrame(scene, beside, turned));
   if (!frame) throw new Error('no row found');
   return frame;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { rowFrame } from '../../../src/tape/frame/frame.ts';
 import { mmPerUnit } from '../../../src/tape/graduations/tape-unit.ts';
+import { alongRow } from '../../../src/tape/picture/space.ts';
 import { readingAt } from '../../../src/tape/scales/read-at.ts';
 import {
   pointOn,
@@ -11,6 +11,7 @@ import {
 } from '../../../src/tape/scales/scale.ts';
 import type { TapeReading } from '../../../src/tape/scales/tape-reading.ts';
 import { madeGeometry, madeScale } from '../made/made-rows.ts';
+import { rowFrame } from '../made/plain-places.ts';
 
 function readingOf(
   scales: readonly ReadScale[],
@@ -182,7 +183,7 @@ const anyGeometry = fc
     bow2: fc.double({ min: -1e-4, max: 1e-4, noNaN: true }),
     pitch: fc.double({ min: 4, max: 40, noNaN: true }),
     crowding: fc.double({ min: -3e-4, max: 3e-4, noNaN: true }),
-    centre: fc.double({ min: -200, max: 200, noNaN: true }),
+    centre: fc.double({ min: -200, max: 200, noNaN: true }).map((px) => alongRow<'picture'>(px)),
     bend: fc.double({ min: -0.3, max: 0.3, noNaN: true }),
   })
   .map(({ angle, shear, shearRate, bow2, pitch, crowding, centre, bend }) =>

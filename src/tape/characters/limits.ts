@@ -1,0 +1,40 @@
+/** What decides something in this room, by the file it is for, with its unit and reason. */
+
+// page-drawing.ts
+
+/** Digits are shown as tall as engines are trained on. */
+export const DIGIT_PX = 36;
+/** Drawn beyond the edges of a number: its outline fades there, and rows may run at a slant. */
+export const BESIDE = 3;
+export const ABOVE = 6;
+/** Ground this near to ink is drawn with it, in sheet pixels, so that outlines stay soft. */
+export const NEAR_INK = 2;
+/** Ink lighter than this against its ground, in log-grey, isn't drawn blacker than it is. */
+export const LEAST_CONTRAST = 0.05;
+
+// page.ts
+
+/** Numbers stand well apart, so that none are joined. */
+export const GAP_X = 46;
+export const GAP_Y = 40;
+export const NUMBERS_A_LINE = 10;
+export const LEAST_WIDTH = 100;
+export const WHITE = 255;
+/** Longer than this, in digit heights, is a bar or a run of numbers, not a number. */
+export const LONGEST = 5;
+/** A character may be told this far from where it was drawn, in page pixels; the gaps are wider. */
+export const NEAR_PX = 14;
+
+// read-cells.ts
+
+/** Pages a whole picture may cost: past this a hopeless picture is given up. */
+export const MOST_PAGES = 22;
+
+// thin-ones.ts
+
+/** A plain 1 is thinner than this, as a share of its height; no other digit is. */
+export const THIN = 0.26;
+/** A stroke that is a digit is about as tall as the others, blur taking a little off its ends, and on their row. */
+export const SHORTEST = 0.76;
+export const TALLEST = 1.1;
+export const OFF_ROW = 0.14;

@@ -1,0 +1,72 @@
+/** What decides something in this room, by the file it is for, with its unit and reason. */
+
+// detected-lines.ts
+
+/** Sheet pixels to a graduation: enough for a thin line and its ground. */
+export const DETECTED_LINES_PER_TICK = 10;
+/** A line stands out by at least this share of the usual one. */
+export const DETECTED_LINES_LEAST_CONTRAST = 0.35;
+/** Looked at beyond the followed stretch, where the last lines are. */
+export const BEYOND = 3;
+/** One line in a row may be missed; where two are missing the tape may end. */
+export const MISSED = 1;
+
+// half-lines.ts
+
+/** Sheet pixels to a graduation: a thin line, its ground, and the next one half-way. */
+export const HALF_LINES_PER_TICK = 16;
+/** So many gaps one after the other must hold a line of their own. */
+export const STRETCH = 10;
+/** A line half-way shows at least this share of its neighbours' contrast. */
+export const LIKE_ITS_NEIGHBOURS = 0.45;
+/** Looked at beside the zone that every line crosses, in graduations. */
+export const BESIDE = 0.4;
+/** Less contrast than this, in log-grey, is no printed line. */
+export const HALF_LINES_LEAST_CONTRAST = 0.04;
+
+// sheet.ts
+
+/** Below this the phase of the graduations is noise. */
+export const TRUSTED_QUALITY = 0.38;
+/** A finger or a glare may hide this many graduations without parting the stretch. */
+export const HIDDEN_TICKS = 12;
+/** Fewer than this say nothing. */
+export const LEAST_TICKS = 9;
+
+// tick-classes.ts
+
+/** A line may be interrupted by this many rows of dirt or glare. */
+export const LONGEST_BREAK = 3;
+/** A single black speck counts no more than this many times the usual contrast. */
+export const MOST_CONTRAST = 1.2;
+/** Where every line is a long line none can be mistaken for it. */
+export const ONLY_CLASS_MARGIN = 9;
+
+// tick-contrast.ts
+
+/** The row is known this well, in sheet pixels, so that digits further off can't be taken for it. */
+export const SEARCHED_ROWS = 22;
+/** Less contrast than this, in log-grey, is no printed line. */
+export const TICK_CONTRAST_LEAST_CONTRAST = 0.03;
+
+// tick-pattern.ts
+
+/** Sheet pixels to a graduation: enough for a thin line and its ground at both sides. */
+export const TICK_PATTERN_PER_TICK = 10;
+/** Graduations seen to each side of the row. */
+export const SEEN = 9;
+/** Long lines seldom run further beyond the short ones than this many graduations. */
+export const LONGEST = 5;
+/** Room for the folds asked for later, of numbers that are further off. */
+export const LONGEST_ASKED = 6;
+/** Folds of tapes and rules: halves, quarters, fifths, eighths, tenths, sixteenths, twentieths. */
+export const FOLDS = [2, 4, 5, 8, 10, 16, 20];
+/** Folds that speak for a unit by themselves: millimetres, and eighths and sixteenths of an inch. */
+export const TELLING = [8, 10, 16];
+/** Lines longer than this, in tenths of a graduation, run into numbers: their length is chance. */
+export const COMPARED_LENGTH = 20;
+
+// tick-quality.ts
+
+/** A pitch that varies less than this, in log-grey, has no line to measure. */
+export const FLAT = 0.05;

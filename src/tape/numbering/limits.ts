@@ -1,0 +1,90 @@
+/** What decides something in this room, by the file it is for, with its unit and reason. */
+
+// alignment.ts
+
+/** A number of a whole interval says nothing, and a dot says nothing. */
+export const WIDEST = 0.98;
+export const NARROWEST = 0.05;
+/** As a share of the interval: nearer to the line than this, the middle is on it. */
+export const ON_THE_LINE = 0.07;
+/** Middles that scatter more than this have nothing to do with the lines. */
+export const LEAST_LIKENESS = 0.8;
+/** Gaps between a number and its line: digits may touch it, but not stand far off. */
+export const LEAST_GAP = -0.04;
+export const GREATEST_GAP = 0.3;
+
+// beside-lines.ts
+
+/** Long lines stand out from the others by at least so many tenths of a graduation. */
+export const CLEAR_MARGIN = 2;
+
+// digits-between.ts
+
+/** Digits that follow each other before they begin anew. */
+export const DIGITS = 10;
+/** A digit to each line, or to every second where its halves have lines too. */
+export const EVERY = [1, 2];
+/** So many digits, and so many different ones, are no chance. */
+export const LEAST_DIGITS = 8;
+export const LEAST_DIFFERENT = 5;
+/** Of all digits of the row, and against any other way of counting them. */
+export const LEAST_SHARE = 0.7;
+export const CLEARLY_MORE = 3;
+/** How far a digit's middle may stand from its line, in digits. */
+export const OFF_LINE = 0.2;
+
+// full-lines.ts
+
+/** Leans tried, in sheet pixels along for each across; what was straightened leans less than the least. */
+export const MOST_TRIED = 0.24;
+export const LEAN_STEP = 0.01;
+export const MOST_LEAN = 0.07;
+/** Ink has at least this share of the contrast that the graduations have. */
+export const INKED = 0.35;
+/** Shares of the way that are inked: on the full lines, and on no others among the numbers. */
+export const FULL = 0.7;
+export const BARE = 0.25;
+/** A class of fewer lines clear of all numbers says nothing. */
+export const FULL_LINES_FEWEST = 3;
+
+// numbered-line-across.ts
+
+/** A middle nearer than this share of the interval is on its line; nearer than the second, beside it. */
+export const ON_ITS_LINE = 0.05;
+export const BESIDE_ITS_LINE = 0.3;
+/** As shares of the interval: how near to its line a number is, how far it is from the other, how much these scatter. */
+export const NEAR = 0.25;
+export const FAR = 0.2;
+export const SCATTER = 0.05;
+/** Both gaps as they must differ for the nearer line to be the number's. */
+export const UNEQUAL = 1.6;
+/** Of the numbers, at most so many may reach over a line; and so many must speak. */
+export const IN_THE_WAY = 0.1;
+export const NUMBERED_LINE_ACROSS_FEWEST = 4;
+
+// progression.ts
+
+/** What scales advance per graduation: parts of an inch, halves and fifths, whole and tens. */
+export const ADVANCES = [
+  1 / 64,
+  1 / 32,
+  1 / 20,
+  1 / 16,
+  1 / 12,
+  1 / 10,
+  1 / 8,
+  1 / 5,
+  1 / 4,
+  1 / 2,
+  1,
+  2,
+  5,
+];
+/** Two numbers stand this near to where they belong, as the logarithm of their advance. */
+export const ADVANCE_ERROR = 0.16;
+/** Numbers nearer than this, in graduations, can't tell an advance. */
+export const LEAST_APART = 0.8;
+export const LARGEST_SPREAD = 0.22;
+/** A finer step needs more than this share of a row's words. */
+export const FEW_SHARE = 0.3;
+export const FINER_STEPS = [1, 2, 5, 10];

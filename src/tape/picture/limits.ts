@@ -1,0 +1,8 @@
+/** What decides something in this room, by the file it is for, with its unit and reason. */
+
+// field.ts
+
+/** A whole sample and its right and lower neighbours are needed, and no more. */
+export const EDGE_PX = 1.001;
+/** Grey levels added before the logarithm: black stays finite and its noise small. */
+export const BLACK_LEVEL = 10;

@@ -1,0 +1,57 @@
+/** What decides something in this room, by the file it is for, with its unit and reason. */
+
+// copies.ts
+
+/** Long side of the copy rows are sought in, and of the one they are measured in, in px. */
+export const SEARCH_PX = 1300;
+export const MEASURE_PX = 2000;
+/** A smaller picture is doubled, so that its strokes have room. */
+export const SMALL_PX = 1100;
+
+// read-rest.ts
+
+/** So many graduations must have room beside what was followed, or there is no more to read. */
+export const LEAST_ROOM = 25;
+/** Logarithm: the same lines farther on are as far apart, but for a bend. */
+export const LIKE_PITCH = 0.15;
+/** Of a stretch that was followed anew, as much as this must lie beyond the one that is known. */
+export const MOSTLY_NEW = 0.6;
+/** Of the way from one number to the next: over a gap lines are foretold no better. */
+export const FORETOLD = 0.35;
+
+// read-row.ts
+
+/** Below this a pitch from spectra is chance. */
+export const LEAST_SCORE = 0.2;
+export const SEEDS = 2;
+/** A row with fewer of its lines there is a row of something else. */
+export const LEAST_PRESENCE = 0.6;
+/** Word readings cost most: so many for one row. */
+export const WORD_READINGS = 3;
+
+// read-stretch.ts
+
+/** Lines are thin: where more of the pitch is dark than this, the print is the other way round. */
+export const MOST_DUTY = 0.62;
+export const SURELY_THIN = 0.45;
+
+// read-tape.ts
+
+/** Below this no printed digit is left. */
+export const LEAST_PX = 160;
+export const CANDIDATES = 14;
+/** Rows followed: fewer once something was read. */
+export const MOST_ROWS = 9;
+export const MOST_ROWS_AFTER_ONE = 6;
+export const ENOUGH_READ = 3;
+/** A candidate this much weaker than the best, after five were tried, is cloth. */
+export const WEAK_CANDIDATE = 0.06;
+export const WEAK_FROM = 5;
+/** Px in the measured copy: rows nearer than this are one. */
+export const SAME_ROW_PX = 10;
+/** Word readings a picture may cost. */
+export const MOST_WORD_READINGS = 11;
+/** Long and short lines of one scale may be found as two rows; they stand less apart than two edges. */
+export const SAME_LINES_MM = 5;
+/** Three places of a row, px apart along it: rows that agree there are the same. */
+export const CHECKED_AT = [-300, 0, 300];
