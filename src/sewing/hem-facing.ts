@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { foldShare } from './hem-folds.ts';
-import { cutLengthOf, type HemInput, hemProblems } from './hem-input.ts';
+import { cutLengthOf, type HemInput, hemProblems, roundProblems } from './hem-input.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
@@ -44,7 +44,7 @@ export interface Facing {
  * Source: an older Butterick text on skirts (fashion-design-drawing.com, Skirts, part
  * 5): a seam of 3/8 in joins the facing, its free edge is turned under narrowly.
  *
- * Problems: those of a hem, nothing for a seam, a seam wider than the hem is deep (or
+ * Problems: those of a hem, a seam that lies in the round of its fold, a seam wider than the hem is deep (or
  * than the cloth there is), a facing as deep as the radius.
  */
 export function facedHem({ seam, radius, ...input }: FacingInput): Outcome<Facing> {
@@ -94,5 +94,10 @@ function facingProblems({ seam, left, radius, ...input }: FacingInput): Problem[
     return [{ kind: 'not-under', field: 'depth', under: radius, given: input.depth }];
   }
   const most = left !== undefined && left < input.depth ? left : input.depth;
-  return seam > most ? [{ kind: 'too-long', field: 'seam', most, given: seam }] : [];
+  if (seam > most) return [{ kind: 'too-long', field: 'seam', most, given: seam }];
+  const fold = foldShare(input.thickness, 0);
+  const over = exactLength(Math.max(0, -fold / 2));
+  return seam > over
+    ? roundProblems(input, fold)
+    : [{ kind: 'not-over', field: 'seam', over, given: seam }];
 }

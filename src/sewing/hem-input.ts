@@ -50,10 +50,26 @@ export function hemProblems(input: HemInput): Problem[] {
   if (thickness > thickest) {
     return [{ kind: 'too-long', field: 'thickness', most: thickest, given: thickness }];
   }
+  const inRound = roundProblems(input, foldsOf(input).last);
+  if (inRound.length > 0) return inRound;
   if (finished !== undefined && depth > finished) {
     return [{ kind: 'too-long', field: 'depth', most: finished, given: depth }];
   }
   return left === undefined ? [] : clothProblems(input, left);
+}
+
+/**
+ * Why a hem can't be stitched so near the hem line: no line can be, in the round of its fold.
+ * @param fold what that fold adds; less than nothing where the cloth goes round closely
+ */
+export function roundProblems(
+  { depth, edgeStitch }: Pick<HemInput, 'depth' | 'edgeStitch'>,
+  fold: ExactLength,
+): Problem[] {
+  const under = exactLength(depth + Math.min(0, fold / 2));
+  return edgeStitch < under
+    ? []
+    : [{ kind: 'not-under', field: 'edgeStitch', under, given: edgeStitch }];
 }
 
 /** What is too deep for the cloth there is: the hem, or its turning. */

@@ -37,7 +37,7 @@ export interface Hem {
  * General Fabric Repair, fig. 8-3.
  *
  * Problems: a depth of nothing, anything below nothing, a turning deeper than the
- * hem, stitching beyond the hem's depth, cloth too thick to be folded so, a hem longer
+ * hem, stitching beyond the hem's depth or in the round of its fold, cloth too thick to be folded so, a hem longer
  * than its piece, one that needs more cloth than there is.
  */
 export function hem(input: HemInput): Outcome<Hem> {

@@ -105,3 +105,19 @@ test('piece and facing of any thickness fold to the measures wanted, drawn and m
     { seed: 1206 },
   );
 });
+
+// Found by random input: a seam of a few units on thick cloth took less than nothing of the piece.
+test('a seam or a stitching in the round of the fold at the hem line is refused', () => {
+  const thick = { ...faced, depth: mm(20), turn: mm(5), thickness: mm(5) };
+  // A fold with nothing inside takes (π/2 − 2) τ, half of it on each side: 1.073 mm here.
+  const round = (2 - Math.PI / 2) * 2.5;
+  expect(fieldsOf(facedHem({ ...thick, seam: mm(round - 0.01) }))).toEqual(['seam']);
+  expect(fieldsOf(facedHem({ ...thick, edgeStitch: mm(20 - round + 0.01) }))).toEqual([
+    'edgeStitch',
+  ]);
+  const { allowance, run } = solved(
+    facedHem({ ...thick, seam: mm(round + 0.01), edgeStitch: mm(20 - round - 0.01) }),
+  );
+  expect(allowance).toBeGreaterThan(0);
+  expect(run.marks[1]?.at).toBeGreaterThan(run.marks[0]?.at ?? ZERO);
+});

@@ -50,7 +50,9 @@ test('the lines are in order and their distances make the hem', () => {
   const lengths = fc.integer({ min: 1, max: 200_000 });
   fc.assert(
     fc.property(lengths, lengths, lengths, fc.nat(40_000), (depth, turn, stitch, thickness) => {
-      fc.pre(turn <= depth && stitch < depth && thickness <= turn && thickness * 2.5 <= depth);
+      fc.pre(turn <= depth && thickness <= turn && thickness * 2.5 <= depth);
+      // Clear of the round of the last fold, which takes up to 0.43 of a thickness (derived here).
+      fc.pre(stitch < depth - 0.215 * thickness);
       const input = { depth, turn, thickness, edgeStitch: stitch } as unknown as HemInput;
       const { allowance, firstPress, hemLine, foldTo, folds, run } = solved(hem(input));
       expect(allowance).toBeCloseTo(depth + turn + folds.first + folds.last, 6);
@@ -66,6 +68,21 @@ test('the lines are in order and their distances make the hem', () => {
     }),
     { seed: 1201 },
   );
+});
+
+// Found by random input: 57.88 of 63.3 units deep, in cloth as thick as its turn, was stitched below its hem line.
+test('stitching in the round of the last fold is refused, with what is still clear of it', () => {
+  const thick = { ...plain, depth: mm(8), turn: mm(3), thickness: mm(3) };
+  const refused = hem({ ...thick, edgeStitch: mm(7.4) });
+  const problem = refused.ok ? undefined : refused.problems[0];
+  // A fold with nothing inside takes (π/2 − 2) τ, half of it on each side: 0.644 mm here.
+  expect(problem).toMatchObject({ kind: 'not-under', field: 'edgeStitch' });
+  expect(problem?.kind === 'not-under' && toMm(problem.under)).toBeCloseTo(
+    8 - (2 - Math.PI / 2) * 1.5,
+    3,
+  );
+  const { run, hemLine } = solved(hem({ ...thick, edgeStitch: mm(7.3) }));
+  expect(run.marks.at(-1)?.at).toBeGreaterThan(hemLine);
 });
 
 test('the cut length is the finished length and the allowance', () => {
