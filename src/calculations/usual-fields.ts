@@ -33,12 +33,6 @@ export const USUAL_FIELDS: Readonly<Record<string, Readonly<Record<string, Measu
     acrossAbove: 'across',
     ease: 'ease',
   },
-  corner: {
-    depth: 'hemDepth',
-    side: 'hemDepth',
-    angle: 'cornerAngle',
-    edgeStitch: 'edgeStitch',
-  },
   seam: {
     given: 'seamAllowance',
     first: 'seamAllowance',

@@ -1,70 +1,31 @@
 import { cornerWords as words } from '#words/corner-words.ts';
 import { turnedWords } from '#words/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Answer, Calculation, Draft, Working } from '../../calculation/calculation.ts';
-import { readDraft } from '../../calculation/draft.ts';
-import { numberOf, roundIn } from '../../calculation/draft-numbers.ts';
-import { chosen, fieldsCalled } from '../../calculation/fields.ts';
+import type { Answer, Calculation, Working } from '../../calculation/calculation.ts';
 import { foldWorking, halfFoldWorking } from '../../calculation/fold-working.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { numberSaid, said } from '../../calculation/tape-said.ts';
 import { byTape, exactly } from '../../calculation/tape-text.ts';
 import { mitreFlat, mitreFolded } from '../../drawing/hem-corner.ts';
-import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
+import { type ExactLength, toMm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
 import { MITRE_TRIM } from '../../sewing/sources/mitres.ts';
-
-const { length, optional, number, choice } = fieldsCalled(words.labels);
+import { cornerFields } from './fields.ts';
 
 /** A mitred corner of two hems: a vent, a slit, a napkin. */
 export const corner: Calculation = {
   id: 'corner',
   title: words.title,
-  start: startingDraft,
-  fields: () => [
-    length('depth'),
-    length('side'),
-    number('angle'),
-    choice('turned', words.turned),
-    length('edgeStitch'),
-    optional('thickness', turnedWords.notGiven),
-  ],
+  ...cornerFields.asked,
   work(draft, bench) {
-    const read = readDraft(draft, bench);
-    const depth = read.length('depth');
-    const side = read.length('side');
-    const angle = numberOf(read, 'angle');
-    const edgeStitch = read.length('edgeStitch');
-    const thickness = read.maybeLength('thickness') ?? ZERO;
-    if (
-      depth === undefined ||
-      side === undefined ||
-      angle === undefined ||
-      edgeStitch === undefined ||
-      read.faults.length > 0
-    ) {
-      return { ok: false, faults: read.faults };
-    }
-    const turned = chosen(draft, 'turned', words.turned);
-    const input = { depth, side, angle, edgeStitch, thickness, turned };
-    const outcome = mitre(input);
+    const read = cornerFields.read(draft, bench);
+    if (!read.ok) return read;
+    const outcome = mitre(read.value);
     if (!outcome.ok) return refusedFor(outcome.problems);
-    return { ok: true, answer: answer(input, outcome.value, bench) };
+    return { ok: true, answer: answer(read.value, outcome.value, bench) };
   },
 };
-
-function startingDraft(bench: Bench): Draft {
-  const scale = roundIn(bench);
-  return {
-    depth: scale('4', '40', '1 1/2'),
-    side: scale('1.5', '15', '5/8'),
-    angle: '90',
-    turned: 'once',
-    edgeStitch: scale('0.2', '2', '1/8'),
-    thickness: '',
-  };
-}
 
 function answer(input: MitreInput, plan: Mitre, bench: Bench): Answer {
   const show = (x: ExactLength) => byTape(x, bench);

@@ -1,0 +1,23 @@
+/** What an address holds that no field is, or no choice offers: no answer, and why in words. */
+import { cleanup } from '@testing-library/preact';
+import { afterEach, expect, test } from 'vitest';
+import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
+import { corner } from '../../src/calculations/corner/corner.ts';
+import { answer, open, workOn } from '../screens/helpers.tsx';
+
+afterEach(cleanup);
+
+const UNKNOWN: readonly [Calculation, Draft, string][] = [
+  [corner, { turned: 'thrice' }, 'Turned: “thrice”'],
+  [corner, { deep: '4' }, '“deep”'],
+];
+
+test.each(UNKNOWN)(
+  '$id with $1: not answered, and said by name',
+  async (calculation, set, said) => {
+    const work = workOn(calculation, set);
+    expect(work.ok ? [] : work.faults.map(({ field }) => field)).toEqual([Object.keys(set).at(-1)]);
+    open(calculation, set);
+    expect(await answer()).toContain(said);
+  },
+);
