@@ -18,7 +18,6 @@ export const USUAL_FIELDS: Readonly<Record<string, Readonly<Record<string, Measu
     setBack: 'setBack',
     lap: 'lap',
   },
-  buttonhole: { diameter: 'button', thickness: 'buttonThick' },
   hem: {
     depth: 'hemDepth',
     turn: 'turn',

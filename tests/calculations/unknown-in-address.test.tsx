@@ -2,6 +2,7 @@
 import { cleanup } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
+import { buttonhole } from '../../src/calculations/buttonhole/buttonhole.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
 import { answer, open, workOn } from '../screens/helpers.tsx';
 
@@ -10,6 +11,8 @@ afterEach(cleanup);
 const UNKNOWN: readonly [Calculation, Draft, string][] = [
   [corner, { turned: 'thrice' }, 'Turned: “thrice”'],
   [corner, { deep: '4' }, '“deep”'],
+  [buttonhole, { holeRule: 'half' }, 'Length by: “half”'],
+  [buttonhole, { holeWay: 'slanting' }, 'Lies: “slanting”'],
 ];
 
 test.each(UNKNOWN)(

@@ -2,8 +2,6 @@ import { buttonholeWords as words } from '#words/buttonhole-words.ts';
 import { cautionWords } from '#words/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Line } from '../../calculation/calculation.ts';
-import { readDraft } from '../../calculation/draft.ts';
-import { chosen, fieldsCalled } from '../../calculation/fields.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
@@ -16,8 +14,7 @@ import {
   buttonhole as work,
 } from '../../sewing/buttonhole.ts';
 import { overlapPastCentre } from '../../sewing/overlap.ts';
-
-const { length, optional, choice } = fieldsCalled(words.labels);
+import { buttonholeFields } from './fields.ts';
 
 /** The largest thing that counts as a small part: 16 CFR 1501.4, a cylinder 1.25 in wide. */
 const SMALL_PART = inches(1.25);
@@ -26,33 +23,12 @@ const SMALL_PART = inches(1.25);
 export const buttonhole: Calculation = {
   id: 'buttonhole',
   title: words.title,
-  start: () => ({
-    diameter: '24 L',
-    thickness: '3 mm',
-    girth: '',
-    holeRule: 'diameter-thickness',
-    holeWay: 'horizontal',
-  }),
-  fields: (draft) => [
-    length('diameter'),
-    ...(chosen(draft, 'holeRule', words.holeRules) === 'half-girth-eighth'
-      ? [optional('girth', words.notMeasured)]
-      : []),
-    length('thickness'),
-    choice('holeRule', words.holeRules),
-    choice('holeWay', words.holeWays),
-  ],
+  ...buttonholeFields.asked,
   work(draft, bench) {
-    const read = readDraft(draft, bench);
-    const diameter = read.length('diameter');
-    const thickness = read.length('thickness');
-    const rule = chosen(draft, 'holeRule', words.holeRules);
-    const girth = rule === 'half-girth-eighth' ? read.maybeLength('girth') : undefined;
-    if (diameter === undefined || thickness === undefined || read.faults.length > 0) {
-      return { ok: false, faults: read.faults };
-    }
-    const direction = chosen(draft, 'holeWay', words.holeWays);
-    const input = { diameter, thickness, girth, rule, direction } as const;
+    const read = buttonholeFields.read(draft, bench);
+    if (!read.ok) return read;
+    const { holeRule: rule, holeWay: direction, ...button } = read.value;
+    const input = { ...button, rule, direction };
     const outcome = work(input);
     if (!outcome.ok) return refusedFor(outcome.problems);
     return { ok: true, answer: answer(outcome.value, input, bench) };
