@@ -21,6 +21,8 @@ export interface Schema<All extends Specs> {
   readonly asked: Pick<Calculation, 'start' | 'fields' | 'measureOf'>;
   /** All that is asked for, or everything that could not be read of it. */
   read(draft: Draft, bench: Bench): InputRead<InputOf<All>>;
+  /** What types these fields, none of which can be mistyped. */
+  typing(of: { readonly [Key in keyof All]?: string }): Draft;
   /** What can be said of a draft for what it asks: conditions of the fields. */
   asks(draft: Draft): Ask;
 }
@@ -47,6 +49,7 @@ export function schema<const All extends Specs>(
     specs,
     asks,
     asked: { start, fields, measureOf },
+    typing: (of) => of as Draft,
     read: (draft, bench) => {
       const ask = asks(draft);
       const faults: Fault[] = unknownFields(draft);

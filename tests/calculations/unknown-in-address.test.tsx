@@ -3,6 +3,7 @@ import { cleanup } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { buttonhole } from '../../src/calculations/buttonhole/buttonhole.ts';
+import { centre } from '../../src/calculations/centre/centre.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
 import { answer, open, workOn } from '../screens/helpers.tsx';
 
@@ -13,6 +14,7 @@ const UNKNOWN: readonly [Calculation, Draft, string][] = [
   [corner, { deep: '4' }, '“deep”'],
   [buttonhole, { holeRule: 'half' }, 'Length by: “half”'],
   [buttonhole, { holeWay: 'slanting' }, 'Lies: “slanting”'],
+  [centre, { holes: '9' }, '“holes”'],
 ];
 
 test.each(UNKNOWN)(

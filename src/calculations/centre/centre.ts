@@ -1,16 +1,12 @@
 import { centreWords as words } from '#words/centre-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Answer, Calculation } from '../../calculation/calculation.ts';
-import { readDraft } from '../../calculation/draft.ts';
-import { countOf } from '../../calculation/draft-numbers.ts';
-import { fieldsCalled } from '../../calculation/fields.ts';
+import type { Answer, Calculation, Offer } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { countedRow } from '../../drawing/row-figure.ts';
 import { type ExactLength, type Length, toMm } from '../../lengths/length.ts';
 import { type CountDoubt, type Counted, centreByCount } from '../../sewing/centre.ts';
-
-const { count, optionalCount, optional } = fieldsCalled(words.labels);
+import { centreFields } from './fields.ts';
 
 /** Drawn when the pitch is not known: a usual one. Nothing is worked out from it. */
 const USUAL_PITCH_MM = 8;
@@ -19,24 +15,14 @@ const USUAL_PITCH_MM = 8;
 export const centre: Calculation = {
   id: 'centre',
   title: words.title,
-  start: () => ({ count: '27', other: '', pitch: '8 mm', measured: '', end: '' }),
-  fields: () => [
-    count('count'),
-    optionalCount('other', words.notGiven),
-    optional('pitch', words.notGiven),
-    optional('measured', words.notGiven),
-  ],
+  ...centreFields.asked,
   tally: true,
   work(draft, bench) {
-    const read = readDraft(draft, bench);
-    const counted = countOf(read, 'count');
-    const other = read.text('other').trim() === '' ? undefined : countOf(read, 'other');
-    const pitch = read.maybeLength('pitch');
-    const measured = read.maybeLength('measured');
-    if (counted === undefined || read.faults.length > 0) return { ok: false, faults: read.faults };
-    const outcome = centreByCount({ count: counted, other, pitch, measured });
+    const read = centreFields.read(draft, bench);
+    if (!read.ok) return read;
+    const outcome = centreByCount(read.value);
     if (!outcome.ok) return refusedFor(outcome.problems);
-    return { ok: true, answer: answer(outcome.value, pitch, bench) };
+    return { ok: true, answer: answer(outcome.value, read.value.pitch, bench) };
   },
 };
 
@@ -55,11 +41,7 @@ function answer(counted: Counted, pitch: Length | undefined, bench: Bench): Answ
       { label: words.quarters, value: placesOf(eighths, [1, 5]) },
       { label: words.eighths, value: placesOf(eighths, [0, 2, 4, 6]) },
     ],
-    offers: doubts.flatMap((doubt) =>
-      doubt.kind === 'length-differs' && doubt.likelier !== undefined
-        ? [{ words: `${doubt.likelier} ${words.holes}`, take: { count: String(doubt.likelier) } }]
-        : [],
-    ),
+    offers: doubts.flatMap(likelier),
     warnings: doubts.map((doubt) => doubtWords(doubt, show)),
     cautions: [words.punch],
     listsLast: true,
@@ -67,6 +49,12 @@ function answer(counted: Counted, pitch: Length | undefined, bench: Bench): Answ
     figures: [{ name: words.row, figure: countedRow(holes, pitchMm) }],
     workings: [{ formula: words.formula(holes), source: words.source }],
   };
+}
+
+function likelier(doubt: CountDoubt): Offer[] {
+  if (doubt.kind !== 'length-differs' || doubt.likelier === undefined) return [];
+  const count = String(doubt.likelier);
+  return [{ words: `${count} ${words.holes}`, take: centreFields.typing({ count }) }];
 }
 
 function placesOf(eighths: Counted['eighths'], which: readonly number[]): string {
