@@ -62,7 +62,6 @@ export const USUAL_FIELDS: Readonly<Record<string, Readonly<Record<string, Measu
     upperWidth: 'stripWidth',
     upperMargin: 'holeMargin',
   },
-  parts: { length: 'around', other: 'around', count: 'closures' },
   lacing: {
     holes: 'holes',
     pitch: 'holePitch',

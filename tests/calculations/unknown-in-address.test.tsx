@@ -5,6 +5,7 @@ import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { buttonhole } from '../../src/calculations/buttonhole/buttonhole.ts';
 import { centre } from '../../src/calculations/centre/centre.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
+import { parts } from '../../src/calculations/parts/parts.ts';
 import { answer, open, workOn } from '../screens/helpers.tsx';
 
 afterEach(cleanup);
@@ -15,6 +16,8 @@ const UNKNOWN: readonly [Calculation, Draft, string][] = [
   [buttonhole, { holeRule: 'half' }, 'Length by: “half”'],
   [buttonhole, { holeWay: 'slanting' }, 'Lies: “slanting”'],
   [centre, { holes: '9' }, '“holes”'],
+  [parts, { into: 'thirds' }, 'Into: “thirds”'],
+  [parts, { round: 'half' }, 'The edge: “half”'],
 ];
 
 test.each(UNKNOWN)(

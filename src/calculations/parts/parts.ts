@@ -1,56 +1,26 @@
 import { partsWords as words } from '#words/parts-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Answer, Calculation, Draft, Line } from '../../calculation/calculation.ts';
-import { type DraftReader, readDraft } from '../../calculation/draft.ts';
-import { countOf, roundIn } from '../../calculation/draft-numbers.ts';
-import { chosen, fieldsCalled } from '../../calculation/fields.ts';
+import type { Answer, Calculation, Line } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { byTape, exactly, numberOnTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { type EqualParts, equalParts, type PartsInput } from '../../sewing/equal-parts.ts';
-
-const { length, optional, count, choice } = fieldsCalled(words.labels);
-
-const PARTS = { quarters: 4, halves: 2, eighths: 8 } as const;
+import { partsFields, partsInput } from './fields.ts';
 
 /** Marks that divide an edge, or two that meet, into equal parts. */
 export const parts: Calculation = {
   id: 'parts',
   title: words.title,
-  start: (bench) => ({
-    length: roundIn(bench)('72', '720', '28'),
-    into: 'quarters',
-    count: '6',
-    round: 'closed',
-    other: '',
-  }),
-  fields: (draft) => [
-    length('length'),
-    optional('other', words.notGiven),
-    choice('into', words.into),
-    ...(chosen(draft, 'into', words.into) === 'other' ? [count('count')] : []),
-    choice('round', words.round),
-  ],
+  ...partsFields.asked,
   work(draft, bench) {
-    const read = readDraft(draft, bench);
-    const edge = read.length('length');
-    const other = read.maybeLength('other');
-    const into = partsOf(read, draft);
-    if (edge === undefined || into === undefined || read.faults.length > 0) {
-      return { ok: false, faults: read.faults };
-    }
-    const round = chosen(draft, 'round', words.round) === 'closed';
-    const input: PartsInput = { length: edge, parts: into, round, other };
+    const read = partsFields.read(draft, bench);
+    if (!read.ok) return read;
+    const input = partsInput(read.value);
     const outcome = equalParts(input);
     if (!outcome.ok) return refusedFor(outcome.problems);
     return { ok: true, answer: answer(outcome.value, input, bench) };
   },
 };
-
-function partsOf(read: DraftReader, draft: Draft): number | undefined {
-  const into = chosen(draft, 'into', words.into);
-  return into === 'other' ? countOf(read, 'count') : PARTS[into];
-}
 
 function answer({ edge, other, longer }: EqualParts, input: PartsInput, bench: Bench): Answer {
   const show = (x: ExactLength) => exactly(x, bench);
