@@ -72,11 +72,6 @@ export const USUAL_FIELDS: Readonly<Record<string, Readonly<Record<string, Measu
     tail: 'tail',
     longest: 'lacePiece',
   },
-  sizes: {
-    button: 'button',
-    stitch: ({ stitchBy }) =>
-      stitchBy === 'in' ? 'stitchesPerInch' : stitchBy === 'cm' ? 'stitchesPerCm' : 'stitchMm',
-  },
 };
 
 /** Of calculations whose fields don't say it themselves yet. */

@@ -6,6 +6,7 @@ import { buttonhole } from '../../src/calculations/buttonhole/buttonhole.ts';
 import { centre } from '../../src/calculations/centre/centre.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
 import { parts } from '../../src/calculations/parts/parts.ts';
+import { sizes } from '../../src/calculations/sizes/sizes.ts';
 import { answer, open, workOn } from '../screens/helpers.tsx';
 
 afterEach(cleanup);
@@ -18,6 +19,9 @@ const UNKNOWN: readonly [Calculation, Draft, string][] = [
   [centre, { holes: '9' }, '“holes”'],
   [parts, { into: 'thirds' }, 'Into: “thirds”'],
   [parts, { round: 'half' }, 'The edge: “half”'],
+  [sizes, { what: 'pin' }, 'What: “pin”'],
+  [sizes, { stitchBy: 'm' }, 'Given as: “m”'],
+  [sizes, { what: 'needle', needleBy: 'uk' }, 'Given as: “uk”'],
 ];
 
 test.each(UNKNOWN)(

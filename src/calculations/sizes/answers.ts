@@ -22,6 +22,7 @@ import {
   TROUSER_STITCHES,
 } from '../../sewing/sources/sizes.ts';
 import { stitchFromLength, stitchFromPerCm, stitchFromPerInch } from '../../sewing/stitches.ts';
+import type { Sizes } from './fields.ts';
 
 /** Beyond any stitch, and still a length. */
 const FAR_MM = 1e6;
@@ -31,7 +32,7 @@ const INCH = UNITS_PER_INCH as Length;
 const NOTHING = { offers: [], warnings: [], cautions: [], runs: [] } as const;
 
 /** A stitch length from millimetres, stitches to the inch or to the centimetre. */
-export function stitchAnswer(given: number, by: string, bench: Bench): Outcome<Answer> {
+export function stitchAnswer(given: number, by: Sizes['stitchBy'], bench: Bench): Outcome<Answer> {
   const outcome =
     by === 'in'
       ? stitchFromPerInch(given)
@@ -66,7 +67,7 @@ export function stitchAnswer(given: number, by: string, bench: Bench): Outcome<A
 /** The way from what was given to the other. */
 function stitchFormula(
   given: number,
-  by: string,
+  by: Sizes['stitchBy'],
   long: string,
   perInch: string,
   bench: Bench,
@@ -114,7 +115,7 @@ export function buttonAnswer(diameter: Length, bench: Bench): Outcome<Answer> {
 }
 
 /** A needle's size in the other system. */
-export function needleAnswer(given: number, by: string, bench: Bench): Outcome<Answer> {
+export function needleAnswer(given: number, by: Sizes['needleBy'], bench: Bench): Outcome<Answer> {
   const fromUs = by === 'us';
   const outcome = fromUs ? needleFromUs(given) : needleFromMetric(given);
   if (!outcome.ok) return outcome;
