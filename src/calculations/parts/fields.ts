@@ -1,6 +1,7 @@
 import { partsWords as words } from '#words/parts-words.ts';
 import { choice, count, length, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
+import { wanted } from '../../calculation/wanted.ts';
 import type { PartsInput } from '../../sewing/equal-parts.ts';
 
 const into = choice(words.into);
@@ -24,8 +25,6 @@ export function partsInput(read: Input): PartsInput {
   return { length, parts: partsOf(read), round: round === 'closed', other };
 }
 
-function partsOf({ into, count }: Input): number {
-  if (into !== 'other') return PARTS[into];
-  if (count === undefined) throw new Error('how many parts is wanted, and was not read');
-  return count;
+function partsOf(read: Input): number {
+  return read.into === 'other' ? wanted(read, 'count') : PARTS[read.into];
 }

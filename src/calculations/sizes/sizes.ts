@@ -2,6 +2,7 @@ import { sizesWords as words } from '#words/sizes-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
+import { wanted } from '../../calculation/wanted.ts';
 import type { Outcome } from '../../sewing/problem.ts';
 import { buttonAnswer, needleAnswer, stitchAnswer } from './answers.ts';
 import { type Sizes, sizesFields } from './fields.ts';
@@ -25,13 +26,7 @@ export const sizes: Calculation = {
 
 /** Works each kind out. */
 const ANSWERS: Readonly<Record<Sizes['what'], (read: Sizes, bench: Bench) => Outcome<Answer>>> = {
-  stitch: ({ stitch, stitchBy }, bench) => stitchAnswer(asked(stitch, 'stitch'), stitchBy, bench),
-  button: ({ button }, bench) => buttonAnswer(asked(button, 'button'), bench),
-  needle: ({ needle, needleBy }, bench) => needleAnswer(asked(needle, 'needle'), needleBy, bench),
+  stitch: (read, bench) => stitchAnswer(wanted(read, 'stitch'), read.stitchBy, bench),
+  button: (read, bench) => buttonAnswer(wanted(read, 'button'), bench),
+  needle: (read, bench) => needleAnswer(wanted(read, 'needle'), read.needleBy, bench),
 };
-
-/** What is asked for of the kind that is chosen, and so was read. */
-function asked<Value>(value: Value | undefined, what: Sizes['what']): Value {
-  if (value === undefined) throw new Error(`a ${what} is wanted, and was not read`);
-  return value;
-}
