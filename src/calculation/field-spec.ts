@@ -25,6 +25,8 @@ export interface About {
   start?: Start;
   /** Asked for only then; at other times nothing is read of it. */
   when?: Condition;
+  /** Shown after all others then, beside what it belongs to for what is chosen. */
+  last?: Condition;
   /** Which measure of the bench it holds, for what is unusual to be asked about. */
   usual?: Measure | ((ask: Ask) => Measure);
   /** Another label than its own; undefined where its own holds. */
@@ -140,4 +142,8 @@ export function not(condition: Condition): Condition {
 
 export function all(...conditions: readonly Condition[]): Condition {
   return (ask) => conditions.every((one) => one(ask));
+}
+
+export function any(...conditions: readonly Condition[]): Condition {
+  return (ask) => conditions.some((one) => one(ask));
 }

@@ -71,7 +71,10 @@ export function schema<const All extends Specs>(
 
   function fields(draft: Draft): Field[] {
     const ask = asks(draft);
-    return keys.filter((key) => isAsked(specOf(key), ask)).map((key) => fieldOf(key, ask));
+    const shown = keys.filter((key) => isAsked(specOf(key), ask));
+    const isLast = (key: string) => specOf(key).last?.(ask) ?? false;
+    const inOrder = [...shown.filter((key) => !isLast(key)), ...shown.filter(isLast)];
+    return inOrder.map((key) => fieldOf(key, ask));
   }
 
   function measureOf(key: string, draft: Draft) {

@@ -1,8 +1,11 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
+import type { Draft } from '../../src/calculation/calculation.ts';
+import { corner } from '../../src/calculations/corner/corner.ts';
+import { facing } from '../../src/calculations/facing/facing.ts';
 import { hem } from '../../src/calculations/hem/hem.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { answer, open, type } from '../screens/helpers.tsx';
+import { answer, answerTo, open, type } from '../screens/helpers.tsx';
 
 afterEach(cleanup);
 
@@ -139,6 +142,40 @@ test('a facing and a corner begin with the depth that all there is leaves', () =
   const draft = { ...hem.start(bench), depth: '5', given: 'all', turn: '1', thickness: '' };
   const carried = hem.beside?.map(({ carry }) => carry?.(draft, bench).depth);
   expect(carried).toEqual(['4 cm', '4 cm']);
+});
+
+test('what a facing and a corner begin with is all theirs, and answered', () => {
+  const bench = benchOf();
+  const draft = { ...hem.start(bench), u: 'cm', shape: 'rise', style: 'double' };
+  const [toFacing, toCorner] = hem.beside?.map(({ carry }) => carry?.(draft, bench) ?? {}) ?? [];
+  expect(toFacing).toMatchObject({ depth: '2', radius: '42.5 cm' });
+  expect(toFacing).not.toHaveProperty('turn');
+  expect(toCorner).toMatchObject({ depth: '2', turned: 'equal' });
+  answerTo(facing, toFacing ?? {});
+  answerTo(corner, toCorner ?? {});
+});
+
+test('what can’t be read of the curve takes nothing from the depth a facing begins with', () => {
+  const bench = benchOf();
+  const whole = { ...hem.start(bench), given: 'all', depth: '5', turn: '1' };
+  const carried = (set: Draft) => hem.beside?.[0]?.carry?.({ ...whole, ...set }, bench);
+  expect(carried({ shape: 'rise', chord: 'wide' })).toMatchObject({ depth: '4 cm', radius: '' });
+  const tapered = carried({ shape: 'rise', taper: 'taper', atHem: '?' });
+  expect(tapered).toMatchObject({ depth: '4 cm', radius: '42.5 cm' });
+});
+
+test('how far up was measured stands by what was measured there', () => {
+  const order = (set: Draft) =>
+    hem
+      .fields({ ...hem.start(benchOf()), ...set })
+      .map(({ key }) => key)
+      .join(' ');
+  expect(order({ taper: 'taper' })).toMatch(/taper atHem acrossAbove apart$/);
+  expect(order({ shape: 'readings', taper: 'taper' })).toMatch(
+    /shape round above apart cloth edgeStitch .*taper atHem acrossAbove$/,
+  );
+  expect(order({ shape: 'rise', cloth: 'own' })).toMatch(/shape chord rise cloth ease edgeStitch/);
+  expect(order({})).not.toMatch(/apart|chord|round|atHem|ease |cloth/);
 });
 
 const WRONG: [string, Record<string, string>, RegExp][] = [

@@ -5,6 +5,7 @@ import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { buttonhole } from '../../src/calculations/buttonhole/buttonhole.ts';
 import { centre } from '../../src/calculations/centre/centre.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
+import { hem } from '../../src/calculations/hem/hem.ts';
 import { parts } from '../../src/calculations/parts/parts.ts';
 import { sizes } from '../../src/calculations/sizes/sizes.ts';
 import { answer, open, workOn } from '../screens/helpers.tsx';
@@ -22,6 +23,9 @@ const UNKNOWN: readonly [Calculation, Draft, string][] = [
   [sizes, { what: 'pin' }, 'What: “pin”'],
   [sizes, { stitchBy: 'm' }, 'Given as: “m”'],
   [sizes, { what: 'needle', needleBy: 'uk' }, 'Given as: “uk”'],
+  [hem, { style: 'thrice' }, 'Turned: “thrice”'],
+  [hem, { shape: 'wavy' }, 'The hem line: “wavy”'],
+  [hem, { given: 'half' }, 'That is: “half”'],
 ];
 
 test.each(UNKNOWN)(

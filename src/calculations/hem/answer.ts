@@ -1,7 +1,8 @@
 import { hemWords as words } from '#words/hem-words.ts';
 import { turnedWords as turned } from '#words/turned-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import type { Answer, Draft } from '../../calculation/calculation.ts';
+import type { Answer } from '../../calculation/calculation.ts';
+import type { Ask } from '../../calculation/field-spec.ts';
 import { numberSaid, said } from '../../calculation/tape-said.ts';
 import { exactly, onTape } from '../../calculation/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
@@ -17,14 +18,14 @@ import type { Parts } from './parts.ts';
 import { workings } from './workings.ts';
 
 /** A hem as an answer. */
-export function hemAnswer(input: HemInput, parts: Parts, draft: Draft, bench: Bench): Answer {
+export function hemAnswer(input: HemInput, parts: Parts, ask: Ask, bench: Bench): Answer {
   const { hem } = parts;
   return {
     headline: { number: numberSaid(hem.allowance, bench), after: words.after },
     sentence: sentence(input, hem, bench),
-    lines: hemLines(input, parts, draft, bench),
-    offers: hemOffers(input, parts, draft, bench),
-    warnings: hemWarnings(input, parts, draft, bench),
+    lines: hemLines(input, parts, ask, bench),
+    offers: hemOffers(input, parts, ask, bench),
+    warnings: hemWarnings(input, parts, ask, bench),
     cautions: [turned.tryOn, turned.iron(IRON_ONE_DOT.value)],
     runs: [{ name: words.title, item: turned.line, run: hem.run }],
     figures: figures(input, hem, bench),

@@ -1,71 +1,70 @@
 import { hemWords as words } from '#words/hem-words.ts';
 import { turnedWords as turned } from '#words/turned-words.ts';
-import type { Draft, Field } from '../../calculation/calculation.ts';
-import { chosen as chosenOf, fieldsCalled, isGiven } from '../../calculation/fields.ts';
+import {
+  all,
+  any,
+  choice,
+  given,
+  length,
+  lengthOrNone,
+  maybeLength,
+  not,
+  number,
+} from '../../calculation/field-spec.ts';
+import { type InputOf, schema } from '../../calculation/schema.ts';
 
-const { length, optional, number, choice } = fieldsCalled(words.labels);
-
-type Choice = 'given' | 'style' | 'shape' | 'cloth' | 'taper';
-
-export function chosen<Key extends Choice>(
-  draft: Draft,
-  key: Key,
-): keyof (typeof words)[Key] & string {
-  return chosenOf(
-    draft,
-    key,
-    words[key] as Readonly<Record<keyof (typeof words)[Key] & string, string>>,
-  );
-}
-
-/** Whether the first turn has a measure of its own. */
-export function hasTurn(draft: Draft): boolean {
-  const style = chosen(draft, 'style');
-  return style === 'unequal' || style === 'narrow';
-}
+const measured = choice(words.given);
+const style = choice(words.style, { start: 'unequal' });
+const shape = choice(words.shape);
+const finished = maybeLength(turned.notGiven, { usual: 'garmentLength' });
+const taper = choice(words.taper);
 
 /** Whether the measure is of all there is to turn up. */
-export function isWhole(draft: Draft): boolean {
-  return chosen(draft, 'given') === 'all';
-}
+export const isWhole = measured.is('all');
 
-/** The fields for what has been chosen: what always matters first. */
-export function hemFields(draft: Draft): Field[] {
-  return [
-    isWhole(draft) ? { ...length('depth'), label: words.allFor } : length('depth'),
-    choice('given', words.given),
-    ...(hasTurn(draft) ? [length('turn')] : []),
-    choice('style', words.style),
-    choice('shape', words.shape),
-    ...curveFields(draft),
-    length('edgeStitch'),
-    optional('thickness', turned.notGiven),
-    optional('finished', turned.notGiven),
-    ...(isGiven(draft, 'finished') ? [optional('otherEnd', turned.otherEndHint)] : []),
-    optional('left', turned.notGiven),
-    choice('taper', words.taper),
-    ...taperFields(draft),
-  ];
-}
+/** Whether the first turn has a measure of its own. */
+export const hasTurn = style.is('unequal', 'narrow');
 
-function curveFields(draft: Draft): Field[] {
-  const shape = chosen(draft, 'shape');
-  if (shape === 'straight') return [];
-  const byReadings = shape === 'readings';
-  const measured = byReadings
-    ? [length('round'), length('above'), optional('apart', words.asDeep)]
-    : [length('chord'), length('rise')];
-  return [...measured, ...(shape === 'inward' ? [] : clothFields(draft))];
-}
+/** Whether it is to be a narrow one. */
+export const isNarrow = style.is('narrow');
 
-function taperFields(draft: Draft): Field[] {
-  if (chosen(draft, 'taper') === 'none') return [];
-  const asked = chosen(draft, 'shape') === 'readings';
-  const apart = asked ? [] : [optional('apart', words.asDeep)];
-  return [length('atHem'), length('acrossAbove'), ...apart];
-}
+const byReadings = shape.is('readings');
+const byRise = shape.is('rise', 'inward');
+const hasToEase = shape.is('rise', 'readings');
+const isTapered = taper.is('taper');
+const cloth = choice(words.cloth, { start: 'medium', when: hasToEase });
 
-function clothFields(draft: Draft): Field[] {
-  const own = chosen(draft, 'cloth') === 'own';
-  return [choice('cloth', words.cloth), ...(own ? [number('ease')] : [])];
-}
+/** What is asked of a hem: what always matters first. */
+export const hemFields = schema(words.labels, {
+  depth: length({
+    start: { cm: '2', mm: '20', in: '1' },
+    usual: 'hemDepth',
+    label: (ask) => (isWhole(ask) ? words.allFor : undefined),
+  }),
+  given: measured,
+  turn: length({ start: { cm: '0.7', mm: '7', in: '1/4' }, usual: 'turn', when: hasTurn }),
+  style,
+  shape,
+  round: length({ start: { cm: '60', mm: '600', in: '24' }, usual: 'around', when: byReadings }),
+  above: length({ start: { cm: '57', mm: '570', in: '23' }, usual: 'around', when: byReadings }),
+  apart: maybeLength(words.asDeep, { when: any(byReadings, isTapered), last: not(byReadings) }),
+  chord: length({ start: { cm: '40', mm: '400', in: '16' }, usual: 'chord', when: byRise }),
+  rise: length({ start: { cm: '5', mm: '50', in: '2' }, when: byRise }),
+  cloth,
+  ease: number({ start: '6', usual: 'ease', when: all(hasToEase, cloth.is('own')) }),
+  edgeStitch: length({ start: { cm: '0.2', mm: '2', in: '1/8' }, usual: 'edgeStitch' }),
+  thickness: lengthOrNone(turned.notGiven, { usual: 'clothThick' }),
+  finished,
+  otherEnd: maybeLength(turned.otherEndHint, { when: given(finished) }),
+  left: maybeLength(turned.notGiven, { usual: 'hemDepth' }),
+  taper,
+  atHem: length({ start: { cm: '20', mm: '200', in: '8' }, usual: 'across', when: isTapered }),
+  acrossAbove: length({
+    start: { cm: '21', mm: '210', in: '8 1/2' },
+    usual: 'across',
+    when: isTapered,
+  }),
+});
+
+/** What is read of them. */
+export type HemRead = InputOf<(typeof hemFields)['specs']>;

@@ -1,8 +1,8 @@
 import { hemWords as words } from '#words/hem-words.ts';
 import { turnedWords as turned } from '#words/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Draft, Line } from '../../calculation/calculation.ts';
-import { isGiven } from '../../calculation/fields.ts';
+import type { Line } from '../../calculation/calculation.ts';
+import type { Ask } from '../../calculation/field-spec.ts';
 import { percentText, saidAtMost } from '../../calculation/tape-said.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
@@ -13,11 +13,11 @@ import { isWhole } from './fields.ts';
 import type { Parts } from './parts.ts';
 
 /** The further numbers of a hem. */
-export function hemLines(input: HemInput, parts: Parts, draft: Draft, bench: Bench): Line[] {
+export function hemLines(input: HemInput, parts: Parts, ask: Ask, bench: Bench): Line[] {
   const show = (x: ExactLength) => byTape(x, bench);
   return [
-    ...(isWhole(draft) ? [{ label: words.labels.depth, value: show(input.depth) }] : []),
-    ...measures(input, parts.hem, draft, show),
+    ...(isWhole(ask) ? [{ label: words.labels.depth, value: show(input.depth) }] : []),
+    ...measures(input, parts.hem, show),
     ...curveLines(parts, bench),
     ...taperLines(parts, show),
     { label: words.classLabel, value: words.hemClass[hemClass(input.depth)] },
@@ -28,7 +28,7 @@ export function hemLines(input: HemInput, parts: Parts, draft: Draft, bench: Ben
 
 type Show = (x: ExactLength) => string;
 
-function measures({ thickness }: HemInput, hem: Hem, draft: Draft, show: Show): Line[] {
+function measures({ thickness, otherEnd }: HemInput, hem: Hem, show: Show): Line[] {
   const { first, second } = hem.foldTo;
   const chalk = words.chalkOf(first && show(first), show(second));
   const lines = [{ label: words.chalk, value: chalk }];
@@ -38,7 +38,7 @@ function measures({ thickness }: HemInput, hem: Hem, draft: Draft, show: Show): 
     lines.push({ label: turned.thick, value: turned.thickOf(size, added < 0) });
   }
   if (hem.cutLength !== undefined) {
-    const value = turned.cutOf(show(hem.cutLength), isGiven(draft, 'otherEnd'));
+    const value = turned.cutOf(show(hem.cutLength), otherEnd !== undefined);
     lines.push({ label: turned.cut, value });
   }
   return lines;

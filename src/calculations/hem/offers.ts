@@ -1,6 +1,7 @@
 import { hemWords as words } from '#words/hem-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import type { Draft, Offer } from '../../calculation/calculation.ts';
+import type { Offer } from '../../calculation/calculation.ts';
+import type { Ask } from '../../calculation/field-spec.ts';
 import { percentText, saidAtMost } from '../../calculation/tape-said.ts';
 import { exactly, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation } from '../../lengths/graduation.ts';
@@ -8,17 +9,17 @@ import { ZERO } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
 import { HEM_CLASSES, NARROW_HEM } from '../../sewing/sources/hems.ts';
-import { chosen, isWhole } from './fields.ts';
+import { hemFields, isNarrow, isWhole } from './fields.ts';
 import type { Parts } from './parts.ts';
 
 /** Other hems, a press away. */
-export function hemOffers(input: HemInput, parts: Parts, draft: Draft, bench: Bench): Offer[] {
-  return [...shallower(input, parts, draft, bench), ...narrower(input, draft)];
+export function hemOffers(input: HemInput, parts: Parts, ask: Ask, bench: Bench): Offer[] {
+  return [...shallower(input, parts, ask, bench), ...narrower(input, ask)];
 }
 
 /** What is doubtful with this hem. */
-export function hemWarnings(input: HemInput, parts: Parts, draft: Draft, bench: Bench): string[] {
-  return [...curveWarnings(parts, bench), ...narrowWarning(input, draft, bench)];
+export function hemWarnings(input: HemInput, parts: Parts, ask: Ask, bench: Bench): string[] {
+  return [...curveWarnings(parts, bench), ...narrowWarning(input, ask, bench)];
 }
 
 function curveWarnings({ curve, ease }: Parts, bench: Bench): string[] {
@@ -30,17 +31,17 @@ function curveWarnings({ curve, ease }: Parts, bench: Bench): string[] {
 }
 
 /** A hem called narrow that isn't. */
-function narrowWarning({ depth }: HemInput, draft: Draft, bench: Bench): string[] {
-  const wide = chosen(draft, 'style') === 'narrow' && depth > HEM_CLASSES.value.narrow;
+function narrowWarning({ depth }: HemInput, ask: Ask, bench: Bench): string[] {
+  const wide = isNarrow(ask) && depth > HEM_CLASSES.value.narrow;
   return wide ? [words.notNarrow(exactly(HEM_CLASSES.value.narrow, bench))] : [];
 }
 
 /** The published narrow hem, when a narrow one is wanted and this is another. */
-function narrower({ depth, turn }: HemInput, draft: Draft): Offer[] {
+function narrower({ depth, turn }: HemInput, ask: Ask): Offer[] {
   const { value } = NARROW_HEM;
-  if (chosen(draft, 'style') !== 'narrow' || (depth === value && turn === value)) return [];
+  if (!isNarrow(ask) || (depth === value && turn === value)) return [];
   const typed = shownText(showExact(value, 'in'), '.');
-  const take = { ...draft, given: 'depth', depth: typed, turn: typed };
+  const take = hemFields.typing({ given: 'depth', depth: typed, turn: typed });
   return [{ words: words.narrowAsUsual(typed), take }];
 }
 
@@ -48,7 +49,7 @@ function narrower({ depth, turn }: HemInput, draft: Draft): Offer[] {
 function shallower(
   { depth: now, turn, edgeStitch }: HemInput,
   { curve }: Parts,
-  draft: Draft,
+  ask: Ask,
   bench: Bench,
 ): Offer[] {
   if (!curve || curve.fits) return [];
@@ -56,12 +57,13 @@ function shallower(
   if (depth <= edgeStitch) return [];
   const text = onTape(depth, bench);
   // What was measured higher up stays where it was measured.
-  const apart = draft.apart || (isWhole(draft) ? exactly(now, bench) : (draft.depth ?? ''));
+  const { specs } = hemFields;
+  const apart = ask(specs.apart) || (isWhole(ask) ? exactly(now, bench) : ask(specs.depth));
   const less = turn > depth ? { turn: text } : {};
   return [
     {
       words: words.shallower(text),
-      take: { ...draft, given: 'depth', depth: text, apart, ...less },
+      take: hemFields.typing({ given: 'depth', depth: text, apart, ...less }),
     },
   ];
 }
