@@ -302,7 +302,7 @@ test('a drawing that cannot be written is said', async () => {
 });
 
 test('a drawing that takes thousands of pages is refused in words', () => {
-  open(corner, { depth: '300', second: '300', 'paper-what': 'drawing-1' });
+  open(corner, { depth: '300', side: '300', 'paper-what': 'drawing-1' });
   const said = screen.getByRole('status').textContent;
   expect(said).toMatch(/^It would take \d{3,} pages, and 200 are the most\. Put less on paper/);
   expect(screen.queryByRole('button', { name: 'Make the PDF' })).toBeNull();
