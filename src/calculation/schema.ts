@@ -12,6 +12,12 @@ export type InputOf<All extends Specs> = {
   readonly [Key in keyof All]: All[Key] extends FieldSpec<infer Value> ? Value : never;
 };
 
+/**
+ * What is typed for the maker, by the fields' names: by others it doesn't compile. The names are
+ * those of a calculation's own fields, or of another one's labels.
+ */
+export type Typed<Named> = Partial<Record<keyof Named & string, string>>;
+
 export type InputRead<Input> = { ok: true; value: Input } | { ok: false; faults: readonly Fault[] };
 
 /** The fields of a calculation, each written once: what they start with, how they are shown and read follows. */

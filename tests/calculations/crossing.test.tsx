@@ -247,6 +247,11 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   ],
   ['overlapping', { pitch: '0.2' }, /Lower: hole to hole: 0\.2 cm must be more than 0\.2 cm/],
   ['rows that overlap', { margin: '1' }, /Lower: edge to hole: 1 cm must be less than 0\.9 cm/],
+  [
+    'rows that are no choice',
+    { upperRows: 'three' },
+    /^—Upper: rows: “three” is no choice .*; choose One, Two, level, Two, staggered$/,
+  ],
 ];
 
 test.each(WRONG)('%s: the field and the mend are named', async (_, set, said) => {

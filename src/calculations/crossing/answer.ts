@@ -3,6 +3,7 @@ import { holeWords } from '#words/hole-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, NamedRun, Offer } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';
+import type { Typed } from '../../calculation/schema.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { crossingFigure } from '../../drawing/crossing-figure.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
@@ -12,8 +13,10 @@ import { shorterMove } from '../../sewing/crossing-move.ts';
 import { type NewHoles, newHoles } from '../../sewing/crossing-run.ts';
 import type { Crossing, CrossingPlan } from '../../sewing/strip-crossing.ts';
 import { drawnOf } from './drawn.ts';
+import type { crossingFields } from './fields.ts';
 
 type Show = (x: ExactLength) => string;
+type Own = Typed<(typeof crossingFields)['specs']>;
 
 /** A shift of less that clears nothing is none. */
 const NO_SHIFT = exactLength(400);
@@ -126,7 +129,7 @@ function offersOf(
       ? [
           {
             words: words.takeShift(byTape(shorterMove(best).by, bench)),
-            take: { upperPhase: phase(best) },
+            take: { upperPhase: phase(best) } satisfies Own,
           },
         ]
       : []),
@@ -134,7 +137,10 @@ function offersOf(
       ? [
           {
             words: words.takePitch(whole(otherPitch.pitch)),
-            take: { upperPitch: whole(otherPitch.pitch), upperPhase: phase(otherPitch) },
+            take: {
+              upperPitch: whole(otherPitch.pitch),
+              upperPhase: phase(otherPitch),
+            } satisfies Own,
           },
         ]
       : []),
