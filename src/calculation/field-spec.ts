@@ -29,6 +29,8 @@ export interface About {
   last?: Condition;
   /** Which measure of the bench it holds, for what is unusual to be asked about. */
   usual?: Measure | ((ask: Ask) => Measure);
+  /** Of a field that may be left out: when it may not, and which field it then comes after. */
+  needed?: { readonly when: Condition; readonly after: FieldSpec<unknown> };
   /** Another label than its own; undefined where its own holds. */
   label?: (ask: Ask) => string | undefined;
   /** Of a choice whose options change: whether one that isn't offered just now is one of it. */

@@ -79,8 +79,13 @@ export function schema<const All extends Specs>(
     const ask = asks(draft);
     const shown = keys.filter((key) => isAsked(specOf(key), ask));
     const isLast = (key: string) => specOf(key).last?.(ask) ?? false;
-    const inOrder = [...shown.filter((key) => !isLast(key)), ...shown.filter(isLast)];
-    return inOrder.map((key) => fieldOf(key, ask));
+    const asked = [...shown.filter((key) => !isLast(key)), ...shown.filter(isLast)];
+    const following = (key: string) =>
+      asked.filter((one) => afterWhich(specOf(one), ask) === specOf(key));
+    return asked
+      .filter((key) => !afterWhich(specOf(key), ask))
+      .flatMap((key) => [key, ...following(key)])
+      .map((key) => fieldOf(key, ask));
   }
 
   function measureOf(key: string, draft: Draft) {
@@ -97,7 +102,8 @@ export function schema<const All extends Specs>(
   }
 
   function fieldOf(key: string, ask: Ask): Field {
-    const { kind, hint, choices } = specOf(key);
+    const { kind, choices } = specOf(key);
+    const hint = hintOf(specOf(key), ask);
     const base = { key, label: labelOf(key, ask), ...(hint !== undefined && { hint }) };
     if (kind !== 'choice') return { kind, ...base };
     const options = Object.entries(choices?.(ask) ?? {});
@@ -127,6 +133,16 @@ function isAsked({ when }: FieldSpec<unknown>, ask: Ask): boolean {
   return !when || when(ask);
 }
 
+/** Which field it is needed after, where it may not be left out. */
+function afterWhich({ needed }: FieldSpec<unknown>, ask: Ask): FieldSpec<unknown> | undefined {
+  return needed?.when(ask) ? needed.after : undefined;
+}
+
+/** Shown when it is empty; undefined where it may not be. */
+function hintOf(spec: FieldSpec<unknown>, ask: Ask): string | undefined {
+  return afterWhich(spec, ask) ? undefined : spec.hint;
+}
+
 /** What is chosen; what is known and not offered just now is the first that is, as is nothing. */
 function chosenOf(typed: string | undefined, spec: FieldSpec<unknown>, ask: Ask): string {
   const offered = spec.choices?.(ask) ?? {};
@@ -153,7 +169,7 @@ function readOf(
     if (!Object.hasOwn(offered, chosen)) return { ok: false, fault: 'unknown option' };
     return { ok: true, value: chosen };
   }
-  const leftOut = spec.hint !== undefined && typed.trim() === '';
+  const leftOut = hintOf(spec, ask) !== undefined && typed.trim() === '';
   if (!isAsked(spec, ask) || leftOut) return { ok: true, value: spec.none };
   return spec.read(typed, bench);
 }

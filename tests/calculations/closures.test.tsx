@@ -227,6 +227,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   ['a level outside', { level: '60' }, /^One must be at: /],
   ['a sewn one outside', { sewn: '1.2; 60' }, /^Already sewn at: .*60 cm/],
   ['a list that can’t be read', { sewn: '1.2; 3/' }, /^Already sewn at: /],
+  ['no width for a clear gap', { by: 'gap', width: '' }, /^Width of one: /],
 ];
 
 test.each(WRONG)(
@@ -239,6 +240,33 @@ test.each(WRONG)(
     expect(document.querySelector(`input[name=${key}]`)).toHaveProperty('value', typed);
   },
 );
+
+test('what is no choice, or no field, is said, and nothing is worked out', async () => {
+  open(closures, { by: 'wish' });
+  expect(await answer()).toMatch(
+    /^—Spaced by: “wish” is no choice .*; choose Number, Widest space,/,
+  );
+  cleanup();
+  open(closures, { colour: 'red' });
+  expect(await answer()).toMatch(/^—“colour” is no field of this calculation/);
+});
+
+test('a clear gap needs a width, which then comes after it', () => {
+  const keys = (set: Record<string, string>) =>
+    closures.fields({ ...closures.start(benchOf()), ...set }).map(({ key }) => key);
+  expect(keys({ by: 'gap', ends: 'half' }).slice(0, 4)).toEqual(['opening', 'gap', 'width', 'by']);
+  expect(keys({ ends: 'half' })).toEqual([
+    'opening',
+    'count',
+    'by',
+    'ends',
+    'level',
+    'sewn',
+    'item',
+    'width',
+    'side',
+  ]);
+});
 
 test('2,000 marks are an answer, 2,001 are not', () => {
   const many = { opening: '4000', count: '2000' };

@@ -11,7 +11,6 @@ import type { ClosurePlan } from '../../sewing/closures.ts';
 import { leastStep } from '../../sewing/made-run.ts';
 import type { Beside } from './beside.ts';
 import { doubts } from './doubts.ts';
-import { itemOf } from './fields.ts';
 import { closuresFormula } from './formula.ts';
 import { listed, offers } from './offers.ts';
 
@@ -23,15 +22,14 @@ export function closuresAnswer(
   bench: Bench,
   beside: Beside,
 ): Answer {
-  const item = words.items[itemOf(draft)];
   return {
     headline: headline(plan, bench),
-    sentence: sentence(plan, draft, bench),
+    sentence: sentence(plan, beside.item, bench),
     lines: [...rowLines(asMade(plan, input, draft, bench), bench), ...beside.lines],
     offers: offers(plan, input, draft, bench),
     warnings: doubts(plan, input, bench),
     cautions: [beside.caution],
-    runs: [{ name: words.title, item: item.one, run: plan.run }],
+    runs: [{ name: words.title, item: beside.item.one, run: plan.run }],
     workings: [
       { formula: closuresFormula(plan, input, bench), source: words.source },
       ...beside.sources.map((source) => ({ formula: '', source })),
@@ -51,8 +49,7 @@ function headline(plan: ClosurePlan, bench: Bench): Answer['headline'] {
   return { before: shown.rounded ? words.about : '', number: shown, after: words.apart(even) };
 }
 
-function sentence(plan: ClosurePlan, draft: Draft, bench: Bench): string {
-  const item = words.items[itemOf(draft)];
+function sentence(plan: ClosurePlan, item: Beside['item'], bench: Bench): string {
   const first = onTape(plan.ends.top, bench);
   return plan.count === 1
     ? words.one(item, first)

@@ -1,67 +1,70 @@
 import { closuresWords as words } from '#words/closures-words.ts';
-import type { Draft, Field } from '../../calculation/calculation.ts';
-import { chosen, fieldsCalled } from '../../calculation/fields.ts';
-import type { Ends, SpacingRule } from '../../sewing/closure-input.ts';
+import {
+  all,
+  choice,
+  count,
+  given,
+  length,
+  lengths,
+  maybeLength,
+  not,
+} from '../../calculation/field-spec.ts';
+import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
 
 export type Item = keyof typeof words.items;
-export type Side = keyof typeof words.sides;
 
 const itemLabels = Object.fromEntries(
   Object.entries(words.items).map(([key, { label }]) => [key, label]),
 ) as Record<Item, string>;
 
-const { length, lengths, optional, count, choice } = fieldsCalled(words.labels);
+const by = choice(words.by);
+const ends = choice(words.ends);
+const side = choice(words.sides);
+const asGiven = ends.is('given');
+const gap = length({
+  start: { cm: '3', mm: '30', in: '1' },
+  when: by.is('gap'),
+  usual: 'closurePitch',
+});
+const level = maybeLength(words.none);
+const sewn = lengths(words.none);
+const width = maybeLength(words.unknownWidth, {
+  usual: 'closureWidth',
+  needed: { when: by.is('gap'), after: gap },
+});
 
-export function byOf(draft: Draft): SpacingRule['by'] {
-  return chosen(draft, 'by', words.by);
-}
+/** What is asked of a row of closures: what always matters first. */
+export const closureFields = schema(words.labels, {
+  opening: length({ start: { cm: '46.3', mm: '463', in: '18 1/4' }, usual: 'opening' }),
+  count: count({ start: '7', when: by.is('count'), usual: 'closures' }),
+  gap,
+  pitch: length({
+    start: { cm: '5', mm: '50', in: '2' },
+    when: by.is('widest', 'exact'),
+    usual: 'closurePitch',
+  }),
+  top: length({ start: { cm: '1.2', mm: '12', in: '1/2' }, when: asGiven, usual: 'endMargin' }),
+  bottom: length({ start: { cm: '2.5', mm: '25', in: '1' }, when: asGiven, usual: 'endMargin' }),
+  by,
+  ends,
+  level,
+  // An exact space, or gap, always moves the ends.
+  levelBy: choice(words.levelBy, { when: all(given(level), by.is('count', 'widest')) }),
+  sewn,
+  item: choice(itemLabels),
+  width,
+  // A number can keep a gap around what is sewn, where a width is known; other rules have their own.
+  leastGap: maybeLength(words.none, { when: all(by.is('count'), given(sewn), given(width)) }),
+  side,
+  setBack: length({ start: '1/8 in', when: not(side.is('none')), usual: 'setBack' }),
+  lap: length({
+    start: { cm: '2', mm: '20', in: '3/4' },
+    when: side.is('lap'),
+    usual: 'lap',
+  }),
+});
 
-export function endsOf(draft: Draft): Ends {
-  return chosen(draft, 'ends', words.ends);
-}
-
-export function itemOf(draft: Draft): Item {
-  return chosen(draft, 'item', itemLabels);
-}
-
-export function sideOf(draft: Draft): Side {
-  return chosen(draft, 'side', words.sides);
-}
-
-/** The fields for what has been chosen: what always matters first. */
-export function closureFields(draft: Draft): Field[] {
-  const by = byOf(draft);
-  const level = (draft.level ?? '').trim() !== '';
-  const exact = by === 'exact' || by === 'gap';
-  return [
-    length('opening'),
-    ...ruleFields(by),
-    ...(endsOf(draft) === 'given' ? [length('top'), length('bottom')] : []),
-    choice('by', words.by),
-    choice('ends', words.ends),
-    optional('level', words.none),
-    ...(level && !exact ? [choice('levelBy', words.levelBy)] : []),
-    lengths('sewn', words.none),
-    choice('item', itemLabels),
-    ...(by === 'gap' ? [] : [optional('width', words.unknownWidth)]),
-    ...(asksLeastGap(draft) ? [optional('leastGap', words.none)] : []),
-    choice('side', words.sides),
-    ...sideFields(sideOf(draft)),
-  ];
-}
-
-/** A number can keep a gap around what is sewn, where a width is known; other rules have their own. */
-export function asksLeastGap(draft: Draft): boolean {
-  const given = (key: string) => (draft[key] ?? '').trim() !== '';
-  return byOf(draft) === 'count' && given('sewn') && given('width');
-}
-
-function ruleFields(by: SpacingRule['by']): Field[] {
-  if (by === 'count') return [count('count')];
-  return by === 'gap' ? [length('gap'), length('width')] : [length('pitch')];
-}
-
-function sideFields(side: Side): Field[] {
-  if (side === 'none') return [];
-  return side === 'meet' ? [length('setBack')] : [length('setBack'), length('lap')];
-}
+/** What was read of the fields. */
+export type ClosuresAsked = InputOf<(typeof closureFields)['specs']>;
+/** What is typed in fields for the maker. */
+export type ClosuresTyped = Typed<(typeof closureFields)['specs']>;

@@ -5,6 +5,7 @@ import { byTape } from '../../calculation/tape-text.ts';
 import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
+import type { ClosuresTyped } from './fields.ts';
 
 /** What else could be done: the other answer to a level, or an even pitch without remainder. */
 export function offers(
@@ -21,20 +22,22 @@ export function offers(
     if (other) found.push(levelOffer(other, input, draft, bench));
   }
   if (remainder && remainder.above + remainder.below > 0) {
-    const take = { ...draft, by: 'count', count: String(count), levelBy: 'two-pitches' };
+    const take: ClosuresTyped = { by: 'count', count: String(count), levelBy: 'two-pitches' };
     // Two cannot carry first, last and a level.
-    if (!level || count !== 2) found.push({ words: words.evenly(count), take });
+    if (!level || count !== 2)
+      found.push({ words: words.evenly(count), take: { ...draft, ...take } });
   }
   return found;
 }
 
 function levelOffer(row: ClosureRow, input: ClosuresInput, draft: Draft, bench: Bench): Offer {
   const movesEnds = input.levelBy !== 'moved-ends';
+  const typed: ClosuresTyped = { levelBy: movesEnds ? 'moved-ends' : 'two-pitches' };
   const list = listed(row.stretches, bench);
   const ends = words.endsOf(byTape(row.ends.top, bench), byTape(row.ends.bottom, bench));
   return {
     words: movesEnds ? words.orMovedEnds(list, ends) : words.orTwoPitches(list),
-    take: { ...draft, levelBy: movesEnds ? 'moved-ends' : 'two-pitches' },
+    take: { ...draft, ...typed },
   };
 }
 
