@@ -1,48 +1,67 @@
 import { seamWords as words } from '#words/seam-words.ts';
-import type { Draft, Field } from '../../calculation/calculation.ts';
-import { chosen, fieldsCalled } from '../../calculation/fields.ts';
+import { all, choice, count, length, maybeLength } from '../../calculation/field-spec.ts';
+import { type InputOf, schema } from '../../calculation/schema.ts';
 
-const { length, optional, count, choice } = fieldsCalled(words.labels);
+const what = choice(words.what);
+const changes = what.is('change');
+const girth = what.is('girth');
+const curve = what.is('curve');
+const finishes = what.is('finish', 'girth');
+const finish = choice(words.finish, { start: 'french', when: finishes });
+const french = all(finishes, finish.is('french'));
+const felled = all(finishes, finish.is('felled'));
 
-/** The fields for what has been chosen. */
-export function seamFields(draft: Draft): Field[] {
-  return [...ownFields(draft), choice('what', words.what)];
-}
+/** What is asked of a seam allowance, for what is to be done with it. */
+export const seamFields = schema(words.labels, {
+  given: length({
+    start: { cm: '1.5', mm: '15', in: '5/8' },
+    when: what.is('finish', 'change'),
+    usual: 'seamAllowance',
+  }),
+  wanted: length({
+    start: { cm: '1', mm: '10', in: '3/8' },
+    when: changes,
+    usual: 'seamAllowance',
+  }),
+  radius: length({
+    start: { cm: '8', mm: '80', in: '3' },
+    when: curve,
+    usual: 'curveRadius',
+  }),
+  allowance: length({
+    start: { cm: '2', mm: '20', in: '3/4' },
+    when: what.is('girth', 'curve'),
+    usual: 'seamAllowance',
+  }),
+  change: length({
+    start: { cm: '2', mm: '20', in: '3/4' },
+    when: girth,
+    usual: 'girthChange',
+  }),
+  seams: count({ start: '4', when: what.is('change', 'girth'), usual: 'seams' }),
+  way: choice(words.way, { when: girth }),
+  finish,
+  first: length({
+    start: { cm: '0.9', mm: '9', in: '3/8' },
+    when: french,
+    usual: 'seamAllowance',
+  }),
+  trim: length({ start: { cm: '0.3', mm: '3', in: '1/8' }, when: french, usual: 'seamTrim' }),
+  second: length({
+    start: { cm: '0.6', mm: '6', in: '1/4' },
+    when: french,
+    usual: 'seamAllowance',
+  }),
+  under: length({ start: { cm: '0.3', mm: '3', in: '1/8' }, when: felled }),
+  turn: length({ start: { cm: '0.6', mm: '6', in: '1/4' }, when: felled }),
+  opening: length({
+    start: { cm: '0.2', mm: '2', in: '1/8' },
+    when: curve,
+    usual: 'clipOpening',
+  }),
+  along: maybeLength(words.notGiven, { when: curve, usual: 'curveLength' }),
+  what,
+});
 
-function ownFields(draft: Draft): Field[] {
-  const finish = choice('finish', words.finish);
-  switch (chosen(draft, 'what', words.what)) {
-    case 'finish':
-      return [length('given'), finish, ...rowFields(draft)];
-    case 'change':
-      return [length('given'), length('wanted'), count('seams')];
-    case 'girth':
-      return [
-        length('allowance'),
-        length('change'),
-        count('seams'),
-        choice('way', words.way),
-        finish,
-        ...rowFields(draft),
-      ];
-    case 'curve':
-      return [
-        length('radius'),
-        length('allowance'),
-        length('opening'),
-        optional('along', words.notGiven),
-      ];
-  }
-}
-
-/** The rows of the finish that are the maker's. */
-function rowFields(draft: Draft): Field[] {
-  switch (chosen(draft, 'finish', words.finish)) {
-    case 'french':
-      return [length('first'), length('trim'), length('second')];
-    case 'felled':
-      return [length('under'), length('turn')];
-    default:
-      return [];
-  }
-}
+/** What was read of the fields. */
+export type SeamAsked = InputOf<(typeof seamFields)['specs']>;
