@@ -108,16 +108,17 @@ export function text(hint: string, about: About = {}): FieldSpec<string> {
 
 /** One of several; the first of them to begin with, unless another is given. */
 export interface ChoiceSpec<Value extends string> extends FieldSpec<Value> {
-  readonly choices: (ask: Ask) => Choices<Value>;
   /** Whether one of these is chosen. */
   is(...values: readonly Value[]): Condition;
 }
 
 export function choice<Value extends string>(
-  options: Choices<Value> | ((ask: Ask) => Choices<Value>),
+  options: Choices<Value> | ((ask: Ask) => Partial<Choices<Value>>),
   about: About & { start?: NoInfer<Value> } = {},
 ): ChoiceSpec<Value> {
-  const choices = typeof options === 'function' ? options : () => options;
+  const offered = typeof options === 'function' ? options : () => options;
+  // What isn't offered just now isn't there at all, rather than undefined.
+  const choices = offered as (ask: Ask) => Choices;
   const spec: ChoiceSpec<Value> = {
     kind: 'choice',
     choices,

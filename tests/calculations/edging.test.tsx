@@ -258,12 +258,26 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
     { stock: '15', fit: 'loop', crossings: '2 mm' },
     /Crossed at: 0\.2 cm lies outside; give a place from 2 cm to 38 cm/,
   ],
+  ['a pitch that is no choice', { fit: 'tight' }, /Pitch: “tight” is no choice .*Fill the length/],
+  [
+    'along corners, too',
+    { corners: '10', fit: 'tight' },
+    /Pitch: “tight” is no choice .*; choose Open, sides filled, Closed outline$/,
+  ],
   ['no pieces', { stock: '0' }, /To join from pieces of: give more than nothing/],
 ];
 
 test.each(WRONG)('%s: the field and the mend are named', async (_, set, said) => {
   open(edging, set);
   expect(await answer()).toMatch(said);
+});
+
+test('what is kept of the pitch is not offered along corners: then the first that is holds', () => {
+  const along = (fit: string) => {
+    const { headline, sentence, lines } = answerTo(edging, { corners: '15', fit });
+    return { headline, sentence, lines };
+  };
+  expect(along('far-end')).toEqual(along('fill'));
 });
 
 test('in inches the same, typed by hand', async () => {

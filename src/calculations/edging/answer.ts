@@ -10,7 +10,7 @@ import type { StripInput } from '../../sewing/strip.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
 import { strikesOf, websOf } from '../../sewing/strip-material.ts';
 import { joinLine } from './joins.ts';
-import type { EdgingInput } from './read.ts';
+import type { EdgingInput } from './strip.ts';
 import { workingsOf } from './workings.ts';
 
 type Show = (x: ExactLength) => string;

@@ -1,40 +1,47 @@
 import { edgingWords as words } from '#words/edging-words.ts';
 import { holeWords } from '#words/hole-words.ts';
-import type { Draft, Field } from '../../calculation/calculation.ts';
-import { chosen, fieldsCalled, isGiven } from '../../calculation/fields.ts';
-import type { Fit, Middle, Rows } from '../../sewing/strip.ts';
+import {
+  all,
+  choice,
+  given,
+  length,
+  lengths,
+  maybeCount,
+  maybeLength,
+  not,
+  number,
+} from '../../calculation/field-spec.ts';
+import { type InputOf, schema } from '../../calculation/schema.ts';
+import type { Fit } from '../../sewing/strip.ts';
 
-const { length, lengths, optional, optionalCount, number, choice } = fieldsCalled(words.labels);
+const corners = lengths(words.none);
+const turned = given(corners);
+const fit = choice<Fit>((ask) => (turned(ask) ? words.fitTurned : words.fit), {
+  known: (value) => Object.hasOwn(words.fit, value),
+});
+// Round a closed outline the maker chooses the sides to join.
+const joined = not(all(fit.is('loop'), turned));
+const stock = maybeLength(words.notGiven, { when: joined, usual: 'stripLength' });
 
-export const rowsOf = (draft: Draft): Rows => chosen(draft, 'rows', holeWords.rows);
-export const fitOf = (draft: Draft): Fit =>
-  isGiven(draft, 'corners')
-    ? chosen(draft, 'fit', words.fitTurned)
-    : chosen(draft, 'fit', words.fit);
-export const middleOf = (draft: Draft): Middle => chosen(draft, 'middle', words.middle);
-
-/** The fields for what has been chosen: what always matters first. */
-export function edgingFields(draft: Draft): Field[] {
-  const turned = isGiven(draft, 'corners');
-  const fit = fitOf(draft);
-  const loop = fit === 'loop';
+/** What is asked of a strip of holes: what always matters first. */
+export const edgingFields = schema(words.labels, {
+  length: length({ start: { cm: '40', mm: '400', in: '16' }, usual: 'stripLength' }),
+  pitch: length({ start: { cm: '0.8', mm: '8', in: '5/16' }, usual: 'holePitch' }),
+  rows: choice(holeWords.rows),
+  fit,
   // With the rest at the far end the middle of the row is not that of the strip.
-  const centred = !turned && fit !== 'far-end';
-  return [
-    length('length'),
-    length('pitch'),
-    choice('rows', holeWords.rows),
-    choice('fit', turned ? words.fitTurned : words.fit),
-    ...(centred ? [choice('middle', words.middle)] : []),
-    length('width'),
-    length('margin'),
-    length('hole'),
-    ...(loop ? [] : [optional('end', words.halfPitch)]),
-    lengths('corners', words.none),
-    turned ? number('angle') : optional('radius', words.straight),
-    optionalCount('teeth', words.notGiven),
-    // Round a closed outline the maker chooses the sides to join.
-    ...(loop && turned ? [] : [optional('stock', words.notGiven)]),
-    ...(!(loop && turned) && isGiven(draft, 'stock') ? [lengths('crossings', words.none)] : []),
-  ];
-}
+  middle: choice(words.middle, { when: all(not(turned), not(fit.is('far-end'))) }),
+  width: length({ start: { cm: '2', mm: '20', in: '3/4' }, usual: 'stripWidth' }),
+  margin: length({ start: { cm: '0.5', mm: '5', in: '3/16' }, usual: 'holeMargin' }),
+  hole: length({ start: { cm: '0.2', mm: '2', in: '1/16' }, usual: 'punch' }),
+  end: maybeLength(words.halfPitch, { when: not(fit.is('loop')) }),
+  corners,
+  angle: number({ start: '90', when: turned, usual: 'cornerAngle' }),
+  radius: maybeLength(words.straight, { when: not(turned), usual: 'curveRadius' }),
+  teeth: maybeCount(words.notGiven, { usual: 'teeth' }),
+  stock,
+  crossings: lengths(words.none, { when: all(joined, given(stock)) }),
+});
+
+/** What was read of the fields. */
+export type EdgingAsked = InputOf<(typeof edgingFields)['specs']>;

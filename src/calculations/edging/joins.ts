@@ -4,7 +4,7 @@ import type { Line } from '../../calculation/calculation.ts';
 import { onTape } from '../../calculation/tape-text.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
 import { stripJoins } from '../../sewing/strip-joined.ts';
-import type { EdgingInput } from './read.ts';
+import type { EdgingInput } from './strip.ts';
 
 /** Where a strip is joined, said; nothing where no pieces are given. */
 export function joinLine(

@@ -1,19 +1,24 @@
+import type { centreWords } from '#words/centre-words.ts';
+import type { crossingWords } from '#words/crossing-words.ts';
+import type { lacingWords } from '#words/lacing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft } from '../../calculation/calculation.ts';
-import { readDraft } from '../../calculation/draft.ts';
+import type { Typed } from '../../calculation/schema.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
 import type { HoleRow } from '../../sewing/strip.ts';
 import { stripHoles } from '../../sewing/strip-holes.ts';
-import { edgingInput } from './read.ts';
+import { edgingFields } from './fields.ts';
+import { stripOf } from './strip.ts';
 
 /** The rows as they are worked out, and how they are fitted; undefined while there is no answer. */
 function worked(draft: Draft, bench: Bench) {
-  const input = edgingInput(readDraft(draft, bench), draft, bench);
-  const outcome = input && stripHoles(input.strip);
-  const [row, second] = outcome?.ok ? outcome.value.rows : [];
-  return input && row && { fit: input.strip.fit, row, second };
+  const read = edgingFields.read(draft, bench);
+  if (!read.ok) return undefined;
+  const outcome = stripHoles(stripOf(read.value));
+  const [row, second] = outcome.ok ? outcome.value.rows : [];
+  return row && { fit: read.value.fit, row, second };
 }
 
 /** A pitch so fine that times as many holes as there may be it is still the row's length. */
@@ -30,29 +35,32 @@ export function toCentre(draft: Draft, bench: Bench): Draft {
   if (!row || row.count < 2) return {};
   const { count, pitches } = row;
   const pitch = pitches.length > 1 ? undefined : pitches[0];
-  return {
-    u: bench.unit,
+  const typed: Typed<typeof centreWords.labels> = {
     count: String(count),
     pitch: pitch ? pitchText(pitch, bench) : '',
     measured: pitch ? exactly(exactLength((count - 1) * pitch), bench) : '',
   };
+  return { u: bench.unit, ...typed };
 }
 
 /** Both strips begin as this one. */
 export function toCrossing(draft: Draft, bench: Bench): Draft {
-  const { width = '', pitch = '', margin = '', hole = '', rows = '' } = draft;
-  return {
-    u: bench.unit,
+  const ask = edgingFields.asks(draft);
+  const { specs } = edgingFields;
+  const [width, pitch, margin] = [ask(specs.width), ask(specs.pitch), ask(specs.margin)];
+  const rows = ask(specs.rows);
+  const typed: Typed<typeof crossingWords.labels> = {
     width,
     pitch,
     margin,
-    hole,
+    hole: ask(specs.hole),
     rows,
     upperWidth: width,
     upperPitch: pitch,
     upperMargin: margin,
     upperRows: rows,
   };
+  return { u: bench.unit, ...typed };
 }
 
 /**
@@ -67,12 +75,12 @@ export function toLacing(draft: Draft, bench: Bench): Draft {
   const pitch = ({ pitches }: HoleRow) => pitchText(Math.max(...pitches), bench);
   // A row of one hole has no lace.
   const laced = second && second.count > 1 ? second : undefined;
-  return {
-    u: bench.unit,
+  const typed: Typed<typeof lacingWords.labels> = {
     holes: holes(row),
     pitch: pitch(row),
     holes2: laced ? holes(laced) : '',
     pitch2: laced ? pitch(laced) : '',
-    margin: draft.margin ?? '',
+    margin: edgingFields.asks(draft)(edgingFields.specs.margin),
   };
+  return { u: bench.unit, ...typed };
 }
