@@ -5,7 +5,7 @@ import { type Face, isPass, type LacePoint, type Repeat } from './lacing-repeat.
 /** Farther than this from the first hole or the edge, in pitches or margins, is a slip of typing. */
 const FARTHEST = 20;
 /** More than anyone keeps in their fingers. */
-const MOST_STEPS = 40;
+export const MOST_STEPS = 40;
 
 /**
  * Why typed steps are no repeat. Steps are counted from 1.

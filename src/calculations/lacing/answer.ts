@@ -1,6 +1,6 @@
 import { lacingWords as words } from '#words/lacing-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import type { Answer, Draft } from '../../calculation/calculation.ts';
+import type { Answer } from '../../calculation/calculation.ts';
 import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { lacingFigure } from '../../drawing/lacing-figure.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
@@ -8,7 +8,6 @@ import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.
 import type { Laced } from '../../sewing/lacing.ts';
 import { middleStart } from '../../sewing/lacing-halves.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
-import { stepOf } from './fields.ts';
 import { rowLines, slants } from './lines.ts';
 import type { LacingRead } from './read.ts';
 import { stepLines } from './steps.ts';
@@ -28,12 +27,7 @@ interface Row {
 }
 
 /** The lace of a row, or of two, as an answer. */
-export function lacingAnswer(
-  read: LacingRead,
-  laced: LacedRows,
-  draft: Draft,
-  bench: Bench,
-): Answer {
+export function lacingAnswer(read: LacingRead, laced: LacedRows, bench: Bench): Answer {
   const { input } = read;
   const rows: Row[] = [{ input, laced: laced.first }];
   if (read.second && laced.second) rows.push({ input: read.second, laced: laced.second });
@@ -66,7 +60,7 @@ export function lacingAnswer(
       item: words.hole,
       run: row.laced.run,
     })),
-    figures: figures(input, laced.first, stepOf(draft, read.before)),
+    figures: figures(input, laced.first, read.drawn),
     workings: rows.flatMap((row, i) => workingsOf(row.input, row.laced, i === 0, bench)),
   };
 }

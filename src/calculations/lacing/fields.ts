@@ -1,61 +1,55 @@
 import { lacingWords as words } from '#words/lacing-words.ts';
-import type { Draft, Field } from '../../calculation/calculation.ts';
-import { chosen, fieldsCalled, isGiven } from '../../calculation/fields.ts';
-import { exactLength, UNITS_PER_MM } from '../../lengths/length.ts';
-import { hasTwoStrands, type LacingKind, strandsOf } from '../../sewing/lacing-kinds.ts';
-import type { Repeat } from '../../sewing/lacing-repeat.ts';
-import { readSteps } from '../../sewing/lacing-steps.ts';
+import {
+  choice,
+  count,
+  given,
+  length,
+  maybeCount,
+  maybeLength,
+  not,
+  text,
+} from '../../calculation/field-spec.ts';
+import { type InputOf, schema } from '../../calculation/schema.ts';
+import { hasTwoStrands, type LacingKind } from '../../sewing/lacing-kinds.ts';
+import { isStep, stepChoices } from './step-choices.ts';
 
-const { length, optional, count, optionalCount, choice, text } = fieldsCalled(words.labels);
+const KINDS = Object.keys(words.kind) as LacingKind[];
 
-export const kindOf = (draft: Draft): LacingKind => chosen(draft, 'kind', words.kind);
+const kind = choice(words.kind);
+const own = text(words.ownHint, {
+  start: '0 1 front; 1 0 front; 1 0 back; 1 1 back; 1 1 front',
+  when: kind.is('own'),
+});
+const holes2 = maybeCount(words.oneRow);
 
-/** The fields for the lacing chosen. */
-export function lacingFields(draft: Draft): Field[] {
-  const kind = kindOf(draft);
-  return [
-    choice('kind', words.kind),
-    ...(kind === 'own' ? [text('own', words.ownHint)] : []),
-    count('holes'),
-    length('pitch'),
-    optionalCount('holes2', words.oneRow),
-    ...(isGiven(draft, 'holes2') ? [optional('pitch2', words.asFirst)] : []),
-    length('margin'),
-    length('thickness'),
-    ...(kind === 'outside' ? [length('outside')] : []),
-    optional('lace', words.asMargin),
-    ...(hasTwoStrands(kind) ? [] : [choice('start', words.start)]),
-    length('tail'),
-    length('longest'),
-    choice('step', stepChoices(draft)),
-  ];
-}
+/** What is asked of a lacing, for the kind chosen. */
+export const lacingFields = schema(words.labels, {
+  kind,
+  own,
+  holes: count({ start: '50', usual: 'holes' }),
+  pitch: length({ start: { cm: '0.8', mm: '8', in: '5/16' }, usual: 'holePitch' }),
+  holes2,
+  pitch2: maybeLength(words.asFirst, { when: given(holes2) }),
+  margin: length({ start: { cm: '0.5', mm: '5', in: '3/16' }, usual: 'holeMargin' }),
+  thickness: length({ start: { cm: '0.3', mm: '3', in: '1/8' }, usual: 'layers' }),
+  outside: length({
+    start: { cm: '0.2', mm: '2', in: '1/16' },
+    when: kind.is('outside'),
+    usual: 'outside',
+  }),
+  lace: maybeLength(words.asMargin, { usual: 'lace' }),
+  start: choice(words.start, { when: not(kind.is(...KINDS.filter(hasTwoStrands))) }),
+  tail: length({ start: { cm: '10', mm: '100', in: '4' }, usual: 'tail' }),
+  longest: length({ start: '2 yd', usual: 'lacePiece' }),
+  step: choice<string>(
+    (ask) =>
+      stepChoices(
+        KINDS.find((one) => kind.is(one)(ask)),
+        ask(own),
+      ),
+    { known: isStep },
+  ),
+});
 
-/**
- * How many steps on from the first are drawn: all there are, or those of one repeat.
- *
- * @param before the first one typed is before the hole is passed, so not drawn
- */
-export function stepOf(draft: Draft, before: boolean): number | undefined {
-  const step = chosen(draft, 'step', stepChoices(draft));
-  return step === ALL ? undefined : Number(step.slice(STEP.length)) - (before ? 2 : 1);
-}
-
-const ALL = 'all';
-/** Before a step's number: keys of digits alone would be sorted in front of all others. */
-const STEP = 'step-';
-
-function stepChoices(draft: Draft): Record<string, string> {
-  const steps = repeatOf(draft)?.points.length ?? 0;
-  const each = Array.from({ length: steps }, (_, i) => [`${STEP}${i + 2}`, String(i + 2)]);
-  return { [ALL]: words.all, ...Object.fromEntries(each) };
-}
-
-/** Of any size: only its steps are counted. */
-function repeatOf(draft: Draft): Repeat | undefined {
-  const one = exactLength(UNITS_PER_MM);
-  const kind = kindOf(draft);
-  if (kind !== 'own') return strandsOf(kind, { margin: one, outside: one })[0]?.repeat;
-  const read = readSteps(draft.own ?? '', one);
-  return read.ok ? read.repeat : undefined;
-}
+/** What was read of the fields. */
+export type LacingAsked = InputOf<(typeof lacingFields)['specs']>;
