@@ -26,10 +26,8 @@ interface OddField extends Unusual {
  * something unusual stands in another field than the one it would blame, that field is
  * named first.
  */
-export function doubted(
-  calculation: Calculation,
-  measureOf: MeasureOf = calculation.measureOf ?? (() => undefined),
-): Calculation {
+export function doubted(calculation: Calculation): Calculation {
+  const measureOf: MeasureOf = calculation.measureOf ?? (() => undefined);
   return {
     ...calculation,
     work(draft, bench) {

@@ -1,6 +1,5 @@
 import type { Calculation } from '../calculation/calculation.ts';
 import { doubted } from '../calculation/doubted.ts';
-import { usualOf } from './usual-fields.ts';
 
 /** Every calculation, by its address; of the first page's there is a beginning in the registry. Each is fetched when first opened. */
 export const CALCULATIONS: Readonly<Record<string, () => Promise<Calculation>>> = {
@@ -22,5 +21,5 @@ export const CALCULATIONS: Readonly<Record<string, () => Promise<Calculation>>> 
 
 /** With its questions about what is unusual. */
 function asked(calculation: Calculation): Calculation {
-  return doubted(calculation, calculation.measureOf ?? usualOf(calculation.id));
+  return doubted(calculation);
 }

@@ -26,7 +26,7 @@ export function Actions(props: Props) {
         {viewWords.keep}
       </button>
       {field && isLength(field.kind) && (
-        <button type="button" onClick={() => onMode('tape', { into: field.key })}>
+        <button type="button" onClick={() => onMode('tape', { taped: field.key })}>
           {viewWords.tape}
         </button>
       )}

@@ -53,7 +53,7 @@ test('a photo being read stays when another tab takes a newer build, and so does
   await waitUntilKept(app.page);
   const page = await app.context.newPage();
   await page.clock.install();
-  await page.goto(`${served.address}#/closures/tape?into=opening`);
+  await page.goto(`${served.address}#/closures/tape?taped=opening`);
   await countLoads(page);
   await choose(page);
   await page.getByRole('slider').waitFor(SLOW);

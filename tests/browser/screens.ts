@@ -33,7 +33,7 @@ export const SCREENS: readonly Screen[] = [
   { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'reading a tape', hash: '#/tape' },
-  { name: 'a tape for a field', hash: '#/closures/tape?into=opening', from: '#/closures' },
+  { name: 'a tape for a field', hash: '#/closures/tape?taped=opening', from: '#/closures' },
   { name: 'garments', hash: '#/garments' },
   {
     name: 'following a garment',

@@ -6,7 +6,6 @@ import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
-import { USUAL_FIELDS } from '../../src/calculations/usual-fields.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answer, open, workOn } from '../screens/helpers.tsx';
 
@@ -72,16 +71,6 @@ test('where only a usual field would be blamed, the unusual one is named first',
   expect(work.ok || work.faults.map(({ field }) => field)).toEqual(['opening', 'pitch']);
   const own = workOn(called('closures'), { opening: '46', by: 'widest', pitch: '0.001' });
   expect(own.ok || own.faults.map(({ field }) => field)).toEqual(['pitch']);
-});
-
-test('every field with a measure exists', () => {
-  for (const [id, fields] of Object.entries(USUAL_FIELDS)) {
-    const known = Object.keys(called(id).start(benchOf()));
-    expect(known, id).toEqual(expect.arrayContaining(Object.keys(fields).filter(isStarted)));
-  }
-  function isStarted(key: string) {
-    return !['upperWidth', 'upperPitch', 'upperMargin'].includes(key);
-  }
 });
 
 test.each<[string, Draft]>([

@@ -45,7 +45,7 @@ export function Modes({ mode, onMode, ...same }: Props) {
     case 'follow':
     case 'count': {
       const counting = mode === 'count' && same.calculation.tally === true;
-      const onTape = (into: string) => onMode('tape', { ...same.draft, into });
+      const onTape = (into: string) => onMode('tape', { ...same.draft, taped: into });
       return (
         <Later load={loadFollow} onHome={onLeave} give={{ ...same, counting, onLeave, onTape }} />
       );

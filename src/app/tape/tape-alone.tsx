@@ -22,8 +22,8 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
   const into = (screen: string) => async (text: string) => {
     const calculation = await loaderOf(screen)();
     if (!calculation) return;
-    const { into = 'length', ...draft } = openingDraft(calculation, {}, last[screen], bench);
-    address.go({ screen, mode: '', draft: typedInto(calculation, draft, into, text, bench) });
+    const { taped = 'length', ...draft } = openingDraft(calculation, {}, last[screen], bench);
+    address.go({ screen, mode: '', draft: typedInto(calculation, draft, taped, text, bench) });
   };
   const screens = [...asking(last), 'convert'].filter((id, i, all) => all.indexOf(id) === i);
   const isShared = 'shared' in address.route.draft;
@@ -54,7 +54,7 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
 
 /** The calculations a field of which was asking for a tape when they were last seen. */
 function asking(last: Last): string[] {
-  return Object.keys(last).filter((id) => id in SCREEN_WORDS && /(^|&)into=/.test(last[id] ?? ''));
+  return Object.keys(last).filter((id) => id in SCREEN_WORDS && /(^|&)taped=/.test(last[id] ?? ''));
 }
 
 function nameOf(id: string): string {

@@ -22,7 +22,9 @@ const MADE = /^made:(.+)$/s;
 export function TapePlace({ calculation, draft, bench, onDraft, onMode }: Props) {
   // Kept at once: a photo shared to the app later opens it anew, and this field is still to get it.
   useEffect(() => onDraft(draft), []);
-  const { into = '', ...back } = draft;
+  const { taped, ...back } = draft;
+  // As addresses called it before, where no field is called so.
+  const into = taped ?? draft.into ?? '';
   const mark = MADE.exec(into)?.[1];
   const name = mark === undefined ? nameOf(calculation, draft, into) : madeWords.measured(mark);
   const mode = mark === undefined ? '' : 'follow';

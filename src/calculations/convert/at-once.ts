@@ -1,7 +1,7 @@
 import { convertWords as words } from '#words/convert-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation } from '../../calculation/calculation.ts';
-import { readDraft } from '../../calculation/draft.ts';
+import { readLengthOf } from '../../calculation/draft.ts';
 import { STEP } from '../../lengths/graduation.ts';
 import { type ExactLength, type Length, mm, toMm } from '../../lengths/length.ts';
 import { remainder, showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
@@ -17,16 +17,16 @@ export const convertAtOnce: Calculation = {
   start: (bench) => ({ length: bench.unit === 'in' ? '5/8' : '5/8 in' }),
   fields: () => [{ kind: 'length', key: 'length', label: words.length }],
   work(draft, bench) {
-    const read = readDraft(draft, bench);
-    const length = read.length('length');
-    if (length === undefined) return { ok: false, faults: read.faults };
+    const read = readLengthOf(draft, 'length', bench);
+    if (!read.ok) return read;
+    const length = read.value;
     if (length < 0) {
       return {
         ok: false,
         faults: [{ field: 'length', why: { of: 'words', words: words.negative } }],
       };
     }
-    return { ok: true, answer: answer(length, isInInches(read.text('length'), bench), bench) };
+    return { ok: true, answer: answer(length, isInInches(draft.length ?? '', bench), bench) };
   },
   beside: [{ id: 'sizes', label: words.beside }],
 };

@@ -1,5 +1,5 @@
 import type { Calculation } from '../../calculation/calculation.ts';
-import { readDraft } from '../../calculation/draft.ts';
+import { readLengthOf } from '../../calculation/draft.ts';
 import { convertAtOnce, isInInches } from './at-once.ts';
 import { linesOf, workingOf } from './lines.ts';
 
@@ -8,11 +8,10 @@ export const convert: Calculation = {
   ...convertAtOnce,
   work(draft, bench) {
     const work = convertAtOnce.work(draft, bench);
-    const read = readDraft(draft, bench);
-    const length = read.length('length');
-    if (!work.ok || length === undefined) return work;
-    const lines = linesOf(length, bench);
-    const workings = [workingOf(length, isInInches(read.text('length'), bench), bench)];
+    const read = readLengthOf(draft, 'length', bench);
+    if (!work.ok || !read.ok) return work;
+    const lines = linesOf(read.value, bench);
+    const workings = [workingOf(read.value, isInInches(draft.length ?? '', bench), bench)];
     return { ok: true, answer: { ...work.answer, lines, workings } };
   },
 };

@@ -1,4 +1,4 @@
-import { wanted } from '../../calculation/wanted.ts';
+import { needed } from '../../calculation/needed.ts';
 import { type Length, ZERO } from '../../lengths/length.ts';
 import type { CurveInput } from '../../sewing/hem-curve.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
@@ -28,12 +28,12 @@ export function curveOf(
     case 'straight':
       return undefined;
     case 'readings': {
-      const [round, above] = [wanted(read, 'round'), wanted(read, 'above')];
+      const { round, above } = needed({ round: read.round, above: read.above });
       return { input: { by: 'readings', round, above, apart }, ease: easeOf(read) };
     }
     default: {
       const inward = shape === 'inward';
-      const [chord, rise] = [wanted(read, 'chord'), wanted(read, 'rise')];
+      const { chord, rise } = needed({ chord: read.chord, rise: read.rise });
       return { input: { by: 'rise', chord, rise, inward }, ease: inward ? 0 : easeOf(read) };
     }
   }
@@ -46,7 +46,7 @@ export function apartOf({ apart }: HemRead, depth: Length): Length {
 
 /** The part of its length the cloth eases in. */
 function easeOf(read: HemRead): number {
-  return read.cloth === 'own' ? wanted(read, 'ease') / 100 : EASE_BY_CLOTH[read.cloth];
+  return read.cloth === 'own' ? needed({ ease: read.ease }).ease / 100 : EASE_BY_CLOTH[read.cloth];
 }
 
 export type Widths = Pick<TaperInput, 'atHem' | 'above' | 'apart'>;
@@ -54,5 +54,5 @@ export type Widths = Pick<TaperInput, 'atHem' | 'above' | 'apart'>;
 /** The widths of a tapered piece. @param apart from one up to the other */
 export function widthsOf(read: HemRead, apart: Length): Widths | undefined {
   if (read.taper === 'none') return undefined;
-  return { atHem: wanted(read, 'atHem'), above: wanted(read, 'acrossAbove'), apart };
+  return { ...needed({ atHem: read.atHem, above: read.acrossAbove }), apart };
 }

@@ -1,7 +1,7 @@
 import { partsWords as words } from '#words/parts-words.ts';
 import { choice, count, length, maybeLength } from '../../calculation/field-spec.ts';
+import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import { wanted } from '../../calculation/wanted.ts';
 import type { PartsInput } from '../../sewing/equal-parts.ts';
 
 const into = choice(words.into);
@@ -26,5 +26,5 @@ export function partsInput(read: Input): PartsInput {
 }
 
 function partsOf(read: Input): number {
-  return read.into === 'other' ? wanted(read, 'count') : PARTS[read.into];
+  return read.into === 'other' ? needed({ count: read.count }).count : PARTS[read.into];
 }

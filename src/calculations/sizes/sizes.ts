@@ -1,8 +1,8 @@
 import { sizesWords as words } from '#words/sizes-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation } from '../../calculation/calculation.ts';
+import { needed } from '../../calculation/needed.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { wanted } from '../../calculation/wanted.ts';
 import type { Outcome } from '../../sewing/problem.ts';
 import { buttonAnswer, needleAnswer, stitchAnswer } from './answers.ts';
 import { type Sizes, sizesFields } from './fields.ts';
@@ -26,7 +26,9 @@ export const sizes: Calculation = {
 
 /** Works each kind out. */
 const ANSWERS: Readonly<Record<Sizes['what'], (read: Sizes, bench: Bench) => Outcome<Answer>>> = {
-  stitch: (read, bench) => stitchAnswer(wanted(read, 'stitch'), read.stitchBy, bench),
-  button: (read, bench) => buttonAnswer(wanted(read, 'button'), bench),
-  needle: (read, bench) => needleAnswer(wanted(read, 'needle'), read.needleBy, bench),
+  stitch: (read, bench) =>
+    stitchAnswer(needed({ stitch: read.stitch }).stitch, read.stitchBy, bench),
+  button: (read, bench) => buttonAnswer(needed({ button: read.button }).button, bench),
+  needle: (read, bench) =>
+    needleAnswer(needed({ needle: read.needle }).needle, read.needleBy, bench),
 };
