@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { reconcileClaims } from '../../../src/tape/claims/reconcile.ts';
+import { placeIn } from '../../../src/tape/picture/space.ts';
 import { distanceAt } from '../../../src/tape/pitch/position.ts';
 import { claimOn, madeRow, placed } from '../made/made-rows.ts';
 
@@ -211,7 +212,7 @@ describe('the same lines found twice', () => {
   test('numbers joined stand at the graduations of the row that is kept', () => {
     const one = claimOn(upper, { ...centimetres, numbers: 5 });
     const more = claimOn({ ...again }, { ...centimetres, numbers: 2 });
-    const seventh = { ...placed(60, 26), x: 100 + 60 * MM_PX, y: 260 };
+    const seventh = { ...placed(60, 26), at: placeIn<'measuring'>(100 + 60 * MM_PX, 260) };
     const claim = { ...more.claim, agreeing: [...more.claim.agreeing, seventh] };
     const [joined] = reconcileClaims([one, { ...more, claim }]);
     const { tick } = joined!.claim.agreeing.find(({ value }) => value === 26)!;

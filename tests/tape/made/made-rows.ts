@@ -161,8 +161,8 @@ export function claimOn(
   const claim = madeClaim([first], {
     agreeing: Array.from({ length: numbers }, (_, i) => {
       const tick = i * ticksPerNumber;
-      const [x, y] = toImage(row.frame, distanceAt(row.pitch.model, tick), 5 * place.pitchPx);
-      return { ...placed(tick, first + direction * step * i), x, y };
+      const at = toImage(row.frame, distanceAt(row.pitch.model, tick), 5 * place.pitchPx);
+      return { ...placed(tick, first + direction * step * i), at };
     }),
     cells: numbers,
     mmPerTick: (mmPerUnit[more.unit ?? 'cm'] * step) / ticksPerNumber,
