@@ -51,6 +51,7 @@ const TOGETHER = {
     'src/app/start/awake.ts',
     'src/storage/',
     'src/garment/followed-change.ts',
+    'src/garment/plan.ts',
     'src/drawing/lacing-figure.ts',
     'src/drawing/strip-figure.ts',
     'src/sewing/respacing.ts',
@@ -59,8 +60,6 @@ const TOGETHER = {
   ],
   /** One mark after another, of a calculation or of a garment. */
   follow: ['src/controls/follow-run.tsx'],
-  /** What was kept, as this bench works it out. */
-  plan: ['src/garment/plan.ts'],
 };
 
 const PAPER = '#f5efdf';
