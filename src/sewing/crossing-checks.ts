@@ -30,7 +30,7 @@ export function crossingProblems({ lower, upper, angle, hole }: Crossed): Proble
 }
 
 /** The upper strip's field of a name: `pitch` → `upperPitch`. */
-export function upperField(key: string): string {
+function upperField(key: string): string {
   return `upper${key.charAt(0).toUpperCase()}${key.slice(1)}`;
 }
 
