@@ -112,7 +112,7 @@ test('an option that is unknown is a problem in words, never the first instead',
     const [fault] = faultsOf({ by: odd });
     expect(fault).toMatchObject({ field: 'by', why: { of: 'words' } });
     expect(JSON.stringify(fault)).toContain(`By: “${odd}” is no choice`);
-    expect(JSON.stringify(fault)).toContain('Number, Exact pitch');
+    expect(JSON.stringify(fault)).toContain('Number; Exact pitch');
   }
   expect(given7({ by: '' })).toMatchObject({ ok: true, value: { by: 'count' } });
 });

@@ -244,7 +244,7 @@ test.each(WRONG)(
 test('what is no choice, or no field, is said, and nothing is worked out', async () => {
   open(closures, { by: 'wish' });
   expect(await answer()).toMatch(
-    /^—Spaced by: “wish” is no choice .*; choose Number, Widest space,/,
+    /^—Spaced by: “wish” is no choice .*; choose Number; Widest space;/,
   );
   cleanup();
   open(closures, { colour: 'red' });

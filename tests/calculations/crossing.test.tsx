@@ -250,7 +250,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   [
     'rows that are no choice',
     { upperRows: 'three' },
-    /^—Upper: rows: “three” is no choice .*; choose One, Two, level, Two, staggered$/,
+    /^—Upper: rows: “three” is no choice .*; choose One; Two, level; Two, staggered$/,
   ],
 ];
 

@@ -262,7 +262,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   [
     'along corners, too',
     { corners: '10', fit: 'tight' },
-    /Pitch: “tight” is no choice .*; choose Open, sides filled, Closed outline$/,
+    /Pitch: “tight” is no choice .*; choose Open, sides filled; Closed outline$/,
   ],
   ['no pieces', { stock: '0' }, /To join from pieces of: give more than nothing/],
 ];

@@ -139,7 +139,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
   ['clips that open by nothing', { what: 'curve', opening: '0' }, /A clip may open: /],
   ['no room for a clip', { what: 'curve', allowance: '0.3' }, /Allowance: .*more than 0\.318 cm/],
   ['no radius', { what: 'curve', radius: '0' }, /Radius of the curve: /],
-  ['a finish that is no choice', { finish: 'hairy' }, /Finish: “hairy” is no choice .*, French, /],
+  ['a finish that is no choice', { finish: 'hairy' }, /Finish: “hairy” is no choice .*; French; /],
   ['nothing to do that is known', { what: 'darn' }, /What: “darn” is no choice /],
 ];
 

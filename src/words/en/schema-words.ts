@@ -3,5 +3,5 @@ export const schemaWords = {
   unknownField: (key: string) =>
     `“${key}” is no field of this calculation, as this version of the app knows it; nothing is worked out of it`,
   unknownOption: (field: string, value: string, offered: readonly string[]) =>
-    `${field}: “${value}” is no choice this version of the app knows; choose ${offered.join(', ')}`,
+    `${field}: “${value}” is no choice this version of the app knows; choose ${offered.join('; ')}`,
 };
