@@ -35,7 +35,8 @@ export interface Fault {
     | { of: 'reading'; fault: ReadFault }
     | { of: 'problem'; problem: Problem }
     | { of: 'steps'; fault: StepFault }
-    | { of: 'words'; words: string };
+    /** `unknown`: no field there is, which can only be left out. */
+    | { of: 'words'; words: string; unknown?: true };
 }
 
 /** Still being typed: said softly, not as a mistake. */

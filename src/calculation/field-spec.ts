@@ -147,6 +147,6 @@ export function all(...conditions: readonly Condition[]): Condition {
   return (ask) => conditions.every((one) => one(ask));
 }
 
-export function any(...conditions: readonly Condition[]): Condition {
+export function either(...conditions: readonly Condition[]): Condition {
   return (ask) => conditions.some((one) => one(ask));
 }

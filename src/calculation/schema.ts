@@ -36,10 +36,12 @@ export interface Schema<All extends Specs> {
 /**
  * @param labels what each field is called
  * @param specs the fields in the order they are shown in
+ * @param past what earlier builds had as fields here: older addresses and records hold it, and it is passed over
  */
 export function schema<const All extends Specs>(
   labels: { readonly [Key in keyof All]: string },
   specs: All,
+  past: readonly string[] = [],
 ): Schema<All> {
   const keys = Object.keys(specs);
   const keyOf = new Map<FieldSpec<unknown>, string>(keys.map((key) => [specOf(key), key]));
@@ -112,11 +114,13 @@ export function schema<const All extends Specs>(
 
   function unknownFields(draft: Draft): Fault[] {
     const unknown = Object.keys(draft).filter(
-      (key) => !Object.hasOwn(specs, key) && !isPageKey(key),
+      // One that was emptied has been left out.
+      (key) =>
+        draft[key] !== '' && !(Object.hasOwn(specs, key) || isPageKey(key) || past.includes(key)),
     );
     return unknown.map((field) => ({
       field,
-      why: { of: 'words', words: schemaWords.unknownField(field) },
+      why: { of: 'words', words: schemaWords.unknownField(field), unknown: true },
     }));
   }
 

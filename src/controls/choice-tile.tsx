@@ -5,7 +5,9 @@ import { Rich } from './rich.tsx';
 /** A field with a few ways to be, as a tile. */
 export function ChoiceTile({ field, text, current, wrong, onPick }: TileProps) {
   if (field.kind !== 'choice') return null;
-  const chosen = field.options.find((option) => option.value === text) ?? field.options[0];
+  // What is no choice is shown as it is: the first stands for nothing typed, never for that.
+  const chosen =
+    field.options.find((option) => option.value === text) ?? (wrong ? undefined : field.options[0]);
   return (
     <button
       type="button"
@@ -17,7 +19,7 @@ export function ChoiceTile({ field, text, current, wrong, onPick }: TileProps) {
     >
       <span>{field.label}</span>
       <span class="typed">
-        <Rich text={chosen?.label ?? ''} />
+        <Rich text={chosen?.label ?? text} />
       </span>
     </button>
   );

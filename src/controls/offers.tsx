@@ -42,9 +42,15 @@ export function Offers({ work, draft, onTake, onMode }: Props) {
   );
 }
 
-/** What a number with a mark that may group thousands can mean, each a press away. */
+/**
+ * What mends a fault by a press: what a number with a mark that may group thousands can mean;
+ * and leaving out what is no field.
+ */
 function meantBy(faults: readonly Fault[], draft: Draft) {
   const offers = faults.flatMap(({ field, why }): Offer[] => {
+    if (why.of === 'words' && why.unknown) {
+      return [{ words: offerWords.leaveOut(field), take: { [field]: '' } }];
+    }
     if (why.of !== 'reading' || why.fault.kind !== 'thousands-unclear') return [];
     const { at, text } = why.fault;
     const typed = draft[field] ?? '';

@@ -119,6 +119,7 @@ test('an option that is unknown is a problem in words, never the first instead',
 
 test('a field that is unknown is a problem in words; what a page keeps beside the fields is none', () => {
   expect(faultsOf({ openning: '3' })).toMatchObject([{ field: 'openning', why: { of: 'words' } }]);
+  expect(faultsOf({ openning: '' })).toEqual([]);
   const page = { u: 'cm', kept: 'a.b', made: '1=3', 'made-2': '', at: '4', 'paper-size': 'a4' };
   expect(faultsOf(page)).toEqual([]);
 });
@@ -135,4 +136,12 @@ test('a choice whose options change takes the first for one that isn’t offered
   expect(strip.read({ fit: 'far' }, bench)).toMatchObject({ value: { fit: 'far' } });
   expect(strip.read({ fit: 'far', corners: '3' }, bench)).toMatchObject({ value: { fit: 'ends' } });
   expect(strip.read({ fit: 'near', corners: '3' }, bench)).toMatchObject({ ok: false });
+});
+
+test('what an earlier build asked for is passed over', () => {
+  const now = schema({ level: 'Level' }, { level }, ['height']);
+  expect(now.read({ level: '3', height: 'x' }, bench)).toEqual({
+    ok: true,
+    value: { level: mm(30) },
+  });
 });

@@ -248,7 +248,7 @@ test('what is no choice, or no field, is said, and nothing is worked out', async
   );
   cleanup();
   open(closures, { colour: 'red' });
-  expect(await answer()).toMatch(/^—“colour” is no field of this calculation/);
+  expect(await answer()).toMatch(/^—“colour” is no field this version of the app knows/);
 });
 
 test('a clear gap needs a width, which then comes after it', () => {

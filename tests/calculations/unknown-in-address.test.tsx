@@ -1,5 +1,5 @@
 /** What an address holds that no field is, or no choice offers: no answer, and why in words. */
-import { cleanup } from '@testing-library/preact';
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { buttonhole } from '../../src/calculations/buttonhole/buttonhole.ts';
@@ -37,3 +37,24 @@ test.each(UNKNOWN)(
     expect(await answer()).toContain(said);
   },
 );
+
+test('the tile of a choice that is unknown shows it, not the first choice', async () => {
+  open(corner, { turned: 'thrice' });
+  const tile = await screen.findByRole('button', { name: /^Turned/ });
+  expect(tile.textContent).toBe('Turnedthrice');
+});
+
+test('what is no field is left out by one press', async () => {
+  open(corner, { deep: '4' });
+  expect(await answer()).toContain('“deep” is no field');
+  fireEvent.click(await screen.findByRole('button', { name: 'Leave “deep” out' }));
+  expect(await answer()).toContain('cm');
+  expect(await answer()).not.toContain('deep');
+});
+
+// As the first build with hems wrote it, which asked for a mitred corner there, too.
+test('a hem of an older build, with fields that are elsewhere now, is answered', () => {
+  const older = { depth: '2', turn: '0.7', corner: 'none', side: '1.5', angle: '90' };
+  expect(workOn(hem, older)).toEqual(workOn(hem, { depth: '2', turn: '0.7' }));
+  expect(workOn(hem, older).ok).toBe(true);
+});

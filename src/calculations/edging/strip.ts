@@ -7,7 +7,7 @@ export interface EdgingInput extends Pick<EdgingAsked, 'teeth' | 'stock' | 'cros
   strip: StripInput;
 }
 
-/** Without corners nothing turns: any angle does. */
+/** Without corners nothing turns, whatever the angle. */
 const SQUARE = 90;
 
 /** The strip that is asked for; its iron and its pieces are not of it. */

@@ -48,4 +48,5 @@ export const offerWords = {
   glass: 'On the glass, true size',
   paper: 'On paper, or a file',
   meant: (written: string) => `I mean ${written}`,
+  leaveOut: (key: string) => `Leave “${key}” out`,
 };
