@@ -27,6 +27,8 @@ export interface Schema<All extends Specs> {
   readonly asked: Pick<Calculation, 'start' | 'fields' | 'measureOf'>;
   /** All that is asked for, or everything that could not be read of it. */
   read(draft: Draft, bench: Bench): InputRead<InputOf<All>>;
+  /** The same of some fields alone, whatever the others hold. */
+  readSome(some: readonly string[], draft: Draft, bench: Bench): InputRead<Partial<InputOf<All>>>;
   /** What types these fields, none of which can be mistyped. */
   typing(of: { readonly [Key in keyof All]?: string }): Draft;
   /** What can be said of a draft for what it asks: conditions of the fields. */
@@ -59,18 +61,30 @@ export function schema<const All extends Specs>(
     asked: { start, fields, measureOf },
     typing: (of) => of as Draft,
     read: (draft, bench) => {
-      const ask = asks(draft);
-      const faults: Fault[] = unknownFields(draft);
-      const read = keys.map((key) => {
-        const value = readOf(specOf(key), draft[key] ?? '', ask, bench);
-        if (value.ok) return [key, value.value] as const;
-        faults.push({ field: key, why: whyOf(key, draft[key] ?? '', value.fault, ask) });
-        return [key, undefined] as const;
-      });
-      if (faults.length > 0) return { ok: false, faults };
-      return { ok: true, value: Object.fromEntries(read) as InputOf<All> };
+      const unknown = unknownFields(draft);
+      const read = readSome(keys, draft, bench);
+      const faults = [...unknown, ...(read.ok ? [] : read.faults)];
+      return faults.length > 0 ? { ok: false, faults } : (read as InputRead<InputOf<All>>);
     },
+    readSome,
   };
+
+  function readSome(
+    some: readonly string[],
+    draft: Draft,
+    bench: Bench,
+  ): InputRead<Partial<InputOf<All>>> {
+    const ask = asks(draft);
+    const faults: Fault[] = [];
+    const read = some.map((key) => {
+      const value = readOf(specOf(key), draft[key] ?? '', ask, bench);
+      if (value.ok) return [key, value.value] as const;
+      faults.push({ field: key, why: whyOf(key, draft[key] ?? '', value.fault, ask) });
+      return [key, undefined] as const;
+    });
+    if (faults.length > 0) return { ok: false, faults };
+    return { ok: true, value: Object.fromEntries(read) as Partial<InputOf<All>> };
+  }
 
   function start(bench: Bench): Draft {
     const ask = asks({});

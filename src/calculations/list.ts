@@ -1,23 +1,52 @@
 import type { Calculation } from '../calculation/calculation.ts';
 import { doubted } from '../calculation/doubted.ts';
+import type { Outputs } from '../calculation/output.ts';
 
-/** Every calculation, by its address; of the first page's there is a beginning in the registry. Each is fetched when first opened. */
-export const CALCULATIONS: Readonly<Record<string, () => Promise<Calculation>>> = {
-  convert: () => import('./convert/convert.ts').then(({ convert }) => convert),
-  hem: () => import('./hem/hem.ts').then(({ hem }) => asked(hem)),
-  seam: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)),
-  sizes: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)),
-  closures: () => import('./closures/closures.ts').then(({ closures }) => asked(closures)),
-  corner: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)),
-  centre: () => import('./centre/centre.ts').then(({ centre }) => asked(centre)),
-  buttonhole: () =>
-    import('./buttonhole/buttonhole.ts').then(({ buttonhole }) => asked(buttonhole)),
-  edging: () => import('./edging/edging.ts').then(({ edging }) => asked(edging)),
-  lacing: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)),
-  crossing: () => import('./crossing/crossing.ts').then(({ crossing }) => asked(crossing)),
-  parts: () => import('./parts/parts.ts').then(({ parts }) => asked(parts)),
-  facing: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)),
+interface Listed {
+  /** What its page shows. */
+  page(): Promise<Calculation>;
+  /** What it gives to a garment; nothing where it only says the same length in other units. */
+  gives?(): Promise<Outputs>;
+}
+
+/** Every calculation, by its address; of the first page's there is a beginning in the registry. Each part is fetched when first wanted. */
+const LIST: Readonly<Record<string, Listed>> = {
+  convert: { page: () => import('./convert/convert.ts').then(({ convert }) => convert) },
+  hem: { page: () => import('./hem/hem.ts').then(({ hem }) => asked(hem)) },
+  seam: { page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)) },
+  sizes: { page: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)) },
+  closures: {
+    page: () => import('./closures/closures.ts').then(({ closures }) => asked(closures)),
+    gives: () => import('./closures/outputs.ts').then(({ closuresOutputs }) => closuresOutputs),
+  },
+  corner: { page: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)) },
+  centre: { page: () => import('./centre/centre.ts').then(({ centre }) => asked(centre)) },
+  buttonhole: {
+    page: () => import('./buttonhole/buttonhole.ts').then(({ buttonhole }) => asked(buttonhole)),
+  },
+  edging: { page: () => import('./edging/edging.ts').then(({ edging }) => asked(edging)) },
+  lacing: { page: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)) },
+  crossing: {
+    page: () => import('./crossing/crossing.ts').then(({ crossing }) => asked(crossing)),
+  },
+  parts: { page: () => import('./parts/parts.ts').then(({ parts }) => asked(parts)) },
+  facing: { page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)) },
 };
+
+/** What each calculation shows, by its address. */
+export const CALCULATIONS = each(({ page }) => page);
+
+/** What each calculation gives to a garment, by its address. */
+export const OUTPUTS = each(({ gives }) => gives);
+
+function each<Part>(partOf: (listed: Listed) => Part | undefined): Readonly<Record<string, Part>> {
+  return Object.fromEntries(
+    Object.entries(LIST).flatMap(([id, listed]) => {
+      const part = partOf(listed);
+      return part === undefined ? [] : [[id, part]];
+    }),
+  );
+}
 
 /** With its questions about what is unusual. */
 function asked(calculation: Calculation): Calculation {

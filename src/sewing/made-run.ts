@@ -1,4 +1,5 @@
 import { type ExactLength, exactLength, length } from '../lengths/length.ts';
+import { type Outcome, refused } from './problem.ts';
 import type { Mark, Run } from './run.ts';
 
 /**
@@ -35,7 +36,21 @@ export function inPlaceOrder(run: Run): Run {
 
 /** The least from one mark to the next one; undefined of fewer than two. */
 export function leastStep(run: Run): ExactLength | undefined {
-  const places = inPlaceOrder(run).marks.map(({ at }) => at);
-  const steps = places.slice(1).map((at, i) => at - (places[i] ?? 0));
+  const steps = stepsIn(run);
   return steps.length === 0 ? undefined : exactLength(Math.min(...steps));
+}
+
+/**
+ * The widest from one mark to the next one.
+ * @param field the one that decides how many there are: one mark alone has no steps
+ */
+export function widestStep(run: Run, field: string): Outcome<ExactLength> {
+  const steps = stepsIn(run);
+  if (steps.length > 0) return { ok: true, value: exactLength(Math.max(...steps)) };
+  return refused({ kind: 'too-few', field, least: 2, given: run.marks.length });
+}
+
+function stepsIn(run: Run): number[] {
+  const places = inPlaceOrder(run).marks.map(({ at }) => at);
+  return places.slice(1).map((at, i) => at - (places[i] ?? 0));
 }

@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { mustNotBeNegative } from './length-checks.ts';
-import { answerUnless, type Outcome } from './problem.ts';
+import { answerUnless, mapped, type Outcome } from './problem.ts';
 import type { Run } from './run.ts';
 
 /** How two sides of an opening meet. */
@@ -31,10 +31,12 @@ export interface OtherSide {
  *
  * Source for hooks: School Sewing §133, the eye projects as far as the hook is set in.
  */
-export function otherSide(run: Run, { setBack, lap }: Meeting): Outcome<OtherSide> {
+export function otherSide(run: Run, meeting: Meeting): Outcome<OtherSide> {
+  return mapped(otherSetBack(meeting), (setBack) => ({ run, along: ZERO, setBack }));
+}
+
+/** From the other side's edge in to its line of marks; below nothing: out past the edge. */
+export function otherSetBack({ setBack, lap }: Meeting): Outcome<ExactLength> {
   const problems = [...mustNotBeNegative('setBack', setBack), ...mustNotBeNegative('lap', lap)];
-  return answerUnless(problems, () => ({
-    ok: true,
-    value: { run, along: ZERO, setBack: exactLength(lap - setBack) },
-  }));
+  return answerUnless(problems, () => ({ ok: true, value: exactLength(lap - setBack) }));
 }

@@ -65,3 +65,11 @@ export function answerUnless<Value>(
   const [first, ...more] = problems;
   return first ? refused(first, ...more) : answer();
 }
+
+/** The same answer seen another way, or the same reasons why there is none. */
+export function mapped<Value, Other>(
+  outcome: Outcome<Value>,
+  see: (value: Value) => Other,
+): Outcome<Other> {
+  return outcome.ok ? { ok: true, value: see(outcome.value) } : outcome;
+}

@@ -3,25 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { Bench } from '../../src/calculation/bench.ts';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { draftsOf, EVERY } from './any-drafts.ts';
+import { draftsNear, EVERY } from './any-drafts.ts';
 import { agree, bothSides, equationsOf, NotRead } from './formula-value.ts';
-
-/** What is typed at a bench, small and large, in every unit. */
-const length = fc.oneof(
-  fc.integer({ min: 1, max: 400 }).map((n) => String(n / 10)),
-  fc.integer({ min: 1, max: 9999 }).map((n) => String(n / 100)),
-  fc.integer({ min: 1, max: 160 }).map((n) => `${n}/16 in`),
-  fc.integer({ min: 1, max: 60 }).map((n) => `${n} mm`),
-  fc.integer({ min: 1, max: 99 }).map((n) => `${n} cm`),
-);
-const count = fc.integer({ min: 0, max: 30 }).map(String);
-const list = fc.array(length, { minLength: 1, maxLength: 3 }).map((all) => all.join('; '));
-const typed = fc.oneof(
-  { weight: 8, arbitrary: length },
-  { weight: 3, arbitrary: count },
-  fc.constant(''),
-  list,
-);
 
 const benches = fc
   .record({
@@ -36,21 +19,6 @@ const benches = fc
 const IN_WORDS: readonly (readonly [RegExp, string])[] = [
   [/^bias strip = /, 'what a published rule says, restated: it is for any allowance'],
 ];
-
-/** Drafts with every choice made anyhow and a few fields typed into: those that give an answer. */
-function draftsNear(calculation: Calculation) {
-  const some = fc.tuple(fc.nat(), fc.integer({ min: 0, max: 3 }));
-  return fc.tuple(draftsOf(calculation, typed, typed), some).map(([set, [from, many]]): Draft => {
-    const start = calculation.start(benchOf());
-    const fields = calculation.fields({ ...start, ...(set as Draft) });
-    const isChoice = (key: string) =>
-      fields.some((one) => one.key === key && one.kind === 'choice');
-    const all = Object.entries(set as Draft);
-    const other = all.filter(([key]) => !isChoice(key));
-    const turned = other.map((_, i) => other[(i + from) % other.length] ?? ['', '']);
-    return Object.fromEntries([...all.filter(([key]) => isChoice(key)), ...turned.slice(0, many)]);
-  });
-}
 
 /** Every equation an answer shows; none where there is no answer. */
 function equationsIn(calculation: Calculation, draft: Draft, bench: Bench): string[] | undefined {

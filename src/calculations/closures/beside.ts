@@ -5,9 +5,8 @@ import type { Line } from '../../calculation/calculation.ts';
 import { needed } from '../../calculation/needed.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { exactLength, ZERO } from '../../lengths/length.ts';
-import { otherSide } from '../../sewing/other-side.ts';
+import { otherSetBack } from '../../sewing/other-side.ts';
 import type { Problem } from '../../sewing/problem.ts';
-import type { Run } from '../../sewing/run.ts';
 import { HOOK_SET_BACK_EIGHTH, HOOK_SET_BACK_QUARTER } from '../../sewing/sources/hooks.ts';
 import type { ClosuresAsked, Item } from './fields.ts';
 
@@ -20,8 +19,6 @@ export interface Beside {
   sources: readonly string[];
 }
 
-const NO_RUN: Run = { datum: 'top-edge', length: ZERO, marks: [] };
-
 /** Everything beside the row itself, from the fields that are shown. */
 export function besideRow(asked: ClosuresAsked, bench: Bench): Beside {
   const { item, side } = asked;
@@ -30,9 +27,9 @@ export function besideRow(asked: ClosuresAsked, bench: Bench): Beside {
   if (side === 'none') return nothing;
   const { setBack } = needed({ setBack: asked.setBack });
   const { lap } = side === 'lap' ? needed({ lap: asked.lap }) : { lap: ZERO };
-  const other = otherSide(NO_RUN, { setBack, lap });
+  const other = otherSetBack({ setBack, lap });
   if (!other.ok) return { ...nothing, problems: other.problems };
-  const across = byTape(exactLength(Math.abs(other.value.setBack)), bench);
+  const across = byTape(exactLength(Math.abs(other.value)), bench);
   const meets = side === 'meet';
   return {
     ...nothing,
@@ -40,7 +37,7 @@ export function besideRow(asked: ClosuresAsked, bench: Bench): Beside {
       { label: words.thisSide, value: words.setBackFrom(byTape(setBack, bench)) },
       {
         label: words.otherSide,
-        value: other.value.setBack < 0 ? words.projects(across) : words.setBackFrom(across),
+        value: other.value < 0 ? words.projects(across) : words.setBackFrom(across),
       },
     ],
     sources: meets ? [words.setBackSources(HOOK_SET_BACK_EIGHTH, HOOK_SET_BACK_QUARTER)] : [],

@@ -3,8 +3,27 @@ import { ZERO } from '../../lengths/length.ts';
 import type { ClosuresInput, SpacingRule } from '../../sewing/closure-input.ts';
 import type { ClosuresAsked } from './fields.ts';
 
+/** What a row is worked out from: the rest of the fields say what is placed, and what lies opposite. */
+export const ROW_FIELDS = [
+  'opening',
+  'count',
+  'gap',
+  'pitch',
+  'top',
+  'bottom',
+  'by',
+  'ends',
+  'level',
+  'levelBy',
+  'sewn',
+  'width',
+  'leastGap',
+] as const satisfies readonly (keyof ClosuresAsked)[];
+
+type RowAsked = Pick<ClosuresAsked, (typeof ROW_FIELDS)[number]>;
+
 /** The row that is asked for. */
-export function closuresInput(asked: ClosuresAsked): ClosuresInput {
+export function closuresInput(asked: RowAsked): ClosuresInput {
   const { opening, ends, level, levelBy, sewn, leastGap, top, bottom } = asked;
   const atEnds = ends === 'given' ? needed({ top, bottom }) : { top: ZERO, bottom: ZERO };
   const rule = ruleOf(asked);
@@ -12,7 +31,7 @@ export function closuresInput(asked: ClosuresAsked): ClosuresInput {
   return { opening, ends, ...atEnds, rule, level, levelBy, sewn, width, leastGap };
 }
 
-function ruleOf({ by, count, gap, pitch, width }: ClosuresAsked): SpacingRule {
+function ruleOf({ by, count, gap, pitch, width }: RowAsked): SpacingRule {
   if (by === 'count') return { by, ...needed({ count }) };
   return by === 'gap' ? { by, ...needed({ gap, width }) } : { by, ...needed({ pitch }) };
 }

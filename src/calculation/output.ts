@@ -1,0 +1,127 @@
+import type { ExactLength } from '../lengths/length.ts';
+import type { Outcome } from '../sewing/problem.ts';
+import type { Datum, Run } from '../sewing/run.ts';
+import type { Ask, FieldSpec } from './field-spec.ts';
+import type { InputOf, Schema } from './schema.ts';
+
+/** When in the making of a garment something is done, in this order. */
+export const STAGES = ['measure', 'cut', 'join', 'turn-up', 'close', 'edge'] as const;
+export type Stage = (typeof STAGES)[number];
+
+/** What kind of number an output is: lengths are in 1/8000 mm. */
+export interface Values {
+  length: ExactLength;
+  count: number;
+  number: number;
+  run: Run;
+}
+export type Kind = keyof Values;
+
+/** One thing the hand does. It makes exactly one output, whose key it has; of a run, each mark. */
+export interface Step {
+  /** What is done: "Press", "Sew the hook". */
+  do: string;
+  /** Where the tape's zero is held; `done` where nothing is measured, as for a count. */
+  datum: Datum | 'done';
+  stage: Stage;
+  /** Whether it can be undone: a press and a seam can, a cut, a punch and a trim can't. */
+  undoable: boolean;
+  /** What can hurt someone at this step. */
+  caution?: string;
+}
+
+/** What was made of earlier steps of the same work, by key. */
+export type MadeSteps = Readonly<Record<string, ExactLength>>;
+
+/** What an output is worked out from: what it names, and nothing else. */
+export interface Given {
+  /** What was read of the fields it reads, by key. */
+  fields: Readonly<Record<string, unknown>>;
+  /** What outputs of the same work that it takes came to, by key. */
+  takes: Readonly<Record<string, Values[Kind]>>;
+  made: MadeSteps;
+  /** Of a run that was begun: how many marks it keeps. */
+  count?: number | undefined;
+}
+
+/** A named number that a calculation gives. Its key never changes meaning. */
+export interface Output {
+  key: string;
+  name: string;
+  kind: Kind;
+  /** The fields it reads, and no other changes it. One that isn't asked for is read as nothing. */
+  reads: readonly string[];
+  /** Outputs of the same work, declared before it, that it takes. */
+  takes: readonly string[];
+  /** Earlier steps of the same work that bend it once they are made. */
+  bentBy: readonly string[];
+  /** What the hand does to make it. */
+  step?: Step;
+  /** Whether several of it add up: left and right, or one of each size. */
+  adds: boolean;
+  /** Of a run under way: the fields that decide how many it has and how they fit. */
+  decides: readonly string[];
+  /** The field that takes it away by what is chosen there; undefined where it is there. */
+  absent(ask: Ask): string | undefined;
+  /** What it comes to; the reasons name fields of the calculation. Never reads words, bench or clock. */
+  of(given: Given): Outcome<Values[Kind]>;
+}
+
+/** What a calculation gives to a garment, apart from how it is shown. */
+export interface Outputs {
+  id: string;
+  /** Raised when a rule of its arithmetic changes, so that what was made before can be told. */
+  rule: number;
+  fields: Schema<Readonly<Record<string, FieldSpec<unknown>>>>;
+  outputs: readonly Output[];
+}
+
+type Specs = Readonly<Record<string, FieldSpec<unknown>>>;
+
+interface Declared<All extends Specs, Key extends keyof All & string, K extends Kind> {
+  key: string;
+  name: string;
+  kind: K;
+  reads: readonly Key[];
+  takes?: readonly Output[];
+  bentBy?: readonly Output[];
+  step?: Step;
+  adds?: true;
+  decides?: readonly Key[];
+  /** Only there while this holds; the field is what is chosen otherwise. */
+  when?: { field: keyof All & string; is(ask: Ask): boolean };
+  of(fields: Pick<InputOf<All>, Key>, more: Omit<Given, 'fields'>): Outcome<Values[K]>;
+}
+
+/** Declares outputs of the fields of one calculation: a field that isn't one of them, or isn't read, doesn't compile. */
+export function outputOf<All extends Specs>(_fields: Schema<All>) {
+  return <Key extends keyof All & string, K extends Kind>(
+    declared: Declared<All, Key, K>,
+  ): Output => {
+    const { key, name, kind, reads, takes = [], bentBy = [], step, adds = false, when } = declared;
+    return {
+      key,
+      name,
+      kind,
+      reads,
+      takes: takes.map((one) => one.key),
+      bentBy: bentBy.map((one) => one.key),
+      ...(step && { step }),
+      adds,
+      decides: declared.decides ?? [],
+      absent: (ask) => (when && !when.is(ask) ? when.field : undefined),
+      of: ({ fields, ...more }) => declared.of(fields as Pick<InputOf<All>, Key>, more),
+    };
+  };
+}
+
+/**
+ * The run that was taken from an output.
+ *
+ * @throws an Error where it takes none of that key
+ */
+export function runTaken(takes: Given['takes'], { key }: Output): Run {
+  const run = takes[key];
+  if (typeof run !== 'object') throw new Error(`no run was taken from ${key}`);
+  return run;
+}

@@ -1,0 +1,58 @@
+import type { Problem } from '../sewing/problem.ts';
+import type { Bench } from './bench.ts';
+import type { Draft, Fault } from './calculation.ts';
+import type { MadeSteps, Output, Outputs, Values } from './output.ts';
+import { faultsOf } from './problem-faults.ts';
+
+/** What an output came to, or why there is nothing. */
+export type Came =
+  | { state: 'here'; value: Values[keyof Values] }
+  /** The field that takes it away by what is chosen there. */
+  | { state: 'absent'; by: string }
+  | { state: 'faults'; faults: readonly Fault[] }
+  /** What it takes of the same work is not here. */
+  | { state: 'waits'; for: string };
+
+/** What is made of a work already: steps, and how many marks its runs keep. */
+export interface WorkMade {
+  steps?: MadeSteps;
+  counts?: Readonly<Record<string, number>>;
+}
+
+/** Every output of a draft, by key: each from the fields it names, whatever the others hold. */
+export function workOutputs(
+  { fields, outputs }: Outputs,
+  draft: Draft,
+  bench: Bench,
+  { steps = {}, counts = {} }: WorkMade = {},
+): ReadonlyMap<string, Came> {
+  const ask = fields.asks(draft);
+  const came = new Map<string, Came>();
+  for (const output of outputs) came.set(output.key, comesTo(output));
+  return came;
+
+  function comesTo(output: Output): Came {
+    const by = output.absent(ask);
+    if (by !== undefined) return { state: 'absent', by };
+    const takes: Record<string, Values[keyof Values]> = {};
+    for (const key of output.takes) {
+      const taken = came.get(key);
+      if (taken?.state !== 'here') return { state: 'waits', for: key };
+      takes[key] = taken.value;
+    }
+    const read = fields.readSome(output.reads, draft, bench);
+    if (!read.ok) return { state: 'faults', faults: read.faults };
+    const bent = output.bentBy.flatMap((key) => {
+      const made = steps[key];
+      return made === undefined ? [] : [[key, made] as const];
+    });
+    const made = Object.fromEntries(bent);
+    const given = { fields: read.value, takes, made, count: counts[output.key] };
+    const value = output.of(given);
+    return value.ok ? { state: 'here', value: value.value } : refusedFor(value.problems);
+  }
+}
+
+function refusedFor(problems: readonly Problem[]): Came {
+  return { state: 'faults', faults: faultsOf(problems) };
+}
