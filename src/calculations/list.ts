@@ -1,5 +1,6 @@
 import type { Calculation } from '../calculation/calculation.ts';
 import { doubted } from '../calculation/doubted.ts';
+import type { Drawing } from '../calculation/drawing.ts';
 import type { Outputs } from '../calculation/output.ts';
 
 interface Listed {
@@ -7,6 +8,8 @@ interface Listed {
   page(): Promise<Calculation>;
   /** What it gives to a garment; nothing where it only says the same length in other units. */
   gives?(): Promise<Outputs>;
+  /** How it is drawn with its numbers on it. */
+  draws?(): Promise<Drawing>;
 }
 
 /** Every calculation, by its address; of the first page's there is a beginning in the registry. Each part is fetched when first wanted. */
@@ -18,6 +21,7 @@ const LIST: Readonly<Record<string, Listed>> = {
   closures: {
     page: () => import('./closures/closures.ts').then(({ closures }) => asked(closures)),
     gives: () => import('./closures/outputs.ts').then(({ closuresOutputs }) => closuresOutputs),
+    draws: () => import('./closures/drawing.ts').then(({ closuresDrawing }) => closuresDrawing),
   },
   corner: { page: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)) },
   centre: { page: () => import('./centre/centre.ts').then(({ centre }) => asked(centre)) },
@@ -38,6 +42,9 @@ export const CALCULATIONS = each(({ page }) => page);
 
 /** What each calculation gives to a garment, by its address. */
 export const OUTPUTS = each(({ gives }) => gives);
+
+/** How each calculation is drawn, by its address. */
+export const DRAWINGS = each(({ draws }) => draws);
 
 function each<Part>(partOf: (listed: Listed) => Part | undefined): Readonly<Record<string, Part>> {
   return Object.fromEntries(

@@ -73,6 +73,7 @@ export const closuresWords = {
   about: 'about',
   sentence: (count: number, item: Named, first: string, pitches: string) =>
     `${count} ${item.many}, the first ${first} from the top edge${pitches === '' ? '' : `: ${pitches}`}. Measure all from that edge.`,
+  counted: (count: number, item: Named) => `${count} ${count === 1 ? item.single : item.many}`,
   one: (item: Named, first: string) => `One ${item.single}, ${first} from the top edge.`,
   stretch: (spaces: number, pitch: string, asMade: boolean) =>
     `${spaces} × ${pitch}${asMade ? ' (sewn)' : ''}`,

@@ -1,0 +1,89 @@
+import { closuresWords as words } from '#words/closures-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
+import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
+import type { FigureShape, Point } from '../../drawing/figure.ts';
+import { circle } from '../../drawing/figure-ring.ts';
+import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
+import { type ClosurePlan, spaceClosures } from '../../sewing/closures.ts';
+import { type ClosuresAsked, closureFields } from './fields.ts';
+import { closuresInput } from './input.ts';
+
+/** A mark is drawn so large, in parts of the opening. */
+const MARK = 0.012;
+
+const { by, ends } = closureFields.specs;
+
+/** The row along its opening, to scale. */
+export const closuresDrawing: Drawing = {
+  id: 'closures',
+  // What lies across the edge is too small beside its length, and what is sewn is a list.
+  unplaced: (ask) => [
+    'sewn',
+    'leastGap',
+    'setBack',
+    'lap',
+    // The most a space may be is no space of this row.
+    ...(by.is('widest')(ask) ? ['pitch'] : []),
+    ...(ends.is('given')(ask) ? [] : ['top', 'bottom']),
+  ],
+  draw(draft, bench) {
+    const read = closureFields.read(draft, bench);
+    if (!read.ok) return undefined;
+    const row = spaceClosures(closuresInput(read.value));
+    if (!row.ok) return undefined;
+    const { opening } = read.value;
+    const [whole, places] = [toMm(opening), row.value.run.marks.map(({ at }) => at)];
+    return {
+      name: words.title,
+      toScale: true,
+      shapes: [
+        line(place(ZERO), place(opening)),
+        ...[0, whole].map((x) => line({ x, y: -0.03 * whole }, { x, y: 0.03 * whole })),
+        ...places.map((x) => circle(place(x), MARK * whole, 'hole')),
+      ],
+      dimensions: dimensions(read.value, row.value, bench),
+    };
+  },
+};
+
+function dimensions(asked: ClosuresAsked, { run, count }: ClosurePlan, bench: Bench): Dimension[] {
+  const { opening, level, width, gap, item } = asked;
+  const places = run.marks.map(({ at }) => at);
+  const [first = ZERO, second] = places;
+  const last = places.at(-1) ?? first;
+  const of = (from: number, to: number, one: DimensionOf): Dimension[] => {
+    const ends = [place(exactLength(from)), place(exactLength(to))] as const;
+    return [lengthAt(ends, exactLength(to - from), one, bench)];
+  };
+  const half = (width ?? 0) / 2;
+  const counted = asked.by === 'count' ? { given: 'count' } : { found: 'count' };
+  return [
+    ...of(0, opening, { given: 'opening' }),
+    ...(asked.ends === 'given'
+      ? [
+          ...of(0, asked.top ?? ZERO, { given: 'top' }),
+          ...of(opening - (asked.bottom ?? 0), opening, { given: 'bottom' }),
+        ]
+      : []),
+    {
+      from: place(first),
+      to: place(last),
+      text: words.counted(count, words.items[item]),
+      by: counted,
+    },
+    ...(level === undefined ? [] : of(0, level, { given: 'level' })),
+    ...(asked.by === 'exact' ? of(first, first + (asked.pitch ?? 0), { given: 'pitch' }) : []),
+    ...(asked.by === 'exact' || second === undefined ? [] : of(first, second, { found: 'space' })),
+    ...(width === undefined ? [] : of(first - half, first + half, { given: 'width' })),
+    ...(gap === undefined ? [] : of(first + half, first + half + gap, { given: 'gap' })),
+  ];
+}
+
+function place(at: ExactLength): Point {
+  return { x: toMm(at), y: 0 };
+}
+
+function line(from: Point, to: Point): FigureShape {
+  return { line: 'cloth', points: [from, to] };
+}
