@@ -1,6 +1,6 @@
 import type { Figure, Point } from './figure.ts';
 
-/** Where a dimension's number comes from: a field the maker gives, an output that was found, a step that was made. */
+/** Whose number it is: of a field the maker gives, of an output that was found, of a step that was made. */
 export type DimensionOf = { given: string } | { found: string } | { made: string };
 
 /** A length or a count on a drawing, between two places; in millimetres of the figure, y downwards. */
