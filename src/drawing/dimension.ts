@@ -23,6 +23,6 @@ export interface Dimensioned {
 }
 
 /** Whether it runs along the drawing rather than up and down. */
-export function isAlong({ from, to }: Pick<Dimension, 'from' | 'to'>): boolean {
+export function isAlong({ from, to }: Dimension): boolean {
   return Math.abs(to.x - from.x) >= Math.abs(to.y - from.y);
 }
