@@ -4,6 +4,8 @@ import type { Read } from '../lengths/read-fault.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { readLengths } from '../lengths/read-lengths.ts';
 import { readCount, readNumber } from '../lengths/read-number.ts';
+import { placeOfLetter, type Taken } from '../lengths/taken.ts';
+import type { Run } from '../sewing/run.ts';
 import type { Measure } from '../sewing/sources/usual.ts';
 import type { Bench } from './bench.ts';
 import type { Field } from './calculation.ts';
@@ -37,6 +39,14 @@ export interface About {
   known?: (value: string) => boolean;
 }
 
+/** How what stands in a field is to be read. */
+export interface Reading extends Pick<Bench, 'unit' | 'decimalMark'> {
+  /** Numbers taken from elsewhere, each where its letter stands in the text. */
+  taken?: readonly Taken[];
+  /** Runs taken from elsewhere, by the places of their letters. */
+  runs?: ReadonlyMap<number, Run>;
+}
+
 /** One field of a calculation, and the value that is read of it. */
 export interface FieldSpec<Value> extends About {
   readonly kind: Field['kind'];
@@ -44,7 +54,7 @@ export interface FieldSpec<Value> extends About {
   readonly hint?: string;
   /** What a choice may be, for what is chosen of others so far. */
   readonly choices?: (ask: Ask) => Choices;
-  read(typed: string, bench: Bench): Read<{ readonly value: Value }>;
+  read(typed: string, how: Reading): Read<{ readonly value: Value }>;
   /** What it is where it isn't asked for, or was left out. */
   readonly none: Value | undefined;
 }
@@ -52,8 +62,12 @@ export interface FieldSpec<Value> extends About {
 type Asked = About & { when?: undefined };
 type AskedThen = About & { when: Condition };
 
-const readsLength = (typed: string, { unit, decimalMark }: Bench) =>
-  readLength(typed, unit, decimalMark);
+const readsLength = (typed: string, { unit, decimalMark, taken }: Reading) =>
+  readLength(typed, unit, decimalMark, taken);
+
+const readsCount = (typed: string, { taken }: Reading) => readCount(typed, taken);
+
+const readsNumber = (typed: string, { taken }: Reading) => readNumber(typed, taken);
 
 /** A length that is needed. */
 export function length(about: Asked): FieldSpec<Length>;
@@ -74,8 +88,8 @@ export function lengthOrNone(hint: string, about: About = {}): FieldSpec<Length>
 
 /** Lengths parted by semicolons; there may be none. */
 export function lengths(hint: string, about: About = {}): FieldSpec<readonly Length[]> {
-  const read = (typed: string, { unit, decimalMark }: Bench) => {
-    const all = readLengths(typed, unit, decimalMark);
+  const read = (typed: string, { unit, decimalMark, taken }: Reading) => {
+    const all = readLengths(typed, unit, decimalMark, taken);
     return all.ok ? { ok: true as const, value: all.values } : all;
   };
   return { kind: 'lengths', read, none: [], hint, ...about };
@@ -85,19 +99,30 @@ export function lengths(hint: string, about: About = {}): FieldSpec<readonly Len
 export function count(about: Asked): FieldSpec<number>;
 export function count(about: AskedThen): FieldSpec<number | undefined>;
 export function count(about: About): FieldSpec<number | undefined> {
-  return { kind: 'count', read: readCount, none: undefined, ...about };
+  return { kind: 'count', read: readsCount, none: undefined, ...about };
 }
 
 /** A whole number that may be left out. */
 export function maybeCount(hint: string, about: About = {}): FieldSpec<number | undefined> {
-  return { kind: 'count', read: readCount, none: undefined, hint, ...about };
+  return { kind: 'count', read: readsCount, none: undefined, hint, ...about };
 }
 
 /** A number that is needed. */
 export function number(about: Asked): FieldSpec<number>;
 export function number(about: AskedThen): FieldSpec<number | undefined>;
 export function number(about: About): FieldSpec<number | undefined> {
-  return { kind: 'number', read: readNumber, none: undefined, ...about };
+  return { kind: 'number', read: readsNumber, none: undefined, ...about };
+}
+
+/** A run of marks that is followed: nothing that is typed, only what is taken from elsewhere. */
+export function maybeRun(hint: string, about: About = {}): FieldSpec<Run | undefined> {
+  const read = (typed: string, { runs }: Reading): Read<{ value: Run }> => {
+    const text = typed.trim();
+    const run = text.length === 1 ? runs?.get(placeOfLetter(text)) : undefined;
+    if (run) return { ok: true, value: run };
+    return { ok: false, fault: { kind: 'not-understood', at: typed.indexOf(text), text } };
+  };
+  return { kind: 'run', read, none: undefined, hint, ...about };
 }
 
 /** A text, read by the calculation itself. */

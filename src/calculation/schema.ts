@@ -2,7 +2,7 @@ import { schemaWords } from '#words/schema-words.ts';
 import type { Read } from '../lengths/read-fault.ts';
 import type { Bench } from './bench.ts';
 import type { Calculation, Draft, Fault, Field } from './calculation.ts';
-import type { Ask, Choices, FieldSpec, Start } from './field-spec.ts';
+import type { Ask, Choices, FieldSpec, Reading, Start } from './field-spec.ts';
 import { isPageKey } from './page-keys.ts';
 
 type Specs = Readonly<Record<string, FieldSpec<unknown>>>;
@@ -20,6 +20,9 @@ export type Typed<Named> = Partial<Record<keyof Named & string, string>>;
 
 export type InputRead<Input> = { ok: true; value: Input } | { ok: false; faults: readonly Fault[] };
 
+/** What was read of one field, or why nothing was. */
+export type FieldRead = { ok: true; value: unknown } | { ok: false; fault: ValueFault };
+
 /** The fields of a calculation, each written once: what they start with, how they are shown and read follows. */
 export interface Schema<All extends Specs> {
   readonly specs: All;
@@ -29,6 +32,12 @@ export interface Schema<All extends Specs> {
   read(draft: Draft, bench: Bench): InputRead<InputOf<All>>;
   /** The same of some fields alone, whatever the others hold. */
   readSome(some: readonly string[], draft: Draft, bench: Bench): InputRead<Partial<InputOf<All>>>;
+  /** One field alone, as its text is to be read: what is chosen and given elsewhere is asked. */
+  readOne(key: string, typed: string, ask: Ask, how: Reading): FieldRead;
+  /** Whether a field is asked for, by what is chosen so far. */
+  asksFor(key: string, ask: Ask): boolean;
+  /** What no build up to this one knows: fields there aren't, and options no choice has. */
+  unknown(draft: Draft): readonly Fault[];
   /** What types these fields, none of which can be mistyped. */
   typing(of: { readonly [Key in keyof All]?: string }): Draft;
   /** What can be said of a draft for what it asks: conditions of the fields. */
@@ -67,6 +76,9 @@ export function schema<const All extends Specs>(
       return faults.length > 0 ? { ok: false, faults } : (read as InputRead<InputOf<All>>);
     },
     readSome,
+    readOne: (key, typed, ask, how) => readOf(specOf(key), typed, ask, how),
+    asksFor: (key, ask) => isAsked(specOf(key), ask),
+    unknown: (draft) => [...unknownFields(draft), ...unknownOptions(draft)],
   };
 
   function readSome(
@@ -138,6 +150,16 @@ export function schema<const All extends Specs>(
     }));
   }
 
+  function unknownOptions(draft: Draft): Fault[] {
+    const ask = asks(draft);
+    return keys.flatMap((key): Fault[] => {
+      const spec = specOf(key);
+      const typed = draft[key] ?? '';
+      if (!spec.choices || Object.hasOwn(spec.choices(ask), ask(spec))) return [];
+      return [{ field: key, why: whyOf(key, typed, 'unknown option', ask) }];
+    });
+  }
+
   function whyOf(key: string, typed: string, fault: ValueFault, ask: Ask): Fault['why'] {
     if (fault !== 'unknown option') return { of: 'reading', fault };
     const offered = Object.values(specOf(key).choices?.(ask) ?? {});
@@ -174,22 +196,17 @@ function knows({ known }: FieldSpec<unknown>, typed: string): boolean {
   return known?.(typed) ?? false;
 }
 
-function readOf(
-  spec: FieldSpec<unknown>,
-  typed: string,
-  ask: Ask,
-  bench: Bench,
-): { ok: true; value: unknown } | { ok: false; fault: ValueFault } {
+function readOf(spec: FieldSpec<unknown>, typed: string, ask: Ask, how: Reading): FieldRead {
   if (spec.choices) {
     const chosen = ask(spec);
     const offered: Choices = spec.choices(ask);
-    if (!isAsked(spec, ask)) return { ok: true, value: startOf(spec, bench, ask) };
+    if (!isAsked(spec, ask)) return { ok: true, value: chosenOf(undefined, spec, ask) };
     if (!Object.hasOwn(offered, chosen)) return { ok: false, fault: 'unknown option' };
     return { ok: true, value: chosen };
   }
   const leftOut = hintOf(spec, ask) !== undefined && typed.trim() === '';
   if (!isAsked(spec, ask) || leftOut) return { ok: true, value: spec.none };
-  return spec.read(typed, bench);
+  return spec.read(typed, how);
 }
 
 function startOf(spec: FieldSpec<unknown>, { unit }: Bench, ask: Ask): string {

@@ -1,5 +1,6 @@
 import { NOUGHT, type Rational } from './rational.ts';
 import type { ReadFault, ReadFaultKind } from './read-fault.ts';
+import type { Taken } from './taken.ts';
 import { type Token, tokens } from './tokens.ts';
 
 /** A place in the pieces of a typed text, and the first fault met on the way there. */
@@ -8,12 +9,18 @@ export interface Cursor {
   /** The mark chosen for decimals, where one is known. */
   readonly mark: string | undefined;
   readonly pieces: readonly Token[];
+  /** Numbers taken from elsewhere, which their letters stand for. */
+  readonly taken: readonly Taken[] | undefined;
   next: number;
   fault: ReadFault | undefined;
 }
 
-export function startOf(typed: string, mark: string | undefined): Cursor {
-  return { typed, mark, pieces: tokens(typed), next: 0, fault: undefined };
+export function startOf(
+  typed: string,
+  mark: string | undefined,
+  taken: readonly Taken[] | undefined,
+): Cursor {
+  return { typed, mark, pieces: tokens(typed), taken, next: 0, fault: undefined };
 }
 
 /** The piece to come, or one further on; past the last there is only the end. */

@@ -2,6 +2,7 @@ import { type Length, LONGEST, length } from './length.ts';
 import { nearest } from './rational.ts';
 import type { Read } from './read-fault.ts';
 import { readSum } from './sum.ts';
+import type { Taken } from './taken.ts';
 import type { Unit } from './unit.ts';
 
 /**
@@ -20,9 +21,15 @@ export type Reading = Read<{ readonly value: Length; readonly exact: boolean }>;
  *
  * @param bare the unit of a number without one; a bare factor (`2 × 5/8 in`) has none.
  * @param mark the mark chosen for decimals: the other one may group thousands, and is asked about
+ * @param taken numbers taken from elsewhere, each where its letter stands
  */
-export function readLength(typed: string, bare: Unit, mark?: '.' | ','): Reading {
-  const sum = readSum(typed, bare, mark);
+export function readLength(
+  typed: string,
+  bare: Unit,
+  mark?: '.' | ',',
+  taken?: readonly Taken[],
+): Reading {
+  const sum = readSum(typed, bare, mark, taken);
   if (!sum.ok) return sum;
   const units = Number(nearest(sum.value));
   if (Math.abs(units) > LONGEST) {

@@ -1,5 +1,6 @@
 import type { Read, ReadFaultKind } from './read-fault.ts';
 import { readSum } from './sum.ts';
+import type { Taken } from './taken.ts';
 
 /** A plain number as typed. */
 export type NumberReading = Read<{ readonly value: number }>;
@@ -9,17 +10,17 @@ export type NumberReading = Read<{ readonly value: number }>;
  * such, and how often one length goes into another: `46.3 cm ÷ 8 mm`. Of either sign,
  * no larger than 2^53 − 1; a length alone is a fault.
  */
-export function readNumber(typed: string): NumberReading {
-  return read(typed, false);
+export function readNumber(typed: string, taken?: readonly Taken[]): NumberReading {
+  return read(typed, false, taken);
 }
 
 /** Reads a whole number, of either sign: a count below one is for the calculation to refuse. */
-export function readCount(typed: string): NumberReading {
-  return read(typed, true);
+export function readCount(typed: string, taken?: readonly Taken[]): NumberReading {
+  return read(typed, true, taken);
 }
 
-function read(typed: string, asCount: boolean): NumberReading {
-  const sum = readSum(typed);
+function read(typed: string, asCount: boolean, taken: readonly Taken[] | undefined): NumberReading {
+  const sum = readSum(typed, undefined, undefined, taken);
   if (!sum.ok) return sum;
   const { over, under } = sum.value;
   const value = Number(over) / Number(under);

@@ -2,6 +2,7 @@ import { amount, mayJoin } from './amount.ts';
 import { type Cursor, fail, last, peek, startOf, take } from './cursor.ts';
 import { inverse, negative, plus, type Rational, times } from './rational.ts';
 import type { Read, ReadFaultKind } from './read-fault.ts';
+import { placeOfLetter, type Taken } from './taken.ts';
 import type { Token } from './tokens.ts';
 import { UNITS_PER, type Unit } from './unit.ts';
 
@@ -18,6 +19,8 @@ const COMPOUNDS: readonly (readonly Unit[])[] = [
 interface Quantity {
   readonly value: Rational;
   readonly isLength: boolean;
+  /** The letter of a count taken from elsewhere: it has no unit, whatever bare numbers have. */
+  readonly counted?: Token | undefined;
 }
 
 /**
@@ -27,13 +30,19 @@ interface Quantity {
  *   text is of plain numbers, and a length is understood only where it is divided by one:
  *   `46.3 cm ÷ 8 mm`.
  * @param mark the mark chosen for decimals: the other one may group thousands
+ * @param taken numbers taken from elsewhere, each where its letter stands (`letterOf`)
  */
-export function readSum(typed: string, bare?: Unit, mark?: string): Read<{ value: Rational }> {
+export function readSum(
+  typed: string,
+  bare?: Unit,
+  mark?: string,
+  taken?: readonly Taken[],
+): Read<{ value: Rational }> {
   if (typed.length > MOST_TEXT) {
     const text = typed.slice(MOST_TEXT, 2 * MOST_TEXT);
     return { ok: false, fault: { kind: 'too-much-text', at: MOST_TEXT, text } };
   }
-  const at = startOf(typed, mark);
+  const at = startOf(typed, mark, taken);
   const first = peek(at);
   if (first.kind === 'end') return { ok: false, fault: { kind: 'empty', at: 0, text: '' } };
   const whole = sum(at, bare);
@@ -41,9 +50,8 @@ export function readSum(typed: string, bare?: Unit, mark?: string): Read<{ value
   if (rest.kind === 'slash') fail(at, 'fraction-of-other', rest);
   else if (rest.kind !== 'end') fail(at, 'not-understood', rest);
   else if (!bare && whole.isLength) fail(at, 'length-for-number', first, last(at));
-  return at.fault
-    ? { ok: false, fault: at.fault }
-    : { ok: true, value: bare ? inUnits(whole, bare) : whole.value };
+  const value = bare ? inUnits(at, whole, bare) : whole.value;
+  return at.fault ? { ok: false, fault: at.fault } : { ok: true, value };
 }
 
 function sum(at: Cursor, bare: Unit | undefined): Quantity {
@@ -68,18 +76,24 @@ function together(
   b: Quantity,
   bare: Unit | undefined,
 ): Quantity {
-  if (a.isLength === b.isLength) return { ...a, value: plus(a.value, b.value) };
+  const counted = a.counted ?? b.counted;
+  if (a.isLength === b.isLength) return { ...a, value: plus(a.value, b.value), counted };
   if (!bare) fail(at, 'length-for-number', first, last(at));
-  return { value: plus(inUnits(a, bare), inUnits(b, bare)), isLength: true };
+  return { value: plus(inUnits(at, a, bare), inUnits(at, b, bare)), isLength: true };
 }
 
-function inUnits({ value, isLength }: Quantity, bare: Unit | undefined): Rational {
+function inUnits(
+  at: Cursor,
+  { value, isLength, counted }: Quantity,
+  bare: Unit | undefined,
+): Rational {
+  if (counted && !isLength) return fail(at, 'not-understood', counted);
   return isLength ? value : times(value, unitsIn(bare));
 }
 
 /** Factors and parts. How often one length goes into another is a number, where one is asked. */
 function product(at: Cursor, bare: Unit | undefined): Quantity {
-  let { value, isLength } = factor(at, bare);
+  let { value, isLength, counted } = factor(at, bare);
   while (!at.fault && (peek(at).kind === 'times' || peek(at).kind === 'divide')) {
     const sign = take(at);
     const by = factor(at, bare);
@@ -91,13 +105,17 @@ function product(at: Cursor, bare: Unit | undefined): Quantity {
     else if (by.value.over === 0n) refuse('divide-by-zero');
     else value = times(value, inverse(by.value));
     isLength = isLength !== by.isLength;
+    counted ??= by.counted;
   }
-  return { value, isLength };
+  return { value, isLength, counted };
 }
 
 /** A number, a length, lengths that belong together (`5' 3 1/2"`), or a sum in brackets. */
 function factor(at: Cursor, bare: Unit | undefined): Quantity {
-  if (peek(at).kind === 'open') return bracket(at, bare);
+  const first = peek(at);
+  if (first.kind === 'open') return bracket(at, bare);
+  const taken = at.taken?.[placeOfLetter(first.text)];
+  if (taken) return { ...taken, counted: take(at) };
   let value = amount(at);
   let unit = peek(at).unit;
   if (!unit) return { value, isLength: false };
