@@ -32,7 +32,7 @@ export function keptOf(
     .slice(planned.length)
     .map((run) => (work.ok && Object.keys(run.made).length === 0 ? NO_RUN : run));
   const runs = beyond.some((run) => run !== NO_RUN) ? [...planned, ...beyond] : planned;
-  return { calculation: calculation.id, draft: typedIn(draft, calculation), runs };
+  return { calculation: calculation.id, draft: typedIn(calculation, draft), runs };
 }
 
 /** Whether a mark measured in this draft since it was opened was measured otherwise elsewhere. */
@@ -63,11 +63,11 @@ function madeIn(made: Made, draft: Draft): Made {
   return new Map([...made].map(([label, typed]) => [label, withItsUnit(typed, unit)]));
 }
 
-/** The draft without what is not typed: where it is kept, what is measured, which mark is next. */
-function typedIn(draft: Draft, calculation: Calculation): Draft {
+/** The draft without what is not typed: where it is kept and what it was there, what is measured, which mark is next. */
+export function typedIn(calculation: Calculation, draft: Draft): Draft {
   const fields = new Set(calculation.fields(draft).map(({ key }) => key));
   const pairs = Object.entries(draft).filter(
-    ([key]) => fields.has(key) || !(isFollowKey(key) || /^(kept|counting)$/.test(key)),
+    ([key]) => fields.has(key) || !(isFollowKey(key) || /^(kept|seen|counting)$/.test(key)),
   );
   return Object.fromEntries(pairs);
 }

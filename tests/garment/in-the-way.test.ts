@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
-import { inTheWay, isMeasuredTwice } from '../../src/garment/in-the-way.ts';
+import { inTheWay, isMeasuredTwice, typingOf } from '../../src/garment/in-the-way.ts';
 
 const hem: Kept = {
   id: 'a',
@@ -28,13 +28,24 @@ test('the same under another id is there already; anything else about it makes i
   }
 });
 
+const seen = { typing: typingOf(hem.draft), stage: hem.stage };
+
 test('in its own place it is asked about only where another has changed what was typed', () => {
-  expect(inTheWay(coat, depth('3'), hem)).toBeUndefined();
+  expect(inTheWay(coat, depth('3'), seen)).toBeUndefined();
   const theirs = withKept(coat, depth('4'), 3);
-  expect(inTheWay(theirs, depth('3'), hem)).toBe('changed');
-  expect(inTheWay(theirs, depth('4'), hem)).toBeUndefined();
+  expect(inTheWay(theirs, depth('3'), seen)).toBe('changed');
+  expect(inTheWay(theirs, depth('4'), seen)).toBeUndefined();
   const made = withKept(coat, { ...hem, runs: [{ planned: {}, made: { '1': '' } }] }, 3);
-  expect(inTheWay(made, depth('3'), hem)).toBeUndefined();
+  expect(inTheWay(made, depth('3'), seen)).toBeUndefined();
+  const moved = withKept(coat, { ...hem, stage: 'edge' }, 3);
+  expect(inTheWay(moved, depth('3'), seen)).toBe('changed');
+  expect(inTheWay(moved, { ...hem, stage: 'edge' }, seen)).toBeUndefined();
+});
+
+test('what was typed is told from anything else typed, and not from itself in another order', () => {
+  expect(typingOf({ depth: '2', u: 'cm' })).toBe(typingOf(hem.draft));
+  const others = [{ depth: '3', u: 'cm' }, { depth: '2' }, { u: 'cm2', depth: '' }, {}];
+  for (const other of others) expect(typingOf(other)).not.toBe(typingOf(hem.draft));
 });
 
 test('a mark is measured twice where both have measured it since, and otherwise', () => {

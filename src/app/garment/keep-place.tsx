@@ -7,7 +7,7 @@ import { placeOf } from '../../garment/address.ts';
 import { asKept } from '../../garment/as-kept.ts';
 import { hasRoom, withKept } from '../../garment/changes.ts';
 import { type Garment, type Kept, newGarment, type Stage } from '../../garment/garment.ts';
-import { inTheWay } from '../../garment/in-the-way.ts';
+import { inTheWay, type Seen, typingOf } from '../../garment/in-the-way.ts';
 import { isMeasuredElsewhere, keptOf } from '../../garment/kept.ts';
 import type { Listed } from '../../garment/listed.ts';
 import { KeepScreen, type KeepWish } from '../../screens/garments/keep.tsx';
@@ -83,6 +83,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
     const { kept } = from ?? {};
     const inPlace = kept && wish.name === kept.name && wish.garment === from?.garment.id;
     const id = inPlace ? kept.id : crypto.randomUUID();
+    const seen = inPlace ? seenOf(draft, kept) : undefined;
     const target = wish.garment === '' ? fresh(wish.newName) : undefined;
     const to = target?.id ?? wish.garment;
     // With what another tab, or following its marks, has made of it meanwhile.
@@ -95,7 +96,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       const now = keptAs(garment);
       const before = garment.kept.find((one) => one.id === id);
       const fault =
-        inTheWay(garment, now, inPlace ? kept : undefined) ??
+        inTheWay(garment, now, seen) ??
         (isMeasuredElsewhere(calculation, draft, bench, before) ? 'measured' : undefined);
       if (fault && fault !== asked) throw new GarmentError(fault);
       return keptOn(garment, now);
@@ -106,7 +107,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
         await rememberOpen(store, to);
       } else await changeGarment(store, to, keepOn);
       askToPersist();
-      onDone({ ...asKept(draft), kept: placeOf(to, id) });
+      onDone({ ...asKept(calculation, draft), kept: placeOf(to, id) });
     } catch (error) {
       setAsked(error instanceof GarmentError ? error.fault : undefined);
       setSaid(await notKept(error));
@@ -132,6 +133,11 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
 
 function fresh(name: string): Garment {
   return newGarment(crypto.randomUUID(), name, Date.now());
+}
+
+/** What was seen of it: in an address of before without what was typed, that of this form's opening. */
+function seenOf({ seen }: Draft, kept: Kept): Seen {
+  return { typing: seen || typingOf(kept.draft), stage: kept.stage };
 }
 
 /**

@@ -20,7 +20,7 @@ export const garmentFailedWords = {
   there:
     'Already on that garment, under the same name and with the same numbers: kept in another tab, perhaps. To have it there a second time, keep it again.',
   changed:
-    'Not kept: its numbers on the garment were changed in another tab since this was opened. To put these in their place, keep it again.',
+    'Not kept: it was changed on the garment since it was opened here, in another tab or while its marks were followed. To put this in its place, keep it again.',
   measured:
     'Not kept: a mark measured here was measured in another tab, too, and lies elsewhere by that. To put the measure taken here in its place, keep it again.',
   limit:

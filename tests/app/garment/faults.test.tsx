@@ -156,6 +156,8 @@ test('the same kept from two tabs: the second is told that it is there, and aske
   await waitFor(async () => expect(await hems()).toHaveLength(2));
 });
 
+const CHANGED = /^Not kept: it was changed on the garment since it was opened here/;
+
 test('numbers another tab has changed meanwhile are not written over without a word', async () => {
   await addGarment(store, coat());
   start('#/closures/keep?u=cm&opening=20&count=2&top=1&bottom=1&kept=coat.hooks');
@@ -165,10 +167,59 @@ test('numbers another tab has changed meanwhile are not written over without a w
   const opening = async () =>
     (await loadGarments(store)).garments[0]?.kept.find(({ id }) => id === 'hooks')?.draft.opening;
   await press('Keep it');
-  expect(await screen.findByText(/were changed in another tab since this was opened/)).toBeTruthy();
+  expect(await screen.findByText(CHANGED)).toBeTruthy();
   expect(await opening()).toBe('30');
   await press('Keep it');
   await waitFor(async () => expect(await opening()).toBe('20'));
+});
+
+/** Opens the hooks from the garment, and types how long the opening is instead. */
+async function openAndType(opening: string) {
+  start('#/garments');
+  await press('Open');
+  const field = await screen.findByDisplayValue('10');
+  fireEvent.input(field, { target: { value: opening } });
+}
+const hooksNow = async () =>
+  (await loadGarments(store)).garments[0]?.kept.find(({ id }) => id === 'hooks');
+
+test('nor what it has changed before the form to keep was opened, and that is asked once', async () => {
+  await addGarment(store, coat());
+  await openAndType('20');
+  const other = { ...hooks, draft: { ...hooks.draft, opening: '30' } };
+  await changeGarment(openStore(name), 'coat', (garment) => withKept(garment, other, 2));
+  await press('Keep');
+  await press('Keep it');
+  expect(await screen.findByText(CHANGED)).toBeTruthy();
+  expect((await hooksNow())?.draft.opening).toBe('30');
+  await press('Keep it');
+  await waitFor(async () => expect((await hooksNow())?.draft.opening).toBe('20'));
+  // What is kept by now is what was seen last.
+  fireEvent.input(await screen.findByDisplayValue('20'), { target: { value: '25' } });
+  await press('Keep');
+  await press('Keep it');
+  await waitFor(async () => expect((await hooksNow())?.draft.opening).toBe('25'));
+});
+
+test('what nobody has changed meanwhile is kept anew without a question', async () => {
+  await addGarment(store, coat());
+  await openAndType('20');
+  await press('Keep');
+  await press('Keep it');
+  await waitFor(async () => expect((await hooksNow())?.draft.opening).toBe('20'));
+  expect((await hooksNow())?.draft).not.toHaveProperty('seen');
+});
+
+test('a stage another tab has moved it to meanwhile is not taken back without a word', async () => {
+  await addGarment(store, coat());
+  await openAndType('20');
+  await press('Keep');
+  await screen.findByRole('button', { name: 'Keep it' });
+  const moved: Kept = { ...hooks, stage: 'edge' };
+  await changeGarment(openStore(name), 'coat', (garment) => withKept(garment, moved, 2));
+  await press('Keep it');
+  expect(await screen.findByText(CHANGED)).toBeTruthy();
+  expect(await hooksNow()).toEqual(moved);
 });
 
 test('a measure taken in another tab meanwhile is not written over without a word; others stay', async () => {
