@@ -17,12 +17,15 @@ export interface Values {
 }
 export type Kind = keyof Values;
 
+/** Where the tape's zero is held for a step: as on a run, or on what was made before. */
+export type StepDatum = Datum | 'stitch-line' | 'first-row' | 'fold' | 'centre-line';
+
 /** One thing the hand does. It makes exactly one output, whose key it has; of a run, each mark. */
 export interface Step {
   /** What is done: "Press", "Sew the hook". */
   do: string;
   /** Where the tape's zero is held; `done` where nothing is measured, as for a count. */
-  datum: Datum | 'done';
+  datum: StepDatum | 'done';
   stage: Stage;
   /** Whether it can be undone: a press and a seam can, a cut, a punch and a trim can't. */
   undoable: boolean;
@@ -44,6 +47,16 @@ export interface Given {
   count?: number | undefined;
 }
 
+/** What an output comes to that the number in a field takes away, as a turn of nothing does its press. */
+export interface TakenAway {
+  ok: false;
+  /** That field. */
+  absent: string;
+}
+
+/** What an output comes to: a value, why there is none, or that there is nothing to be had. */
+export type Comes<Value> = Outcome<Value> | TakenAway;
+
 /** A named number that a calculation gives. Its key never changes meaning. */
 export interface Output {
   key: string;
@@ -64,7 +77,7 @@ export interface Output {
   /** The field that takes it away by what is chosen there; undefined where it is there. */
   absent(ask: Ask): string | undefined;
   /** What it comes to; the reasons name fields of the calculation. Never reads words, bench or clock. */
-  of(given: Given): Outcome<Values[Kind]>;
+  of(given: Given): Comes<Values[Kind]>;
 }
 
 /** What a calculation gives to a garment, apart from how it is shown. */
@@ -88,9 +101,15 @@ interface Declared<All extends Specs, Key extends keyof All & string, K extends 
   step?: Step;
   adds?: true;
   decides?: readonly Key[];
-  /** Only there while this holds; the field is what is chosen otherwise. */
-  when?: { field: keyof All & string; is(ask: Ask): boolean };
-  of(fields: Pick<InputOf<All>, Key>, more: Omit<Given, 'fields'>): Outcome<Values[K]>;
+  /** Only there while all this holds: the first that doesn't takes it away. */
+  when?: When<All> | readonly When<All>[];
+  of(fields: Pick<InputOf<All>, Key>, more: Omit<Given, 'fields'>): Comes<Values[K]>;
+}
+
+/** What has to hold, and the field in which something else is chosen where it doesn't. */
+interface When<All extends Specs> {
+  field: keyof All & string;
+  is(ask: Ask): boolean;
 }
 
 /** Declares outputs of the fields of one calculation: a field that isn't one of them, or isn't read, doesn't compile. */
@@ -98,7 +117,8 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
   return <Key extends keyof All & string, K extends Kind>(
     declared: Declared<All, Key, K>,
   ): Output => {
-    const { key, name, kind, reads, takes = [], bentBy = [], step, adds = false, when } = declared;
+    const { key, name, kind, reads, takes = [], bentBy = [], step, adds = false } = declared;
+    const when = [declared.when ?? []].flat();
     return {
       key,
       name,
@@ -109,7 +129,7 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
       ...(step && { step }),
       adds,
       decides: declared.decides ?? [],
-      absent: (ask) => (when && !when.is(ask) ? when.field : undefined),
+      absent: (ask) => when.find(({ is }) => !is(ask))?.field,
       of: ({ fields, ...more }) => declared.of(fields as Pick<InputOf<All>, Key>, more),
     };
   };

@@ -44,12 +44,15 @@ export function workOutputs(
     if (!read.ok) return { state: 'faults', faults: read.faults };
     const bent = output.bentBy.flatMap((key) => {
       const made = steps[key];
-      return made === undefined ? [] : [[key, made] as const];
+      // What was made of an earlier plan and isn't asked for any more bends nothing.
+      const stands = made !== undefined && came.get(key)?.state !== 'absent';
+      return stands ? [[key, made] as const] : [];
     });
     const made = Object.fromEntries(bent);
     const given = { fields: read.value, takes, made, count: counts[output.key] };
     const value = output.of(given);
-    return value.ok ? { state: 'here', value: value.value } : refusedFor(value.problems);
+    if (value.ok) return { state: 'here', value: value.value };
+    return 'absent' in value ? { state: 'absent', by: value.absent } : refusedFor(value.problems);
   }
 }
 

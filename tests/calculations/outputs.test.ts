@@ -5,6 +5,7 @@ import type { Draft } from '../../src/calculation/calculation.ts';
 import { type Output, type Outputs, STAGES } from '../../src/calculation/output.ts';
 import { type Came, workOutputs } from '../../src/calculation/work-outputs.ts';
 import { CALCULATIONS, OUTPUTS } from '../../src/calculations/list.ts';
+import { type ExactLength, exactLength } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { draftsNear } from './any-drafts.ts';
 
@@ -108,6 +109,7 @@ describe.each(every)('$id', ({ id, gives, page }) => {
     );
   });
 
+  // Marks that are alike are a run's; a few different lines are each a length with its own step.
   test('gives the marks its page shows', () => {
     let shown = 0;
     fc.assert(
@@ -118,22 +120,76 @@ describe.each(every)('$id', ({ id, gives, page }) => {
         if (!work.ok) return;
         shown += 1;
         const given = came(gives, draft, bench);
-        const runs = outputs.flatMap(({ key, kind }) => {
-          const one = given.get(key);
-          return kind === 'run' && one?.state === 'here' && typeof one.value === 'object'
-            ? [one.value.marks.map(({ at, label }) => ({ at, label }))]
-            : [];
-        });
-        const onPage = work.answer.runs.filter(({ run }) => run.marks.length > 0);
-        expect(runs.filter((marks) => marks.length > 0)).toEqual(
-          onPage.map(({ run }) => run.marks.map(({ at, label }) => ({ at, label }))),
+        const onPage = work.answer.runs.flatMap(({ run }) =>
+          run.marks.length > 0 ? [run.marks.map(({ at, label }) => ({ at, label }))] : [],
         );
+        const runs = runsOf(given);
+        if (runs.length > 0) {
+          expect(runs).toEqual(onPage);
+          return;
+        }
+        const places = outputs.flatMap(({ key, step }) => (step ? lengthOf(given.get(key)) : []));
+        for (const { at } of onPage.flat()) expect(places).toContain(at);
       }),
       { numRuns: 150, seed: 1303 },
     );
     expect(shown).toBeGreaterThan(20);
   });
+
+  test('a step made just as planned bends nothing, and one made otherwise what names it', () => {
+    const bends = new Set<string>();
+    fc.assert(
+      fc.property(draftsNear(page), fc.integer({ min: 800, max: 8000 }), (set, off) => {
+        const bench = benchOf();
+        const draft = { ...page.start(bench), ...set };
+        const planned = came(gives, draft, bench);
+        const steps = outputs.flatMap(({ key, step }) =>
+          step ? lengthOf(planned.get(key)).map((at) => [key, at] as const) : [],
+        );
+        const asPlanned = workOutputs(gives, draft, bench, { steps: Object.fromEntries(steps) });
+        for (const { key } of outputs) expectNear(asPlanned.get(key), planned.get(key), key);
+        for (const [key, at] of steps) {
+          const made = { steps: { [key]: exactLength(at + off) } };
+          const bent = workOutputs(gives, draft, bench, made);
+          for (const one of outputs) {
+            const same = comparable(bent.get(one.key));
+            if (one.bentBy.includes(key)) bends.add(`${one.key} by ${key}: ${moved(same, one)}`);
+            else expect(same, one.key).toEqual(comparable(planned.get(one.key)));
+          }
+          function moved(now: unknown, { key: of }: Output): boolean {
+            return JSON.stringify(now) !== JSON.stringify(comparable(planned.get(of)));
+          }
+        }
+      }),
+      { numRuns: 150, seed: 1304 },
+    );
+    for (const { key, bentBy } of outputs) {
+      for (const by of bentBy) expect(bends).toContain(`${key} by ${by}: true`);
+    }
+  });
 });
+
+/** The places and labels of every run that has any. */
+function runsOf(given: ReadonlyMap<string, Came>) {
+  return [...given.values()].flatMap((one) =>
+    one.state === 'here' && typeof one.value === 'object' && one.value.marks.length > 0
+      ? [one.value.marks.map(({ at, label }) => ({ at, label }))]
+      : [],
+  );
+}
+
+/** The length it came to, if it did. */
+function lengthOf(one: Came | undefined): ExactLength[] {
+  return one?.state === 'here' && typeof one.value === 'number' ? [one.value as ExactLength] : [];
+}
+
+/** The same, to a thousandth of a millimetre: what was made is whole units. */
+function expectNear(one: Came | undefined, other: Came | undefined, key: string) {
+  const [here, there] = [lengthOf(one)[0], lengthOf(other)[0]];
+  if (here === undefined || there === undefined) {
+    expect(comparable(one), key).toEqual(comparable(other));
+  } else expect(Math.abs(here - there), key).toBeLessThan(8);
+}
 
 /** The fields that take an output, or what it takes, away in either state. */
 function absentBy(
