@@ -64,7 +64,7 @@ export interface Output {
   kind: Kind;
   /** The fields it reads, and no other changes it. One that isn't asked for is read as nothing. */
   reads: readonly string[];
-  /** Outputs of the same work, declared before it, that it takes. */
+  /** Outputs of the same work, declared before it, that it takes. One that is absent is left out; without any it is absent, too. */
   takes: readonly string[];
   /** Earlier steps of the same work that bend it once they are made. */
   bentBy: readonly string[];

@@ -34,12 +34,14 @@ export function workOutputs(
   function comesTo(output: Output): Came {
     const by = output.absent(ask);
     if (by !== undefined) return { state: 'absent', by };
+    const taken = output.takes.map((key) => [key, came.get(key)] as const);
     const takes: Record<string, Values[keyof Values]> = {};
-    for (const key of output.takes) {
-      const taken = came.get(key);
-      if (taken?.state !== 'here') return { state: 'waits', for: key };
-      takes[key] = taken.value;
+    for (const [key, one] of taken) {
+      if (one?.state === 'here') takes[key] = one.value;
+      else if (one?.state !== 'absent') return { state: 'waits', for: key };
     }
+    const [, first] = taken[0] ?? [];
+    if (first?.state === 'absent' && Object.keys(takes).length === 0) return first;
     const read = fields.readSome(output.reads, draft, bench);
     if (!read.ok) return { state: 'faults', faults: read.faults };
     const bent = output.bentBy.flatMap((key) => {

@@ -17,14 +17,20 @@ const LIST: Readonly<Record<string, Listed>> = {
   convert: { page: () => import('./convert/convert.ts').then(({ convert }) => convert) },
   hem: { page: () => import('./hem/hem.ts').then(({ hem }) => asked(hem)) },
   seam: { page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)) },
-  sizes: { page: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)) },
+  sizes: {
+    page: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)),
+    gives: () => import('./sizes/outputs.ts').then(({ sizesOutputs }) => sizesOutputs),
+  },
   closures: {
     page: () => import('./closures/closures.ts').then(({ closures }) => asked(closures)),
     gives: () => import('./closures/outputs.ts').then(({ closuresOutputs }) => closuresOutputs),
     draws: () => import('./closures/drawing.ts').then(({ closuresDrawing }) => closuresDrawing),
   },
   corner: { page: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)) },
-  centre: { page: () => import('./centre/centre.ts').then(({ centre }) => asked(centre)) },
+  centre: {
+    page: () => import('./centre/centre.ts').then(({ centre }) => asked(centre)),
+    gives: () => import('./centre/outputs.ts').then(({ centreOutputs }) => centreOutputs),
+  },
   buttonhole: {
     page: () => import('./buttonhole/buttonhole.ts').then(({ buttonhole }) => asked(buttonhole)),
   },
@@ -33,7 +39,10 @@ const LIST: Readonly<Record<string, Listed>> = {
   crossing: {
     page: () => import('./crossing/crossing.ts').then(({ crossing }) => asked(crossing)),
   },
-  parts: { page: () => import('./parts/parts.ts').then(({ parts }) => asked(parts)) },
+  parts: {
+    page: () => import('./parts/parts.ts').then(({ parts }) => asked(parts)),
+    gives: () => import('./parts/outputs.ts').then(({ partsOutputs }) => partsOutputs),
+  },
   facing: { page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)) },
 };
 

@@ -21,24 +21,28 @@ const every = await Promise.all(
 const STILL_WITHOUT = [
   'hem',
   'seam',
-  'sizes',
   'corner',
-  'centre',
   'buttonhole',
   'edging',
   'lacing',
   'crossing',
-  'parts',
   'facing',
 ];
 
 /** Every field an output reads, by itself or by what it takes. */
-function readBy(output: Output, { outputs }: Outputs): Set<string> {
-  const taken = outputs.filter(({ key }) => output.takes.includes(key));
-  return new Set([
-    ...output.reads,
-    ...taken.flatMap((one) => [...readBy(one, { outputs } as Outputs)]),
-  ]);
+function readBy(output: Output, gives: Outputs): Set<string> {
+  return new Set(withTaken(output, gives).flatMap(({ reads }) => reads));
+}
+
+/** Every step that bends it, or what it takes. */
+function bentBy(output: Output, gives: Outputs): Set<string> {
+  return new Set(withTaken(output, gives).flatMap((one) => one.bentBy));
+}
+
+/** An output and all it takes, directly or not. */
+function withTaken(output: Output, gives: Outputs): Output[] {
+  const taken = gives.outputs.filter(({ key }) => output.takes.includes(key));
+  return [output, ...taken.flatMap((one) => withTaken(one, gives))];
 }
 
 const came = (gives: Outputs, draft: Draft, bench: Bench) => workOutputs(gives, draft, bench);
@@ -154,7 +158,9 @@ describe.each(every)('$id', ({ id, gives, page }) => {
           for (const one of outputs) {
             const same = comparable(bent.get(one.key));
             if (one.bentBy.includes(key)) bends.add(`${one.key} by ${key}: ${moved(same, one)}`);
-            else expect(same, one.key).toEqual(comparable(planned.get(one.key)));
+            else if (!bentBy(one, gives).has(key)) {
+              expect(same, one.key).toEqual(comparable(planned.get(one.key)));
+            }
           }
           function moved(now: unknown, { key: of }: Output): boolean {
             return JSON.stringify(now) !== JSON.stringify(comparable(planned.get(of)));

@@ -15,16 +15,28 @@ export const partsFields = schema(words.labels, {
   round: choice(words.round, { start: 'closed' }),
 });
 
-type Input = InputOf<(typeof partsFields)['specs']>;
+/** What was read of the fields. */
+export type PartsAsked = InputOf<(typeof partsFields)['specs']>;
+
+/** What an edge is divided by: the other fields say what it meets. */
+export const DIVIDED = [
+  'length',
+  'into',
+  'count',
+  'round',
+] as const satisfies readonly (keyof PartsAsked)[];
 
 const PARTS = { quarters: 4, halves: 2, eighths: 8 } as const;
 
 /** What is divided, and into how many. */
-export function partsInput(read: Input): PartsInput {
-  const { length, other, round } = read;
-  return { length, parts: partsOf(read), round: round === 'closed', other };
+export function partsInput({
+  length,
+  round,
+  ...read
+}: Pick<PartsAsked, (typeof DIVIDED)[number]>): PartsInput {
+  return { length, parts: partsOf(read), round: round === 'closed' };
 }
 
-function partsOf(read: Input): number {
-  return read.into === 'other' ? needed({ count: read.count }).count : PARTS[read.into];
+function partsOf({ into, count }: Pick<PartsAsked, 'into' | 'count'>): number {
+  return into === 'other' ? needed({ count }).count : PARTS[into];
 }

@@ -15,7 +15,7 @@ export const parts: Calculation = {
   work(draft, bench) {
     const read = partsFields.read(draft, bench);
     if (!read.ok) return read;
-    const input = partsInput(read.value);
+    const input = { ...partsInput(read.value), other: read.value.other };
     const outcome = equalParts(input);
     if (!outcome.ok) return refusedFor(outcome.problems);
     return { ok: true, answer: answer(outcome.value, input, bench) };

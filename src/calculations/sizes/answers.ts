@@ -11,7 +11,7 @@ import {
 import { showExact, shownNumber, shownText } from '../../lengths/show-length.ts';
 import { UNITS_PER } from '../../lengths/unit.ts';
 import { nearestButton } from '../../sewing/buttons.ts';
-import { followsRule, needleFromMetric, needleFromUs } from '../../sewing/needles.ts';
+import { followsRule } from '../../sewing/needles.ts';
 import type { Outcome } from '../../sewing/problem.ts';
 import {
   COMMON_BUTTON_LINES,
@@ -21,11 +21,8 @@ import {
   SHIRT_STITCHES,
   TROUSER_STITCHES,
 } from '../../sewing/sources/sizes.ts';
-import { stitchFromLength, stitchFromPerCm, stitchFromPerInch } from '../../sewing/stitches.ts';
 import type { Sizes } from './fields.ts';
-
-/** Beyond any stitch, and still a length. */
-const FAR_MM = 1e6;
+import { needleOf, stitchOf } from './worked.ts';
 
 const INCH = UNITS_PER_INCH as Length;
 
@@ -33,12 +30,7 @@ const NOTHING = { offers: [], warnings: [], cautions: [], runs: [] } as const;
 
 /** A stitch length from millimetres, stitches to the inch or to the centimetre. */
 export function stitchAnswer(given: number, by: Sizes['stitchBy'], bench: Bench): Outcome<Answer> {
-  const outcome =
-    by === 'in'
-      ? stitchFromPerInch(given)
-      : by === 'cm'
-        ? stitchFromPerCm(given)
-        : stitchFromLength(mm(Math.max(-FAR_MM, Math.min(given, FAR_MM))));
+  const outcome = stitchOf(given, by);
   if (!outcome.ok) return outcome;
   const { length, perInch, perCm } = outcome.value;
   const long = text(length, 'mm', 2, bench);
@@ -117,7 +109,7 @@ export function buttonAnswer(diameter: Length, bench: Bench): Outcome<Answer> {
 /** A needle's size in the other system. */
 export function needleAnswer(given: number, by: Sizes['needleBy'], bench: Bench): Outcome<Answer> {
   const fromUs = by === 'us';
-  const outcome = fromUs ? needleFromUs(given) : needleFromMetric(given);
+  const outcome = needleOf(given, by);
   if (!outcome.ok) return outcome;
   const { needle, between, disputed } = outcome.value;
   return answer({

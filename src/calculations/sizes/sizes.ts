@@ -6,6 +6,7 @@ import { refusedFor } from '../../calculation/problem-faults.ts';
 import type { Outcome } from '../../sewing/problem.ts';
 import { buttonAnswer, needleAnswer, stitchAnswer } from './answers.ts';
 import { type Sizes, sizesFields } from './fields.ts';
+import { ofKind } from './worked.ts';
 
 /** Stitch lengths, button lines and needle sizes, each in the other system. */
 export const sizes: Calculation = {
@@ -16,11 +17,8 @@ export const sizes: Calculation = {
     const read = sizesFields.read(draft, bench);
     if (!read.ok) return read;
     const { what } = read.value;
-    const outcome = ANSWERS[what](read.value, bench);
-    if (outcome.ok) return { ok: true, answer: outcome.value };
-    // The number of each kind has the kind's own name.
-    const problems = outcome.problems.map((problem) => ({ ...problem, field: what }));
-    return refusedFor(problems);
+    const outcome = ofKind(what, ANSWERS[what](read.value, bench));
+    return outcome.ok ? { ok: true, answer: outcome.value } : refusedFor(outcome.problems);
   },
 };
 
