@@ -15,7 +15,10 @@ interface Listed {
 /** Every calculation, by its address; of the first page's there is a beginning in the registry. Each part is fetched when first wanted. */
 const LIST: Readonly<Record<string, Listed>> = {
   convert: { page: () => import('./convert/convert.ts').then(({ convert }) => convert) },
-  hem: { page: () => import('./hem/hem.ts').then(({ hem }) => asked(hem)) },
+  hem: {
+    page: () => import('./hem/hem.ts').then(({ hem }) => asked(hem)),
+    gives: () => import('./hem/outputs.ts').then(({ hemOutputs }) => hemOutputs),
+  },
   seam: { page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)) },
   sizes: {
     page: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)),

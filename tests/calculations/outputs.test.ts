@@ -18,16 +18,7 @@ const every = await Promise.all(
 );
 
 /** Calculations whose outputs are not declared yet. */
-const STILL_WITHOUT = [
-  'hem',
-  'seam',
-  'corner',
-  'buttonhole',
-  'edging',
-  'lacing',
-  'crossing',
-  'facing',
-];
+const STILL_WITHOUT = ['seam', 'corner', 'buttonhole', 'edging', 'lacing', 'crossing', 'facing'];
 
 /** Every field an output reads, by itself or by what it takes. */
 function readBy(output: Output, gives: Outputs): Set<string> {

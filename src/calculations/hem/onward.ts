@@ -4,7 +4,7 @@ import { exactly } from '../../calculation/tape-text.ts';
 import { curvedHem } from '../../sewing/hem-curve.ts';
 import type { HemInput } from '../../sewing/hem-input.ts';
 import { type HemRead, hasTurn, hemFields, isWhole } from './fields.ts';
-import { apartOf, curveOf, hemInput } from './read.ts';
+import { apartOf, curveOf, easeOf, hemInput } from './read.ts';
 
 const { specs, typing } = hemFields;
 
@@ -51,7 +51,7 @@ function depthOf(draft: Draft, bench: Bench): string {
 function radiusOf(draft: Draft, bench: Bench): string {
   const hem = worked({ ...draft, ...typing({ taper: 'none' }) }, bench);
   const curve = hem && curveOf(hem.read, apartOf(hem.read, hem.input.depth));
-  const curved = hem && curve && curvedHem(hem.input.depth, curve.input, curve.ease);
+  const curved = hem && curve && curvedHem(hem.input.depth, curve, easeOf(hem.read));
   const radius = curved?.ok ? curved.value.radius : undefined;
   return radius === undefined ? '' : exactly(radius, bench);
 }

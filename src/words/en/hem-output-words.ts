@@ -1,0 +1,22 @@
+/** What a hem gives, and what the hand does for it. */
+export const hemOutputWords = {
+  allowance: 'Hem allowance',
+  depth: 'Depth, finished',
+  firstPress: 'First press line',
+  hemLine: 'Hem line',
+  stitch: 'Stitching, on the flat cloth',
+  stitchUp: 'Stitching, above the fold',
+  chalkFirst: 'Chalk line, first turn',
+  chalkHem: 'Chalk line, hem',
+  radius: 'Radius of the hem line',
+  fullness: 'Inner fold has to lose, per cent',
+  excess: 'Inner fold has to lose, in all',
+  deepest: 'Deepest that lies flat',
+  acrossFold: 'Across at the inner fold',
+  acrossEdge: 'Across at the raw edge',
+  press: 'Press the first turn',
+  pressHem: 'Press the hem line',
+  sew: 'Stitch the hem',
+  cutAcross: 'Cut the allowance across, at its raw edge',
+  cutAtFold: 'Cut the allowance across, at the inner fold',
+};
