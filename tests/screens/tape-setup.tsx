@@ -18,7 +18,7 @@ export const bridge = {
 };
 export const letGo = vi.fn();
 export const holdPage = vi.fn(() => letGo);
-const services = { bridge, speak: vi.fn(), keepAwake: () => () => undefined, holdPage };
+export const services = { bridge, speak: vi.fn(), keepAwake: () => () => undefined, holdPage };
 
 /** A photo as it is, one px of it for one of the screen; the page of these tests has no canvas. */
 export function takePhoto(): Photo {

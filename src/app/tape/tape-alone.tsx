@@ -1,6 +1,9 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { hairlineWords } from '#words/hairline-words.ts';
 import { SCREEN_WORDS } from '#words/home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
+import type { Calculation } from '../../calculation/calculation.ts';
+import { askNewer } from '../../controls/newer-ask.ts';
 import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
 import { type Last, openingDraft } from '../start/last.ts';
 import { loaderOf } from '../start/registry.ts';
@@ -19,13 +22,19 @@ interface Props {
 
 /** A tape read before a field has asked: from home, or off a photo another app has shared. */
 export function TapeAlone({ address, bench, last, onHome }: Props) {
+  const [unused, setUnused] = useState<string>();
   const into = (screen: string) => async (text: string) => {
-    const calculation = await loaderOf(screen)();
-    if (!calculation) return;
+    setUnused(undefined);
+    const calculation = await fetched(screen);
+    if (!calculation) return setUnused(await whyUnused(nameOf(screen)));
     const { taped = 'length', ...draft } = openingDraft(calculation, {}, last[screen], bench);
     address.go({ screen, mode: '', draft: typedInto(calculation, draft, taped, text, bench) });
   };
   const screens = [...asking(last), 'convert'].filter((id, i, all) => all.indexOf(id) === i);
+  // With a photo open the page may outlive its build, and then they can't be had any more.
+  useEffect(() => {
+    for (const screen of screens) void fetched(screen);
+  }, []);
   const isShared = 'shared' in address.route.draft;
   const shared = useMemo(() => {
     if (!isShared) return undefined;
@@ -45,11 +54,23 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
       bench={bench}
       field={undefined}
       uses={screens.map((id) => ({ name: nameOf(id), onUse: into(id) }))}
+      unused={unused}
       shared={shared}
       services={TAPE_SERVICES}
       onLeave={onHome}
     />
   );
+}
+
+/** A calculation; undefined where it can't be fetched. */
+async function fetched(screen: string): Promise<Calculation | undefined> {
+  return Promise.resolve(loaderOf(screen)()).catch(() => undefined);
+}
+
+/** Why a number did not go to a calculation that can't be fetched, and where it can. */
+async function whyUnused(name: string): Promise<string> {
+  const newer = await askNewer('use');
+  return newer ? `${name}: ${newer}` : hairlineWords.unused(name, SCREEN_WORDS.convert);
 }
 
 /** The calculations a field of which was asking for a tape when they were last seen. */

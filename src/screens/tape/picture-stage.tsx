@@ -33,6 +33,8 @@ interface Props {
   reading: Reading;
   bench: Bench;
   uses: readonly Use[];
+  /** Why the number did not go where it was last to. */
+  unused: string | undefined;
   onAnother: () => void;
   onTouch: () => void;
   /** What the maker has answered makes another reading. */
@@ -46,7 +48,7 @@ const NUDGE = 0.1;
 
 /** A tape that was read: the lines on it, what they read, and where the number goes. */
 export function PictureStage(props: Props) {
-  const { photo, reading, bench, uses } = props;
+  const { photo, reading, bench, uses, unused } = props;
   const [moved, setMoved] = useState<readonly Hair[]>([]);
   const [current, setCurrent] = useState(0);
   const [held, setHeld] = useState(false);
@@ -136,6 +138,11 @@ export function PictureStage(props: Props) {
           {photoWords.byTouch}
         </button>
       </div>
+      {unused && (
+        <p class="warning" role="alert">
+          {unused}
+        </p>
+      )}
       <div class="uses">
         {uses.map(({ name, onUse }) => (
           <button

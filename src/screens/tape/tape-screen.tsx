@@ -20,6 +20,8 @@ export interface TapeScreenProps {
   /** The field that asked for a number; undefined when no field did. */
   field: string | undefined;
   uses: readonly Use[];
+  /** Why the number did not go where it was last to. */
+  unused?: string | undefined;
   /** A photo handed over by another app, once it is here; it gives undefined when it got lost. */
   shared?: (() => Promise<Blob | undefined>) | undefined;
   services: TapeServices;
@@ -89,7 +91,17 @@ interface StillProps extends TapeScreenProps {
 }
 
 /** One photo, from being chosen to being read. */
-function Still({ bench, field, uses, services, onLeave, state, touching, onAside }: StillProps) {
+function Still({
+  bench,
+  field,
+  uses,
+  unused,
+  services,
+  onLeave,
+  state,
+  touching,
+  onAside,
+}: StillProps) {
   const { stage, open, take, stop } = state;
   const newer = useNewerPhoto('fault' in stage ? stage.fault : undefined);
   if (stage.kind === 'choose') {
@@ -118,7 +130,7 @@ function Still({ bench, field, uses, services, onLeave, state, touching, onAside
   if (stage.kind === 'read' && stage.reading.outcome !== 'cannot') {
     const { photo, reading } = stage;
     const onReading = (next: Reading) => take(photo, next);
-    const give = { photo, reading, bench, uses, onAnother: stop, onTouch, onReading };
+    const give = { photo, reading, bench, uses, unused, onAnother: stop, onTouch, onReading };
     return <Part load={loadPicture} onLeave={stop} give={give} />;
   }
   const give = { stage, newer, onStop: stop, onTouch, onAgain: state.read };

@@ -8,6 +8,8 @@ export const hairlineWords = {
   less: 'Line back a little',
   more: 'Line on a little',
   use: (name: string) => `Use: ${name}`,
+  unused: (name: string, other: string) =>
+    `${name} could not be fetched, so the number was not used; it stays here. Connect and press that again, or use it in “${other}”.`,
   fromZero: 'from zero',
   apart: 'from line to line',
   within: (tolerance: string) => `± ${tolerance}`,
