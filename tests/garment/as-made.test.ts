@@ -216,6 +216,16 @@ test('a place typed as sewn is as made, with the plan of the mark of its number'
   expect(plannedAnew(kept, marks, STEP).planned['1']).toBe(CM);
 });
 
+test('a place typed as sewn, of a mark that was not said to be made, is said as it was typed', () => {
+  const kept: KeptRun = { planned: run.planned, made: {} };
+  // Within half a graduation of its plan too: no one said that it was made as planned.
+  expect(plannedAnew(kept, [mark('1', 1.02, true)], STEP).made).toEqual({ '1': '10.2 mm' });
+  expect(plannedAnew({ planned: {}, made: {} }, [mark('1', 1, true)], STEP)).toEqual({
+    planned: { '1': CM },
+    made: { '1': '10 mm' },
+  });
+});
+
 /** Where everything made of a run is, in order, in whole 1/8000 mm. */
 const placesOf = ({ planned, made }: KeptRun) =>
   Object.entries(made)

@@ -1,9 +1,9 @@
 // Tries mutants for Stryker in its own process: the tests of the arithmetic and the garment are plain
 // functions over plain modules without state, so they are bundled and loaded once. A general runner
 // loads them anew for each mutant, which takes seconds where this takes milliseconds.
-import { mkdtempSync, readdirSync } from 'node:fs';
-import { basename, join, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { Worker } from 'node:worker_threads';
 import { INSTRUMENTER_CONSTANTS as NAMES } from '@stryker-mutator/api/core';
 import { declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin';
 import {
@@ -12,19 +12,24 @@ import {
   MutantRunStatus,
   TestStatus,
 } from '@stryker-mutator/api/test-runner';
-import { build } from 'vite';
+import { cpuMs } from './cpu.mjs';
+import { loadTests } from './tests-bundled.mjs';
+import { nameOf, passing, Tried } from './tried.mjs';
+import { lineOf } from './tried-file.mjs';
 
-const FOLDERS = ['lengths', 'sewing', 'garment'];
-const HERE = 'tests/mutants/vitest.mjs';
+/** A test may take so much longer with a mutant than without, in time of the processor. */
+const LONGER = 10;
+const AND_MORE_MS = 5000;
 
 /** What the instrumented modules look at: which mutant is on, and where hits are counted. */
 const mutation = {};
 globalThis[NAMES.NAMESPACE] = mutation;
 
 class Bench {
+  #folder = resolve('mutants-tests');
   #tests = [];
-  /** Milliseconds each test took unchanged: the quickest are tried first. */
-  #took = new Map();
+  #tried = new Tried();
+  #watch = watching();
 
   capabilities() {
     return { reloadEnvironment: false };
@@ -35,12 +40,11 @@ class Bench {
     const tests = [];
     for (const test of this.#tests) {
       mutation[NAMES.CURRENT_TEST_ID] = test.id;
-      const from = performance.now();
+      const from = cpuMs();
       const failure = await failureOf(test);
-      const timeSpentMs = performance.now() - from;
+      test.took = cpuMs() - from;
       mutation[NAMES.CURRENT_TEST_ID] = undefined;
-      this.#took.set(test.id, timeSpentMs);
-      const { id, name, file: fileName } = test;
+      const { id, name, file: fileName, took: timeSpentMs } = test;
       const told = { id, name, fileName, timeSpentMs };
       tests.push(
         failure === undefined
@@ -48,6 +52,7 @@ class Bench {
           : { ...told, status: TestStatus.Failed, failureMessage: failure },
       );
     }
+    writeFileSync(this.#tookFile, JSON.stringify(this.#tests.map(({ took }) => took)));
     const mutantCoverage = mutation[NAMES.MUTATION_COVERAGE_OBJECT];
     return { status: DryRunStatus.Complete, tests, mutantCoverage };
   }
@@ -56,80 +61,69 @@ class Bench {
     mutation[NAMES.HIT_LIMIT] = hitLimit;
     if (mutantActivation === 'static') mutation[NAMES.ACTIVE_MUTANT] = activeMutant.id;
     await this.#load();
+    const asked = testFilter && new Set(testFilter);
+    const tests = this.#tests.filter(({ id }) => !asked || asked.has(id));
+    const mutant = nameOf(activeMutant);
+    const known = this.#known(mutant, tests);
+    if (known) return known;
     mutation[NAMES.HIT_COUNT] = 0;
     mutation[NAMES.ACTIVE_MUTANT] = activeMutant.id;
-    const result = await this.#firstFailure(testFilter && new Set(testFilter), hitLimit);
+    const { note, result } = await this.#firstFailure(mutant, tests, hitLimit);
     mutation[NAMES.ACTIVE_MUTANT] = undefined;
+    this.#tried.note({ mutant, ...note });
     return result;
   }
 
-  async #firstFailure(asked, hitLimit) {
-    let nrOfTests = 0;
-    for (const test of this.#quickFirst()) {
-      if (asked && !asked.has(test.id)) continue;
-      nrOfTests++;
-      const failureMessage = await failureOf(test);
-      const endless = determineHitLimitReached(mutation[NAMES.HIT_COUNT], hitLimit);
-      if (endless) return endless;
-      if (failureMessage !== undefined) {
-        return { status: MutantRunStatus.Killed, killedBy: [test.id], failureMessage, nrOfTests };
-      }
-    }
-    return { status: MutantRunStatus.Survived, nrOfTests };
+  /** What an earlier run found, when nothing it depends on has changed. */
+  #known(mutant, tests) {
+    const { survives, falls, by, parts } = this.#tried.of(mutant) ?? {};
+    if (survives) return survives === passing(tests) ? survived(tests.length) : undefined;
+    const same = tests.some((test) => test.id === by && test.parts === parts);
+    return same ? fallen(falls, by) : undefined;
   }
 
-  #quickFirst() {
-    const took = ({ id }) => this.#took.get(id) ?? 0;
-    return [...this.#tests].sort((a, b) => took(a) - took(b));
+  async #firstFailure(mutant, tests, hitLimit) {
+    const before = this.#tried.of(mutant)?.by;
+    const rank = ({ id, took }) => (id === before ? -1 : took);
+    for (const test of tests.sort((a, b) => rank(a) - rank(b))) {
+      const by = { by: test.id, parts: test.parts };
+      const line = lineOf({ mutant, falls: 'without end', ...by });
+      this.#watch.postMessage({ line, until: cpuMs() + AND_MORE_MS + LONGER * test.took });
+      const failure = await failureOf(test);
+      this.#watch.postMessage(undefined);
+      const endless = determineHitLimitReached(mutation[NAMES.HIT_COUNT], hitLimit) !== undefined;
+      if (!endless && failure === undefined) continue;
+      const falls = endless ? 'without end' : failure.slice(0, 200);
+      return { note: { falls, ...by }, result: fallen(falls, test.id) };
+    }
+    return { note: { survives: passing(tests) }, result: survived(tests.length) };
+  }
+
+  get #tookFile() {
+    return resolve(this.#folder, 'took.json');
   }
 
   async #load() {
     if (this.#tests.length > 0) return;
-    process.env.MUTANTS = '1';
-    const folder = await bundled();
-    const { testsOf } = await import(inFolder(folder, basename(HERE, '.mjs')));
-    for (const [name, file] of Object.entries(testFiles())) {
-      this.#tests.push(...(await testsOf(file, () => import(inFolder(folder, name)))));
-    }
+    this.#tests = await loadTests(this.#folder);
+    const took = existsSync(this.#tookFile) ? JSON.parse(readFileSync(this.#tookFile, 'utf8')) : [];
+    this.#tests.forEach((test, i) => {
+      test.took = took[i] ?? 0;
+    });
   }
 }
 
-const inFolder = (folder, name) => pathToFileURL(join(folder, `${name}.mjs`)).href;
+const survived = (nrOfTests) => ({ status: MutantRunStatus.Survived, nrOfTests });
 
-/** Every test file by the name of its bundle. */
-function testFiles() {
-  return Object.fromEntries(
-    FOLDERS.flatMap((folder) =>
-      readdirSync(join('tests', folder))
-        .filter((file) => file.endsWith('.test.ts'))
-        .map((file) => [`${folder}-${basename(file, '.test.ts')}`, resolve('tests', folder, file)]),
-    ),
-  );
-}
+const fallen = (falls, by) =>
+  falls === 'without end'
+    ? { status: MutantRunStatus.Timeout, reason: `${falls}: ${by}` }
+    : { status: MutantRunStatus.Killed, killedBy: [by], failureMessage: falls, nrOfTests: 1 };
 
-async function bundled() {
-  const outDir = mkdtempSync(resolve('mutants-'));
-  const here = resolve(HERE);
-  await build({
-    configFile: false,
-    logLevel: 'error',
-    resolve: {
-      alias: [
-        { find: /^vitest$/, replacement: here },
-        { find: /^fast-check$/, replacement: resolve('tests/laws/fast-check.ts') },
-      ],
-    },
-    build: {
-      ssr: true,
-      outDir,
-      minify: false,
-      rolldownOptions: {
-        input: { [basename(HERE, '.mjs')]: here, ...testFiles() },
-        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
-      },
-    },
-  });
-  return outDir;
+function watching() {
+  const watch = new Worker(new URL('./watch.mjs', import.meta.url));
+  watch.unref();
+  return watch;
 }
 
 /** Why a test fails, or undefined when it doesn’t. */

@@ -1,4 +1,5 @@
 // What a test gets for `vitest` while mutants are tried: it is only put down, and run by runner.mjs.
+import { relative } from 'node:path';
 import { chai, JestAsymmetricMatchers, JestChaiExpect, JestExtend } from '@vitest/expect';
 
 chai.use(JestExtend);
@@ -11,7 +12,7 @@ const place = { file: '', path: [] };
 const putDown = [];
 
 export function test(name, run) {
-  const id = `${place.file}#${[...place.path, name].join(' > ')} (${putDown.length})`;
+  const id = `${relative(process.cwd(), place.file)}#${[...place.path, name].join(' > ')} (${putDown.length})`;
   putDown.push({ id, name: id, file: place.file, run });
 }
 test.each = (rows) => (name, run) => {

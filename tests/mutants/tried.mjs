@@ -1,0 +1,29 @@
+// What was found out of each mutant, kept from run to run: a run that was stopped goes on where it
+// was, and after a change only what it can have changed is tried again. A line is written as soon
+// as it is known, so that nothing is lost when the process ends.
+import { relative, resolve } from 'node:path';
+import { digest } from './tests-bundled.mjs';
+import { addLine, allFound, lineOf, SOURCES } from './tried-file.mjs';
+
+/** The same mutant by the same name in every run. */
+export function nameOf({ fileName, location: { start, end }, replacement }) {
+  const file = relative(SOURCES, resolve(SOURCES, fileName));
+  return `${file}:${start.line}:${start.column}-${end.line}:${end.column} ${replacement}`;
+}
+
+/** Why a mutant survives: these tests, made of these parts, and each of them passed. */
+export const passing = (tests) => digest(tests.map(({ id, parts }) => `${id} ${parts}`).sort());
+
+export class Tried {
+  #found = new Map(allFound().map((found) => [found.mutant, found]));
+
+  /** What is known of a mutant, be it still true or not. */
+  of(mutant) {
+    return this.#found.get(mutant);
+  }
+
+  note(found) {
+    this.#found.set(found.mutant, found);
+    addLine(lineOf(found));
+  }
+}
