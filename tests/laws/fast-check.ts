@@ -1,6 +1,8 @@
-import { appendFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { relative } from 'node:path';
 import { expect } from 'vitest';
+import { addLine } from '../line-file.mjs';
+import { type LawsRun, type LawTried, readTried } from './tried.ts';
 
 /**
  * What every test gets when it asks for `fast-check` (vite.config.ts): the library with a seed
@@ -12,23 +14,6 @@ const fc: typeof import('fast-check') = createRequire(import.meta.url)('fast-che
 /** Any number would do; it only must not change from run to run. */
 const GATE_SEED = 20_261_129;
 
-/** How `npm run laws` wants it: `seed`, `cases`, `minutes` for one law at most, `report` file. */
-export interface LawsRun {
-  seed: number;
-  cases: number;
-  minutes?: number;
-  report: string;
-}
-
-/** What one law came to. */
-export interface LawTried {
-  law: string;
-  cases: number;
-  seconds: number;
-  /** Stopped by the time limit before it had all its cases. */
-  short: boolean;
-}
-
 const laws = process.env.LAWS ? (JSON.parse(process.env.LAWS) as LawsRun) : undefined;
 
 // A mutant (`npm run mutants`) falls to the first case that fails: nobody asks for the smallest.
@@ -38,14 +23,26 @@ type Property = Parameters<typeof fc.assert>[0];
 type Given = Parameters<typeof fc.assert>[1];
 type Details = Awaited<ReturnType<typeof fc.check>>;
 
+/** How many laws the test that is running has tried: it may hold several. */
+const triedIn = new Map<string, number>();
+
+function lawHere(): string {
+  const { currentTestName = 'a law without a test', testPath = '' } = expect.getState();
+  const name = `${relative(process.cwd(), testPath)} > ${currentTestName}`;
+  const before = triedIn.get(name) ?? 0;
+  triedIn.set(name, before + 1);
+  return before === 0 ? name : `${name} (${before + 1})`;
+}
+
 function assertMany(property: Property, given: Given = {}, run: LawsRun) {
   const { seed: _, path: __, ...asked } = given;
   const { seed, cases, minutes } = run;
+  const law = lawHere();
+  if (readTried(run.report).some((one) => one.law === law && !one.short)) return;
   const limit = minutes === undefined ? {} : { interruptAfterTimeLimit: minutes * 60_000 };
   const numRuns = Math.max(cases, asked.numRuns ?? 0);
   const from = performance.now();
   const tried = fc.check(property, { ...asked, ...limit, seed, numRuns });
-  const law = expect.getState().currentTestName ?? 'a law without a test';
   return tried instanceof Promise
     ? tried.then((details) => told(details, law, from, run))
     : told(tried, law, from, run);
@@ -58,7 +55,7 @@ function told(details: Details, law: string, from: number, { report, cases }: La
   }
   const seconds = (performance.now() - from) / 1000;
   const line: LawTried = { law, cases: details.numRuns, seconds, short: details.numRuns < cases };
-  appendFileSync(report, `${JSON.stringify(line)}\n`);
+  addLine(report, line);
 }
 
 const forLaws = laws && {

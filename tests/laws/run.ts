@@ -1,13 +1,13 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { LawsRun, LawTried } from './fast-check.ts';
+import { type LawsRun, readTried } from './tried.ts';
 
 /**
  * `npm run laws`: every law of the arithmetic and of the garment with a fresh seed and at least
  * 100,000 cases. `SEED=n CASES=n`, `MINUTES=n` for one law at most (what falls short is said),
- * `ONLY="tests/drawing tests/sewing/hem"` for other files.
+ * `ONLY="tests/drawing tests/sewing/hem"` for other files. A run that was stopped goes on when
+ * it is given its seed: laws that held with it are not tried again. After a change of the code
+ * take a fresh one.
  */
 const {
   SEED,
@@ -15,13 +15,14 @@ const {
   MINUTES,
   ONLY = 'tests/lengths tests/sewing tests/garment',
 } = process.env;
-const folder = mkdtempSync(join(tmpdir(), 'thumbrule-laws-'));
+const seed = SEED ? Number(SEED) : Math.floor(Math.random() * 2 ** 31);
 const run: LawsRun = {
-  seed: SEED ? Number(SEED) : Math.floor(Math.random() * 2 ** 31),
+  seed,
   cases: Number(CASES),
   ...(MINUTES ? { minutes: Number(MINUTES) } : {}),
-  report: join(folder, 'laws'),
+  report: join('node_modules', '.cache', 'laws', `${seed}-${CASES}.jsonl`),
 };
+console.log(`to go on where this was stopped, or to try the same again: SEED=${seed} npm run laws`);
 const files = ONLY.split(' ');
 const vitest = join('node_modules', 'vitest', 'vitest.mjs');
 const args = [vitest, 'run', '--project', 'unit', '--project', 'dom', ...files];
@@ -29,8 +30,7 @@ const { status } = spawnSync(process.execPath, [...args, '--reporter=dot'], {
   stdio: 'inherit',
   env: { ...process.env, LAWS: JSON.stringify(run) },
 });
-const tried = readTried(run.report);
-rmSync(folder, { recursive: true });
+const tried = readTried(run.report).sort((a, b) => a.law.localeCompare(b.law));
 
 for (const { law, cases, seconds, short } of tried) {
   console.log(
@@ -39,14 +39,6 @@ for (const { law, cases, seconds, short } of tried) {
 }
 const short = tried.filter((one) => one.short).length;
 console.log(
-  `${tried.length} laws held, ${short} of them with fewer than ${run.cases} cases; to try the same again: SEED=${run.seed} npm run laws`,
+  `${tried.length} laws held, ${short} of them with fewer than ${run.cases} cases; seed ${run.seed}`,
 );
 process.exitCode = status ?? 1;
-
-function readTried(report: string): LawTried[] {
-  if (!existsSync(report)) return [];
-  const lines = readFileSync(report, 'utf8').trim().split('\n');
-  return lines
-    .map((line) => JSON.parse(line) as LawTried)
-    .sort((a, b) => a.law.localeCompare(b.law));
-}

@@ -14,8 +14,7 @@ import {
 } from '@stryker-mutator/api/test-runner';
 import { cpuMs } from './cpu.mjs';
 import { loadTests } from './tests-bundled.mjs';
-import { nameOf, passing, Tried } from './tried.mjs';
-import { lineOf } from './tried-file.mjs';
+import { FILE, nameOf, passing, Tried } from './tried.mjs';
 
 /** A test may take so much longer with a mutant than without, in time of the processor. */
 const LONGER = 10;
@@ -87,8 +86,8 @@ class Bench {
     const rank = ({ id, took }) => (id === before ? -1 : took);
     for (const test of tests.sort((a, b) => rank(a) - rank(b))) {
       const by = { by: test.id, parts: test.parts };
-      const line = lineOf({ mutant, falls: 'without end', ...by });
-      this.#watch.postMessage({ line, until: cpuMs() + AND_MORE_MS + LONGER * test.took });
+      const found = { mutant, falls: 'without end', ...by };
+      this.#watch.postMessage({ found, until: cpuMs() + AND_MORE_MS + LONGER * test.took });
       const failure = await failureOf(test);
       this.#watch.postMessage(undefined);
       const endless = determineHitLimitReached(mutation[NAMES.HIT_COUNT], hitLimit) !== undefined;
@@ -121,7 +120,7 @@ const fallen = (falls, by) =>
     : { status: MutantRunStatus.Killed, killedBy: [by], failureMessage: falls, nrOfTests: 1 };
 
 function watching() {
-  const watch = new Worker(new URL('./watch.mjs', import.meta.url));
+  const watch = new Worker(new URL('./watch.mjs', import.meta.url), { workerData: FILE });
   watch.unref();
   return watch;
 }

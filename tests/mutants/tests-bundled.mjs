@@ -4,10 +4,11 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
-import { SOURCES } from './tried-file.mjs';
 
 const FOLDERS = ['lengths', 'sewing', 'garment'];
 const HERE = 'tests/mutants/vitest.mjs';
+/** Where the sources are as they are written: the copy that is worked on has the mutants in them. */
+export const SOURCES = resolve(import.meta.dirname, '../..');
 
 /** The tests of every file: bundled by the first process, found there by the next ones. */
 export async function loadTests(folder) {

@@ -2,8 +2,10 @@
 // was, and after a change only what it can have changed is tried again. A line is written as soon
 // as it is known, so that nothing is lost when the process ends.
 import { relative, resolve } from 'node:path';
-import { digest } from './tests-bundled.mjs';
-import { addLine, allFound, lineOf, SOURCES } from './tried-file.mjs';
+import { addLine, linesIn } from '../line-file.mjs';
+import { digest, SOURCES } from './tests-bundled.mjs';
+
+export const FILE = resolve(SOURCES, 'node_modules/.cache/mutants-tried.jsonl');
 
 /** The same mutant by the same name in every run. */
 export function nameOf({ fileName, location: { start, end }, replacement }) {
@@ -15,7 +17,7 @@ export function nameOf({ fileName, location: { start, end }, replacement }) {
 export const passing = (tests) => digest(tests.map(({ id, parts }) => `${id} ${parts}`).sort());
 
 export class Tried {
-  #found = new Map(allFound().map((found) => [found.mutant, found]));
+  #found = new Map(linesIn(FILE).map((found) => [found.mutant, found]));
 
   /** What is known of a mutant, be it still true or not. */
   of(mutant) {
@@ -24,6 +26,6 @@ export class Tried {
 
   note(found) {
     this.#found.set(found.mutant, found);
-    addLine(lineOf(found));
+    addLine(FILE, found);
   }
 }

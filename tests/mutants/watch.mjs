@@ -2,9 +2,9 @@
 // never ends holds up everything else, and only another thread still sees it. It goes by the time
 // the process was given, not by the clock: a busy machine makes no mutant endless. What is to be
 // said of the mutant is written down first, and found there by the process that follows.
-import { parentPort } from 'node:worker_threads';
+import { parentPort, workerData } from 'node:worker_threads';
+import { addLine } from '../line-file.mjs';
 import { cpuMs } from './cpu.mjs';
-import { addLine } from './tried-file.mjs';
 
 const LOOK_EVERY_MS = 250;
 
@@ -14,6 +14,6 @@ parentPort.on('message', (next) => {
 });
 setInterval(() => {
   if (!watched || cpuMs() < watched.until) return;
-  addLine(watched.line);
+  addLine(workerData, watched.found);
   process.kill(process.pid, 'SIGKILL');
 }, LOOK_EVERY_MS);
