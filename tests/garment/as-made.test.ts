@@ -216,6 +216,19 @@ test('a place typed as sewn is as made, with the plan of the mark of its number'
   expect(plannedAnew(kept, marks, STEP).planned['1']).toBe(CM);
 });
 
+test('sewn elsewhere than it was said to be made, a mark is where it is sewn', () => {
+  const said = (typed: string, cm: number) =>
+    plannedAnew({ planned: run.planned, made: { '2': typed } }, [mark('2', cm, true)], STEP).made;
+  expect(said('3.4 cm', 3.4)).toEqual({ '2': '3.4 cm' });
+  expect(said('3.4 cm', 3.5)).toEqual({ '2': '35 mm' });
+});
+
+test('of equal ways to pair the one nearer the datum is taken', () => {
+  expect(paired([5], [4, 6])).toEqual([0]);
+  expect(paired([5, 9], [4, 6, 8, 10])).toEqual([0, 2]);
+  expect(paired([], [4, 6])).toEqual([]);
+});
+
 test('a place typed as sewn, of a mark that was not said to be made, is said as it was typed', () => {
   const kept: KeptRun = { planned: run.planned, made: {} };
   // Within half a graduation of its plan too: no one said that it was made as planned.

@@ -88,6 +88,8 @@ test('what was kept of a backup is read as it was at first, and damaged', () => 
   expect(backupDue([later], old, undefined, START + 9 * DAY)).toEqual({ changes: 1, days: 9 });
   expect(readStand(undefined)).toBeUndefined();
   expect(readStand({ at: 'x' })).toBeUndefined();
+  expect(readStand({ at: Number.NaN })).toBeUndefined();
+  expect(readStand({ at: Number.POSITIVE_INFINITY })).toBeUndefined();
   expect(readStand({ at: 5, edits: { g: 'many', h: 2 } })).toEqual({ at: 5, edits: { h: 2 } });
   expect(readStand(standOf([coat], 5))).toEqual(standOf([coat], 5));
 });

@@ -43,6 +43,13 @@ test('the checksum is the one gzip files carry, of any text', () => {
   );
 });
 
+test('the checksum of characters of every length there is in UTF-8 (RFC 3629, section 3)', () => {
+  for (const code of [0, 0x7f, 0x80, 0x7ff, 0x800, 0xffff, 0x10000, 0x10ffff]) {
+    const text = `a${String.fromCodePoint(code)}b`;
+    expect(checksum(text), code.toString(16)).toBe(gzipSum(text));
+  }
+});
+
 const word = fc
   .string({ minLength: 1, maxLength: 30 })
   .filter((text) => text.trim() !== '' && text !== '__proto__');
@@ -100,6 +107,17 @@ test('a backup is read again as JSON laid out anew, and as the first versions wr
   );
 });
 
+test('one of the first versions is read in pieces as well', () => {
+  const text = oldBackup([coat(), demoGarment('demo', 5)]);
+  for (const piece of [20, 100, 333]) {
+    const reader = new BackupReader();
+    for (let at = 0; at < text.length; at += piece) {
+      expect(reader.take(text.slice(at, at + piece))).toBeUndefined();
+    }
+    expect(reader.end()).toMatchObject({ ...WHOLE, garments: [{ id: 'g1' }, { id: 'demo' }] });
+  }
+});
+
 test('each changed digit is found: the garment is given, and named as damaged', () => {
   const text = writeBackup([demoGarment('demo', 5), coat()]);
   const [head = '', demo = '', own = ''] = text.split('\n');
@@ -134,6 +152,49 @@ test('a record that can’t be read is in the backup as it was, and in one that 
   expect(read).toEqual({ ...WHOLE, garments: [coat()], setAside });
 });
 
+test('a record that can’t be read is in a backup laid out anew, too', () => {
+  const aside = [asideLine('garment:bad', '{"name":7}')];
+  const text = backupParts([garmentLine(coat())], aside).join('');
+  const setAside = [{ key: 'garment:bad', raw: { name: 7 } }];
+  expect(readBackup(JSON.stringify(JSON.parse(text)))).toEqual({
+    ...{ ...WHOLE, garments: [coat()], setAside },
+  });
+});
+
+test('only a record under a name of ours, and where such are set aside, is taken as one', () => {
+  const rejectedOf = (read: ReturnType<typeof readBackup>) => read.ok && read.rejected.length;
+  const asides = (...lines: string[]) => readBackup(backupParts([], lines).join(''));
+  for (const key of ['garment:x', 'deleted:x', `garment:${'x'.repeat(200)}`, 'garment:a\nb']) {
+    expect(asides(asideLine(key, '{}'))).toMatchObject({ setAside: [{ key }], rejected: [] });
+  }
+  for (const key of ['other:x', 'a garment:x', 'garment:', `garment:${'x'.repeat(201)}`]) {
+    expect(rejectedOf(asides(asideLine(key, '{}'))), key).toBe(1);
+  }
+  expect(rejectedOf(asides('{"key":5,"raw":{}}'))).toBe(1);
+  expect(rejectedOf(asides('{"key":["garment:x"],"raw":{}}'))).toBe(1);
+  const among = asideLine('garment:x', '{}');
+  expect(rejectedOf(readBackup(backupParts([among], []).join('')))).toBe(1);
+  expect(rejectedOf(readBackup(oldBackup([JSON.parse(among)])))).toBe(1);
+});
+
+test('what is rejected is shown as it begins, under as much of its name as a name may have', () => {
+  const long = { name: 'n'.repeat(200), note: 'x'.repeat(5000) };
+  const [first] = foundIn(oldBackup([long]));
+  expect(first?.name).toBe('n'.repeat(80));
+  expect(first?.text).toBe(JSON.stringify(long).slice(0, 2000));
+  const torn = garmentLine(coat()).slice(0, -5);
+  const [second] = foundIn(backupParts([torn], []).join(''));
+  expect(second).toMatchObject({ place: 1, name: undefined, text: torn });
+  const [third] = foundIn(backupParts(['{"id": 5}'], []).join(''));
+  expect(third?.text).toBe('{"id": 5}');
+});
+
+function foundIn(text: string) {
+  const read = readBackup(text);
+  if (!read.ok) throw new Error(read.fault);
+  return read.rejected;
+}
+
 test('what could not be read where the file was written is a garment where it can be', () => {
   const aside = [asideLine('garment:g1', JSON.stringify(coat()))];
   expect(readBackup(backupParts([], aside).join(''))).toEqual({ ...WHOLE, garments: [coat()] });
@@ -148,8 +209,29 @@ test('a file that is no backup of ours is refused whole', () => {
     JSON.stringify({ format: 'thumbrule backup', version, garments: [] });
   expect(readBackup(of(2))).toEqual({ ok: false, fault: 'newer' });
   expect(readBackup(of('1'))).toEqual({ ok: false, fault: 'damaged' });
+  expect(readBackup(of('2'))).toEqual({ ok: false, fault: 'damaged' });
+  expect(readBackup(of(0))).toEqual({ ok: false, fault: 'damaged' });
+  const without = JSON.stringify({ format: 'thumbrule backup', version: 1 });
+  expect(readBackup(without)).toEqual({ ok: false, fault: 'damaged' });
   const later = writeBackup([coat()]).replace('"version":1', '"version":2');
   expect(readBackup(later)).toEqual({ ok: false, fault: 'newer' });
+});
+
+test('after a thousand characters a file that doesn’t begin as an object need not be read on', () => {
+  const faultOf = (...pieces: string[]) => {
+    const reader = new BackupReader();
+    return pieces.map((piece) => reader.take(piece)).at(-1);
+  };
+  expect(faultOf('x'.repeat(1000))).toBeUndefined();
+  expect(faultOf('x'.repeat(1000), 'x')).toBe('not-json');
+  expect(faultOf(`x{${'x'.repeat(1000)}`)).toBe('not-json');
+  expect(faultOf(`x {${'x'.repeat(1000)}`)).toBe('not-json');
+  expect(faultOf(`  {${' '.repeat(1000)}`)).toBeUndefined();
+});
+
+test('a number of garments that is none is passed over', () => {
+  const file = { format: 'thumbrule backup', version: 1, count: 'many', garments: [coat()] };
+  expect(readBackup(JSON.stringify(file))).toEqual({ ...WHOLE, garments: [coat()] });
 });
 
 test('only a piece that no engine takes as one is too large', () => {
@@ -207,6 +289,26 @@ test('a file that is cut off gives the garments before the cut, and says what it
   const without = text.split('\n').toSpliced(2, 1).join('\n');
   expect(readBackup(without)).toMatchObject({ garments: [{ id: 'g1' }, { id: 'g3' }], lacks: 3 });
   expect(readBackup(text.slice(0, 200))).toEqual({ ok: false, fault: 'not-json' });
+});
+
+test('a file that ends with a line, but not with its line’s end, gives that line', () => {
+  const text = writeBackup([coat(), demoGarment('demo', 5)]);
+  expect(readBackup(text.trimEnd())).toMatchObject({ ...WHOLE, garments: [{}, {}] });
+  const [head = '', first = '', second = ''] = text.split('\n');
+  // With and without the comma after it: its end is missing, though all it was written with is there.
+  expect(readBackup([head, first].join('\n'))).toMatchObject({ garments: [coat()], lacks: 2 });
+  expect(readBackup([head, first, second].join('\n'))).toMatchObject({
+    garments: [coat(), { id: 'demo' }],
+    lacks: 2,
+  });
+  expect(readBackup([head, first, second, ''].join('\n'))).toMatchObject({ lacks: 2 });
+});
+
+test('an empty line in a backup is passed over', () => {
+  const lines = writeBackup([coat()]).split('\n');
+  expect(readBackup(lines.toSpliced(1, 0, '', '  ').join('\n'))).toEqual({
+    ...{ ...WHOLE, garments: [coat()] },
+  });
 });
 
 test('2,500 damaged backups: never a failure, never more than was written, never unsaid', () => {
@@ -292,6 +394,14 @@ test('a preview says what a restore would do, kept by kept, and changes nothing'
     later: false,
     lost: ['Lapel'],
   });
-  expect(previewOf(undefined, coat(), false)).toMatchObject({ state: 'new', added: ['Hooks'] });
+  expect(previewOf(undefined, coat(), false)).toEqual({
+    ...{ garment: coat(), damaged: false, state: 'new', later: true },
+    ...{ added: ['Hooks'], changed: [], lost: [] },
+  });
+  expect(previewOf(here, { ...coat(), name: 'Cloak' }, false)).toMatchObject({
+    state: 'differs',
+    // Changed at the very same time, it is not the earlier one.
+    ...{ later: true, added: [], changed: [], lost: [] },
+  });
   expect(here).toEqual(coat());
 });

@@ -47,12 +47,19 @@ test.each([
   for (const value of values) expect(withPart({ [part]: value }), `${value}`).toBe(part);
 });
 
-test.each([[null], ['coat'], [[]], [5], [undefined], [{}], [{ version: 'two' }], [{ version: 0 }]])(
-  'no garment: %j',
-  (read) => {
-    expect(partOf(read)).toBe('not-a-garment');
-  },
-);
+test.each([
+  [null],
+  ['coat'],
+  [[]],
+  [5],
+  [undefined],
+  [{}],
+  [{ version: 'two' }],
+  [{ version: '3' }],
+  [{ version: 0 }],
+])('no garment: %j', (read) => {
+  expect(partOf(read)).toBe('not-a-garment');
+});
 
 test('a newer version says so, whatever else is in it', () => {
   expect(checkGarment({ version: 3 })).toEqual({
@@ -100,7 +107,12 @@ test('anything of another kind in what is kept is found', () => {
     ...[{ id: '' }, { name: ' ' }, { calculation: 5 }, { stage: 'dye' }, { draft: [] }],
     ...[{ draft: { opening: 5 } }, { draft: { ' ': '5' } }, { draft: undefined }],
     ...[{ runs: undefined }, { runs: {} }, { runs: [5] }, { runs: [{ planned: {} }] }],
-    ...[{ runs: [{ made: {} }] }, { runs: [{ planned: { 1: '8' }, made: {} }] }],
+    ...[
+      { runs: [null] },
+      { runs: [[]] },
+      { runs: [{ made: {} }] },
+      { runs: [{ planned: { 1: '8' }, made: {} }] },
+    ],
     ...[{ runs: [{ planned: { 1: Number.NaN }, made: {} }] }],
     ...[{ runs: [{ planned: {}, made: { 1: 8 } }] }],
     { draft: JSON.parse('{"__proto__": "5"}') },
@@ -108,6 +120,12 @@ test('anything of another kind in what is kept is found', () => {
     expect(withHooks(part), JSON.stringify(part)).toBe('kept 1');
   }
   expect(withPart({ kept: [hooks, 'hooks'] })).toBe('kept 2');
+  expect(withPart({ kept: [null] })).toBe('kept 1');
+});
+
+test('what a later record has typed under the name of what was measured at first stays', () => {
+  const typed = { ...coat, kept: [{ ...hooks, draft: { made: '3=15.6' } }] };
+  expect(checkGarment(typed)).toEqual({ ok: true, value: typed });
 });
 
 test('a record of the first version counts one change, unless it is invented, and has nothing taken off', () => {

@@ -39,6 +39,22 @@ test('where the unit isn’t known it is the one nearest to the plan, and withou
   expect(runsOf(first({ made: '4=15.6' }, planned))?.[0]?.made).toEqual({ '4': '15.6' });
 });
 
+test('what is no measure of a mark is passed over, and what can’t be read stays as it was typed', () => {
+  const planned = { '3': 15.4 * CM };
+  const made = (typed: string) => runsOf(first({ made: typed }, planned))?.[0]?.made;
+  expect(made(' 3 = 15.6 ; =4; 5=; 6 = ; x; ;')).toEqual({ '3': '15.6 cm' });
+  expect(made(' = 4')).toEqual({});
+  expect(made('3=at the dart')).toEqual({ '3': 'at the dart' });
+});
+
+test('there is a run where marks are planned, or measured, and else none', () => {
+  expect(runsOf(first({ u: 'cm' }, {}))).toEqual([]);
+  expect(runsOf(first({ u: 'cm' }, { '1': CM }))).toEqual([{ planned: { '1': CM }, made: {} }]);
+  expect(runsOf(first({ u: 'cm', made: '1=2' }, {}))).toEqual([
+    { planned: {}, made: { '1': '2 cm' } },
+  ]);
+});
+
 test('a record of the first version becomes one of this, once and for all', () => {
   const checked = checkGarment(first({ u: 'cm', count: '7', made: '3=15.6' }, {}));
   expect(checked).toMatchObject({

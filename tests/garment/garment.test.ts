@@ -38,6 +38,20 @@ test('a kept calculation is changed in its place, or taken away', () => {
   expect(withoutKept(coat(), 'k1', 3)).toMatchObject({ kept: [], takenOff: [hooks] });
 });
 
+test('beside others only what is meant is changed, taken off or put back', () => {
+  const buttons = { ...hooks, id: 'k2', name: 'Buttons' };
+  const both = withKept(coat(), buttons, 3);
+  const wider = { ...hooks, draft: { count: '8' } };
+  expect(withKept(both, wider, 4).kept).toEqual([wider, buttons]);
+  expect(withoutKept(both, 'k1', 4)).toMatchObject({ kept: [buttons], takenOff: [hooks] });
+  expect(withoutKept(both, 'none', 4)).toMatchObject({ kept: both.kept, takenOff: [] });
+  const off = withoutKept(withoutKept(both, 'k1', 4), 'k2', 5);
+  expect(putBack(off, 1, 'spare', 6)).toMatchObject({ kept: [buttons], takenOff: [hooks] });
+  // Something else is on it: its own id is still free.
+  const one = withoutKept(both, 'k1', 4);
+  expect(putBack(one, 0, 'spare', 5).kept).toEqual([buttons, hooks]);
+});
+
 test('what was taken off is put back, under an id of its own when its own is in use', () => {
   const off = withoutKept(coat(), 'k1', 3);
   expect(putBack(off, 0, 'spare', 4)).toMatchObject({ kept: [hooks], takenOff: [] });

@@ -30,6 +30,11 @@ test('the same under another id is there already; anything else about it makes i
 
 const seen = { typing: typingOf(hem.draft), stage: hem.stage };
 
+test('beside other things kept it is found too', () => {
+  const facing = { ...hem, id: 'b', name: 'Facing', calculation: 'facing' };
+  expect(inTheWay(withKept(coat, facing, 3), { ...hem, id: 'c' }, undefined)).toBe('there');
+});
+
 test('in its own place it is asked about only where another has changed what was typed', () => {
   expect(inTheWay(coat, depth('3'), seen)).toBeUndefined();
   const theirs = withKept(coat, depth('4'), 3);

@@ -10,8 +10,11 @@ export const FILE = resolve(SOURCES, 'node_modules/.cache/mutants-tried.jsonl');
 /** The same mutant by the same name in every run. */
 export function nameOf({ fileName, location: { start, end }, replacement }) {
   const file = relative(SOURCES, resolve(SOURCES, fileName));
-  return `${file}:${start.line}:${start.column}-${end.line}:${end.column} ${replacement}`;
+  return `${file}:${place(start)}-${place(end)} ${replacement}`;
 }
+
+/** Stryker counts lines and columns from 0, editors from 1. */
+const place = ({ line, column }) => `${line + 1}:${column + 1}`;
 
 /** Why a mutant survives: these tests, made of these parts, and each of them passed. */
 export const passing = (tests) => digest(tests.map(({ id, parts }) => `${id} ${parts}`).sort());
