@@ -1,9 +1,11 @@
 import type { Calculation } from '../calculation/calculation.ts';
 import { doubted } from '../calculation/doubted.ts';
 import type { Drawing } from '../calculation/drawing.ts';
-import type { Outputs } from '../calculation/output.ts';
+import type { Outputs, Stage } from '../calculation/output.ts';
 
 interface Listed {
+  /** When in the making of a garment it is most often wanted. */
+  stage: Stage;
   /** What its page shows. */
   page(): Promise<Calculation>;
   /** What it gives to a garment; nothing where it only says the same length in other units. */
@@ -14,39 +16,61 @@ interface Listed {
 
 /** Every calculation, by its address; of the first page's there is a beginning in the registry. Each part is fetched when first wanted. */
 const LIST: Readonly<Record<string, Listed>> = {
-  convert: { page: () => import('./convert/convert.ts').then(({ convert }) => convert) },
+  convert: {
+    stage: 'measure',
+    page: () => import('./convert/convert.ts').then(({ convert }) => convert),
+  },
   hem: {
+    stage: 'turn-up',
     page: () => import('./hem/hem.ts').then(({ hem }) => asked(hem)),
     gives: () => import('./hem/outputs.ts').then(({ hemOutputs }) => hemOutputs),
   },
-  seam: { page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)) },
+  seam: { stage: 'join', page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)) },
   sizes: {
+    stage: 'measure',
     page: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)),
     gives: () => import('./sizes/outputs.ts').then(({ sizesOutputs }) => sizesOutputs),
   },
   closures: {
+    stage: 'close',
     page: () => import('./closures/closures.ts').then(({ closures }) => asked(closures)),
     gives: () => import('./closures/outputs.ts').then(({ closuresOutputs }) => closuresOutputs),
     draws: () => import('./closures/drawing.ts').then(({ closuresDrawing }) => closuresDrawing),
   },
-  corner: { page: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)) },
+  corner: {
+    stage: 'turn-up',
+    page: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)),
+  },
   centre: {
+    stage: 'edge',
     page: () => import('./centre/centre.ts').then(({ centre }) => asked(centre)),
     gives: () => import('./centre/outputs.ts').then(({ centreOutputs }) => centreOutputs),
   },
   buttonhole: {
+    stage: 'close',
     page: () => import('./buttonhole/buttonhole.ts').then(({ buttonhole }) => asked(buttonhole)),
   },
-  edging: { page: () => import('./edging/edging.ts').then(({ edging }) => asked(edging)) },
-  lacing: { page: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)) },
+  edging: {
+    stage: 'edge',
+    page: () => import('./edging/edging.ts').then(({ edging }) => asked(edging)),
+  },
+  lacing: {
+    stage: 'edge',
+    page: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)),
+  },
   crossing: {
+    stage: 'edge',
     page: () => import('./crossing/crossing.ts').then(({ crossing }) => asked(crossing)),
   },
   parts: {
+    stage: 'cut',
     page: () => import('./parts/parts.ts').then(({ parts }) => asked(parts)),
     gives: () => import('./parts/outputs.ts').then(({ partsOutputs }) => partsOutputs),
   },
-  facing: { page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)) },
+  facing: {
+    stage: 'turn-up',
+    page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)),
+  },
 };
 
 /** What each calculation shows, by its address. */
@@ -57,6 +81,9 @@ export const OUTPUTS = each(({ gives }) => gives);
 
 /** How each calculation is drawn, by its address. */
 export const DRAWINGS = each(({ draws }) => draws);
+
+/** The stage each calculation is kept at unless the maker says otherwise, by its address. */
+export const STAGE_OF = each(({ stage }) => stage);
 
 function each<Part>(partOf: (listed: Listed) => Part | undefined): Readonly<Record<string, Part>> {
   return Object.fromEntries(

@@ -11,7 +11,7 @@ import { withApp } from './with-app.ts';
  * `ONLY=hem` for one of them.
  */
 const ONLY = process.env.ONLY ?? '';
-const SCREENS = ['convert', ...Object.keys(CALCULATIONS)]
+const SCREENS = Object.keys(CALCULATIONS)
   .filter((id) => id.includes(ONLY))
   .map((id) => `#/${id}`);
 /** Where the lower half is one key. */

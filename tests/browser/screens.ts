@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { CALCULATIONS } from '../../src/calculations/list.ts';
 
 export interface Screen {
   name: string;
@@ -9,28 +10,22 @@ export interface Screen {
   steps?: (page: Page) => Promise<void>;
 }
 
+/** Every calculation by itself. */
+const EACH: readonly Screen[] = Object.keys(CALCULATIONS).map((id) => ({
+  name: id,
+  hash: `#/${id}`,
+}));
+
 /** The screen the first page is measured with. */
-export const FIRST: Screen = { name: 'inches and centimetres', hash: '#/convert' };
+export const FIRST = EACH.find(({ hash }) => hash === '#/convert') as Screen;
 
 /** Every screen of the app: what is photographed, weighed and checked goes through this list. */
 export const SCREENS: readonly Screen[] = [
-  FIRST,
+  ...EACH,
   { name: 'home', hash: '#/' },
-  { name: 'sizes', hash: '#/sizes' },
-  { name: 'buttonhole', hash: '#/buttonhole' },
-  { name: 'seam allowance', hash: '#/seam' },
-  { name: 'hem', hash: '#/hem' },
-  { name: 'faced hem', hash: '#/facing' },
-  { name: 'mitred corner', hash: '#/corner' },
-  { name: 'centre by counting', hash: '#/centre' },
   { name: 'counting', hash: '#/centre/count', from: '#/centre' },
-  { name: 'edging strips', hash: '#/edging' },
-  { name: 'crossing strips', hash: '#/crossing' },
-  { name: 'lacing', hash: '#/lacing' },
   { name: 'on the glass', hash: '#/edging/glass', from: '#/edging' },
   { name: 'on paper', hash: '#/edging/paper', from: '#/edging' },
-  { name: 'halves, quarters, eighths', hash: '#/parts' },
-  { name: 'closures', hash: '#/closures' },
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'reading a tape', hash: '#/tape' },
   { name: 'a tape for a field', hash: '#/closures/tape?taped=opening', from: '#/closures' },

@@ -1,7 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import type { Bench } from '../../src/calculation/bench.ts';
-import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, PHONE, SMALL_PHONE } from './harness.ts';
 import { SCREENS } from './screens.ts';
@@ -13,11 +12,6 @@ beforeAll(async () => {
 });
 
 afterAll(() => browser.close());
-
-test('every calculation is on the list of screens', () => {
-  const ids = ['convert', ...Object.keys(CALCULATIONS)];
-  expect(ids.filter((id) => !SCREENS.some(({ hash }) => hash === `#/${id}`))).toEqual([]);
-});
 
 test.each(SCREENS)(
   '$name opens without a complaint, and can be used by everyone',

@@ -1,18 +1,6 @@
 import fc from 'fast-check';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
-import { buttonhole } from '../../src/calculations/buttonhole/buttonhole.ts';
-import { centre } from '../../src/calculations/centre/centre.ts';
-import { closures } from '../../src/calculations/closures/closures.ts';
-import { convert } from '../../src/calculations/convert/convert.ts';
-import { corner } from '../../src/calculations/corner/corner.ts';
-import { crossing } from '../../src/calculations/crossing/crossing.ts';
-import { edging } from '../../src/calculations/edging/edging.ts';
-import { facing } from '../../src/calculations/facing/facing.ts';
-import { hem } from '../../src/calculations/hem/hem.ts';
-import { lacing } from '../../src/calculations/lacing/lacing.ts';
-import { parts } from '../../src/calculations/parts/parts.ts';
-import { seam } from '../../src/calculations/seam/seam.ts';
-import { sizes } from '../../src/calculations/sizes/sizes.ts';
+import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { benchOf } from '../controls/helpers.ts';
 
 /** Every choice there is, also those that only another choice brings. */
@@ -87,19 +75,7 @@ export function draftsNear(calculation: Calculation) {
   });
 }
 
-/** Every calculation there is. */
-export const EVERY: readonly Calculation[] = [
-  convert,
-  sizes,
-  closures,
-  buttonhole,
-  hem,
-  facing,
-  corner,
-  seam,
-  parts,
-  centre,
-  edging,
-  crossing,
-  lacing,
-];
+/** Every calculation there is, as its page shows it. */
+export const EVERY: readonly Calculation[] = await Promise.all(
+  Object.values(CALCULATIONS).map((load) => load()),
+);

@@ -3,10 +3,11 @@ import { garmentKeepWords as words } from '#words/garment-keep-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { recordOf } from '../../calculation/made.ts';
+import { STAGE_OF } from '../../calculations/list.ts';
 import { placeOf } from '../../garment/address.ts';
 import { asKept } from '../../garment/as-kept.ts';
 import { hasRoom, withKept } from '../../garment/changes.ts';
-import { type Garment, type Kept, newGarment, type Stage } from '../../garment/garment.ts';
+import { type Garment, type Kept, newGarment } from '../../garment/garment.ts';
 import { inTheWay, type Seen, typingOf } from '../../garment/in-the-way.ts';
 import { isMeasuredElsewhere, keptOf } from '../../garment/kept.ts';
 import type { Listed } from '../../garment/listed.ts';
@@ -30,22 +31,6 @@ interface Props {
   /** Back to the calculation, with where it is kept now if it was. */
   onDone: (draft: Draft) => void;
 }
-
-/** The stage a calculation most often belongs to. */
-const STAGE_OF: Readonly<Record<string, Stage>> = {
-  convert: 'measure',
-  sizes: 'measure',
-  seam: 'join',
-  hem: 'turn-up',
-  facing: 'turn-up',
-  corner: 'turn-up',
-  closures: 'close',
-  buttonhole: 'close',
-  centre: 'edge',
-  edging: 'edge',
-  crossing: 'edge',
-  lacing: 'edge',
-};
 
 /** Keeps what is typed on a garment: as something new, or in place of what it was opened from. */
 export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
