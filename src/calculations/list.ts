@@ -24,12 +24,14 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'turn-up',
     page: () => import('./hem/hem.ts').then(({ hem }) => asked(hem)),
     gives: () => import('./hem/outputs.ts').then(({ hemOutputs }) => hemOutputs),
+    draws: () => import('./hem/drawing.ts').then(({ hemDrawing }) => hemDrawing),
   },
   seam: { stage: 'join', page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)) },
   sizes: {
     stage: 'measure',
     page: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)),
     gives: () => import('./sizes/outputs.ts').then(({ sizesOutputs }) => sizesOutputs),
+    draws: () => import('./sizes/drawing.ts').then(({ sizesDrawing }) => sizesDrawing),
   },
   closures: {
     stage: 'close',
@@ -45,6 +47,7 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'edge',
     page: () => import('./centre/centre.ts').then(({ centre }) => asked(centre)),
     gives: () => import('./centre/outputs.ts').then(({ centreOutputs }) => centreOutputs),
+    draws: () => import('./centre/drawing.ts').then(({ centreDrawing }) => centreDrawing),
   },
   buttonhole: {
     stage: 'close',
@@ -66,6 +69,7 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'cut',
     page: () => import('./parts/parts.ts').then(({ parts }) => asked(parts)),
     gives: () => import('./parts/outputs.ts').then(({ partsOutputs }) => partsOutputs),
+    draws: () => import('./parts/drawing.ts').then(({ partsDrawing }) => partsDrawing),
   },
   facing: {
     stage: 'turn-up',

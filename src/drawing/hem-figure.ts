@@ -1,30 +1,41 @@
 import type { Figure, FigureShape, Point } from './figure.ts';
 
-/** A hem in millimetres, with the labels of its measures. */
-export interface HemSection {
+/** A hem in millimetres. */
+export interface HemLines {
   depth: number;
   turn: number;
   /** Up from the finished edge to the stitching. */
   stitchUp: number;
-  labels: { depth: string; turn: string };
   /** Of a faced hem: the seam of the facing, both its edges turned up inside. */
   seam?: number;
+}
+
+/** The same with the labels of its measures. */
+export interface HemSection extends HemLines {
+  labels: { depth: string; turn: string };
+}
+
+/** How far from the right side of the cloth its layers are drawn, in mm: the hem, and what is turned in. */
+export function layersOf({ depth }: HemLines): { hem: number; turned: number } {
+  const apart = apartOf(depth);
+  return { hem: 2 * apart, turned: apart };
+}
+
+function apartOf(depth: number): number {
+  return depth * 0.14;
 }
 
 /**
  * A section through a hem, its heights to scale; the layers are drawn apart so
  * that each can be seen. The right side of the cloth is on the left.
  */
-export function hemSection({ depth, turn, stitchUp, labels, seam }: HemSection): Figure {
-  const apart = depth * 0.14;
+export function hemSection({ labels, ...section }: HemSection): Figure {
+  const { depth, turn } = section;
+  const apart = apartOf(depth);
   const right = depth * 0.55;
   const tick = (y: number): FigureShape => across(y, right - apart, right + apart, 'measure');
   return [
-    ...layers(depth, turn, apart, seam),
-    across(0, -apart, 3 * apart, 'fold'),
-    ...(turn > 0 ? [across(-depth, -apart, 3 * apart, 'fold')] : []),
-    across(-stitchUp, -apart, 3 * apart, 'stitch'),
-    ...(seam ? [across(-apart / 3, apart / 2, 1.5 * apart, 'stitch')] : []),
+    ...hemLines(section),
     tick(0),
     tick(-depth),
     {
@@ -38,6 +49,18 @@ export function hemSection({ depth, turn, stitchUp, labels, seam }: HemSection):
     ...(turn > 0
       ? [tick(turn - depth), { label: labels.turn, at: { x: right + apart, y: turn / 2 - depth } }]
       : []),
+  ];
+}
+
+/** The same without its measures. */
+export function hemLines({ depth, turn, stitchUp, seam }: HemLines): Figure {
+  const apart = apartOf(depth);
+  return [
+    ...layers(depth, turn, apart, seam),
+    across(0, -apart, 3 * apart, 'fold'),
+    ...(turn > 0 ? [across(-depth, -apart, 3 * apart, 'fold')] : []),
+    across(-stitchUp, -apart, 3 * apart, 'stitch'),
+    ...(seam ? [across(-apart / 3, apart / 2, 1.5 * apart, 'stitch')] : []),
   ];
 }
 

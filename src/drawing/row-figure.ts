@@ -4,6 +4,11 @@ import { circle } from './figure-ring.ts';
 /** Holes drawn at most: of a longer row, those round the middle. */
 const MOST_DRAWN = 15;
 
+/** How many holes of a row are drawn. */
+export function holesDrawn(count: number): number {
+  return Math.min(count, MOST_DRAWN);
+}
+
 /** How wide a digit is on the screen at that many holes, in pitches, and how far right of its place it starts. */
 const DIGIT = 0.43;
 const START = 0.21;
@@ -15,7 +20,7 @@ const START = 0.21;
  */
 export function countedRow(count: number, pitch: number): Figure {
   const middle = (count + 1) / 2;
-  const drawn = Math.min(count, MOST_DRAWN);
+  const drawn = holesDrawn(count);
   const first = Math.max(1, Math.min(count - drawn + 1, Math.round(middle - drawn / 2)));
   const place = (hole: number) => (hole - first) * pitch;
   const beside = [Math.floor(middle), Math.ceil(middle)];

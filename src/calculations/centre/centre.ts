@@ -6,10 +6,7 @@ import { byTape } from '../../calculation/tape-text.ts';
 import { countedRow } from '../../drawing/row-figure.ts';
 import { type ExactLength, type Length, toMm } from '../../lengths/length.ts';
 import { type CountDoubt, type Counted, centreByCount } from '../../sewing/centre.ts';
-import { centreFields } from './fields.ts';
-
-/** Drawn when the pitch is not known: a usual one. Nothing is worked out from it. */
-const USUAL_PITCH_MM = 8;
+import { centreFields, USUAL_PITCH_MM } from './fields.ts';
 
 /** The middle of a row of holes, by counting them. */
 export const centre: Calculation = {

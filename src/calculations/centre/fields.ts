@@ -9,3 +9,6 @@ export const centreFields = schema(words.labels, {
   pitch: maybeLength(words.notGiven, { start: '8 mm', usual: 'holePitch' }),
   measured: maybeLength(words.notGiven, { usual: 'stripLength' }),
 });
+
+/** Drawn when the pitch is not known: a usual one. Nothing is worked out from it. */
+export const USUAL_PITCH_MM = 8;

@@ -2,7 +2,8 @@ import { closuresWords as words } from '#words/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
-import type { FigureShape, Point } from '../../drawing/figure.ts';
+import type { Point } from '../../drawing/figure.ts';
+import { lineThrough } from '../../drawing/figure-line.ts';
 import { circle } from '../../drawing/figure-ring.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
 import { type ClosurePlan, spaceClosures } from '../../sewing/closures.ts';
@@ -38,8 +39,10 @@ export const closuresDrawing: Drawing = {
       name: words.title,
       toScale: true,
       shapes: [
-        line(place(ZERO), place(opening)),
-        ...[0, whole].map((x) => line({ x, y: -0.03 * whole }, { x, y: 0.03 * whole })),
+        lineThrough('cloth', place(ZERO), place(opening)),
+        ...[0, whole].map((x) =>
+          lineThrough('cloth', { x, y: -0.03 * whole }, { x, y: 0.03 * whole }),
+        ),
         ...places.map((x) => circle(place(x), MARK * whole, 'hole')),
       ],
       dimensions: dimensions(read.value, row.value, bench),
@@ -82,8 +85,4 @@ function dimensions(asked: ClosuresAsked, { run, count }: ClosurePlan, bench: Be
 
 function place(at: ExactLength): Point {
   return { x: toMm(at), y: 0 };
-}
-
-function line(from: Point, to: Point): FigureShape {
-  return { line: 'cloth', points: [from, to] };
 }

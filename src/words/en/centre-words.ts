@@ -27,6 +27,8 @@ export const centreWords = {
   quarters: 'Quarters',
   eighths: 'Eighths',
   row: 'The middle of the row',
+  counted: (count: number) => `${count} holes`,
+  fromOther: (count: number) => `${count} counted back`,
   hole: 'Hole',
   formula: (count: number) =>
     count % 2 === 1

@@ -12,6 +12,7 @@ export const partsWords = {
   round: { open: 'Has two ends', closed: 'Goes all round' },
   notGiven: 'not given',
   mark: 'Mark',
+  parts: (count: number) => `${count} parts`,
   about: 'about',
   after: 'in each part',
   open: (marks: number) =>

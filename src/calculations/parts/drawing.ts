@@ -1,0 +1,75 @@
+import { partsWords as words } from '#words/parts-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
+import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
+import type { FigureShape, Point } from '../../drawing/figure.ts';
+import { lineThrough } from '../../drawing/figure-line.ts';
+import { type ExactLength, type Length, toMm, ZERO } from '../../lengths/length.ts';
+import { type DividedEdge, equalParts } from '../../sewing/equal-parts.ts';
+import { partsFields, partsInput } from './fields.ts';
+
+/** How far apart two edges that meet are drawn, and how long a mark is, in parts of the longer. */
+const APART = 0.16;
+const MARK = 0.03;
+
+/** An edge laid straight, its marks across it, over the edge it meets. */
+export const partsDrawing: Drawing = {
+  id: 'parts',
+  unplaced: () => [],
+  draw(draft, bench) {
+    const read = partsFields.read(draft, bench);
+    if (!read.ok) return undefined;
+    const { length, other, into } = read.value;
+    const input = partsInput(read.value);
+    const found = equalParts({ ...input, other });
+    if (!found.ok) return undefined;
+    const longest = toMm(length > (other ?? 0) ? length : (other ?? length));
+    const met = found.value.other;
+    const [here, there] = [0, APART * longest];
+    const count: DimensionOf = into === 'other' ? { given: 'count' } : { given: 'into' };
+    return {
+      name: words.title,
+      toScale: true,
+      shapes: [
+        ...edge(length, found.value.edge, here, MARK * longest),
+        ...(met && other !== undefined ? edge(other, met, there, MARK * longest) : []),
+      ],
+      dimensions: [
+        along(ZERO, length, here, { given: 'length' }, bench),
+        along(ZERO, found.value.edge.part, here, { found: 'part' }, bench),
+        {
+          from: { x: 0, y: here },
+          to: { x: toMm(length), y: here },
+          text: words.parts(input.parts),
+          by: count,
+        },
+        ...(met && other !== undefined
+          ? [
+              along(ZERO, other, there, { given: 'other' }, bench),
+              along(ZERO, met.part, there, { found: 'part-other' }, bench),
+            ]
+          : []),
+      ],
+    };
+  },
+};
+
+function edge(length: Length, { run }: DividedEdge, y: number, mark: number): FigureShape[] {
+  return [
+    lineThrough('cloth', { x: 0, y }, { x: toMm(length), y }),
+    ...run.marks.map(({ at }) =>
+      lineThrough('measure', { x: toMm(at), y: y - mark }, { x: toMm(at), y: y + mark }),
+    ),
+  ];
+}
+
+function along(
+  from: ExactLength,
+  to: ExactLength,
+  y: number,
+  by: DimensionOf,
+  bench: Bench,
+): Dimension {
+  const place = (at: ExactLength): Point => ({ x: toMm(at), y });
+  return lengthAt([place(from), place(to)], to, by, bench);
+}
