@@ -42,6 +42,7 @@ const LIST: Readonly<Record<string, Listed>> = {
   corner: {
     stage: 'turn-up',
     page: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)),
+    gives: () => import('./corner/outputs.ts').then(({ cornerOutputs }) => cornerOutputs),
   },
   centre: {
     stage: 'edge',
@@ -52,6 +53,8 @@ const LIST: Readonly<Record<string, Listed>> = {
   buttonhole: {
     stage: 'close',
     page: () => import('./buttonhole/buttonhole.ts').then(({ buttonhole }) => asked(buttonhole)),
+    gives: () =>
+      import('./buttonhole/outputs.ts').then(({ buttonholeOutputs }) => buttonholeOutputs),
   },
   edging: {
     stage: 'edge',
@@ -74,6 +77,7 @@ const LIST: Readonly<Record<string, Listed>> = {
   facing: {
     stage: 'turn-up',
     page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)),
+    gives: () => import('./facing/outputs.ts').then(({ facingOutputs }) => facingOutputs),
   },
 };
 

@@ -15,6 +15,7 @@ import {
 } from '../../sewing/buttonhole.ts';
 import { overlapPastCentre } from '../../sewing/overlap.ts';
 import { buttonholeFields } from './fields.ts';
+import { buttonholeInput } from './input.ts';
 
 /** The largest thing that counts as a small part: 16 CFR 1501.4, a cylinder 1.25 in wide. */
 const SMALL_PART = inches(1.25);
@@ -27,8 +28,7 @@ export const buttonhole: Calculation = {
   work(draft, bench) {
     const read = buttonholeFields.read(draft, bench);
     if (!read.ok) return read;
-    const { holeRule: rule, holeWay: direction, ...button } = read.value;
-    const input = { ...button, rule, direction };
+    const input = buttonholeInput(read.value);
     const outcome = work(input);
     if (!outcome.ok) return refusedFor(outcome.problems);
     return { ok: true, answer: answer(outcome.value, input, bench) };

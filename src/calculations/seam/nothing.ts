@@ -1,10 +1,10 @@
-import { seamWords as words } from '#words/seam-words.ts';
+import { cautionWords } from '#words/caution-words.ts';
 
 /** What answers about seams have in common: no offers, and the caution where blades come. */
 export const NOTHING = {
   lines: [],
   offers: [],
   warnings: [],
-  cautions: [words.blades],
+  cautions: [cautionWords.blades],
   runs: [],
 } as const;

@@ -112,8 +112,6 @@ export const seamWords = {
   differs: 'Raw edge longer (or shorter, inward) by',
   clipSentence: (short: string, lesser: string) =>
     `Clip (or notch, outward) no further apart, and stop ${short} short of the stitching. ${lesser}`,
-  blades:
-    'Clip and trim with the points away from the hand that holds the cloth; never cut towards it.',
   published: ({ says, source }: Rule) => `${says} (${source}).`,
   derived: 'Geometry, derived here.',
   plainSource:
