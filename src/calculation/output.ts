@@ -145,3 +145,13 @@ export function runTaken(takes: Given['takes'], { key }: Output): Run {
   if (typeof run !== 'object') throw new Error(`no run was taken from ${key}`);
   return run;
 }
+
+/** The runs that were taken of some outputs: those that are there. */
+export function runsTaken(takes: Given['takes'], outputs: readonly Output[]): Run[] {
+  return outputs.filter(({ key }) => Object.hasOwn(takes, key)).map((one) => runTaken(takes, one));
+}
+
+/** All that was taken together, of counts or of lengths. */
+export function sumTaken(takes: Given['takes']): number {
+  return Object.values(takes).reduce<number>((sum, one) => sum + Number(one), 0);
+}

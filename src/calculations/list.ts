@@ -59,6 +59,7 @@ const LIST: Readonly<Record<string, Listed>> = {
   edging: {
     stage: 'edge',
     page: () => import('./edging/edging.ts').then(({ edging }) => asked(edging)),
+    gives: () => import('./edging/outputs.ts').then(({ edgingOutputs }) => edgingOutputs),
   },
   lacing: {
     stage: 'edge',

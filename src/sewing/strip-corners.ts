@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import type { Mark, Run } from './run.ts';
-import type { HoleRow, StripInput } from './strip.ts';
+import type { HoleRow, Kept, StripInput } from './strip.ts';
 import { nearestSpaces } from './strip-fit.ts';
 import { backOf, leastPitch, rowsAcross } from './strip-room.ts';
 import { isOutline, type Side, sidesOf } from './strip-sides.ts';
@@ -19,16 +19,26 @@ import { isOutline, type Side, sidesOf } from './strip-sides.ts';
  * @param end from a cut end to the first hole
  */
 export function turnedRows(input: StripInput, end: ExactLength): HoleRow[] {
-  return rowsAcross(input).map((across) => turnedRow(input, end, across));
+  return rowsAcross(input).map((across, row) => {
+    const { kept } = input;
+    return turnedRow(input, end, across, kept?.row === row ? kept : undefined);
+  });
 }
 
-function turnedRow(input: StripInput, end: ExactLength, across: ExactLength): HoleRow {
+function turnedRow(
+  input: StripInput,
+  end: ExactLength,
+  across: ExactLength,
+  kept: Kept | undefined,
+): HoleRow {
   const back = backOf(across, input.angle);
   const closed = isOutline(input);
   const sides = sidesOf(input);
-  const filled = sides.map((side) =>
-    fillSide(input, side, side.begins ? back : end, side.ends ? back : end),
-  );
+  const filled = sides.map((side, i) => {
+    const from = side.begins ? back : end;
+    const decided = kept?.side === i ? kept.count : undefined;
+    return fillSide(input, side, from, side.ends ? back : end, decided);
+  });
   const holes = filled.reduce((sum, { spaces }) => sum + spaces, 0);
   let number = 0;
   const runs = filled.map(({ marks, spaces }, i): Run => {
@@ -58,11 +68,18 @@ interface Filled {
   marks: Omit<Mark, 'label'>[];
 }
 
-function fillSide(input: StripInput, side: Side, start: number, stop: number): Filled {
+function fillSide(
+  input: StripInput,
+  side: Side,
+  start: number,
+  stop: number,
+  decided: number | undefined,
+): Filled {
   const room = exactLength(side.long - start - stop);
   const least = leastPitch(input);
-  const spaces =
+  const nearest = () =>
     nearestSpaces(room, { pitch: input.pitch, least, fit: 'fill', middle: 'any' }) ?? 1;
+  const spaces = decided === undefined ? nearest() : Math.max(1, decided - 1);
   const own = room / spaces;
   const marks = Array.from({ length: spaces + 1 }, (_, i) => {
     const inCorner = (i === 0 && side.begins) || (i === spaces && side.ends);

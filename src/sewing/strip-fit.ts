@@ -19,6 +19,8 @@ export interface FitInput {
   middle: Middle;
   /** No pitch is brought below this. */
   least: ExactLength;
+  /** So many holes, where that is decided already. */
+  count?: number | undefined;
 }
 
 type SpacesInput = Pick<FitInput, 'pitch' | 'least' | 'fit' | 'middle'>;
@@ -33,27 +35,45 @@ const LEAST_IN_LOOP = 3;
  *
  * Keeping the pitch p between ends e: n = ⌊(L − 2e)/p⌋ + 1. Filling: of the pitches
  * (L − 2e)/k the nearest to p. A loop: of the pitches L/n the nearest. Where the
- * middle is to fall on a hole the count is odd, between two it is even. Derived here.
+ * middle is to fall on a hole the count is odd, between two it is even. With the count
+ * decided it is kept, wherever the middle falls. Derived here.
  */
 export function fitRow(input: FitInput): Outcome<FittedRow> {
   const { length, pitch, end, fit } = input;
   const loop = fit === 'loop';
-  const evened = loop || fit === 'fill';
   const room = loop ? length : length - 2 * end;
   if (room < 0) {
     const needed = exactLength(2 * end);
     return refused({ kind: 'ends-too-long', field: 'end', room: length, needed });
   }
-  const spaces = evened ? nearestSpaces(room, input) : keptSpaces(room, input);
+  const spaces = spacesIn(room, input);
   if (spaces === undefined) {
-    const needed = exactLength(length - room + (evened ? leastRoom(input) : pitch));
+    const needed = exactLength(length - room + leastRoom(input));
     return refused({ kind: 'does-not-fit', field: 'length', room: length, needed });
   }
   const count = loop ? spaces : spaces + 1;
   if (count > MOST_HOLES) return refused(tooMany(room));
-  const own = evened ? room / spaces : pitch;
+  const own = isEvened(fit) ? room / spaces : pitch;
   const first = loop ? own / 2 : fit === 'split' ? end + (room - spaces * own) / 2 : end;
   return { ok: true, value: { count, pitch: exactLength(own), first: exactLength(first) } };
+}
+
+function spacesIn(room: number, input: FitInput): number | undefined {
+  const { count, fit, pitch } = input;
+  if (count !== undefined) {
+    const spaces = spacesOf(count, fit);
+    const fits = room >= leastRoom(input) - NOISE * pitch;
+    return fits && (!isEvened(fit) || spaces >= fewest(input)) ? spaces : undefined;
+  }
+  return isEvened(fit) ? nearestSpaces(room, input) : keptSpaces(room, input);
+}
+
+function isEvened(fit: Fit): boolean {
+  return fit === 'loop' || fit === 'fill';
+}
+
+function spacesOf(count: number, fit: Fit): number {
+  return fit === 'loop' ? count : count - 1;
 }
 
 /** An odd number of spaces has its middle between two holes. */
@@ -82,10 +102,14 @@ export function nearestSpaces(room: number, input: SpacesInput): number | undefi
     .sort((one, other) => off(one) - off(other))[0];
 }
 
-/** What the fewest spaces take that suit. */
-function leastRoom(input: SpacesInput): number {
+/** What the fewest spaces take that suit, or those decided. */
+function leastRoom(input: FitInput): number {
+  const { fit, count, pitch, least } = input;
+  const each = isEvened(fit) ? least : pitch;
+  if (count !== undefined) return spacesOf(count, fit) * each;
+  if (!isEvened(fit)) return each;
   const spaces = fewest(input);
-  return (suitsFit(spaces, input) ? spaces : spaces + 1) * input.least;
+  return (suitsFit(spaces, input) ? spaces : spaces + 1) * each;
 }
 
 function fewest({ fit }: SpacesInput): number {

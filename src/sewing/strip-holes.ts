@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { middleOf } from './hole-place.ts';
-import { answerUnless, type Outcome, refused } from './problem.ts';
+import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import type { Mark } from './run.ts';
 import { type HoleRow, MOST_HOLES, type StripInput } from './strip.ts';
 import { stripProblems } from './strip-checks.ts';
@@ -52,16 +52,49 @@ function turned(input: StripInput): Outcome<StripHoles> {
   const end = usualEnd(input);
   const problems = isOutline(input) ? outlineProblems(input) : cornerProblems(input, end);
   return answerUnless(problems, () => {
+    const rows = turnedRows(input, end);
     const over = { start: ZERO, end: ZERO };
-    return { ok: true, value: holesIn(turnedRows(input, end), over) };
+    return answerUnless(keptProblems(input, rows), () => ({
+      ok: true,
+      value: holesIn(rows, over),
+    }));
   });
 }
 
+/** Filled anew a side always has room; with the holes that are decided it may have too little. */
+function keptProblems(input: StripInput, rows: readonly HoleRow[]): Problem[] {
+  const { kept } = input;
+  const row = rows[kept?.row ?? 0];
+  const [pitch, side] = [row?.pitches[kept?.side ?? 0], row?.runs[kept?.side ?? 0]];
+  const lacks = pitch === undefined ? 0 : leastPitch(input) - pitch;
+  if (!kept || !side || lacks < 1) return [];
+  const needed = exactLength(side.length + (kept.count - 1) * lacks);
+  return [{ kind: 'does-not-fit', field: 'corners', room: side.length, needed }];
+}
+
+/** Holes decided of the second row decide those of the first: as many, or staggered one more. */
 function straight(input: StripInput): Outcome<StripHoles> {
+  const { kept } = input;
+  if (!kept) return straightRows(input, undefined);
+  if (kept.row === 0) return straightRows(input, kept.count);
+  const alike = straightRows(input, kept.count);
+  if (alike.ok && alike.value.rows[kept.row]?.count === kept.count) return alike;
+  return straightRows(input, kept.count + 1);
+}
+
+function straightRows(input: StripInput, decided: number | undefined): Outcome<StripHoles> {
   const { length, pitch, fit, middle, hole, rows: wanted } = input;
   const loop = fit === 'loop';
   const end = usualEnd(input);
-  const fitted = fitRow({ length, pitch, end, fit, middle, least: leastPitch(input) });
+  const fitted = fitRow({
+    length,
+    pitch,
+    end,
+    fit,
+    middle,
+    least: leastPitch(input),
+    count: decided,
+  });
   if (!fitted.ok) return fitted;
   const row = fitted.value;
   const half = row.pitch / 2;

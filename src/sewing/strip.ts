@@ -43,6 +43,15 @@ export interface StripInput {
    */
   corners: readonly Length[];
   angle: number;
+  /** Holes that are decided already, as some of them are punched. */
+  kept?: Kept | undefined;
+}
+
+/** So many holes on one side of a row, by their indices: a row without corners has one side. */
+export interface Kept {
+  row: number;
+  side: number;
+  count: number;
 }
 
 /** One row of holes, as runs: a single one, or one for each side between corners. */

@@ -136,3 +136,36 @@ describe('evening the pitch', () => {
     );
   });
 });
+
+describe('with the count decided', () => {
+  // 78 holes punched of a strip that came out 63.0 long: 622 mm over 77 spaces, or (630 − 616) ÷ 2 = 7 mm at either end (by hand).
+  test('holes that are begun keep their count: the pitch gives way, or the ends', () => {
+    const begun = { length: mm(630), count: 78 };
+    expect(rowOf({ ...begun, fit: 'fill' }).pitch).toBeCloseTo(mm(622) / 77, 3);
+    expect(rowOf(begun)).toEqual({ count: 78, pitch: mm(8), first: mm(7) });
+    expect(fitRow({ ...PLAIN, length: mm(623), count: 78 })).toMatchObject({
+      problems: [{ kind: 'does-not-fit', field: 'length', needed: mm(624) }],
+    });
+  });
+
+  test('deciding what it would be anyhow changes nothing; any other count is kept or refused', () => {
+    const cases = fc.record({
+      length: fc.integer({ min: 60, max: 900 }).map(mm),
+      pitch: fc.integer({ min: 5, max: 20 }).map(mm),
+      fit: fc.constantFrom('split' as const, 'far-end' as const, 'fill' as const, 'loop' as const),
+    });
+    fc.assert(
+      fc.property(cases, fc.integer({ min: 3, max: 150 }), (set, count) => {
+        const free = rowOf(set);
+        expect(rowOf({ ...set, count: free.count })).toEqual(free);
+        const kept = fitRow({ ...PLAIN, ...set, count });
+        if (!kept.ok) return;
+        const { first, pitch } = kept.value;
+        expect(kept.value.count).toBe(count);
+        expect(pitch).toBeGreaterThanOrEqual(mm(3) - 1);
+        expect(first + (count - 1) * pitch).toBeLessThanOrEqual(set.length);
+      }),
+      { seed: 1313 },
+    );
+  });
+});
