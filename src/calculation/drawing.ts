@@ -1,6 +1,6 @@
 import type { Dimension, Dimensioned, DimensionOf } from '../drawing/dimension.ts';
 import type { Point } from '../drawing/figure.ts';
-import type { ExactLength } from '../lengths/length.ts';
+import { type ExactLength, exactLength, toMm } from '../lengths/length.ts';
 import type { Bench } from './bench.ts';
 import type { Draft } from './calculation.ts';
 import type { Ask } from './field-spec.ts';
@@ -23,4 +23,26 @@ export function lengthAt(
   bench: Bench,
 ): Dimension {
   return { from, to, text: exactly(length, bench), by };
+}
+
+/** A length up a drawing, from and to heights above its zero in 1/8000 mm; `x` in mm. */
+export function lengthUp(
+  x: number,
+  [from, to]: readonly [number, number],
+  by: DimensionOf,
+  bench: Bench,
+): Dimension {
+  const at = (height: number): Point => ({ x, y: -toMm(exactLength(height)) });
+  return lengthAt([at(from), at(to)], exactLength(to - from), by, bench);
+}
+
+/** A length along a drawing, from and to places in 1/8000 mm; `y` in mm. */
+export function lengthAlong(
+  y: number,
+  [from, to]: readonly [number, number],
+  by: DimensionOf,
+  bench: Bench,
+): Dimension {
+  const at = (along: number): Point => ({ x: toMm(exactLength(along)), y });
+  return lengthAt([at(from), at(to)], exactLength(to - from), by, bench);
 }

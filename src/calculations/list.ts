@@ -79,6 +79,7 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'turn-up',
     page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)),
     gives: () => import('./facing/outputs.ts').then(({ facingOutputs }) => facingOutputs),
+    draws: () => import('./facing/drawing.ts').then(({ facingDrawing }) => facingDrawing),
   },
 };
 

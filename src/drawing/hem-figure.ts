@@ -15,15 +15,18 @@ export interface HemSection extends HemLines {
   labels: { depth: string; turn: string };
 }
 
-/** How far from the right side of the cloth its layers are drawn, in mm: the hem, and what is turned in. */
-export function layersOf({ depth }: HemLines): { hem: number; turned: number } {
+/** How far from the right side of the cloth its layers are drawn, in mm: the hem, what is turned in, and the piece's edge in the seam of a facing. */
+export function layersOf({ depth }: HemLines): { hem: number; turned: number; joined: number } {
   const apart = apartOf(depth);
-  return { hem: 2 * apart, turned: apart };
+  return { hem: 2 * apart, turned: apart, joined: JOINED * apart };
 }
 
 function apartOf(depth: number): number {
   return depth * 0.14;
 }
+
+/** How far from the right side a piece's edge is turned up in the seam of a facing, in layers. */
+const JOINED = 0.8;
 
 /**
  * A section through a hem, its heights to scale; the layers are drawn apart so
@@ -84,7 +87,7 @@ function layers(depth: number, turn: number, apart: number, seam: number | undef
     { x, y: 0 },
   ];
   return [
-    { line: 'cloth', points: [...piece, ...up(apart * 0.8).reverse()] },
+    { line: 'cloth', points: [...piece, ...up(apart * JOINED).reverse()] },
     { line: 'cloth', points: [...up(apart * 1.2), ...inside] },
   ] as const;
 }

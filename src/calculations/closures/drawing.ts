@@ -1,11 +1,11 @@
 import { closuresWords as words } from '#words/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
+import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { circle } from '../../drawing/figure-ring.ts';
-import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
+import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
 import { type ClosurePlan, spaceClosures } from '../../sewing/closures.ts';
 import { type ClosuresAsked, closureFields } from './fields.ts';
 import { closuresInput } from './input.ts';
@@ -55,10 +55,9 @@ function dimensions(asked: ClosuresAsked, { run, count }: ClosurePlan, bench: Be
   const places = run.marks.map(({ at }) => at);
   const [first = ZERO, second] = places;
   const last = places.at(-1) ?? first;
-  const of = (from: number, to: number, one: DimensionOf): Dimension[] => {
-    const ends = [place(exactLength(from)), place(exactLength(to))] as const;
-    return [lengthAt(ends, exactLength(to - from), one, bench)];
-  };
+  const of = (from: number, to: number, one: DimensionOf): Dimension[] => [
+    lengthAlong(0, [from, to], one, bench),
+  ];
   const half = (width ?? 0) / 2;
   const counted = asked.by === 'count' ? { given: 'count' } : { found: 'count' };
   return [

@@ -3,7 +3,6 @@ import { turnedWords as turned } from '#words/turned-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { foldWorking, halfFoldWorking } from '../../calculation/fold-working.ts';
-import type { InputOf } from '../../calculation/schema.ts';
 import { numberSaid, percentText } from '../../calculation/tape-said.ts';
 import { byTape, exactly, onTape } from '../../calculation/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
@@ -12,12 +11,10 @@ import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.
 import type { Facing } from '../../sewing/hem-facing.ts';
 import { FACING_SEAM } from '../../sewing/sources/facings.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
-import type { facingFields } from './fields.ts';
-
-type Input = InputOf<(typeof facingFields)['specs']>;
+import type { FacingAsked } from './fields.ts';
 
 /** A faced hem as an answer. */
-export function facingAnswer(input: Input, plan: Facing, bench: Bench): Answer {
+export function facingAnswer(input: FacingAsked, plan: Facing, bench: Bench): Answer {
   const within = { over: ZERO, under: input.depth };
   const stitchUp = insideGraduation(plan.stitchUp, tapeStep(bench), within);
   const stitch =
@@ -38,7 +35,7 @@ export function facingAnswer(input: Input, plan: Facing, bench: Bench): Answer {
   };
 }
 
-function lines(input: Input, plan: Facing, bench: Bench): Line[] {
+function lines(input: FacingAsked, plan: Facing, bench: Bench): Line[] {
   const show = (x: ExactLength) => byTape(x, bench);
   const { kind } = input;
   const given = kind === 'bias' ? plan.gives : undefined;
@@ -57,7 +54,7 @@ function lines(input: Input, plan: Facing, bench: Bench): Line[] {
   return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
 }
 
-function figures(input: Input, plan: Facing, bench: Bench) {
+function figures(input: FacingAsked, plan: Facing, bench: Bench) {
   const figure = hemSection({
     depth: toMm(input.depth),
     turn: toMm(input.turn),
@@ -71,7 +68,7 @@ function figures(input: Input, plan: Facing, bench: Bench) {
   return [{ name: turned.section, figure }];
 }
 
-function workings(input: Input, plan: Facing, bench: Bench): Working[] {
+function workings(input: FacingAsked, plan: Facing, bench: Bench): Working[] {
   const show = (x: ExactLength) => exactly(x, bench);
   const { seam, depth, turn, thickness, radius } = input;
   const { folds, gives, cutDeep } = plan;

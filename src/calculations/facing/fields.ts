@@ -1,7 +1,7 @@
 import { facingWords as words } from '#words/facing-words.ts';
 import { turnedWords as turned } from '#words/turned-words.ts';
 import { choice, given, length, lengthOrNone, maybeLength } from '../../calculation/field-spec.ts';
-import { schema } from '../../calculation/schema.ts';
+import { type InputOf, schema } from '../../calculation/schema.ts';
 
 const finished = maybeLength(turned.notGiven, { usual: 'garmentLength' });
 
@@ -18,3 +18,6 @@ export const facingFields = schema(words.labels, {
   otherEnd: maybeLength(turned.otherEndHint, { when: given(finished) }),
   left: maybeLength(turned.notGiven, { usual: 'hemDepth' }),
 });
+
+/** What was read of the fields. */
+export type FacingAsked = InputOf<(typeof facingFields)['specs']>;

@@ -3,22 +3,20 @@ import { facingOutputWords as words } from '#words/facing-output-words.ts';
 import { turnedWords } from '#words/turned-words.ts';
 import { given } from '../../calculation/field-spec.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
-import type { InputOf } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
 import { type Facing, type FacingInput, facedHem } from '../../sewing/hem-facing.ts';
 import { type FacingStands, facingAsMade } from '../../sewing/hem-facing-made.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
-import { facingFields } from './fields.ts';
+import { type FacingAsked, facingFields } from './fields.ts';
 
 const output = outputOf(facingFields);
 const { kind, radius } = facingFields.specs;
 
 /** What the facing takes is asked before the piece is cut: the cloth there is, is the seam's own. */
 const CUT_FIELDS = ['depth', 'seam', 'turn', 'thickness'] as const;
-type Read = InputOf<(typeof facingFields)['specs']>;
-type Asked = Pick<Read, (typeof CUT_FIELDS)[number]> &
-  Partial<Pick<Read, 'edgeStitch' | 'left' | 'radius'>>;
+type Asked = Pick<FacingAsked, (typeof CUT_FIELDS)[number]> &
+  Partial<Pick<FacingAsked, 'edgeStitch' | 'left' | 'radius'>>;
 
 const turnUp = { datum: 'raw-edge', stage: 'turn-up', undoable: true } as const;
 

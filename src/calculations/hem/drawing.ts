@@ -1,8 +1,8 @@
 import { turnedWords } from '#words/turned-words.ts';
-import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
-import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
+import { type Drawing, lengthUp } from '../../calculation/drawing.ts';
+import type { DimensionOf } from '../../drawing/dimension.ts';
 import { hemLines, layersOf } from '../../drawing/hem-figure.ts';
-import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
+import { toMm } from '../../lengths/length.ts';
 import { hem } from '../../sewing/hem.ts';
 import { hasTurn, hemFields, isWhole } from './fields.ts';
 import { hemInput } from './read.ts';
@@ -42,28 +42,18 @@ export const hemDrawing: Drawing = {
     const { stitchUp } = made.value;
     const section = { depth: toMm(depth), turn: toMm(turn), stitchUp: toMm(stitchUp) };
     const layer = layersOf(section);
-    const up = (x: number, from: ExactLength, by: ExactLength, of: DimensionOf): Dimension =>
-      lengthAt(
-        [
-          { x, y: -toMm(from) },
-          { x, y: -toMm(exactLength(from + by)) },
-        ],
-        by,
-        of,
-        bench,
-      );
+    const up = (x: number, from: number, to: number, of: DimensionOf) =>
+      lengthUp(x, [from, to], of, bench);
 
     return {
       name: turnedWords.section,
       toScale: true,
       shapes: hemLines(section),
       dimensions: [
-        up(layer.hem, ZERO, depth, isWhole(ask) ? { found: 'depth' } : { given: 'depth' }),
-        up(layer.hem, ZERO, stitchUp, { found: 'stitch-up' }),
-        up(layer.hem, stitchUp, edgeStitch, { given: 'edgeStitch' }),
-        ...(hasTurn(ask)
-          ? [up(layer.turned, exactLength(depth - turn), turn, { given: 'turn' })]
-          : []),
+        up(layer.hem, 0, depth, isWhole(ask) ? { found: 'depth' } : { given: 'depth' }),
+        up(layer.hem, 0, stitchUp, { found: 'stitch-up' }),
+        up(layer.hem, stitchUp, stitchUp + edgeStitch, { given: 'edgeStitch' }),
+        ...(hasTurn(ask) ? [up(layer.turned, depth - turn, depth, { given: 'turn' })] : []),
       ],
     };
   },

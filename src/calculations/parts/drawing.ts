@@ -1,10 +1,9 @@
 import { partsWords as words } from '#words/parts-words.ts';
-import type { Bench } from '../../calculation/bench.ts';
-import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
-import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
-import type { FigureShape, Point } from '../../drawing/figure.ts';
+import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
+import type { DimensionOf } from '../../drawing/dimension.ts';
+import type { FigureShape } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
-import { type ExactLength, type Length, toMm, ZERO } from '../../lengths/length.ts';
+import { type Length, toMm } from '../../lengths/length.ts';
 import { type DividedEdge, equalParts } from '../../sewing/equal-parts.ts';
 import { partsFields, partsInput } from './fields.ts';
 
@@ -35,8 +34,8 @@ export const partsDrawing: Drawing = {
         ...(met && other !== undefined ? edge(other, met, there, MARK * longest) : []),
       ],
       dimensions: [
-        along(ZERO, length, here, { given: 'length' }, bench),
-        along(ZERO, found.value.edge.part, here, { found: 'part' }, bench),
+        lengthAlong(here, [0, length], { given: 'length' }, bench),
+        lengthAlong(here, [0, found.value.edge.part], { found: 'part' }, bench),
         {
           from: { x: 0, y: here },
           to: { x: toMm(length), y: here },
@@ -45,8 +44,8 @@ export const partsDrawing: Drawing = {
         },
         ...(met && other !== undefined
           ? [
-              along(ZERO, other, there, { given: 'other' }, bench),
-              along(ZERO, met.part, there, { found: 'part-other' }, bench),
+              lengthAlong(there, [0, other], { given: 'other' }, bench),
+              lengthAlong(there, [0, met.part], { found: 'part-other' }, bench),
             ]
           : []),
       ],
@@ -61,15 +60,4 @@ function edge(length: Length, { run }: DividedEdge, y: number, mark: number): Fi
       lineThrough('measure', { x: toMm(at), y: y - mark }, { x: toMm(at), y: y + mark }),
     ),
   ];
-}
-
-function along(
-  from: ExactLength,
-  to: ExactLength,
-  y: number,
-  by: DimensionOf,
-  bench: Bench,
-): Dimension {
-  const place = (at: ExactLength): Point => ({ x: toMm(at), y });
-  return lengthAt([place(from), place(to)], to, by, bench);
 }
