@@ -43,6 +43,7 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'turn-up',
     page: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)),
     gives: () => import('./corner/outputs.ts').then(({ cornerOutputs }) => cornerOutputs),
+    draws: () => import('./corner/drawing.ts').then(({ cornerDrawing }) => cornerDrawing),
   },
   centre: {
     stage: 'edge',
@@ -55,6 +56,8 @@ const LIST: Readonly<Record<string, Listed>> = {
     page: () => import('./buttonhole/buttonhole.ts').then(({ buttonhole }) => asked(buttonhole)),
     gives: () =>
       import('./buttonhole/outputs.ts').then(({ buttonholeOutputs }) => buttonholeOutputs),
+    draws: () =>
+      import('./buttonhole/drawing.ts').then(({ buttonholeDrawing }) => buttonholeDrawing),
   },
   edging: {
     stage: 'edge',

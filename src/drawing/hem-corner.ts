@@ -21,10 +21,20 @@ export interface CornerPlan {
  * the seam and where to trim. A trim wider than the corner allows is drawn half way.
  */
 export function mitreFlat(plan: CornerPlan): Figure {
+  const { up, across, far } = placesOf(plan);
+  return [
+    ...mitreLines(plan),
+    // Off the cloth, where no line runs through them.
+    { label: 'A', at: { x: plan.alongBottom, y: 0.09 * far } },
+    { label: 'B', at: plus(up(plan.upSide), scaled(across, -0.15 * far)) },
+  ];
+}
+
+/** The same without the names of its marks. */
+export function mitreLines(plan: CornerPlan): Figure {
   const { bottom, side, alongBottom, upSide } = plan;
-  const { up, at, across } = placesOf(plan);
+  const { up, at, far } = placesOf(plan);
   const corner = at(bottom, side);
-  const far = Math.max(alongBottom, upSide) * 1.35;
   const [one, two] = [{ x: alongBottom, y: 0 }, up(upSide)];
   return [
     { line: 'cloth', points: [up(far), { x: 0, y: 0 }, { x: far, y: 0 }] },
@@ -32,9 +42,6 @@ export function mitreFlat(plan: CornerPlan): Figure {
     { line: 'fold', points: [corner, plus(at(0, side), up(far))] },
     { line: 'stitch', points: [one, corner, two] },
     { line: 'cut', points: trimLine(one, corner, two, plan.trim) },
-    // Off the cloth, where no line runs through them.
-    { label: 'A', at: { x: one.x, y: 0.09 * far } },
-    { label: 'B', at: plus(two, scaled(across, -0.15 * far)) },
   ];
 }
 
@@ -66,11 +73,15 @@ export function mitreFolded(plan: CornerPlan): Figure {
   ];
 }
 
-/** Places by their distance from the two raw edges, and along the side edge; y downwards. */
-function placesOf({ angle }: CornerPlan) {
+/**
+ * Places by their distance from the two raw edges, and along the side edge; y downwards. The
+ * edges are drawn as far as `far` from the raw corner.
+ */
+export function placesOf({ angle, alongBottom, upSide }: CornerPlan) {
   const turn = (angle * Math.PI) / 180;
   const [sine, cosine] = [Math.sin(turn), Math.cos(turn)];
   return {
+    far: Math.max(alongBottom, upSide) * 1.35,
     /** Across the side edge, inwards; one long. */
     across: { x: sine, y: cosine },
     up: (by: number): Point => ({ x: by * cosine, y: -by * sine }),
@@ -105,10 +116,10 @@ function dot(a: Point, b: Point): number {
   return a.x * b.x + a.y * b.y;
 }
 
-function plus(a: Point, b: Point): Point {
+export function plus(a: Point, b: Point): Point {
   return { x: a.x + b.x, y: a.y + b.y };
 }
 
-function scaled(point: Point, by: number): Point {
+export function scaled(point: Point, by: number): Point {
   return { x: point.x * by, y: point.y * by };
 }

@@ -7,10 +7,11 @@ import { refusedFor } from '../../calculation/problem-faults.ts';
 import { numberSaid, said } from '../../calculation/tape-said.ts';
 import { byTape, exactly } from '../../calculation/tape-text.ts';
 import { mitreFlat, mitreFolded } from '../../drawing/hem-corner.ts';
-import { type ExactLength, toMm } from '../../lengths/length.ts';
+import type { ExactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
 import { MITRE_TRIM } from '../../sewing/sources/mitres.ts';
+import { drawnOf } from './drawn.ts';
 import { cornerFields } from './fields.ts';
 
 /** A mitred corner of two hems: a vent, a slit, a napkin. */
@@ -89,17 +90,8 @@ function edgeWorkings(input: MitreInput, plan: Mitre, bench: Bench): Working[] {
   ];
 }
 
-function figures({ angle, edgeStitch, turned }: MitreInput, plan: Mitre) {
-  const corner = {
-    bottom: toMm(plan.foldLines.bottom),
-    side: toMm(plan.foldLines.side),
-    angle,
-    alongBottom: toMm(plan.alongBottom),
-    upSide: toMm(plan.upSide),
-    trim: toMm(plan.trim),
-    edgeStitch: toMm(edgeStitch),
-    turnedTwice: turned !== 'once',
-  };
+function figures(input: MitreInput, plan: Mitre) {
+  const corner = drawnOf(input, plan);
   return [
     { name: words.flat, figure: mitreFlat(corner) },
     { name: words.folded, figure: mitreFolded(corner) },

@@ -3,14 +3,14 @@ import { cornerWords } from '#words/corner-words.ts';
 import { turnedWords } from '#words/turned-words.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import type { InputOf } from '../../calculation/schema.ts';
-import { type ExactLength, ZERO } from '../../lengths/length.ts';
+import { ZERO } from '../../lengths/length.ts';
 import type { Mitre } from '../../sewing/mitre.ts';
 import { mitreAsPressed } from '../../sewing/mitre-made.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import type { Mark, Run } from '../../sewing/run.ts';
 import { MITRE_TRIM } from '../../sewing/sources/mitres.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { cornerFields } from './fields.ts';
+import { placeOf } from './places.ts';
 
 const output = outputOf(cornerFields);
 
@@ -27,7 +27,7 @@ const foldBottom = output({
   name: words.foldBottom,
   ...line,
   step: { do: words.pressBottom, ...press },
-  of: (fields) => mapped(corner(fields), ({ runs }) => place(runs.bottom, 'press')),
+  of: (fields) => mapped(corner(fields), ({ runs }) => placeOf(runs.bottom, 'press')),
 });
 
 const foldSide = output({
@@ -35,7 +35,7 @@ const foldSide = output({
   name: words.foldSide,
   ...line,
   step: { do: words.pressSide, ...press },
-  of: (fields) => mapped(corner(fields), ({ runs }) => place(runs.side, 'press')),
+  of: (fields) => mapped(corner(fields), ({ runs }) => placeOf(runs.side, 'press')),
 });
 
 /** What a mitred corner gives: where its folds and marks lie on both raw edges, and what is trimmed. */
@@ -83,11 +83,4 @@ export const cornerOutputs: Outputs = {
 function corner(fields: Asked, made: MadeSteps = {}): Outcome<Mitre> {
   const folds = { bottom: made['fold-bottom'], side: made['fold-side'] };
   return mitreAsPressed({ ...fields, edgeStitch: ZERO }, folds);
-}
-
-/** @throws an Error where an edge has no such mark */
-function place({ marks }: Run, kind: Mark['kind']): ExactLength {
-  const mark = marks.find((one) => one.kind === kind);
-  if (!mark) throw new Error(`an edge without a mark to ${kind}`);
-  return mark.at;
 }
