@@ -1,6 +1,7 @@
 import type { ExactLength } from '../lengths/length.ts';
 import type { Outcome } from '../sewing/problem.ts';
 import type { Datum, Run } from '../sewing/run.ts';
+import type { Fault } from './calculation.ts';
 import type { Ask, FieldSpec } from './field-spec.ts';
 import type { InputOf, Schema } from './schema.ts';
 
@@ -54,8 +55,14 @@ export interface TakenAway {
   absent: string;
 }
 
+/** What could not be read of a field that is read further where it is worked out, as steps are. */
+export interface Unread {
+  ok: false;
+  faults: readonly Fault[];
+}
+
 /** What an output comes to: a value, why there is none, or that there is nothing to be had. */
-export type Comes<Value> = Outcome<Value> | TakenAway;
+export type Comes<Value> = Outcome<Value> | TakenAway | Unread;
 
 /** A named number that a calculation gives. Its key never changes meaning. */
 export interface Output {

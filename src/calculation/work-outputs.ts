@@ -1,4 +1,3 @@
-import type { Problem } from '../sewing/problem.ts';
 import type { Bench } from './bench.ts';
 import type { Draft, Fault } from './calculation.ts';
 import type { MadeSteps, Output, Outputs, Values } from './output.ts';
@@ -54,10 +53,7 @@ export function workOutputs(
     const given = { fields: read.value, takes, made, count: counts[output.key] };
     const value = output.of(given);
     if (value.ok) return { state: 'here', value: value.value };
-    return 'absent' in value ? { state: 'absent', by: value.absent } : refusedFor(value.problems);
+    if ('absent' in value) return { state: 'absent', by: value.absent };
+    return { state: 'faults', faults: 'faults' in value ? value.faults : faultsOf(value.problems) };
   }
-}
-
-function refusedFor(problems: readonly Problem[]): Came {
-  return { state: 'faults', faults: faultsOf(problems) };
 }

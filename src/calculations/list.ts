@@ -67,10 +67,12 @@ const LIST: Readonly<Record<string, Listed>> = {
   lacing: {
     stage: 'edge',
     page: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)),
+    gives: () => import('./lacing/outputs.ts').then(({ lacingOutputs }) => lacingOutputs),
   },
   crossing: {
     stage: 'edge',
     page: () => import('./crossing/crossing.ts').then(({ crossing }) => asked(crossing)),
+    gives: () => import('./crossing/outputs.ts').then(({ crossingOutputs }) => crossingOutputs),
   },
   parts: {
     stage: 'cut',

@@ -18,7 +18,7 @@ const every = await Promise.all(
 );
 
 /** Calculations whose outputs are not declared yet. */
-const STILL_WITHOUT = ['seam', 'lacing', 'crossing'];
+const STILL_WITHOUT = ['seam'];
 
 /** Every field an output reads, by itself or by what it takes. */
 function readBy(output: Output, gives: Outputs): Set<string> {

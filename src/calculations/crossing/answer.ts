@@ -9,7 +9,7 @@ import { crossingFigure } from '../../drawing/crossing-figure.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { showExact } from '../../lengths/show-length.ts';
 import type { Crossed } from '../../sewing/crossing-holes.ts';
-import { shorterMove } from '../../sewing/crossing-move.ts';
+import { chosenOf, shorterMove } from '../../sewing/crossing-move.ts';
 import { type NewHoles, newHoles } from '../../sewing/crossing-run.ts';
 import type { Crossing, CrossingPlan } from '../../sewing/strip-crossing.ts';
 import { drawnOf } from './drawn.ts';
@@ -18,14 +18,11 @@ import type { crossingFields } from './fields.ts';
 type Show = (x: ExactLength) => string;
 type Own = Typed<(typeof crossingFields)['specs']>;
 
-/** A shift of less that clears nothing is none. */
-const NO_SHIFT = exactLength(400);
 /** Two crossing strips as an answer. */
 export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench): Answer {
   const { asLaid, best } = plan;
   const show: Show = (x) => byTape(x, bench);
-  const moved = movesTo(best, asLaid);
-  const chosen = moved ? best : asLaid;
+  const { chosen, moved } = chosenOf(plan);
   const fresh = newHoles(input.lower, chosen);
   const near = chosen.holes.filter(({ meets, nearEdge }) => meets !== 'shared' && nearEdge).length;
   return {
@@ -79,13 +76,6 @@ function sentence(
     ...(moved ? [words.moveBy(show(by), back, show(other))] : stays),
     clashes > 0 ? words.least : words.clear(room === undefined ? undefined : show(room), moved),
   ].join(' ');
-}
-
-/** Only a shift that betters what lies there is worth the moving. */
-function movesTo(best: Crossing, asLaid: Crossing): boolean {
-  const room = (one: Crossing) => one.room ?? Number.POSITIVE_INFINITY;
-  if (best.clashes !== asLaid.clashes) return best.clashes < asLaid.clashes;
-  return best.shift >= NO_SHIFT && room(best) > room(asLaid) + NO_SHIFT;
 }
 
 function meetingsOf({ holes, shared, clashes }: Crossing): string {

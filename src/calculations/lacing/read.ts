@@ -1,10 +1,10 @@
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft, Fault } from '../../calculation/calculation.ts';
-import { needed } from '../../calculation/needed.ts';
-import { type Length, mm, ZERO } from '../../lengths/length.ts';
+import { type Length, ZERO } from '../../lengths/length.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
-import { readSteps, type StepsRead } from '../../sewing/lacing-steps.ts';
+import type { StepsRead } from '../../sewing/lacing-steps.ts';
 import { type LacingAsked, lacingFields } from './fields.ts';
+import { NO_STEPS, type OwnSteps, rowOf, secondOf, stepFaults, stepsOf } from './row.ts';
 import { stepsDrawn } from './step-choices.ts';
 
 /** What was typed of a lacing. */
@@ -24,10 +24,6 @@ export interface LacingRead {
 
 export type ReadOutcome = { ok: true; value: LacingRead } | { ok: false; faults: readonly Fault[] };
 
-/** A lacing of no steps of one's own. */
-const NO_STEPS = { ok: true, repeat: undefined, before: false, offHoles: [] } as const;
-const OWN = 'own' satisfies keyof LacingAsked;
-
 /** Reads only the fields that are shown, and says everything that could not be read. */
 export function lacingRead(draft: Draft, bench: Bench): ReadOutcome {
   const read = lacingFields.read(draft, bench);
@@ -37,13 +33,12 @@ export function lacingRead(draft: Draft, bench: Bench): ReadOutcome {
 }
 
 function lacingOf(
-  { holes2, pitch2, step, outside, ...asked }: LacingAsked,
-  { repeat, before, offHoles }: Extract<StepsRead, { ok: true }> | typeof NO_STEPS,
+  { holes2, pitch2, step, ...asked }: LacingAsked,
+  { repeat, before, offHoles }: OwnSteps,
 ): LacingRead {
-  const out = asked.kind === 'outside' ? needed({ outside }) : { outside: ZERO };
-  const input = { ...asked, ...out, own: repeat };
+  const input = rowOf(asked, repeat);
   const second =
-    holes2 === undefined ? undefined : { ...input, holes: holes2, pitch: pitch2 ?? input.pitch };
+    holes2 === undefined ? undefined : secondOf(input, { holes: holes2, pitch: pitch2 });
   const drawn = stepsDrawn(step, before);
   return { input, second, ownPitch: pitch2 !== undefined, before, offHoles, drawn };
 }
@@ -52,9 +47,5 @@ function lacingOf(
 function ownSteps(draft: Draft, margin: Length): StepsRead | typeof NO_STEPS {
   const ask = lacingFields.asks(draft);
   const { kind, own } = lacingFields.specs;
-  return kind.is('own')(ask) ? readSteps(ask(own), margin > 0 ? margin : mm(1)) : NO_STEPS;
-}
-
-function stepFaults(steps: StepsRead | typeof NO_STEPS): Fault[] {
-  return steps.ok ? [] : steps.faults.map((fault) => ({ field: OWN, why: { of: 'steps', fault } }));
+  return kind.is('own')(ask) ? stepsOf(ask(own), margin) : NO_STEPS;
 }
