@@ -3,7 +3,7 @@ import type { Read } from '../lengths/read-fault.ts';
 import type { Bench } from './bench.ts';
 import type { Calculation, Draft, Fault, Field } from './calculation.ts';
 import type { Ask, Choices, FieldSpec, Reading, Start } from './field-spec.ts';
-import { isPageKey } from './page-keys.ts';
+import { isPageKey, type PageKey } from './page-keys.ts';
 
 type Specs = Readonly<Record<string, FieldSpec<unknown>>>;
 
@@ -51,7 +51,7 @@ export interface Schema<All extends Specs> {
  */
 export function schema<const All extends Specs>(
   labels: { readonly [Key in keyof All]: string },
-  specs: All,
+  specs: All & { readonly [Key in keyof All as Extract<Key, PageKey>]: never },
   past: readonly string[] = [],
 ): Schema<All> {
   const keys = Object.keys(specs);

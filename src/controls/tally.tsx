@@ -14,13 +14,17 @@ const words = centreWords.tally;
 /** Counted at most, as in the arithmetic. */
 const MOST = 2000;
 
+/** Which end is counted from, in the address. */
+const FROM = 'counting-from';
+
 /**
  * Counting with the thumb: the whole lower half is the key. The count is in the
  * draft, so it survives a reload; what is started again can be had back. Doubts are
  * for a count that is finished, or already past what was counted from the other end.
  */
 export function Tally({ calculation, draft, bench, services, onDraft, onLeave }: FollowProps) {
-  const fromOther = draft.end === 'other';
+  // Older addresses say it as `end`.
+  const fromOther = (draft[FROM] ?? draft.end) === 'other';
   const [key, otherKey] = fromOther ? ['other', 'count'] : ['count', 'other'];
   const count = countIn(draft[key]);
   const facing = countIn(draft[otherKey]);
@@ -75,7 +79,7 @@ export function Tally({ calculation, draft, bench, services, onDraft, onLeave }:
         <button type="button" onClick={() => services.speak(`${count} ${centreWords.holes}`)}>
           {words.speak}
         </button>
-        <button type="button" onClick={() => finish({ end: fromOther ? '' : 'other' })}>
+        <button type="button" onClick={() => finish({ [FROM]: fromOther ? '' : 'other' })}>
           {words.otherEnd}
         </button>
         {underWay && (

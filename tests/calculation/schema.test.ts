@@ -138,6 +138,13 @@ test('a choice whose options change takes the first for one that isn’t offered
   expect(strip.read({ fit: 'near', corners: '3' }, bench)).toMatchObject({ ok: false });
 });
 
+test('no field is called as what a page keeps', () => {
+  // @ts-expect-error: an address holds the marks that are made by that name
+  expect(schema({ made: 'Made' }, { made: maybeLength('none') }).specs).toHaveProperty('made');
+  // @ts-expect-error: and by that one, of the second run
+  expect(schema({ 'at-2': 'At' }, { 'at-2': maybeLength('none') }).specs).toHaveProperty('at-2');
+});
+
 test('what an earlier build asked for is passed over', () => {
   const now = schema({ level: 'Level' }, { level }, ['height']);
   expect(now.read({ level: '3', height: 'x' }, bench)).toEqual({

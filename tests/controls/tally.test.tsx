@@ -125,11 +125,19 @@ test('counting again raises no alarm before the count is finished', () => {
 });
 
 test('a count past the other one disagrees at once; one that meets it never', () => {
-  count({ count: '3', other: '2', end: 'other' });
+  count({ count: '3', other: '2', 'counting-from': 'other' });
   press(/One more hole/);
   expect(alarm()).toBeNull();
   press(/One more hole/);
   expect(alarm()?.textContent).toMatch(/Counted 3 from one end and 4 from the other/);
+});
+
+test('an older address still says which end is counted from', () => {
+  count({ count: '3', other: '2', end: 'other' });
+  press(/One more hole/);
+  expect(screen.getByText(/^3/, { selector: '.big b' })).toBeTruthy();
+  press(/last/);
+  expect(draft['counting-from']).toBe('');
 });
 
 test('a measured length is not held against a count that has just begun', () => {
