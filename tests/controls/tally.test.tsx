@@ -136,7 +136,7 @@ test('an older address still says which end is counted from', () => {
   count({ count: '3', other: '2', end: 'other' });
   press(/One more hole/);
   expect(screen.getByText(/^3/, { selector: '.big b' })).toBeTruthy();
-  press(/last/);
+  press(/Other end/);
   expect(draft['counting-from']).toBe('');
 });
 

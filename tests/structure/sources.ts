@@ -39,7 +39,8 @@ export function withoutStrings(code: string): string {
 
 /** What a file asks for: imports of every kind, and `new URL('./…')`. */
 export function askedFor(code: string): string[] {
-  const imports = /\b(?:from|import)\s*\(?\s*['"]([^'"]+)['"]/g;
+  // A text that ends in “from” asks for nothing: the word stands by itself.
+  const imports = /(?:[\s}*]from|\bimport)\s*\(?\s*['"]([^'"\n]+)['"]/g;
   const urls = /\bnew\s+URL\(\s*['"](\.[^'"]*)['"]/g;
   return [...code.matchAll(imports), ...code.matchAll(urls)].map((found) => found[1] as string);
 }
