@@ -26,7 +26,11 @@ const LIST: Readonly<Record<string, Listed>> = {
     gives: () => import('./hem/outputs.ts').then(({ hemOutputs }) => hemOutputs),
     draws: () => import('./hem/drawing.ts').then(({ hemDrawing }) => hemDrawing),
   },
-  seam: { stage: 'join', page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)) },
+  seam: {
+    stage: 'join',
+    page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)),
+    gives: () => import('./seam/outputs.ts').then(({ seamOutputs }) => seamOutputs),
+  },
   sizes: {
     stage: 'measure',
     page: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)),

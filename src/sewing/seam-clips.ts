@@ -15,6 +15,8 @@ export interface ClipInput {
   opening: Length;
   /** Along the stitch line, from end to end of the curve, when the clips are to be marked. */
   along?: Length | undefined;
+  /** Of clips that were begun: how many they are, whatever would be asked today. */
+  count?: number | undefined;
 }
 
 /** Clips on a curved seam: how far apart at most, how deep, and where. */
@@ -54,8 +56,8 @@ export function clipCurve(input: ClipInput): Outcome<Clips> {
     if (along > most) return refused(tooMany(input, along, spacing === byOpening, most));
     const differs = exactLength((allowance * along) / radius);
     // A length that is a whole number of spacings needs no further clip for the noise of dividing.
-    const spaces = Math.max(1, Math.ceil(along / spacing - 1e-9));
-    const run = clipRun(along, spaces);
+    const asked = Math.max(1, Math.ceil(along / spacing - 1e-9));
+    const run = clipRun(along, input.count === undefined ? asked : input.count + 1);
     return { ok: true, value: { ...clips, differs, run } };
   });
 }

@@ -1,0 +1,155 @@
+import { cautionWords } from '#words/caution-words.ts';
+import { seamOutputWords as words } from '#words/seam-output-words.ts';
+import { turnedWords } from '#words/turned-words.ts';
+import { needed } from '../../calculation/needed.ts';
+import { type Comes, type Output, outputOf, type StepDatum } from '../../calculation/output.ts';
+import { type ExactLength, length } from '../../lengths/length.ts';
+import type { Outcome } from '../../sewing/problem.ts';
+import { type FinishPlan, finishSeam } from '../../sewing/seam-finish.ts';
+import type { Finish, Row } from '../../sewing/seam-rows.ts';
+import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
+import { type SeamAsked, seamFields } from './fields.ts';
+import { finishInput, ROW_FIELDS, type RowsAsked } from './read.ts';
+
+const output = outputOf(seamFields);
+const { what, finish } = seamFields.specs;
+
+const finishing = { field: 'what', is: what.is('finish') } as const;
+const FINISH_FIELDS = ['given', ...ROW_FIELDS] as const;
+type Asked = Pick<SeamAsked, 'given'> & RowsAsked;
+
+const row = (...finishes: readonly Finish[]) => ({
+  kind: 'length' as const,
+  reads: FINISH_FIELDS,
+  when: [finishing, { field: 'finish' as const, is: finish.is(...finishes) }],
+});
+const sew = { stage: 'join', undoable: true } as const;
+const cut = (datum: StepDatum) =>
+  ({ datum, stage: 'join', undoable: false, caution: cautionWords.blades }) as const;
+
+/** What the finish doesn't need of the pattern's allowance. */
+export const spareOutput = output({
+  key: 'spare',
+  name: words.spare,
+  kind: 'length',
+  reads: FINISH_FIELDS,
+  when: finishing,
+  step: { do: words.trimSpare, ...cut('raw-edge'), stage: 'cut' },
+  of: (fields) => there(plan(fields), ({ spare }) => (spare > 0 ? spare : undefined)),
+});
+
+export const firstRow = output({
+  key: 'first-row',
+  name: words.firstRow,
+  ...row('french'),
+  step: { do: words.sewFirst, datum: 'raw-edge', ...sew },
+  of: (fields) => there(plan(fields), beside('sew-first')),
+});
+
+export const secondRow = output({
+  key: 'second-row',
+  name: words.secondRow,
+  ...row('french'),
+  step: { do: words.sewSecond, datum: 'fold', ...sew },
+  of: (fields) => there(plan(fields), at('turn')),
+});
+
+/** @param stitchLine as it is sewn, the rows lie in what is left beside it */
+export function rowOutputs(stitchLine: Output): Output[] {
+  const fold = output({
+    key: 'fold',
+    name: words.fold,
+    ...row('felled', 'mock-french'),
+    bentBy: [stitchLine],
+    step: {
+      do: words.press,
+      datum: 'stitch-line',
+      ...sew,
+      caution: turnedWords.iron(IRON_ONE_DOT.value),
+    },
+    of: (fields, { made }) =>
+      there(plan(fields, made[stitchLine.key]), at('turn-under', 'press-half')),
+  });
+  return [
+    output({
+      key: 'trim-first',
+      name: words.trimFirst,
+      ...row('french'),
+      step: { do: words.trim, ...cut('first-row') },
+      of: (fields) => there(plan(fields), beside('trim-first')),
+    }),
+    output({
+      key: 'trim-under',
+      name: words.trimUnder,
+      ...row('felled'),
+      step: { do: words.cutUnder, ...cut('stitch-line') },
+      of: (fields) => there(plan(fields), at('trim-under')),
+    }),
+    fold,
+    output({
+      key: 'fold-stitch',
+      name: words.foldStitch,
+      ...row('felled', 'mock-french'),
+      bentBy: [stitchLine, fold],
+      step: { do: words.sewFold, datum: 'stitch-line', ...sew },
+      of: (fields, { made }) => {
+        const planned = plan(fields, made[stitchLine.key]);
+        return there(planned, (rows) => made[fold.key] ?? at('fell-stitch', 'edge-stitch')(rows));
+      },
+    }),
+    output({
+      key: 'strip',
+      name: words.strip,
+      ...row('bound'),
+      step: { do: words.cutStrip, ...cut('cut-end'), stage: 'cut' },
+      of: (fields) => there(plan(fields), ({ strip }) => strip),
+    }),
+    output({
+      key: 'bind',
+      name: words.bind,
+      ...row('bound'),
+      step: { do: words.sewStrip, datum: 'raw-edge', ...sew },
+      of: (fields) => there(plan(fields), beside('bind')),
+    }),
+    output({
+      key: 'trim-outer',
+      name: words.trimOuter,
+      ...row('graded'),
+      step: { do: words.cutOuter, ...cut('stitch-line') },
+      of: (fields) => there(plan(fields), at('trim')),
+    }),
+    output({
+      key: 'trim-inner',
+      name: words.trimInner,
+      ...row('graded'),
+      step: { do: words.cutInner, ...cut('stitch-line') },
+      of: (fields) => there(plan(fields), at('trim-inner')),
+    }),
+  ];
+}
+
+/** The finish on its allowance, or on what was left beside its line as it is sewn. */
+function plan({ given: asked, ...rows }: Asked, sewn?: ExactLength): Outcome<FinishPlan> {
+  const { given } = needed({ given: asked });
+  return finishSeam(finishInput(sewn === undefined ? given : length(Math.round(sewn)), rows));
+}
+
+const at =
+  (...of: readonly Row['do'][]) =>
+  ({ rows }: FinishPlan) =>
+    rows.find((row) => of.includes(row.do))?.at;
+
+const beside =
+  (of: Row['do']) =>
+  ({ rows }: FinishPlan) =>
+    rows.find((row) => row.do === of)?.beside;
+
+/** One of its numbers; an allowance that is narrow enough as it is has nothing to trim. */
+function there(
+  plan: Outcome<FinishPlan>,
+  which: (plan: FinishPlan) => ExactLength | undefined,
+): Comes<ExactLength> {
+  if (!plan.ok) return plan;
+  const value = which(plan.value);
+  return value === undefined ? { ok: false, absent: 'given' } : { ok: true, value };
+}
