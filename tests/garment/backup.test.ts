@@ -234,16 +234,16 @@ test('a number of garments that is none is passed over', () => {
   expect(readBackup(JSON.stringify(file))).toEqual({ ...WHOLE, garments: [coat()] });
 });
 
-test('only a piece that no engine takes as one is too large', () => {
+/** Not for each mutant: it takes its time. */
+const large = test.skipIf(process.env.MUTANTS);
+
+large('only a piece that no engine takes as one is too large', () => {
   const reader = new BackupReader();
   expect(reader.take('{')).toBeUndefined();
   const much = ' '.repeat(1_000_000);
   const faults = new Set(Array.from({ length: 200 }, () => reader.take(much)));
   expect(faults).toEqual(new Set([undefined, 'too-large']));
 });
-
-/** Not for each mutant: what it reads the shorter ones read too. */
-const large = test.skipIf(process.env.MUTANTS);
 
 large(
   'a backup of more than 20 MB, of as many calculations as garments hold, is read again',

@@ -118,9 +118,10 @@ const WORKS: Record<string, fc.Arbitrary<() => Outcome<unknown>>> = {
 test.each(Object.entries(WORKS))(
   '%s: whatever is typed, there is an answer with lengths that can be, or a named field',
   (_, works) => {
-    let answers = 0;
+    let [tried, answers] = [0, 0];
     fc.assert(
       fc.property(works, (work) => {
+        tried += 1;
         const outcome = work();
         if (!outcome.ok) {
           for (const { field } of outcome.problems) expect(field).toMatch(/^[a-zA-Z]+$/);
@@ -134,6 +135,7 @@ test.each(Object.entries(WORKS))(
       }),
       { numRuns: 2000, seed: 1200 },
     );
-    expect(answers).toBeGreaterThan(10);
+    // One in 200 at least, or the law says little.
+    expect(answers).toBeGreaterThan(tried / 200);
   },
 );

@@ -164,9 +164,10 @@ function isSound(plan: ClosurePlan): boolean {
 
 describe('nonsense', () => {
   test('always an answer in order or a problem with a field and words, never NaN', () => {
-    let answers = 0;
+    let [tried, answers] = [0, 0];
     fc.assert(
       fc.property(anything, (input) => {
+        tried++;
         const outcome = spaceClosures(input as ClosuresInput);
         if (outcome.ok) {
           answers++;
@@ -181,7 +182,7 @@ describe('nonsense', () => {
       }),
       { numRuns: 3000 },
     );
-    expect(answers).toBeGreaterThan(100);
+    expect(answers).toBeGreaterThan(tried / 30);
   });
 
   test('the least pitch that is named does work', () => {

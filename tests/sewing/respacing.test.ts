@@ -224,9 +224,10 @@ function ourPlan(given: Small) {
 
 describe('optimal, against every placing on a ruler', () => {
   test('the widest space is least of all that keep level, ends and gap; what gives way can’t be kept', () => {
-    let gaveWay = 0;
+    let [tried, gaveWay] = [0, 0];
     fc.assert(
       fc.property(small, (given) => {
+        tried++;
         const { first, last, sewn, more, size } = given;
         const outcome = ourPlan(given);
         if (!outcome.ok && outcome.problems[0].kind === 'outside') return;
@@ -247,6 +248,6 @@ describe('optimal, against every placing on a ruler', () => {
       }),
       { numRuns: 1200, seed: 77 },
     );
-    expect(gaveWay).toBeGreaterThan(100);
+    expect(gaveWay).toBeGreaterThan(tried / 12);
   }, 60_000);
 });
