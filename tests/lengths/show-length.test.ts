@@ -2,7 +2,13 @@ import { describe, expect, test } from 'vitest';
 
 import { STEP, toGraduation } from '../../src/lengths/graduation.ts';
 import { exactLength, inches, type Length, mm, ZERO } from '../../src/lengths/length.ts';
-import { remainder, showExact, shownText, showOnTape } from '../../src/lengths/show-length.ts';
+import {
+  remainder,
+  showExact,
+  shownNumber,
+  shownText,
+  showOnTape,
+} from '../../src/lengths/show-length.ts';
 
 // Worked by hand throughout.
 describe('on the tape in hand', () => {
@@ -59,6 +65,22 @@ describe('on the tape in hand', () => {
     expect(remainder(inches(0.625), STEP['1/8in'])).toBe(0);
     expect(remainder(exactLength((mm(15) / 7) * 7), STEP['1mm'])).toBe(0);
   });
+});
+
+test('a graduation finer than any tape here has is shown whole', () => {
+  expect(shownText(showOnTape(mm(1.25), mm(0.25), 'mm'), '.')).toBe('1.25 mm');
+  expect(shownText(showOnTape(mm(1.125), mm(0.125), 'cm'), '.')).toBe('0.1125 cm');
+});
+
+test.each([
+  [90, 6, '.', '90'],
+  [1 / 3, 4, ',', '0,3333'],
+  [2 / 3, 2, '.', '0.67'],
+  [57.875, 2, ',', '57,88'],
+  [2.4, 0, '.', '2'],
+  [-1.25, 1, '.', '-1.2'],
+] as const)('the number %d to %d decimals: %s%s', (value, places, mark, text) => {
+  expect(shownNumber(value, places, mark)).toBe(text);
 });
 
 describe('exactly', () => {

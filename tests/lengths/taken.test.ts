@@ -15,6 +15,8 @@ test('a length that is taken is a length in any sum, and a count one without a u
   expect(read(`(${A} − 3.7) ÷ ${B}`)).toMatchObject({ value: mm(426 / 7), exact: false });
   expect(read(`${B} × 2`)).toMatchObject({ ok: false, fault: { text: B, at: 0 } });
   expect(read(`${A} + ${B}`)).toMatchObject({ ok: false, fault: { text: B, at: 4 } });
+  expect(read(`${B} + 1 + 2 cm`)).toMatchObject({ ok: false, fault: { text: B, at: 0 } });
+  expect(read(`1 + ${B} + 2 cm`)).toMatchObject({ ok: false, fault: { text: B, at: 4 } });
   expect(read(`${A} ${B}`)).toMatchObject({ ok: false });
   expect(read(`${A} × ${A}`)).toMatchObject({ fault: { kind: 'length-times-length' } });
   expect(readLengths(`4; ${A}`, 'cm', '.', taken)).toMatchObject({ values: [mm(40), mm(463)] });
