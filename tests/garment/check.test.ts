@@ -105,7 +105,12 @@ test('anything of another kind in what is kept is found', () => {
   for (const stage of STAGES) expect(withHooks({ stage })).toBe('none');
   for (const part of [
     ...[{ id: '' }, { name: ' ' }, { calculation: 5 }, { stage: 'dye' }, { draft: [] }],
-    ...[{ draft: { opening: 5 } }, { draft: { ' ': '5' } }, { draft: undefined }],
+    ...[
+      { draft: { opening: 5 } },
+      { draft: { opening: ['5'] } },
+      { draft: { ' ': '5' } },
+      { draft: undefined },
+    ],
     ...[{ runs: undefined }, { runs: {} }, { runs: [5] }, { runs: [{ planned: {} }] }],
     ...[
       { runs: [null] },

@@ -42,7 +42,7 @@ test('where the unit isn’t known it is the one nearest to the plan, and withou
 test('what is no measure of a mark is passed over, and what can’t be read stays as it was typed', () => {
   const planned = { '3': 15.4 * CM };
   const made = (typed: string) => runsOf(first({ made: typed }, planned))?.[0]?.made;
-  expect(made(' 3 = 15.6 ; =4; 5=; 6 = ; x; ;')).toEqual({ '3': '15.6 cm' });
+  expect(made(' 3 = 15.6 ; =4; 5=; 6 = ; x; xy; ;')).toEqual({ '3': '15.6 cm' });
   expect(made(' = 4')).toEqual({});
   expect(made('3=at the dart')).toEqual({ '3': 'at the dart' });
 });

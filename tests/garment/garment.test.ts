@@ -131,6 +131,10 @@ test('the demo is a garment, and says that it is invented', () => {
   expect(checkGarment(demo)).toEqual({ ok: true, value: demo });
   expect(demo.invented).toBe(true);
   expect(demo.name).toContain('invented');
+  expect(demo.kept).toHaveLength(5);
+  expect(demo.kept.find(({ id }) => id === 'hooks')?.draft).toEqual({
+    ...{ u: 'cm', opening: '46.3', count: '7', top: '1.2', bottom: '2.5' },
+  });
 });
 
 test('whatever is kept or read, what comes through the check is a garment in every part', () => {
