@@ -1,5 +1,6 @@
 import type { Store } from '../../storage/store.ts';
 import { type TapeStored, watchEngine } from '../tape/engine-watch.ts';
+import { holdIcon } from './icon.ts';
 import type { OfflineBlock, Taking } from './news.ts';
 import { watchOffline } from './offline.ts';
 
@@ -27,6 +28,7 @@ const KEY = 'said-ready';
 export function watch(store: Store, flush: () => void, change: (news: Offline) => void): void {
   // Once a part can't be fetched any more, neither can what says why.
   import('../../controls/newer-build.ts').catch(() => undefined);
+  void holdIcon();
   let settle = () => {};
   const settled = new Promise<void>((done) => {
     settle = done;
