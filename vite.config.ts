@@ -3,6 +3,7 @@ import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { homeWords, SCREEN_WORDS } from '#words/home-words.ts';
+import { pageWords } from '#words/page-words.ts';
 import { engine } from './.ci/engine.mjs';
 import { licences } from './.ci/licences.mjs';
 import { together } from './.ci/together.mjs';
@@ -74,10 +75,10 @@ const pwa = VitePWA({
   injectManifest: { globPatterns: KEPT, rollupFormat: 'iife' },
   manifest: {
     id: 'thumbrule',
-    name: 'Thumbrule',
-    short_name: 'Thumbrule',
-    description: 'Sewing-bench arithmetic for one hand, with or without a connection.',
-    lang: 'en',
+    name: homeWords.name,
+    short_name: homeWords.name,
+    description: pageWords.installed,
+    lang: pageWords.lang,
     dir: 'ltr',
     start_url: './',
     scope: './',
@@ -103,9 +104,9 @@ const pwa = VitePWA({
       params: { files: [{ name: 'photo', accept: ['image/*'] }] },
     },
     shortcuts: [
-      shortcut('Inches and centimetres', './#/convert'),
-      shortcut('Closures', './#/closures'),
-      shortcut('Read a tape', './#/tape'),
+      shortcut(SCREEN_WORDS.convert, './#/convert'),
+      shortcut(SCREEN_WORDS.closures, './#/closures'),
+      shortcut(SCREEN_WORDS.tape, './#/tape'),
     ],
   },
 });
@@ -113,7 +114,12 @@ const pwa = VitePWA({
 /** Home as it reads before any script: the same words and links that the app draws. */
 const homeFirst: Plugin = {
   name: 'home-first',
-  transformIndexHtml: (html) => html.replace('<!--home-->', homeHtml()),
+  transformIndexHtml: (html) =>
+    html
+      .replace('<html lang="en">', `<html lang="${pageWords.lang}">`)
+      .replace('%title%', pageWords.title)
+      .replace('%description%', pageWords.description)
+      .replace('<!--home-->', homeHtml()),
 };
 
 function homeHtml(): string {

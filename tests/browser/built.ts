@@ -15,12 +15,16 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
  *
  * It runs in a process of its own: the test runner's NODE_ENV would leak into the build.
  */
-export async function buildApp(): Promise<string> {
+export async function buildApp(
+  /** Of what: this project, or a copy of it. */
+  root = ROOT,
+  more: readonly string[] = [],
+): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'thumbrule-build-'));
   const { NODE_ENV: _, VITEST: __, ...env } = process.env;
-  const vite = join(ROOT, 'node_modules/vite/bin/vite.js');
+  const vite = join(root, 'node_modules/vite/bin/vite.js');
   const args = [vite, 'build', '--outDir', folder, '--emptyOutDir', '--logLevel', 'warn'];
-  await promisify(execFile)(process.execPath, args, { cwd: ROOT, env });
+  await promisify(execFile)(process.execPath, [...args, ...more], { cwd: root, env });
   return folder;
 }
 

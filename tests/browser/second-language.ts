@@ -1,0 +1,36 @@
+import { cp, mkdtemp, readdir, readFile, symlink, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { pseudoSource } from './pseudo-words.ts';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+/** What a build is made of. */
+const PARTS = ['src', 'service-worker', 'assets', '.ci', 'index.html', 'vite.config.ts'];
+
+/**
+ * A copy of the project in another language, in a temporary folder: the folder of its words and
+ * one line of `package.json` are all that differs.
+ */
+export async function secondLanguage(): Promise<string> {
+  const copy = await mkdtemp(join(tmpdir(), 'thumbrule-pseudo-'));
+  for (const part of [...PARTS, 'LICENSE', 'tsconfig.json', 'package-lock.json']) {
+    await cp(join(ROOT, part), join(copy, part), { recursive: true });
+  }
+  await symlink(join(ROOT, 'node_modules'), join(copy, 'node_modules'));
+  await translate(join(copy, 'src/words/en'), join(copy, 'src/words/pseudo'));
+  const about = await readFile(join(ROOT, 'package.json'), 'utf8');
+  await writeFile(
+    join(copy, 'package.json'),
+    about.replace('src/words/en/*', 'src/words/pseudo/*'),
+  );
+  return copy;
+}
+
+async function translate(from: string, to: string): Promise<void> {
+  await cp(from, to, { recursive: true });
+  for (const name of await readdir(from)) {
+    await writeFile(join(to, name), pseudoSource(await readFile(join(from, name), 'utf8')));
+  }
+}

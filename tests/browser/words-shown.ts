@@ -1,0 +1,74 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
+
+const SOURCES = fileURLToPath(new URL('../../src/sewing/sources/', import.meta.url));
+
+/** Every word of what is quoted of published figures, which stands as it was published. */
+const QUOTED = readdirSync(SOURCES)
+  .filter((name) => name.endsWith('.ts'))
+  .flatMap((name) => readFileSync(SOURCES + name, 'utf8').match(/[a-z]+/gi) ?? []);
+
+/** What a page shows that is in English, or that doesn't fit, each said by where it is. */
+export async function misfits(page: Page): Promise<string[]> {
+  return page.evaluate((known) => {
+    const quoted = new Set(known);
+    /** Where published figures are quoted: in workings, their sources, and lines of the answer. */
+    const quotes = (one: Element) => one.matches('cite, .how, dt, dd');
+    const withoutQuoted = (text: string) =>
+      text.replace(/(?<![\p{L}])[a-z]+(?![\p{L}])/giu, (word) => (quoted.has(word) ? '' : word));
+    // Units and letters that name a mark are no words.
+    const plain = /(?<![\p{L}])(in|yd|[A-Z])(?![\p{L}])/gu;
+    const english = (text: string) => /[aeiou]/i.test(text.replace(plain, ''));
+    const seen = (one: Element) =>
+      one.checkVisibility({ checkOpacity: true, checkVisibilityCSS: true });
+    const found = new Set<string>();
+    const all = [...document.querySelectorAll('*')];
+    for (const one of all) {
+      for (const name of ['aria-label', 'title', 'placeholder', 'alt', 'aria-description']) {
+        const said = one.getAttribute(name);
+        if (said && english(said)) found.add(`in English: ${one.tagName} ${name}: ${said}`);
+      }
+      const own = [...one.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE);
+      const text = own
+        .map((node) => node.textContent)
+        .join('')
+        .trim();
+      if (text === '' || /^(SCRIPT|STYLE)$/.test(one.tagName)) continue;
+      if (english(quotes(one) ? withoutQuoted(text) : text)) {
+        found.add(`in English: ${one.tagName}.${one.getAttribute('class')}: ${text}`);
+      }
+      if (!(one instanceof HTMLElement) || !seen(one) || one.closest('.unseen')) continue;
+      const range = document.createRange();
+      range.setStartBefore(own[0]!);
+      range.setEndAfter(own[own.length - 1]!);
+      if (one.querySelector('.unseen')) range.setEndAfter(own[0]!);
+      const words = range.getBoundingClientRect();
+      if (words.width === 0) continue;
+      for (let box: HTMLElement | null = one; box; box = box.parentElement) {
+        const { overflowX, overflowY, display } = getComputedStyle(box);
+        // What can be scrolled is not cut off.
+        if (/auto|scroll/.test(overflowX + overflowY) && box !== document.body) break;
+        if (display === 'inline' || display === 'contents') continue;
+        const clips = overflowX !== 'visible' || /^(BUTTON|A|LABEL)$/.test(box.tagName);
+        const edge = box.getBoundingClientRect();
+        if (clips && (words.right > edge.right + 1 || words.left < edge.left - 1)) {
+          found.add(`cut off by ${box.tagName}.${box.className}: ${text}`);
+        }
+        if (clips && (words.bottom > edge.bottom + 2 || words.top < edge.top - 2)) {
+          found.add(`cut off above or below by ${box.tagName}.${box.className}: ${text}`);
+        }
+        if (
+          box.parentElement === document.body &&
+          (words.right > innerWidth + 1 || words.left < -1)
+        ) {
+          found.add(`outside of the page: ${text}`);
+        }
+      }
+    }
+    const over = document.documentElement.scrollWidth - innerWidth;
+    if (over > 0) found.add(`the page is ${over} px too wide`);
+    if (english(document.title)) found.add(`in English: the title: ${document.title}`);
+    return [...found];
+  }, QUOTED);
+}
