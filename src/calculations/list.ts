@@ -84,6 +84,12 @@ const LIST: Readonly<Record<string, Listed>> = {
     gives: () => import('./parts/outputs.ts').then(({ partsOutputs }) => partsOutputs),
     draws: () => import('./parts/drawing.ts').then(({ partsDrawing }) => partsDrawing),
   },
+  pleats: {
+    stage: 'cut',
+    page: () => import('./pleats/pleats.ts').then(({ pleats }) => asked(pleats)),
+    gives: () => import('./pleats/outputs.ts').then(({ pleatsOutputs }) => pleatsOutputs),
+    draws: () => import('./pleats/drawing.ts').then(({ pleatsDrawing }) => pleatsDrawing),
+  },
   facing: {
     stage: 'turn-up',
     page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)),

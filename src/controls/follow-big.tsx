@@ -2,10 +2,9 @@ import type { ComponentChildren } from 'preact';
 import { followWords } from '#words/follow-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import { exactly, onTape, wordOf } from '../calculation/tape-text.ts';
-import { toGraduation } from '../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
-import type { MarkedMark, MarkedRun } from '../sewing/marks.ts';
+import { type MarkedMark, type MarkedRun, placeOnTape } from '../sewing/marks.ts';
 import { Rich } from './rich.tsx';
 
 /** The place of the mark being made, the datum it is from, and what was measured instead. */
@@ -54,7 +53,7 @@ export function MadeLine(props: {
   const { mark, made = '', bench } = props;
   const reading = readLength(made, bench.unit);
   if (made === '' || !reading.ok) return null;
-  const planned = props.planned ?? toGraduation(mark.exact, tapeStep(bench));
+  const planned = props.planned ?? placeOnTape(mark.exact, tapeStep(bench), mark.taken);
   const off = exactly(exactLength(reading.value - planned), bench);
   return (
     <>

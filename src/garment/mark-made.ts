@@ -1,7 +1,7 @@
 import { type Bench, tapeStep } from '../calculation/bench.ts';
-import { toGraduation } from '../lengths/graduation.ts';
 import { exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
+import { placeOnTape } from '../sewing/marks.ts';
 import { NO_RUN, withMade } from './as-made.ts';
 import type { Kept } from './garment.ts';
 import { marksOf } from './plan.ts';
@@ -28,6 +28,6 @@ export function differing(stop: Stop, label: string, typed: string | undefined, 
   const reading = readLength(typed, bench.unit);
   const planned = stop.kept.runs[stop.run]?.planned[label] ?? mark.at;
   const asShown =
-    reading.ok && reading.value === toGraduation(exactLength(planned), tapeStep(bench));
+    reading.ok && reading.value === placeOnTape(exactLength(planned), tapeStep(bench), mark.taken);
   return asShown ? '' : typed;
 }

@@ -1,6 +1,13 @@
 import { toGraduation } from '../lengths/graduation.ts';
 import { insideGraduation } from '../lengths/inside-graduation.ts';
-import { type ExactLength, exactLength, type Length, settled, ZERO } from '../lengths/length.ts';
+import {
+  type ExactLength,
+  exactLength,
+  type Length,
+  length,
+  settled,
+  ZERO,
+} from '../lengths/length.ts';
 import type { Mark, Run } from './run.ts';
 
 /** A mark as it is made with the tape in hand. */
@@ -23,7 +30,7 @@ export interface MarkedRun extends Omit<Run, 'marks'> {
   marks: readonly MarkedMark[];
   /**
    * The most any mark is from its exact place: never over half a graduation, or a whole one
-   * where it must stay inside; further where a mark was made elsewhere.
+   * where it must stay inside or folds lie before it; further where a mark was made elsewhere.
    */
   worstError: ExactLength;
   /** The most any step between neighbours differs from its exact step: likewise never over a graduation. */
@@ -33,6 +40,19 @@ export interface MarkedRun extends Omit<Run, 'marks'> {
    * from: the tape is too coarse for this run.
    */
   tooCoarse: boolean;
+}
+
+/**
+ * Where an exact place is marked: on the nearest graduation. What lies in folds before it is
+ * rounded by itself, and what shows by itself: else the rounding of every fold would add up in
+ * what is left to see (derived here). Then it is within one graduation of its place on the flat
+ * cloth, and within half of one when all is folded.
+ *
+ * @param taken of the place, what lies in folds before it
+ */
+export function placeOnTape(place: ExactLength, step: Length, taken: ExactLength = ZERO): Length {
+  const visible = toGraduation(exactLength(place - taken), step);
+  return length(visible + toGraduation(taken, step));
 }
 
 /**
@@ -57,7 +77,7 @@ export function markOut(run: Run, step: Length): MarkedRun {
     const made = mark.kind === 'sewn' || mark.planned !== undefined;
     const exact = mark.planned ?? place;
     const inside = mark.inside && insideGraduation(exact, step, mark.inside);
-    const at = made ? place : (inside ?? toGraduation(place, step));
+    const at = made ? place : (inside ?? placeOnTape(place, step, mark.taken));
     tooCoarse ||= mark.inside !== undefined && inside === undefined;
     const marked: MarkedMark = { ...mark, exact, at, step: exactLength(at - before) };
     worstError = Math.max(worstError, Math.abs(at - exact));

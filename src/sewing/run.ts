@@ -15,7 +15,9 @@ export type MarkKind =
   | 'mitre'
   | 'hole'
   | 'corner'
-  | 'centre';
+  | 'centre'
+  | 'fold'
+  | 'placement';
 
 /** A place on a run, measured from the run's datum. */
 export interface Mark {
@@ -25,6 +27,11 @@ export interface Mark {
   /** What is written beside the mark: a number, or a letter. */
   label: string;
   kind: MarkKind;
+  /**
+   * Of `at`, what lies in folds before it: marked by itself, so that what shows when all is
+   * folded is as near on any tape as an unfolded run is.
+   */
+  taken?: ExactLength;
   /** What it must stay strictly between on any tape, as stitching between a hem's two folds. */
   inside?: Bounds;
   /** Where it was planned, when it is made and `at` is where it was measured. */

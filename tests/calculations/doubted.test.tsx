@@ -30,6 +30,8 @@ test.each<[string, Draft, string]>([
   ['buttonhole', { diameter: '70 L' }, 'diameter'],
   ['facing', { seam: '1 m' }, 'seam'],
   ['corner', { angle: '5' }, 'angle'],
+  ['pleats', { depth: '40' }, 'depth'],
+  ['pleats', { cloth: '9' }, 'cloth'],
   ['seam', { what: 'curve', radius: '2 mm', opening: '0.3 mm' }, 'radius'],
   ['edging', { hole: '0.01' }, 'hole'],
   ['crossing', { upperWidth: '3 m' }, 'upperWidth'],

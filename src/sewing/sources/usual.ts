@@ -68,6 +68,11 @@ export const USUAL = {
     most: COMFORTABLE.value * 5, // five times what is comfortable: pieces that are pulled through
     source: `${COMFORTABLE.source}; up to five times as much, ${COMMON}`,
   },
+  pleatWidth: commonMm(5, 300),
+  pleatDepth: commonMm(3, 200),
+  pleats: common(1, 150),
+  clothWidth: commonMm(300, 3200),
+  stripDeep: commonMm(20, 2000),
   stitchMm: common(0.5, 7),
   stitchesPerInch: common(4, 40),
   stitchesPerCm: common(1.5, 16),

@@ -11,6 +11,7 @@ export const homeWords = {
 export const SCREEN_WORDS = {
   convert: 'Inches and centimetres',
   seam: 'Seam allowance',
+  pleats: 'Pleats',
   hem: 'Hem',
   closures: 'Closures',
   centre: 'Centre by counting',

@@ -11,6 +11,8 @@ const KINDS: Readonly<Record<MarkKind, string>> = {
   hole: '',
   corner: 'corner',
   centre: 'centre',
+  fold: 'fold line',
+  placement: 'placement line',
 };
 
 export const markWords = {

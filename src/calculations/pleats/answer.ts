@@ -1,0 +1,79 @@
+import { pleatsWords as words } from '#words/pleats-words.ts';
+import { turnedWords as turned } from '#words/turned-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Answer, Draft, Line, Offer } from '../../calculation/calculation.ts';
+import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
+import { upToGraduation } from '../../lengths/graduation.ts';
+import { exactLength, mm, ZERO } from '../../lengths/length.ts';
+import type { Pleats } from '../../sewing/pleats.ts';
+import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
+import type { PleatsTyped } from './fields.ts';
+import { pleatsFigure } from './figure.ts';
+import type { Pleated } from './pleated.ts';
+import { pleatsWorkings } from './workings.ts';
+
+/** Left over of each strip, below which a doubtful width of cloth loses one: common practice, no source. */
+const LITTLE_LEFT = mm(5);
+
+/** Drawn of a row: two show how one follows the other. */
+const DRAWN = 2;
+
+/** Pleats as an answer. */
+export function pleatsAnswer(pleated: Pleated, draft: Draft, bench: Bench): Answer {
+  const { input, plan } = pleated;
+  const cut = numberOnTape(plan.cut, bench, upToGraduation);
+  // Folds that run under the next pleat are drawn by themselves.
+  const drawn = plan.overlap && input.kind !== 'knife' ? 1 : Math.min(plan.count, DRAWN);
+  return {
+    headline: { before: cut.rounded ? words.about : '', number: cut, after: words.after },
+    sentence: words.sentence(plan.count, input.kind, byTape(plan.width, bench)),
+    lines: lines(pleated, bench),
+    offers: offers(plan, draft, bench),
+    warnings: warnings(pleated),
+    cautions: [words.cut, turned.iron(IRON_ONE_DOT.value)],
+    listsLast: true,
+    runs: [{ name: words.lines, item: words.line, run: plan.run }],
+    figures: [{ name: words.figure(drawn), figure: pleatsFigure(input, plan, drawn) }],
+    workings: pleatsWorkings(pleated, bench),
+  };
+}
+
+function lines({ input, plan, strips }: Pleated, bench: Bench): Line[] {
+  const { rule, seam } = input;
+  const width = byTape(plan.width, bench);
+  const wanted = rule.by === 'width' && rule.width !== plan.width;
+  const found: [string, string | undefined][] = [
+    [words.one, wanted ? width + words.corrected(byTape(rule.width, bench)) : width],
+    [words.away, byTape(exactLength(plan.count * plan.takeUp), bench)],
+    [words.seams, words.seamsOf(seam === 0 ? '' : byTape(seam, bench))],
+    [words.between, plan.box && betweenOf(plan.box.between, bench)],
+    [
+      words.strips,
+      strips && words.stripsOf(strips.count, strips.joins, byTape(strips.left, bench)),
+    ],
+    [words.cloth, strips?.cloth && onTape(strips.cloth, bench, upToGraduation)],
+  ];
+  return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
+}
+
+function betweenOf(between: NonNullable<Pleats['box']>['between'], bench: Bench): string {
+  return between === ZERO ? words.touching : byTape(between, bench);
+}
+
+/** One pleat fewer and one more, with what each would take. */
+function offers({ beside }: Pleats, draft: Draft, bench: Bench): Offer[] {
+  return beside.map(({ count, width, cut }) => {
+    const take: PleatsTyped = { by: 'count', count: String(count) };
+    const strip = onTape(cut, bench, upToGraduation);
+    return { words: words.offer(count, byTape(width, bench), strip), take: { ...draft, ...take } };
+  });
+}
+
+function warnings({ plan: { count, overlap, layers }, strips }: Pleated): string[] {
+  const bulk = layers === undefined ? words.overlap : words.layers(layers);
+  return [
+    ...(overlap ? [bulk] : []),
+    ...(count === 1 ? [words.alone] : []),
+    ...(strips && strips.left < strips.count * LITTLE_LEFT ? [words.littleLeft] : []),
+  ];
+}

@@ -1,0 +1,51 @@
+import { pleatsWords as words } from '#words/pleats-words.ts';
+import { choice, count, given, length, maybeLength } from '../../calculation/field-spec.ts';
+import { needed } from '../../calculation/needed.ts';
+import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
+import type { PleatsInput } from '../../sewing/pleat-input.ts';
+
+const kind = choice(words.kinds);
+const by = choice(words.by);
+const cloth = maybeLength(words.notGiven, { usual: 'clothWidth' });
+
+/** What is asked of pleats: what always matters first. */
+export const pleatFields = schema(words.labels, {
+  finished: length({ start: { cm: '92', mm: '920', in: '36' }, usual: 'around' }),
+  width: length({
+    start: { cm: '5', mm: '50', in: '2' },
+    when: by.is('width'),
+    usual: 'pleatWidth',
+  }),
+  count: count({ start: '18', when: by.is('count'), usual: 'pleats' }),
+  depth: length({ start: { cm: '4', mm: '40', in: '1 1/2' }, usual: 'pleatDepth' }),
+  kind,
+  by,
+  face: maybeLength(words.twice, { when: kind.is('box'), usual: 'pleatWidth' }),
+  seam: length({ start: { cm: '1', mm: '10', in: '3/8' }, usual: 'seamAllowance' }),
+  cloth,
+  deep: maybeLength(words.notGiven, { when: given(cloth), usual: 'stripDeep' }),
+});
+
+/** What was read of the fields. */
+export type PleatsAsked = InputOf<(typeof pleatFields)['specs']>;
+/** What is typed in fields for the maker. */
+export type PleatsTyped = Typed<(typeof pleatFields)['specs']>;
+
+/** What the pleats themselves are worked out from: the rest says what cloth they are cut from. */
+export const PLEAT_FIELDS = [
+  'finished',
+  'width',
+  'count',
+  'depth',
+  'kind',
+  'by',
+  'face',
+  'seam',
+] as const satisfies readonly (keyof PleatsAsked)[];
+
+/** The pleats that are asked for. */
+export function pleatsInput(asked: Pick<PleatsAsked, (typeof PLEAT_FIELDS)[number]>): PleatsInput {
+  const { finished, width, count, depth, kind, by, face, seam } = asked;
+  const rule = by === 'count' ? { by, ...needed({ count }) } : { by, ...needed({ width }) };
+  return { kind, finished, rule, depth, face, seam };
+}

@@ -1,0 +1,140 @@
+import { pleatsOutputWords as words } from '#words/pleats-output-words.ts';
+import { turnedWords as turned } from '#words/turned-words.ts';
+import { all, given } from '../../calculation/field-spec.ts';
+import { needed } from '../../calculation/needed.ts';
+import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';
+import { exactLength } from '../../lengths/length.ts';
+import { mustBePositive } from '../../sewing/length-checks.ts';
+import type { PleatKind } from '../../sewing/pleat-input.ts';
+import { LINES } from '../../sewing/pleat-marks.ts';
+import { cameOut, pleats } from '../../sewing/pleats.ts';
+import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
+import type { Run } from '../../sewing/run.ts';
+import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
+import { type Strips, stripsFor } from '../../sewing/strips.ts';
+import { PLEAT_FIELDS, type PleatsAsked, pleatFields, pleatsInput } from './fields.ts';
+
+const output = outputOf(pleatFields);
+const { cloth, deep } = pleatFields.specs;
+
+const strip = output({
+  key: 'strip',
+  name: words.strip,
+  kind: 'length',
+  reads: PLEAT_FIELDS,
+  step: {
+    do: words.cut,
+    datum: 'cut-end',
+    stage: 'cut',
+    undoable: false,
+    caution: words.cutCaution,
+  },
+  of: (fields) => mapped(pleats(pleatsInput(fields)), ({ cut }) => cut),
+});
+
+const marks = output({
+  key: 'marks',
+  name: words.marks,
+  kind: 'run',
+  reads: PLEAT_FIELDS,
+  decides: ['by', 'width', 'count', 'kind'],
+  step: { do: words.mark, datum: 'cut-end', stage: 'cut', undoable: true },
+  of: (fields, { count }) => lines(fields, count),
+});
+
+/** The lines as asked, or of as many pleats as were begun. */
+function lines(fields: Parameters<typeof pleatsInput>[0], begun: number | undefined): Outcome<Run> {
+  const input = pleatsInput(fields);
+  const count = begun === undefined ? undefined : Math.round(begun / LINES[input.kind]);
+  const rule = count === undefined ? input.rule : ({ by: 'count', count } as const);
+  return mapped(pleats({ ...input, rule }), ({ run }) => run);
+}
+
+const pleatsIn = (run: Run, kind: PleatKind) => run.marks.length / LINES[kind];
+
+/** The strips that the cloth takes, where its width is given. */
+function strips(fields: Pick<PleatsAsked, (typeof STRIP_FIELDS)[number]>): Outcome<Strips> {
+  const plan = pleats(pleatsInput(fields));
+  if (!plan.ok) return plan;
+  const { seam, deep } = fields;
+  return stripsFor({ needed: plan.value.strip, seam, deep, ...needed({ cloth: fields.cloth }) });
+}
+
+const STRIP_FIELDS = [...PLEAT_FIELDS, 'cloth', 'deep'] as const;
+
+/** What pleats give: the strip, its lines, and what comes of them. */
+export const pleatsOutputs: Outputs = {
+  id: 'pleats',
+  rule: 1,
+  fields: pleatFields,
+  outputs: [
+    strip,
+    marks,
+    output({
+      key: 'count',
+      name: words.count,
+      kind: 'count',
+      reads: ['kind'],
+      takes: [marks],
+      adds: true,
+      of: ({ kind }, { takes }) => ({ ok: true, value: pleatsIn(runTaken(takes, marks), kind) }),
+    }),
+    output({
+      key: 'width',
+      name: words.width,
+      kind: 'length',
+      reads: ['finished', 'kind'],
+      takes: [marks],
+      of: ({ finished, kind }, { takes }) => ({
+        ok: true,
+        value: exactLength(finished / pleatsIn(runTaken(takes, marks), kind)),
+      }),
+    }),
+    output({
+      key: 'depth',
+      name: words.depth,
+      kind: 'length',
+      reads: ['depth'],
+      of: ({ depth }) =>
+        answerUnless(mustBePositive('depth', depth), () => ({ ok: true, value: depth })),
+    }),
+    output({
+      key: 'finished',
+      name: words.finished,
+      kind: 'length',
+      reads: PLEAT_FIELDS,
+      bentBy: [strip],
+      step: {
+        do: words.fold,
+        datum: 'zero',
+        stage: 'cut',
+        undoable: true,
+        caution: turned.iron(IRON_ONE_DOT.value),
+      },
+      of: (fields, { made }) => {
+        const input = pleatsInput(fields);
+        const cut = made[strip.key];
+        return cut === undefined
+          ? mapped(pleats(input), () => input.finished)
+          : cameOut(cut, input);
+      },
+    }),
+    output({
+      key: 'strips',
+      name: words.strips,
+      kind: 'count',
+      reads: STRIP_FIELDS,
+      when: { field: 'cloth', is: given(cloth) },
+      of: (fields) => mapped(strips(fields), ({ count }) => count),
+    }),
+    output({
+      key: 'cloth',
+      name: words.cloth,
+      kind: 'length',
+      reads: STRIP_FIELDS,
+      when: { field: 'deep', is: all(given(cloth), given(deep)) },
+      adds: true,
+      of: (fields) => mapped(strips(fields), ({ cloth }) => needed({ cloth }).cloth),
+    }),
+  ],
+};

@@ -1,0 +1,67 @@
+import { pleatsWords as words } from '#words/pleats-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Working } from '../../calculation/calculation.ts';
+import { exactly } from '../../calculation/tape-text.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { shownNumber } from '../../lengths/show-length.ts';
+import { depthsTaken } from '../../sewing/pleat-input.ts';
+import type { Pleated } from './pleated.ts';
+
+const { formula } = words;
+
+/** How pleats were got, with their numbers in it. */
+export function pleatsWorkings(pleated: Pleated, bench: Bench): Working[] {
+  const { finished, rule, kind, depth, seam } = pleated.input;
+  const { count, width, cut } = pleated.plan;
+  const show = (x: ExactLength) => exactly(x, bench);
+  const takes = depthsTaken(kind);
+  const counted =
+    rule.by === 'count'
+      ? ''
+      : formula.count(
+          show(finished),
+          show(rule.width),
+          shownNumber(finished / rule.width, 2, bench.decimalMark),
+          count,
+        );
+  const strip = formula.strip(
+    show(finished),
+    count,
+    takes.value,
+    show(depth),
+    seam === 0 ? '' : show(seam),
+    show(cut),
+  );
+  return [
+    {
+      formula: counted + formula.width(show(finished), count, show(width)) + strip,
+      source: words.published(takes),
+    },
+    ...stripsWorking(pleated, bench),
+  ];
+}
+
+function stripsWorking({ asked, plan, strips }: Pleated, bench: Bench): Working[] {
+  const { cloth, seam, deep } = asked;
+  if (!strips || cloth === undefined) return [];
+  const show = (x: ExactLength) => exactly(x, bench);
+  const each = formula.each(show(cloth), seam === 0 ? '' : show(seam));
+  const exact = plan.strip / exactLength(cloth - 2 * seam);
+  return [
+    {
+      formula: [
+        formula.strips(
+          show(plan.strip),
+          each,
+          shownNumber(exact, 2, bench.decimalMark),
+          strips.count,
+        ),
+        formula.left(strips.count, each, show(plan.strip), show(strips.left)),
+        ...(deep === undefined || strips.cloth === undefined
+          ? []
+          : [formula.cloth(strips.count, show(deep), show(strips.cloth))]),
+      ].join(''),
+      source: words.stripsSource,
+    },
+  ];
+}

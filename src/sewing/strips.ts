@@ -1,0 +1,69 @@
+import { exactLength, type Length, length } from '../lengths/length.ts';
+import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { answerUnless, type Outcome, type Problem } from './problem.ts';
+
+/** The most strips that are joined to one. */
+const MOST_STRIPS = 500;
+
+export interface StripsInput {
+  /** The length they come to, from seam to seam. */
+  needed: Length;
+  /** The usable width of the cloth, which each strip runs across. */
+  cloth: Length;
+  /** Taken by each edge of a join, and left at both ends. */
+  seam: Length;
+  /** How deep each is cut, along the cloth. */
+  deep?: Length | undefined;
+}
+
+/** Strips across the cloth, joined end to end. */
+export interface Strips {
+  count: number;
+  joins: number;
+  /** What is left over of the last one. */
+  left: Length;
+  /** The length of cloth they are cut from; undefined where their depth isn't known. */
+  cloth: Length | undefined;
+}
+
+/**
+ * How many strips across the cloth come to a length: ⌈needed ÷ (cloth − 2 seams)⌉. The two outer
+ * edges keep the same seams, so an open strip and a ring take the same number (derived here).
+ *
+ * Source: National Instructional Media Institute (Government of India), CITS Dress Making, Trade
+ * Practical, vol. 2, 2024, page 203.
+ *
+ * Problems: nothing needed, a seam of less, cloth that is all seam or so narrow that it takes more
+ * than 500 strips.
+ */
+export function stripsFor(input: StripsInput): Outcome<Strips> {
+  return answerUnless(stripProblems(input), () => {
+    const { needed, cloth, seam, deep } = input;
+    const each = cloth - 2 * seam;
+    // Both are whole: a quotient of whole numbers is whole only where it is.
+    const count = Math.ceil(needed / each);
+    return {
+      ok: true,
+      value: {
+        count,
+        joins: count - 1,
+        left: length(count * each - needed),
+        cloth: deep === undefined ? undefined : length(count * deep),
+      },
+    };
+  });
+}
+
+function stripProblems({ needed, cloth, seam, deep }: StripsInput): Problem[] {
+  const alone = [
+    ...mustBePositive('needed', needed),
+    ...mustBePositive('cloth', cloth),
+    ...mustNotBeNegative('seam', seam),
+    ...(deep === undefined ? [] : mustBePositive('deep', deep)),
+  ];
+  if (alone.length > 0) return alone;
+  const over = exactLength(2 * seam);
+  if (cloth <= over) return [{ kind: 'not-over', field: 'cloth', over, given: cloth }];
+  const least = exactLength(over + needed / MOST_STRIPS);
+  return cloth < least ? [{ kind: 'too-short', field: 'cloth', least, given: cloth }] : [];
+}

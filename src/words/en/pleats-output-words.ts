@@ -1,0 +1,16 @@
+/** What pleats give, and what the hand does for it. */
+export const pleatsOutputWords = {
+  strip: 'Strip to cut',
+  cut: 'Cut the strip',
+  cutCaution:
+    'Keep the hand that holds the cloth away from the blades; close them when you lay them down.',
+  marks: 'Fold and placement lines',
+  mark: 'Mark the line across the strip',
+  count: 'Pleats',
+  width: 'Width of one',
+  depth: 'Depth of a fold',
+  finished: 'Finished width as it comes out',
+  fold: 'Fold and pin, measure across, then press',
+  strips: 'Strips across the cloth',
+  cloth: 'Cloth for the strips',
+};

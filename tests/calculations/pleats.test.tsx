@@ -1,0 +1,144 @@
+import { cleanup, screen } from '@testing-library/preact';
+import { afterEach, describe, expect, test } from 'vitest';
+import { workOutputs } from '../../src/calculation/work-outputs.ts';
+import { pleatsOutputs } from '../../src/calculations/pleats/outputs.ts';
+import { pleats } from '../../src/calculations/pleats/pleats.ts';
+import { mm, toMm } from '../../src/lengths/length.ts';
+import { benchOf } from '../controls/helpers.ts';
+import { answer, answerTo, open, type } from '../screens/helpers.tsx';
+
+afterEach(cleanup);
+
+// Dress Making, Trade Practical 2 (teaching book, Government of India, 2024), page 203, worked.
+test('92 cm in pleats of 5, 4 deep: 236 cm of strip without seams, and how it was got', async () => {
+  open(pleats, { seam: '0' });
+  const said = await answer();
+  expect(said).toMatch(/^236 cm of strip to cut/);
+  expect(said).toContain('18 knife pleats, one every 5.111 cm.');
+  expect(said).toContain('Width of one5.111 cm, not 5 cm');
+  expect(said).toContain('In the folds144 cm');
+  expect(said).toContain('Seams, in itnone: add them');
+  expect(said).toContain(
+    '92 cm ÷ 5 cm = 18.4, so 18. 92 cm ÷ 18 = 5.111 cm each. 92 cm + 18 × 2 × 4 cm = 236 cm.',
+  );
+});
+
+// The same page, lines (c) and (d); it prints 2.34 m for its own 2.36.
+test('the cloth it takes: 3 strips of 90 cm, 45 cm deep in all', async () => {
+  open(pleats, { cloth: '90', deep: '15' });
+  const said = await answer();
+  expect(said).toMatch(/^238 cm of strip to cut/);
+  expect(said).toContain('Strips across the cloth3, 2 joins; 28 cm left over');
+  expect(said).toContain('Cloth to cut them from45 cm');
+  expect(said).toContain('236 cm ÷ (90 cm − 2 × 1 cm) = 2.68, so 3.');
+});
+
+test('both neighbouring counts are offered with what they take, and taken by a press', async () => {
+  const { offers } = answerTo(pleats, {});
+  expect(offers.map(({ words }) => words)).toEqual([
+    'Or 17, each 5.412 cm: strip 230 cm',
+    'Or 19, each 4.842 cm: strip 246 cm',
+  ]);
+  open(pleats);
+  await answer();
+  (await screen.findByRole('button', { name: /^Or 19/ })).click();
+  expect(await answer()).toMatch(/^246 cm of strip to cut/);
+  expect(screen.getByLabelText(/^How many/)).toHaveProperty('value', '19');
+});
+
+test('its lines are followed one by one, each with what it is', async () => {
+  open(pleats, { finished: '10', width: '5', depth: '2' });
+  const said = await answer();
+  expect(said).toContain('from the cut end');
+  expect(said).toMatch(/16 cm fold line.*210 cm placement line/);
+  expect(said).toContain('Lay each fold line on the placement line after it.');
+});
+
+test('the figure has the first two pleats to scale, flat and folded, and numbers their lines', () => {
+  const figure = answerTo(pleats, {}).figures?.[0]?.figure ?? [];
+  const folds = figure.filter((shape) => 'line' in shape && shape.line === 'fold');
+  expect(folds).toHaveLength(2);
+  expect(figure.flatMap((shape) => ('label' in shape ? [shape.label] : []))).toEqual(['1', '3']);
+  const cloth = figure.flatMap((shape) =>
+    'line' in shape && shape.line === 'cloth' ? [shape.points] : [],
+  );
+  const folded = cloth.at(-1)?.map(({ x }) => Math.round(10 * x) / 10);
+  // From the side: seam 1 cm, fold at 6.111, 4 back, and again 5.111 further on.
+  expect(folded).toEqual([0, 61.1, 61.1, 21.1, 21.1, 112.2, 112.2, 72.2, 72.2, 122.2]);
+});
+
+test('bulk is said with its layers, hands and iron have their caution, and a tight piece of cloth its doubt', async () => {
+  open(pleats, { depth: '8', cloth: '97.4' });
+  const said = await answer();
+  expect(said).toContain('up to 5 layers lie over each other');
+  expect(said).toContain('touch the iron by its handle only');
+  expect(said).toContain('Hardly any cloth is left over');
+  cleanup();
+  open(pleats, { kind: 'box', depth: '2', face: '3' });
+  expect(await answer()).toContain('lie over each other behind');
+});
+
+test('boxes that touch, and boxes with room between', async () => {
+  open(pleats, { kind: 'box', finished: '40', width: '8', depth: '2' });
+  const said = await answer();
+  expect(said).toContain('From box to box4 cm');
+  expect(said).toContain('40 cm + 5 × 4 × 2 cm + 2 × 1 cm = 82 cm.');
+  type('Depth of a fold', '4');
+  expect(await answer()).toContain('From box to boxnothing: they touch');
+});
+
+test.each<[string, Record<string, string>, RegExp]>([
+  ['no depth', { depth: '0' }, /Depth of a fold: give more than nothing/],
+  ['boxes too deep', { kind: 'box', depth: '3' }, /Depth of a fold: .*at most 2\.555 cm/],
+  ['a front too wide', { kind: 'box', face: '6' }, /Front of a box: .*at most 5\.111 cm/],
+  ['cloth that is all seam', { cloth: '2' }, /Cloth wide: 2 cm must be more than 2 cm/],
+  ['no pleat', { by: 'count', count: '0' }, /How many: give at least 1/],
+])('%s: the field and the mend are named', async (_, set, said) => {
+  open(pleats, set);
+  expect(await answer()).toMatch(said);
+});
+
+describe('what it gives to a garment', () => {
+  const bench = benchOf();
+  const came = (set: Record<string, string>, made = {}) =>
+    workOutputs(pleatsOutputs, { ...pleats.start(bench), ...set }, bench, made);
+  const mmOf = (all: ReturnType<typeof came>, key: string) => {
+    const one = all.get(key);
+    return one?.state === 'here' && typeof one.value === 'number'
+      ? toMm(one.value as ReturnType<typeof mm>)
+      : one?.state;
+  };
+
+  test('the strip is cut first and cannot be undone; its lines are made one by one', () => {
+    const steps = pleatsOutputs.outputs.flatMap(({ key, step }) =>
+      step ? [[key, step.stage, step.undoable]] : [],
+    );
+    expect(steps).toEqual([
+      ['strip', 'cut', false],
+      ['marks', 'cut', true],
+      ['finished', 'cut', true],
+    ]);
+  });
+
+  test('a strip cut 3 mm short comes out 3 mm narrower, and nothing else changes', () => {
+    const planned = came({});
+    const cut = came({}, { steps: { strip: mm(2377) } });
+    expect(mmOf(planned, 'strip')).toBe(2380);
+    expect([mmOf(planned, 'finished'), mmOf(cut, 'finished')]).toEqual([920, 917]);
+    for (const key of ['strip', 'marks', 'count', 'width', 'depth']) {
+      expect(cut.get(key)).toEqual(planned.get(key));
+    }
+  });
+
+  test('as many lines as were begun stay, and count and width follow them', () => {
+    const all = came({}, { counts: { marks: 38 } });
+    expect(all.get('count')).toMatchObject({ state: 'here', value: 19 });
+    expect(Number(mmOf(all, 'width')).toFixed(2)).toBe('48.42');
+  });
+
+  test('strips and cloth are there where the cloth is given', () => {
+    expect(came({}).get('strips')).toEqual({ state: 'absent', by: 'cloth' });
+    expect(came({ cloth: '90' }).get('cloth')).toEqual({ state: 'absent', by: 'deep' });
+    expect(mmOf(came({ cloth: '90', deep: '15' }), 'cloth')).toBe(450);
+  });
+});
