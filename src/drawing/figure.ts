@@ -2,6 +2,7 @@
 export type LineStyle =
   | 'cloth'
   | 'fold'
+  | 'placement'
   | 'stitch'
   | 'behind'
   | 'cut'

@@ -13,6 +13,7 @@ export const LINE_LOOKS: Readonly<Record<LineStyle, LineLook>> = {
   cloth: { weight: 0.35, dash: [], colour: '#000' },
   fold: { weight: 0.25, dash: [4, 1.3, 0.7, 1.3], colour: '#000' },
   stitch: { weight: 0.3, dash: [2, 1.4], colour: '#1a3f8a' },
+  placement: { weight: 0.25, dash: [], colour: '#1a3f8a' },
   behind: { weight: 0.2, dash: [1, 1.2], colour: '#555' },
   cut: { weight: 0.2, dash: [], colour: '#b00' },
   measure: { weight: 0.15, dash: [], colour: '#777' },

@@ -43,7 +43,7 @@ function stripOf(input: PleatsInput, plan: Pleats, drawn: number): FigureShape[]
   const high = long * HIGH;
   const whole = drawn === plan.count;
   const marks = plan.run.marks.slice(0, drawn * LINES[input.kind]);
-  const upright = (x: number, line: 'cut' | 'fold' | 'measure'): FigureShape => ({
+  const upright = (x: number, line: 'cut' | 'fold' | 'placement'): FigureShape => ({
     line,
     points: [
       { x, y: 0 },
@@ -62,7 +62,7 @@ function stripOf(input: PleatsInput, plan: Pleats, drawn: number): FigureShape[]
     along(high),
     upright(0, 'cut'),
     ...(whole ? [upright(long, 'cut')] : []),
-    ...marks.map(({ at, kind }) => upright(toMm(at), kind === 'fold' ? 'fold' : 'measure')),
+    ...marks.map(({ at, kind }) => upright(toMm(at), kind === 'fold' ? 'fold' : 'placement')),
   ];
 }
 

@@ -2,6 +2,7 @@
 export const figureWords = {
   cloth: 'cloth',
   fold: 'fold',
+  placement: 'placement line',
   stitch: 'stitch line',
   behind: 'lies behind',
   cut: 'cut line',
