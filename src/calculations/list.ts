@@ -67,6 +67,7 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'edge',
     page: () => import('./edging/edging.ts').then(({ edging }) => asked(edging)),
     gives: () => import('./edging/outputs.ts').then(({ edgingOutputs }) => edgingOutputs),
+    draws: () => import('./edging/drawing.ts').then(({ edgingDrawing }) => edgingDrawing),
   },
   lacing: {
     stage: 'edge',

@@ -1,5 +1,6 @@
-import type { Figure, FigureShape, Point } from './figure.ts';
+import type { Figure, FigureShape } from './figure.ts';
 import { circle } from './figure-ring.ts';
+import { besideCorner, type PlaceOn, type Stretch, stretchAt, stretchOf } from './strip-places.ts';
 
 /** A strip as it is drawn, in mm. */
 export interface DrawnStrip {
@@ -13,19 +14,24 @@ export interface DrawnStrip {
   rows: readonly { across: number; sides: readonly (readonly number[])[] }[];
 }
 
-/** Pitches seen in a drawing: few enough for holes to be told apart on a phone. */
-const SEEN = 11;
-const SEEN_BESIDE_CORNER = 5;
-
-type PlaceOn = (along: number, across: number) => Point;
-
 /** A stretch of a strip to scale, from its cut end or round its middle, with hole numbers. */
 export function stripPart(strip: DrawnStrip, part: 'start' | 'middle'): Figure {
-  const { length, width, pitch, rows } = strip;
-  const seen = Math.min(length, SEEN * pitch);
-  const from = part === 'start' ? 0 : Math.max(0, (length - seen) / 2);
-  const to = from + seen;
-  const place = placeOn(strip, (from + to) / 2);
+  const { length, width } = strip;
+  const stretch = stretchOf(strip, part);
+  const { place, from, to } = stretch;
+  return [
+    ...stripLines(strip, stretch),
+    ...strip.rows.flatMap(({ across, sides }, row) =>
+      numbersOf(strip, sides[0] ?? [], across, row, stretch),
+    ),
+    ...(from <= length / 2 && length / 2 <= to ? [measure(place, length / 2, width)] : []),
+  ];
+}
+
+/** The same without numbers and middle. */
+export function stripLines(strip: DrawnStrip, stretch: Stretch): Figure {
+  const { length, width, rows } = strip;
+  const { place, from, to } = stretch;
   const edge = (across: number): FigureShape => line('cloth', place, from, to, across);
   const end = (along: number): FigureShape[] =>
     along === 0 || along === length
@@ -36,25 +42,22 @@ export function stripPart(strip: DrawnStrip, part: 'start' | 'middle'): Figure {
     edge(width),
     ...end(from),
     ...end(to),
-    ...rows.flatMap(({ across, sides }, row) =>
-      holesOf(strip, sides[0] ?? [], across, row, place, [from, to]),
+    ...rows.flatMap(({ across, sides }) =>
+      holesSeen(strip, sides[0] ?? [], across, stretch).map(({ along }) =>
+        circle(place(along, across), strip.hole / 2),
+      ),
     ),
-    ...(from <= length / 2 && length / 2 <= to ? [measure(place, length / 2, width)] : []),
   ];
 }
 
 /** The first corner of a strip to scale, with a stretch of both sides. */
 export function stripCorner(strip: DrawnStrip, corner: number, angle: number): Figure {
-  const { pitch, width, rows, hole } = strip;
-  const seen = SEEN_BESIDE_CORNER * pitch + width;
-  const turn = (angle * Math.PI) / 180;
-  const first: PlaceOn = (along, across) => ({ x: along - corner, y: across });
-  const second: PlaceOn = (along, across) => ({
-    x: -along * Math.cos(turn) - across * Math.sin(turn),
-    y: along * Math.sin(turn) - across * Math.cos(turn),
-  });
-  const back = width / Math.tan(turn / 2);
-  const from = Math.max(0, corner - seen);
+  const { width, rows, hole } = strip;
+  const {
+    first: { place: first, from },
+    second: { place: second, to: seen },
+  } = besideCorner(strip, corner, angle);
+  const back = width / Math.tan((angle * Math.PI) / 360);
   return [
     { line: 'cloth', points: [first(from, 0), first(corner, 0), second(seen, 0)] },
     {
@@ -69,17 +72,6 @@ export function stripCorner(strip: DrawnStrip, corner: number, angle: number): F
         .map((at) => circle(second(at, across), hole / 2)),
     ]),
   ];
-}
-
-/** Bent round a radius, or straight; `middle` is at the top of the bend. */
-function placeOn({ radius, width }: DrawnStrip, middle: number): PlaceOn {
-  if (radius === undefined) return (along, across) => ({ x: along, y: across });
-  const outer = radius + width / 2;
-  return (along, across) => {
-    const turn = (along - middle) / radius;
-    const own = outer - across;
-    return { x: own * Math.sin(turn), y: outer - own * Math.cos(turn) };
-  };
 }
 
 function line(
@@ -100,29 +92,35 @@ function measure(place: PlaceOn, along: number, width: number): FigureShape {
   return { line: 'measure', points: [place(along, -width * 0.4), place(along, width * 1.4)] };
 }
 
-function holesOf(
-  { hole, radius, width, pitch }: DrawnStrip,
+/** The holes of a row on a stretch, along the middle line, with their numbers. */
+export function holesSeen(
+  strip: DrawnStrip,
   places: readonly number[],
   across: number,
-  row: number,
-  place: PlaceOn,
-  [from, to]: readonly [number, number],
-): FigureShape[] {
-  // A bent row's places are lengths of its own.
-  const stretch = radius === undefined ? 1 : radius / (radius + width / 2 - across);
-  const seen = places.flatMap((at, i) => {
+  { from, to }: Pick<Stretch, 'from' | 'to'>,
+): { along: number; number: number }[] {
+  const stretch = stretchAt(strip, across);
+  return places.flatMap((at, i) => {
     const along = at * stretch;
     return along >= from && along <= to ? [{ along, number: i + 1 }] : [];
   });
+}
+
+function numbersOf(
+  strip: DrawnStrip,
+  places: readonly number[],
+  across: number,
+  row: number,
+  stretch: Stretch,
+): FigureShape[] {
+  const { width, pitch } = strip;
+  const seen = holesSeen(strip, places, across, stretch);
   const named = [seen[0], seen.at(-1)].filter((one) => one !== undefined);
   const beside = row === 0 ? -0.7 * pitch : width + 0.9 * pitch;
-  return [
-    ...seen.map(({ along }) => circle(place(along, across), hole / 2)),
-    ...named.map(
-      ({ along, number }): FigureShape => ({
-        label: String(number),
-        at: place(along - 0.5 * pitch, beside),
-      }),
-    ),
-  ];
+  return named.map(
+    ({ along, number }): FigureShape => ({
+      label: String(number),
+      at: stretch.place(along - 0.5 * pitch, beside),
+    }),
+  );
 }

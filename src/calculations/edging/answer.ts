@@ -9,6 +9,7 @@ import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.
 import type { StripInput } from '../../sewing/strip.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
 import { strikesOf, websOf } from '../../sewing/strip-material.ts';
+import { drawnOf } from './drawn.ts';
 import { joinLine } from './joins.ts';
 import type { EdgingInput } from './strip.ts';
 import { workingsOf } from './workings.ts';
@@ -107,7 +108,14 @@ function runsOf({ width, hole }: StripInput, { rows }: Pick<StripHoles, 'rows'>)
 
 function figures(strip: StripInput, { rows }: StripHoles): NonNullable<Answer['figures']> {
   const drawing = (name: string, draw: (drawn: DrawnStrip) => Figure) => {
-    const made = (runs: readonly NamedRun[]) => draw(drawnOf(strip, rows, runs));
+    const made = (runs: readonly NamedRun[]) =>
+      draw(
+        drawnOf(
+          strip,
+          rows,
+          runs.map(({ run }) => run),
+        ),
+      );
     return { name, figure: made(runsOf(strip, { rows })), made };
   };
   if (strip.corners.length > 0) {
@@ -118,24 +126,4 @@ function figures(strip: StripInput, { rows }: StripHoles): NonNullable<Answer['f
     drawing(words.start, (drawn) => stripPart(drawn, 'start')),
     drawing(words.centre, (drawn) => stripPart(drawn, 'middle')),
   ];
-}
-
-/** @param runs every side of every row, in order */
-function drawnOf(
-  strip: StripInput,
-  rows: StripHoles['rows'],
-  runs: readonly NamedRun[],
-): DrawnStrip {
-  const sides = runs.map(({ run }) => run.marks.map(({ at }) => toMm(at)));
-  return {
-    length: toMm(strip.length),
-    width: toMm(strip.width),
-    pitch: toMm(strip.pitch),
-    hole: toMm(strip.hole),
-    radius: strip.radius === undefined ? undefined : toMm(strip.radius),
-    rows: rows.map(({ across, runs: own }) => ({
-      across: toMm(across),
-      sides: sides.splice(0, own.length),
-    })),
-  };
 }
