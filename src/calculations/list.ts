@@ -78,6 +78,7 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'edge',
     page: () => import('./crossing/crossing.ts').then(({ crossing }) => asked(crossing)),
     gives: () => import('./crossing/outputs.ts').then(({ crossingOutputs }) => crossingOutputs),
+    draws: () => import('./crossing/drawing.ts').then(({ crossingDrawing }) => crossingDrawing),
   },
   parts: {
     stage: 'cut',

@@ -23,34 +23,51 @@ export interface DrawnCrossing {
 /** How far the strips are drawn past each other, in times of what they cross. */
 const FAR = 1.5;
 
+/** Where a crossing is drawn: how far each strip goes from the middle, and places on the upper one. */
+export function crossingPlaces({ lower, upper, angle }: DrawnCrossing) {
+  const turn = (angle * Math.PI) / 180;
+  const [cosine, sine] = [Math.cos(turn), Math.sin(turn)];
+  return {
+    lower: ((upper + Math.abs(cosine) * lower) / 2 / sine) * FAR,
+    upper: ((lower + Math.abs(cosine) * upper) / 2 / sine) * FAR,
+    onUpper: (along: number, across: number): Point => ({
+      x: along * cosine - across * sine,
+      y: along * sine + across * cosine,
+    }),
+  };
+}
+
 /** The crossing to scale, the lower strip level: what is made, what is to be punched, what clashes. */
 export function crossingFigure(drawn: DrawnCrossing): Figure {
-  const { lower, upper, angle, hole, made, over, names, moved } = drawn;
-  const turn = (angle * Math.PI) / 180;
-  const half = (lower + Math.abs(Math.cos(turn)) * upper) / 2 / Math.sin(turn);
-  const other = (upper + Math.abs(Math.cos(turn)) * lower) / 2 / Math.sin(turn);
-  const onUpper = (along: number, across: number): Point => ({
-    x: along * Math.cos(turn) - across * Math.sin(turn),
-    y: along * Math.sin(turn) + across * Math.cos(turn),
-  });
+  const { lower, angle, names } = drawn;
+  const { lower: other, upper: half, onUpper } = crossingPlaces(drawn);
+  return [
+    ...crossingLines(drawn),
+    // Beside its strip, where the upper one’s end doesn’t lie.
+    { label: names.lower, at: { x: -other, y: (angle > 90 ? -0.7 : 0.7) * lower } },
+    { label: names.upper, at: onUpper(-half, 0) },
+  ];
+}
+
+/** The same without the names of the strips. */
+export function crossingLines(drawn: DrawnCrossing): Figure {
+  const { lower, upper, hole, made, over, moved } = drawn;
+  const { lower: other, upper: half, onUpper } = crossingPlaces(drawn);
   const edge = (points: readonly Point[]): FigureShape => ({ line: 'cloth', points });
   return [
     ...[-lower / 2, lower / 2].map((y) =>
       edge([
-        { x: -other * FAR, y },
-        { x: other * FAR, y },
+        { x: -other, y },
+        { x: other, y },
       ]),
     ),
     ...[-upper / 2, upper / 2].map((across) =>
-      edge([onUpper(-half * FAR, across), onUpper(half * FAR, across)]),
+      edge([onUpper(-half, across), onUpper(half, across)]),
     ),
     ...made.map((at) => circle(at, hole / 2, 'hole')),
     ...over.filter(({ meets }) => meets !== 'shared').map((at) => circle(at, hole / 2)),
     ...over.filter(({ meets }) => meets === 'clash').flatMap((at) => cross(at, hole)),
-    // Beside its strip, where the upper one’s end doesn’t lie.
-    { label: names.lower, at: { x: -other * FAR, y: (turn > Math.PI / 2 ? -0.7 : 0.7) * lower } },
-    { label: names.upper, at: onUpper(-half * FAR, 0) },
-    ...(moved ? arrow(onUpper, half * FAR, (moved === 'on' ? lower : -lower) / 4) : []),
+    ...(moved ? arrow(onUpper, half, (moved === 'on' ? lower : -lower) / 4) : []),
   ];
 }
 

@@ -4,6 +4,7 @@ export const drawingWords = {
   hole: 'Buttonhole and button from above, the button from its side',
   strip: 'Strip from its cut end, and the whole of it',
   stripCorner: 'Strip at its first corner, and the whole of it',
+  crossing: (moved: boolean) => `The crossing${moved ? ', moved' : ''}, the lower strip level`,
   holes: (count: number) => `${count} ${count === 1 ? 'hole' : 'holes'}`,
   teeth: (count: number) => `${count} teeth`,
 };
