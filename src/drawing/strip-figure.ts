@@ -1,18 +1,13 @@
 import type { Figure, FigureShape } from './figure.ts';
 import { circle } from './figure-ring.ts';
-import { besideCorner, type PlaceOn, type Stretch, stretchAt, stretchOf } from './strip-places.ts';
-
-/** A strip as it is drawn, in mm. */
-export interface DrawnStrip {
-  length: number;
-  width: number;
-  pitch: number;
-  hole: number;
-  /** Of the middle line, where the strip is bent flat. */
-  radius: number | undefined;
-  /** Each row: from the outer edge, and its holes side by side, each side from its own start. */
-  rows: readonly { across: number; sides: readonly (readonly number[])[] }[];
-}
+import {
+  besideCorner,
+  type DrawnStrip,
+  type PlaceOn,
+  type Stretch,
+  stretchAt,
+  stretchOf,
+} from './strip-places.ts';
 
 /** A stretch of a strip to scale, from its cut end or round its middle, with hole numbers. */
 export function stripPart(strip: DrawnStrip, part: 'start' | 'middle'): Figure {

@@ -1,5 +1,16 @@
 import type { Point } from './figure.ts';
-import type { DrawnStrip } from './strip-figure.ts';
+
+/** A strip as it is drawn, in mm. */
+export interface DrawnStrip {
+  length: number;
+  width: number;
+  pitch: number;
+  hole: number;
+  /** Of the middle line, where the strip is bent flat. */
+  radius: number | undefined;
+  /** Each row: from the outer edge, and its holes side by side, each side from its own start. */
+  rows: readonly { across: number; sides: readonly (readonly number[])[] }[];
+}
 
 /** Where a place of a strip is drawn, along it and across from its outer edge. */
 export type PlaceOn = (along: number, across: number) => Point;

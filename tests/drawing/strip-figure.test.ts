@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { crossingFigure } from '../../src/drawing/crossing-figure.ts';
 import type { Figure, LineStyle, Point } from '../../src/drawing/figure.ts';
-import { type DrawnStrip, stripCorner, stripPart } from '../../src/drawing/strip-figure.ts';
+import { stripCorner, stripPart } from '../../src/drawing/strip-figure.ts';
+import type { DrawnStrip } from '../../src/drawing/strip-places.ts';
 
 const ROW = Array.from({ length: 50 }, (_, i) => 4 + 8 * i);
 const STRIP: DrawnStrip = {

@@ -3,8 +3,14 @@ import type { Bench } from '../../calculation/bench.ts';
 import { lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { Figure } from '../../drawing/figure.ts';
-import { type DrawnStrip, holesSeen, stripCorner, stripLines } from '../../drawing/strip-figure.ts';
-import { besideCorner, type Stretch, stretchAt, stretchOf } from '../../drawing/strip-places.ts';
+import { holesSeen, stripCorner, stripLines } from '../../drawing/strip-figure.ts';
+import {
+  besideCorner,
+  type DrawnStrip,
+  type Stretch,
+  stretchAt,
+  stretchOf,
+} from '../../drawing/strip-places.ts';
 import { type ExactLength, type Length, toMm } from '../../lengths/length.ts';
 import type { StripInput } from '../../sewing/strip.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';

@@ -1,4 +1,4 @@
-import type { DrawnStrip } from '../../drawing/strip-figure.ts';
+import type { DrawnStrip } from '../../drawing/strip-places.ts';
 import { toMm } from '../../lengths/length.ts';
 import type { Run } from '../../sewing/run.ts';
 import type { StripInput } from '../../sewing/strip.ts';
