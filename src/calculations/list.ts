@@ -30,6 +30,7 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'join',
     page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)),
     gives: () => import('./seam/outputs.ts').then(({ seamOutputs }) => seamOutputs),
+    draws: () => import('./seam/drawing.ts').then(({ seamDrawing }) => seamDrawing),
   },
   sizes: {
     stage: 'measure',
@@ -73,6 +74,7 @@ const LIST: Readonly<Record<string, Listed>> = {
     stage: 'edge',
     page: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)),
     gives: () => import('./lacing/outputs.ts').then(({ lacingOutputs }) => lacingOutputs),
+    draws: () => import('./lacing/drawing.ts').then(({ lacingDrawing }) => lacingDrawing),
   },
   crossing: {
     stage: 'edge',

@@ -1,12 +1,13 @@
 import { drawingWords as words } from '#words/drawing-words.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
+import { wholeUnder } from '../../drawing/whole-line.ts';
 import { toMm } from '../../lengths/length.ts';
 import { stripHoles } from '../../sewing/strip-holes.ts';
 import { joinProblems, stripJoins } from '../../sewing/strip-joined.ts';
 import { besideHole, closeOf } from './close-up.ts';
 import { edgingFields } from './fields.ts';
 import { stripOf } from './strip.ts';
-import { wholeLines, wholeOf, wholeUnder } from './whole.ts';
+import { wholeLines, wholeOf } from './whole.ts';
 
 /** The strip near its cut end, or at its first corner, and under it the whole of it, as wide. */
 export const edgingDrawing: Drawing = {

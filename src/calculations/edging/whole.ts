@@ -3,48 +3,25 @@ import type { Bench } from '../../calculation/bench.ts';
 import { lengthAt } from '../../calculation/drawing.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
-import { boundsOf, type Figure, type LineStyle, type Point } from '../../drawing/figure.ts';
+import type { Figure, LineStyle } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
+import type { WholeLine } from '../../drawing/whole-line.ts';
 import { type ExactLength, toMm } from '../../lengths/length.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
 import type { EdgingAsked } from './fields.ts';
 import { MOST_SIDES } from './punched.ts';
 
-/** The whole of a strip as a line, under what is seen of it near, and as wide. */
-export interface Whole {
-  y: number;
-  /** Half of a mark across it. */
-  mark: number;
-  at(along: number): Point;
-}
-
-/** How far below it lies, and how long a mark is, in parts of its length. */
-const BELOW = 0.12;
-const MARK = 0.02;
 /** Of a long list so many are drawn, from the cut end on; all of them are in its field. */
 const MOST_DRAWN = 4;
-
-/** @param length of the strip, in mm */
-export function wholeUnder(close: Figure, length: number): Whole {
-  const { x, y, width, height } = boundsOf(close);
-  const under = y + height + BELOW * width;
-  return {
-    y: under,
-    mark: MARK * width,
-    at: (along) => ({ x: x + (along / length) * width, y: under }),
-  };
-}
 
 /** Its ends, its corners, what crosses it, and where it is joined. */
 export function wholeLines(
   { length, corners, crossings }: EdgingAsked,
   joins: readonly ExactLength[],
-  { at, y, mark }: Whole,
+  { at, across: mark }: WholeLine,
 ): Figure {
-  const across = (style: LineStyle, long: number) => (place: ExactLength) => {
-    const { x } = at(toMm(place));
-    return lineThrough(style, { x, y: y - long * mark }, { x, y: y + long * mark });
-  };
+  const across = (style: LineStyle, long: number) => (place: ExactLength) =>
+    mark(style, toMm(place), long);
   return [
     lineThrough('cloth', at(0), at(toMm(length))),
     ...[0 as ExactLength, length, ...joins].map(across('cut', 1)),
@@ -57,7 +34,7 @@ export function wholeLines(
 export function wholeOf(
   asked: EdgingAsked,
   { rows, count }: StripHoles,
-  { at }: Whole,
+  { at }: WholeLine,
   bench: Bench,
 ): Dimension[] {
   const { length, corners, crossings, stock, end } = asked;

@@ -4,10 +4,10 @@ import type { Answer } from '../../calculation/calculation.ts';
 import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { lacingFigure } from '../../drawing/lacing-figure.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
-import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
+import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import type { Laced } from '../../sewing/lacing.ts';
-import { middleStart } from '../../sewing/lacing-halves.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
+import { drawnOf } from './drawn.ts';
 import { rowLines, slants } from './lines.ts';
 import type { LacingRead } from './read.ts';
 import { stepLines } from './steps.ts';
@@ -102,17 +102,7 @@ function figures(
   { strands }: Laced,
   steps: number | undefined,
 ): NonNullable<Answer['figures']> {
-  const { holes, pitch, margin, lace = margin } = input;
-  const drawn = {
-    strands,
-    holes,
-    start: middleStart(input),
-    steps,
-    pitch: toMm(pitch),
-    margin: toMm(margin),
-    // A hole is a little smaller than its lace (Texas 4-H L-382); neighbours stay apart.
-    hole: Math.min(0.8 * toMm(lace), 0.44 * toMm(pitch)),
-  };
+  const drawn = drawnOf(input, strands, steps);
   return (['front', 'back'] as const).map((face) => ({
     name: words.figure(face),
     figure: lacingFigure(drawn, face),

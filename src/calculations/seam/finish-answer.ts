@@ -3,8 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Working } from '../../calculation/calculation.ts';
 import { numberSaid } from '../../calculation/tape-said.ts';
 import { bound, byTape, exactly } from '../../calculation/tape-text.ts';
-import { seamSection } from '../../drawing/seam-figure.ts';
-import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
+import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import type { FinishPlan } from '../../sewing/seam-finish.ts';
 import type { Finish, FinishInput, Row } from '../../sewing/seam-rows.ts';
 import {
@@ -19,6 +18,7 @@ import {
 } from '../../sewing/sources/seams.ts';
 import { guideLines } from './guide.ts';
 import { NOTHING } from './nothing.ts';
+import { sectionOf } from './section.ts';
 
 const SOURCES: Readonly<Record<Finish, readonly { says: string; source: string }[]>> = {
   plain: [],
@@ -57,7 +57,10 @@ export function finishAnswer(plan: FinishPlan, input: FinishInput, bench: Bench)
     figures: [{ name: words.section, figure: sectionOf(plan, input.finish) }],
     workings: [
       ...sums(plan, input, show).map((formula): Working => ({ formula, source: '' })),
-      ...SOURCES[input.finish].map((rule) => ({ formula: words.published(rule), source: '' })),
+      ...SOURCES[input.finish].map((rule) => ({
+        formula: words.published(rule),
+        source: '',
+      })),
       ...(input.finish === 'plain' ? [{ formula: words.plainSource, source: '' }] : []),
     ],
   };
@@ -99,12 +102,4 @@ function sums({ consumed, strip, rows }: FinishPlan, input: FinishInput, show: S
     default:
       return [];
   }
-}
-
-function sectionOf({ rows, consumed }: FinishPlan, finish: Finish) {
-  const drawn = rows.map(({ do: what, at }) => ({
-    what,
-    at: at === undefined ? undefined : toMm(at),
-  }));
-  return seamSection(finish, drawn, toMm(consumed));
 }

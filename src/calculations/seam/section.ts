@@ -1,0 +1,14 @@
+import type { Figure } from '../../drawing/figure.ts';
+import { seamSection } from '../../drawing/seam-figure.ts';
+import { toMm } from '../../lengths/length.ts';
+import type { FinishPlan } from '../../sewing/seam-finish.ts';
+import type { Finish } from '../../sewing/seam-rows.ts';
+
+/** A finished seam in section. */
+export function sectionOf({ rows, consumed }: FinishPlan, finish: Finish): Figure {
+  const drawn = rows.map(({ do: what, at }) => ({
+    what,
+    at: at === undefined ? undefined : toMm(at),
+  }));
+  return seamSection(finish, drawn, toMm(consumed));
+}
