@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { withKept } from '../../src/garment/changes.ts';
+import { hasRoom, withKept } from '../../src/garment/changes.ts';
 import { checkGarment } from '../../src/garment/check.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
 import { followedChange } from '../../src/garment/followed-change.ts';
@@ -9,6 +9,7 @@ import {
   inOrder,
   type Kept,
   LONGEST_NAME,
+  MOST_KEPT,
   newGarment,
 } from '../../src/garment/garment.ts';
 import { copied, putBack, renamed, withoutKept } from '../../src/garment/list-changes.ts';
@@ -120,6 +121,15 @@ test('what is kept is in the order of the work', () => {
     newGarment('g', 'x', 0),
   );
   expect(inOrder(garment).map(({ id }) => id)).toEqual(['k1', 'k3', 'k2', 'k0']);
+});
+
+test('so many are kept, and no more: there is room for one until then', () => {
+  const full = Array.from({ length: MOST_KEPT }, (_, i) => ({ ...hooks, id: `h${i}` }));
+  const almost = { ...coat(), kept: full.slice(1) };
+  expect(hasRoom(almost.kept)).toBe(true);
+  expect(withKept(almost, { ...hooks, id: 'last' }, 3).kept).toHaveLength(MOST_KEPT);
+  expect(hasRoom(full)).toBe(false);
+  expect(() => withKept({ ...coat(), kept: full }, hooks, 3)).toThrow(RangeError);
 });
 
 test('a long name is cut, not refused', () => {
