@@ -105,6 +105,11 @@ const LIST: Readonly<Record<string, Listed>> = {
 /** What each calculation shows, by its address. */
 export const CALCULATIONS = each(({ page }) => page);
 
+/** The calculation at an address; undefined where there is none. */
+export function calculationAt(id: string): Promise<Calculation> | undefined {
+  return Object.hasOwn(CALCULATIONS, id) ? CALCULATIONS[id]?.() : undefined;
+}
+
 /** What each calculation gives to a garment, by its address. */
 export const OUTPUTS = each(({ gives }) => gives);
 

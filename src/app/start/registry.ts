@@ -29,8 +29,5 @@ export function loaderOf(id: string): Load {
 }
 
 function fetched(id: string): () => Promise<Calculation | undefined> {
-  return () =>
-    import('../../calculations/list.ts').then(({ CALCULATIONS }) =>
-      Object.hasOwn(CALCULATIONS, id) ? CALCULATIONS[id]?.() : undefined,
-    );
+  return () => import('../../calculations/list.ts').then(({ calculationAt }) => calculationAt(id));
 }
