@@ -4,6 +4,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { Licences } from './licences.tsx';
+import { News } from './news.tsx';
 import css from './settings.css?inline';
 
 adopt(css);
@@ -62,6 +63,7 @@ export function Settings({ bench, choices, onBench, said, onLeave, loadLicences 
             </fieldset>
           ))}
         </form>
+        <News />
         <Licences load={loadLicences} />
       </main>
       <nav class="actions" aria-label={settingsWords.title}>

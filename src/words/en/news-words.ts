@@ -1,0 +1,30 @@
+/** What has changed in the app, the latest first. */
+export const newsWords = {
+  title: 'What is new',
+  releases: [
+    {
+      date: '29 November 2026',
+      says: [
+        'Numbers that differ from before: lace is cut by the greater of geometry and what is published; folds are reckoned by what they enclose; buttonholes and clips are rounded to the safe side on the tape.',
+        'A crossing strip’s answer begins with the worst that is true of it, and says which way to move.',
+        'Halves, quarters and eighths of an edge. A hem can be given as all there is.',
+        'What is unusual is asked about at its field. What an address holds and the app doesn’t know is said.',
+        'What was made is kept where it was made. A backup tells when it has been damaged.',
+      ],
+    },
+    {
+      date: '26 November 2026',
+      says: [
+        'The live picture holds every scale of a tape; Back leads one step at a time.',
+        'The new holes of a crossing can be listed, followed and kept.',
+        'On paper, holes to punch are told from those made.',
+      ],
+    },
+    {
+      date: '25 November 2026',
+      says: [
+        'The first version: lengths, closures, hems, seams, edging, lacing, garments, paper and glass, and reading a tape.',
+      ],
+    },
+  ],
+};
