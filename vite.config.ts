@@ -57,6 +57,7 @@ const TOGETHER = {
     'src/drawing/strip-figure.ts',
     'src/sewing/respacing.ts',
     'src/sewing/two-pitches.ts',
+    'src/sewing/strip-joined.ts',
     'src/sewing/strip-material.ts',
   ],
   /** One mark after another, of a calculation or of a garment. */
