@@ -42,7 +42,7 @@ export interface About {
 /** How what stands in a field is to be read. */
 export interface Reading extends Pick<Bench, 'unit' | 'decimalMark'> {
   /** Numbers taken from elsewhere, each where its letter stands in the text. */
-  taken?: readonly Taken[];
+  taken?: Taken;
   /** Runs taken from elsewhere, by the places of their letters. */
   runs?: ReadonlyMap<number, Run>;
 }

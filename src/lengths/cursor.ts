@@ -10,16 +10,12 @@ export interface Cursor {
   readonly mark: string | undefined;
   readonly pieces: readonly Token[];
   /** Numbers taken from elsewhere, which their letters stand for. */
-  readonly taken: readonly Taken[] | undefined;
+  readonly taken: Taken | undefined;
   next: number;
   fault: ReadFault | undefined;
 }
 
-export function startOf(
-  typed: string,
-  mark: string | undefined,
-  taken: readonly Taken[] | undefined,
-): Cursor {
+export function startOf(typed: string, mark: string | undefined, taken: Taken | undefined): Cursor {
   return { typed, mark, pieces: tokens(typed), taken, next: 0, fault: undefined };
 }
 

@@ -23,12 +23,7 @@ export type Reading = Read<{ readonly value: Length; readonly exact: boolean }>;
  * @param mark the mark chosen for decimals: the other one may group thousands, and is asked about
  * @param taken numbers taken from elsewhere, each where its letter stands
  */
-export function readLength(
-  typed: string,
-  bare: Unit,
-  mark?: '.' | ',',
-  taken?: readonly Taken[],
-): Reading {
+export function readLength(typed: string, bare: Unit, mark?: '.' | ',', taken?: Taken): Reading {
   const sum = readSum(typed, bare, mark, taken);
   if (!sum.ok) return sum;
   const units = Number(nearest(sum.value));

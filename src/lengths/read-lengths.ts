@@ -15,7 +15,7 @@ export function readLengths(
   typed: string,
   bare: Unit,
   mark?: '.' | ',',
-  taken?: readonly Taken[],
+  taken?: Taken,
 ): ListReading {
   const values: Length[] = [];
   let exact = true;

@@ -10,16 +10,16 @@ export type NumberReading = Read<{ readonly value: number }>;
  * such, and how often one length goes into another: `46.3 cm ÷ 8 mm`. Of either sign,
  * no larger than 2^53 − 1; a length alone is a fault.
  */
-export function readNumber(typed: string, taken?: readonly Taken[]): NumberReading {
+export function readNumber(typed: string, taken?: Taken): NumberReading {
   return read(typed, false, taken);
 }
 
 /** Reads a whole number, of either sign: a count below one is for the calculation to refuse. */
-export function readCount(typed: string, taken?: readonly Taken[]): NumberReading {
+export function readCount(typed: string, taken?: Taken): NumberReading {
   return read(typed, true, taken);
 }
 
-function read(typed: string, asCount: boolean, taken: readonly Taken[] | undefined): NumberReading {
+function read(typed: string, asCount: boolean, taken: Taken | undefined): NumberReading {
   const sum = readSum(typed, undefined, undefined, taken);
   if (!sum.ok) return sum;
   const { over, under } = sum.value;

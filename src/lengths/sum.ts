@@ -2,7 +2,7 @@ import { amount, mayJoin } from './amount.ts';
 import { type Cursor, fail, last, peek, startOf, take } from './cursor.ts';
 import { inverse, negative, plus, type Rational, times } from './rational.ts';
 import type { Read, ReadFaultKind } from './read-fault.ts';
-import { placeOfLetter, type Taken } from './taken.ts';
+import type { Taken } from './taken.ts';
 import type { Token } from './tokens.ts';
 import { UNITS_PER, type Unit } from './unit.ts';
 
@@ -19,8 +19,6 @@ const COMPOUNDS: readonly (readonly Unit[])[] = [
 interface Quantity {
   readonly value: Rational;
   readonly isLength: boolean;
-  /** The letter of a count taken from elsewhere: it has no unit, whatever bare numbers have. */
-  readonly counted?: Token | undefined;
 }
 
 /**
@@ -36,7 +34,7 @@ export function readSum(
   typed: string,
   bare?: Unit,
   mark?: string,
-  taken?: readonly Taken[],
+  taken?: Taken,
 ): Read<{ value: Rational }> {
   if (typed.length > MOST_TEXT) {
     const text = typed.slice(MOST_TEXT, 2 * MOST_TEXT);
@@ -50,8 +48,9 @@ export function readSum(
   if (rest.kind === 'slash') fail(at, 'fraction-of-other', rest);
   else if (rest.kind !== 'end') fail(at, 'not-understood', rest);
   else if (!bare && whole.isLength) fail(at, 'length-for-number', first, last(at));
-  const value = bare ? inUnits(at, whole, bare) : whole.value;
-  return at.fault ? { ok: false, fault: at.fault } : { ok: true, value };
+  return at.fault
+    ? { ok: false, fault: at.fault }
+    : { ok: true, value: bare ? inUnits(whole, bare) : whole.value };
 }
 
 function sum(at: Cursor, bare: Unit | undefined): Quantity {
@@ -76,24 +75,18 @@ function together(
   b: Quantity,
   bare: Unit | undefined,
 ): Quantity {
-  const counted = a.counted ?? b.counted;
-  if (a.isLength === b.isLength) return { ...a, value: plus(a.value, b.value), counted };
+  if (a.isLength === b.isLength) return { ...a, value: plus(a.value, b.value) };
   if (!bare) fail(at, 'length-for-number', first, last(at));
-  return { value: plus(inUnits(at, a, bare), inUnits(at, b, bare)), isLength: true };
+  return { value: plus(inUnits(a, bare), inUnits(b, bare)), isLength: true };
 }
 
-function inUnits(
-  at: Cursor,
-  { value, isLength, counted }: Quantity,
-  bare: Unit | undefined,
-): Rational {
-  if (counted && !isLength) return fail(at, 'not-understood', counted);
+function inUnits({ value, isLength }: Quantity, bare: Unit | undefined): Rational {
   return isLength ? value : times(value, unitsIn(bare));
 }
 
 /** Factors and parts. How often one length goes into another is a number, where one is asked. */
 function product(at: Cursor, bare: Unit | undefined): Quantity {
-  let { value, isLength, counted } = factor(at, bare);
+  let { value, isLength } = factor(at, bare);
   while (!at.fault && (peek(at).kind === 'times' || peek(at).kind === 'divide')) {
     const sign = take(at);
     const by = factor(at, bare);
@@ -105,17 +98,16 @@ function product(at: Cursor, bare: Unit | undefined): Quantity {
     else if (by.value.over === 0n) refuse('divide-by-zero');
     else value = times(value, inverse(by.value));
     isLength = isLength !== by.isLength;
-    counted ??= by.counted;
   }
-  return { value, isLength, counted };
+  return { value, isLength };
 }
 
 /** A number, a length, lengths that belong together (`5' 3 1/2"`), or a sum in brackets. */
 function factor(at: Cursor, bare: Unit | undefined): Quantity {
   const first = peek(at);
   if (first.kind === 'open') return bracket(at, bare);
-  const taken = at.taken?.[placeOfLetter(first.text)];
-  if (taken) return { ...taken, counted: take(at) };
+  const taken = at.taken?.(first.text);
+  if (taken && take(at)) return taken;
   let value = amount(at);
   let unit = peek(at).unit;
   if (!unit) return { value, isLength: false };
