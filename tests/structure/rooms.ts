@@ -11,6 +11,22 @@ const room = (may: string, why: string): Wall => ({
  * under '.', and may import from the rooms named there.
  */
 export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
+  'src/garment': {
+    '.': room('', 'the record of today’s app, until its screens know the new one'),
+    record: room('.', 'a record is what is kept, of any version, before anything is worked out'),
+    rows: room(
+      'record',
+      'where marks lie follows from what is asked and made, whichever work it is of',
+    ),
+    'work-out': room(
+      'record rows',
+      'a garment is worked out from its record, whoever changes that',
+    ),
+    actions: room(
+      'record rows work-out',
+      'what the maker does changes a record, as it is worked out',
+    ),
+  },
   'src/tape': {
     numerics: room('', 'calculating with numbers knows nothing of pictures'),
     picture: room('', 'a picture is samples and places, whatever is printed in it'),

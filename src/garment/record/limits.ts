@@ -1,0 +1,28 @@
+import type { Garment } from './record.ts';
+
+/** The most a garment holds. */
+export const MOST_WORKS = 500;
+const MOST_FACTS = 5000;
+const MOST_SIZE = 1_000_000;
+export const MOST_LINKS = 24;
+export const MOST_ROW = 10_000;
+/** How often one work may be done. */
+export const MOST_SIDES = 20;
+
+/** What there would be too much of. */
+export type Limit = 'works' | 'facts' | 'size';
+
+/** How many characters a record takes, or a part of it, as it is written. */
+export function sizeOf(part: unknown): number {
+  return JSON.stringify(part)?.length ?? 0;
+}
+
+/** What a record of a size has too much of; undefined where it is within the limits. */
+export function overLimit(
+  { works, facts }: Pick<Garment, 'works' | 'facts'>,
+  size: number,
+): Limit | undefined {
+  if (Object.keys(works).length > MOST_WORKS) return 'works';
+  if (Object.keys(facts).length > MOST_FACTS) return 'facts';
+  return size > MOST_SIZE ? 'size' : undefined;
+}
