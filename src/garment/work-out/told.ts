@@ -1,0 +1,154 @@
+import type { Fault } from '../../calculation/calculation.ts';
+import { type Output, STAGES, type Step } from '../../calculation/output.ts';
+import type { Sound, Unsound } from '../record/sound.ts';
+import { numberOf } from '../record/sound.ts';
+import { NOTHING } from '../rows/points.ts';
+import { readDigest } from './digest.ts';
+import { plusMinus } from './doubt.ts';
+import { absence } from './evaluate.ts';
+import { askedKey, type FactNode, type Node, type RowNode } from './node.ts';
+import type { Result } from './result.ts';
+import type { SeenWork } from './seen-work.ts';
+
+/** A row, or a single number, that is made otherwise than asked, and nothing answers it. */
+export interface Conflict {
+  home: string;
+  facts: readonly string[];
+  /** Of a single number: by how much more there is than asked. */
+  over?: number;
+  /** A rule of the calculation changed since; `only` where what it read is the same. */
+  rule?: 'changed' | 'only';
+}
+
+/** A step of the garment, of which a row is one. */
+export interface GarmentStep {
+  home: string;
+  step: Step;
+  rank: number;
+  /** How much of it is made, of how much; undefined while that isn't known. */
+  made: number;
+  of: number | undefined;
+  /** Every number it uses has a value, and no decision is open. */
+  ready: boolean;
+}
+
+/** A work nothing of which can be worked out here. */
+export interface WorkTrouble {
+  work: string;
+  why: 'newer' | 'awaited' | 'missing';
+  unknown: readonly Fault[];
+}
+
+export interface Told {
+  unsound: readonly Unsound[];
+  troubles: readonly WorkTrouble[];
+  conflicts: readonly Conflict[];
+  /** Facts that stand at no number now: of an earlier plan, of what was taken off, of what isn't known here. */
+  earlier: readonly { fact: string; home: string }[];
+  /** In the order of the work. */
+  steps: readonly GarmentStep[];
+}
+
+/** What the garment says beside its numbers. */
+export function told(
+  sound: Sound,
+  works: ReadonlyMap<string, SeenWork>,
+  nodes: readonly Node[],
+  get: (key: string) => Result | undefined,
+): Told {
+  const troubles = [...works].flatMap(
+    ([work, { work: its, state: why, unknown }]): WorkTrouble[] =>
+      its.off || why === 'here' ? [] : [{ work, why, unknown }],
+  );
+  return {
+    unsound: sound.unsound,
+    troubles,
+    conflicts: nodes.flatMap((node) => conflictOf(node, sound, works, get)),
+    earlier: earlierIn(sound, nodes, get),
+    steps: stepsOf(nodes, works, get),
+  };
+}
+
+function earlierIn(
+  sound: Sound,
+  nodes: readonly Node[],
+  get: (key: string) => Result | undefined,
+): Told['earlier'] {
+  if (sound.facts.size === 0) return [];
+  const stands = new Set(nodes.flatMap((node) => (absence(get(node.key)) ? [] : factsOf(node))));
+  return [...sound.facts.values()].flatMap((all) =>
+    all.flatMap(({ id, fact }) => (stands.has(id) ? [] : [{ fact: id, home: fact.home }])),
+  );
+}
+
+/** The facts that stand at a number. */
+function factsOf(node: Node): string[] {
+  if (node.form === 'plan') return [];
+  return node.form === 'fact' ? [node.fact.id] : node.facts.map(({ id }) => id);
+}
+
+function conflictOf(
+  node: Node,
+  sound: Sound,
+  works: ReadonlyMap<string, SeenWork>,
+  get: (key: string) => Result | undefined,
+): Conflict[] {
+  if (node.form === 'plan' || !node.output) return [];
+  const asked = get(askedKey(node.key));
+  const found =
+    node.form === 'row' ? rowConflict(node, get(node.key)) : numberConflict(node, asked, sound);
+  if (!found) return [];
+  const facts = node.form === 'row' ? node.facts : [node.fact];
+  const rule = works.get(node.id)?.outputs?.rule;
+  if (facts.every(({ fact }) => fact.rule === rule)) return [found];
+  const read = asked?.ok && asked.given ? readDigest(asked.given) : '';
+  const only = read !== '' && facts.every(({ fact }) => fact.read === read);
+  return [{ ...found, rule: only ? 'only' : 'changed' }];
+}
+
+function rowConflict({ key }: RowNode, result: Result | undefined): Conflict | undefined {
+  const facts = result?.row?.conflict ?? [];
+  return facts.length > 0 ? { home: key, facts } : undefined;
+}
+
+/** A difference inside its own doubt is none, and one that was answered is none. */
+function numberConflict(
+  { key, fact: { id, fact } }: FactNode,
+  asked: Result | undefined,
+  { decisions }: Sound,
+): Conflict | undefined {
+  if (!asked?.ok || typeof asked.value !== 'number') return undefined;
+  const decision = decisions.get(key);
+  const slack = Math.max(fact.tape / 2, plusMinus(asked)) + NOTHING;
+  const over = numberOf(fact) - asked.value;
+  if (Math.abs(over) <= slack) return undefined;
+  const named = decision?.way === 'noted' && decision.facts.includes(id);
+  const holds =
+    typeof decision?.asked === 'number' && Math.abs(decision.asked - asked.value) <= slack;
+  return named && holds ? undefined : { home: key, facts: [id], over };
+}
+
+function stepsOf(
+  nodes: readonly Node[],
+  works: ReadonlyMap<string, SeenWork>,
+  get: (key: string) => Result | undefined,
+): GarmentStep[] {
+  const steps = nodes.flatMap((node): GarmentStep[] => {
+    const output: Output | undefined = node.output;
+    if (!output?.step || (node.form === 'plan' && node.asked)) return [];
+    const result = get(node.key);
+    if (absence(result)) return [];
+    const made = factsOf(node).length;
+    const of = countOf(node, result);
+    const ready = result?.ok === true && !(result.undecided && made !== of);
+    const rank = works.get(node.id)?.work.rank ?? 0;
+    return [{ home: node.key, step: output.step, rank, made, of, ready }];
+  });
+  // Works are in order of rank, and their outputs as declared: each stage takes them as they come.
+  return STAGES.flatMap((stage) => steps.filter(({ step }) => step.stage === stage));
+}
+
+function countOf({ kind }: Node, result: Result | undefined): number | undefined {
+  if (kind !== 'run') return 1;
+  return result?.ok && typeof result.value === 'object' ? result.value.marks.length : undefined;
+}

@@ -1,0 +1,117 @@
+import type { Output } from '../../calculation/output.ts';
+import { homeOf } from '../record/home.ts';
+import type { KnownFact, Sound } from '../record/sound.ts';
+import { fieldText } from './field-text.ts';
+import type { Places } from './links.ts';
+import { askedKey, type Node, type NodeField, type PlanNode } from './node.ts';
+import { nodeField } from './node-field.ts';
+import { ownOf } from './quantity-node.ts';
+import { absentBy, type SeenSide, type SeenWork } from './seen-work.ts';
+
+/** What is made and decided, by home. */
+export type MadeOf = Pick<Sound, 'facts' | 'begun' | 'decisions'>;
+
+const NONE: readonly KnownFact[] = [];
+const NO_FIELD = fieldText(undefined);
+
+/** All numbers of one work: of each side each output that its options leave. */
+export function workNodes(id: string, seen: SeenWork, made: MadeOf, places: Places): Node[] {
+  const { outputs, sides, work } = seen;
+  if (!outputs || work.off) return [];
+  return sides.flatMap((side) => {
+    const fields = new Map<string, NodeField>();
+    return outputs.outputs
+      .filter(({ key }) => absentBy(seen, side, key) === undefined)
+      .flatMap((output) => outputNodes(output, { id, seen, side, fields, made, places }));
+  });
+}
+
+interface Site {
+  id: string;
+  seen: SeenWork;
+  side: SeenSide;
+  /** Of this side, as numbers before read them. */
+  fields: Map<string, NodeField>;
+  made: MadeOf;
+  places: Places;
+}
+
+function outputNodes(output: Output, site: Site): Node[] {
+  const { id, side, made } = site;
+  const home = homeOf(id, side.side, output.key);
+  const facts = output.step ? factsFor(output, made.facts.get(home)) : NONE;
+  const begun = facts.length > 0 ? made.begun.get(home) : undefined;
+  const isMade = facts.length > 0;
+  const plan = planNode(output, site, isMade ? askedKey(home) : home, begun);
+  if (!isMade) return [plan];
+  const base = { key: home, id, side: side.side, kind: output.kind, output };
+  const fact = facts.at(-1) as KnownFact;
+  if (output.kind !== 'run') {
+    return [
+      plan,
+      {
+        ...base,
+        form: 'fact',
+        fact,
+        sources: [plan.key],
+        own: ['fact', fact.id, fact.fact, output],
+      },
+    ];
+  }
+  const decision = made.decisions.get(home);
+  const known = facts.flatMap((one) => [one.id, one.fact]);
+  const own = ['row', output, begun, decision, ...known];
+  const row = { ...base, form: 'row', output, facts, begun, decision, own } as const;
+  return [plan, { ...row, sources: [plan.key] }];
+}
+
+/** A row's facts are of marks, a single number's are not; those of the other kind aren't of it. */
+function factsFor({ kind }: Output, facts = NONE): readonly KnownFact[] {
+  return facts.filter(({ fact }) => (fact.mark !== undefined) === (kind === 'run'));
+}
+
+function planNode(output: Output, site: Site, key: string, begun: PlanNode['begun']): PlanNode {
+  const { id, seen, side, made } = site;
+  const fields = output.reads.map((name) => fieldOnce(name, site));
+  const takes = output.takes.flatMap((taken) =>
+    absentBy(seen, side, taken) === undefined
+      ? [[taken, homeOf(id, side.side, taken)] as const]
+      : [],
+  );
+  const bends = output.bentBy.flatMap((step) => {
+    const home = homeOf(id, side.side, step);
+    const fact = made.facts.get(home)?.at(-1);
+    const stands = fact && absentBy(seen, side, step) === undefined;
+    return stands ? [{ step, fact, asked: askedKey(home) }] : [];
+  });
+  const own = [
+    'plan',
+    output,
+    begun,
+    ...fields.map(ownOf),
+    ...bends.flatMap(({ step, fact }) => [step, fact.id, fact.fact]),
+  ];
+  const troubled = fields.some(({ trouble }) => trouble);
+  const linked = fields.flatMap((field) => field.sources.flatMap(({ keys }) => keys));
+  const within = [...takes.map(([, from]) => from), ...bends.map((bend) => bend.asked)];
+  const sources = troubled ? [] : [...linked, ...within];
+  const asked = key !== homeOf(id, side.side, output.key);
+  const base = { key, id, side: side.side, kind: output.kind, output, asked } as const;
+  return { ...base, form: 'plan', plusMinus: 0, fields, takes, bends, begun, sources, own };
+}
+
+function fieldOnce(name: string, { seen, side, fields, places }: Site): NodeField {
+  const before = fields.get(name);
+  if (before) return before;
+  const schema = seen.outputs?.fields;
+  const typed = side.texts.get(name) ?? NO_FIELD;
+  // What isn't asked for takes nothing, whatever stands in it.
+  const text = schema?.asksFor(name, side.ask) ? typed : NO_FIELD;
+  const kind = schema?.specs[name]?.kind ?? 'text';
+  const read: NodeField['read'] = (how) =>
+    schema?.readOne(name, text.text, side.ask, how) ?? { ok: true, value: undefined };
+  const site = { side: side.side, places, read: side.read };
+  const field = nodeField(name, text, { kind, read }, site);
+  fields.set(name, field);
+  return field;
+}
