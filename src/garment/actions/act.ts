@@ -1,0 +1,89 @@
+import type { Parts, Quantity, Work } from '../record/record.ts';
+import { decide } from './decide.ts';
+import { type Making, make, unmake } from './make.ts';
+import { type FactMeasure, measureFact, measureQuantity, type QuantityMeasure } from './measure.ts';
+import { edit } from './slots.ts';
+import { type Done, isThere, refuse, type State, settle } from './state.ts';
+import { type FieldPlace, isPlaceThere, settleTyping, slotOf, type } from './typing.ts';
+import { backOne, undo } from './undo.ts';
+import { add, putBack, takeOff, unlink } from './works.ts';
+
+/** What the maker does. Times are in ms since 1970, lengths in 1/8000 mm; ids are new ones. */
+export type Action = { now: number } & (
+  | { do: 'type'; place: FieldPlace; parts: Parts }
+  | { do: 'settle' }
+  /** A link taken, or an option chosen: settled at once. */
+  | { do: 'link' | 'choose'; place: FieldPlace; parts: Parts }
+  | { do: 'unlink'; place: FieldPlace }
+  | { do: 'add'; to: 'works'; id: string; it: Work }
+  | { do: 'add'; to: 'quantities'; id: string; it: Quantity }
+  | { do: 'rank'; of: 'works' | 'quantities'; id: string; rank: number }
+  | ({ do: 'make' } & Making)
+  | ({ do: 'measure' } & (FactMeasure | QuantityMeasure))
+  | { do: 'unmake'; fact: string }
+  | { do: 'take off'; work: string; leave: 'wait' | 'number' }
+  | { do: 'put back'; work: string }
+  | { do: 'decide'; home: string; way: string; allow?: number }
+  | { do: 'undo'; change: number }
+  | { do: 'back one' }
+);
+
+/**
+ * Does one thing to a garment, or says why not. What is being typed elsewhere settles first; a
+ * press on the key that comes upon a number still pending stores nothing, and shows that of now.
+ */
+export function act(state: State, action: Action): Done {
+  const typesOn = action.do === 'type' && isTypedAt(state, action.place);
+  const settled = typesOn ? { state } : settleTyping(state, action.now);
+  if (settled.refused || action.do === 'settle') return settled;
+  const changed = settled.state.answer !== state.answer;
+  if (changed && action.do === 'make') return refuse(settled.state, { why: 'stale' });
+  return done(settled.state, action);
+}
+
+function isTypedAt({ record }: State, place: FieldPlace): boolean {
+  const pending = record.pending as { place?: unknown } | undefined;
+  return JSON.stringify(pending?.place) === JSON.stringify(place);
+}
+
+function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
+  const { now } = action;
+  if ('place' in action && !isPlaceThere(state, action.place)) {
+    return refuse(state, { why: 'not there', what: 'work' });
+  }
+  switch (action.do) {
+    case 'type':
+      return type(state, { place: action.place, parts: action.parts }, now);
+    case 'link':
+    case 'choose': {
+      const edits = [edit(state.record, slotOf(action.place), action.parts)];
+      return settle(state, action.do, edits, { now, byHand: action.do === 'link' });
+    }
+    case 'unlink':
+      return unlink(state, action.place, now);
+    case 'add':
+      return add(state, action.to, action.id, action.it, now);
+    case 'rank': {
+      const there = isThere(state, [action.of, action.id]);
+      if (!there) return refuse(state, { why: 'not there', what: 'work' });
+      const edits = [edit(state.record, [action.of, action.id, 'rank'], action.rank)];
+      return settle(state, 'rank', edits, { now });
+    }
+    case 'make':
+      return make(state, action);
+    case 'measure':
+      return 'fact' in action ? measureFact(state, action) : measureQuantity(state, action);
+    case 'unmake':
+      return unmake(state, action.fact, now);
+    case 'take off':
+      return takeOff(state, action.work, action.leave, now);
+    case 'put back':
+      return putBack(state, action.work, now);
+    case 'decide':
+      return decide(state, action.home, action.way, action);
+    case 'undo':
+      return undo(state, action.change, now);
+    case 'back one':
+      return backOne(state, now);
+  }
+}

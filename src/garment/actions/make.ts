@@ -1,0 +1,132 @@
+import type { Given } from '../../calculation/output.ts';
+import { toGraduation } from '../../lengths/graduation.ts';
+import { exactLength, type Length } from '../../lengths/length.ts';
+import type { Begun, Fact } from '../record/record.ts';
+import { pointsOf } from '../rows/points.ts';
+import { placesIn } from '../rows/row.ts';
+import { readDigest } from '../work-out/digest.ts';
+import { givenOf } from '../work-out/evaluate.ts';
+import { askedKey } from '../work-out/node.ts';
+import type { Here } from '../work-out/result.ts';
+import { same } from '../work-out/same.ts';
+import type { GarmentStep } from '../work-out/told.ts';
+import { type Edit, edit } from './slots.ts';
+import { type Done, isThere, refuse, type State, settle } from './state.ts';
+
+/** A press on the key. */
+export interface Making {
+  home: string;
+  /** The new fact's id; several get it with their numbers behind. */
+  id: string;
+  /** The graduation of the tape in hand, in 1/8000 mm. */
+  tape: number;
+  now: number;
+  /** What the key showed: where it is another number now, nothing is stored. */
+  shown?: number;
+  measured?: number;
+  /** Which mark of a row, else the next. */
+  rank?: number;
+  /** All marks still to come before this one, together. */
+  upTo?: number;
+}
+
+/** What a key shows of a number. */
+export function shownOn(tape: number, kind: string, value: number): number {
+  return kind === 'length' || kind === 'run'
+    ? toGraduation(exactLength(value), tape as Length)
+    : Math.round(value);
+}
+
+/** Makes a step, a mark of a row, or several: one press, each one fact. */
+export function make(state: State, making: Making): Done {
+  const { home, tape, shown, id, now } = making;
+  const step = state.answer.steps.find((one) => one.home === home);
+  const result = state.answer.values.get(home);
+  if (!step || !result) return refuse(state, { why: 'not there', what: 'step' });
+  if (!result.ok) return refuse(state, { why: 'waits', trouble: result.trouble });
+  if (step.made === step.of) return refuse(state, { why: 'all made' });
+  if (!step.ready) return refuse(state, { why: 'undecided' });
+  if (!(Number.isInteger(tape) && tape > 0)) return refuse(state, { why: 'no tape' });
+  const facts = factsFor(state, step, result, making);
+  const [first] = facts;
+  if (!first) return refuse(state, { why: 'not there', what: 'mark' });
+  if (shown !== undefined && first.shown !== shown) {
+    return refuse(state, { why: 'stale', shown: first.shown });
+  }
+  const ids = facts.map((_, i) => (facts.length > 1 ? `${id}-${i + 1}` : id));
+  if (ids.some((one) => isThere(state, ['facts', one]))) return refuse(state, { why: 'id taken' });
+  const edits = facts.map((fact, i) => edit(state.record, ['facts', ids[i] ?? id], fact));
+  return settle(state, 'make', [...edits, ...begun(state, home, step)], { now, press: true });
+}
+
+function factsFor(state: State, step: GarmentStep, result: Here, making: Making): Fact[] {
+  const { home, tape, now, measured } = making;
+  const { answer } = state;
+  const kind = answer.nodes.get(home)?.kind ?? 'length';
+  const rule = ruleOf(state, home);
+  const given = givenFor(state, home);
+  const read = given ? readDigest(given) : '';
+  const base = { home, rule, read, when: now, ...(measured !== undefined && { measured }) };
+  const { value } = result;
+  if (typeof value === 'number') {
+    const own = kind === 'length' ? tape : 0;
+    return [{ ...base, shown: shownOn(tape, kind, value), plan: value, tape: own }];
+  }
+  const asked = answer.values.get(askedKey(home)) ?? result;
+  const askedRun = asked.ok && typeof asked.value === 'object' ? asked.value : value;
+  const of = value.marks.length;
+  return ranksFor(result, step, making).map((rank): Fact => {
+    const plan = value.marks[rank]?.at ?? 0;
+    const there = askedRun.marks.length === of ? askedRun.marks[rank]?.at : undefined;
+    const mark = { rank, of, asked: there ?? plan };
+    return { ...base, shown: shownOn(tape, kind, plan), plan, tape, mark };
+  });
+}
+
+/** Which marks still to come are meant; none where one of them isn't. */
+function ranksFor({ value, made }: Here, step: GarmentStep, { rank, upTo }: Making): number[] {
+  const count = typeof value === 'object' ? value.marks.length : 0;
+  const all = Array.from({ length: count }, (_, i) => i);
+  const open = step.made === 0 ? all : all.filter((i) => made?.[i] === undefined);
+  if (upTo !== undefined) return open.filter((i) => i < upTo);
+  if (rank !== undefined) return open.includes(rank) ? [rank] : [];
+  return open.slice(0, 1);
+}
+
+/** What a row keeps from its first made mark on. */
+function begun(state: State, home: string, { made }: GarmentStep): Edit[] {
+  const result = state.answer.values.get(home);
+  if (made > 0 || !result?.ok || typeof result.value !== 'object') return [];
+  const output = state.answer.nodes.get(home)?.output;
+  const fields = givenFor(state, home)?.fields ?? {};
+  const by = (output?.decides ?? []).filter((key) => fields[key] !== undefined);
+  const kept: Begun = {
+    ...pointsOf(placesIn(result.value)),
+    by: Object.fromEntries(by.map((key) => [key, fields[key]])),
+  };
+  return [edit(state.record, ['begun', home], kept)];
+}
+
+function givenFor({ answer }: State, home: string): Given | undefined {
+  const node = answer.nodes.get(askedKey(home)) ?? answer.nodes.get(home);
+  return node?.form === 'plan' ? givenOf(node, (key) => answer.values.get(key)) : undefined;
+}
+
+function ruleOf({ answer }: State, home: string): number {
+  const id = answer.nodes.get(home)?.id ?? '';
+  return answer.works.get(id)?.outputs?.rule ?? 0;
+}
+
+/** Takes a fact back; with the last of a row also what it began with, and what was decided of it. */
+export function unmake(state: State, id: string, now: number): Done {
+  const fact = state.record.facts[id] as Partial<Fact> | undefined;
+  if (!isThere(state, ['facts', id])) return refuse(state, { why: 'not there', what: 'fact' });
+  const home = typeof fact?.home === 'string' ? fact.home : '';
+  const others = Object.entries(state.record.facts).some(
+    ([other, one]) => other !== id && same((one as Partial<Fact> | null)?.home, home),
+  );
+  const row = others ? [] : [['begun', home] as const, ['decisions', home] as const];
+  const slots = [['facts', id] as const, ...row];
+  const edits = slots.map((slot) => edit(state.record, slot, undefined));
+  return settle(state, 'unmake', edits, { now, press: true });
+}

@@ -1,0 +1,74 @@
+import { overLimit, sizeOf } from '../record/limits.ts';
+import type { Garment, Parts } from '../record/record.ts';
+import { isObject } from '../record/sound-values.ts';
+import { type Answer, workOut } from '../work-out/work-out.ts';
+import { type Edit, edit, edited, type Slot } from './slots.ts';
+import { type Done, isThere, refuse, type State, settle } from './state.ts';
+
+/** A field: of a quantity, or of a work, shared by its sides unless one is named. */
+export type FieldPlace = { quantity: string } | { work: string; field: string; side?: string };
+
+/** What is being typed. */
+export interface Pending {
+  place: FieldPlace;
+  parts: Parts;
+}
+
+export function slotOf(place: FieldPlace): Slot {
+  if ('quantity' in place) return ['quantities', place.quantity, 'parts'];
+  const { work, field, side } = place;
+  return side === undefined
+    ? ['works', work, 'fields', field]
+    : ['works', work, 'own', side, field];
+}
+
+/** Whether there is a work, or a quantity, for a field to be of. */
+export function isPlaceThere(state: State, place: FieldPlace): boolean {
+  return isThere(state, slotOf(place).slice(0, 2));
+}
+
+/** What a record says is being typed, where that can be read. */
+export function pendingOf({ pending }: Garment): Pending | undefined {
+  if (!isObject(pending) || !isObject(pending.place)) return undefined;
+  const { quantity, work, field, side } = pending.place;
+  const ofWork = typeof work === 'string' && typeof field === 'string';
+  const named = side === undefined || typeof side === 'string';
+  const isPlace = typeof quantity === 'string' || (ofWork && named);
+  return isPlace ? (pending as unknown as Pending) : undefined;
+}
+
+/** Types into a field without settling. A link that would close a circle is refused, when it is taken. */
+export function type(state: State, pending: Pending, now: number): Done {
+  if (pending.parts.some((part) => 'link' in part)) {
+    const edits = [typedEdit(state, pending)];
+    const tried = settle(state, 'type', edits, { now, byHand: true });
+    if (tried.refused) return { state, refused: tried.refused };
+  }
+  const limit = overLimit(state.record, state.size + sizeOf(pending.parts));
+  if (limit === 'size') return refuse(state, { why: 'limit', limit });
+  return { state: { ...state, record: { ...state.record, pending } } };
+}
+
+/** Settles what is being typed: one change, whatever was typed in between. Never refused for a circle. */
+export function settleTyping(state: State, now: number): Done {
+  if (state.record.pending === undefined) return { state };
+  const read = pendingOf(state.record);
+  const pending = read && isPlaceThere(state, read.place) ? read : undefined;
+  const { pending: _, ...record } = state.record;
+  const bare = { ...state, record };
+  return pending
+    ? settle(bare, 'type', [typedEdit(bare, pending)], { now, typed: true })
+    : { state: bare };
+}
+
+/** The garment as it would be with what is being typed: for before → after. */
+export function previewOf({ record, known, answer }: State): Answer {
+  const pending = pendingOf(record);
+  if (!pending) return answer;
+  const typed = edited(record, [edit(record, slotOf(pending.place), pending.parts)]);
+  return workOut(typed, known, answer.memory);
+}
+
+function typedEdit({ record }: State, { place, parts }: Pending): Edit {
+  return edit(record, slotOf(place), parts);
+}
