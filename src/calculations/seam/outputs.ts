@@ -20,7 +20,7 @@ const SEWN_FIELDS = ['what', 'given', 'wanted', ...GIRTH_FIELDS] as const;
 type Asked = Pick<SeamAsked, (typeof SEWN_FIELDS)[number]>;
 
 /** One line of stitches on each seam, where it isn't sewn twice. */
-export const stitchLine = output({
+const stitchLine = output({
   key: 'stitch-line',
   name: words.stitchLine,
   kind: 'length',
