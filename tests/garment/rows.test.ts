@@ -20,7 +20,7 @@ const made = (id: string, at: number, rank: number, of: number): MadeMark => {
 };
 
 test('while the count is the same a made mark is the one it was, wherever it was made', () => {
-  const all = [made('a', 0, 0, 4), made('b', 29, 2, 4)];
+  const all = [made('a', 0, 0, 4), made('b', 12, 2, 4)];
   expect(ranksOf(all, [0, 10, 20, 30])).toEqual([0, 2]);
 });
 
