@@ -46,9 +46,11 @@ export async function misfits(page: Page): Promise<string[]> {
       const words = range.getBoundingClientRect();
       if (words.width === 0) continue;
       for (let box: HTMLElement | null = one; box; box = box.parentElement) {
-        const { overflowX, overflowY, display } = getComputedStyle(box);
+        const { overflowX, overflowY, display, textOverflow } = getComputedStyle(box);
         // What can be scrolled is not cut off.
         if (/auto|scroll/.test(overflowX + overflowY) && box !== document.body) break;
+        // What ends in dots is shortened on purpose: the name of a mark's kind, never its number.
+        if (textOverflow === 'ellipsis') break;
         if (display === 'inline' || display === 'contents') continue;
         const clips = overflowX !== 'visible' || /^(BUTTON|A|LABEL)$/.test(box.tagName);
         const edge = box.getBoundingClientRect();
