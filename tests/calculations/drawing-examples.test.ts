@@ -54,6 +54,11 @@ const AS_BEGUN = {
     },
     found: { lace: '120.427 cm' },
   },
+  pleats: {
+    given: { seam: '1 cm', depth: '4 cm', finished: '92 cm' },
+    // 92 ÷ 18; 92 + 18 × 2 × 4 and two seams of 1.
+    found: { width: '5.111 cm', strip: '238 cm', count: '18 pleats' },
+  },
 };
 
 test.each(Object.entries(AS_BEGUN))('%s as it begins', async (id, { given, found }) => {

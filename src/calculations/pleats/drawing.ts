@@ -1,14 +1,20 @@
 import { pleatsWords as words } from '#words/pleats-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
+import { type Drawing, lengthAlong, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
-import { exactLength, toMm } from '../../lengths/length.ts';
+import type { Figure, Point } from '../../drawing/figure.ts';
+import { lineThrough } from '../../drawing/figure-line.ts';
+import { type WholeLine, wholeUnder } from '../../drawing/whole-line.ts';
+import { exactLength, type Length, toMm } from '../../lengths/length.ts';
 import { type Pleats, pleats } from '../../sewing/pleats.ts';
 import { stripsFor } from '../../sewing/strips.ts';
 import { type PleatsAsked, pleatFields, pleatsInput } from './fields.ts';
 import { foldedAt, pleatsShapes } from './figure.ts';
 
-/** The whole strip flat and, below it, folded: both to scale along it, layers drawn apart. */
+/** Pleats seen near: of more than these, all of them are two lines under the first few. */
+const SEEN = 4;
+
+/** The first pleats flat and, below, folded, both to scale along them, layers drawn apart; and all of them. */
 export const pleatsDrawing: Drawing = {
   id: 'pleats',
   // The width that was wanted is none of these pleats; the cloth is another piece.
@@ -18,49 +24,86 @@ export const pleatsDrawing: Drawing = {
     if (!read.ok) return undefined;
     const { cloth, seam, deep } = read.value;
     const input = pleatsInput(read.value);
-    const plan = pleats(input);
-    if (!plan.ok) return undefined;
-    if (cloth !== undefined && !stripsFor({ needed: plan.value.strip, cloth, seam, deep }).ok) {
+    const found = pleats(input);
+    if (!found.ok) return undefined;
+    const plan = found.value;
+    if (cloth !== undefined && !stripsFor({ needed: plan.strip, cloth, seam, deep }).ok) {
       return undefined;
     }
+    const drawn = Math.min(plan.count, SEEN);
+    const near = pleatsShapes(input, plan, drawn);
+    const low = foldedAt(input, plan, drawn);
+    const all =
+      drawn === plan.count ? asDrawn(near, low) : underIt(near, plan.cut, [seam, input.finished]);
     return {
-      name: words.figureAll,
-      toScale: true,
-      shapes: pleatsShapes(input, plan.value),
-      dimensions: dimensions(read.value, plan.value, bench),
+      name: drawn === plan.count ? words.figureAll : words.figureFirst,
+      toScale: drawn === plan.count,
+      shapes: all.shapes,
+      dimensions: [...ofEach(read.value, plan, low, bench), ...ofAll(read.value, plan, all, bench)],
     };
   },
 };
 
-function dimensions(asked: PleatsAsked, plan: Pleats, bench: Bench): Dimension[] {
-  const { finished, depth, kind, seam, by } = asked;
-  const low = foldedAt(toMm(plan.cut));
-  const of = (from: number, to: number, y: number, one: DimensionOf) =>
-    lengthAt(
-      [
-        { x: toMm(exactLength(from)), y },
-        { x: toMm(exactLength(to)), y },
-      ],
-      exactLength(to - from),
-      one,
-      bench,
-    );
-  const fold = seam + (kind === 'knife' ? plan.width : plan.width / 2);
-  const face = plan.box?.face ?? 0;
-  const across = of(seam, seam + finished, low, { given: 'finished' });
+/** Where all of the strip lies, and all that it is folded to, by places along them in mm. */
+interface All {
+  shapes: Figure;
+  flat(along: number): Point;
+  folded(along: number): Point;
+}
+
+/** Where every pleat is drawn. */
+function asDrawn(shapes: Figure, low: number): All {
+  return { shapes, flat: (x) => ({ x, y: 0 }), folded: (x) => ({ x, y: low }) };
+}
+
+/** Else as two lines under the first pleats, both at one scale. */
+function underIt(near: Figure, cut: Length, [seam, finished]: readonly [Length, Length]): All {
+  const line = ({ at, across }: WholeLine, from: number, to: number) => [
+    lineThrough('cloth', at(from), at(to)),
+    across('cut', from),
+    across('cut', to),
+  ];
+  const flat = wholeUnder(near, toMm(cut));
+  const shapes = [...near, ...line(flat, 0, toMm(cut))];
+  const folded = wholeUnder(shapes, toMm(cut));
+  const ends = line(folded, toMm(seam), toMm(exactLength(seam + finished)));
+  return { shapes: [...shapes, ...ends], flat: flat.at, folded: folded.at };
+}
+
+/** What is measured on the first pleats. */
+function ofEach(
+  { depth, kind, seam, face }: PleatsAsked,
+  { width, box }: Pleats,
+  low: number,
+  bench: Bench,
+): Dimension[] {
+  const on = (y: number, from: number, to: number, by: DimensionOf) =>
+    lengthAlong(y, [from, to], by, bench);
+  const fold = seam + (kind === 'knife' ? width : width / 2);
+  const front = box?.face ?? 0;
   return [
-    of(0, plan.cut, 0, { found: 'strip' }),
-    of(0, seam, 0, { given: 'seam' }),
-    of(seam, seam + plan.width, low, { found: 'width' }),
-    across,
-    {
-      ...across,
-      text: words.counted(plan.count),
-      by: by === 'count' ? { given: 'count' } : { found: 'count' },
-    },
-    of(fold - depth + face / 2, fold + face / 2, low, { given: 'depth' }),
-    ...(kind === 'box' && asked.face !== undefined
-      ? [of(fold - face / 2, fold + face / 2, low, { given: 'face' })]
+    on(0, 0, seam, { given: 'seam' }),
+    on(low, seam, seam + width, { found: 'width' }),
+    on(low, fold - depth + front / 2, fold + front / 2, { given: 'depth' }),
+    ...(kind === 'box' && face !== undefined
+      ? [on(low, fold - front / 2, fold + front / 2, { given: 'face' })]
       : []),
+  ];
+}
+
+/** What is measured on all of them: the strip that is cut, and what it is folded to. */
+function ofAll(
+  { finished, seam, by }: PleatsAsked,
+  { cut, count }: Pleats,
+  { flat, folded }: All,
+  bench: Bench,
+): Dimension[] {
+  const ends = [folded(toMm(seam)), folded(toMm(exactLength(seam + finished)))] as const;
+  const across = lengthAt(ends, finished, { given: 'finished' }, bench);
+  const counted: DimensionOf = by === 'count' ? { given: 'count' } : { found: 'count' };
+  return [
+    lengthAt([flat(0), flat(toMm(cut))], cut, { found: 'strip' }, bench),
+    across,
+    { ...across, text: words.counted(count), by: counted },
   ];
 }

@@ -12,9 +12,9 @@ const LABEL = 0.035;
 /** Between layers, in the same parts; less where pleats are so deep that it would add up. */
 const APART = 0.02;
 
-/** Where the folded strip lies below the flat one in a drawing so long, in mm. */
-export function foldedAt(long: number): number {
-  return long * BELOW;
+/** Where the folded strip lies below the flat one, in mm. */
+export function foldedAt(input: PleatsInput, plan: Pleats, drawn: number): number {
+  return drawnLong(input, plan, drawn) * BELOW;
 }
 
 /** How long a drawing of the first pleats is: all of the strip, or to just past the last line drawn. */
@@ -34,8 +34,8 @@ export function pleatsFigure(input: PleatsInput, plan: Pleats, drawn: number): F
 }
 
 /** Without numbers: for a drawing that has its dimensions on it. */
-export function pleatsShapes(input: PleatsInput, plan: Pleats): Figure {
-  return [...stripOf(input, plan, plan.count), ...foldedShapes(input, plan, plan.count)];
+export function pleatsShapes(input: PleatsInput, plan: Pleats, drawn: number): Figure {
+  return [...stripOf(input, plan, drawn), ...foldedShapes(input, plan, drawn)];
 }
 
 function stripOf(input: PleatsInput, plan: Pleats, drawn: number): FigureShape[] {
@@ -80,7 +80,7 @@ function foldedShapes(input: PleatsInput, plan: Pleats, drawn: number): FigureSh
     drawn,
     apart,
   });
-  const y = foldedAt(long);
+  const y = foldedAt(input, plan, drawn);
   return [
     { line: 'cloth', points: folded.map((point): Point => ({ x: point.x, y: point.y + y })) },
   ];

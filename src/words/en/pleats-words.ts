@@ -55,6 +55,7 @@ export const pleatsWords = {
   figure: (shown: number) =>
     `The strip above, folded below, ${shown === 1 ? 'one pleat' : `the first ${shown}`} to scale, layers drawn apart`,
   figureAll: 'The strip above, folded below',
+  figureFirst: 'The first pleats, the strip above, folded below; under them all of both',
   counted: (count: number) => `${count} ${count === 1 ? 'pleat' : 'pleats'}`,
   published: (rule: { says: string; source: string }) => `${rule.says} (${rule.source}).`,
   stripsSource:
