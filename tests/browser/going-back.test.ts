@@ -62,6 +62,14 @@ const LEFT: readonly Left[] = [
   },
 ];
 
+/** How often a page is left that the browser gave up for a reason of its own. */
+const TIMES = 3;
+
+/** A reason of the browser's own, which it doesn't tell and no page can help: want of room, say. */
+function isItsOwn(found: unknown): boolean {
+  return String(found) === 'masked';
+}
+
 /** Leaves the page and goes back; says why it did not come from memory, as the browser names it. */
 async function backTo(page: Page): Promise<'from memory' | string[]> {
   await page.evaluate(() => {
@@ -87,10 +95,13 @@ test('a page gone back to comes from memory, whatever screen it was left on', as
   const app = await openApp(browser, inject('address'));
   await waitUntilKept(app.page);
   for (const { name, hash, steps } of LEFT) {
-    // Playwright does not see a page that came from memory go to another part of itself.
-    await app.page.evaluate((to) => location.assign(to), hash);
-    await steps(app.page);
-    found[name] = await backTo(app.page);
+    for (let time = 1; time <= TIMES; time++) {
+      // Playwright does not see a page that came from memory go to another part of itself.
+      await app.page.evaluate((to) => location.assign(to), hash);
+      await steps(app.page);
+      found[name] = await backTo(app.page);
+      if (!isItsOwn(found[name])) break;
+    }
   }
   expect(app.complaints).toEqual([]);
   await app.close();
