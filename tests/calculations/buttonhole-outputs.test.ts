@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { buttonholeOutputs } from '../../src/calculations/buttonhole/outputs.ts';
 import { inches } from '../../src/lengths/length.ts';
-import { givenBy } from './given-values.ts';
+import { lookUpIn } from './given.ts';
 
-const buttonhole = givenBy(buttonholeOutputs);
+const buttonhole = lookUpIn(buttonholeOutputs);
 const button = { diameter: '1 in', thickness: '1/4 in', holeRule: 'diameter-thickness' };
 
 // sewing.about.com, aa060399 (a teaching page): a 1 in button, 1/4 in thick, takes 1 1/4 in,

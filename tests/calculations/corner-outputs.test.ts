@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { cornerOutputs } from '../../src/calculations/corner/outputs.ts';
 import { mm } from '../../src/lengths/length.ts';
-import { givenBy } from './given-values.ts';
+import { lookUpIn } from './given.ts';
 
-const corner = givenBy(cornerOutputs);
+const corner = lookUpIn(cornerOutputs);
 const square = { depth: '40 mm', side: '15 mm', angle: '90', turned: 'once' };
 
 // At a right angle the marks are twice the other depth (derived here). Hand Sewing Lessons,

@@ -4,7 +4,6 @@ import type { Bench } from '../../src/calculation/bench.ts';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import type { Drawing } from '../../src/calculation/drawing.ts';
 import type { Outputs } from '../../src/calculation/output.ts';
-import { workOutputs } from '../../src/calculation/work-outputs.ts';
 import { CALCULATIONS, DRAWINGS, OUTPUTS } from '../../src/calculations/list.ts';
 import type { Dimension, Dimensioned } from '../../src/drawing/dimension.ts';
 import { layOut, type Sheet } from '../../src/drawing/dimension-layout.ts';
@@ -13,6 +12,7 @@ import { readLength } from '../../src/lengths/read-length.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { faultsOf } from '../drawing/dimension-faults.ts';
 import { draftsNear } from './any-drafts.ts';
+import { workOutputs } from './work-outputs.ts';
 
 /** A small phone, and the same with letters twice as large. */
 const SHEETS: readonly Sheet[] = [

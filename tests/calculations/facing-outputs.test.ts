@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { facingOutputs } from '../../src/calculations/facing/outputs.ts';
 import { mm } from '../../src/lengths/length.ts';
-import { givenBy } from './given-values.ts';
+import { lookUpIn } from './given.ts';
 
-const facing = givenBy(facingOutputs);
+const facing = lookUpIn(facingOutputs);
 const faced = { depth: '40 mm', turn: '7 mm', edgeStitch: '2 mm', seam: '10 mm' };
 
 // An older Butterick text on skirts (fashion-design-drawing.com, Skirts, part 5): the facing is

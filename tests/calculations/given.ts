@@ -1,8 +1,8 @@
 import type { Draft } from '../../src/calculation/calculation.ts';
 import type { Outputs } from '../../src/calculation/output.ts';
-import { type WorkMade, workOutputs } from '../../src/calculation/work-outputs.ts';
-import { type ExactLength, toMm } from '../../src/lengths/length.ts';
+import { type ExactLength, toInches, toMm } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
+import { type Came, type WorkMade, workOutputs } from './work-outputs.ts';
 
 /**
  * What outputs come to with some fields typed, each as it is told at the bench: lengths and
@@ -25,4 +25,26 @@ export function givenBy(gives: Outputs, set: Draft, made: WorkMade = {}) {
 
 function inMm(length: ExactLength): number {
   return Number(toMm(length).toFixed(6));
+}
+
+/** What a calculation gives for a draft, to be looked up by key. */
+export function lookUpIn(outputs: Outputs) {
+  return (draft: Draft, made?: WorkMade) => {
+    const all = workOutputs(outputs, draft, benchOf(), made);
+    const each =
+      (of: (length: ExactLength) => number) =>
+      (...keys: string[]) =>
+        keys.map((key) => Number(of(numberIn(all.get(key)) as ExactLength).toFixed(6)));
+    return {
+      of: (key: string) => all.get(key),
+      number: (key: string) => numberIn(all.get(key)),
+      inches: each(toInches),
+      mm: each(toMm),
+    };
+  };
+}
+
+function numberIn(one: Came | undefined): number {
+  if (one?.state !== 'here' || typeof one.value !== 'number') throw new Error(JSON.stringify(one));
+  return one.value;
 }

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { hemOutputs } from '../../src/calculations/hem/outputs.ts';
 import { inches, mm } from '../../src/lengths/length.ts';
-import { givenBy } from './given-values.ts';
+import { lookUpIn } from './given.ts';
 
-const outputs = givenBy(hemOutputs);
+const outputs = lookUpIn(hemOutputs);
 const manual = { depth: '1 in', turn: '1/2 in', edgeStitch: '1/8 in', style: 'unequal' };
 
 // US Army FM 10-16, General Fabric Repair, fig. 8-3: turn-under 1/2 in, hem 1 in, allowance

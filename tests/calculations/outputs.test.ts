@@ -3,11 +3,11 @@ import { describe, expect, test } from 'vitest';
 import type { Bench } from '../../src/calculation/bench.ts';
 import type { Draft } from '../../src/calculation/calculation.ts';
 import { type Output, type Outputs, STAGES } from '../../src/calculation/output.ts';
-import { type Came, workOutputs } from '../../src/calculation/work-outputs.ts';
 import { CALCULATIONS, OUTPUTS } from '../../src/calculations/list.ts';
 import { type ExactLength, exactLength } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { draftsNear } from './any-drafts.ts';
+import { type Came, workOutputs } from './work-outputs.ts';
 
 const every = await Promise.all(
   Object.entries(OUTPUTS).map(async ([id, load]) => {
@@ -171,7 +171,7 @@ function differs(one: All, other: All, { key }: Output): boolean {
   return JSON.stringify(one.get(key)) !== JSON.stringify(other.get(key));
 }
 
-/** The places and labels of every run that has any. */
+/** The places and labels of every run with marks. */
 function runsOf(given: ReadonlyMap<string, Came>) {
   return [...given.values()].flatMap((one) =>
     one.state === 'here' && typeof one.value === 'object' && one.value.marks.length > 0

@@ -1,11 +1,11 @@
 import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { workOutputs } from '../../src/calculation/work-outputs.ts';
 import { pleatsOutputs } from '../../src/calculations/pleats/outputs.ts';
 import { pleats } from '../../src/calculations/pleats/pleats.ts';
 import { mm, toMm } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open, type } from '../screens/helpers.tsx';
+import { workOutputs } from './work-outputs.ts';
 
 afterEach(cleanup);
 

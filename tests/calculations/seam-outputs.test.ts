@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { seamOutputs } from '../../src/calculations/seam/outputs.ts';
 import { inches } from '../../src/lengths/length.ts';
-import { givenBy } from './given-values.ts';
+import { lookUpIn } from './given.ts';
 
-const seam = givenBy(seamOutputs);
+const seam = lookUpIn(seamOutputs);
 const french = {
   what: 'finish',
   finish: 'french',

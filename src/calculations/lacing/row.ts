@@ -29,7 +29,7 @@ export const NO_STEPS = { ok: true, repeat: undefined, before: false, offHoles: 
 export type OwnSteps = Extract<StepsRead, { ok: true }> | typeof NO_STEPS;
 const OWN = 'own' satisfies keyof LacingAsked;
 
-/** A row, with the maker's own steps where it has any. */
+/** A row, with the maker's own steps where there are some. */
 export function rowOf({ outside, ...asked }: RowAsked, own: Repeat | undefined): LacingInput {
   const out = asked.kind === 'outside' ? needed({ outside }) : { outside: ZERO };
   return { ...asked, ...out, own };

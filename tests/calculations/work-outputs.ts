@@ -1,7 +1,7 @@
-import type { Bench } from './bench.ts';
-import type { Draft, Fault } from './calculation.ts';
-import type { MadeSteps, Output, Outputs, Values } from './output.ts';
-import { faultsOf } from './problem-faults.ts';
+import type { Bench } from '../../src/calculation/bench.ts';
+import type { Draft, Fault } from '../../src/calculation/calculation.ts';
+import type { MadeSteps, Output, Outputs, Values } from '../../src/calculation/output.ts';
+import { faultsOf } from '../../src/calculation/problem-faults.ts';
 
 /** What an output came to, or why there is nothing. */
 export type Came =
@@ -18,7 +18,10 @@ export interface WorkMade {
   counts?: Readonly<Record<string, number>>;
 }
 
-/** Every output of a draft, by key: each from the fields it names, whatever the others hold. */
+/**
+ * A second road for what a garment works out by its own order and memory: no garment, no links.
+ * Every output of a draft, by key: each from the fields it names, whatever the others hold.
+ */
 export function workOutputs(
   { fields, outputs }: Outputs,
   draft: Draft,
