@@ -1,0 +1,155 @@
+import type { Field } from '../../calculation/calculation.ts';
+import { type Kind, type Output, STAGES } from '../../calculation/output.ts';
+import { homeOf } from '../record/home.ts';
+import type { Link } from '../record/record.ts';
+import type { PlanNode } from '../work-out/node.ts';
+import type { Value } from '../work-out/result.ts';
+import { absentBy, type SeenWork } from '../work-out/seen-work.ts';
+import type { Answer } from '../work-out/work-out.ts';
+import { todays } from './put.ts';
+import type { State } from './state.ts';
+import type { FieldPlace } from './typing.ts';
+
+/** Something of the garment that a field can take. */
+export interface Offered {
+  link: Link;
+  kind: Kind;
+  /** Of the quantity, or of the work. */
+  name: string;
+  /** What of the work it is. */
+  output?: string;
+  /** Of one side, or all together. */
+  of?: string;
+  /** What it is now; undefined while it waits. Lengths are in 1/8000 mm. */
+  value?: Value;
+  plusMinus: number;
+}
+
+/** What is taken by each kind of field. */
+const FITS: Readonly<Record<Field['kind'], readonly Kind[]>> = {
+  length: ['length'],
+  lengths: ['length'],
+  count: ['count'],
+  number: ['number', 'count'],
+  run: ['run'],
+  text: [],
+  choice: [],
+};
+
+/** What a length may be taken so many times by. */
+const FACTORS: readonly Kind[] = ['count', 'number'];
+
+/**
+ * All that a field can take of the garment: quantities, and what other works give, that are of its kind
+ * and don't come from it themselves. Nearest first by the stage of the work, then by name.
+ *
+ * @param factor whether a count is wanted beside a length
+ */
+export function linksFor(state: State, place: FieldPlace, factor = false): Offered[] {
+  const { answer } = state;
+  const kind = kindOf(answer, place);
+  const fits = kind ? [...FITS[kind], ...(factor && kind === 'length' ? FACTORS : [])] : [];
+  if (fits.length === 0) return [];
+  const behind = behindPlace(answer, place);
+  const own = 'work' in place ? answer.works.get(place.work) : undefined;
+  const here = own ? stageOf(own) : 0;
+  const all = [...ofQuantities(state, place), ...ofWorks(state, place)];
+  return all
+    .filter((one) => fits.includes(one.kind) && !one.keys.some((key) => behind.has(key)))
+    .map((one) => ({ one, far: Math.abs(one.stage - here) }))
+    .sort((a, b) => a.far - b.far || byName(a.one, b.one))
+    .map(({ one: { keys: _, stage: _stage, ...offered } }) => offered);
+}
+
+interface Candidate extends Offered {
+  keys: readonly string[];
+  stage: number;
+}
+
+function kindOf({ sound, works }: Answer, place: FieldPlace): Field['kind'] | undefined {
+  if ('quantity' in place) return sound.quantities.get(place.quantity)?.kind;
+  const specs = works.get(place.work)?.outputs?.fields.specs ?? {};
+  return Object.hasOwn(specs, place.field) ? specs[place.field]?.kind : undefined;
+}
+
+function byName(a: Offered, b: Offered): number {
+  const of = ({ name, output = '', of: side = '' }: Offered) => `${name} ${output} ${side}`;
+  return of(a) < of(b) ? -1 : 1;
+}
+
+/** The numbers that a field goes into, straight or through others. What is made takes nothing of what is asked. */
+function behindPlace({ nodes }: Answer, place: FieldPlace): ReadonlySet<string> {
+  const reached = new Set<string>();
+  const next = new Map<string, string[]>();
+  for (const node of nodes.values()) {
+    if (node.form !== 'plan') continue;
+    if (readsPlace(node, place)) reached.add(node.key);
+    for (const from of node.sources) next.set(from, [...(next.get(from) ?? []), node.key]);
+  }
+  for (const key of reached) for (const to of next.get(key) ?? []) reached.add(to);
+  return reached;
+}
+
+function readsPlace({ id, output }: PlanNode, place: FieldPlace): boolean {
+  if ('quantity' in place) return id === place.quantity;
+  return id === place.work && (output?.reads.includes(place.field) ?? false);
+}
+
+function ofQuantities(state: State, place: FieldPlace): Candidate[] {
+  const own = 'quantity' in place ? place.quantity : undefined;
+  return [...state.answer.sound.quantities].flatMap(([id, { name, kind }]) =>
+    id === own
+      ? []
+      : [{ ...today(state, { quantity: id }, place), kind, name, keys: [homeOf(id)], stage: 0 }],
+  );
+}
+
+function ofWorks(state: State, place: FieldPlace): Candidate[] {
+  const own = 'work' in place ? place.work : undefined;
+  return [...state.answer.works].flatMap(([id, seen]) => {
+    if (id === own || seen.work.off || !seen.outputs) return [];
+    return seen.outputs.outputs.flatMap((output) => ofOutput(state, { id, seen, output }, place));
+  });
+}
+
+interface Giving {
+  id: string;
+  seen: SeenWork;
+  output: Output;
+}
+
+/** An output once, or once a side where the sides don't agree, and all together where they add up. */
+function ofOutput(state: State, { id, seen, output }: Giving, place: FieldPlace): Candidate[] {
+  const { key, kind, name } = output;
+  const there = seen.sides.filter((side) => absentBy(seen, side, key) === undefined);
+  if (there.length === 0) return [];
+  const stage = output.step ? STAGES.indexOf(output.step.stage) : stageOf(seen);
+  const keys = there.map(({ side }) => homeOf(id, side, key));
+  const base = { kind, name: seen.work.name, output: name, stage, keys };
+  const one = (of?: string): Candidate => {
+    const link = { work: id, output: key, ...(of !== undefined && { of }) };
+    return { ...today(state, link, place), ...base, ...(of !== undefined && { of }) };
+  };
+  const same = one();
+  if (there.length < 2) return [same];
+  const total = output.adds && there.length === seen.sides.length ? [one('total')] : [];
+  return [...(same.value === undefined ? there.map(({ side }) => one(side)) : [same]), ...total];
+}
+
+function today(
+  state: State,
+  link: Link,
+  place: FieldPlace,
+): Pick<Offered, 'link' | 'value' | 'plusMinus'> {
+  const side = 'work' in place ? (place.side ?? '') : '';
+  const now = todays(state, { link }, side);
+  if (!('put' in now)) return { link, plusMinus: 0 };
+  return { link, value: now.put, plusMinus: now.plusMinus ?? 0 };
+}
+
+/** When in the making a work comes: its first step, or else where things are measured. */
+function stageOf({ outputs }: SeenWork): number {
+  const steps = outputs?.outputs.flatMap(({ step }) => step ?? []) ?? [];
+  const stages = steps.map(({ stage }) => STAGES.indexOf(stage));
+  return Math.min(...stages, STAGES.length) % STAGES.length;
+}
