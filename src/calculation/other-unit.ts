@@ -1,6 +1,7 @@
 import { benchUnit } from '../lengths/unit.ts';
 import type { Bench } from './bench.ts';
-import type { Calculation, Draft, Field } from './calculation.ts';
+import type { Calculation, Draft } from './calculation.ts';
+import { fieldsEver } from './fields-ever.ts';
 import { readMade } from './made.ts';
 import { withUnits } from './with-units.ts';
 
@@ -16,21 +17,6 @@ export function inUnitOf(bench: Bench, calculation: Calculation, draft: Draft): 
   );
   const pairs = lengths.map(({ key }) => [key, withUnits(draft[key] ?? '', unit)] as const);
   return { ...draft, ...Object.fromEntries(pairs), ...measuresIn(draft, unit), u: bench.unit };
-}
-
-/** Every field there is, those of the draft first, then those that a choice or a given field brings. */
-function fieldsEver(calculation: Calculation, draft: Draft): Field[] {
-  const found = new Map<string, Field>();
-  const drafts = [draft];
-  for (const one of drafts) {
-    for (const field of calculation.fields(one)) {
-      if (found.has(field.key)) continue;
-      found.set(field.key, field);
-      const values = field.kind === 'choice' ? field.options.map(({ value }) => value) : ['', '1'];
-      drafts.push(...values.map((value) => ({ ...one, [field.key]: value })));
-    }
-  }
-  return [...found.values()];
 }
 
 /** What was measured of the marks: in an old address it may be without its unit. */

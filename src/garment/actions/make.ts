@@ -43,7 +43,7 @@ export function make(state: State, making: Making): Done {
   const step = state.answer.steps.find((one) => one.home === home);
   const result = state.answer.values.get(home);
   if (!step || !result) return refuse(state, { why: 'not there', what: 'step' });
-  if (!result.ok) return refuse(state, { why: 'waits', trouble: result.trouble });
+  if (!result.ok) return refuse(state, { why: 'waits', home, trouble: result.trouble });
   if (step.made === step.of) return refuse(state, { why: 'all made' });
   if (!step.ready) return refuse(state, { why: 'undecided' });
   if (!(Number.isInteger(tape) && tape > 0)) return refuse(state, { why: 'no tape' });

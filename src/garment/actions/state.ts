@@ -32,7 +32,7 @@ export type Refused =
   | { why: 'circle'; path: readonly string[] }
   /** The key shows another number now. */
   | { why: 'stale'; shown?: number }
-  | { why: 'waits'; trouble: Trouble }
+  | { why: 'waits'; home: string; trouble: Trouble }
   | { why: 'undecided' | 'all made' | 'id taken' | 'a sum is not measured' | 'no tape' }
   | { why: 'not there'; what: 'step' | 'mark' | 'fact' | 'work' | 'conflict' | 'way' | 'change' }
   /** What is to be taken back was changed again. */

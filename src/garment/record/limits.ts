@@ -2,7 +2,7 @@ import type { Garment } from './record.ts';
 
 /** The most a garment holds. */
 export const MOST_WORKS = 500;
-const MOST_FACTS = 5000;
+export const MOST_FACTS = 5000;
 const MOST_SIZE = 1_000_000;
 export const MOST_LINKS = 24;
 export const MOST_ROW = 10_000;

@@ -11,7 +11,7 @@ export type Pair = readonly [Value | null, Value | null];
 /** By reading. */
 export type Ends = Readonly<Record<string, Pair>>;
 
-type ReadingFault = Extract<FieldRead, { ok: false }>['fault'];
+type ReadingFault = Exclude<Extract<FieldRead, { ok: false }>['fault'], 'unknown option'>;
 
 /** Why a link leads to nothing. */
 export type Gone =

@@ -1,0 +1,68 @@
+import {
+  namelessWords,
+  notThereWords,
+  refusedWords as words,
+} from '#words/garment-trouble-words.ts';
+import type { Slot } from '../../garment/actions/slots.ts';
+import type { Refused } from '../../garment/actions/state.ts';
+import { MOST_FACTS, MOST_WORKS } from '../../garment/record/limits.ts';
+import { fieldName, type Named, numberName, quantityName, workName } from './names.ts';
+import { pathWords } from './path-words.ts';
+import { type Telling, troubleWords } from './told-words.ts';
+
+/** Why something was not done: what is in its way, where, and what to do instead. */
+export function refusedSaid(telling: Telling, refused: Refused): string {
+  switch (refused.why) {
+    case 'limit':
+      return limitWords(refused.limit);
+    case 'circle':
+      return words.circle(pathWords(telling, refused.path));
+    case 'waits':
+      return words.waits(troubleWords(telling, refused.home, refused.trouble));
+    case 'stale':
+    case 'undecided':
+    case 'all made':
+    case 'id taken':
+    case 'a sum is not measured':
+    case 'no tape':
+      return words[refused.why];
+    case 'not there':
+      return notThereWords[refused.what];
+    case 'changed since':
+      return words.changedSince(slotName(telling, refused.slot));
+    case 'made again':
+      return words.madeAgain(numberName(telling, refused.home));
+    case 'has facts':
+      return words.hasFacts(thingName(telling, refused.id));
+    default:
+      return unworded(refused);
+  }
+}
+
+function limitWords(limit: Extract<Refused, { why: 'limit' }>['limit']): string {
+  if (limit === 'works') return words.works(MOST_WORKS);
+  return limit === 'facts' ? words.facts(MOST_FACTS) : words.size;
+}
+
+/** A work or a quantity by its name. */
+function thingName(named: Named, id: string): string {
+  return named.answer.works.has(id) ? workName(named, id) : quantityName(named, id);
+}
+
+/** What stands at a place of a record: a field by its label, a fact by what it is of. */
+export function slotName(named: Named, [map, id = '', part, ...rest]: Slot): string {
+  if (map === 'facts') {
+    const home = [...named.answer.sound.facts].find(([, all]) => all.some((one) => one.id === id));
+    return home ? numberName(named, home[0]) : namelessWords.gone;
+  }
+  if (map === 'begun' || map === 'decisions') return numberName(named, id);
+  if (map !== 'works') return quantityName(named, id);
+  const [side, field] = part === 'own' ? rest : ['', rest[0]];
+  const isField = (part === 'fields' || part === 'own') && field !== undefined;
+  return isField ? fieldName(named, id, side ?? '', field) : workName(named, id, side);
+}
+
+/** Fails to compile while a reason has no words. */
+function unworded(refused: never): never {
+  throw new Error(`no words for ${JSON.stringify(refused)}`);
+}

@@ -1,0 +1,20 @@
+import type { Bench } from '../../calculation/bench.ts';
+import type { Kind } from '../../calculation/output.ts';
+import { exactly } from '../../calculation/tape-text.ts';
+import { exactLength, mm } from '../../lengths/length.ts';
+import { shownNumber } from '../../lengths/show-length.ts';
+
+/** Under this a space between marks is said in millimetres where the bench has centimetres. */
+const SMALL = mm(10);
+
+/** A number of a garment as text, as exactly as it is said: lengths with their unit. */
+export function valueText(kind: Kind, value: number, bench: Bench): string {
+  if (kind === 'length' || kind === 'run') return exactly(exactLength(value), bench);
+  return shownNumber(value, 3, bench.decimalMark);
+}
+
+/** The space from one mark to the next. */
+export function spaceText(space: number, bench: Bench): string {
+  const small = bench.unit === 'cm' && space < SMALL;
+  return valueText('length', space, small ? { ...bench, unit: 'mm' } : bench);
+}
