@@ -208,3 +208,20 @@ describe('links', () => {
     expect(made).toMatchObject({ value: mm(624), ends: { 'f:left': half, 'f:right': half } });
   });
 });
+
+test('what is said of several is one change; of what is not there it is refused', () => {
+  const state = begin(back, KNOWN);
+  const say = (ids: string[]): Action => ({
+    do: 'say',
+    of: 'works',
+    ids,
+    set: { final: true },
+    now,
+  });
+  const final = act(state, say(['hem', 'back'])).state;
+  expect(Object.values(final.record.works)).toMatchObject([{ final: true }, { final: true }]);
+  expect(final.log.length).toBe(1);
+  expect(act(state, say(['hem', 'gone'])).refused).toEqual({ why: 'not there', what: 'work' });
+  const undone = act(final, { do: 'undo', change: final.log[0]?.id ?? 0, now }).state;
+  expect(plain(undone.record)).toEqual(plain(state.record));
+});

@@ -6,7 +6,7 @@ import { edit } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 import { type FieldPlace, isPlaceThere, settleTyping, slotOf, type } from './typing.ts';
 import { backOne, undo } from './undo.ts';
-import { add, putBack, takeOff, unlink } from './works.ts';
+import { add, putBack, type Saying, say, takeOff, unlink } from './works.ts';
 
 /** What the maker does. Times are in ms since 1970, lengths in 1/8000 mm; ids are new ones. */
 export type Action = { now: number } & (
@@ -18,6 +18,8 @@ export type Action = { now: number } & (
   | { do: 'add'; to: 'works'; id: string; it: Work }
   | { do: 'add'; to: 'quantities'; id: string; it: Quantity }
   | { do: 'rank'; of: 'works' | 'quantities'; id: string; rank: number }
+  /** Says something of works or quantities: their name, that they are final, how often a work is done. */
+  | ({ do: 'say' } & Saying)
   | ({ do: 'make' } & Making)
   | ({ do: 'measure' } & (FactMeasure | QuantityMeasure))
   | { do: 'unmake'; fact: string }
@@ -69,6 +71,8 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       const edits = [edit(state.record, [action.of, action.id, 'rank'], action.rank)];
       return settle(state, 'rank', edits, { now });
     }
+    case 'say':
+      return say(state, action, now);
     case 'make':
       return make(state, action);
     case 'measure':

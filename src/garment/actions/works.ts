@@ -63,3 +63,28 @@ export function putBack(state: State, work: string, now: number): Done {
 export function hasFacts({ answer }: State, id: string): boolean {
   return [...answer.sound.facts.keys()].some((home) => readHome(home).id === id);
 }
+
+/** What is said of works or quantities; undefined is said no more. */
+export interface Saying {
+  of: 'works' | 'quantities';
+  ids: readonly string[];
+  set: {
+    name?: string;
+    final?: true | undefined;
+    /** Of a quantity. */
+    body?: true | undefined;
+    /** Of a work: how often it is done. */
+    sides?: readonly string[] | undefined;
+  };
+}
+
+/** Says something of works or quantities: one change. */
+export function say(state: State, { of, ids, set }: Saying, now: number): Done {
+  if (!ids.every((id) => isThere(state, [of, id]))) {
+    return refuse(state, { why: 'not there', what: 'work' });
+  }
+  const edits = ids.flatMap((id) =>
+    Object.entries(set).map(([key, said]) => edit(state.record, [of, id, key], said)),
+  );
+  return settle(state, 'say', edits, { now });
+}
