@@ -26,6 +26,10 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'record rows work-out',
       'what the maker does changes a record, as it is worked out',
     ),
+    next: room(
+      'record work-out',
+      'what is shown next follows from the answer, whatever was done to get there',
+    ),
   },
   'src/tape': {
     numerics: room('', 'calculating with numbers knows nothing of pictures'),
