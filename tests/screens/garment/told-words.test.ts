@@ -117,16 +117,7 @@ test('whatever is wrong with a garment is said in words, without an id or a key'
     }
     allSaid(state, met);
   }
-  const kinds = [
-    'not given',
-    'impossible',
-    'waits',
-    'circle',
-    'kinds',
-    'sides differ',
-    'row',
-    'over',
-  ];
+  const kinds = ['not given', 'impossible', 'waits', 'circle', 'kinds', 'row', 'over'];
   const gone = ['awaited', 'missing', 'absent', 'taken off', 'newer'].map((why) => `gone ${why}`);
   const refused = [
     'circle',
@@ -230,6 +221,20 @@ test('what waits names what it waits for, and what is to be mended first', () =>
   );
   expect(troubleWords({ ...telling, here: 'back' }, key, result.trouble)).toBe(
     'L waits for Back length. First: Back length: give a number.',
+  );
+});
+
+test('sides that differ are asked about by what was taken', () => {
+  const sides = { sides: ['left', 'right'], own: { left: { depth: typed('3') } } };
+  const state = inHand({
+    quantities: { long: LONG },
+    works: { hem: { ...HEM, ...sides }, back: BACK },
+  });
+  const key = homeOf('back', '', 'cut-length');
+  const result = state.answer.values.get(key);
+  if (result?.ok !== false) throw new Error('has a value');
+  expect(troubleWords({ answer: state.answer, bench }, key, result.trouble)).toBe(
+    'Back · B: the sides of Back hem · Allowance differ. Say which of them is meant.',
   );
 });
 

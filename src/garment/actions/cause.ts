@@ -1,0 +1,60 @@
+import { readHome } from '../record/home.ts';
+import { askedKey } from '../work-out/node.ts';
+import { at, type Slot } from './slots.ts';
+import type { Change, State } from './state.ts';
+import { undo } from './undo.ts';
+
+/** The change that brought a conflict, and the garment as it would be without it. */
+export interface Cause {
+  change: Change;
+  without: State;
+}
+
+/** How many of the newest changes are tried: each means to work the garment out once. */
+const MOST_TRIED = 40;
+
+/**
+ * The newest change that, taken back alone, leaves no conflict at a home. That something was made
+ * there is none: what is made isn't unmade by taking it back. Undefined where none is known.
+ */
+export function causeOf(state: State, home: string): Cause | undefined {
+  const behind = reach(state, home);
+  const likely = [...state.log]
+    .reverse()
+    .filter((change) => touches(state, change, behind) && !makesAt(state, change, home));
+  for (const change of likely.slice(0, MOST_TRIED)) {
+    const { state: without, refused } = undo(state, change.id, state.record.changed);
+    const open = without.answer.conflicts.some((one) => one.home === home);
+    if (!refused && !open) return { change, without };
+  }
+  return undefined;
+}
+
+/** Quantities and works whose numbers are read by what is asked at a home, its own work among them. */
+function reach({ answer }: State, home: string): Set<string> {
+  const keys = new Set([home, askedKey(home)]);
+  for (const key of keys) for (const source of answer.sources(key)) keys.add(source);
+  return new Set([...keys].map((key) => answer.nodes.get(key)?.id ?? readHome(key).id));
+}
+
+function touches(state: State, { edits }: Change, behind: ReadonlySet<string>): boolean {
+  return edits.some(({ slot, before }) => behind.has(idOf(state, slot, before)));
+}
+
+/** The quantity or work that a place of the record belongs to. */
+function idOf({ record }: State, slot: Slot, before: unknown): string {
+  const [map, id = ''] = slot;
+  if (map === 'works' || map === 'quantities') return id;
+  if (map !== 'facts') return readHome(id).id;
+  const fact = (at(record, slot.slice(0, 2)) ?? before) as { home?: unknown } | undefined;
+  return readHome(String(fact?.home)).id;
+}
+
+/** Whether it brought a fact that is there. */
+function makesAt(state: State, { edits }: Change, home: string): boolean {
+  return edits.some(({ slot, before }) => {
+    if (slot[0] !== 'facts' || slot.length !== 2 || before !== undefined) return false;
+    const fact = at(state.record, slot) as { home?: unknown } | undefined;
+    return fact?.home === home;
+  });
+}

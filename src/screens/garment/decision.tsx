@@ -1,0 +1,72 @@
+import { useMemo } from 'preact/hooks';
+import { decisionWords as words } from '#words/garment-decision-words.ts';
+import { adopt } from '../../controls/adopt.ts';
+import { Rich } from '../../controls/rich.tsx';
+import { type Cause, causeOf } from '../../garment/actions/cause.ts';
+import { causeSaid } from './cause-words.ts';
+import css from './decision.css?inline';
+import type { DecisionProps } from './decision-props.ts';
+import { DecisionWays } from './decision-ways.tsx';
+import { MadeOtherwise } from './made-otherwise.tsx';
+import { numberName, workName } from './names.ts';
+import { RowDots } from './row-dots.tsx';
+import { WhatIsAsked } from './what-is-asked.tsx';
+
+adopt(css);
+
+/** What is made otherwise than asked: every way to go on, with its numbers, before one is taken. */
+export function Decision(props: DecisionProps) {
+  const { state, home, bench, onOpen, onDone } = props;
+  const { answer } = state;
+  const step = answer.steps.find((one) => one.home === home);
+  const result = answer.values.get(home);
+  const row = result?.ok && typeof result.value === 'object' ? result : undefined;
+  const conflict = answer.conflicts.find((one) => one.home === home);
+  const cause = useMemo(() => causeOf(state, home), [state, home]);
+  const telling = { answer, bench };
+  const id = answer.nodes.get(home)?.id ?? '';
+  return (
+    <div class="decision" data-hand={bench.hand}>
+      <main>
+        <header>
+          <h1>{numberName(telling, home)}</h1>
+          {step && <span>{words.made(step.made, step.of)}</span>}
+        </header>
+        {row && typeof row.value === 'object' && (
+          <RowDots row={{ run: row.value, made: row.made ?? [] }} />
+        )}
+        <WhatIsAsked state={state} home={home} bench={bench} conflict={conflict} cause={cause} />
+        <div class="ways">
+          <DecisionWays {...props} conflict={conflict} />
+          <MadeOtherwise {...props} facts={conflict?.facts ?? []} />
+          {cause && conflict?.rule !== 'only' && <TakeBack {...props} cause={cause} />}
+          <button type="button" onClick={() => onOpen(id)}>
+            {words.open(workName(telling, id))}
+          </button>
+          <button type="button" onClick={onDone}>
+            {words.later}
+          </button>
+        </div>
+      </main>
+    </div>
+  );
+}
+
+/** Takes back the one change that brought it. */
+function TakeBack({ state, bench, cause, onAct, onDone }: DecisionProps & { cause: Cause }) {
+  const { takeBack, hint } = causeSaid({ answer: state.answer, bench }, state, cause);
+  const press = () => {
+    onAct({ do: 'undo', change: cause.change.id, now: Date.now() });
+    onDone();
+  };
+  return (
+    <button type="button" onClick={press}>
+      <Rich text={takeBack} />
+      {hint && (
+        <small>
+          <Rich text={hint} />
+        </small>
+      )}
+    </button>
+  );
+}

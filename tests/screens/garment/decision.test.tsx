@@ -1,0 +1,165 @@
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { afterEach, expect, test, vi } from 'vitest';
+import { type Action, act } from '../../../src/garment/actions/act.ts';
+import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { homeOf } from '../../../src/garment/record/home.ts';
+import type { Known } from '../../../src/garment/work-out/seen-work.ts';
+import { Decision } from '../../../src/screens/garment/decision.tsx';
+import { benchOf } from '../../controls/helpers.ts';
+import { garmentOf, typed } from '../../garment/trial/garments.ts';
+import { KNOWN } from '../../garment/trial/known.ts';
+import { HOLES, HOOKS, waistcoat } from '../../garment/trial/waistcoat.ts';
+
+afterEach(cleanup);
+
+const CM = 80_000;
+const TAPE = 8000;
+const done = vi.fn();
+const opened = vi.fn();
+const measured = vi.fn();
+
+/** The screen over a state, as the app keeps it: what is done shows at once. */
+function show(first: State, home: string, bench = benchOf()) {
+  let state = first;
+  const did: Action[] = [];
+  const props = () => ({
+    ...{ state, home, bench, onDone: done, onOpen: opened, onMeasure: measured },
+    onAct: (action: Action) => {
+      did.push(action);
+      state = act(state, action).state;
+    },
+  });
+  render(<Decision {...props()} />);
+  return { did, state: () => state };
+}
+
+function after(...actions: readonly Action[]): State {
+  return actions.reduce((state, action) => act(state, action).state, begin(waistcoat, KNOWN));
+}
+
+const punched: Action = { do: 'make', home: HOLES, tape: TAPE, id: 'p', upTo: 57, now: 1 };
+const again: Action = {
+  ...{ do: 'measure', quantity: 'armhole', measured: 63 * CM, tape: TAPE, id: 'again', now: 2 },
+};
+const keys = () => screen.getAllByRole('button').map(({ textContent }) => textContent);
+
+test('57 of 78 punched and the armhole measured anew: what stays, what is asked, and what each way costs', () => {
+  show(after(punched, again), HOLES);
+  expect(screen.getByRole('heading').textContent).toBe('Armhole strip · Holes');
+  expect(screen.getByText('57 of 78 made')).toBeTruthy();
+  expect(screen.getByText('57 are made and stay.')).toBeTruthy();
+  expect(
+    screen.getByText(
+      'Armhole, round is now 63 cm; it was 62.4 cm. Where does the difference of 0.6 cm go?',
+    ),
+  ).toBeTruthy();
+  expect(
+    screen.getByText('Asked now: 8.08 mm apart · the last 0.4 cm from the end · 78 in all.'),
+  ).toBeTruthy();
+  expect(keys()).toEqual([
+    'Go on as begun8 mm apart, as before · the last 1 cm from the end · 78 in all',
+    'Spread over the 21 to come8.29 mm apart there, 8 mm before · the last 0.4 cm from the end · 78 in all',
+    expect.stringMatching(/^The rest where it is asked now8\.08 mm to /),
+    'One more7.91 mm apart there, 8 mm before · the last 0.4 cm from the end · 79 in all',
+    expect.stringMatching(/^One fewer8\.7\d? mm apart there/),
+    'It was made otherwisesay where it really is',
+    'Take back 63 cmit is 62.4 cm again',
+    'Open Armhole strip',
+    'Not now',
+  ]);
+});
+
+test('one press takes a way, and gives what it showed', () => {
+  const { did, state } = show(after(punched, again), HOLES);
+  fireEvent.click(screen.getByText('One more'));
+  expect(did).toMatchObject([{ do: 'decide', home: HOLES, way: 'count:79' }]);
+  expect(done).toHaveBeenCalled();
+  expect(state().answer.conflicts).toEqual([]);
+  const row = state().answer.values.get(HOLES);
+  expect(row?.ok && typeof row.value === 'object' && row.value.marks.length).toBe(79);
+});
+
+test('the change that caused it is taken back by its number', () => {
+  const { state } = show(after(punched, again), HOLES);
+  fireEvent.click(screen.getByText('Take back 63 cm'));
+  expect(state().answer.conflicts).toEqual([]);
+  const round = state().answer.values.get(homeOf('armhole'));
+  expect(round?.ok && round.value).toBe(62.4 * CM);
+});
+
+test('a hook made elsewhere: told where, measured again at a press, and no change is blamed', () => {
+  const press = (id: string, off?: number): Action => {
+    return { do: 'make', home: HOOKS, tape: TAPE, id, now: 1, ...(off && { measured: off }) };
+  };
+  show(after(press('f1'), press('f2'), press('f3', 15.8 * CM)), HOOKS);
+  expect(screen.getByText('Mark 3 is at 15.8 cm; it was to be at 15.4 cm.')).toBeTruthy();
+  expect(keys()[1]).toBe(
+    'Spread over the 4 to come7 cm apart there, 7.1 cm before · the last 2.5 cm from the end · 7 in all',
+  );
+  expect(screen.queryByText(/^Take back/)).toBeNull();
+  fireEvent.click(screen.getByText('It was made otherwise'));
+  expect(measured).toHaveBeenCalledWith('f3');
+});
+
+test('of several marks that differ it is asked which was made otherwise', () => {
+  show(after(punched, again), HOLES);
+  fireEvent.click(screen.getByText('It was made otherwise'));
+  expect(screen.getByText('Which one was made otherwise?')).toBeTruthy();
+  fireEvent.click(screen.getByText('57, at 45.2 cm'));
+  expect(measured).toHaveBeenCalledWith('p-57');
+});
+
+const PIECE = garmentOf({
+  works: {
+    back: {
+      name: 'Back',
+      calculation: 'toy-piece',
+      rank: 1,
+      fields: { width: typed('40'), length: typed('60'), fold: typed('none') },
+    },
+  },
+});
+const CUT = homeOf('back', '', 'cut-length');
+
+function cutAt(size: number, then: readonly Action[], known: Known = KNOWN): State {
+  const cut: Action = {
+    ...{ do: 'make', home: CUT, tape: TAPE, id: 'cut', now: 1, measured: size * CM },
+  };
+  return [cut, ...then].reduce((state, action) => act(state, action).state, begin(PIECE, known));
+}
+
+test('a single number says by how much it lacks, and is left so, noted', () => {
+  const longer: Action = {
+    ...{ do: 'choose', place: { work: 'back', field: 'length' }, now: 2 },
+    parts: typed('61'),
+  };
+  const { state } = show(cutAt(60, [longer]), CUT);
+  expect(screen.getByText('Made 60 cm; asked is 61 cm now.')).toBeTruthy();
+  expect(screen.getByText('Back · L is now 61 cm; it was 60 cm.')).toBeTruthy();
+  expect(keys()[0]).toBe('Leave it, notedlacks 1 cm of what is asked');
+  fireEvent.click(screen.getByText('Leave it, noted'));
+  expect(state().answer.conflicts).toEqual([]);
+  const cut = state().answer.values.get(CUT);
+  expect(cut?.ok && cut.value).toBe(60 * CM);
+});
+
+test('where only a rule of the app changed it is said, and nothing is to be taken back', () => {
+  const raised: Known = new Map(
+    [...KNOWN].map(([id, gives]) => [
+      id,
+      typeof gives === 'object' ? { ...gives, rule: gives.rule + 1 } : gives,
+    ]),
+  );
+  const { record } = cutAt(60.5, []);
+  show(begin(record, raised), CUT);
+  expect(
+    screen.getByText(/^None of your numbers changed: only a rule of the app did/),
+  ).toBeTruthy();
+  expect(keys()[0]).toBe('Leave it, noted0.5 cm over what is asked');
+  expect(screen.queryByText(/^Take back/)).toBeNull();
+});
+
+test('inches are said in inches', () => {
+  show(after(punched, again), HOLES, benchOf({ unit: 'in' }));
+  expect(keys()[1]).toContain('0.326 in apart there, 0.315 in before');
+});
