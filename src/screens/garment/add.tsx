@@ -1,0 +1,49 @@
+import { garmentAddWords as words } from '#words/garment-add-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { adopt } from '../../controls/adopt.ts';
+import css from './add.css?inline';
+
+adopt(css);
+
+/** A calculation that a garment can hold a work of. */
+export type Addable = keyof typeof words.works;
+
+interface Props {
+  name: string;
+  bench: Bench;
+  /** Why nothing was added. */
+  said: string | undefined;
+  onAdd: (calculation: Addable, name: string) => void;
+  onMeasure: () => void;
+  onLeave: () => void;
+}
+
+/** What can be added to a garment: a work, or a number of its own. */
+export function AddScreen(props: Props) {
+  return (
+    <div class="adding" data-hand={props.bench.hand}>
+      <main>
+        <h1>{words.title(props.name)}</h1>
+        <p>{words.about}</p>
+        {props.said !== undefined && (
+          <p class="warning" role="alert">
+            {props.said}
+          </p>
+        )}
+      </main>
+      <nav aria-label={words.list}>
+        <button type="button" onClick={props.onMeasure}>
+          {words.measure}
+        </button>
+        {Object.entries(words.works).map(([id, name]) => (
+          <button type="button" key={id} onClick={() => props.onAdd(id as Addable, name)}>
+            {name}
+          </button>
+        ))}
+        <button type="button" onClick={props.onLeave}>
+          {words.back}
+        </button>
+      </nav>
+    </div>
+  );
+}

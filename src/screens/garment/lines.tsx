@@ -1,0 +1,94 @@
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { garmentHomeWords as words } from '#words/garment-home-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { Rich } from '../../controls/rich.tsx';
+import type { WorkLine } from '../../garment/next/work-lines.ts';
+import type { Answer } from '../../garment/work-out/work-out.ts';
+import type { HomeWay } from './home.tsx';
+import { numberOf } from './say.ts';
+
+/** More marks than this are said as numbers: as dots they could not be counted. */
+const MOST_DOTS = 14;
+
+interface Props {
+  lines: readonly WorkLine[];
+  answer: Answer;
+  bench: Bench;
+  /** The work in hand. */
+  at: string;
+  onGo: (way: HomeWay) => void;
+  /** Its drawing. */
+  children: ComponentChildren;
+}
+
+/** The works of a garment: what is done folded into one line, the one in hand open, the rest as lines. */
+export function Lines({ lines, answer, bench, at, onGo, children }: Props) {
+  const [showDone, setShowDone] = useState(false);
+  const isDone = (line: WorkLine) => line.state === 'done' && line.id !== at && !line.conflict;
+  const done = lines.filter(isDone);
+  const [last] = done.slice(-1);
+  return (
+    <>
+      {done.length > 0 && (
+        <button
+          type="button"
+          class="done"
+          aria-expanded={showDone}
+          onClick={() => setShowDone((was) => !was)}
+        >
+          <span>✓ {words.done(done.length)}</span>
+          {last && <small>{last.name}</small>}
+        </button>
+      )}
+      <ul class="works">
+        {lines
+          .filter((line) => showDone || !isDone(line))
+          .map((line) => (
+            <li key={line.id} class={line.id === at ? 'now' : undefined}>
+              <button
+                type="button"
+                aria-current={line.id === at ? 'step' : undefined}
+                onClick={() => onGo({ to: 'work', work: line.id })}
+              >
+                <Sign line={line} />
+                <b>{line.name}</b>
+                <Shows line={line} answer={answer} bench={bench} />
+              </button>
+              {line.id === at && children}
+            </li>
+          ))}
+      </ul>
+    </>
+  );
+}
+
+const SIGNS = { open: '○', begun: '◐', done: '✓' } as const;
+
+function Sign({ line }: { line: WorkLine }) {
+  return <span aria-hidden="true">{line.conflict ? '!' : SIGNS[line.state]}</span>;
+}
+
+function Shows({ line, bench }: Pick<Props, 'answer' | 'bench'> & { line: WorkLine }) {
+  const { shows } = line;
+  if (line.conflict) return <em>{words.differs}</em>;
+  if (!shows) return <em>{words.waits}</em>;
+  if (typeof shows.value === 'object') {
+    const made = shows.made.filter(Boolean).length;
+    const row = words.row(made, shows.made.length);
+    return shows.made.length > MOST_DOTS ? (
+      <span>{row}</span>
+    ) : (
+      <span class="dots" role="img" aria-label={row}>
+        {shows.made.map((one, i) => (
+          <i key={i} data-made={one} />
+        ))}
+      </span>
+    );
+  }
+  return (
+    <span>
+      <Rich text={numberOf(shows.kind, shows.value, bench)} />
+    </span>
+  );
+}

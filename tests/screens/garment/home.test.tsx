@@ -1,0 +1,198 @@
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { useState } from 'preact/hooks';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { act } from '../../../src/garment/actions/act.ts';
+import { begin, type State } from '../../../src/garment/actions/state.ts';
+import type { Garment } from '../../../src/garment/record/record.ts';
+import { GarmentHome, type HomeWay } from '../../../src/screens/garment/home.tsx';
+import { benchOf } from '../../controls/helpers.ts';
+import { garmentOf, quantity, typed } from '../../garment/trial/garments.ts';
+import { KNOWN } from '../../garment/trial/known.ts';
+
+/** Invented: a double hem, hooks on an edge, and a buttonhole that is cut. */
+const JACKET = garmentOf({
+  quantities: { edge: { name: 'Front edge', kind: 'length', rank: 1, parts: typed('11') } },
+  works: {
+    hem: {
+      name: 'Back hem',
+      calculation: 'hem',
+      rank: 2,
+      fields: {
+        depth: typed('2'),
+        style: typed('unequal'),
+        turn: typed('0.7'),
+        edgeStitch: typed('0.2'),
+      },
+    },
+    hooks: {
+      name: 'Hooks',
+      calculation: 'closures',
+      rank: 1,
+      fields: {
+        opening: [quantity('edge')],
+        count: typed('3'),
+        top: typed('1'),
+        bottom: typed('1'),
+        by: typed('count'),
+        ends: typed('given'),
+      },
+    },
+  },
+});
+
+const BENCH = benchOf();
+let state: State;
+const ways: HomeWay[] = [];
+
+function Home({ of }: { of: Garment }) {
+  const [now, set] = useState(() => begin(of, KNOWN));
+  const [inHand, setInHand] = useState<string>();
+  state = now;
+  return (
+    <GarmentHome
+      {...{ state: now, inHand }}
+      bench={BENCH}
+      waiting={0}
+      said={undefined}
+      missing={() => 'Front edge: give a number.'}
+      drawing={null}
+      onAct={(action) => set((was) => act(was, action).state)}
+      onInHand={setInHand}
+      onGo={(way) => ways.push(way)}
+      onSpeak={() => {}}
+    />
+  );
+}
+
+const made = () => screen.getByRole('button', { name: 'Made' });
+const key = () => screen.getByRole('region', { name: 'The next step' });
+
+let clock = 0;
+/** A finger on a key for a moment, once its words have stood long enough. */
+function tap(button: HTMLElement, { after = 500, slide = 0, second = false } = {}) {
+  clock += after;
+  const at = { clientX: 5, clientY: 5, button: 0, pointerId: second ? 2 : 1, isPrimary: !second };
+  fireEvent.pointerDown(button, at);
+  fireEvent.pointerUp(button, { ...at, clientX: 5 + slide });
+  fireEvent.click(button, { detail: 1 });
+}
+
+beforeEach(() => {
+  clock = 1000;
+  ways.length = 0;
+  vi.spyOn(performance, 'now').mockImplementation(() => clock);
+  vi.spyOn(Event.prototype, 'timeStamp', 'get').mockImplementation(() => clock);
+});
+afterEach(() => {
+  vi.restoreAllMocks();
+  cleanup();
+});
+
+test('the next number stands on the key, and a press makes it', () => {
+  render(<Home of={JACKET} />);
+  expect(
+    within(key()).getByRole('button', { name: /Back hem: press the first turn/ }),
+  ).toBeTruthy();
+  expect(key().textContent).toContain('0.7 cm');
+  tap(made());
+  expect(key().textContent).toContain('2.7 cm');
+  expect(screen.getByText(/made 0.7 cm/)).toBeTruthy();
+  expect(Object.keys(state.record.facts).length).toBe(1);
+  fireEvent.click(screen.getByRole('button', { name: 'back one' }));
+  expect(key().textContent).toContain('0.7 cm');
+  expect(state.record.facts).toEqual({});
+});
+
+test('two taps within 100 ms are one fact; a slide, or a second finger, is none', () => {
+  render(<Home of={JACKET} />);
+  tap(made(), { slide: 30 });
+  tap(made(), { second: true });
+  expect(state.record.facts).toEqual({});
+  tap(made());
+  tap(made(), { after: 80 });
+  expect(Object.keys(state.record.facts).length).toBe(1);
+  tap(made());
+  expect(Object.keys(state.record.facts).length).toBe(2);
+});
+
+test('it goes through the whole garment, row and all, and is never empty', () => {
+  render(<Home of={JACKET} />);
+  const shown: string[] = [];
+  for (let i = 0; i < 6; i++) {
+    shown.push(within(key()).getByRole('button', { name: /:/ }).textContent ?? '');
+    tap(made());
+  }
+  expect(shown.map((one) => /\d[\d.]* cm/.exec(one)?.[0])).toEqual([
+    '0.7 cm',
+    '2.7 cm',
+    '4.5 cm',
+    '1 cm',
+    '5.5 cm',
+    '10 cm',
+  ]);
+  expect(key().textContent).toContain('All is made.');
+  expect(screen.getByText('4 of 4 made')).toBeTruthy();
+  expect(screen.getByText(/2 works done/)).toBeTruthy();
+});
+
+test('what was measured otherwise in a row asks how to go on, and the key leads there', () => {
+  render(<Home of={JACKET} />);
+  for (let i = 0; i < 3; i++) tap(made());
+  fireEvent.click(within(key()).getByRole('button', { name: /Hooks/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));
+  for (const digit of ['1', 'decimal mark', '4']) {
+    fireEvent.pointerDown(screen.getByRole('button', { name: digit }), { button: 0 });
+  }
+  fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
+  expect(key().textContent).toContain('Hooks was made otherwise than asked');
+  tap(screen.getByRole('button', { name: 'See the ways' }));
+  expect(ways).toEqual([{ to: 'decide', home: 'hooks||marks' }]);
+});
+
+test('what is passed over is come back to', () => {
+  render(<Home of={JACKET} />);
+  fireEvent.click(within(key()).getByRole('button', { name: /Back hem/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Pass over' }));
+  expect(key().textContent).toContain('2.7 cm');
+  for (let i = 0; i < 5; i++) tap(made());
+  expect(key().textContent).toContain('0.7 cm');
+});
+
+test('several of a row are said to be made at once, in one press', () => {
+  render(<Home of={JACKET} />);
+  for (let i = 0; i < 3; i++) tap(made());
+  fireEvent.click(within(key()).getByRole('button', { name: /Hooks/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Made up to here' }));
+  fireEvent.click(screen.getByRole('button', { name: /^2 · 5.5 cm/ }));
+  expect(key().textContent).toContain('10 cm');
+  fireEvent.click(screen.getByRole('button', { name: 'back one' }));
+  expect(key().textContent).toContain('1 cm');
+});
+
+test('a missing number is named on the key, which leads to it', () => {
+  const { edge } = JACKET.quantities as { edge: object };
+  const works = { hooks: (JACKET.works as { hooks: object }).hooks };
+  render(<Home of={{ ...JACKET, works, quantities: { edge: { ...edge, parts: typed('') } } }} />);
+  expect(key().textContent).toContain('Front edge: give a number.');
+  tap(screen.getByRole('button', { name: 'Give it' }));
+  expect(ways).toEqual([{ to: 'missing', step: 'hooks||marks' }]);
+});
+
+test('before a cut it shows what to check, and the second press makes', () => {
+  const works = {
+    strip: {
+      name: 'Armhole strip',
+      calculation: 'edging',
+      rank: 1,
+      fields: { length: [quantity('edge')], pitch: typed('8', 'mm') },
+    },
+  };
+  render(<Home of={{ ...JACKET, works }} />);
+  const cut = state.answer.steps.find(({ step }) => !step.undoable);
+  expect(cut?.ready).toBe(true);
+  tap(screen.getByRole('button', { name: 'Check' }));
+  expect(screen.getByRole('alert').textContent).toContain('Front edge');
+  expect(state.record.facts).toEqual({});
+  tap(made());
+  expect(Object.keys(state.record.facts).length).toBe(1);
+});
