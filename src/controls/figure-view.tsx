@@ -29,7 +29,7 @@ export function FigureView({ name, figure }: Props) {
   return (
     <figure class="drawing">
       <svg role="img" aria-label={name} viewBox={`0 0 ${BOX.width} ${height * pxPerMm + 2 * ROOM}`}>
-        {figure.map((shape) => draw(shape, place))}
+        {figure.map((shape) => drawn(shape, place))}
       </svg>
       <figcaption>
         {stylesOf(figure).map((style) => (
@@ -56,7 +56,8 @@ function labelWidth(figure: Figure): number {
 
 type Place = (point: { x: number; y: number }) => { x: number; y: number };
 
-function draw(shape: FigureShape, place: Place) {
+/** One shape of a drawing, in the look of its line. @param place from millimetres of the drawing to px */
+export function drawn(shape: FigureShape, place: Place) {
   if ('label' in shape) {
     const { x, y } = place(shape.at);
     return (

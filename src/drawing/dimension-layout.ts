@@ -44,6 +44,8 @@ const CHANNEL = 10;
 const INSIDE = 4;
 /** A label takes at most this part of the width; the drawing keeps the rest. */
 const WIDEST_LABEL = 0.6;
+/** The lettering of a name beside that of its number. */
+export const SMALL = 0.75;
 
 /**
  * Lays a drawing out with its dimensions: those along it in rows below, shorter ones nearer; those up
@@ -100,8 +102,17 @@ function rowOf({ row, letter }: Sheet): number {
   return Math.max(row, letter.high);
 }
 
-function labelWidth({ text }: Dimension, { letter, width }: Sheet): number {
-  return Math.min(text.length * letter.wide + 2 * INSIDE, width * WIDEST_LABEL);
+function labelWidth({ text, name = '' }: Dimension, { letter, width }: Sheet): number {
+  const letters = Math.max(text.length, SMALL * inTwo(name));
+  return Math.min(letters * letter.wide + 2 * INSIDE, width * WIDEST_LABEL);
+}
+
+/** How many letters the longer line has when a name is broken at its best place. */
+function inTwo(name: string): number {
+  const breaks = [...name.matchAll(/ /g)].map(({ index }) =>
+    Math.max(index, name.length - index - 1),
+  );
+  return Math.min(name.length, ...breaks);
 }
 
 /** Which line beside the drawing each takes, so that none runs over another. */

@@ -10,6 +10,8 @@ export interface Dimension {
   /** The number as it is written there. */
   text: string;
   by: DimensionOf;
+  /** What it is called, where that stands above its number, smaller, in two lines at the most. */
+  name?: string;
 }
 
 /** A drawing whose numbers stand where they belong on it. */

@@ -1,0 +1,71 @@
+import type { Bench } from '../../calculation/bench.ts';
+import type { Output } from '../../calculation/output.ts';
+import { NOTHING } from '../../garment/rows/points.ts';
+import type { Result } from '../../garment/work-out/result.ts';
+import type { Answer } from '../../garment/work-out/work-out.ts';
+import type { Run } from '../../sewing/run.ts';
+import { spaceText, valueText } from './value-text.ts';
+
+/** A number elsewhere in the garment that what is typed changes. */
+export interface Changed {
+  key: string;
+  before: string;
+  after: string;
+}
+
+/** What a number says where there is none. */
+const NONE = '–';
+
+/**
+ * The numbers of other works, and sums of the garment, that are others once what is typed settles: what is made
+ * by a step first, in the order of the work.
+ */
+export function changedNumbers(
+  before: Answer,
+  after: Answer,
+  own: string,
+  bench: Bench,
+): Changed[] {
+  const found = [...after.nodes.values()].flatMap((node): (Changed & { step: boolean })[] => {
+    if (node.id === own || (node.form === 'plan' && node.asked)) return [];
+    const [was, is] = [before.values.get(node.key), after.values.get(node.key)];
+    if (was === is) return [];
+    const [one, other] = saidApart(was, is, node, bench);
+    if (one === other) return [];
+    return [{ key: node.key, before: one, after: other, step: node.output?.step !== undefined }];
+  });
+  return [...found.filter(({ step }) => step), ...found.filter(({ step }) => !step)];
+}
+
+function saidApart(
+  was: Result | undefined,
+  is: Result | undefined,
+  { kind }: { kind: Output['kind'] },
+  bench: Bench,
+): [string, string] {
+  const [one, other] = [was, is].map((result) => (result?.ok ? result.value : undefined));
+  if (typeof one === 'object' && typeof other === 'object') return runsApart(one, other, bench);
+  const text = (value: typeof one) => {
+    if (value === undefined) return NONE;
+    return typeof value === 'object' ? String(value.marks.length) : valueText(kind, value, bench);
+  };
+  return [text(one), text(other)];
+}
+
+/** Two rows: by how many they have, else by their first space, else by where the first other mark lies. */
+function runsApart(one: Run, other: Run, bench: Bench): [string, string] {
+  if (one.marks.length !== other.marks.length) {
+    return [`${one.marks.length} ×`, `${other.marks.length} ×`];
+  }
+  const [was, is] = [spaceOf(one), spaceOf(other)];
+  if (Math.abs(was - is) >= NOTHING) return [spaceText(was, bench), spaceText(is, bench)];
+  const at = one.marks.findIndex(
+    (mark, i) => Math.abs(mark.at - (other.marks[i]?.at ?? 0)) >= NOTHING,
+  );
+  const place = ({ marks }: Run) => valueText('run', marks[Math.max(0, at)]?.at ?? 0, bench);
+  return [place(one), place(other)];
+}
+
+function spaceOf({ marks }: Run): number {
+  return (marks[1]?.at ?? 0) - (marks[0]?.at ?? 0);
+}

@@ -1,0 +1,89 @@
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Calculation } from '../../calculation/calculation.ts';
+import type { Drawing } from '../../calculation/drawing.ts';
+import type { Action } from '../../garment/actions/act.ts';
+import type { State } from '../../garment/actions/state.ts';
+import { pendingOf } from '../../garment/actions/typing.ts';
+import { openWork } from './open-work.ts';
+import { useRested } from './use-rested.ts';
+import { type Do, useTyping } from './use-typing.ts';
+import { drawnOf, type Touch } from './work-labels.ts';
+import { answerOf, givesOf, headlineOf } from './work-numbers.ts';
+import { typedNumber } from './work-said.ts';
+
+/** What lies over the keys of a work. */
+export type Panel =
+  | { of: 'links' | 'off' }
+  | { of: 'name'; home: string }
+  | { of: 'made'; home: string; fact: string };
+
+interface Given {
+  state: State;
+  work: string;
+  bench: Bench;
+  /** The calculation of the work, and how it is drawn, as far as they are there. */
+  page: Calculation | undefined;
+  drawing: Drawing | undefined;
+  onAct: (action: Action) => void;
+}
+
+export type WorkInHand = ReturnType<typeof useWork>;
+
+/** A work that is open: the side in hand, what is typed, what it gives, what lies over its keys. */
+export function useWork({ state, work: id, bench, page, drawing, onAct }: Given) {
+  const sides = state.answer.works.get(id)?.sides.map((one) => one.side) ?? [''];
+  const [chosen, setSide] = useState(sides[0] ?? '');
+  const side = sides.includes(chosen) ? chosen : (sides[0] ?? '');
+  const [panel, setPanel] = useState<Panel>();
+  const [more, setMore] = useState(false);
+  const open = useMemo(() => openWork(state, id, side, bench), [state, id, side, bench]);
+  const onDo: Do = (deed) => onAct({ ...deed, now: Date.now() } as Action);
+  const typing = useTyping({ state, open, bench, onDo });
+  const gives = useMemo(() => (open ? givesOf(open, answerOf(state, open)) : []), [state, open]);
+  const drawn = useMemo(
+    () => open && drawnOf(drawing, open, gives, bench),
+    [drawing, open, gives, bench],
+  );
+  const draft = open?.draft;
+  const planned = useMemo(() => draft && page?.work(draft, bench), [draft, page, bench]);
+  const typed = open && typedNumber(open, typing.field, bench);
+  const show = (over: Panel) => {
+    typing.close();
+    setPanel(over);
+  };
+  return {
+    ...{ state, id, bench, side, sides, open, onDo, typing, gives, drawn, planned },
+    ...{ panel, setPanel, more, setMore, show },
+    headline: headlineOf(gives, state.answer, typed),
+    pending: pendingOf(state.record) !== undefined,
+    rested: useRested(state.record.pending),
+    last: useLast(state, id),
+    chooseSide: (one: string) => {
+      typing.settle();
+      setSide(one);
+    },
+    touch: (touched: Touch) => {
+      if ('gives' in touched) return show(panelFor(state, touched));
+      setPanel(undefined);
+      typing.pick(touched.field);
+    },
+  };
+}
+
+function panelFor({ answer }: State, { gives }: Extract<Touch, { gives: unknown }>): Panel {
+  const { home, result } = gives;
+  const fact = answer.sound.facts.get(home)?.at(-1)?.id;
+  const isMade = fact !== undefined && result.ok && result.state === 'made';
+  return isMade ? { of: 'made', home, fact } : { of: 'name', home };
+}
+
+/** The last change of this work since it was opened, which can be taken back here. */
+function useLast({ log }: State, id: string) {
+  const newest = log.at(-1)?.id ?? 0;
+  const first = useRef(newest);
+  const last = [...log].reverse().find(({ press }) => !press);
+  const slot = last?.edits[0]?.slot;
+  const isOwn = last !== undefined && last.id > first.current && slot?.[1] === id;
+  return isOwn && last.what !== 'undo' && slot ? { change: last.id, slot } : undefined;
+}

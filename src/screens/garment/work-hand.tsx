@@ -1,0 +1,120 @@
+import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { partsOf } from '../../garment/actions/typed-parts.ts';
+import type { FieldPlace } from '../../garment/actions/typing.ts';
+import type { OpenField } from './open-work.ts';
+import type { WorkInHand } from './use-work.ts';
+import { SourceChips, WorkFields, WorkKeys } from './work-fields.tsx';
+import { placedOn } from './work-labels.ts';
+import { WorkPanel } from './work-panel.tsx';
+import { LACKS_ID } from './work-reading.tsx';
+import type { Lacks } from './work-said.ts';
+
+export interface WorkWays {
+  onDone: () => void;
+  onFollow?: (() => void) | undefined;
+  /** Reads a field off a tape. */
+  onRead?: ((place: FieldPlace) => void) | undefined;
+}
+
+type Props = WorkWays & { hand: WorkInHand; lacks: Lacks | undefined };
+
+/** What the thumb has of an open work: its sides, the ways on, its fields and their keys. */
+export function WorkHand(props: Props) {
+  const { hand, lacks } = props;
+  const { state, open, bench, typing, panel, planned, pending, drawn } = hand;
+  const at = typing.field;
+  if (panel && panel.of !== 'links') return <WorkPanel hand={hand} onOff={props.onDone} />;
+  const wrong = lacks?.field !== undefined && !pending && !lacks.soft ? lacks.field : undefined;
+  return (
+    <>
+      <Sides hand={hand} />
+      <Actions {...props} />
+      {open && (
+        <WorkFields
+          {...{ state, open, bench, typing }}
+          more={hand.more || !drawn}
+          placed={placedOn(drawn)}
+          odd={pending ? undefined : planned?.odd}
+          wrong={wrong === undefined ? undefined : { field: wrong, id: LACKS_ID }}
+        />
+      )}
+      {at && <Sources hand={hand} at={at} onRead={props.onRead} />}
+      {at && panel && <WorkPanel hand={hand} onOff={props.onDone} />}
+      {at && !panel && <WorkKeys one={at} bench={bench} typing={typing} />}
+    </>
+  );
+}
+
+/** Which of its sides a work is open at. */
+function Sides({ hand: { sides, side, chooseSide } }: { hand: WorkInHand }) {
+  if (sides.length < 2) return null;
+  return (
+    <fieldset class="chips" aria-label={words.sides}>
+      {sides.map((one) => (
+        <button type="button" key={one} aria-pressed={one === side} onClick={() => chooseSide(one)}>
+          {one}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+function Actions({ hand, onDone, onFollow }: Props) {
+  const { typing, more, setMore } = hand;
+  if (typing.field) {
+    return (
+      <nav class="actions" aria-label={words.actions}>
+        <button type="button" class="main" onClick={typing.close}>
+          {words.done}
+        </button>
+      </nav>
+    );
+  }
+  return (
+    <nav class="actions" aria-label={words.actions}>
+      <button type="button" onClick={onDone}>
+        {words.done}
+      </button>
+      <button type="button" aria-expanded={more} onClick={() => setMore(!more)}>
+        {more ? words.less : words.more}
+      </button>
+      {onFollow && (
+        <button type="button" class="main" onClick={onFollow}>
+          {words.follow}
+        </button>
+      )}
+    </nav>
+  );
+}
+
+interface SourcesProps {
+  hand: WorkInHand;
+  at: OpenField;
+  onRead: WorkWays['onRead'];
+}
+
+function Sources({ hand, at, onRead }: SourcesProps) {
+  const { panel, setPanel, side, bench, onDo } = hand;
+  const { place, text, taken } = at;
+  const own = { work: place.work, field: place.field, side };
+  return (
+    <SourceChips
+      one={at}
+      listed={panel !== undefined}
+      onTyped={() => {
+        setPanel(undefined);
+        if (taken.length > 0) onDo({ do: 'unlink', place });
+      }}
+      onList={() => setPanel(panel ? undefined : { of: 'links' })}
+      onRead={onRead && (() => onRead(place))}
+      onlyHere={
+        side === '' || at.own
+          ? undefined
+          : {
+              side,
+              deed: () => onDo({ do: 'choose', place: own, parts: partsOf(text, taken, bench) }),
+            }
+      }
+    />
+  );
+}

@@ -1,0 +1,82 @@
+import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Drawing } from '../../calculation/drawing.ts';
+import type { Dimension, Dimensioned, DimensionOf } from '../../drawing/dimension.ts';
+import type { Label } from './drawn-work.tsx';
+import type { OpenWork } from './open-work.ts';
+import { type Gives, numberText } from './work-numbers.ts';
+
+/** What is touched: a field, or a number that was found or made. */
+export type Touch = { field: string } | { gives: Gives };
+
+/** The drawing of an open work with names on it, and numbers as they stand in the garment. */
+export function drawnOf(
+  drawing: Drawing | undefined,
+  open: OpenWork,
+  gives: readonly Gives[],
+  bench: Bench,
+): Dimensioned | undefined {
+  const drawn = open.draft && drawing?.draw(open.draft, bench);
+  if (!drawn) return undefined;
+  const dimensions = drawn.dimensions.map((one): Dimension => {
+    const name = nameOf(one.by, open, gives);
+    const made = foundBy(one.by, gives);
+    // What is made of it, or bends it, no drawing of the plan knows.
+    const isOther = made?.number !== undefined && made.result.ok && made.result.state !== 'planned';
+    const text = made && isOther ? numberText(made.output, made.number ?? 0, bench) : one.text;
+    return { ...one, text, ...(name !== undefined && { name }) };
+  });
+  return { ...drawn, dimensions };
+}
+
+/** The fields that stand on a drawing. */
+export function placedOn(drawn: Dimensioned | undefined): ReadonlySet<string> {
+  return new Set(drawn?.dimensions.flatMap(({ by }) => ('given' in by ? by.given : [])));
+}
+
+/** How a number of the drawing is shown, and what a touch of it does. */
+export function labelFor(
+  { by, text, name = '' }: Dimension,
+  {
+    open,
+    gives,
+    at,
+    onTouch,
+  }: {
+    open: OpenWork;
+    gives: readonly Gives[];
+    at: string | undefined;
+    onTouch: (touch: Touch) => void;
+  },
+): Label {
+  if ('given' in by) {
+    const one = open.fields.find(({ field }) => field.key === by.given);
+    if (!one) return { kind: 'plain', aloud: `${name} ${text}`, current: false };
+    return {
+      kind: one.taken.length > 0 ? 'linked' : 'given',
+      aloud: words.given(name, text),
+      current: at === by.given,
+      onTouch: () => onTouch({ field: by.given }),
+    };
+  }
+  const found = foundBy(by, gives);
+  if (!found?.result.ok) return { kind: 'plain', aloud: `${name} ${text}`, current: false };
+  const isMade = found.result.state === 'made';
+  return {
+    kind: isMade ? 'made' : 'found',
+    aloud: isMade ? words.asMade(name, text) : words.found(name, text),
+    current: false,
+    onTouch: () => onTouch({ gives: found }),
+  };
+}
+
+function nameOf(by: DimensionOf, open: OpenWork, gives: readonly Gives[]): string | undefined {
+  if (!('given' in by)) return foundBy(by, gives)?.output.name;
+  return open.fields.find(({ field }) => field.key === by.given)?.field.label;
+}
+
+function foundBy(by: DimensionOf, gives: readonly Gives[]): Gives | undefined {
+  if ('given' in by) return undefined;
+  const key = 'found' in by ? by.found : by.made;
+  return gives.find(({ output }) => output.key === key);
+}

@@ -1,0 +1,97 @@
+import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { Rich } from '../../controls/rich.tsx';
+import type { Refused } from '../../garment/actions/state.ts';
+import { BeforeAfter } from './before-after.tsx';
+import { DrawnWork } from './drawn-work.tsx';
+import { workName } from './names.ts';
+import { refusedSaid, slotName } from './refused-words.ts';
+import type { WorkInHand } from './use-work.ts';
+import { WorkAnswer } from './work-answer.tsx';
+import { GivesList, Row } from './work-gives.tsx';
+import { labelFor } from './work-labels.ts';
+import { conflictsOf, type Lacks, madeOf } from './work-said.ts';
+
+/** The id of the sentence that says what a work lacks. */
+export const LACKS_ID = 'work-lacks';
+
+interface Props {
+  hand: WorkInHand;
+  refused: Refused | undefined;
+  lacks: Lacks | undefined;
+}
+
+/** What is read of an open work: what it gives next, what becomes of others, its drawing. */
+export function WorkReading({ hand, refused, lacks }: Props) {
+  const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
+  const { made, of } = madeOf(state, id, side);
+  const telling = { answer: state.answer, bench, here: id };
+  const asPlanned = !pending && planned?.ok ? planned.answer : undefined;
+  return (
+    <main class="reading">
+      <header>
+        <h1>{workName(telling, id)}</h1>
+        {of > 0 && <span>{words.made(made, of)}</span>}
+      </header>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <section class="scroll" tabIndex={0} aria-label={words.answer}>
+        {refused && (
+          <p class="refused warning" role="alert">
+            <Rich text={refusedSaid(telling, refused)} />
+          </p>
+        )}
+        <WorkAnswer
+          headline={headline}
+          bench={bench}
+          // It is said of the plan: once something is made, the numbers speak for themselves.
+          sentence={made === 0 ? asPlanned?.sentence : undefined}
+          lacks={lacks && { ...lacks, id: LACKS_ID, soft: pending || lacks.soft }}
+          warnings={[...(open ? conflictsOf(telling, open) : []), ...(asPlanned?.warnings ?? [])]}
+        />
+        <Beside hand={hand} />
+        {gives
+          .filter(({ output }) => output.kind === 'run')
+          .map((row) => (
+            <Row
+              key={row.home}
+              row={row}
+              bench={bench}
+              onMade={(fact) => hand.show({ of: 'made', home: row.home, fact })}
+            />
+          ))}
+        {hand.more && (
+          <GivesList
+            gives={gives}
+            bench={bench}
+            onTouch={hand.touch}
+            onTakeOff={() => hand.show({ of: 'off' })}
+          />
+        )}
+      </section>
+    </main>
+  );
+}
+
+/** Below the number: what it changes elsewhere, the last change to be taken back, the drawing. */
+function Beside({ hand }: { hand: WorkInHand }) {
+  const { state, id, bench, pending, rested, last, drawn, open, gives, typing, touch } = hand;
+  const at = typing.field?.field.key;
+  return (
+    <>
+      {pending && rested && <BeforeAfter state={state} work={id} bench={bench} />}
+      {!pending && last && (
+        <p class="last">
+          <span>{slotName({ answer: state.answer, here: id }, last.slot)}</span>
+          <button type="button" onClick={() => hand.onDo({ do: 'undo', change: last.change })}>
+            {words.undo}
+          </button>
+        </p>
+      )}
+      {drawn && open && (
+        <DrawnWork
+          drawing={drawn}
+          labelOf={(one) => labelFor(one, { open, gives, at, onTouch: touch })}
+        />
+      )}
+    </>
+  );
+}

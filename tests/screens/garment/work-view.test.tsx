@@ -1,0 +1,140 @@
+import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/preact';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { pendingOf } from '../../../src/garment/actions/typing.ts';
+import { homeOf } from '../../../src/garment/record/home.ts';
+import { typed } from '../../garment/trial/garments.ts';
+import { openIn, skirt } from './work-hand.tsx';
+
+afterEach(cleanup);
+
+const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
+const key = (name: string) => {
+  const pad = screen.getByRole('group', { name: 'Number pad' });
+  fireEvent.pointerDown(within(pad).getByRole('button', { name }), { button: 0 });
+};
+const answer = () => screen.getByRole('region', { name: 'What it gives' }).textContent ?? '';
+const numberOf = (
+  { state }: { state: { answer: { values: ReadonlyMap<string, unknown> } } },
+  home: string,
+) => state.answer.values.get(home) as { ok: boolean; value: number };
+const field = (label: string) =>
+  screen.getByLabelText<HTMLInputElement>(new RegExp(`^${label}`), { selector: 'input' });
+
+describe('a work opened in place', () => {
+  test('its dimensions are its fields: one is touched, typed, and settles with Next', async () => {
+    const held = await openIn(skirt, 'hem');
+    press(/^Depth, finished, 3 cm: change it/);
+    key('4');
+    expect(pendingOf(held.state.record)).toMatchObject({ parts: typed('4') });
+    expect(numberOf(held, homeOf('hem', '', 'allowance')).value).toBe(4 * 80_000);
+    expect(held.state.log).toEqual([]);
+    key('decimal mark');
+    key('5');
+    press('next field');
+    expect(held.state.record.pending).toBeUndefined();
+    expect(held.state.record.works.hem).toMatchObject({ fields: { depth: typed('4.5') } });
+    expect(held.state.log).toHaveLength(1);
+  });
+
+  test('typing 6, 63, 63. and 63.0 never alarms; once it settles it may', async () => {
+    await openIn(skirt, 'close');
+    fireEvent.focus(field('First, from the top'));
+    for (const one of ['6', '3', 'decimal mark', '0']) {
+      key(one);
+      expect(document.querySelector('.warning'), one).toBeNull();
+    }
+    press('Done');
+    await waitFor(() => expect(document.querySelector('.warning')).not.toBeNull());
+  });
+
+  test('the number above is never the one just typed', async () => {
+    await openIn(skirt, 'hem');
+    expect(answer()).toMatch(/^1 cm Press the first turn, from the raw edge/);
+    press(/^First turn, 1 cm: change it/);
+    key('2');
+    expect(answer()).not.toMatch(/^2 cm Press the first turn/);
+    expect(answer()).toMatch(/^\d/);
+  });
+
+  test('what hangs on it elsewhere is shown before and after, once the hand rests', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    try {
+      await openIn(skirt, 'hem');
+      press(/^Depth, finished/);
+      key('4');
+      expect(screen.queryByRole('region', { name: 'When this settles' })).toBeNull();
+      await vi.advanceTimersByTimeAsync(299);
+      expect(screen.queryByRole('region', { name: 'When this settles' })).toBeNull();
+      await vi.advanceTimersByTimeAsync(40);
+      const told = screen.getByRole('region', { name: 'When this settles' });
+      expect(told.textContent).toMatch(/Lining hem · Hem line\s*3 cm → 4 cm/);
+      expect(told.textContent).toMatch(/and \d more/);
+    } finally {
+      vi.useRealTimers();
+    }
+  });
+
+  test('it settles when another field is gone to, and when the page is hidden', async () => {
+    const held = await openIn(skirt, 'hem');
+    press(/^Depth, finished/);
+    key('4');
+    fireEvent.focus(field('Cloth thick'));
+    expect(held.state.record.pending).toBeUndefined();
+    expect(held.state.record.works.hem).toMatchObject({ fields: { depth: typed('4') } });
+    press('Done');
+    press(/^Depth, finished/);
+    key('5');
+    vi.spyOn(document, 'visibilityState', 'get').mockReturnValue('hidden');
+    fireEvent(document, new Event('visibilitychange'));
+    vi.restoreAllMocks();
+    expect(held.state.record.works.hem).toMatchObject({ fields: { depth: typed('5') } });
+    cleanup();
+  });
+
+  test('the last change is taken back where it was made', async () => {
+    const held = await openIn(skirt, 'hem');
+    press(/^Depth, finished/);
+    key('4');
+    press('Done');
+    press('Undo');
+    expect(held.state.record.works.hem).toEqual(skirt.works.hem);
+    expect(screen.queryByRole('button', { name: 'Undo' })).toBeNull();
+  });
+});
+
+describe('from the garment', () => {
+  test('one press opens the list, one takes; the link is a block with its name and number', async () => {
+    const held = await openIn(skirt, 'close');
+    fireEvent.focus(field('One must be at'));
+    press('From the garment');
+    press(/^Back hem · Hem allowance\s*4 cm/);
+    const link = { link: { work: 'hem', output: 'allowance' } };
+    const fields = (held.state.record.works.close as { fields: Record<string, unknown> }).fields;
+    expect(fields.level).toEqual([link]);
+    expect(held.state.record.pending).toBeUndefined();
+    const block = document.querySelector('.tile.now .block');
+    expect(block?.textContent).toBe('Back hem · Hem allowance 4 cm');
+  });
+
+  test('in a sum it goes on after +; erase takes it whole; a digit replaces it', async () => {
+    const held = await openIn(skirt, 'lining');
+    const parts = () =>
+      pendingOf(held.state.record)?.parts ??
+      (held.state.record.works.lining as { fields: { depth: unknown } }).fields.depth;
+    const link = { link: { work: 'hem', output: 'depth' } };
+    press(/^Depth, finished, 2 cm/);
+    key('erase');
+    expect(parts()).toEqual(typed(''));
+    press('From the garment');
+    press(/^Back hem · Depth, finished/);
+    expect(parts()).toEqual([link]);
+    key('plus');
+    key('1');
+    expect(parts()).toEqual([link, { text: ' + 1', unit: 'cm' }]);
+    key('erase');
+    key('erase');
+    expect(parts()).toEqual([link, { text: '', unit: 'cm' }].slice(0, 1));
+    key('erase');
+    expect(parts()).toEqual(typed(''));
+  });
+});
