@@ -2,9 +2,10 @@ import type { Parts, Quantity, Work } from '../record/record.ts';
 import { decide } from './decide.ts';
 import { type Making, make, unmake } from './make.ts';
 import { type FactMeasure, measureFact, measureQuantity, type QuantityMeasure } from './measure.ts';
+import { remove } from './remove.ts';
 import { edit } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
-import { type FieldPlace, isPlaceThere, settleTyping, slotOf, type } from './typing.ts';
+import { type FieldPlace, isPlaceThere, settleTyping, type, typedEdits } from './typing.ts';
 import { backOne, undo } from './undo.ts';
 import { add, putBack, type Saying, say, takeOff, unlink } from './works.ts';
 
@@ -25,6 +26,7 @@ export type Action = { now: number } & (
   | { do: 'unmake'; fact: string }
   | { do: 'take off'; work: string; leave: 'wait' | 'number' }
   | { do: 'put back'; work: string }
+  | { do: 'remove'; quantity: string }
   | { do: 'decide'; home: string; way: string; allow?: number }
   | { do: 'undo'; change: number }
   | { do: 'back one' }
@@ -58,7 +60,7 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       return type(state, { place: action.place, parts: action.parts }, now);
     case 'link':
     case 'choose': {
-      const edits = [edit(state.record, slotOf(action.place), action.parts)];
+      const edits = typedEdits(state, action);
       return settle(state, action.do, edits, { now, byHand: action.do === 'link' });
     }
     case 'unlink':
@@ -83,6 +85,8 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       return takeOff(state, action.work, action.leave, now);
     case 'put back':
       return putBack(state, action.work, now);
+    case 'remove':
+      return remove(state, action.quantity, now);
     case 'decide':
       return decide(state, action.home, action.way, action);
     case 'undo':

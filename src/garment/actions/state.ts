@@ -38,6 +38,8 @@ export type Refused =
   /** What is to be taken back was changed again. */
   | { why: 'changed since'; slot: Slot }
   | { why: 'made again'; home: string }
+  /** What is to be taken off is taken by these fields. */
+  | { why: 'taken'; by: readonly Slot[] }
   /** Something is made of it: it can be taken off instead. */
   | { why: 'has facts'; id: string };
 

@@ -1,6 +1,7 @@
 import { overLimit, sizeOf } from '../record/limits.ts';
 import type { Garment, Parts } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
+import { same } from '../work-out/same.ts';
 import { type Answer, workOut } from '../work-out/work-out.ts';
 import { type Edit, edit, edited, type Slot } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
@@ -40,7 +41,7 @@ export function pendingOf({ pending }: Garment): Pending | undefined {
 /** Types into a field without settling. A link that would close a circle is refused, when it is taken. */
 export function type(state: State, pending: Pending, now: number): Done {
   if (pending.parts.some((part) => 'link' in part)) {
-    const edits = [typedEdit(state, pending)];
+    const edits = typedEdits(state, pending);
     const tried = settle(state, 'type', edits, { now, byHand: true });
     if (tried.refused) return { state, refused: tried.refused };
   }
@@ -57,7 +58,7 @@ export function settleTyping(state: State, now: number): Done {
   const { pending: _, ...record } = state.record;
   const bare = { ...state, record };
   return pending
-    ? settle(bare, 'type', [typedEdit(bare, pending)], { now, typed: true })
+    ? settle(bare, 'type', typedEdits(bare, pending), { now, typed: true })
     : { state: bare };
 }
 
@@ -65,10 +66,13 @@ export function settleTyping(state: State, now: number): Done {
 export function previewOf({ record, known, answer }: State): Answer {
   const pending = pendingOf(record);
   if (!pending) return answer;
-  const typed = edited(record, [edit(record, slotOf(pending.place), pending.parts)]);
+  const typed = edited(record, typedEdits({ record }, pending));
   return workOut(typed, known, answer.memory);
 }
 
-function typedEdit({ record }: State, { place, parts }: Pending): Edit {
-  return edit(record, slotOf(place), parts);
+/** What is put into a field. How sure a reading was goes with the number that was read. */
+export function typedEdits({ record }: Pick<State, 'record'>, { place, parts }: Pending): Edit[] {
+  const typed = edit(record, slotOf(place), parts);
+  if (!('quantity' in place) || same(typed.before, typed.after)) return [typed];
+  return [typed, edit(record, ['quantities', place.quantity, 'plusMinus'], undefined)];
 }

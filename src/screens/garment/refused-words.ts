@@ -10,6 +10,8 @@ import { fieldName, type Named, numberName, quantityName, workName } from './nam
 import { pathWords } from './path-words.ts';
 import { type Telling, troubleWords } from './told-words.ts';
 
+const MOST_NAMED = 4;
+
 /** Why something was not done: what is in its way, where, and what to do instead. */
 export function refusedSaid(telling: Telling, refused: Refused): string {
   switch (refused.why) {
@@ -32,11 +34,19 @@ export function refusedSaid(telling: Telling, refused: Refused): string {
       return words.changedSince(slotName(telling, refused.slot));
     case 'made again':
       return words.madeAgain(numberName(telling, refused.home));
+    case 'taken':
+      return takenWords(telling, refused.by);
     case 'has facts':
       return words.hasFacts(thingName(telling, refused.id));
     default:
       return unworded(refused);
   }
+}
+
+/** Who takes what was to be taken off: the first few by name. */
+function takenWords(named: Named, by: readonly Slot[]): string {
+  const names = [...new Set(by.map((slot) => slotName(named, slot)))];
+  return words.taken(names.slice(0, MOST_NAMED), names.length - MOST_NAMED);
 }
 
 function limitWords(limit: Extract<Refused, { why: 'limit' }>['limit']): string {

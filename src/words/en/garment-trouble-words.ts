@@ -115,6 +115,13 @@ export const refusedWords = {
     `Not taken back: ${name} was changed again since. Change it there.`,
   madeAgain: (name: string) =>
     `Not taken back: ${name} was made again since, and only one of the two can be. Take that one back first.`,
+  /** @param more how many beside those named */
+  taken: (names: readonly string[], more: number) => {
+    const all = more > 0 ? [...names, `${more} more`] : names;
+    return all.length === 1
+      ? `Not taken off: ${all[0]} takes it. Type a number there, or take another; then take it off.`
+      : `Not taken off: ${all.join(', ')} take it. Type numbers there, or take others; then take it off.`;
+  },
   hasFacts: (name: string) =>
     `Not taken back: something of ${name} is made. Take it off instead; what is made is kept with it.`,
 };

@@ -30,6 +30,7 @@ const ALL: Weights = [
   ['add', 1],
   ['rank', 1],
   ['side', 1],
+  ['remove', 1],
 ];
 
 export function randomAction(d: Dice, state: State, weights = ALL): Action {
@@ -83,6 +84,8 @@ export function randomAction(d: Dice, state: State, weights = ALL): Action {
     case 'choose':
     case 'side':
       return randomField(d, state, what, now);
+    case 'remove':
+      return { do: 'remove', quantity: d.of([...Object.keys(record.quantities), 'none']), now };
     case 'unlink':
       return { do: 'unlink', place: randomField(d, state, 'link', now).place, now };
     default:
@@ -114,8 +117,9 @@ function randomMaking(d: Dice, state: State, press: Press): Action {
 }
 
 function measureAgain(d: Dice, { record }: State, press: Press): Action {
-  const quantity = d.of(Object.keys(record.quantities));
-  const { kind } = record.quantities[quantity] as Quantity;
+  const quantity =
+    Object.keys(record.quantities).length > 0 ? d.of(Object.keys(record.quantities)) : 'none';
+  const kind = (record.quantities[quantity] as Quantity | undefined)?.kind;
   const measured = kind === 'count' ? d.int(2, 12) : 8000 * d.int(150, 700);
   return { do: 'measure', quantity, measured, ...press };
 }

@@ -281,10 +281,14 @@ test('every other refusal has its sentence', () => {
     { why: 'changed since', slot: ['facts', 'none'] },
     { why: 'made again', home: homeOf('back', '', 'cut-length') },
     { why: 'has facts', id: 'back' },
+    { why: 'taken', by: [['works', 'back', 'fields', 'length']] },
   ];
   const said = refusals.map((one) => refusedSaid({ answer, bench }, one));
   said.forEach(isSentence);
   expect(new Set(said).size).toBe(said.length);
+  expect(said).toContain(
+    'Not taken off: Back · L takes it. Type a number there, or take another; then take it off.',
+  );
   expect(said).toContain(
     'Not taken back: Back hem · Depth was changed again since. Change it there.',
   );
