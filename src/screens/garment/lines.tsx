@@ -5,7 +5,6 @@ import type { Bench } from '../../calculation/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { WorkLine } from '../../garment/next/work-lines.ts';
 import type { Answer } from '../../garment/work-out/work-out.ts';
-import type { HomeWay } from './home.tsx';
 import { numberOf } from './say.ts';
 
 /** More marks than this are said as numbers: as dots they could not be counted. */
@@ -17,7 +16,7 @@ interface Props {
   bench: Bench;
   /** The work in hand. */
   at: string;
-  onGo: (way: HomeWay) => void;
+  onGo: (way: { to: 'work'; work: string }) => void;
   /** Its drawing. */
   children: ComponentChildren;
 }
