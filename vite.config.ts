@@ -51,7 +51,7 @@ const TOGETHER = {
     'src/app/start/voice.ts',
     'src/app/start/awake.ts',
     'src/storage/',
-    'src/garment/followed-change.ts',
+    'src/garment/record/read-record.ts',
     'src/garment/plan.ts',
     'src/drawing/lacing-figure.ts',
     'src/drawing/strip-figure.ts',

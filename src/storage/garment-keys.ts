@@ -1,6 +1,9 @@
 import { promisifyRequest } from 'idb-keyval';
-import { BIN, PREFIX } from './garments.ts';
 import type { Store } from './store.ts';
+
+/** Under what a garment is kept, and under what once it is deleted. */
+export const PREFIX = 'garment:';
+export const BIN = 'deleted:';
 
 /** The keys of all that is kept of garments, also of what is deleted or can't be read. */
 export async function garmentKeys(store: Store): Promise<string[]> {

@@ -1,12 +1,19 @@
 import { promisifyRequest } from 'idb-keyval';
-import { checkGarment } from '../garment/check.ts';
-import type { Garment } from '../garment/garment.ts';
-import { type Listed, listedOf } from '../garment/listed.ts';
+import type { Damage } from '../garment/check.ts';
+import { type Listed, listedOf } from '../garment/record/listed.ts';
+import { readRecord } from '../garment/record/read-record.ts';
+import type { Garment } from '../garment/record/record.ts';
 import { ENTRY, readEntry } from './garment-entries.ts';
-import { keysOf, startingWith } from './garment-keys.ts';
+import { BIN, keysOf, PREFIX, startingWith } from './garment-keys.ts';
 import { remembered } from './garment-memory.ts';
-import { BIN, PREFIX, type SetAside } from './garments.ts';
 import type { Store } from './store.ts';
+
+/** A record that can't be read: set aside, and still to be exported. */
+export interface SetAside {
+  key: string;
+  damage: Damage;
+  raw: unknown;
+}
 
 /** All that is kept of garments, as a list shows it. */
 export interface GarmentList {
@@ -41,7 +48,7 @@ export function loadList(store: Store): Promise<GarmentList> {
         keys.map(async (key) => {
           const entry = known.get(ENTRY + key);
           if (entry) return entry;
-          const read = await readRecord(kept, key, setAside);
+          const read = await listedIn(kept, key, setAside);
           lacking ||= read !== undefined;
           return read;
         }),
@@ -55,13 +62,13 @@ export function loadList(store: Store): Promise<GarmentList> {
   });
 }
 
-async function readRecord(
+async function listedIn(
   kept: IDBObjectStore,
   key: string,
   setAside: SetAside[],
 ): Promise<Listed | undefined> {
   const raw = await promisifyRequest<unknown>(kept.get(key));
-  const read = checkGarment(raw);
+  const read = readRecord(raw);
   if (read.ok) return listedOf(read.value);
   setAside.push({ key, damage: read.damage, raw });
   return undefined;

@@ -1,4 +1,4 @@
-import type { Garment } from '../garment/garment.ts';
+import type { Garment } from '../garment/record/record.ts';
 import type { Store } from './store.ts';
 
 /**

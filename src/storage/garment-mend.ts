@@ -1,6 +1,6 @@
 import { promisifyRequest } from 'idb-keyval';
-import { checkGarment } from '../garment/check.ts';
-import { listedOf } from '../garment/listed.ts';
+import { listedOf } from '../garment/record/listed.ts';
+import { readRecord } from '../garment/record/read-record.ts';
 import { ENTRY, putEntry, readEntry } from './garment-entries.ts';
 import { garmentKeys, keysOf } from './garment-keys.ts';
 import { remember } from './garment-memory.ts';
@@ -52,7 +52,7 @@ async function differing(store: Store, keys: readonly string[]): Promise<string[
   );
   return keys.filter((_, i) => {
     const [record, entry] = read[i] ?? [];
-    const checked = checkGarment(record);
+    const checked = readRecord(record);
     // One that can't be read has no entry, and needs none.
     if (!checked.ok) return entry !== undefined;
     remember(store, checked.value);

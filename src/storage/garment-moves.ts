@@ -1,25 +1,28 @@
 import { promisifyRequest } from 'idb-keyval';
-import type { Garment } from '../garment/garment.ts';
-import { deleteRecord, putRecord } from './garment-entries.ts';
+import type { Garment } from '../garment/record/record.ts';
+import { deleteRecord, getRecord, putRecord } from './garment-entries.ts';
+import { BIN, PREFIX } from './garment-keys.ts';
 import { remember } from './garment-memory.ts';
-import { BIN, GarmentError, orCleared, PREFIX, writable } from './garments.ts';
+import { GarmentError, orCleared, writable } from './garments.ts';
 import { recordText } from './record-text.ts';
 import type { Store } from './store.ts';
 
 /**
  * Puts a garment in the place of the one with its id, as a restore does; the one that
- * was there goes into the bin in the same step.
+ * was there goes into the bin in the same step, with its log.
  * @param spare an id no garment has, for the one in the bin
- * @throws GarmentError when it is more than a record may hold
+ * @throws GarmentError when it could not be read again
  */
 export async function replaceGarment(store: Store, garment: Garment, spare: string): Promise<void> {
-  const next = writable(garment);
+  // As large as it is it was kept once.
+  const next = writable(garment, garment);
   await store.transact('readwrite', async (kept) => {
-    const before = await promisifyRequest<unknown>(kept.get(PREFIX + next.id));
-    if (before !== undefined && !same(before, next)) {
-      putRecord(kept, BIN + spare, withId(before, spare));
+    const before = await getRecord(kept, PREFIX + next.id);
+    const isSame = same(before.record, next);
+    if (before.record !== undefined && !isSame) {
+      putRecord(kept, BIN + spare, withId(before.record, spare), before.log);
     }
-    putRecord(kept, PREFIX + next.id, next);
+    putRecord(kept, PREFIX + next.id, next, isSame ? before.log : []);
     await promisifyRequest(kept.transaction);
   });
   remember(store, next);
@@ -40,11 +43,11 @@ export function moveGarment(
 ): Promise<void> {
   const [from, into] = to === 'bin' ? [PREFIX, BIN] : [BIN, PREFIX];
   const move = async (kept: IDBObjectStore) => {
-    const record = await promisifyRequest<unknown>(kept.get(from + id));
-    const inTheWay = await promisifyRequest<unknown>(kept.get(into + id));
+    const { record, log } = await getRecord(kept, from + id);
+    const inTheWay = await getRecord(kept, into + id);
     if (record === undefined) throw new GarmentError('gone');
-    if (inTheWay === undefined) putRecord(kept, into + id, record);
-    else putRecord(kept, into + spare, withId(record, spare));
+    if (inTheWay.record === undefined) putRecord(kept, into + id, record, log);
+    else putRecord(kept, into + spare, withId(record, spare), log);
     deleteRecord(kept, from + id);
     await promisifyRequest(kept.transaction);
   };

@@ -1,38 +1,33 @@
-import { checkGarment, type Damage } from '../garment/check.ts';
-import type { Garment } from '../garment/garment.ts';
-import { putEntry } from './garment-entries.ts';
+import { promisifyRequest } from 'idb-keyval';
+import type { Change } from '../garment/actions/state.ts';
+import { type Limit, overLimit, sizeOf } from '../garment/record/limits.ts';
+import { readRecord } from '../garment/record/read-record.ts';
+import type { Garment } from '../garment/record/record.ts';
+import { getRecord, putRecord, type StoredRecord } from './garment-entries.ts';
+import { BIN, PREFIX } from './garment-keys.ts';
 import { remember, remembered } from './garment-memory.ts';
 import type { Store } from './store.ts';
 
-/** Under what a garment is kept, and under what once it is deleted. */
-export const PREFIX = 'garment:';
-export const BIN = 'deleted:';
-
-/** A record that can't be read: set aside, and still to be exported. */
-export interface SetAside {
-  key: string;
-  damage: Damage;
-  raw: unknown;
+/** A garment and what can be taken back of it: the log lies beside the record, and in no backup. */
+export interface Logged {
+  record: Garment;
+  log: readonly Change[];
 }
 
 /**
  * Why a garment could not be read or changed: it was deleted, the browser cleared it, its
- * record can't be read or is of a newer version, there is no room on it for one more, or
- * what was to be written is more than a record may hold; or what is followed on it is gone,
- * or has another plan by now; or the same is on it already, or has been changed meanwhile.
+ * record can't be read or is of a newer version, what was to be written is more than a garment
+ * holds; or the same is on it already, or has been changed, or measured otherwise, meanwhile.
  */
 export type GarmentFault =
   | 'gone'
   | 'cleared'
   | 'damaged'
   | 'newer'
-  | 'many'
   | 'limit'
   | 'there'
   | 'changed'
-  | 'measured'
-  | 'off'
-  | 'replanned';
+  | 'measured';
 
 export class GarmentError extends Error {
   readonly fault: GarmentFault;
@@ -43,21 +38,23 @@ export class GarmentError extends Error {
 }
 
 /**
- * Reads one garment, checked.
+ * Reads one garment of any version, as one of this, with its log.
  * @throws GarmentError when there is none, or it can't be read
  */
-export async function loadGarment(store: Store, id: string): Promise<Garment> {
+export async function loadGarment(store: Store, id: string): Promise<Logged> {
   return orCleared(store, id, async () => {
-    const garment = checked(await store.load(PREFIX + id));
-    remember(store, garment);
-    return garment;
+    const logged = checked(
+      await store.transact('readonly', (kept) => getRecord(kept, PREFIX + id)),
+    );
+    remember(store, logged.record);
+    return logged;
   });
 }
 
 /** Reads one garment; undefined when there is none, or it can't be read. */
 export async function findGarment(store: Store, id: string): Promise<Garment | undefined> {
   try {
-    return await loadGarment(store, id);
+    return (await loadGarment(store, id)).record;
   } catch (error) {
     if (error instanceof GarmentError) return undefined;
     throw error;
@@ -66,43 +63,73 @@ export async function findGarment(store: Store, id: string): Promise<Garment | u
 
 /**
  * Keeps a new garment. One that is there under the same id is not written over.
- * @throws GarmentError when it is more than a record may hold
+ * @throws GarmentError when it could not be read again
  */
 export async function addGarment(store: Store, garment: Garment): Promise<void> {
-  const next = writable(garment);
-  await store.change(PREFIX + garment.id, (old) => old ?? next, putEntry);
+  // It is empty, or all of it was kept once.
+  const next = writable(garment, garment);
+  await store.transact('readwrite', async (kept) => {
+    const there = await getRecord(kept, PREFIX + next.id);
+    if (there.record === undefined) putRecord(kept, PREFIX + next.id, next, []);
+    await promisifyRequest(kept.transaction);
+  });
   remember(store, next);
 }
 
 /**
- * Changes a garment in one step, with what another tab has kept on it meanwhile.
- * @throws GarmentError when there is no such garment any more, it can't be read, or it
- *   would be more than a record may hold; and what `by` throws. Then nothing is changed.
+ * Changes a garment and its log in one step, with what another tab has kept on it meanwhile.
+ * One of an older version is written as one of this. Where `by` gives back what it was handed,
+ * nothing is written.
+ * @returns what is on the disk now
+ * @throws GarmentError when there is no such garment any more, it can't be read, or it would
+ *   grow beyond what a garment holds; and what `by` throws. Then nothing is changed.
  */
 export function changeGarment(
   store: Store,
   id: string,
-  by: (garment: Garment) => Garment,
-): Promise<void> {
+  by: (now: Logged) => Logged,
+): Promise<Logged> {
   return orCleared(store, id, async () => {
-    let next: Garment | undefined;
-    const change = (old: unknown) => {
-      next = writable(by(checked(old)));
-      return next;
-    };
-    await store.change(PREFIX + id, change, putEntry);
-    if (next) remember(store, next);
+    const changed = await store.transact('readwrite', async (kept) => {
+      const before = checked(await getRecord(kept, PREFIX + id));
+      const next = by(before);
+      if (next === before) return before;
+      const record = writable(next.record, before.record);
+      putRecord(kept, PREFIX + id, record, next.log);
+      await promisifyRequest(kept.transaction);
+      return { record, log: next.log };
+    });
+    remember(store, changed.record);
+    return changed;
   });
 }
 
+/** An action counts the size of a record without writing it: so much more is let in, in characters. */
+const NEAR_ENOUGH = 1000;
+
 /**
- * A garment as it may be written: what would not be read again is refused before.
+ * A garment as it may be written: what would not be read again is refused before, and what has
+ * grown beyond the limits.
+ * @param before what it was; what was kept once can be changed whatever its size
  * @throws GarmentError
  */
-export function writable(garment: Garment): Garment {
-  const read = checkGarment(garment);
+export function writable(garment: Garment, before: Garment): Garment {
+  const read = readRecord(garment);
   if (!read.ok) throw new GarmentError('limit');
+  const limit = overLimit(garment, sizeOfSettled(garment) - NEAR_ENOUGH);
+  if (limit && amountOf(garment, limit) > amountOf(before, limit)) {
+    throw new GarmentError('limit');
+  }
   return read.value;
+}
+
+function amountOf(garment: Garment, limit: Limit): number {
+  return limit === 'size' ? sizeOfSettled(garment) : Object.keys(garment[limit]).length;
+}
+
+/** What is being typed is counted when it is typed. */
+function sizeOfSettled({ pending: _, ...settled }: Garment): number {
+  return sizeOf(settled);
 }
 
 /** Does something with a garment, and tells one that was cleared from one that was deleted. */
@@ -121,9 +148,9 @@ export async function orCleared<Value>(
   }
 }
 
-function checked(record: unknown): Garment {
+function checked({ record, log }: StoredRecord): Logged {
   if (record === undefined) throw new GarmentError('gone');
-  const read = checkGarment(record);
-  if (!read.ok) throw new GarmentError(read.damage.kind === 'newer' ? 'newer' : 'damaged');
-  return read.value;
+  const read = readRecord(record);
+  if (read.ok) return { record: read.value, log };
+  throw new GarmentError(read.damage.kind === 'newer' ? 'newer' : 'damaged');
 }

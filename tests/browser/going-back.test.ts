@@ -1,6 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { garmentListWords } from '#words/garment-list-words.ts';
 import { launchBrowser, openApp, waitUntilKept } from './harness.ts';
 import { photoOf } from './tape-pictures.ts';
 
@@ -49,15 +48,6 @@ const LEFT: readonly Left[] = [
     steps: async (page) => {
       await page.getByRole('button', { name: 'Make the PDF' }).tap();
       await page.getByRole('button', { name: 'Save the PDF' }).waitFor();
-    },
-  },
-  {
-    name: 'marks that are followed, the screen kept on',
-    hash: '#/garments',
-    steps: async (page) => {
-      await page.getByText(garmentListWords.demo).tap();
-      await page.getByText(garmentListWords.followAll).tap();
-      await page.locator('.follow .big').waitFor();
     },
   },
 ];

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { readBackup } from '../../src/garment/backup/read-backup.ts';
 import { checkGarment } from '../../src/garment/check.ts';
-import { readBackup } from '../../src/garment/read-backup.ts';
 import { UNITS_PER_MM } from '../../src/lengths/length.ts';
 
 const CM = 10 * UNITS_PER_MM;

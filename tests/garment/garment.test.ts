@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { hasRoom, withKept } from '../../src/garment/changes.ts';
 import { checkGarment } from '../../src/garment/check.ts';
-import { demoGarment } from '../../src/garment/demo.ts';
 import { followedChange } from '../../src/garment/followed-change.ts';
 import {
   type Garment,
@@ -134,17 +133,6 @@ test('so many are kept, and no more: there is room for one until then', () => {
 
 test('a long name is cut, not refused', () => {
   expect(newGarment('g', 'x'.repeat(300), 0).name).toHaveLength(LONGEST_NAME);
-});
-
-test('the demo is a garment, and says that it is invented', () => {
-  const demo = demoGarment('demo', 0);
-  expect(checkGarment(demo)).toEqual({ ok: true, value: demo });
-  expect(demo.invented).toBe(true);
-  expect(demo.name).toContain('invented');
-  expect(demo.kept).toHaveLength(5);
-  expect(demo.kept.find(({ id }) => id === 'hooks')?.draft).toEqual({
-    ...{ u: 'cm', opening: '46.3', count: '7', top: '1.2', bottom: '2.5' },
-  });
 });
 
 test('whatever is kept or read, what comes through the check is a garment in every part', () => {

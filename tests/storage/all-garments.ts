@@ -1,7 +1,8 @@
 import { promisifyRequest } from 'idb-keyval';
-import { checkGarment } from '../../src/garment/check.ts';
-import type { Garment } from '../../src/garment/garment.ts';
-import { BIN, PREFIX, type SetAside } from '../../src/storage/garments.ts';
+import { readRecord } from '../../src/garment/record/read-record.ts';
+import type { Garment } from '../../src/garment/record/record.ts';
+import { BIN, PREFIX } from '../../src/storage/garment-keys.ts';
+import type { SetAside } from '../../src/storage/garment-list.ts';
 import type { Store } from '../../src/storage/store.ts';
 
 /** Every record of a garment, checked, the latest changed first; read past every entry of a list. */
@@ -16,7 +17,7 @@ export async function loadGarments(store: Store) {
       ]),
     );
     const found = values.flatMap((raw, i) => {
-      const read = checkGarment(raw);
+      const read = readRecord(raw);
       if (read.ok) return [read.value];
       setAside.push({ key: String(keys[i]), damage: read.damage, raw });
       return [];

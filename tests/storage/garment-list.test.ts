@@ -1,21 +1,18 @@
 import 'fake-indexeddb/auto';
 import { expect, test, vi } from 'vitest';
-import { withKept } from '../../src/garment/changes.ts';
-import { newGarment } from '../../src/garment/garment.ts';
-import { renamed } from '../../src/garment/list-changes.ts';
-import { listedOf } from '../../src/garment/listed.ts';
+import { listedOf } from '../../src/garment/record/listed.ts';
+import { newGarment, renamed } from '../../src/garment/record/new-garment.ts';
 import { loadList } from '../../src/storage/garment-list.ts';
 import { mendList } from '../../src/storage/garment-mend.ts';
 import { moveGarment, replaceGarment } from '../../src/storage/garment-moves.ts';
 import { addGarment, changeGarment } from '../../src/storage/garments.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
 import { loadGarments } from './all-garments.ts';
+import { recording, withWork } from './coats.ts';
 
 let names = 0;
 const fresh = () => openStore(`list-${names++}`);
-const hem = (id: string) =>
-  ({ id, name: id, stage: 'close', calculation: 'hem', draft: {}, runs: [] }) as const;
-const coat = withKept(newGarment('coat', 'Coat', 1), hem('k'), 5);
+const coat = withWork(newGarment('coat', 'Coat', 1), 'k', 5);
 const hat = newGarment('hat', 'Hat', 9);
 
 /** What the records say, read past every entry. */
@@ -58,12 +55,20 @@ const put = (store: Store, key: string, value: unknown) => store.change(key, () 
 
 test('a list shows what the records say after every kind of change, and reads none of them', async () => {
   const store = await withTwo();
-  await changeGarment(store, 'coat', (garment) => renamed(garment, 'Cloak', 11));
+  await changeGarment(
+    store,
+    'coat',
+    recording((garment) => renamed(garment, 'Cloak', 11)),
+  );
   await moveGarment(store, 'hat', 'bin', 'spare');
   await replaceGarment(store, { ...coat, name: 'Coat from the backup' }, 'spare 2');
   await addGarment(store, newGarment('hat', 'New hat', 12));
   await moveGarment(store, 'hat', 'here', 'spare 3');
-  await changeGarment(store, 'coat', (garment) => withKept(garment, hem('k2'), 13));
+  await changeGarment(
+    store,
+    'coat',
+    recording((garment) => withWork(garment, 'k2', 13)),
+  );
   const read = await recordsRead(() => loadList(store));
   expect(read).toEqual([]);
   expect(await loadList(store)).toEqual(await truth(store));
@@ -81,7 +86,11 @@ test('an entry is in the same step as its record: where that fails, neither is c
     return really.apply(this, given);
   });
   await expect(
-    changeGarment(store, 'coat', (garment) => renamed(garment, 'Cloak', 11)),
+    changeGarment(
+      store,
+      'coat',
+      recording((garment) => renamed(garment, 'Cloak', 11)),
+    ),
   ).rejects.toMatchObject({ fault: 'full' });
   spy.mockRestore();
   expect(await store.load('garment:coat')).toMatchObject({ name: 'Coat' });
@@ -126,7 +135,7 @@ test('where an older build has changed a record and not its entry, the record is
   await put(store, 'garment:coat', renamed(coat, 'Cloak', 11));
   expect(await mendList(store, false)).toBe(true);
   expect(await loadList(store)).toEqual(await truth(store));
-  expect((await loadList(store)).garments[0]).toMatchObject({ name: 'Cloak', count: 1, edits: 3 });
+  expect((await loadList(store)).garments[0]).toMatchObject({ name: 'Cloak', works: 1, edits: 3 });
 });
 
 test('an entry whose record is gone is not shown, and is taken away', async () => {
@@ -139,7 +148,7 @@ test('an entry whose record is gone is not shown, and is taken away', async () =
 
 test('a record that can’t be read is set aside whatever its entry says, and stays as it is', async () => {
   const store = await withTwo();
-  const harmed = { ...coat, kept: 'nothing' };
+  const harmed = { ...coat, works: 'nothing' };
   await put(store, 'garment:coat', harmed);
   await mendList(store, false);
   const { garments, setAside } = await loadList(store);
@@ -166,7 +175,11 @@ test('mending while another tab changes the same garments loses no change', asyn
   for (let i = 0; i < 20; i++) await put(tabs[0], `garment:g${i}`, newGarment(`g${i}`, 'Old', 1));
   const changing = Promise.all(
     Array.from({ length: 20 }, (_, i) =>
-      changeGarment(tabs[1], `g${i}`, (garment) => renamed(garment, `New ${i}`, 2)),
+      changeGarment(
+        tabs[1],
+        `g${i}`,
+        recording((garment) => renamed(garment, `New ${i}`, 2)),
+      ),
     ),
   );
   await mendList(tabs[0], false);

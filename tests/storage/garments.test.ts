@@ -1,28 +1,22 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
-import { withKept } from '../../src/garment/changes.ts';
-import { type Kept, newGarment } from '../../src/garment/garment.ts';
-import { renamed } from '../../src/garment/list-changes.ts';
+import { newGarment, renamed } from '../../src/garment/record/new-garment.ts';
 import { moveGarment, replaceGarment } from '../../src/storage/garment-moves.ts';
 import { addGarment, changeGarment, GarmentError } from '../../src/storage/garments.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { loadGarments } from './all-garments.ts';
+import { recording, withWork } from './coats.ts';
 
 let names = 0;
 const fresh = () => `garments-${names++}`;
-const one = (id: string): Kept => ({
-  id,
-  name: id,
-  stage: 'close',
-  calculation: 'closures',
-  draft: {},
-  runs: [],
-});
-
 test('a garment is kept, changed, deleted and brought back', async () => {
   const store = openStore(fresh());
   await addGarment(store, newGarment('g', 'Coat', 1));
-  await changeGarment(store, 'g', (garment) => renamed(garment, 'Cloak', 2));
+  await changeGarment(
+    store,
+    'g',
+    recording((garment) => renamed(garment, 'Cloak', 2)),
+  );
   expect((await loadGarments(store)).garments).toMatchObject([{ name: 'Cloak' }]);
   await moveGarment(store, 'g', 'bin', 'spare');
   expect(await loadGarments(store)).toMatchObject({ garments: [], deleted: [{ name: 'Cloak' }] });
@@ -30,7 +24,7 @@ test('a garment is kept, changed, deleted and brought back', async () => {
   expect(await loadGarments(store)).toMatchObject({ garments: [{ name: 'Cloak' }], deleted: [] });
 });
 
-test('two tabs keeping 1,000 calculations at once lose none, each of them its own', async () => {
+test('two tabs keeping 1,000 works at once lose none, each of them its own', async () => {
   const name = fresh();
   const tabs = [openStore(name), openStore(name)] as const;
   const coats = ['g0', 'g1', 'g2', 'g3'];
@@ -38,15 +32,19 @@ test('two tabs keeping 1,000 calculations at once lose none, each of them its ow
   // Neighbours are of different tabs and on the same garment: they meet.
   const on = (i: number) => coats[Math.floor(i / 2) % coats.length] ?? '';
   const keep = (i: number) =>
-    changeGarment(tabs[i % 2 === 0 ? 0 : 1], on(i), (garment) =>
-      withKept(garment, one(`k${i}`), i),
+    changeGarment(
+      tabs[i % 2 === 0 ? 0 : 1],
+      on(i),
+      recording((garment) => withWork(garment, `k${i}`, i)),
     );
   // In bursts: a change that waits for hundreds of others would be called slow.
   for (let i = 0; i < 1000; i += 20) {
     await Promise.all(Array.from({ length: 20 }, (_, j) => keep(i + j)));
   }
   const { garments } = await loadGarments(tabs[0]);
-  const there = garments.flatMap(({ id, kept }) => kept.map((one) => `${id} ${one.id}`));
+  const there = garments.flatMap(({ id, works }) =>
+    Object.keys(works).map((one) => `${id} ${one}`),
+  );
   const asked = Array.from({ length: 1000 }, (_, i) => `${on(i)} k${i}`);
   expect(there.sort()).toEqual(asked.sort());
   // Each is counted once: making each garment, and what was kept on it.
@@ -81,7 +79,11 @@ test('what one tab keeps while another deletes and brings back is not lost', asy
   const keep = async (id: string) => {
     for (;;) {
       try {
-        await changeGarment(tabs[1], 'g', (garment) => withKept(garment, one(id), 1));
+        await changeGarment(
+          tabs[1],
+          'g',
+          recording((garment) => withWork(garment, id, 1)),
+        );
         confirmed.push(id);
         return;
       } catch (error) {
@@ -98,7 +100,7 @@ test('what one tab keeps while another deletes and brings back is not lost', asy
   }
   const { garments, deleted } = await loadGarments(tabs[0]);
   expect(deleted).toEqual([]);
-  expect(garments[0]?.kept.map(({ id }) => id)).toEqual(confirmed);
+  expect(Object.keys(garments[0]?.works ?? {})).toEqual(confirmed);
 });
 
 test('bringing back a garment whose place is taken loses neither', async () => {

@@ -12,7 +12,7 @@ const room = (may: string, why: string): Wall => ({
  */
 export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
   'src/garment': {
-    '.': room('', 'the record of today’s app, until its screens know the new one'),
+    '.': room('', 'what earlier versions of the record hold, which are read for ever'),
     record: room('.', 'a record is what is kept, of any version, before anything is worked out'),
     rows: room(
       'record',
@@ -23,12 +23,16 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'a garment is worked out from its record, whoever changes that',
     ),
     actions: room(
-      'record rows work-out',
+      '. record rows work-out',
       'what the maker does changes a record, as it is worked out',
     ),
     next: room(
       'record work-out',
       'what is shown next follows from the answer, whatever was done to get there',
+    ),
+    backup: room(
+      '. record work-out actions',
+      'a file holds records, and is compared with what is here before it is taken',
     ),
   },
   'src/tape': {

@@ -1,11 +1,11 @@
 import { garmentFileWords as words } from '#words/garment-file-words.ts';
-import { asideLine, backupParts, garmentLine, writeBackup } from '../../garment/backup.ts';
-import { standOf } from '../../garment/backup-stand.ts';
-import { checkGarment } from '../../garment/check.ts';
-import type { Garment } from '../../garment/garment.ts';
-import type { Listed } from '../../garment/listed.ts';
-import { garmentKeys } from '../../storage/garment-keys.ts';
-import { PREFIX, type SetAside } from '../../storage/garments.ts';
+import { asideLine, backupParts, garmentLine, writeBackup } from '../../garment/backup/backup.ts';
+import { standOf } from '../../garment/backup/backup-stand.ts';
+import type { Listed } from '../../garment/record/listed.ts';
+import { readRecord } from '../../garment/record/read-record.ts';
+import type { Garment } from '../../garment/record/record.ts';
+import { garmentKeys, PREFIX } from '../../storage/garment-keys.ts';
+import type { SetAside } from '../../storage/garment-list.ts';
 import { recordText } from '../../storage/record-text.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
 import { saveFile } from '../paper/save-file.ts';
@@ -28,7 +28,7 @@ export async function saveBackup(store: Store, watch: Watch): Promise<string | u
     watch.show(i, keys.length);
     const record = await store.load(key);
     if (watch.signal.aborted) return words.notWritten;
-    const read = checkGarment(record);
+    const read = readRecord(record);
     if (read.ok && key.startsWith(PREFIX)) {
       lines.push(garmentLine(read.value));
       written.push({ id: read.value.id, edits: read.value.edits });

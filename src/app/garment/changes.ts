@@ -1,12 +1,10 @@
 import { garmentFileWords as fileWords } from '#words/garment-file-words.ts';
-import type { Bench } from '../../calculation/bench.ts';
-import { hasRoom } from '../../garment/changes.ts';
-import { type Garment, type Kept, newGarment } from '../../garment/garment.ts';
-import { copied, putBack, renamed, withoutKept } from '../../garment/list-changes.ts';
+import { copyAsNewStart } from '../../garment/actions/copy.ts';
+import { newGarment, renamed, shortened } from '../../garment/record/new-garment.ts';
+import type { Garment } from '../../garment/record/record.ts';
 import { moveGarment, replaceGarment } from '../../storage/garment-moves.ts';
-import { addGarment, changeGarment, GarmentError } from '../../storage/garments.ts';
+import { addGarment, changeGarment, loadGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
-
 import { askToPersist, notKept, part, rememberOpen } from './deeds.ts';
 import type { Chosen } from './restore-place.tsx';
 import { type ShowWork, type Watch, watched } from './watch.ts';
@@ -16,17 +14,22 @@ import { type ShowWork, type Watch, watched } from './watch.ts';
  * Each ends when it is on the disk, and throws what `notKept` has words for.
  */
 
+type Named = Pick<Garment, 'id'>;
+
 export function make(store: Store, name: string): Promise<string> {
   return add(store, newGarment(crypto.randomUUID(), name, Date.now()));
 }
 
-export async function makeDemo(store: Store, bench: Bench): Promise<string> {
+export async function makeDemo(store: Store): Promise<string> {
   const { workedDemo } = await part(import('./demo.ts'));
-  return add(store, await workedDemo(bench));
+  return add(store, await workedDemo());
 }
 
-export function copy(store: Store, garment: Garment): Promise<string> {
-  return add(store, copyOf(garment));
+/** Plans and links as the start of another garment; what is made and decided doesn't go along. */
+export async function copy(store: Store, { id }: Named): Promise<string> {
+  const { record } = await loadGarment(store, id);
+  const name = shortened(fileWords.copyOf(record.name));
+  return add(store, copyAsNewStart(record, crypto.randomUUID(), name, Date.now()));
 }
 
 /** A new garment is the one that is open: resolves to its id. */
@@ -37,36 +40,19 @@ async function add(store: Store, garment: Garment): Promise<string> {
   return garment.id;
 }
 
-function copyOf(garment: Garment): Garment {
-  return copied(garment, crypto.randomUUID(), fileWords.copyOf(garment.name), Date.now());
+export async function rename(store: Store, { id }: Named, name: string): Promise<void> {
+  await changeGarment(store, id, ({ record, log }) => ({
+    record: renamed(record, name, Date.now()),
+    log,
+  }));
 }
 
-export function rename(store: Store, { id }: Garment, name: string): Promise<void> {
-  return changeGarment(store, id, (garment) => renamed(garment, name, Date.now()));
-}
-
-export function remove(store: Store, { id }: Garment): Promise<void> {
+export function putAway(store: Store, { id }: Named): Promise<void> {
   return moveGarment(store, id, 'bin', crypto.randomUUID());
 }
 
-export function bringBack(store: Store, { id }: Pick<Garment, 'id'>): Promise<void> {
+export function bringBack(store: Store, { id }: Named): Promise<void> {
   return moveGarment(store, id, 'here', crypto.randomUUID());
-}
-
-export function takeOff(store: Store, { id }: Garment, kept: Kept): Promise<void> {
-  return changeGarment(store, id, (garment) => {
-    if (!hasRoom(garment.takenOff)) throw new GarmentError('many');
-    return withoutKept(garment, kept.id, Date.now());
-  });
-}
-
-/** Puts back what was taken off; the last of it, where the same was taken off before. */
-export function putOn(store: Store, { id }: Garment, kept: Kept): Promise<void> {
-  return changeGarment(store, id, (garment) => {
-    if (!hasRoom(garment.kept)) throw new GarmentError('many');
-    const place = garment.takenOff.map((one) => one.id).lastIndexOf(kept.id);
-    return putBack(garment, place, crypto.randomUUID(), Date.now());
-  });
 }
 
 /** Puts what the browser has cleared back from memory. */
@@ -88,7 +74,7 @@ export async function restore(store: Store, chosen: Chosen, watch: Watch): Promi
       watch.show(done, asked.length);
       if (watch.signal.aborted) return fileWords.restoredUntil(done, asked.length);
       if (choice === 'take') await replaceGarment(store, garment, crypto.randomUUID());
-      else await addGarment(store, copyOf(garment));
+      else await addGarment(store, beside(garment));
       done += 1;
     }
     return fileWords.restored(done);
@@ -100,4 +86,10 @@ export async function restore(store: Store, chosen: Chosen, watch: Watch): Promi
 /** The same, shown while it is done. */
 export function restoreChosen(store: Store, chosen: Chosen, show: ShowWork): Promise<string> {
   return watched('restoring', show, (watch) => restore(store, chosen, watch));
+}
+
+/** The whole of it under another name, what is made included: nothing of a backup is left out. */
+function beside(garment: Garment): Garment {
+  const name = shortened(fileWords.copyOf(garment.name));
+  return { ...garment, id: crypto.randomUUID(), name };
 }

@@ -1,6 +1,6 @@
 import { garmentWords as words } from '#words/garment-words.ts';
 import { askNewer } from '../../controls/newer-ask.ts';
-import type { Listed } from '../../garment/listed.ts';
+import type { Listed } from '../../garment/record/listed.ts';
 import { GarmentError } from '../../storage/garments.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
 

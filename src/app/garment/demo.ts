@@ -1,24 +1,17 @@
-import type { Bench } from '../../calculation/bench.ts';
-import { CALCULATIONS } from '../../calculations/list.ts';
-import { demoGarment } from '../../garment/demo.ts';
-import type { Garment, Kept } from '../../garment/garment.ts';
-import { keptOf } from '../../garment/kept.ts';
-import { draftFor } from '../../garment/plan.ts';
+import type { Outputs } from '../../calculation/output.ts';
+import { OUTPUTS } from '../../calculations/list.ts';
+import { DEMO_CALCULATIONS, demoGarment } from '../../garment/actions/demo.ts';
+import type { Garment } from '../../garment/record/record.ts';
 import { part } from './deeds.ts';
 
-/** The demo's unit: what is typed in it is in centimetres, whatever the bench is set to. */
-const UNIT = 'cm';
-
-/** The invented garment, worked out as a maker's own would be. */
-export async function workedDemo(bench: Bench): Promise<Garment> {
-  const demo = demoGarment(crypto.randomUUID(), Date.now());
-  const itsBench = { ...bench, unit: UNIT } as const;
-  const worked = async (kept: Kept): Promise<Kept> => {
-    const load = CALCULATIONS[kept.calculation];
-    if (!load) throw new RangeError(`the demo asks for ${kept.calculation}`);
-    const calculation = await part(load());
-    const draft = draftFor(calculation, kept, itsBench);
-    return { ...kept, ...keptOf(calculation, draft, itsBench, undefined) };
-  };
-  return { ...demo, kept: await Promise.all(demo.kept.map(worked)) };
+/** The invented garment, worked out and partly made as a maker's own would be. */
+export async function workedDemo(): Promise<Garment> {
+  const known = await Promise.all(
+    DEMO_CALCULATIONS.map(async (id): Promise<[string, Outputs]> => {
+      const load = OUTPUTS[id];
+      if (!load) throw new RangeError(`the demo asks for ${id}`);
+      return [id, await part(load())];
+    }),
+  );
+  return demoGarment(crypto.randomUUID(), Date.now(), new Map(known));
 }

@@ -1,5 +1,9 @@
-import { type Preview, previewOf } from '../../garment/backup-preview.ts';
-import { type BackupFault, type BackupRead, BackupReader } from '../../garment/read-backup.ts';
+import { type Preview, previewOf } from '../../garment/backup/backup-preview.ts';
+import {
+  type BackupFault,
+  type BackupRead,
+  BackupReader,
+} from '../../garment/backup/read-backup.ts';
 import { findGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Watch } from './watch.ts';

@@ -1,5 +1,5 @@
 import type { Bench } from '../../calculation/bench.ts';
-import { backupDue, readStand } from '../../garment/backup-due.ts';
+import { backupDue, readStand } from '../../garment/backup/backup-due.ts';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import { GarmentsScreen } from '../../screens/garments/garments.tsx';
 import type { Store } from '../../storage/store.ts';
@@ -22,7 +22,7 @@ const loadProgress = () =>
 
 /** Every garment on this phone, and everything done with them. */
 export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
-  const state = useGarments(store, address, bench, onHome);
+  const state = useGarments(store, address, onHome);
   const { garments, deleted, setAside, cleared, file, work } = state;
   const newer = setAside.filter(({ damage }) => damage.kind === 'newer').length;
   const held = useHeld(store, state.look);
@@ -30,8 +30,6 @@ export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
   return (
     <GarmentsScreen
       garments={garments}
-      open={state.open}
-      opened={state.opened}
       deleted={deleted}
       setAside={{ damaged: setAside.length - newer, newer }}
       cleared={cleared}
@@ -39,7 +37,7 @@ export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
       due={backupDue(garments, last, readStand(state.putOff), Date.now())}
       said={state.said ?? held?.said}
       undo={state.undo ?? held?.undo}
-      bench={bench}
+      hand={bench.hand}
       deeds={state.deeds}
     >
       {work && <Fetched load={loadProgress} give={work} />}

@@ -11,13 +11,16 @@ interface Props {
   onHome: () => void;
 }
 
-const loadFollow = () => import('./follow-place.tsx').then((loaded) => loaded.GarmentFollowPlace);
+const loadOpen = () => import('./open-place.tsx').then((loaded) => loaded.OpenPlace);
 
-/** The garments on this phone, or the marks of one of them as they are followed. */
+/** The garments on this phone, or one of them. */
 export function GarmentsPlace(props: Props) {
   const { store, address, bench } = props;
-  if (address.route.mode !== 'follow') return <GarmentsListPlace {...props} />;
+  const { mode, draft } = address.route;
+  if (mode !== 'open' && mode !== 'follow') return <GarmentsListPlace {...props} />;
   const onLeave = () => address.go({ screen: 'garments', mode: '', draft: {} });
-  const give = { store, address, bench, onLeave };
-  return <Fetched key={address.route.draft.g} load={loadFollow} onLeave={onLeave} give={give} />;
+  // Addresses of before followed a garment, or one thing kept on it.
+  const work = draft.w ?? draft.only;
+  const give = { store, address, bench, id: draft.g ?? '', work, onLeave };
+  return <Fetched key={draft.g} load={loadOpen} onLeave={onLeave} give={give} />;
 }

@@ -1,17 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-
-import type { Garment } from '../../garment/garment.ts';
 import { type GarmentList, loadList } from '../../storage/garment-list.ts';
-import { findGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
-import { BACKUP_KEY, loadOpen, PUT_OFF_KEY, rememberOpen } from './deeds.ts';
+import { BACKUP_KEY, loadOpen, PUT_OFF_KEY } from './deeds.ts';
 
-/** The list of garments, and the one that is open. */
+/** The list of garments, the one that was open last before the others. */
 export interface Shown extends GarmentList {
-  /** The id of the garment that is open; undefined until it is known. */
-  open: string | undefined;
-  /** That garment, once it has been read. */
-  opened: Garment | undefined;
   lastBackup: unknown;
   putOff: unknown;
 }
@@ -22,8 +15,6 @@ const NOTHING: Shown = {
   setAside: [],
   cleared: [],
   lacking: false,
-  open: undefined,
-  opened: undefined,
   lastBackup: undefined,
   putOff: undefined,
 };
@@ -34,31 +25,11 @@ const mend = (store: Store, lacking: boolean) =>
 /** What is shown of the store, and how it is read anew. */
 export function useShown(store: Store) {
   const [shown, setShown] = useState(NOTHING);
-  const open = useRef<string | undefined>(undefined);
   const lacking = useRef(false);
-  /**
-   * Shows what is in the store. The garment that is open stays open, whatever another tab opens.
-   * @param made a garment that is open from now on
-   */
-  const show = async (made?: string) => {
-    open.current = made ?? open.current;
-    const now = await loadShown(store, open.current);
-    open.current ??= now.open;
+  const show = async () => {
+    const now = await loadShown(store);
     lacking.current = now.lacking;
-    // One may have been opened while the others were read.
-    setShown((old) =>
-      open.current === now.open ? now : { ...now, open: old.open, opened: old.opened },
-    );
-  };
-  /** Opens a garment, or none; seen at once, remembered after. */
-  const openOne = async (id = '') => {
-    open.current = id;
-    setShown((old) => ({ ...old, open: id, opened: undefined }));
-    void rememberOpen(store, id);
-    const opened = await findGarment(store, id);
-    // One that is gone by now, or can't be read any more, is no longer on the list either.
-    if (!opened && id !== '') return show();
-    setShown((old) => (old.open === id ? { ...old, opened } : old));
+    setShown(now);
   };
   /** Once the list is shown: what it was read from is compared with the records. */
   const compare = async () => {
@@ -71,17 +42,17 @@ export function useShown(store: Store) {
     addEventListener('pageshow', back);
     return () => removeEventListener('pageshow', back);
   }, []);
-  return { shown, show, openOne, compare };
+  return { shown, show, compare };
 }
 
-/** @param open the id of the garment that is open; undefined when it is to be looked up */
-async function loadShown(store: Store, open: string | undefined): Promise<Shown> {
+async function loadShown(store: Store): Promise<Shown> {
   const list = await loadList(store);
-  const id = open ?? (await loadOpen(store, list.garments));
-  const [opened, lastBackup, putOff] = await Promise.all([
-    findGarment(store, id),
+  const [open, lastBackup, putOff] = await Promise.all([
+    loadOpen(store, list.garments),
     store.load(BACKUP_KEY),
     store.load(PUT_OFF_KEY),
   ]);
-  return { ...list, open: id, opened, lastBackup, putOff };
+  const isOpen = ({ id }: { id: string }) => id === open;
+  const garments = [...list.garments].sort((a, b) => Number(isOpen(b)) - Number(isOpen(a)));
+  return { ...list, garments, lastBackup, putOff };
 }

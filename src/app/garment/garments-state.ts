@@ -1,16 +1,15 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { garmentListWords as listWords } from '#words/garment-list-words.ts';
-import type { Bench } from '../../calculation/bench.ts';
-import type { Garment, Kept } from '../../garment/garment.ts';
+import type { Listed } from '../../garment/record/listed.ts';
 import type { GarmentDeeds } from '../../screens/garments/deeds.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';
-import { notKept, part } from './deeds.ts';
+import { notKept, part, rememberOpen } from './deeds.ts';
 import { useShown } from './garments-shown.ts';
 import type { Chosen } from './restore-place.tsx';
 import type { Work } from './watch.ts';
 
-/** What is shown after a deed: a garment that was made is open, and what is said of it. */
+/** What comes of a deed: a garment that was made is opened; and what is said of it. */
 interface Outcome {
   open?: string;
   said?: string | undefined;
@@ -22,12 +21,11 @@ interface Undo {
 }
 
 const changes = () => part(import('./changes.ts'));
-const plans = () => part(import('./plans.ts'));
 const files = () => part(import('./backup.ts'));
 
 /** All garments as they are in the store, and everything that is done with them. */
-export function useGarments(store: Store, address: Address, bench: Bench, leave: () => void) {
-  const { shown, show, openOne, compare } = useShown(store);
+export function useGarments(store: Store, address: Address, leave: () => void) {
+  const { shown, show, compare } = useShown(store);
   const [said, setSaid] = useState<string>();
   const [undo, setUndo] = useState<Undo>();
   const [file, setFile] = useState<File>();
@@ -40,7 +38,8 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     const doing = before.current.then(async () => {
       try {
         const { open, said } = (await deed()) ?? {};
-        await show(open);
+        if (open !== undefined) return address.go(placeOfGarment(open));
+        await show();
         setSaid(said);
         setUndo(back);
       } catch (error) {
@@ -57,34 +56,22 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     void before.current.then(compare).catch(() => undefined);
   }, []);
 
-  const bringBack = (garment: Pick<Garment, 'id'>) =>
+  const bringBack = (garment: Listed) =>
     act(async () => (await changes()).bringBack(store, garment));
-  const putBack = (garment: Garment, kept: Kept) =>
-    act(async () => (await changes()).putOn(store, garment, kept));
   const deeds: GarmentDeeds = {
     make: (name) => act(async () => ({ open: await (await changes()).make(store, name) })),
-    demo: () => act(async () => ({ open: await (await changes()).makeDemo(store, bench) })),
-    open: (id) => void openOne(id).catch(async (error) => setSaid(await notKept(error))),
+    demo: () => act(async () => ({ open: await (await changes()).makeDemo(store) })),
+    open: (id) => {
+      void rememberOpen(store, id);
+      address.go(placeOfGarment(id));
+    },
     rename: (garment, name) => act(async () => (await changes()).rename(store, garment, name)),
     copy: (garment) => act(async () => ({ open: await (await changes()).copy(store, garment) })),
-    remove: (garment) => {
+    putAway: (garment) => {
       const back = { words: listWords.undo(garment.name), deed: () => bringBack(garment) };
-      act(async () => (await changes()).remove(store, garment), back);
+      act(async () => (await changes()).putAway(store, garment), back);
     },
     bringBack,
-    openKept: (garment, kept) =>
-      void plans()
-        .then(({ openingOf }) => openingOf(garment, kept, bench))
-        .then(address.go, fail),
-    follow: ({ id }, only) => {
-      const draft = { g: id, ...(only && { only: only.id }) };
-      address.go({ screen: 'garments', mode: 'follow', draft });
-    },
-    takeOff: (garment, kept) => {
-      const back = { words: listWords.undoTakeOff(kept.name), deed: () => putBack(garment, kept) };
-      act(async () => (await changes()).takeOff(store, garment, kept), back);
-    },
-    putBack,
     backup: () => act(async () => ({ said: await (await files()).backUp(store, setWork) })),
     putOffBackup: () => act(async () => (await files()).putOffBackup(store, shown.garments)),
     restore: setFile,
@@ -103,4 +90,9 @@ export function useGarments(store: Store, address: Address, bench: Bench, leave:
     act(async () => ({ said: await (await changes()).restoreChosen(store, chosen, setWork) }));
   };
   return { ...shown, said, undo, file, work, look, deeds, forgetFile, restore };
+}
+
+/** The address of a garment: never what is typed on it. */
+function placeOfGarment(id: string) {
+  return { screen: 'garments', mode: 'open', draft: { g: id } };
 }

@@ -3,24 +3,13 @@ import { garmentKeepWords as words } from '#words/garment-keep-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { recordOf } from '../../calculation/made.ts';
-import { STAGE_OF } from '../../calculations/list.ts';
-import { placeOf } from '../../garment/address.ts';
-import { asKept } from '../../garment/as-kept.ts';
-import { hasRoom, withKept } from '../../garment/changes.ts';
-import { type Garment, type Kept, newGarment } from '../../garment/garment.ts';
-import { inTheWay, type Seen, typingOf } from '../../garment/in-the-way.ts';
-import { isMeasuredElsewhere, keptOf } from '../../garment/kept.ts';
-import type { Listed } from '../../garment/listed.ts';
+import { typingOf } from '../../garment/actions/keep-asks.ts';
+import type { Listed } from '../../garment/record/listed.ts';
 import { KeepScreen, type KeepWish } from '../../screens/garments/keep.tsx';
 import { loadList } from '../../storage/garment-list.ts';
-import {
-  addGarment,
-  changeGarment,
-  GarmentError,
-  type GarmentFault,
-} from '../../storage/garments.ts';
+import { GarmentError, type GarmentFault } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
-import { askToPersist, loadOpen, notKept, rememberOpen } from './deeds.ts';
+import { askToPersist, loadOpen, notKept, part } from './deeds.ts';
 import { loadOpened, type Opened } from './opened.ts';
 
 interface Props {
@@ -32,7 +21,7 @@ interface Props {
   onDone: (draft: Draft) => void;
 }
 
-/** Keeps what is typed on a garment: as something new, or in place of what it was opened from. */
+/** Keeps what is typed on a garment: as something new, or in place of what it was kept as. */
 export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
   const [garments, setGarments] = useState<readonly Listed[]>();
   const [from, setFrom] = useState<Opened>();
@@ -52,47 +41,16 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       return notKept(error).then(setSaid);
     });
   }, [store]);
-  const leftOut = useMemo(() => {
-    const work = calculation.work(draft, bench);
-    const runs = work.ok ? work.answer.runs : [];
-    const measures = runs.flatMap(({ run, item }, i) =>
-      [...recordOf(draft, i, run).refused.values()].flatMap((made) =>
-        [...made].map(([label, typed]) => words.measured(item, label, typed)),
-      ),
-    );
-    return measures.length > 0 ? words.leftOut(measures.join(', ')) : undefined;
-  }, [calculation, draft, bench]);
+  const leftOut = useMemo(() => leftOutOf(calculation, draft, bench), [calculation, draft, bench]);
   if (!garments) return null;
 
   const keep = async (wish: KeepWish) => {
-    const { kept } = from ?? {};
-    const inPlace = kept && wish.name === kept.name && wish.garment === from?.garment.id;
-    const id = inPlace ? kept.id : crypto.randomUUID();
-    const seen = inPlace ? seenOf(draft, kept) : undefined;
-    const target = wish.garment === '' ? fresh(wish.newName) : undefined;
-    const to = target?.id ?? wish.garment;
-    // With what another tab, or following its marks, has made of it meanwhile.
-    const keptAs = (garment: Garment) => {
-      const before = garment.kept.find((one) => one.id === id);
-      const { name, stage } = wish;
-      return { ...keptOf(calculation, draft, bench, before), id, name: name.trim(), stage };
-    };
-    const keepOn = (garment: Garment) => {
-      const now = keptAs(garment);
-      const before = garment.kept.find((one) => one.id === id);
-      const fault =
-        inTheWay(garment, now, seen) ??
-        (isMeasuredElsewhere(calculation, draft, bench, before) ? 'measured' : undefined);
-      if (fault && fault !== asked) throw new GarmentError(fault);
-      return keptOn(garment, now);
-    };
+    const inPlace = from && wish.name === from.kept.name && wish.garment === from.garment.id;
+    const again = inPlace ? { id: from.id, seen: draft.seen || typingOf(from.kept) } : undefined;
     try {
-      if (target) {
-        await addGarment(store, keptOn(target, keptAs(target)));
-        await rememberOpen(store, to);
-      } else await changeGarment(store, to, keepOn);
+      const { keepOn } = await part(import('./keep-on.ts'));
+      onDone(await keepOn(store, { calculation, draft, bench, wish, again, asked }));
       askToPersist();
-      onDone({ ...asKept(calculation, draft), kept: placeOf(to, id) });
     } catch (error) {
       setAsked(error instanceof GarmentError ? error.fault : undefined);
       setSaid(await notKept(error));
@@ -104,7 +62,6 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       garments={garments}
       first={{
         name: from?.kept.name ?? calculation.title,
-        stage: from?.kept.stage ?? STAGE_OF[calculation.id] ?? 'cut',
         garment: from?.garment.id ?? (isThere ? open : (garments[0]?.id ?? '')),
         newName: '',
       }}
@@ -116,22 +73,14 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
   );
 }
 
-function fresh(name: string): Garment {
-  return newGarment(crypto.randomUUID(), name, Date.now());
-}
-
-/** What was seen of it: in an address of before without what was typed, that of this form's opening. */
-function seenOf({ seen }: Draft, kept: Kept): Seen {
-  return { typing: seen || typingOf(kept.draft), stage: kept.stage };
-}
-
-/**
- * With a calculation kept on it.
- * @throws GarmentError when it holds as many as one can
- */
-function keptOn(garment: Garment, kept: Kept): Garment {
-  if (!hasRoom(garment.kept) && !garment.kept.some(({ id }) => id === kept.id)) {
-    throw new GarmentError('many');
-  }
-  return withKept(garment, kept, Date.now());
+/** What was measured on another plan than the one on the page, in words. */
+function leftOutOf(calculation: Calculation, draft: Draft, bench: Bench): string | undefined {
+  const work = calculation.work(draft, bench);
+  const runs = work.ok ? work.answer.runs : [];
+  const measures = runs.flatMap(({ run, item }, i) =>
+    [...recordOf(draft, i, run).refused.values()].flatMap((made) =>
+      [...made].map(([label, typed]) => words.measured(item, label, typed)),
+    ),
+  );
+  return measures.length > 0 ? words.leftOut(measures.join(', ')) : undefined;
 }

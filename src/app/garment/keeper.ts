@@ -1,20 +1,14 @@
-import { followedChange } from '../../garment/followed-change.ts';
-import type { Garment, Kept } from '../../garment/garment.ts';
-import { changeGarment, GarmentError } from '../../storage/garments.ts';
+import { changeGarment, type Logged } from '../../storage/garments.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
 
-/** A change of what is followed on a garment. */
-export interface Change {
-  /** What is followed, as it was seen. */
-  seen: Kept;
-  by(kept: Kept): Kept;
-}
+/** Changes a garment as another tab may have left it; throws a GarmentError where that is refused. */
+export type Deed = (now: Logged) => Logged;
 
 /** What a keeper has to say when something of it changes. */
 export interface KeeperNews {
-  /** A change that is on the disk now, and the garment with it. */
-  kept?: { change: Change; garment: Garment };
-  /** Why a change was refused, for good. */
+  /** A deed that is on the disk now, and the garment with it. */
+  kept?: { deed: Deed; now: Logged };
+  /** Why a deed was refused, for good. */
   refused?: unknown;
 }
 
@@ -24,24 +18,14 @@ export interface KeeperNews {
  * made it is left: it lasts as long as the page, which warns before it is closed.
  */
 export interface Keeper {
-  /** Changes that are not on the disk yet, the oldest first. */
-  waiting(): readonly Change[];
+  /** Deeds that are not on the disk yet, the oldest first. */
+  waiting(): readonly Deed[];
   /** Why the oldest of them could not be kept; undefined when that has not been tried. */
   trouble(): StoreError | undefined;
-  add(change: Change): void;
+  add(deed: Deed): void;
   /** Tries the oldest one now. */
   again(): void;
   listen(hear: (news: KeeperNews) => void): () => void;
-}
-
-/**
- * The garment with a change.
- * @throws GarmentError when it is refused
- */
-export function changedBy(garment: Garment, { seen, by }: Change): Garment {
-  const now = followedChange(garment, seen, by, Date.now());
-  if (typeof now === 'object') return now;
-  throw new GarmentError(now === 'gone' ? 'off' : now);
 }
 
 /** How long until what could not be kept is tried again. */
@@ -64,7 +48,7 @@ export function keepersOf(store: Store): Keeper[] {
 }
 
 function createKeeper(store: Store, id: string): Keeper {
-  const waiting: Change[] = [];
+  const waiting: Deed[] = [];
   const hearers = new Set<(news: KeeperNews) => void>();
   let trouble: StoreError | undefined;
   let busy = false;
@@ -73,29 +57,24 @@ function createKeeper(store: Store, id: string): Keeper {
     for (const hear of hearers) hear(news);
   };
 
-  const keepOldest = async (change: Change) => {
-    let stored: Garment | undefined;
+  const keepOldest = async (deed: Deed) => {
+    let news: KeeperNews;
     try {
-      await changeGarment(store, id, (old) => {
-        stored = changedBy(old, change);
-        return stored;
-      });
+      news = { kept: { deed, now: await changeGarment(store, id, deed) } };
+      trouble = undefined;
     } catch (error) {
       if (error instanceof StoreError) throw error;
-      waiting.shift();
-      tell({ refused: error });
-      return;
+      news = { refused: error };
     }
     waiting.shift();
-    trouble = undefined;
-    tell(stored ? { kept: { change, garment: stored } } : {});
+    tell(news);
   };
   const work = async () => {
     if (busy) return;
     busy = true;
     clearTimeout(timer);
     try {
-      for (let change = waiting[0]; change; change = waiting[0]) await keepOldest(change);
+      for (let deed = waiting[0]; deed; deed = waiting[0]) await keepOldest(deed);
       removeEventListener('beforeunload', warn);
     } catch (error) {
       trouble = error as StoreError;
@@ -107,8 +86,8 @@ function createKeeper(store: Store, id: string): Keeper {
   return {
     waiting: () => waiting,
     trouble: () => trouble,
-    add(change) {
-      waiting.push(change);
+    add(deed) {
+      waiting.push(deed);
       addEventListener('beforeunload', warn);
       void work();
     },

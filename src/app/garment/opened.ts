@@ -1,13 +1,21 @@
-import type { Garment, Kept } from '../../garment/garment.ts';
+import type { Garment, Quantity, Work } from '../../garment/record/record.ts';
+import { soundOf } from '../../garment/record/sound.ts';
 import { findGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
 
+/** A work or a quantity that is on a garment. */
 export interface Opened {
   garment: Garment;
-  kept: Kept;
+  id: string;
+  kept: Work | Quantity;
 }
 
-/** The garment and the thing kept on it that a draft was opened from, when they are still there. */
+/** Where something is kept, as the address of a calculation holds it. */
+export function placeOf(garment: string, id: string): string {
+  return `${garment}.${id}`;
+}
+
+/** The garment and the thing on it that a draft was kept as, when they are still there. */
 export async function loadOpened(
   store: Store,
   place: string | undefined,
@@ -17,8 +25,13 @@ export async function loadOpened(
   for (let i = 1; i < parts.length; i++) {
     const garment = await findGarment(store, parts.slice(0, i).join('.'));
     const id = parts.slice(i).join('.');
-    const kept = garment?.kept.find((one) => one.id === id);
-    if (garment && kept) return { garment, kept };
+    const kept = garment && keptIn(garment, id);
+    if (kept) return { garment, id, kept };
   }
   return undefined;
+}
+
+export function keptIn(garment: Garment, id: string): Work | Quantity | undefined {
+  const { works, quantities } = soundOf(garment);
+  return works.get(id) ?? quantities.get(id);
 }

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { garmentFileWords as fileWords } from '#words/garment-file-words.ts';
 import { garmentRestoreWords as words } from '#words/garment-restore-words.ts';
-import type { Preview } from '../../garment/backup-preview.ts';
-import type { BackupRead } from '../../garment/read-backup.ts';
+import type { Preview } from '../../garment/backup/backup-preview.ts';
+import type { BackupRead } from '../../garment/backup/read-backup.ts';
 import { FileProgress } from '../../screens/garments/file-progress.tsx';
 import { type RestoreChoice, RestorePreview } from '../../screens/garments/restore-preview.tsx';
 import type { Store } from '../../storage/store.ts';

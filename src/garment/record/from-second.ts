@@ -31,21 +31,23 @@ export function fromSecond(garment: Second): Garment {
   all.forEach((kept, i) => {
     const own = freeId(kept.id, { ...quantities, ...works });
     const off = i >= garment.kept.length;
-    if (kept.calculation === 'convert' && !off) {
+    if (kept.calculation === LENGTH_ALONE && !off) {
       quantities[own] = quantityOf(kept, i + 1);
       return;
     }
-    works[own] = { ...workOf(kept, i + 1), ...(off && { off: true }) };
-    kept.runs.forEach((run, place) => {
-      const home = homeOf(own, '', runKey(place));
-      const made = madeOf(run, home, changed);
-      for (const [j, fact] of made.entries()) facts[`${own}-${place}-${j + 1}`] = fact;
-      if (made.length > 0) begun[home] = begunOf(made, Object.values(run.planned));
-    });
+    works[own] = { ...workOf(kept, i + 1), ...{ stage: kept.stage }, ...(off && { off: true }) };
+    Object.assign(facts, factsOf(kept, own, changed));
+    Object.assign(begun, begunIn(kept, own, changed));
   });
   const maps = { quantities, works, facts, begun, decisions: {} };
   return { version: 3, id, name, invented, changed, edits, ...maps };
 }
+
+/** Of what is typed and measured on the page of a calculation, the part that becomes a work. */
+export type Typed = Pick<KeptWork, 'name' | 'calculation' | 'draft' | 'runs'>;
+
+/** The calculation of one length: kept it is a quantity. */
+export const LENGTH_ALONE = 'convert';
 
 /** Ids stand in homes, and a list of the second version might hold one twice. */
 function freeId(id: string, taken: object): string {
@@ -54,13 +56,13 @@ function freeId(id: string, taken: object): string {
   return free;
 }
 
-function quantityOf({ name, draft }: KeptWork, rank: number): Quantity {
+export function quantityOf({ name, draft }: Typed, rank: number): Quantity {
   const unit = benchUnit(draft.u) ?? UNSAID;
   return { name, kind: 'length', rank, parts: [{ text: draft.length ?? '', unit }] };
 }
 
-/** Its stage is kept beside what is known: the steps have their own. */
-function workOf({ name, calculation, stage, draft, runs }: KeptWork, rank: number): Work {
+/** Its stage stays beside what is known: the steps have their own. */
+export function workOf({ name, calculation, draft, runs }: Typed, rank: number): Work {
   const unit = benchUnit(draft.u) ?? UNSAID;
   const typed = Object.entries(draft).filter(([key]) => !isPageKey(key));
   const fields = Object.fromEntries(
@@ -69,7 +71,7 @@ function workOf({ name, calculation, stage, draft, runs }: KeptWork, rank: numbe
       [{ text: key === 'sewn' ? withoutMade(text, unit, runs[0]) : text, unit }],
     ]),
   );
-  return { name, calculation, rank, fields, older: 2, ...{ stage } };
+  return { name, calculation, rank, fields, older: 2 };
 }
 
 /**
@@ -92,6 +94,26 @@ function placesMade({ planned, made }: KeptRun): number[] {
   return Object.entries(made).flatMap(
     ([label, typed]) => (typed === '' ? planned[label] : placeOf(typed)) ?? [],
   );
+}
+
+/** What is made of its runs. */
+export function factsOf({ runs }: Typed, own: string, when: number): Record<string, Fact> {
+  const all = runs.flatMap((run, place) =>
+    madeOf(run, homeOf(own, '', runKey(place)), when).map(
+      (fact, j) => [`${own}-${place}-${j + 1}`, fact] as const,
+    ),
+  );
+  return Object.fromEntries(all);
+}
+
+/** What its runs under way were planned as. */
+export function begunIn({ runs }: Typed, own: string, when: number): Record<string, Begun> {
+  const all = runs.flatMap((run, place) => {
+    const home = homeOf(own, '', runKey(place));
+    const made = madeOf(run, home, when);
+    return made.length > 0 ? [[home, begunOf(made, Object.values(run.planned))] as const] : [];
+  });
+  return Object.fromEntries(all);
 }
 
 /** Its made marks, by where they were planned. */

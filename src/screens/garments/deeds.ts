@@ -1,20 +1,16 @@
-import type { Garment, Kept } from '../../garment/garment.ts';
+import type { Listed } from '../../garment/record/listed.ts';
 
 /** What can be done with garments. */
 export interface GarmentDeeds {
   make(name: string): void;
   demo(): void;
-  /** Opens the garment with an id and closes the one that was open; undefined closes it. */
-  open(id: string | undefined): void;
-  rename(garment: Garment, name: string): void;
-  copy(garment: Garment): void;
-  remove(garment: Garment): void;
-  bringBack(garment: Pick<Garment, 'id'>): void;
-  openKept(garment: Garment, kept: Kept): void;
-  /** Follows the marks of all that is kept, or of one of it. */
-  follow(garment: Garment, only?: Kept): void;
-  takeOff(garment: Garment, kept: Kept): void;
-  putBack(garment: Garment, kept: Kept): void;
+  /** Opens a garment on a page of its own. */
+  open(id: string): void;
+  rename(garment: Listed, name: string): void;
+  /** Begins another one with its plans and links; what is made stays behind. */
+  copy(garment: Listed): void;
+  putAway(garment: Listed): void;
+  bringBack(garment: Listed): void;
   backup(): void;
   putOffBackup(): void;
   restore(file: File): void;

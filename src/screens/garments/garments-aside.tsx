@@ -1,7 +1,7 @@
 import { garmentAsideWords as words } from '#words/garment-aside-words.ts';
 import { garmentWords } from '#words/garment-words.ts';
-import type { Garment } from '../../garment/garment.ts';
-import type { Listed } from '../../garment/listed.ts';
+import type { Listed } from '../../garment/record/listed.ts';
+import type { Garment } from '../../garment/record/record.ts';
 import type { GarmentDeeds } from './deeds.ts';
 
 export interface AsideProps {

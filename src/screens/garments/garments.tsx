@@ -1,28 +1,24 @@
 import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
 import { garmentListWords as listWords } from '#words/garment-list-words.ts';
 import { garmentWords as words } from '#words/garment-words.ts';
-import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
-import type { Garment } from '../../garment/garment.ts';
-import type { Listed } from '../../garment/listed.ts';
+import type { Listed } from '../../garment/record/listed.ts';
 import type { GarmentDeeds } from './deeds.ts';
 import { Fetched } from './fetched.tsx';
+import { GarmentRow } from './garment-row.tsx';
 import css from './garments.css?inline';
 import type { AsideProps } from './garments-aside.tsx';
 import listCss from './garments-list.css?inline';
 import { NameForm } from './name-form.tsx';
-import { OpenGarment } from './open-garment.tsx';
 import { useDrawn } from './use-drawn.ts';
 
 adopt(css);
 adopt(listCss);
 
 export interface GarmentsProps extends AsideProps {
+  /** The last used first. */
   garments: readonly Listed[];
-  /** The id of the one that is open, if any is. */
-  open: string | undefined;
-  /** That one, once it has been read. */
-  opened: Garment | undefined;
   lastBackup: string | undefined;
   /** What a backup made now would add, when it is time to ask for one. */
   due: { changes: number; days: number } | undefined;
@@ -30,17 +26,16 @@ export interface GarmentsProps extends AsideProps {
   said: string | undefined;
   /** What the last press can be undone with. */
   undo: { words: string; deed: () => void } | undefined;
-  bench: Bench;
+  hand: 'right' | 'left';
   /** What is done with a file just now, or the preview of a restore. */
   children?: ComponentChildren;
 }
 
-/** Every garment by its name; one is open, with what is kept on it. */
+/** Every garment by its name, the last used first. */
 export function GarmentsScreen(props: GarmentsProps) {
-  const { garments, open, opened, lastBackup, due, said, undo, deeds } = props;
-  const drawn = useDrawn(garments.length);
+  const { garments, lastBackup, due, said, undo, deeds } = props;
   return (
-    <div class="garments" data-hand={props.bench.hand}>
+    <div class="garments" data-hand={props.hand}>
       <main>
         <h1>{words.title}</h1>
         <p>{listWords.about}</p>
@@ -60,26 +55,11 @@ export function GarmentsScreen(props: GarmentsProps) {
             <Fetched load={loadDue} give={{ ...due, ever: lastBackup !== undefined, deeds }} />
           )}
           {props.children}
-          {garments.length === 0 && <p>{listWords.none}</p>}
-          {garments.slice(0, drawn).map((garment) => (
-            <article key={garment.id} aria-label={garment.name}>
-              <h2>
-                <button
-                  type="button"
-                  aria-expanded={garment.id === open}
-                  onClick={() => deeds.open(garment.id === open ? undefined : garment.id)}
-                >
-                  <span>
-                    {garment.name}
-                    <small>{listWords.keptCount(garment.count)}</small>
-                  </span>
-                </button>
-              </h2>
-              {garment.id === open && opened?.id === open && (
-                <OpenGarment garment={opened} bench={props.bench} deeds={deeds} />
-              )}
-            </article>
-          ))}
+          {garments.length === 0 ? (
+            <p>{listWords.none}</p>
+          ) : (
+            <Rows garments={garments} deeds={deeds} />
+          )}
           <article>
             <NameForm label={words.newGarment} first="" deed={words.make} onName={deeds.make} />
             <button type="button" class="plain" onClick={deeds.demo}>
@@ -97,6 +77,50 @@ export function GarmentsScreen(props: GarmentsProps) {
       </nav>
     </div>
   );
+}
+
+/** So many are seen at a glance; more are searched. */
+const AT_A_GLANCE = 5;
+
+/** The garments there are, or those whose name holds what is searched for. */
+function Rows({ garments, deeds }: Pick<GarmentsProps, 'garments' | 'deeds'>) {
+  const [sought, setSought] = useState('');
+  const [unfolded, setUnfolded] = useState<string>();
+  const words = plain(sought).split(' ');
+  const found = garments.filter(({ name }) => words.every((word) => plain(name).includes(word)));
+  const drawn = useDrawn(found.length);
+  return (
+    <>
+      {garments.length > AT_A_GLANCE && (
+        <label>
+          {listWords.search}
+          <span class="keys">
+            <input
+              type="search"
+              value={sought}
+              autoComplete="off"
+              onInput={(event) => setSought(event.currentTarget.value)}
+            />
+          </span>
+        </label>
+      )}
+      {found.length === 0 && <p role="status">{listWords.noneFound(sought.trim())}</p>}
+      {found.slice(0, drawn).map((garment) => (
+        <GarmentRow
+          key={garment.id}
+          garment={garment}
+          unfolded={garment.id === unfolded}
+          onUnfold={(open) => setUnfolded(open ? garment.id : undefined)}
+          deeds={deeds}
+        />
+      ))}
+    </>
+  );
+}
+
+/** A name without what is easily left out when it is typed: capitals, accents, spaces around it. */
+function plain(name: string): string {
+  return name.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim();
 }
 
 const loadDue = () => import('./backup-due.tsx').then((part) => part.BackupDue);

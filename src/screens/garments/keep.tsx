@@ -2,7 +2,8 @@ import { useState } from 'preact/hooks';
 import { garmentKeepWords as keepWords } from '#words/garment-keep-words.ts';
 import { garmentWords as words } from '#words/garment-words.ts';
 import { adopt } from '../../controls/adopt.ts';
-import { type Garment, LONGEST_NAME, STAGES, type Stage } from '../../garment/garment.ts';
+import { LONGEST_NAME } from '../../garment/garment.ts';
+import type { Garment } from '../../garment/record/record.ts';
 import css from './garments.css?inline';
 
 adopt(css);
@@ -10,7 +11,6 @@ adopt(css);
 /** What the maker says of a calculation to be kept. */
 export interface KeepWish {
   name: string;
-  stage: Stage;
   /** An id, or nothing for a new garment of the name given. */
   garment: string;
   newName: string;
@@ -25,7 +25,7 @@ interface Props {
   onLeave: () => void;
 }
 
-/** Keeps a calculation on a garment, under a name, at its stage. */
+/** Keeps a calculation on a garment, under a name. */
 export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Props) {
   const [wish, setWish] = useState(first);
   const missing = wish.name.trim() === '' || (wish.garment === '' && wish.newName.trim() === '');
@@ -55,24 +55,6 @@ export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Pro
         {missing && <p>{words.nameMissing}</p>}
         <form class="lower" onSubmit={(event) => event.preventDefault()}>
           {text('name', words.name)}
-          <label>
-            {keepWords.stage}
-            <span class="keys">
-              <select
-                value={wish.stage}
-                onChange={(event) => {
-                  const stage = STAGES.find((known) => known === event.currentTarget.value);
-                  if (stage) setWish({ ...wish, stage });
-                }}
-              >
-                {STAGES.map((stage) => (
-                  <option key={stage} value={stage}>
-                    {words.stages[stage]}
-                  </option>
-                ))}
-              </select>
-            </span>
-          </label>
           <label>
             {keepWords.garment}
             <span class="keys">

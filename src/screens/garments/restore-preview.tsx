@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { garmentRestoreWords as words } from '#words/garment-restore-words.ts';
-import type { AsideRecord, Rejected } from '../../garment/backup-finds.ts';
-import type { Preview } from '../../garment/backup-preview.ts';
-import type { Garment } from '../../garment/garment.ts';
+import type { AsideRecord, Rejected } from '../../garment/backup/backup-finds.ts';
+import type { Preview } from '../../garment/backup/backup-preview.ts';
+import { writtenIn } from '../../garment/backup/written.ts';
+import type { Garment } from '../../garment/record/record.ts';
 
 /** What becomes of one garment of a backup. */
 export type RestoreChoice = 'skip' | 'take' | 'both';
@@ -100,13 +101,11 @@ function Damaged({ garment }: { garment: Garment }) {
       <details>
         <summary>{words.look}</summary>
         <ul>
-          {garment.kept.map(({ id, name, draft, runs }) => (
+          {writtenIn(garment).map(({ id, name, typed, made }) => (
             <li key={id}>
               <b>{name}</b>
-              <small>{words.typed(Object.entries(draft))}</small>
-              {runs.map(({ made }, run) => (
-                <small key={run}>{words.made(Object.entries(made))}</small>
-              ))}
+              <small>{words.typed(typed)}</small>
+              {made.length > 0 && <small>{words.made(made)}</small>}
             </li>
           ))}
         </ul>
@@ -126,7 +125,7 @@ function few(names: readonly string[]): string {
   return words.few(names.slice(0, MOST_SHOWN).join(', '), Math.max(0, more));
 }
 
-function about({ state, later, added, changed, lost }: Preview): string {
+function about({ state, later, added, changed, lost, unmade }: Preview): string {
   const said = [
     state === 'differs'
       ? `${words.previewState.differs}: ${words.previewLater(later)}`
@@ -134,6 +133,7 @@ function about({ state, later, added, changed, lost }: Preview): string {
     ...(added.length > 0 ? [words.added(few(added))] : []),
     ...(changed.length > 0 ? [words.changed(few(changed))] : []),
     ...(lost.length > 0 ? [words.lost(few(lost))] : []),
+    ...(unmade > 0 ? [words.unmade(unmade)] : []),
   ];
   return said.join('; ');
 }

@@ -13,16 +13,12 @@ export const garmentFailedWords = {
   damaged: 'Not kept: that garment’s record can’t be read; it is set aside. Choose another.',
   newer:
     'Not done: that garment was kept by a newer version of this app, and this one can’t read it. Close this one in every tab, then open it again with a connection; the garment is as it was.',
-  many: 'Not kept: that garment holds 500 already, as many as one can. Choose another garment.',
-  off: 'Not kept: what you follow is no longer on this garment. Close, and open it again.',
-  replanned:
-    'Not kept: its numbers were changed in another tab, so its marks lie elsewhere now. What is shown is the new plan.',
   there:
-    'Already on that garment, under the same name and with the same numbers: kept in another tab, perhaps. To have it there a second time, keep it again.',
+    'Already on that garment, under the same name and with the same numbers, perhaps from another tab. To have it there a second time, keep it again.',
   changed:
-    'Not kept: it was changed on the garment since it was opened here, in another tab or while its marks were followed. To put this in its place, keep it again.',
+    'Not kept: it was changed on the garment since it was opened here, perhaps in another tab. To put this in its place, keep it again.',
   measured:
     'Not kept: a mark measured here was measured in another tab, too, and lies elsewhere by that. To put the measure taken here in its place, keep it again.',
   limit:
-    'Not kept: it is more than a garment can hold of one calculation (100 fields, 20,000 characters in each, 100 runs of 2,000 marks). The garment is as it was. Open the calculation from the start and type only what it asks for.',
+    'Not kept: it is more than one garment holds (500 works, 5,000 marks and numbers made, a million characters). The garment is as it was. Take something off it, or begin another garment.',
 };

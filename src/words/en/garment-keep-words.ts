@@ -1,7 +1,6 @@
 /** Keeping a calculation on a garment. */
 export const garmentKeepWords = {
   keep: 'Keep on a garment',
-  stage: 'Stage',
   garment: 'On which garment',
   keepIt: 'Keep it',
   measured: (item: string, label: string, typed: string) => `${item} ${label} at ${typed}`,

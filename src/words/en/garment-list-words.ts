@@ -1,20 +1,18 @@
-/** The list of garments, and the one that is open. */
+/** The list of garments. */
 export const garmentListWords = {
   about: 'What is kept here stays on this phone. A backup is one file, yours to put away.',
   none: 'Nothing is kept yet. Make a garment, or look at the invented one.',
-  invented: 'Invented, to show the app with: no one’s measures.',
   demo: 'Show the invented one',
-  copy: 'Copy',
+  search: 'Search by name',
+  noneFound: (sought: string) => `No garment is called “${sought}”.`,
+  more: (name: string) => `More with ${name}`,
+  copy: 'Copy as a new start',
+  putAway: 'Put away',
   undo: (name: string) => `Undo: bring back ${name}`,
-  undoTakeOff: (name: string) => `Undo: put ${name} back on`,
-  keptCount: (count: number) => (count === 1 ? '1 kept' : `${count} kept`),
-  nothingKept: 'Nothing is kept on it yet: open a calculation, then press Keep.',
-  open: 'Open',
-  follow: 'Follow',
-  followAll: 'Follow all marks, in order',
-  made: (made: number, marks: number, extra: number) =>
-    `${made} of ${marks} made${extra === 0 ? '' : `, and ${extra} more than asked for`}`,
-  elsewhere: (count: number) => `${count} as made`,
+  holds: (works: number, facts: number) => {
+    const kept = works === 0 ? 'nothing on it yet' : works === 1 ? '1 work' : `${works} works`;
+    return facts === 0 ? kept : `${kept}, ${facts} made`;
+  },
   backup: 'Save a backup',
   restore: 'Restore from a file',
   lastBackup: (when: string) => `Last backup: ${when}.`,

@@ -27,6 +27,8 @@ export const garmentRestoreWords = {
   added: (names: string) => `would add: ${names}`,
   changed: (names: string) => `would change: ${names}`,
   lost: (names: string) => `would take away: ${names}`,
+  unmade: (count: number) =>
+    count === 1 ? '1 thing made here is not in it' : `${count} made here are not in it`,
   toBin: 'The one here would go to what is deleted, to be had back.',
   skip: 'Leave it',
   take: 'Take the file’s',
@@ -36,13 +38,13 @@ export const garmentRestoreWords = {
   look: 'Look at it',
   damaged:
     'Damaged: something in it was changed after it was written, perhaps a single digit. Look at its numbers, and take it only if they are right.',
-  typed: (fields: readonly (readonly [string, string])[]) =>
+  typed: (fields: readonly (readonly [string, readonly (string | undefined)[]])[]) =>
     fields
-      .filter(([key]) => key !== 'u')
-      .map(([key, typed]) => `${key} ${typed}`)
+      .map(([key, parts]) =>
+        [key, ...parts.map((part) => part ?? '(from the garment)')].join(' ').trim(),
+      )
       .join(' · '),
-  made: (marks: readonly (readonly [string, string])[]) =>
-    marks.map(([label, typed]) => `${label} made ${typed || 'as planned'}`).join(' · '),
+  made: (places: readonly string[]) => `made: ${places.join(' · ')}`,
   few: (names: string, more: number) => (more === 0 ? names : `${names} and ${more} more`),
   lacks: (here: number, written: number) =>
     `The file is not whole: it was written with ${written === 1 ? '1 garment' : `${written} garments`}, and ${here} can be read.`,

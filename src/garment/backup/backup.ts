@@ -1,5 +1,5 @@
-import { checksum } from './checksum.ts';
-import type { Garment } from './garment.ts';
+import { checksum } from '../checksum.ts';
+import type { Garment } from '../record/record.ts';
 
 /** What marks a file as ours. */
 export const FORMAT = 'thumbrule backup';

@@ -1,6 +1,7 @@
-import { type Checked, checkGarment, type Damage } from './check.ts';
-import { checksum } from './checksum.ts';
-import type { Garment } from './garment.ts';
+import type { Checked, Damage } from '../check.ts';
+import { checksum } from '../checksum.ts';
+import { readRecord } from '../record/read-record.ts';
+import type { Garment } from '../record/record.ts';
 
 /** A garment of a backup that can't be taken, with its place in the file, from 1. */
 export interface Rejected {
@@ -63,7 +64,7 @@ export class Finds {
     }
     this.place += 1;
     const { sum, ...garment } = known;
-    const checked = checkGarment(garment);
+    const checked = readRecord(garment);
     if (!checked.ok || this.garments.has(checked.value.id)) {
       this.reject(known.name, checked, text ?? JSON.stringify(one) ?? '');
       return;
@@ -83,7 +84,7 @@ export class Finds {
 
   /** A later version of the app may read what the one that wrote the file could not. */
   private takeAside(key: string, raw: unknown): void {
-    const checked = checkGarment(raw);
+    const checked = readRecord(raw);
     if (checked.ok && !this.garments.has(checked.value.id)) {
       this.garments.set(checked.value.id, checked.value);
     } else this.setAside.push({ key, raw });

@@ -1,5 +1,5 @@
+import type { Garment } from '../record/record.ts';
 import type { BackupStand } from './backup-due.ts';
-import type { Garment } from './garment.ts';
 
 /** What a backup that is made now, or put off, holds of each garment. */
 export function standOf(

@@ -1,4 +1,4 @@
-import type { Garment } from './garment.ts';
+import type { Garment } from '../record/record.ts';
 
 /** After how long, or how many changes, a backup is asked for. Common practice, no source. */
 const DUE_AFTER_DAYS = 7;
