@@ -28,6 +28,9 @@ export interface Found {
   lacks: number | undefined;
 }
 
+/** The version of the records that are written. */
+const VERSION: Garment['version'] = 3;
+
 /** How much of what can't be read is shown, in characters. */
 const SHOWN = 2000;
 
@@ -70,8 +73,9 @@ export class Finds {
       return;
     }
     this.garments.set(checked.value.id, checked.value);
-    // The first versions of the app wrote none.
-    const good = sum === undefined || sum === checksum(JSON.stringify(garment));
+    // The first versions of the app wrote none, and no records of this version.
+    const old = sum === undefined && garment.version !== VERSION;
+    const good = old || sum === checksum(JSON.stringify(garment));
     if (!good) this.damaged.add(checked.value.id);
   }
 
