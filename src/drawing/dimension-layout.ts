@@ -8,7 +8,7 @@ export interface Sheet {
   drawing: number;
   /** One letter. */
   letter: { wide: number; high: number };
-  /** The least a label may be high, so that a thumb finds it. */
+  /** The least a label may be high and wide, so that a thumb finds it. */
   row: number;
 }
 
@@ -102,9 +102,10 @@ function rowOf({ row, letter }: Sheet): number {
   return Math.max(row, letter.high);
 }
 
-function labelWidth({ text, name = '' }: Dimension, { letter, width }: Sheet): number {
+function labelWidth({ text, name = '' }: Dimension, { letter, width, row }: Sheet): number {
   const letters = Math.max(text.length, SMALL * inTwo(name));
-  return Math.min(letters * letter.wide + 2 * INSIDE, width * WIDEST_LABEL);
+  const wide = Math.max(letters * letter.wide + 2 * INSIDE, row);
+  return Math.min(wide, width * WIDEST_LABEL);
 }
 
 /** How many letters the longer line has when a name is broken at its best place. */

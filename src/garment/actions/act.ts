@@ -7,7 +7,7 @@ import { edit } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 import { type FieldPlace, isPlaceThere, settleTyping, type, typedEdits } from './typing.ts';
 import { backOne, undo } from './undo.ts';
-import { add, putBack, type Saying, say, takeOff, unlink } from './works.ts';
+import { add, putBack, type Saying, say, share, takeOff, unlink } from './works.ts';
 
 /** What the maker does. Times are in ms since 1970, lengths in 1/8000 mm; ids are new ones. */
 export type Action = { now: number } & (
@@ -16,6 +16,8 @@ export type Action = { now: number } & (
   /** A link taken, or an option chosen: settled at once. */
   | { do: 'link' | 'choose'; place: FieldPlace; parts: Parts }
   | { do: 'unlink'; place: FieldPlace }
+  /** A side takes what all sides have again. */
+  | { do: 'share'; place: FieldPlace }
   | { do: 'add'; to: 'works'; id: string; it: Work }
   | { do: 'add'; to: 'quantities'; id: string; it: Quantity }
   | { do: 'rank'; of: 'works' | 'quantities'; id: string; rank: number }
@@ -65,6 +67,8 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
     }
     case 'unlink':
       return unlink(state, action.place, now);
+    case 'share':
+      return share(state, action.place, now);
     case 'add':
       return add(state, action.to, action.id, action.it, now);
     case 'rank': {

@@ -27,6 +27,13 @@ export function unlink(state: State, place: FieldPlace, now: number): Done {
   return settle(state, 'unlink', edits, { now });
 }
 
+/** A side has no number of its own at a field any more: there it takes what all sides have. */
+export function share(state: State, place: FieldPlace, now: number): Done {
+  const own = 'work' in place && place.side !== undefined;
+  if (!own) return refuse(state, { why: 'not there', what: 'work' });
+  return settle(state, 'share', [edit(state.record, slotOf(place), undefined)], { now });
+}
+
 /** Takes a work off the garment; what hangs on it waits, or gets today's numbers. Its facts stay. */
 export function takeOff(state: State, work: string, leave: 'wait' | 'number', now: number): Done {
   const known = state.answer.sound.works.get(work);

@@ -17,6 +17,12 @@ interface Props {
   bench: Bench;
 }
 
+/** A number without its unit, where the one after it has the same. */
+function bare(before: string, after: string): string {
+  const unit = / [a-z]+$/.exec(after)?.[0];
+  return unit !== undefined && before.endsWith(unit) ? before.slice(0, -unit.length) : before;
+}
+
 /** What becomes of other numbers of the garment once what is typed settles. */
 export function BeforeAfter({ state, work, bench }: Props) {
   const { answer } = state;
@@ -41,7 +47,7 @@ export function BeforeAfter({ state, work, bench }: Props) {
           <div key={key}>
             <dt>{numberName({ answer }, key)}</dt>
             <dd>
-              <Rich text={words.changed(before, after)} />
+              <Rich text={words.changed(bare(before, after), after)} />
             </dd>
           </div>
         ))}

@@ -1,5 +1,6 @@
 import type { Bench } from '../../calculation/bench.ts';
 import type { Output } from '../../calculation/output.ts';
+import { homeOf, readHome } from '../../garment/record/home.ts';
 import { NOTHING } from '../../garment/rows/points.ts';
 import type { Result } from '../../garment/work-out/result.ts';
 import type { Answer } from '../../garment/work-out/work-out.ts';
@@ -34,7 +35,21 @@ export function changedNumbers(
     if (one === other) return [];
     return [{ key: node.key, before: one, after: other, step: node.output?.step !== undefined }];
   });
-  return [...found.filter(({ step }) => step), ...found.filter(({ step }) => !step)];
+  const once = found.flatMap((one) => onceForAll(one, found));
+  return [...once.filter(({ step }) => step), ...once.filter(({ step }) => !step)];
+}
+
+/** What is the same of every side is said once, without one. */
+function onceForAll<One extends Changed>(one: One, all: readonly One[]): One[] {
+  const { id, key } = readHome(one.key);
+  const alike = all.filter((other) => {
+    const its = readHome(other.key);
+    return its.id === id && its.key === key;
+  });
+  const [first] = alike;
+  const same = alike.every(({ before, after }) => before === one.before && after === one.after);
+  if (!same || alike.length < 2) return [one];
+  return first === one ? [{ ...one, key: homeOf(id, '', key) }] : [];
 }
 
 function saidApart(

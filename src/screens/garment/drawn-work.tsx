@@ -20,6 +20,8 @@ interface Props {
   labelOf: (dimension: Dimension) => Label;
 }
 
+/** Between one label and the next under it, in px. */
+const APART = 3;
 /** How high the drawing itself may be, in px, at ordinary lettering. */
 const HIGH = 150;
 
@@ -28,8 +30,8 @@ export function DrawnWork({ drawing, labelOf }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const { width, letter } = useBox(place);
   const sheet = {
-    ...{ width, drawing: HIGH, row: Math.max(48, 3.1 * letter) },
-    letter: { wide: 0.6 * letter, high: 1.25 * letter },
+    ...{ width, drawing: HIGH, row: Math.max(48, 3.3 * letter) },
+    letter: { wide: 0.66 * letter, high: 1.25 * letter },
   };
   const layout = layOut(drawing, sheet);
   const name = drawing.toScale ? drawing.name : words.notToScale(drawing.name);
@@ -58,7 +60,12 @@ export function DrawnWork({ drawing, labelOf }: Props) {
 
 function Touched({ placed, label }: { placed: PlacedDimension; label: Label }) {
   const { x, y, width, height } = placed.label;
-  const style = { left: `${x}px`, top: `${y}px`, width: `${width}px`, height: `${height}px` };
+  const style = {
+    left: `${x}px`,
+    top: `${y}px`,
+    width: `${width}px`,
+    height: `${height - APART}px`,
+  };
   const { name, text } = placed.dimension;
   return (
     <button
@@ -74,8 +81,6 @@ function Touched({ placed, label }: { placed: PlacedDimension; label: Label }) {
     >
       {name && <small>{name}</small>}
       <b>
-        {label.kind === 'linked' && <span aria-hidden="true">↳ </span>}
-        {label.kind === 'made' && <span aria-hidden="true">✓ </span>}
         <Rich text={text} />
       </b>
     </button>

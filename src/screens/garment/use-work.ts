@@ -46,7 +46,12 @@ export function useWork({ state, work: id, bench, page, drawing, onAct }: Given)
     [drawing, open, gives, bench],
   );
   const draft = open?.draft;
-  const planned = useMemo(() => draft && page?.work(draft, bench), [draft, page, bench]);
+  const pending = pendingOf(state.record) !== undefined;
+  // What is said besides is said of what is settled: a key press doesn't wait for it.
+  const planned = useMemo(
+    () => (pending || !draft ? undefined : page?.work(draft, bench)),
+    [pending, draft, page, bench],
+  );
   const typed = open && typedNumber(open, typing.field, bench);
   const show = (over: Panel) => {
     typing.close();
@@ -56,7 +61,7 @@ export function useWork({ state, work: id, bench, page, drawing, onAct }: Given)
     ...{ state, id, bench, side, sides, open, onDo, typing, gives, drawn, planned },
     ...{ panel, setPanel, more, setMore, show },
     headline: headlineOf(gives, state.answer, typed),
-    pending: pendingOf(state.record) !== undefined,
+    pending,
     rested: useRested(state.record.pending),
     last: useLast(state, id),
     chooseSide: (one: string) => {

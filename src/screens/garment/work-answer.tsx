@@ -27,7 +27,7 @@ export function WorkAnswer({ headline, bench, sentence, lacks, warnings }: Props
         <Headline gives={headline} number={headline.number} bench={bench} />
       )}
       {sentence && (
-        <p>
+        <p class="sentence">
           <Rich text={sentence} />
         </p>
       )}

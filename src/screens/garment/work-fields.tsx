@@ -100,12 +100,12 @@ interface SourceProps {
   onTyped: () => void;
   onList: () => void;
   onRead: (() => void) | undefined;
-  /** Gives this side a number of its own; undefined where there are no sides, or it has one. */
-  onlyHere: { side: string; deed: () => void } | undefined;
+  /** Gives this side a number of its own, or takes that away again; undefined where there are no sides. */
+  ownHere: { words: string; deed: () => void } | undefined;
 }
 
 /** Where the number of a field comes from. */
-export function SourceChips({ one, listed, onTyped, onList, onRead, onlyHere }: SourceProps) {
+export function SourceChips({ one, listed, onTyped, onList, onRead, ownHere }: SourceProps) {
   const { field, taken } = one;
   if (field.kind === 'choice' || field.kind === 'text') return null;
   const linked = taken.length > 0;
@@ -122,9 +122,9 @@ export function SourceChips({ one, listed, onTyped, onList, onRead, onlyHere }: 
           {words.read}
         </button>
       )}
-      {onlyHere && (
-        <button type="button" onClick={onlyHere.deed}>
-          {words.onlyHere(onlyHere.side)}
+      {ownHere && (
+        <button type="button" onClick={ownHere.deed}>
+          {ownHere.words}
         </button>
       )}
     </fieldset>

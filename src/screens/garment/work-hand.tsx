@@ -27,18 +27,25 @@ export function WorkHand(props: Props) {
   const wrong = lacks?.field !== undefined && !pending && !lacks.soft ? lacks.field : undefined;
   return (
     <>
-      <Sides hand={hand} />
-      <Actions {...props} />
+      {!at && <Sides hand={hand} />}
+      {!at && <Actions {...props} />}
       {open && (
         <WorkFields
           {...{ state, open, bench, typing }}
           more={hand.more || !drawn}
           placed={placedOn(drawn)}
-          odd={pending ? undefined : planned?.odd}
+          odd={planned?.odd}
           wrong={wrong === undefined ? undefined : { field: wrong, id: LACKS_ID }}
         />
       )}
-      {at && <Sources hand={hand} at={at} onRead={props.onRead} />}
+      {at && (
+        <div class="of-field" data-hand={bench.hand}>
+          <Sources hand={hand} at={at} onRead={props.onRead} />
+          <button type="button" class="done" onClick={typing.close}>
+            {words.done}
+          </button>
+        </div>
+      )}
       {at && panel && <WorkPanel hand={hand} onOff={props.onDone} />}
       {at && !panel && <WorkKeys one={at} bench={bench} typing={typing} />}
     </>
@@ -59,17 +66,7 @@ function Sides({ hand: { sides, side, chooseSide } }: { hand: WorkInHand }) {
   );
 }
 
-function Actions({ hand, onDone, onFollow }: Props) {
-  const { typing, more, setMore } = hand;
-  if (typing.field) {
-    return (
-      <nav class="actions" aria-label={words.actions}>
-        <button type="button" class="main" onClick={typing.close}>
-          {words.done}
-        </button>
-      </nav>
-    );
-  }
+function Actions({ hand: { more, setMore }, onDone, onFollow }: Props) {
   return (
     <nav class="actions" aria-label={words.actions}>
       <button type="button" onClick={onDone}>
@@ -94,9 +91,8 @@ interface SourcesProps {
 }
 
 function Sources({ hand, at, onRead }: SourcesProps) {
-  const { panel, setPanel, side, bench, onDo } = hand;
-  const { place, text, taken } = at;
-  const own = { work: place.work, field: place.field, side };
+  const { panel, setPanel, onDo } = hand;
+  const { place, taken } = at;
   return (
     <SourceChips
       one={at}
@@ -107,14 +103,16 @@ function Sources({ hand, at, onRead }: SourcesProps) {
       }}
       onList={() => setPanel(panel ? undefined : { of: 'links' })}
       onRead={onRead && (() => onRead(place))}
-      onlyHere={
-        side === '' || at.own
-          ? undefined
-          : {
-              side,
-              deed: () => onDo({ do: 'choose', place: own, parts: partsOf(text, taken, bench) }),
-            }
-      }
+      ownHere={hand.side === '' ? undefined : ownHere(hand, at)}
     />
   );
+}
+
+/** A number of this side alone, beginning with that of all sides; or that of all sides again. */
+function ownHere({ side, bench, onDo }: WorkInHand, { place, text, taken, own }: OpenField) {
+  if (own) return { words: words.asOthers, deed: () => onDo({ do: 'share', place }) };
+  const parts = partsOf(text, taken, bench);
+  const here = { work: place.work, field: place.field, side };
+  const deed = () => onDo({ do: 'choose', place: here, parts });
+  return { words: words.onlyHere(side), deed };
 }

@@ -24,9 +24,21 @@ export function drawnOf(
     // What is made of it, or bends it, no drawing of the plan knows.
     const isOther = made?.number !== undefined && made.result.ok && made.result.state !== 'planned';
     const text = made && isOther ? numberText(made.output, made.number ?? 0, bench) : one.text;
-    return { ...one, text, ...(name !== undefined && { name }) };
+    return { ...one, text: signOf(one.by, open, made) + text, ...(name !== undefined && { name }) };
   });
   return { ...drawn, dimensions };
+}
+
+/** Before a number that is taken from elsewhere, or made: told from what is typed not by colour alone. */
+const [TAKEN, MADE] = ['↳ ', '✓ '];
+
+function signOf(by: DimensionOf, open: OpenWork, found: Gives | undefined): string {
+  if ('given' in by) return takesAny(open, by.given) ? TAKEN : '';
+  return found?.result.ok && found.result.state === 'made' ? MADE : '';
+}
+
+function takesAny({ fields }: OpenWork, key: string): boolean {
+  return fields.some(({ field, taken }) => field.key === key && taken.length > 0);
 }
 
 /** The fields that stand on a drawing. */
@@ -36,7 +48,7 @@ export function placedOn(drawn: Dimensioned | undefined): ReadonlySet<string> {
 
 /** How a number of the drawing is shown, and what a touch of it does. */
 export function labelFor(
-  { by, text, name = '' }: Dimension,
+  { by, text: written, name = '' }: Dimension,
   {
     open,
     gives,
@@ -49,6 +61,7 @@ export function labelFor(
     onTouch: (touch: Touch) => void;
   },
 ): Label {
+  const text = written.replace(/^[↳✓] /u, '');
   if ('given' in by) {
     const one = open.fields.find(({ field }) => field.key === by.given);
     if (!one) return { kind: 'plain', aloud: `${name} ${text}`, current: false };

@@ -25,7 +25,7 @@ export function WorkReading({ hand, refused, lacks }: Props) {
   const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
   const { made, of } = madeOf(state, id, side);
   const telling = { answer: state.answer, bench, here: id };
-  const asPlanned = !pending && planned?.ok ? planned.answer : undefined;
+  const asPlanned = planned?.ok ? planned.answer : undefined;
   return (
     <main class="reading">
       <header>

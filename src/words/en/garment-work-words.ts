@@ -29,6 +29,7 @@ export const garmentWorkWords = {
   fromGarment: 'From the garment',
   read: 'Read it',
   onlyHere: (side: string) => `Only ${side}`,
+  asOthers: 'As the other sides',
   nothingFits: 'Nothing in this garment fits here yet. Type the number, or name one first.',
   plusMinus: (text: string, off: string) => `${text} ± ${off}`,
   total: 'all together',

@@ -13,7 +13,8 @@ import { KNOWN } from '../../garment/trial/known.ts';
 export interface Held {
   state: State;
   refused: Refused | undefined;
-  actions: Action[];
+  /** Does something beside the screen, as another tab might. */
+  act(action: Action): void;
 }
 
 /** Opens a work of a garment in a hand of its own, as the app does. */
@@ -22,11 +23,22 @@ export async function openIn(
   work: string,
   set: Partial<WorkViewProps> = {},
 ): Promise<Held> {
-  const held: Held = { state: begin(garment, KNOWN), refused: undefined, actions: [] };
+  let again: () => void = () => undefined;
+  const held: Held = {
+    state: begin(garment, KNOWN),
+    refused: undefined,
+    act: (action) => {
+      const done = act(held.state, action);
+      held.state = done.state;
+      held.refused = done.refused;
+      again();
+    },
+  };
   const id = held.state.answer.works.get(work)?.work.calculation ?? '';
   const [page, drawing] = await Promise.all([CALCULATIONS[id]?.(), DRAWINGS[id]?.()]);
   function Hand() {
-    const [, again] = useState(0);
+    const [, draw] = useState(0);
+    again = () => draw((n) => n + 1);
     return (
       <WorkView
         state={held.state}
@@ -36,14 +48,8 @@ export async function openIn(
         drawing={drawing}
         refused={held.refused}
         onDone={() => undefined}
+        onAct={held.act}
         {...set}
-        onAct={(action) => {
-          held.actions.push(action);
-          const done = act(held.state, action);
-          held.state = done.state;
-          held.refused = done.refused;
-          again((n) => n + 1);
-        }}
       />
     );
   }

@@ -67,7 +67,7 @@ describe('a work opened in place', () => {
       expect(screen.queryByRole('region', { name: 'When this settles' })).toBeNull();
       await vi.advanceTimersByTimeAsync(40);
       const told = screen.getByRole('region', { name: 'When this settles' });
-      expect(told.textContent).toMatch(/Lining hem · Hem line\s*3 cm → 4 cm/);
+      expect(told.textContent).toMatch(/Lining hem · Hem line\s*3 → 4 cm/);
       expect(told.textContent).toMatch(/and \d more/);
     } finally {
       vi.useRealTimers();
@@ -136,5 +136,117 @@ describe('from the garment', () => {
     expect(parts()).toEqual([link, { text: '', unit: 'cm' }].slice(0, 1));
     key('erase');
     expect(parts()).toEqual(typed(''));
+  });
+});
+
+describe('a link', () => {
+  test('that would close a circle is not offered; one that came otherwise is said, with its way', async () => {
+    await openIn(skirt, 'hem');
+    press(/^Depth, finished/);
+    press('From the garment');
+    expect(screen.queryByRole('button', { name: /Lining hem/ })).toBeNull();
+    expect(screen.getByRole('button', { name: /^Front · Widest space/ })).toBeTruthy();
+  });
+
+  test('“typed” puts today’s number in its place', async () => {
+    const held = await openIn(skirt, 'lining');
+    press(/^Depth, finished, 2 cm/);
+    press('Typed');
+    const { fields } = held.state.record.works.lining as { fields: { depth: unknown[] } };
+    expect(fields.depth[0]).toMatchObject({ put: 3 * 80_000, was: { work: 'hem' } });
+  });
+
+  test('a keyboard types at its end in a text field, where it is read out by its name', async () => {
+    const held = await openIn(skirt, 'lining');
+    const input = field('Depth, finished');
+    expect(input.value).toBe('‹Back hem · Depth, finished 3 cm› − 1');
+    fireEvent.input(input, { target: { value: `${input.value}5` } });
+    const link = { link: { work: 'hem', output: 'depth' } };
+    expect(pendingOf(held.state.record)?.parts).toEqual([link, { text: ' − 15', unit: 'cm' }]);
+    // Backspace into the block takes it whole.
+    fireEvent.input(input, { target: { value: '‹Back hem · Depth, finished 3 cm' } });
+    expect(pendingOf(held.state.record)?.parts).toEqual(typed(''));
+  });
+});
+
+describe('numbers that are found and made', () => {
+  test('a found one is named where it stands: a quantity that follows it', async () => {
+    const held = await openIn(skirt, 'hem');
+    press(/^Stitching, above the fold, 2.8 cm: name it/);
+    fireEvent.input(screen.getByLabelText('Its name'), { target: { value: 'Topstitching' } });
+    press('Name it');
+    expect(Object.values(held.state.record.quantities)).toContainEqual({
+      ...{ name: 'Topstitching', kind: 'length', rank: 3 },
+      parts: [{ link: { work: 'hem', output: 'stitch-up' } }],
+    });
+  });
+
+  test('a made one shows its plan and its measure, is measured again, and taken back', async () => {
+    const held = await openIn(skirt, 'close');
+    const home = homeOf('close', '', 'marks');
+    held.act({ do: 'make', home, id: 'f', tape: 8000, now: 1 });
+    fireEvent.click(await screen.findByRole('button', { name: /^✓ 1.2 cm/ }));
+    expect(screen.getByText('planned 1.2 cm · shown 1.2 cm')).toBeTruthy();
+    press('Measure it');
+    fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '1.4' } });
+    press('Keep');
+    expect(held.state.record.facts.f).toMatchObject({ measured: 1.4 * 80_000 });
+    press(/^✓ 1.4 cm/);
+    press('Take it back');
+    expect(held.state.record.facts).toEqual({});
+  });
+});
+
+describe('sides, and taking off', () => {
+  const paired = {
+    ...skirt,
+    works: { ...skirt.works, hem: { ...(skirt.works.hem as object), sides: ['left', 'right'] } },
+  };
+
+  test('one side gets a number of its own, and goes with the others again', async () => {
+    const held = await openIn(paired, 'hem');
+    press('right');
+    press(/^Depth, finished/);
+    press('Only right');
+    key('5');
+    press('Done');
+    expect(held.state.record.works.hem).toMatchObject({
+      fields: { depth: typed('3') },
+      own: { right: { depth: typed('5') } },
+    });
+    expect(screen.getByRole('button', { name: /^Depth, finished, 5 cm/ })).toBeTruthy();
+    press('left');
+    expect(screen.getByRole('button', { name: /^Depth, finished, 3 cm/ })).toBeTruthy();
+    press('right');
+    press(/^Depth, finished/);
+    press('As the other sides');
+    expect(held.state.record.works.hem).not.toHaveProperty('own');
+  });
+
+  test('before a work is taken off it is said who hangs on it, and what becomes of those is asked', async () => {
+    const done = vi.fn();
+    const held = await openIn(skirt, 'hem', { onDone: done });
+    press('More');
+    press('Take off this work');
+    expect(screen.getByText('Lining hem · Depth, finished')).toBeTruthy();
+    press(/^Today’s numbers in its place/);
+    press('Take it off');
+    expect(done).toHaveBeenCalled();
+    expect(held.state.record.works.hem).toMatchObject({ off: true });
+    const { fields } = held.state.record.works.lining as { fields: { depth: unknown[] } };
+    expect(fields.depth[0]).toMatchObject({ put: 3 * 80_000 });
+  });
+
+  test('what is refused is said in words', async () => {
+    await openIn(skirt, 'hem', { refused: { why: 'circle', path: [homeOf('hem', '', 'depth')] } });
+    expect(screen.getByRole('alert').textContent).toMatch(/^Not done: each of these would need/);
+  });
+
+  test('what was typed when the page was left goes on where it was', async () => {
+    const left = { place: { work: 'hem', field: 'depth' }, parts: typed('3.') };
+    const held = await openIn({ ...skirt, pending: left }, 'hem');
+    key('5');
+    press('Done');
+    expect(held.state.record.works.hem).toMatchObject({ fields: { depth: typed('3.5') } });
   });
 });
