@@ -5,7 +5,7 @@ import { GarmentError } from '../../storage/garments.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
 
 /** The garment that is open: its id, or nothing when the maker closed it. */
-const OPEN_KEY = 'open-garment';
+export const OPEN_KEY = 'open-garment';
 
 /** When the last backup was made, and when it was put off. */
 export const BACKUP_KEY = 'last-backup';

@@ -19,8 +19,6 @@ export function GarmentsPlace(props: Props) {
   const { mode, draft } = address.route;
   if (mode !== 'open' && mode !== 'follow') return <GarmentsListPlace {...props} />;
   const onLeave = () => address.go({ screen: 'garments', mode: '', draft: {} });
-  // Addresses of before followed a garment, or one thing kept on it.
-  const work = draft.w ?? draft.only;
-  const give = { store, address, bench, id: draft.g ?? '', work, onLeave };
+  const give = { store, address, bench, id: draft.g ?? '', onLeave };
   return <Fetched key={draft.g} load={loadOpen} onLeave={onLeave} give={give} />;
 }

@@ -1,10 +1,14 @@
-import { useEffect, useState } from 'preact/hooks';
-import { garmentWords as words } from '#words/garment-words.ts';
+import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { garmentHomeWords as words } from '#words/garment-home-words.ts';
+import { garmentWords } from '#words/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import { type Logged, loadGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';
-import { notKept } from './deeds.ts';
+import { rememberOpen } from './deeds.ts';
+import { useHand } from './hand.ts';
+import { HandPlaces } from './hand-places.tsx';
+import { useNotKept } from './not-kept.ts';
 
 interface Props {
   store: Store;
@@ -12,27 +16,31 @@ interface Props {
   bench: Bench;
   /** The garment. */
   id: string;
-  /** The work that is open; undefined at the garment's home. */
-  work: string | undefined;
+  /** What the app says by itself. */
+  news?: ComponentChildren;
   onLeave: () => void;
 }
 
-/** One garment, open. */
-export function OpenPlace({ store, bench, id, onLeave }: Props) {
-  const [logged, setLogged] = useState<Logged>();
-  const [said, setSaid] = useState<string>();
+/** A garment in hand: its home, a work of it, its measures, or a decision, as the address says. */
+export function OpenPlace(props: Props) {
+  const { store, id, bench } = props;
+  const hand = useHand(store, id);
+  const why = useNotKept(hand.failed ?? hand.trouble);
+  const said = why === '' ? undefined : why;
+  const here = hand.state !== undefined;
   useEffect(() => {
-    loadGarment(store, id).then(setLogged, (error) => notKept(error).then(setSaid));
-  }, [store, id]);
+    if (here) void rememberOpen(store, id);
+  }, [store, id, here]);
+  if (hand.state) return <HandPlaces {...props} hand={hand} state={hand.state} said={said} />;
   return (
     <div class="garments" data-hand={bench.hand}>
       <main>
-        <h1>{logged?.record.name ?? words.title}</h1>
-        {said !== undefined && <p role="alert">{said}</p>}
+        <h1>{garmentWords.title}</h1>
+        <p role={said === undefined ? 'status' : 'alert'}>{said ?? words.reading}</p>
       </main>
-      <nav class="actions" aria-label={words.title}>
-        <button type="button" onClick={onLeave}>
-          {words.back}
+      <nav class="actions" aria-label={garmentWords.title}>
+        <button type="button" onClick={props.onLeave}>
+          {garmentWords.back}
         </button>
       </nav>
     </div>

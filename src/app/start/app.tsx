@@ -18,7 +18,7 @@ interface Props {
 }
 
 const loadPlaces = () => import('./places.tsx').then((part) => part.Places);
-export const loadHome = () => import('./home-place.tsx').then((part) => part.HomePlace);
+export const loadHome = () => import('./home-place.tsx').then((part) => part.homePlace);
 
 /** The whole app: the screen the address names, and what all screens share. */
 export function App({ store, ...first }: Props) {
@@ -60,7 +60,9 @@ export function App({ store, ...first }: Props) {
       load={loadHome}
       onHome={home}
       give={{
-        hand: bench.hand,
+        store,
+        address,
+        bench,
         unknown: route.screen || undefined,
         offline,
         fault: storeFault,

@@ -31,7 +31,7 @@ function said({ block, ready }: Offline): string {
 }
 
 /** The two things the app says by itself: it is ready offline, or a newer version is here. */
-function Notice({ offline, onDismiss }: Omit<Props, 'fault'>) {
+export function Notice({ offline, onDismiss }: Omit<Props, 'fault'>) {
   if (offline.taking) {
     return (
       <div class="notice" role="status">

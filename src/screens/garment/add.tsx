@@ -15,6 +15,8 @@ interface Props {
   said: string | undefined;
   onAdd: (calculation: Addable, name: string) => void;
   onMeasure: () => void;
+  /** To the calculations, each by itself. */
+  onAll: () => void;
   onLeave: () => void;
 }
 
@@ -40,6 +42,9 @@ export function AddScreen(props: Props) {
             {name}
           </button>
         ))}
+        <button type="button" onClick={props.onAll}>
+          {words.all}
+        </button>
         <button type="button" onClick={props.onLeave}>
           {words.back}
         </button>

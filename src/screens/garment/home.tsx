@@ -39,6 +39,8 @@ interface Props {
   said: string | undefined;
   /** What the next step lacks, in words. */
   missing: (next: Extract<Next, { kind: 'missing' }>) => string;
+  /** What the app says by itself. */
+  news?: ComponentChildren;
   /** The drawing of the work in hand. */
   drawing: ComponentChildren;
   onAct: (action: Action) => void;
@@ -86,7 +88,8 @@ export function GarmentHome(props: Props) {
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <main tabIndex={0} aria-label={words.works}>
-        {checks.shown && next.kind === 'step' ? (
+        {props.news}
+        {checks.shown && !more && next.kind === 'step' ? (
           <Checks answer={answer} next={next} bench={bench} onAct={onAct} />
         ) : more === 'more' && next.kind === 'step' ? (
           <StepMore

@@ -1,0 +1,36 @@
+import { useState } from 'preact/hooks';
+import { type Addable, AddScreen } from '../../screens/garment/add.tsx';
+import { notKept, part } from './deeds.ts';
+import type { HandProps } from './hand-places.tsx';
+import { newWork } from './new-work.ts';
+
+type Props = HandProps & {
+  to: (draft: Readonly<Record<string, string>>) => void;
+  onDone: () => void;
+};
+
+/** What can be added to the garment in hand; what is added opens. */
+export function AddPlace({ state, bench, hand, said, address, to, onDone }: Props) {
+  const [failed, setFailed] = useState<string>();
+  const add = async (calculation: Addable, name: string) => {
+    try {
+      const work = crypto.randomUUID();
+      const it = await part(newWork(calculation, name, state.record, bench));
+      hand.act({ do: 'add', to: 'works', id: work, it, now: Date.now() });
+      to({ w: work });
+    } catch (error) {
+      setFailed(await notKept(error));
+    }
+  };
+  return (
+    <AddScreen
+      name={state.record.name}
+      bench={bench}
+      said={failed ?? said}
+      onAdd={(calculation, name) => void add(calculation, name)}
+      onMeasure={() => to({ w: 'measures' })}
+      onAll={() => address.go({ screen: 'all', mode: '', draft: {} })}
+      onLeave={onDone}
+    />
+  );
+}

@@ -1,0 +1,100 @@
+import type { ComponentChildren } from 'preact';
+import type { Bench } from '../../calculation/bench.ts';
+import type { State } from '../../garment/actions/state.ts';
+import { type Next, nextOf } from '../../garment/next/next.ts';
+import { readHome } from '../../garment/record/home.ts';
+import { GarmentHome, type HomeWay } from '../../screens/garment/home.tsx';
+
+import { missingWay } from '../../screens/garment/missing-way.ts';
+import { refusedSaid } from '../../screens/garment/refused-words.ts';
+import { troubleWords } from '../../screens/garment/told-words.ts';
+import { Fetched } from '../../screens/garments/fetched.tsx';
+import type { Store } from '../../storage/store.ts';
+import type { Address } from '../start/use-address.ts';
+import { speak } from '../start/voice.ts';
+import type { Hand } from './hand.ts';
+import { useInHand } from './in-hand.ts';
+import { useDrawing } from './work-parts.tsx';
+
+export interface HandProps {
+  store: Store;
+  address: Address;
+  bench: Bench;
+  id: string;
+  hand: Hand;
+  state: State;
+  /** Why something is not on the disk. */
+  said: string | undefined;
+  news?: ComponentChildren;
+  onLeave: () => void;
+}
+
+const loadWork = () => import('./work-place.tsx').then((part) => part.WorkPlace);
+const loadAdd = () => import('./add-place.tsx').then((part) => part.AddPlace);
+const loadDecision = () => import('./decision-place.tsx').then((part) => part.DecisionPlace);
+
+/** What of a garment in hand the address says: its home where it says nothing. */
+export function HandPlaces(props: HandProps) {
+  const { state, bench, hand, address, id } = props;
+  // Addresses of before followed a garment, or `only` one thing kept on it.
+  const { d, only, w = only } = address.route.draft;
+  const to = (draft: Readonly<Record<string, string>>) =>
+    address.go({ screen: 'garments', mode: 'open', draft: { g: id, ...draft } });
+  const home = () => to({});
+  const refused = hand.refused && refusedSaid({ answer: state.answer, bench }, hand.refused);
+  const said = props.said ?? refused;
+  const shared = { ...props, said, to, onDone: home };
+  if (d !== undefined) {
+    return <Fetched load={loadDecision} onLeave={home} give={{ ...shared, home: d }} />;
+  }
+  if (w === 'add') return <Fetched load={loadAdd} onLeave={home} give={shared} />;
+  if (w !== undefined && state.answer.works.has(w)) {
+    return <Fetched key={w} load={loadWork} onLeave={home} give={{ ...shared, work: w }} />;
+  }
+  return <Home {...props} said={said} to={to} />;
+}
+
+type HomeProps = HandProps & { to: (draft: Readonly<Record<string, string>>) => void };
+
+function Home({ store, address, bench, id, hand, state, said, news, to }: HomeProps) {
+  const [inHand, setInHand] = useInHand(store, id);
+  const next = nextOf(state.answer, inHand);
+  const at = next.kind === 'decide' ? next.home : 'step' in next ? next.step.home : '';
+  const drawing = useDrawing(state, at, bench);
+  const go = (way: HomeWay) => {
+    switch (way.to) {
+      case 'garments':
+      case 'convert':
+      case 'tape':
+        return address.go({ screen: way.to, mode: '', draft: {} });
+      case 'work':
+        return to({ w: way.work });
+      case 'decide':
+        return to({ d: way.home });
+      case 'missing':
+        return to(missingDraft(state, way.step));
+      default:
+        return to({ w: way.to });
+    }
+  };
+  const missing = ({ step, trouble }: Extract<Next, { kind: 'missing' }>) =>
+    troubleWords({ answer: state.answer, bench }, step.home, trouble);
+  return (
+    <GarmentHome
+      {...{ state, bench, inHand, missing, said, news, drawing }}
+      waiting={hand.waiting}
+      onAct={hand.act}
+      onInHand={setInHand}
+      onGo={go}
+      onSpeak={speak}
+    />
+  );
+}
+
+/** Where the number is given that a step lacks. */
+function missingDraft({ answer }: State, home: string): Readonly<Record<string, string>> {
+  const next = nextOf(answer, home);
+  if (next.kind !== 'missing') return { w: readHome(home).id };
+  const way = missingWay(answer, next);
+  return 'work' in way ? { w: way.work } : { w: 'measures', q: way.measure };
+}

@@ -1,0 +1,163 @@
+import { type Action, act } from '../../garment/actions/act.ts';
+import { begin, type Done, type Refused, type State } from '../../garment/actions/state.ts';
+import { withKeys } from '../../garment/actions/with-keys.ts';
+import type { Known } from '../../garment/work-out/seen-work.ts';
+import { type Logged, loadGarment } from '../../storage/garments.ts';
+import type { Store, StoreError } from '../../storage/store.ts';
+import { type Deed, keeperOf } from './keeper.ts';
+import { knownFor } from './known.ts';
+import { tellTabs, whenTold } from './tabs.ts';
+
+/** A garment in hand: with everything done to it, also what is still on its way to the disk. */
+export interface Holder {
+  /** Undefined until it has been read. */
+  state(): State | undefined;
+  /** Why the last thing was not done. */
+  refused(): Refused | undefined;
+  /** How much is not on the disk yet. */
+  waiting(): number;
+  /** Why the oldest of it could not be kept: it is tried again. */
+  trouble(): StoreError | undefined;
+  /** Why it can't be read, or not be kept for good. */
+  failed(): unknown;
+  act(action: Action): void;
+  /** Tries to keep it now. */
+  again(): void;
+  /** Reads it anew where another tab, or a restored backup, may have changed it. */
+  look(): void;
+  listen(hear: () => void): () => void;
+}
+
+const holders = new WeakMap<Store, Map<string, Holder>>();
+
+/** The one holder of a garment; it lasts as long as the page. */
+export function holderOf(store: Store, id: string): Holder {
+  const all = holders.get(store) ?? new Map<string, Holder>();
+  holders.set(store, all);
+  const holder = all.get(id) ?? createHolder(store, id);
+  all.set(id, holder);
+  return holder;
+}
+
+/** What was done, and is not on the disk yet. */
+interface Doing {
+  action: Action;
+  /** What it came to here. */
+  state: State;
+  /** What it came to on what another tab had left. */
+  redone?: Done;
+}
+
+function createHolder(store: Store, id: string): Holder {
+  const keeper = keeperOf(store, id);
+  const hearers = new Set<() => void>();
+  const doing = new Map<Deed, Doing>();
+  let state: State | undefined;
+  /** What was on the disk when this was last in step with it. */
+  let disk: Logged | undefined;
+  let refused: Refused | undefined;
+  let failed: unknown;
+  const tell = () => {
+    for (const hear of hearers) hear();
+  };
+
+  /** Takes what is on the disk in hand, and does again on it what is still waiting. */
+  const takeUp = (kept: Logged, known: Known) => {
+    disk = kept;
+    let now = begun(kept, known);
+    for (const one of doing.values()) {
+      now = act(now, one.action).state;
+      one.state = now;
+    }
+    state = now;
+  };
+  const read = async () => {
+    try {
+      const kept = await loadGarment(store, id);
+      const known = await knownFor(kept.record);
+      // What is on its way comes upon what is there, and tells of it.
+      if (doing.size > 0 || (disk && state && isSame(kept, disk))) return;
+      takeUp(kept, known);
+      failed = undefined;
+    } catch (error) {
+      failed = error;
+    }
+    tell();
+  };
+  /** With the calculations of what has come to the garment. */
+  const know = async () => {
+    if (!state) return;
+    const known = await knownFor(state.record);
+    if ([...known].every(([id, gives]) => state?.known.get(id) === gives)) return;
+    state = begun(state, known);
+    tell();
+  };
+  keeper.listen(({ kept, refused: why }) => {
+    const one = kept && doing.get(kept.deed);
+    if (one) doing.delete(kept.deed);
+    if (kept && one?.redone) {
+      takeUp(kept.now, one.state.known);
+      refused = one.redone.refused ?? refused;
+      void know();
+    } else if (kept && one) disk = kept.now;
+    else if (kept) void read();
+    if (why !== undefined) {
+      doing.clear();
+      disk = undefined;
+      failed = why;
+      void read().then(() => {
+        failed ??= why;
+        tell();
+      });
+    }
+    if (kept) tellTabs(id);
+    tell();
+  });
+  whenTold(id, () => void read());
+  void read();
+  return {
+    state: () => state,
+    refused: () => refused,
+    waiting: () => doing.size,
+    trouble: keeper.trouble,
+    failed: () => failed,
+    act(action) {
+      if (!state) return;
+      const done = act(state, action);
+      refused = done.refused;
+      if (done.state !== state) {
+        state = done.state;
+        const one: Doing = { action, state };
+        const deed: Deed = (now) => {
+          const inStep = disk !== undefined && isSame(now, disk);
+          if (!inStep) one.redone = act(begun(now, one.state.known), action);
+          const { record, log } = one.redone?.state ?? one.state;
+          return { record, log };
+        };
+        doing.set(deed, one);
+        keeper.add(deed);
+        void know();
+      }
+      tell();
+    },
+    again: keeper.again,
+    look: () => void read(),
+    listen(hear) {
+      hearers.add(hear);
+      return () => hearers.delete(hear);
+    },
+  };
+}
+
+function begun({ record, log }: Pick<State, 'record' | 'log'>, known: Known): State {
+  return begin(withKeys(record, known), known, log);
+}
+
+/** Whether a record is the one that was seen: each change counts on, and what is being typed is compared. */
+function isSame({ record: one }: Logged, { record: other }: Logged): boolean {
+  return (
+    one.edits === other.edits &&
+    one.changed === other.changed &&
+    JSON.stringify(one.pending) === JSON.stringify(other.pending)
+  );
+}

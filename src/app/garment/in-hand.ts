@@ -1,0 +1,27 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Store } from '../../storage/store.ts';
+
+/** Under what the step a garment was left at is kept, on this phone only. */
+const KEY = 'in-hand';
+
+type InHand = Readonly<Record<string, string>>;
+
+/** The home of the step that was in hand last on a garment; kept for the next start. */
+export function useInHand(
+  store: Store,
+  garment: string,
+): [string | undefined, (home: string) => void] {
+  const [home, setHome] = useState<string>();
+  useEffect(() => {
+    store.load(KEY).then(
+      (kept) => setHome((now) => now ?? (kept as InHand | undefined)?.[garment]),
+      () => undefined,
+    );
+  }, [store, garment]);
+  const keep = (next: string) => {
+    setHome(next);
+    // It is only where to begin: what can't keep it begins at the first step.
+    store.change(KEY, (all) => ({ ...(all as InHand), [garment]: next })).catch(() => undefined);
+  };
+  return [home, keep];
+}

@@ -1,0 +1,22 @@
+import type { Bench } from '../../calculation/bench.ts';
+import type { Drawing } from '../../calculation/drawing.ts';
+import type { State } from '../../garment/actions/state.ts';
+import { DrawnWork } from './drawn-work.tsx';
+import { openWork } from './open-work.ts';
+
+interface Props {
+  state: State;
+  work: string;
+  side: string;
+  drawing: Drawing;
+  bench: Bench;
+}
+
+/** A work as it is drawn where it is only looked at. */
+export function DrawnHere({ state, work, side, drawing, bench }: Props) {
+  const draft = openWork(state, work, side, bench)?.draft;
+  const drawn = draft && drawing.draw(draft, bench);
+  if (!drawn) return null;
+  const labelOf = () => ({ kind: 'plain', aloud: '', current: false }) as const;
+  return <DrawnWork drawing={drawn} labelOf={labelOf} />;
+}

@@ -1,0 +1,132 @@
+import 'fake-indexeddb/auto';
+import { expect, test, vi } from 'vitest';
+import { type Holder, holderOf } from '../../../src/app/garment/holder.ts';
+import type { Action } from '../../../src/garment/actions/act.ts';
+import { nextOf } from '../../../src/garment/next/next.ts';
+import type { Garment } from '../../../src/garment/record/record.ts';
+import { addGarment, loadGarment } from '../../../src/storage/garments.ts';
+import { openStore, type Store, StoreError } from '../../../src/storage/store.ts';
+import { garmentOf, typed } from '../../garment/trial/garments.ts';
+
+/** Invented: three hooks on an edge of 11 cm, and a hem. */
+const JACKET = garmentOf({
+  works: {
+    hooks: {
+      name: 'Hooks',
+      calculation: 'closures',
+      rank: 1,
+      fields: {
+        opening: typed('11'),
+        count: typed('3'),
+        top: typed('1'),
+        bottom: typed('1'),
+        by: typed('count'),
+        ends: typed('given'),
+      },
+    },
+  },
+});
+const HOOKS = 'hooks||marks';
+const opening = { work: 'hooks', field: 'opening' };
+
+/** Parts are fetched, and the store writes, on a machine that may be busy. */
+const until = (holds: () => void) => vi.waitFor(holds, { timeout: 20_000 });
+
+let stores = 0;
+async function jacket(): Promise<{ name: string; store: Store }> {
+  const name = `holder-${stores++}`;
+  const store = openStore(name);
+  await addGarment(store, { ...JACKET, edits: 1 });
+  return { name, store };
+}
+
+async function held(store: Store): Promise<Holder> {
+  const holder = holderOf(store, 'g');
+  await until(() => expect(holder.state()).toBeDefined());
+  return holder;
+}
+
+const make = (id: string): Action => ({ do: 'make', home: HOOKS, id, tape: 8000, now: 5 });
+const kept = (holder: Holder) => until(() => expect(holder.waiting()).toBe(0));
+const onDisk = async (store: Store): Promise<Garment> => (await loadGarment(store, 'g')).record;
+
+test('what is done is there at once, and on the disk in order', async () => {
+  const { store } = await jacket();
+  const holder = await held(store);
+  holder.act(make('a'));
+  holder.act(make('b'));
+  expect(Object.keys(holder.state()?.record.facts ?? {})).toEqual(['a', 'b']);
+  expect(holder.waiting()).toBe(2);
+  await kept(holder);
+  expect(await onDisk(store)).toEqual(holder.state()?.record);
+  expect((await loadGarment(store, 'g')).log.length).toBe(2);
+});
+
+test('two tabs: what both did is there, and a number of before stores nothing', async () => {
+  const { name, store } = await jacket();
+  const [here, there] = [await held(store), await held(openStore(name))];
+  here.act({ do: 'choose', place: opening, parts: typed('13'), now: 6 });
+  await kept(here);
+  // The other tab has not heard of it: its key shows the first hook where it still is, and it holds.
+  there.act({ ...make('x'), shown: 80_000 } as Action);
+  await kept(there);
+  expect(there.state()?.record).toEqual(await onDisk(store));
+  expect(Object.keys((await onDisk(store)).facts)).toEqual(['x']);
+  // Its second one has moved meanwhile, from 5.5 to 6.5.
+  here.look();
+  await until(() => expect(here.state()?.record.facts).toHaveProperty('x'));
+  here.act({ do: 'choose', place: opening, parts: typed('11'), now: 7 });
+  await kept(here);
+  there.act({ ...make('y'), shown: 6.5 * 80_000 } as Action);
+  await kept(there);
+  expect(there.refused()).toMatchObject({ why: 'stale' });
+  expect(Object.keys((await onDisk(store)).facts)).toEqual(['x']);
+  expect(nextOf(there.state()?.answer as never)).toMatchObject({ value: 5.5 * 80_000 });
+});
+
+test('what the store can’t take is held, said, and kept once it can', async () => {
+  const { store } = await jacket();
+  let full = false;
+  const sick: Store = {
+    ...store,
+    transact: (mode, work) =>
+      full && mode === 'readwrite'
+        ? Promise.reject(new StoreError('full'))
+        : store.transact(mode, work),
+  };
+  const holder = await held(sick);
+  full = true;
+  holder.act(make('a'));
+  await until(() => expect(holder.trouble()?.fault).toBe('full'));
+  expect(holder.waiting()).toBe(1);
+  expect(holder.state()?.record.facts).toHaveProperty('a');
+  full = false;
+  holder.again();
+  await kept(holder);
+  expect((await onDisk(store)).facts).toHaveProperty('a');
+});
+
+test('what is being typed is on the disk too, and settles there with the next press', async () => {
+  const { name, store } = await jacket();
+  const holder = await held(store);
+  for (const text of ['6', '63', '63.']) {
+    holder.act({ do: 'type', place: opening, parts: typed(text), now: 6 });
+  }
+  await kept(holder);
+  expect((await onDisk(store)).pending).toEqual({ place: opening, parts: typed('63.') });
+  // The tab is killed; the next one has the same still pending.
+  const next = await held(openStore(name));
+  expect(next.state()?.record.pending).toEqual({ place: opening, parts: typed('63.') });
+  next.act({ do: 'settle', now: 7 });
+  await kept(next);
+  expect((await onDisk(store)).works).toMatchObject({
+    hooks: { fields: { opening: typed('63.') } },
+  });
+});
+
+test('a garment that isn’t there says so', async () => {
+  const { store } = await jacket();
+  const holder = holderOf(store, 'gone');
+  await until(() => expect(holder.failed()).toMatchObject({ fault: 'gone' }));
+  expect(holder.state()).toBeUndefined();
+});
