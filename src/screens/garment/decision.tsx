@@ -30,7 +30,7 @@ export function Decision(props: DecisionProps) {
       <main>
         <header>
           <h1>{numberName(telling, home)}</h1>
-          {step && <span>{words.made(step.made, step.of)}</span>}
+          {step && <span class="how-many">{words.made(step.made, step.of)}</span>}
         </header>
         {row && typeof row.value === 'object' && (
           <RowDots row={{ run: row.value, made: row.made ?? [] }} />

@@ -5,13 +5,14 @@ import { Rich } from '../../controls/rich.tsx';
 import { linksFor, type Offered } from '../../garment/actions/links-for.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { isFactorNext } from '../../garment/actions/typed-parts.ts';
+import type { FieldPlace } from '../../garment/actions/typing.ts';
 import { linkName } from './names.ts';
 import type { OpenField } from './open-work.ts';
 import { takenText } from './taken-text.ts';
 
 interface Props {
   state: State;
-  field: OpenField;
+  field: OpenField<FieldPlace>;
   bench: Bench;
   onTake: (offered: Offered) => void;
   onBack: () => void;

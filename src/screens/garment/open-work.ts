@@ -10,10 +10,10 @@ import type { SeenWork } from '../../garment/work-out/seen-work.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { placeOfLetter } from '../../lengths/taken.ts';
 
-/** A field of a work that is open, as it stands on the bench in hand. */
-export interface OpenField {
+/** A field of a work, or of a quantity, that is open, as it stands on the bench in hand. */
+export interface OpenField<Place extends FieldPlace = Extract<FieldPlace, { work: string }>> {
   field: Field;
-  place: Extract<FieldPlace, { work: string }>;
+  place: Place;
   /** As typed, with a letter for each thing taken; bare lengths are in the unit of the bench. */
   text: string;
   taken: FieldText['taken'];
@@ -69,7 +69,7 @@ function placeOf(work: Work, { id, side }: { id: string; side: string }, field: 
 }
 
 /** What stands at a place, or is being typed there. */
-function partsAt(state: State, place: OpenField['place'], work: Work): unknown {
+function partsAt(state: State, place: Extract<FieldPlace, { work: string }>, work: Work): unknown {
   const pending = pendingOf(state.record);
   if (pending && isSame(pending.place, place)) return pending.parts;
   const { field, side } = place;
@@ -83,7 +83,7 @@ export function isSame(one: FieldPlace, other: FieldPlace): boolean {
 }
 
 /** Parts as one text; lengths typed in another unit have it written. */
-function textAt(parts: unknown, kind: Field['kind'], { unit }: Bench) {
+export function textAt(parts: unknown, kind: Field['kind'], { unit }: Bench) {
   const isLength = kind === 'length' || kind === 'lengths';
   const first = { text: '', unit };
   const read = fieldText(isLength && Array.isArray(parts) ? [first, ...parts] : parts);

@@ -3,6 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Offered } from '../../garment/actions/links-for.ts';
 import { todays } from '../../garment/actions/put.ts';
 import type { State } from '../../garment/actions/state.ts';
+import type { FieldPlace } from '../../garment/actions/typing.ts';
 import type { LinkName } from './link-text.ts';
 import { linkName } from './names.ts';
 import type { OpenField } from './open-work.ts';
@@ -20,10 +21,14 @@ export function takenText(
 }
 
 /** What each letter of a field is called, with its number of now. */
-export function namesIn(state: State, { taken, place }: OpenField, bench: Bench): LinkName[] {
+export function namesIn(
+  state: State,
+  { taken, place }: OpenField<FieldPlace>,
+  bench: Bench,
+): LinkName[] {
   const { answer } = state;
   return taken.map((part) => {
-    const now = 'link' in part ? todays(state, part, place.side ?? '') : part;
+    const now = 'link' in part ? todays(state, part, ('work' in place && place.side) || '') : part;
     const link = 'link' in part ? part.link : part.was;
     const name = linkName({ answer }, link);
     const number = 'put' in now ? takenText({ ...now, value: now.put }, bench) : words.waiting;

@@ -5,9 +5,9 @@ import type { Action } from '../../garment/actions/act.ts';
 import type { Offered } from '../../garment/actions/links-for.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { partsOf, withTaken } from '../../garment/actions/typed-parts.ts';
-import { pendingOf } from '../../garment/actions/typing.ts';
+import { type FieldPlace, pendingOf } from '../../garment/actions/typing.ts';
 import { letterOf } from '../../lengths/taken.ts';
-import { isSame, type OpenField, type OpenWork } from './open-work.ts';
+import { isSame, type OpenField } from './open-work.ts';
 
 /** What the maker does, without the time it is done at. */
 export type Deed = Action extends infer One
@@ -17,9 +17,14 @@ export type Deed = Action extends infer One
   : never;
 export type Do = (deed: Deed) => void;
 
-interface Typing {
+/** What is open: a work, or a quantity, which has one field. */
+interface Open<Place extends FieldPlace> {
+  fields: readonly OpenField<Place>[];
+}
+
+interface Typing<Place extends FieldPlace> {
   state: State;
-  open: OpenWork | undefined;
+  open: Open<Place> | undefined;
   bench: Bench;
   onDo: Do;
 }
@@ -28,7 +33,7 @@ interface Typing {
  * Which field of an open work is typed into. What is typed is pending until the maker goes on: to the
  * next field, to another, out of the work, or away from the page.
  */
-export function useTyping(now: Typing) {
+export function useTyping<Place extends FieldPlace>(now: Typing<Place>) {
   const [at, setAt] = useState<{ key: string; fresh: Fresh } | undefined>(() => pendingField(now));
   const latest = useRef({ ...now, at });
   latest.current = { ...now, at };
@@ -91,12 +96,18 @@ export function useTyping(now: Typing) {
   return { field, fresh: at?.fresh ?? 'all', ...stable };
 }
 
-function fieldOf(open: OpenWork | undefined, key: string): OpenField | undefined {
+function fieldOf<Place extends FieldPlace>(
+  open: Open<Place> | undefined,
+  key: string,
+): OpenField<Place> | undefined {
   return open?.fields.find(({ field }) => field.key === key);
 }
 
 /** What was being typed when the page was left goes on. */
-function pendingField({ state, open }: Typing): { key: string; fresh: Fresh } | undefined {
+function pendingField<Place extends FieldPlace>({
+  state,
+  open,
+}: Typing<Place>): { key: string; fresh: Fresh } | undefined {
   const pending = pendingOf(state.record);
   const one = pending && open?.fields.find(({ place }) => isSame(place, pending.place));
   return one && { key: one.field.key, fresh: 'no' };

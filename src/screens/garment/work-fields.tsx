@@ -6,6 +6,7 @@ import { FieldTile } from '../../controls/field-tile.tsx';
 import { Pad } from '../../controls/pad.tsx';
 import { isLength } from '../../controls/pad-keys.ts';
 import type { State } from '../../garment/actions/state.ts';
+import type { FieldPlace } from '../../garment/actions/typing.ts';
 import { endsInLink, forPad, fromPad } from './link-text.ts';
 import { LinkTile } from './link-tile.tsx';
 import type { OpenField, OpenWork } from './open-work.ts';
@@ -62,7 +63,7 @@ export function WorkFields(props: ListProps) {
 }
 
 interface KeysProps {
-  one: OpenField;
+  one: OpenField<FieldPlace>;
   bench: Bench;
   typing: Typing;
 }

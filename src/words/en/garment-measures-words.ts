@@ -8,7 +8,6 @@ export const measuresWords = {
   read: (off: string) => `read, ± ${off}`,
   measured: 'measured',
   sum: (sum: string) => `from ${sum}`,
-  empty: 'to be given',
   body: 'body',
   final: 'final',
   undecided: 'a decision is open',
@@ -43,6 +42,6 @@ export const measuresWords = {
   finalHint: 'not asked about before a cut',
   isBody: 'A measure of someone’s body',
   bodyHint: 'left out of what you share, unless you say so',
-  takenBy: 'Taken by',
+  takenBy: (names: readonly string[]) => `Taken by ${names.join(', ')}.`,
   remove: 'Take it off',
 };

@@ -1,0 +1,78 @@
+import { useState } from 'preact/hooks';
+import { measuresWords as words } from '#words/garment-measures-words.ts';
+import { tapeStep } from '../../calculation/bench.ts';
+import { Rich } from '../../controls/rich.tsx';
+import { previewOf } from '../../garment/actions/typing.ts';
+import { homeOf } from '../../garment/record/home.ts';
+import { BeforeAfter } from './before-after.tsx';
+import { MeasureDeeds } from './measure-deeds.tsx';
+import { MeasureEntry } from './measure-entry.tsx';
+import { MeasureName } from './measure-name.tsx';
+import { MeasureTyping } from './measure-typing.tsx';
+import type { MeasureDeed, MeasuresProps } from './measures-props.ts';
+import { quantityName } from './names.ts';
+import { quantityNumber, quantitySource } from './quantity-words.ts';
+import type { Do } from './use-typing.ts';
+
+interface Props extends MeasuresProps {
+  id: string;
+  first: MeasureDeed;
+  onBack: () => void;
+}
+
+/** One number of the garment: what it is, where it is from, and what can be done with it. */
+export function MeasureOne({ id, first, onBack, ...props }: Props) {
+  const { state, bench, onAct } = props;
+  const [deed, setDeed] = useState<MeasureDeed>(first);
+  const quantity = state.answer.sound.quantities.get(id);
+  if (!quantity) return null;
+  const answer = previewOf(state);
+  const onDo: Do = (one) => onAct({ ...one, now: Date.now() } as Parameters<typeof onAct>[0]);
+  const look = () => setDeed('look');
+  const name = quantityName({ answer }, id);
+  return (
+    <>
+      <div class="reading one">
+        <h1>{name}</h1>
+        <div class="scroll">
+          <p class="measure">
+            <Rich text={quantityNumber(quantity, answer.values.get(homeOf(id)), bench)} />
+          </p>
+          <p class="said">
+            <Rich text={quantitySource({ answer, bench }, id, quantity)} />
+          </p>
+          <BeforeAfter state={state} work={id} bench={bench} />
+          {deed === 'look' && <MeasureDeeds {...props} id={id} onDeed={setDeed} onBack={onBack} />}
+        </div>
+      </div>
+      {(deed === 'type' || deed === 'sum') && (
+        <MeasureTyping {...{ state, id, bench, onDo }} sum={deed === 'sum'} onDone={look} />
+      )}
+      {deed === 'measure' && (
+        <MeasureEntry
+          name={name}
+          kind={quantity.kind === 'count' ? 'count' : 'length'}
+          bench={bench}
+          onKeep={(measured) => {
+            const tape = tapeStep(bench);
+            onDo({ do: 'measure', quantity: id, measured, tape, id: crypto.randomUUID() });
+            look();
+          }}
+          onLeave={look}
+        />
+      )}
+      {deed === 'rename' && (
+        <MeasureName
+          first={quantity.name}
+          deed={words.rename}
+          kinds={false}
+          onName={(to) => {
+            onDo({ do: 'say', of: 'quantities', ids: [id], set: { name: to } });
+            look();
+          }}
+          onLeave={look}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,118 @@
+import { useState } from 'preact/hooks';
+import { measuresWords as words } from '#words/garment-measures-words.ts';
+import { adopt } from '../../controls/adopt.ts';
+import { Rich } from '../../controls/rich.tsx';
+import { pendingOf } from '../../garment/actions/typing.ts';
+import { homeOf } from '../../garment/record/home.ts';
+import workCss from './garment-work.css?inline';
+import { type MeasureKind, MeasureName } from './measure-name.tsx';
+import { MeasureOne } from './measure-one.tsx';
+import css from './measures.css?inline';
+import type { MeasureDeed, MeasuresProps } from './measures-props.ts';
+import { quantityName } from './names.ts';
+import { quantityNumber, quantitySource } from './quantity-words.ts';
+
+adopt(workCss);
+adopt(css);
+
+/** What is open over the list. */
+type Over = { one: string; deed: MeasureDeed } | { add: 'number' | 'sum' } | undefined;
+
+/** The numbers of a garment itself: where each is from, and all that is done with them. */
+export function Measures(props: MeasuresProps) {
+  const { state, bench, onDone, said } = props;
+  const [over, setOver] = useState<Over>(() => typedNow(props));
+  const back = () => setOver(undefined);
+  return (
+    <div class="bench measures" data-hand={bench.hand}>
+      {said !== undefined && (
+        <p class="said warning" role="alert">
+          <Rich text={said} />
+        </p>
+      )}
+      {over && 'one' in over && state.answer.sound.quantities.has(over.one) ? (
+        <MeasureOne {...props} key={over.one} id={over.one} first={over.deed} onBack={back} />
+      ) : (
+        <List {...props} onOpen={(one) => setOver({ one, deed: 'look' })} />
+      )}
+      {over && 'add' in over && <Add {...props} what={over.add} onAdded={setOver} onLeave={back} />}
+      {!over && (
+        <nav class="actions" aria-label={words.title}>
+          <button type="button" onClick={onDone}>
+            {words.done}
+          </button>
+          <button type="button" onClick={() => setOver({ add: 'number' })}>
+            {words.add}
+          </button>
+          <button type="button" onClick={() => setOver({ add: 'sum' })}>
+            {words.addSum}
+          </button>
+        </nav>
+      )}
+    </div>
+  );
+}
+
+/** A number that was being typed when the page was left goes on being typed. */
+function typedNow({ state }: MeasuresProps): Over {
+  const place = pendingOf(state.record)?.place;
+  return place && 'quantity' in place ? { one: place.quantity, deed: 'type' } : undefined;
+}
+
+function List({ state, bench, onOpen }: MeasuresProps & { onOpen: (id: string) => void }) {
+  const { answer, record } = state;
+  const all = [...answer.sound.quantities];
+  return (
+    <div class="reading">
+      <header>
+        <h1>{words.title}</h1>
+        <span class="whose">{record.name}</span>
+      </header>
+      <ul class="scroll numbers" aria-label={words.list}>
+        {all.length === 0 && <li class="said">{words.none}</li>}
+        {all.map(([id, quantity]) => (
+          <li key={id}>
+            <button type="button" class="number" onClick={() => onOpen(id)}>
+              <span>
+                {quantityName({ answer }, id)}
+                <small>
+                  <Rich text={quantitySource({ answer, bench }, id, quantity)} />
+                </small>
+              </span>
+              <b>
+                <Rich text={quantityNumber(quantity, answer.values.get(homeOf(id)), bench)} />
+              </b>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+interface AddProps extends MeasuresProps {
+  what: 'number' | 'sum';
+  onAdded: (over: Over) => void;
+  onLeave: () => void;
+}
+
+/** A new number after all others, still to be typed; a sum, to be taken together. */
+function Add({ state, bench, what, onAct, onAdded, onLeave }: AddProps) {
+  const add = (name: string, kind: MeasureKind) => {
+    const ranks = [...state.answer.sound.quantities.values()].map(({ rank }) => rank);
+    const rank = ranks.reduce((most, one) => Math.max(most, one), 0) + 1;
+    const it = { name, kind, rank, parts: [{ text: '', unit: bench.unit }] };
+    const id = crypto.randomUUID();
+    onAct({ do: 'add', to: 'quantities', id, it, now: Date.now() });
+    onAdded({ one: id, deed: what === 'sum' ? 'sum' : 'type' });
+  };
+  return (
+    <MeasureName
+      first=""
+      deed={words.make}
+      kinds={what === 'number'}
+      onName={add}
+      onLeave={onLeave}
+    />
+  );
+}

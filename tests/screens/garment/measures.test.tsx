@@ -1,0 +1,175 @@
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { useState } from 'preact/hooks';
+import { afterEach, expect, test, vi } from 'vitest';
+import { type Action, act } from '../../../src/garment/actions/act.ts';
+import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { homeOf } from '../../../src/garment/record/home.ts';
+import type { Garment, Quantity } from '../../../src/garment/record/record.ts';
+import { plusMinus } from '../../../src/garment/work-out/doubt.ts';
+import { mm } from '../../../src/lengths/length.ts';
+import { Measures } from '../../../src/screens/garment/measures.tsx';
+import { benchOf } from '../../controls/helpers.ts';
+import { quantity } from '../../garment/trial/garments.ts';
+import { KNOWN } from '../../garment/trial/known.ts';
+import { waistcoat } from '../../garment/trial/waistcoat.ts';
+
+afterEach(cleanup);
+
+const bench = benchOf();
+const sum: Quantity = {
+  name: 'Both',
+  kind: 'length',
+  rank: 3,
+  parts: [quantity('front'), { text: ' + ', unit: 'cm' }, quantity('armhole')],
+};
+const withSum: Garment = {
+  ...waistcoat,
+  quantities: { ...waistcoat.quantities, both: sum },
+};
+
+/** The screen over a garment in hand, as the app keeps it. */
+function show(record: Garment = withSum, onRead?: (id: string) => void) {
+  let latest = begin(record, KNOWN);
+  const done = vi.fn();
+  function Hand() {
+    const [state, setState] = useState(latest);
+    const onAct = (action: Action) => {
+      latest = act(latest, action).state;
+      setState(latest);
+    };
+    return <Measures {...{ state, bench, onAct, onDone: done, onRead }} />;
+  }
+  render(<Hand />);
+  return { state: () => latest, done };
+}
+
+const rows = () =>
+  within(screen.getByRole('list'))
+    .getAllByRole('button')
+    .map(({ textContent }) => textContent);
+const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
+const key = (name: string) => {
+  const pad = within(screen.getByRole('group', { name: 'Number pad' }));
+  fireEvent.pointerDown(pad.getByRole('button', { name }), { button: 0 });
+};
+const value = (state: State, id: string) => {
+  const result = state.answer.values.get(homeOf(id));
+  return result?.ok ? result.value : undefined;
+};
+
+test('each number says what it is and where it is from, a sum by the names in it', () => {
+  show();
+  expect(rows()).toEqual([
+    'Front edgetyped46.3 cm',
+    'Armhole, roundread, ± 0.2 cm62.4 cm ± 0.2 cm',
+    'Bothfrom [Front edge] + [Armhole, round]108.7 cm ± 0.2 cm',
+  ]);
+});
+
+test('one is typed anew: pending until Done, then one change, and its ± is gone', () => {
+  const { state } = show();
+  press(/^Armhole/);
+  press('Type it anew');
+  for (const digit of '63') key(digit);
+  expect(value(state(), 'armhole')).toBe(mm(624));
+  expect(screen.getByRole('region', { name: 'When this settles' }).textContent).toMatch(/63 cm/);
+  press('Done');
+  expect(value(state(), 'armhole')).toBe(mm(630));
+  expect(state().log).toHaveLength(1);
+  const now = state().answer.values.get(homeOf('armhole'));
+  expect(now && plusMinus(now)).toBe(0);
+});
+
+test('one is measured, and the measure taken back', () => {
+  const { state } = show();
+  press(/^Front edge/);
+  press('Measure it');
+  for (const digit of ['4', '7']) key(digit);
+  press('Keep this measure');
+  expect(value(state(), 'front')).toBe(mm(470));
+  expect(screen.getByText('measured')).toBeTruthy();
+  expect(screen.queryByRole('button', { name: 'Type it anew' })).toBeNull();
+  press('Take the measure back: 46.3 cm again');
+  expect(value(state(), 'front')).toBe(mm(463));
+});
+
+test('a sum is not measured; one that is read asks for the tape', () => {
+  const onRead = vi.fn();
+  show(withSum, onRead);
+  press(/^Both/);
+  expect(screen.queryByRole('button', { name: 'Measure it' })).toBeNull();
+  expect(screen.queryByRole('button', { name: 'Read it off a tape' })).toBeNull();
+  press('Done');
+  press(/^Front edge/);
+  press('Read it off a tape');
+  expect(onRead).toHaveBeenCalledWith('front');
+});
+
+test('it is renamed, said to be final and to be of a body', () => {
+  const { state } = show();
+  press(/^Front edge/);
+  press('Rename');
+  fireEvent.input(screen.getByLabelText('Name'), { target: { value: '  ' } });
+  press('Rename');
+  expect(screen.getByText('Name: give it one, so that you find it again.')).toBeTruthy();
+  fireEvent.input(screen.getByLabelText('Name'), { target: { value: 'Edge' } });
+  press('Rename');
+  press(/^It is final/);
+  press(/^A measure of someone/);
+  expect(state().record.quantities.front).toMatchObject({ name: 'Edge', final: true, body: true });
+  press(/^It is final/);
+  expect(state().record.quantities.front).not.toHaveProperty('final');
+  press('Done');
+  expect(rows()[0]).toBe('Edgetyped · body46.3 cm');
+});
+
+test('what is taken is not taken off, and who takes it is said; what is not, goes', () => {
+  const { state } = show();
+  press(/^Front edge/);
+  press('Take it off');
+  expect(screen.getByRole('alert').textContent).toBe(
+    'Not taken off: Both, Hooks · Opening take it. Type numbers there, or take others; then take it off.',
+  );
+  press('Done');
+  press(/^Both/);
+  press('Take it off');
+  expect(state().record.quantities).not.toHaveProperty('both');
+  expect(rows()).toHaveLength(2);
+});
+
+test('a number is added with its kind, and typed', () => {
+  const { state } = show();
+  press('Add a number');
+  fireEvent.input(screen.getByLabelText('Name'), { target: { value: 'Buttons' } });
+  press('how many');
+  press('Add');
+  key('9');
+  press('Done');
+  press('Done');
+  expect(rows().at(-1)).toBe('Buttonstyped9');
+  const [, added] = Object.entries(state().record.quantities).at(-1) ?? [];
+  expect(added).toMatchObject({ name: 'Buttons', kind: 'count', rank: 4 });
+});
+
+test('a sum is added and taken together from the garment, link by link', () => {
+  const { state } = show(waistcoat);
+  press('Add a sum');
+  fireEvent.input(screen.getByLabelText('Name'), { target: { value: 'Long' } });
+  press('Add');
+  press(/^Front edge/);
+  key('plus');
+  press('From the garment');
+  press(/^Armhole, round/);
+  press('Done');
+  const [id, added] = Object.entries(state().record.quantities).at(-1) ?? ['', undefined];
+  expect(value(state(), id)).toBe(mm(1087));
+  expect((added as Quantity).parts.filter((part) => 'link' in part)).toHaveLength(2);
+  press('Done');
+  expect(rows().at(-1)).toMatch(/^Longfrom \[Front edge\] \+ \[Armhole, round\]108\.7 cm/);
+});
+
+test('a number not given says so in place of where it is from', () => {
+  const empty = { ...sum, name: 'Later', parts: [{ text: '', unit: 'cm' as const }] };
+  show({ ...waistcoat, quantities: { later: empty } });
+  expect(rows()).toEqual(['LaterLater: give a number.—']);
+});
