@@ -189,7 +189,7 @@ describe('numbers that are found and made', () => {
     expect(screen.getByText('planned 1.2 cm · shown 1.2 cm')).toBeTruthy();
     press('Measure it');
     fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '1.4' } });
-    press('Keep');
+    press('Keep this measure');
     expect(held.state.record.facts.f).toMatchObject({ measured: 1.4 * 80_000 });
     press(/^✓ 1.4 cm/);
     press('Take it back');
