@@ -11,6 +11,8 @@ import type { Lacks } from './work-said.ts';
 
 export interface WorkWays {
   onDone: () => void;
+  /** Says how what is made otherwise goes on. */
+  onDecide?: ((home: string) => void) | undefined;
   onFollow?: (() => void) | undefined;
   /** Reads a field off a tape. */
   onRead?: ((place: FieldPlace) => void) | undefined;

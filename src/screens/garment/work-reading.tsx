@@ -1,9 +1,10 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { garmentWorkWords as words } from '#words/garment-work-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { Refused } from '../../garment/actions/state.ts';
 import { BeforeAfter } from './before-after.tsx';
 import { DrawnWork } from './drawn-work.tsx';
-import { workName } from './names.ts';
+import { numberName, workName } from './names.ts';
 import { refusedSaid, slotName } from './refused-words.ts';
 import type { WorkInHand } from './use-work.ts';
 import { WorkAnswer } from './work-answer.tsx';
@@ -18,13 +19,17 @@ interface Props {
   hand: WorkInHand;
   refused: Refused | undefined;
   lacks: Lacks | undefined;
+  /** Says how what is made otherwise goes on. */
+  onDecide: ((home: string) => void) | undefined;
 }
 
 /** What is read of an open work: what it gives next, what becomes of others, its drawing. */
-export function WorkReading({ hand, refused, lacks }: Props) {
+export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
   const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
   const { made, of } = madeOf(state, id, side);
   const telling = { answer: state.answer, bench, here: id };
+  const scroller = useScrolledUp(hand.typing.field?.field.key);
+  const conflicts = open ? conflictsOf(telling, open) : [];
   const asPlanned = planned?.ok ? planned.answer : undefined;
   return (
     <main class="reading">
@@ -33,7 +38,7 @@ export function WorkReading({ hand, refused, lacks }: Props) {
         {of > 0 && <span>{words.made(made, of)}</span>}
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
-      <section class="scroll" tabIndex={0} aria-label={words.answer}>
+      <section class="scroll" ref={scroller} tabIndex={0} aria-label={words.answer}>
         {refused && (
           <p class="refused warning" role="alert">
             <Rich text={refusedSaid(telling, refused)} />
@@ -45,8 +50,17 @@ export function WorkReading({ hand, refused, lacks }: Props) {
           // It is said of the plan: once something is made, the numbers speak for themselves.
           sentence={made === 0 ? asPlanned?.sentence : undefined}
           lacks={lacks && { ...lacks, id: LACKS_ID, soft: pending || lacks.soft }}
-          warnings={[...(open ? conflictsOf(telling, open) : []), ...(asPlanned?.warnings ?? [])]}
+          warnings={[...conflicts.map(({ said }) => said), ...(asPlanned?.warnings ?? [])]}
         />
+        {onDecide &&
+          conflicts.map(({ home }) => (
+            <p class="last" key={home}>
+              <span>{numberName(telling, home)}</span>
+              <button type="button" onClick={() => onDecide(home)}>
+                {words.decide}
+              </button>
+            </p>
+          ))}
         <Beside hand={hand} />
         {gives
           .filter(({ output }) => output.kind === 'run')
@@ -69,6 +83,15 @@ export function WorkReading({ hand, refused, lacks }: Props) {
       </section>
     </main>
   );
+}
+
+/** What scrolls is at its top, where the answer is, when a field begins to be typed into. */
+function useScrolledUp(at: string | undefined) {
+  const scroller = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (at !== undefined && scroller.current) scroller.current.scrollTop = 0;
+  }, [at]);
+  return scroller;
 }
 
 /** Below the number: what it changes elsewhere, the last change to be taken back, the drawing. */

@@ -34,10 +34,13 @@ function isSoft(trouble: Trouble): boolean {
 }
 
 /** What of a side of a work is made otherwise than asked. */
-export function conflictsOf(telling: Telling, { id, side }: OpenWork): string[] {
+export function conflictsOf(
+  telling: Telling,
+  { id, side }: OpenWork,
+): { home: string; said: string }[] {
   return telling.answer.conflicts
     .filter(({ home }) => isOf(home, id, side))
-    .map((conflict) => conflictSaid(telling, conflict));
+    .map((conflict) => ({ home: conflict.home, said: conflictSaid(telling, conflict) }));
 }
 
 /** How much of a side of a work is made: the marks of its one row, or its steps. */

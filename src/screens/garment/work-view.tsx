@@ -31,7 +31,7 @@ export function WorkView(props: WorkViewProps) {
   const lacks = lacksOf({ answer: state.answer, bench, here: work }, work, hand.gives);
   return (
     <div class="bench garment-work" data-hand={bench.hand}>
-      <WorkReading hand={hand} refused={refused} lacks={lacks} />
+      <WorkReading {...{ hand, refused, lacks }} onDecide={props.onDecide} />
       <WorkHand {...props} hand={hand} lacks={lacks} />
     </div>
   );

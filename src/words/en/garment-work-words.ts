@@ -22,7 +22,7 @@ export const garmentWorkWords = {
   less: 'Less',
   follow: 'Follow',
   undo: 'Undo',
-  undoOf: (name: string) => `Undo: ${name}`,
+  decide: 'Decide',
   fields: 'Fields',
   source: 'Where its number comes from',
   typed: 'Typed',

@@ -250,3 +250,12 @@ describe('sides, and taking off', () => {
     expect(held.state.record.works.hem).toMatchObject({ fields: { depth: typed('3.5') } });
   });
 });
+
+test('what is made otherwise than asked is said, and leads to its decision', async () => {
+  const decide = vi.fn();
+  const held = await openIn(skirt, 'close', { onDecide: decide });
+  const home = homeOf('close', '', 'marks');
+  held.act({ do: 'make', home, id: 'f', tape: 8000, measured: 2 * 80_000, now: 1 });
+  fireEvent.click(await screen.findByRole('button', { name: 'Decide' }));
+  expect(decide).toHaveBeenCalledWith(home);
+});
