@@ -1,6 +1,7 @@
 import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import type { State } from '../../garment/actions/state.ts';
+import { homeOf } from '../../garment/record/home.ts';
 import { DrawnWork } from './drawn-work.tsx';
 import { openWork } from './open-work.ts';
 
@@ -12,11 +13,16 @@ interface Props {
   bench: Bench;
 }
 
-/** A work as it is drawn where it is only looked at. */
+/** A work as it is drawn where it is only looked at, with the numbers that the hand makes. */
 export function DrawnHere({ state, work, side, drawing, bench }: Props) {
   const draft = openWork(state, work, side, bench)?.draft;
   const drawn = draft && drawing.draw(draft, bench);
   if (!drawn) return null;
+  const steps = new Set(state.answer.steps.map(({ home }) => home));
+  const dimensions = drawn.dimensions.filter(({ by }) => {
+    const key = 'given' in by ? '' : 'found' in by ? by.found : by.made;
+    return steps.has(homeOf(work, side, key));
+  });
   const labelOf = () => ({ kind: 'plain', aloud: '', current: false }) as const;
-  return <DrawnWork drawing={drawn} labelOf={labelOf} />;
+  return <DrawnWork drawing={{ ...drawn, dimensions }} labelOf={labelOf} />;
 }

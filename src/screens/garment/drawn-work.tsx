@@ -1,10 +1,14 @@
 import { useRef } from 'preact/hooks';
 import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { adopt } from '../../controls/adopt.ts';
 import { drawn as drawnShape } from '../../controls/figure-view.tsx';
 import { Rich } from '../../controls/rich.tsx';
 import { useBox } from '../../controls/use-box.ts';
 import type { Dimension, Dimensioned } from '../../drawing/dimension.ts';
 import { layOut, type PlacedDimension } from '../../drawing/dimension-layout.ts';
+import css from './drawn-work.css?inline';
+
+adopt(css);
 
 /** A number on a drawing as it is touched. */
 export interface Label {
@@ -67,6 +71,15 @@ function Touched({ placed, label }: { placed: PlacedDimension; label: Label }) {
     height: `${height - APART}px`,
   };
   const { name, text } = placed.dimension;
+  if (label.kind === 'plain') {
+    return (
+      <span class="dimension" style={style}>
+        <b>
+          <Rich text={text} />
+        </b>
+      </span>
+    );
+  }
   return (
     <button
       type="button"

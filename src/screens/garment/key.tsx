@@ -29,7 +29,7 @@ export function Key(props: Props) {
   const press = usePress(`${face} ${said?.above ?? ''} ${said?.number ?? ''}`, props.onPress);
   const body = said ? <StepBody {...said} /> : <p class="why">{whyOf(props)}</p>;
   return (
-    <section class="key" data-hand={bench.hand} data-kind={next.kind} aria-label={words.key}>
+    <section class="next-key" data-hand={bench.hand} data-kind={next.kind} aria-label={words.key}>
       {next.kind === 'step' ? (
         <button type="button" class="says" aria-description={words.more} onClick={props.onMore}>
           {body}
