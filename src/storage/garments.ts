@@ -127,8 +127,8 @@ function amountOf(garment: Garment, limit: Limit): number {
   return limit === 'size' ? sizeOfSettled(garment) : Object.keys(garment[limit]).length;
 }
 
-/** What is being typed is counted when it is typed. */
-function sizeOfSettled({ pending: _, ...settled }: Garment): number {
+/** Without what is counted when it is typed, and what every change writes anew. */
+function sizeOfSettled({ pending, name, changed, edits, ...settled }: Garment): number {
   return sizeOf(settled);
 }
 

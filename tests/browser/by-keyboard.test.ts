@@ -1,5 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { garmentListWords } from '#words/garment-list-words.ts';
 import { garmentWords } from '#words/garment-words.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
 import { settled } from './settled.ts';
@@ -154,12 +155,17 @@ test('marks are followed by arrows, Space and Enter', async () => {
   await close();
 });
 
-test('a garment is made, given another name, deleted and had back with the keys alone', async () => {
+test('a garment is made, given another name, put away and had back with the keys alone', async () => {
   const { page, close } = await start('#/garments');
   await tabTo(page, page.locator('input[type=text]').first());
   await page.keyboard.type('Coat');
   await page.keyboard.press('Enter');
+  // It is opened at once; back to the list.
+  await page.waitForURL(/garments\/open/);
+  await page.goBack();
   await page.getByRole('article', { name: 'Coat', exact: true }).waitFor();
+  await tabTo(page, button(page, garmentListWords.more('Coat')));
+  await page.keyboard.press('Enter');
   await tabTo(page, button(page, garmentWords.rename));
   await page.keyboard.press('Enter');
   const name = page.getByRole('article', { name: 'Coat' }).locator('input[type=text]');
@@ -169,7 +175,9 @@ test('a garment is made, given another name, deleted and had back with the keys 
   await page.keyboard.press('Enter');
   const renamed = page.getByRole('article', { name: /cape$/ });
   await renamed.waitFor();
-  await tabTo(page, button(page, garmentWords.remove));
+  await tabTo(page, button(page, garmentListWords.more('Coat and cape')));
+  await page.keyboard.press('Enter');
+  await tabTo(page, button(page, garmentListWords.putAway));
   await page.keyboard.press(' ');
   await renamed.waitFor({ state: 'detached' });
   await tabTo(page, button(page, garmentWords.bringBack));

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
-import { checkGarment } from '../../src/garment/check.ts';
-import type { Garment } from '../../src/garment/garment.ts';
+import { readRecord } from '../../src/garment/record/read-record.ts';
+import type { Garment } from '../../src/garment/record/record.ts';
 
 /** What a device holds of garments: those that pass the app's own check, and how many don't. */
 export interface OnDevice {
@@ -26,7 +26,7 @@ export async function keptGarments(page: Page): Promise<OnDevice> {
         };
       }),
   );
-  const checked = records.map(checkGarment);
+  const checked = records.map(readRecord);
   const garments = checked.flatMap((one) => (one.ok ? [one.value] : []));
   return { garments, damaged: checked.length - garments.length };
 }

@@ -3,13 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from 'vitest';
-import { garmentFailedWords } from '#words/garment-failed-words.ts';
 import { loadNewer, newerWords } from '#words/newer-words.ts';
 import { phoneWords } from '#words/phone-words.ts';
 import { photoFaultWords } from '#words/photo-words.ts';
 import { type Served, serveApp } from './built.ts';
 import { launchBrowser, openApp, waitUntilKept } from './harness.ts';
-import { keptGarments } from './kept-garments.ts';
 import { builds, countLoads, loads, publishAnother, renameParts } from './newer-build.ts';
 import { onScreen, photoOf } from './tape-pictures.ts';
 
@@ -84,66 +82,6 @@ test('a photo being read stays when another tab takes a newer build, and so does
   await expect.poll(() => builds(page), SLOW).toEqual(['second']);
   await field.waitFor();
   expect(await field.inputValue()).toBe(read);
-  expect(app.complaints).toEqual([]);
-  await app.close();
-});
-
-test('a mark read off a photo is kept on the garment as another tab has it by then', async () => {
-  const app = await openApp(browser, served.address, { at: '#/garments', serviceWorkers: 'block' });
-  const { page } = app;
-  await page.getByText('Show the invented one').tap();
-  const hooks = (on: Page) => on.getByRole('listitem').filter({ hasText: 'seven hooks' });
-  await hooks(page).getByRole('button', { name: 'Open' }).tap();
-  await page.locator('input[name=count]').waitFor();
-  await page.getByRole('button', { name: 'Follow', exact: true }).tap();
-  for (const mark of ['Hook 2 of 7', 'Hook 3 of 7']) {
-    await page.locator('.next').tap();
-    await page.getByText(mark).waitFor();
-  }
-  await page.getByText('Made elsewhere').tap();
-  await page.getByRole('button', { name: 'Photo' }).tap();
-  await choose(page);
-  await page.getByRole('slider').waitFor(SLOW);
-
-  const made = async () => {
-    const { garments } = await keptGarments(page);
-    return garments[0]?.kept.find(({ id }) => id === 'hooks')?.runs[0]?.made;
-  };
-  const other = await app.context.newPage();
-  await other.goto(`${served.address}#/garments`);
-  await hooks(other).getByRole('button', { name: 'Follow' }).tap();
-  await other.getByText('Hook 1 of 7').waitFor();
-  await other.locator('.next').tap();
-  await other.getByText('Hook 2 of 7').waitFor();
-  await expect.poll(made).toEqual({ '1': '' });
-
-  await page.bringToFront();
-  await readAndUse(page);
-  await page.getByText('Hook 3 of 7').waitFor();
-  await page.getByRole('button', { name: 'Close' }).tap();
-  await page.getByRole('button', { name: 'Keep' }).tap();
-
-  // The other one measures the same mark at the last moment: both stay, until the maker says which.
-  await page.getByRole('button', { name: 'Keep it' }).waitFor();
-  await other.bringToFront();
-  await other.locator('.next').tap();
-  await other.getByText('Hook 3 of 7').waitFor();
-  await other.getByText('Made elsewhere').tap();
-  await other.getByLabel(/where it really is/).fill('16');
-  await other.getByText('Keep this measure').tap();
-  await expect.poll(made).toEqual({ '1': '', '2': '', '3': '16 cm' });
-
-  await page.bringToFront();
-  await page.getByRole('button', { name: 'Keep it' }).tap();
-  await page.getByText(garmentFailedWords.measured).waitFor();
-  expect(await made()).toEqual({ '1': '', '2': '', '3': '16 cm' });
-  await page.getByRole('button', { name: 'Keep it' }).tap();
-  await page.locator('input[name=count]').waitFor();
-  expect(await made()).toEqual({
-    '1': '',
-    '2': '',
-    '3': expect.stringMatching(/^[\d.]+ ± 0\.\d+ cm$/),
-  });
   expect(app.complaints).toEqual([]);
   await app.close();
 });

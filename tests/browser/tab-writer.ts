@@ -9,8 +9,7 @@ export type Order =
   | { deed: 'keep'; garment: string; name: string; depth: string }
   | { deed: 'change'; garment: string; name: string; depth: string }
   | { deed: 'rename'; start: string; name: string }
-  | { deed: 'take-off'; start: string; name: string }
-  | { deed: 'delete and bring back'; start: string };
+  | { deed: 'put away and bring back'; start: string };
 
 /**
  * An order that the app confirmed, or that could not be done, since the garment lay in the bin
@@ -23,7 +22,8 @@ export interface Done {
   confirmed: boolean;
 }
 
-type Words = Pick<typeof garmentWords, 'rename' | 'remove' | 'takeOff' | 'bringBack'> & {
+type Words = Pick<typeof garmentWords, 'rename' | 'bringBack'> & {
+  putAway: string;
   keepIt: string;
   failed: typeof garmentFailedWords & { gone: string };
 };
@@ -95,7 +95,7 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
     [...(within?.querySelectorAll('li') ?? [])].find(
       (li) => li.textContent?.startsWith(start) && button(li, face),
     );
-  /** One garment is open at a time: what is done with one is on it once it is. */
+  /** What else is done with a garment folds out of one at a time. */
   const opened = async (start: string) => {
     await openList();
     card(start)?.querySelector<HTMLElement>('h2 [aria-expanded=false]')?.click();
@@ -138,16 +138,8 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
         await until(() => card(order.start)?.ariaLabel !== before || refused());
         return !refused();
       }
-      case 'take-off': {
-        const kept = row(await opened(order.start), order.name, words.takeOff);
-        const key = kept && button(kept, words.takeOff);
-        if (!key) return false;
-        key.click();
-        await until(() => !row(card(order.start), order.name, words.takeOff) || refused());
-        return !refused();
-      }
-      case 'delete and bring back': {
-        const key = button(await opened(order.start), words.remove);
+      case 'put away and bring back': {
+        const key = button(await opened(order.start), words.putAway);
         if (!key) return false;
         key.click();
         await until(() => !card(order.start) || refused());

@@ -1,8 +1,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { garmentFailedWords } from '#words/garment-failed-words.ts';
 import { garmentKeepWords } from '#words/garment-keep-words.ts';
+import { garmentListWords } from '#words/garment-list-words.ts';
 import { garmentWords as words } from '#words/garment-words.ts';
-import type { Garment } from '../../src/garment/garment.ts';
+import type { Garment, Work } from '../../src/garment/record/record.ts';
 import { openApp } from './harness.ts';
 import { keptGarments } from './kept-garments.ts';
 import { type Done, type Order, workThrough } from './tab-writer.ts';
@@ -42,7 +43,9 @@ export async function workTogether(
   await tabs[1].goto(`${address}#/garments`);
   await tabs[1].locator('article h2').first().waitFor();
   const places = Object.fromEntries(
-    before.flatMap(({ id, kept }) => kept.map((one) => [one.name, `${id}.${one.id}`])),
+    before.flatMap((garment) =>
+      worksOf(garment).map(({ id, work }) => [work.name, `${garment.id}.${id}`]),
+    ),
   );
   const next = chance(seed);
   const all = await Promise.all(
@@ -70,10 +73,11 @@ export async function workTogether(
 
 /** The words that the page looks for: only those that are no functions can be handed over. */
 function plain() {
-  const { rename, remove, takeOff, bringBack } = words;
+  const { rename, bringBack } = words;
+  const { putAway } = garmentListWords;
   const { keepIt } = garmentKeepWords;
   const failed = { ...garmentFailedWords, gone: words.gone };
-  return { keepIt, rename, remove, takeOff, bringBack, failed };
+  return { keepIt, rename, putAway, bringBack, failed };
 }
 
 /** Makes the garments by the screen's form, and keeps the common calculation on the first. */
@@ -81,6 +85,9 @@ async function setUp(page: Page): Promise<readonly Garment[]> {
   for (const name of [...SHARED, ...OWN]) {
     await page.getByLabel(words.newGarment).fill(name);
     await page.getByRole('button', { name: words.make, exact: true }).click();
+    // It is opened at once; back to the list.
+    await page.waitForURL(/garments\/open/);
+    await page.goBack();
     await page.getByRole('article', { name, exact: true }).waitFor();
   }
   const first = (await keptGarments(page)).garments.find(({ name }) => name === SHARED[0]);
@@ -89,7 +96,7 @@ async function setUp(page: Page): Promise<readonly Garment[]> {
   return (await keptGarments(page)).garments;
 }
 
-/** What one tab does: keep, change, rename, take off, delete and bring back, in any order. */
+/** What one tab does: keep, change, rename, put away and bring back, in any order. */
 function ordersFor(
   tab: number,
   count: number,
@@ -109,11 +116,7 @@ function ordersFor(
       return { deed: 'change', garment: idOf(SHARED[0] ?? ''), name: COMMON, depth };
     }
     if (which < 0.3) return { deed: 'rename', start: on, name: `${on} by tab ${tab}, ${i}` };
-    if (which < 0.38) return { deed: 'delete and bring back', start: on };
-    if (which < 0.48 && own) {
-      kept.splice(kept.indexOf(own), 1);
-      return { deed: 'take-off', start: own.on, name: own.name };
-    }
+    if (which < 0.38) return { deed: 'put away and bring back', start: on };
     if (which < 0.65 && own) {
       return { deed: 'change', garment: idOf(own.on), name: own.name, depth };
     }
@@ -128,28 +131,35 @@ function faults(all: readonly Done[], garments: readonly Garment[]): string[] {
   const confirmed = all.filter((done) => done.confirmed);
   const found: string[] = [];
   const thereOn = new Map(
-    garments.flatMap(({ id, kept }) => kept.map((one) => [one.name, { id, one }])),
+    garments.flatMap((garment) =>
+      worksOf(garment).map(({ work }) => [work.name, { id: garment.id, work }]),
+    ),
   );
   const kept = confirmed.flatMap(({ order, ...when }) =>
     order.deed === 'keep' || order.deed === 'change' ? [{ ...order, ...when }] : [],
-  );
-  const off = new Set(
-    confirmed.flatMap(({ order }) => (order.deed === 'take-off' ? [order.name] : [])),
   );
   for (const name of new Set(kept.map((one) => one.name))) {
     const changes = kept.filter((one) => one.name === name);
     const there = thereOn.get(name);
     thereOn.delete(name);
-    if (off.has(name) !== (there === undefined)) {
-      found.push(`${name}: ${there ? 'is there again' : 'is gone'}`);
-    } else if (there && there.id !== changes[0]?.garment) {
-      found.push(`${name}: is on another garment`);
-    } else if (there && !lastOf(changes).some(({ depth }) => depth === there.one.draft.depth)) {
-      found.push(`${name}: holds ${there.one.draft.depth}, not what was kept last`);
+    const depth = there && depthOf(there.work);
+    if (!there) found.push(`${name}: is gone`);
+    else if (there.id !== changes[0]?.garment) found.push(`${name}: is on another garment`);
+    else if (!lastOf(changes).some((change) => change.depth === depth)) {
+      found.push(`${name}: holds ${depth}, not what was kept last`);
     }
   }
   for (const name of thereOn.keys()) found.push(`${name}: was never confirmed`);
   return [...found, ...nameFaults(confirmed, garments)];
+}
+
+function worksOf({ works }: Garment): { id: string; work: Work }[] {
+  return Object.entries(works).map(([id, work]) => ({ id, work: work as Work }));
+}
+
+function depthOf({ fields }: Work): string | undefined {
+  const [part] = fields.depth ?? [];
+  return part && 'text' in part ? part.text : undefined;
 }
 
 function nameFaults(confirmed: readonly Done[], garments: readonly Garment[]): string[] {

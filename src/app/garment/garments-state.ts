@@ -44,6 +44,8 @@ export function useGarments(store: Store, address: Address, leave: () => void) {
         setUndo(back);
       } catch (error) {
         await fail(error);
+        // Another tab, or the browser, may have left it otherwise than it is shown.
+        await show().catch(() => undefined);
       }
     });
     // A bug in one deed must not keep the next from being done.

@@ -53,7 +53,7 @@ function Cleared({ cleared, deeds }: Pick<AsideProps, 'cleared' | 'deeds'>) {
 function Bin({ deleted, deeds }: Pick<AsideProps, 'deleted' | 'deeds'>) {
   return (
     <article>
-      <h2>{words.deleted}</h2>
+      <h2>{words.away}</h2>
       <ul>
         {deleted.map((garment) => (
           <li key={garment.id}>

@@ -2,11 +2,9 @@ const records = (count: number) => (count === 1 ? 'One record' : `${count} recor
 const are = (count: number) => (count === 1 ? 'is' : 'are');
 const them = (count: number) => (count === 1 ? 'it' : 'them');
 
-/** What lies beside the garments: taken off, deleted, not to be read, or only in memory. */
+/** What lies beside the garments: put away, not to be read, or only in memory. */
 export const garmentAsideWords = {
-  takenOff: 'Taken off, to be put back',
-  putBack: 'Put back on',
-  deleted: 'Deleted, to be had back',
+  away: 'Put away, to be had back',
   setAside: (count: number) =>
     `${records(count)} could not be read and ${are(count)} set aside, unchanged; a backup holds ${them(count)} too. Save ${them(count)} to a file for someone who can look.`,
   newer: (count: number) =>

@@ -29,7 +29,7 @@ export const garmentRestoreWords = {
   lost: (names: string) => `would take away: ${names}`,
   unmade: (count: number) =>
     count === 1 ? '1 thing made here is not in it' : `${count} made here are not in it`,
-  toBin: 'The one here would go to what is deleted, to be had back.',
+  toBin: 'The one here would go to what is put away, to be had back.',
   skip: 'Leave it',
   take: 'Take the file’s',
   both: 'Keep both',

@@ -1,24 +1,11 @@
-/** The stages of the work. */
-const stages: Readonly<Record<string, string>> = {
-  measure: 'Measure',
-  cut: 'Cut',
-  join: 'Join',
-  'turn-up': 'Turn up',
-  close: 'Close',
-  edge: 'Edge',
-};
-
 /** Garments, wherever they are named. */
 export const garmentWords = {
   title: 'Garments',
-  stages,
   name: 'Name',
   newGarment: 'A new garment',
   make: 'Make',
   makeHint: 'such as: Grey waistcoat',
   rename: 'Rename',
-  remove: 'Delete',
-  takeOff: 'Take off',
   bringBack: 'Bring back',
   again: 'Try again',
   back: 'Back',
@@ -26,7 +13,7 @@ export const garmentWords = {
     `${count === 1 ? 'One change is' : `${count} changes are`} held in this page only, and tried again until kept. Leave the page open.`,
   tryNow: 'Try again now',
   nameMissing: 'Name: give it one, so that you find it again.',
-  gone: 'Not done: that garment was deleted in another tab. Choose another.',
+  gone: 'Not done: that garment was put away in another tab. Choose another.',
   notFetched:
     'Not done: a part of the app could not be fetched. Connect once, then try again; nothing here is lost.',
 };
