@@ -33,11 +33,13 @@ const loadWork = () => import('./work-place.tsx').then((part) => part.WorkPlace)
 const loadAdd = () => import('./add-place.tsx').then((part) => part.AddPlace);
 const loadDecision = () => import('./decision-place.tsx').then((part) => part.DecisionPlace);
 
+const loadMeasures = () => import('./measures-place.tsx').then((part) => part.MeasuresPlace);
+
 /** What of a garment in hand the address says: its home where it says nothing. */
 export function HandPlaces(props: HandProps) {
   const { state, bench, hand, address, id } = props;
   // Addresses of before followed a garment, or `only` one thing kept on it.
-  const { d, only, w = only } = address.route.draft;
+  const { d, q, only, w = only } = address.route.draft;
   const to = (draft: Readonly<Record<string, string>>) =>
     address.go({ screen: 'garments', mode: 'open', draft: { g: id, ...draft } });
   const home = () => to({});
@@ -48,6 +50,9 @@ export function HandPlaces(props: HandProps) {
     return <Fetched load={loadDecision} onLeave={home} give={{ ...shared, home: d }} />;
   }
   if (w === 'add') return <Fetched load={loadAdd} onLeave={home} give={shared} />;
+  if (w === 'measures') {
+    return <Fetched load={loadMeasures} onLeave={home} give={{ ...shared, first: q }} />;
+  }
   if (w !== undefined && state.answer.works.has(w)) {
     return <Fetched key={w} load={loadWork} onLeave={home} give={{ ...shared, work: w }} />;
   }

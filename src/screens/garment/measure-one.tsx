@@ -38,7 +38,7 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
           <p class="measure">
             <Rich text={quantityNumber(quantity, answer.values.get(homeOf(id)), bench)} />
           </p>
-          <p class="said">
+          <p class="said from">
             <Rich text={quantitySource({ answer, bench }, id, quantity)} />
           </p>
           <BeforeAfter state={state} work={id} bench={bench} />

@@ -9,6 +9,8 @@ export interface MeasuresProps {
   onDone: () => void;
   /** Reads a quantity off a tape, where that is possible. */
   onRead?: ((quantity: string) => void) | undefined;
+  /** The one that is opened first: what a step lacks. */
+  first?: string | undefined;
   /** Why the last thing wasn't done, in words. */
   said?: string | undefined;
 }

@@ -23,20 +23,22 @@ export function Measures(props: MeasuresProps) {
   const { state, bench, onDone, said } = props;
   const [over, setOver] = useState<Over>(() => typedNow(props));
   const back = () => setOver(undefined);
+  // One that was taken off, here or in another tab, leaves the list.
+  const isOpen = over && 'one' in over && state.answer.sound.quantities.has(over.one);
   return (
-    <div class="bench measures" data-hand={bench.hand}>
+    <div class="bench garment-work measures" data-hand={bench.hand}>
       {said !== undefined && (
         <p class="said warning" role="alert">
           <Rich text={said} />
         </p>
       )}
-      {over && 'one' in over && state.answer.sound.quantities.has(over.one) ? (
+      {isOpen ? (
         <MeasureOne {...props} key={over.one} id={over.one} first={over.deed} onBack={back} />
       ) : (
         <List {...props} onOpen={(one) => setOver({ one, deed: 'look' })} />
       )}
       {over && 'add' in over && <Add {...props} what={over.add} onAdded={setOver} onLeave={back} />}
-      {!over && (
+      {!isOpen && !(over && 'add' in over) && (
         <nav class="actions" aria-label={words.title}>
           <button type="button" onClick={onDone}>
             {words.done}
@@ -54,9 +56,10 @@ export function Measures(props: MeasuresProps) {
 }
 
 /** A number that was being typed when the page was left goes on being typed. */
-function typedNow({ state }: MeasuresProps): Over {
+function typedNow({ state, first }: MeasuresProps): Over {
   const place = pendingOf(state.record)?.place;
-  return place && 'quantity' in place ? { one: place.quantity, deed: 'type' } : undefined;
+  if (place && 'quantity' in place) return { one: place.quantity, deed: 'type' };
+  return first === undefined ? undefined : { one: first, deed: 'look' };
 }
 
 function List({ state, bench, onOpen }: MeasuresProps & { onOpen: (id: string) => void }) {
@@ -66,7 +69,7 @@ function List({ state, bench, onOpen }: MeasuresProps & { onOpen: (id: string) =
     <div class="reading">
       <header>
         <h1>{words.title}</h1>
-        <span class="whose">{record.name}</span>
+        <span>{record.name}</span>
       </header>
       <ul class="scroll numbers" aria-label={words.list}>
         {all.length === 0 && <li class="said">{words.none}</li>}

@@ -7,7 +7,7 @@ import type { Result } from '../../garment/work-out/result.ts';
 import type { Answer } from '../../garment/work-out/work-out.ts';
 import { partsText } from './parts-text.ts';
 import { type Telling, troubleWords } from './told-words.ts';
-import { valueText } from './value-text.ts';
+import { sureText, valueText } from './value-text.ts';
 
 /** The number of a quantity as text, with how sure it is; a dash where there is none. */
 export function quantityNumber(
@@ -17,9 +17,9 @@ export function quantityNumber(
 ): string {
   if (!result?.ok) return words.noNumber;
   if (typeof result.value === 'object') return words.marks(result.value.marks.length);
-  const number = valueText(kind, result.value, bench);
   const off = plusMinus(result);
-  return off > 0 ? words.plusMinus(number, valueText(kind, off, bench)) : number;
+  if (off === 0) return valueText(kind, result.value, bench);
+  return words.plusMinus(...sureText(kind, result.value, off, bench));
 }
 
 /** Where a quantity is from, and what is said of it; or why it has no number. */

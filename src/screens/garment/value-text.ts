@@ -15,6 +15,18 @@ export function valueText(kind: Kind, value: number, bench: Bench): string {
 
 /** The space from one mark to the next. */
 export function spaceText(space: number, bench: Bench): string {
-  const small = bench.unit === 'cm' && space < SMALL;
-  return valueText('length', space, small ? { ...bench, unit: 'mm' } : bench);
+  return spaceTexts([space], bench).join('');
+}
+
+/** Spaces from one mark to the next, in one unit: that of the least of them. */
+export function spaceTexts(spaces: readonly number[], bench: Bench): string[] {
+  const small = bench.unit === 'cm' && Math.min(...spaces) < SMALL;
+  const own = small ? { ...bench, unit: 'mm' as const } : bench;
+  return spaces.map((space) => valueText('length', space, own));
+}
+
+/** A number with how sure it is; the unit, which both have, once. */
+export function sureText(kind: Kind, value: number, off: number, bench: Bench): [string, string] {
+  const unit = new RegExp(` ${bench.unit}$`);
+  return [valueText(kind, value, bench).replace(unit, ''), valueText(kind, off, bench)];
 }

@@ -10,7 +10,7 @@ import {
 import { placesIn } from '../../garment/rows/row.ts';
 import type { WayOut } from '../../garment/rows/row-now.ts';
 import type { Run } from '../../sewing/run.ts';
-import { spaceText, valueText } from './value-text.ts';
+import { spaceTexts, valueText } from './value-text.ts';
 
 /** A way out as it stands on its key. */
 export interface WaySaid {
@@ -20,7 +20,7 @@ export interface WaySaid {
 
 /** How far apart marks are, as text: one number where they are even. */
 export function spacesText({ least, most }: Spaces, bench: Bench): string {
-  const [one, other] = [spaceText(least, bench), spaceText(most, bench)];
+  const [one = '', other = ''] = spaceTexts([least, most], bench);
   return one === other ? one : words.between(one, other);
 }
 

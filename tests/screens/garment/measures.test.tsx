@@ -28,7 +28,7 @@ const withSum: Garment = {
 };
 
 /** The screen over a garment in hand, as the app keeps it. */
-function show(record: Garment = withSum, onRead?: (id: string) => void) {
+function show(record: Garment = withSum, onRead?: (id: string) => void, first?: string) {
   let latest = begin(record, KNOWN);
   const done = vi.fn();
   function Hand() {
@@ -37,7 +37,7 @@ function show(record: Garment = withSum, onRead?: (id: string) => void) {
       latest = act(latest, action).state;
       setState(latest);
     };
-    return <Measures {...{ state, bench, onAct, onDone: done, onRead }} />;
+    return <Measures {...{ state, bench, onAct, onDone: done, onRead, first }} />;
   }
   render(<Hand />);
   return { state: () => latest, done };
@@ -61,8 +61,8 @@ test('each number says what it is and where it is from, a sum by the names in it
   show();
   expect(rows()).toEqual([
     'Front edgetyped46.3 cm',
-    'Armhole, roundread, ± 0.2 cm62.4 cm ± 0.2 cm',
-    'Bothfrom [Front edge] + [Armhole, round]108.7 cm ± 0.2 cm',
+    'Armhole, roundread, ± 0.2 cm62.4 ± 0.2 cm',
+    'Bothfrom [Front edge] + [Armhole, round]108.7 ± 0.2 cm',
   ]);
 });
 
@@ -165,11 +165,20 @@ test('a sum is added and taken together from the garment, link by link', () => {
   expect(value(state(), id)).toBe(mm(1087));
   expect((added as Quantity).parts.filter((part) => 'link' in part)).toHaveLength(2);
   press('Done');
-  expect(rows().at(-1)).toMatch(/^Longfrom \[Front edge\] \+ \[Armhole, round\]108\.7 cm/);
+  expect(rows().at(-1)).toMatch(/^Longfrom \[Front edge\] \+ \[Armhole, round\]108\.7 ± 0\.2 cm$/);
 });
 
 test('a number not given says so in place of where it is from', () => {
   const empty = { ...sum, name: 'Later', parts: [{ text: '', unit: 'cm' as const }] };
   show({ ...waistcoat, quantities: { later: empty } });
   expect(rows()).toEqual(['LaterLater: give a number.—']);
+});
+
+test('the number that a step lacks is opened at once; one that is gone leaves the list', () => {
+  show(withSum, undefined, 'armhole');
+  expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('Armhole, round');
+  cleanup();
+  show(withSum, undefined, 'gone');
+  expect(rows()).toHaveLength(3);
+  expect(screen.getByRole('button', { name: 'Add a number' })).toBeTruthy();
 });
