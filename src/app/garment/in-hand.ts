@@ -20,8 +20,12 @@ export function useInHand(
   }, [store, garment]);
   const keep = (next: string) => {
     setHome(next);
-    // It is only where to begin: what can't keep it begins at the first step.
-    store.change(KEY, (all) => ({ ...(all as InHand), [garment]: next })).catch(() => undefined);
+    keepInHand(store, garment, next);
   };
   return [home, keep];
+}
+
+/** Keeps which step of a garment is in hand: where that can't be kept, it begins at the first one. */
+export function keepInHand(store: Store, garment: string, home: string): void {
+  store.change(KEY, (all) => ({ ...(all as InHand), [garment]: home })).catch(() => undefined);
 }

@@ -59,7 +59,7 @@ export function Measures(props: MeasuresProps) {
 function typedNow({ state, first }: MeasuresProps): Over {
   const place = pendingOf(state.record)?.place;
   if (place && 'quantity' in place) return { one: place.quantity, deed: 'type' };
-  return first === undefined ? undefined : { one: first, deed: 'look' };
+  return first === undefined ? undefined : { one: first, deed: 'type' };
 }
 
 function List({ state, bench, onOpen }: MeasuresProps & { onOpen: (id: string) => void }) {
