@@ -91,9 +91,9 @@ function edgeWorkings(input: MitreInput, plan: Mitre, bench: Bench): Working[] {
 }
 
 function figures(input: MitreInput, plan: Mitre) {
-  const corner = drawnOf(input, plan);
+  const corner = () => drawnOf(input, plan);
   return [
-    { name: words.flat, figure: mitreFlat(corner) },
-    { name: words.folded, figure: mitreFolded(corner) },
+    { name: words.flat, draw: () => mitreFlat(corner()) },
+    { name: words.folded, draw: () => mitreFolded(corner()) },
   ];
 }

@@ -54,7 +54,7 @@ export function finishAnswer(plan: FinishPlan, input: FinishInput, bench: Bench)
         : [{ label: words.strip, value: byTape(plan.strip, bench) }]),
       ...guideLines(input.finish === 'french' ? input.first : plan.consumed, bench),
     ],
-    figures: [{ name: words.section, figure: sectionOf(plan, input.finish) }],
+    figures: [{ name: words.section, draw: () => sectionOf(plan, input.finish) }],
     workings: [
       ...sums(plan, input, show).map((formula): Working => ({ formula, source: '' })),
       ...SOURCES[input.finish].map((rule) => ({
