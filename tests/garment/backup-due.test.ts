@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { demoWords } from '#words/demo-words.ts';
 import { backupDue, readStand } from '../../src/garment/backup-due.ts';
 import { standOf } from '../../src/garment/backup-stand.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
@@ -17,9 +18,9 @@ test('nothing is asked while nothing has changed, however long ago', () => {
   const last = standOf([coat], START);
   expect(backupDue([coat], last, undefined, START + 400 * DAY)).toBeUndefined();
   expect(backupDue([], undefined, undefined, START)).toBeUndefined();
-  expect(backupDue([demoGarment('d', START)], undefined, undefined, START + 99 * DAY)).toBe(
-    undefined,
-  );
+  expect(
+    backupDue([demoGarment(demoWords, 'd', START)], undefined, undefined, START + 99 * DAY),
+  ).toBe(undefined);
 });
 
 test('one change is asked for after seven days, not before', () => {

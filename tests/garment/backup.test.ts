@@ -1,6 +1,7 @@
 import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { demoWords } from '#words/demo-words.ts';
 import { asideLine, backupParts, garmentLine, writeBackup } from '../../src/garment/backup.ts';
 import { previewOf } from '../../src/garment/backup-preview.ts';
 import { withKept } from '../../src/garment/changes.ts';
@@ -108,7 +109,7 @@ test('a backup is read again as JSON laid out anew, and as the first versions wr
 });
 
 test('one of the first versions is read in pieces as well', () => {
-  const text = oldBackup([coat(), demoGarment('demo', 5)]);
+  const text = oldBackup([coat(), demoGarment(demoWords, 'demo', 5)]);
   for (const piece of [20, 100, 333]) {
     const reader = new BackupReader();
     for (let at = 0; at < text.length; at += piece) {
@@ -119,7 +120,7 @@ test('one of the first versions is read in pieces as well', () => {
 });
 
 test('each changed digit is found: the garment is given, and named as damaged', () => {
-  const text = writeBackup([demoGarment('demo', 5), coat()]);
+  const text = writeBackup([demoGarment(demoWords, 'demo', 5), coat()]);
   const [head = '', demo = '', own = ''] = text.split('\n');
   const begins = head.length + demo.length + 2;
   let tried = 0;
@@ -279,7 +280,7 @@ test('a damaged garment is left out and listed, the others are read', () => {
 });
 
 test('a file that is cut off gives the garments before the cut, and says what it lacks', () => {
-  const text = writeBackup([coat(), demoGarment('demo', 5), newGarment('g3', 'Hat', 6)]);
+  const text = writeBackup([coat(), demoGarment(demoWords, 'demo', 5), newGarment('g3', 'Hat', 6)]);
   const cut = text.slice(0, text.indexOf('"g3"'));
   expect(readBackup(cut)).toMatchObject({
     ok: true,
@@ -292,7 +293,7 @@ test('a file that is cut off gives the garments before the cut, and says what it
 });
 
 test('a file that ends with a line, but not with its line’s end, gives that line', () => {
-  const text = writeBackup([coat(), demoGarment('demo', 5)]);
+  const text = writeBackup([coat(), demoGarment(demoWords, 'demo', 5)]);
   expect(readBackup(text.trimEnd())).toMatchObject({ ...WHOLE, garments: [{}, {}] });
   const [head = '', first = '', second = ''] = text.split('\n');
   // With and without the comma after it: its end is missing, though all it was written with is there.
@@ -312,7 +313,11 @@ test('an empty line in a backup is passed over', () => {
 });
 
 test('2,500 damaged backups: never a failure, never more than was written, never unsaid', () => {
-  const all = [coat(), demoGarment('demo', 5), newGarment('g3', '<script>alert(1)</script>', 6)];
+  const all = [
+    coat(),
+    demoGarment(demoWords, 'demo', 5),
+    newGarment('g3', '<script>alert(1)</script>', 6),
+  ];
   const before = new Map(all.map((garment) => [garment.id, garment]));
   const text = writeBackup(all);
   const damage = fc.oneof(

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { demoWords } from '#words/demo-words.ts';
 import { hasRoom, withKept } from '../../src/garment/changes.ts';
 import { checkGarment } from '../../src/garment/check.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
@@ -137,7 +138,7 @@ test('a long name is cut, not refused', () => {
 });
 
 test('the demo is a garment, and says that it is invented', () => {
-  const demo = demoGarment('demo', 0);
+  const demo = demoGarment(demoWords, 'demo', 0);
   expect(checkGarment(demo)).toEqual({ ok: true, value: demo });
   expect(demo.invented).toBe(true);
   expect(demo.name).toContain('invented');
@@ -170,7 +171,8 @@ test('each damage is named', () => {
   expect(damageOf({ ...good, kept: [hooks, hooks] })).toEqual({ kind: 'damaged', part: 'kept' });
   expect(damageOf({ ...good, kept: [{ ...hooks, stage: 'dye' }] })).toEqual({
     kind: 'damaged',
-    part: 'kept 1',
+    part: 'kept',
+    place: 1,
   });
 });
 

@@ -1,5 +1,6 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
+import { demoWords } from '#words/demo-words.ts';
 import { previewOf } from '../../src/garment/backup-preview.ts';
 import { withKept } from '../../src/garment/changes.ts';
 import { demoGarment } from '../../src/garment/demo.ts';
@@ -79,7 +80,7 @@ test('a garment needs a name', () => {
 
 test('one garment is open at a time; its stages stand in the order of the work', () => {
   const open = vi.fn();
-  const demo = demoGarment('d', 1);
+  const demo = demoGarment(demoWords, 'd', 1);
   const coat = newGarment('g', 'Coat', 1);
   render(
     <GarmentsScreen
@@ -210,7 +211,7 @@ test('a restore is chosen garment by garment; one that differs is left unless ta
     {
       place: 3,
       name: '<b>Boot</b>',
-      damage: { kind: 'damaged' as const, part: 'kept' },
+      damage: { kind: 'damaged' as const, part: 'kept' as const, place: 2 },
       text: '{"id":"boot"',
     },
   ];
@@ -224,7 +225,9 @@ test('a restore is chosen garment by garment; one that differs is left unless ta
       onCancel={() => undefined}
     />,
   );
-  expect(screen.getByText(/Garment 3 of the file \(<b>Boot<\/b>\) can’t be taken/)).toBeTruthy();
+  expect(
+    screen.getByText(/Garment 3 of the file \(<b>Boot<\/b>\) can’t be taken: its calculation 2 is/),
+  ).toBeTruthy();
   expect(screen.getByText('{"id":"boot"')).toBeTruthy();
   expect(screen.getByText(/written with 4 garments, and 2 can be read/)).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Restore what is chosen' }));

@@ -1,3 +1,4 @@
+import { demoWords } from '#words/demo-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { CALCULATIONS } from '../../calculations/list.ts';
 import { demoGarment } from '../../garment/demo.ts';
@@ -11,7 +12,7 @@ const UNIT = 'cm';
 
 /** The invented garment, worked out as a maker's own would be. */
 export async function workedDemo(bench: Bench): Promise<Garment> {
-  const demo = demoGarment(crypto.randomUUID(), Date.now());
+  const demo = demoGarment(demoWords, crypto.randomUUID(), Date.now());
   const itsBench = { ...bench, unit: UNIT } as const;
   const worked = async (kept: Kept): Promise<Kept> => {
     const load = CALCULATIONS[kept.calculation];

@@ -52,7 +52,7 @@ function answer(input: MitreInput, plan: Mitre, bench: Bench): Answer {
     figures: figures(input, plan),
     workings: [
       ...edgeWorkings(input, plan, bench),
-      { formula: `${MITRE_TRIM.says}.`, source: MITRE_TRIM.source },
+      { formula: words.rule(MITRE_TRIM), source: words.source(MITRE_TRIM) },
     ],
   };
 }

@@ -14,13 +14,14 @@ import {
   FRENCH_WIDE,
   GRADED,
   MOCK_FRENCH,
+  type SeamQuote,
   TRIMMED,
 } from '../../sewing/sources/seams.ts';
 import { guideLines } from './guide.ts';
 import { NOTHING } from './nothing.ts';
 import { sectionOf } from './section.ts';
 
-const SOURCES: Readonly<Record<Finish, readonly { says: string; source: string }[]>> = {
+const SOURCES: Readonly<Record<Finish, readonly { quote: SeamQuote }[]>> = {
   plain: [],
   french: [FRENCH, FRENCH_WIDE],
   felled: [FELLED, FELLED_TRIM],
