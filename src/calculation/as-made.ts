@@ -37,8 +37,8 @@ export function drawnAnswer(answer: Answer, draft: Draft, bench: Bench): Answer 
     return run === named.run ? named : { ...named, run };
   });
   if (runs.every((named, i) => named === answer.runs[i])) return answer;
-  const figures = answer.figures?.map(({ name, figure, made }) =>
-    made ? { name, figure: made(runs) } : { name: figureWords.planned(name), figure },
+  const figures = answer.figures?.map(({ name, draw, made }) =>
+    made ? { name, draw: () => made(runs) } : { name: figureWords.planned(name), draw },
   );
   return { ...answer, runs, ...(figures && { figures }) };
 }

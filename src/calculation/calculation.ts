@@ -75,7 +75,8 @@ export interface NamedRun {
 /** A drawing to scale, of the plan. */
 export interface Drawn {
   name: string;
-  figure: Figure;
+  /** Asked for only by what shows it: an answer is worked out without drawing. */
+  draw(): Figure;
   /** The same of marks where they were made; a drawing without it is then said to be of the plan. */
   made?(runs: readonly NamedRun[]): Figure;
 }

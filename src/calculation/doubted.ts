@@ -81,7 +81,7 @@ function doubtedAnswer(answer: Answer, odd: readonly OddField[], bench: Bench): 
   if (!coarse && odd.length === 0) return answer;
   const sources = odd.map(({ field, past, text, source }) => ({
     formula: doubtWords.usual(field.label, past, text),
-    source,
+    source: doubtWords.source[source],
   }));
   return {
     ...answer,

@@ -15,7 +15,7 @@ export type Seen =
 export function underCross(looked: LiveReading): Seen {
   if (!looked.held) return looked;
   const { reading } = looked;
-  const at = readingAt(reading, (reading.width - 1) / 2, (reading.height - 1) / 2);
+  const at = readingAt(reading, { x: (reading.width - 1) / 2, y: (reading.height - 1) / 2 });
   const scales = at.ok ? reading.scales.slice(at.scale, at.scale + 1) : reading.scales;
   return { held: true, at, outlined: { ...reading, scales } };
 }

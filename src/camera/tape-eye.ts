@@ -41,9 +41,9 @@ export function told(reading: TapeReading, lines: readonly Hair[]): Told {
   if (!first) {
     return { ok: false, reason: reading.outcome === 'ask' ? 'not-sure-yet' : 'nothing-read' };
   }
-  const one = readingAt(reading, first.x, first.y);
+  const one = readingAt(reading, first);
   if (!one.ok || !second) return one;
-  const other = readingAt(reading, second.x, second.y);
+  const other = readingAt(reading, second);
   if (!other.ok) return other;
   const [scale, otherScale] = [reading.scales[one.scale], reading.scales[other.scale]];
   if (!scale || !otherScale || !isOneEdge(scale, otherScale))
@@ -81,7 +81,7 @@ export function secondPlace(reading: TapeReading, first: Point): Hair | undefine
 export function movedBy(reading: TapeReading, at: Point, mm: number): Point {
   const scale = nearest(reading, at);
   if (!scale) return at;
-  const { tick, across } = placeOn(scale.geometry, at.x, at.y);
+  const { tick, across } = placeOn(scale.geometry, at);
   const wanted = mmAt(scale, tick) + mm;
   const parts = partsOf(reading, scale);
   const ahead = parts.filter(({ low, high }) => (mm < 0 ? low <= wanted : high >= wanted));
@@ -114,7 +114,7 @@ function readableFrom(
   const start = end + Math.sign(step) * INSIDE;
   for (let i = 0; Math.abs(i * step) < Math.abs(far - end); i++) {
     const place = placeOf(start + i * step);
-    if (isInside(reading, place) && readingAt(reading, place.x, place.y).ok) return place;
+    if (isInside(reading, place) && readingAt(reading, place).ok) return place;
   }
   return placeOf(end);
 }
@@ -130,7 +130,7 @@ export function partOf(reading: TapeReading, at: Point): number {
   const parts = partsOf(reading, scale);
   const low = Math.min(...parts.map((part) => part.low));
   const high = Math.max(...parts.map((part) => part.high));
-  const mm = mmAt(scale, placeOn(scale.geometry, at.x, at.y).tick);
+  const mm = mmAt(scale, placeOn(scale.geometry, at).tick);
   return Math.min(1, Math.max(0, (mm - low) / (high - low || 1)));
 }
 
@@ -157,7 +157,7 @@ export function hairline(reading: TapeReading, at: Point): readonly [Point, Poin
   const scale = nearest(reading, at);
   if (!scale) return undefined;
   const { geometry } = scale;
-  const { tick, across } = placeOn(geometry, at.x, at.y);
+  const { tick, across } = placeOn(geometry, at);
   const beyond = BEYOND_MM / scale.mmPerTick;
   const edges = [geometry.zoneFrom, geometry.zoneTo, geometry.numbersAcross, across];
   const low = Math.min(...edges) - beyond;
@@ -172,14 +172,14 @@ const BESIDE_MM = 5;
 export function beside({ geometry, mmPerTick }: ReadScale, number: Point): Point {
   const { zoneFrom, zoneTo, numbersAcross } = geometry;
   const outwards = Math.sign(numbersAcross - (zoneFrom + zoneTo) / 2) || 1;
-  const { tick } = placeOn(geometry, number.x, number.y);
+  const { tick } = placeOn(geometry, number);
   return pointOn(geometry, tick, numbersAcross + (outwards * BESIDE_MM) / mmPerTick);
 }
 
 /** The scale whose lines are nearest, those past its end being farther off. */
 function nearest(reading: TapeReading, at: Point): ReadScale | undefined {
   const away = (scale: ReadScale) => {
-    const { tick, away: beside, pitch } = placeOn(scale.geometry, at.x, at.y);
+    const { tick, away: beside, pitch } = placeOn(scale.geometry, at);
     const [from, to] = rangeOf(scale);
     return Math.hypot(beside, Math.max(from - tick, tick - to, 0) * Math.abs(pitch));
   };
@@ -207,7 +207,7 @@ export function questionAt(
   lines: readonly Point[],
 ): TapeQuestion | undefined {
   for (const { x, y } of lines) {
-    const at = readingAt(reading, x, y);
+    const at = readingAt(reading, { x, y });
     if (!at.ok && at.scale !== undefined) return questionFor(reading.scales, at.scale);
   }
   return reading.outcome === 'ask' ? reading.question : undefined;

@@ -33,8 +33,8 @@ export function AnswerParts({ answer: planned, draft, bench, scroller }: Props) 
         {answer.asked && `? ${answer.asked}`}
       </p>
       {!answer.listsLast && lists}
-      {answer.figures?.map(({ name, figure }) => (
-        <FigureView key={name} name={name} figure={figure} />
+      {answer.figures?.map(({ name, draw }) => (
+        <FigureView key={name} name={name} figure={draw()} />
       ))}
       <Lines lines={answer.lines} />
       {answer.cautions.map((caution) => (

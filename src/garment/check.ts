@@ -8,13 +8,28 @@ import {
   STAGES,
 } from './garment.ts';
 
+/** A part of a record, by name: what it is called is for `src/words`. */
+export type RecordPart =
+  | 'id'
+  | 'name'
+  | 'invented'
+  | 'changed'
+  | 'edits'
+  | 'kept'
+  | 'taken-off'
+  | 'quantities'
+  | 'works'
+  | 'facts'
+  | 'begun'
+  | 'decisions';
+
 /** Why something that was read is no garment. */
 export type Damage =
   | { kind: 'not-a-garment' }
   /** Written by a newer version of the app. */
   | { kind: 'newer'; version: number }
-  /** A part of it is missing or of another kind. */
-  | { kind: 'damaged'; part: string };
+  /** A part of it is missing or of another kind; of a list, what stands at this place, from 1. */
+  | { kind: 'damaged'; part: RecordPart; place?: number };
 
 export type Checked<Value> = { ok: true; value: Value } | { ok: false; damage: Damage };
 
@@ -47,7 +62,7 @@ export function checkGarment(read: unknown): Checked<Garment> {
   const kept = checkAll(read.kept, version, 'kept');
   if (!kept.ok) return kept;
   if (new Set(kept.value.map((one) => one.id)).size < kept.value.length) return damaged('kept');
-  const takenOff = checkAll(version === 1 ? [] : read.takenOff, version, 'taken off');
+  const takenOff = checkAll(version === 1 ? [] : read.takenOff, version, 'taken-off');
   if (!takenOff.ok) return takenOff;
   // The first version did not count: what it holds may be in no backup yet.
   const edits = version === 1 ? Number(!invented) : read.edits;
@@ -56,12 +71,12 @@ export function checkGarment(read: unknown): Checked<Garment> {
   return { ok: true, value: { version: VERSION, ...parts } };
 }
 
-function checkAll(read: unknown, version: number, part: string): Checked<readonly Kept[]> {
+function checkAll(read: unknown, version: number, part: RecordPart): Checked<readonly Kept[]> {
   if (!Array.isArray(read) || read.length > MOST_KEPT) return damaged(part);
   const all: Kept[] = [];
   for (const [i, one] of read.entries()) {
     const checked = checkKept(one, version);
-    if (!checked) return damaged(`${part} ${i + 1}`);
+    if (!checked) return damaged(part, i + 1);
     all.push(checked);
   }
   return { ok: true, value: all };
@@ -135,6 +150,6 @@ function isPlace(read: unknown): read is number {
   return typeof read === 'number' && Number.isFinite(read);
 }
 
-function damaged(part: string): { ok: false; damage: Damage } {
-  return { ok: false, damage: { kind: 'damaged', part } };
+function damaged(part: RecordPart, place?: number): { ok: false; damage: Damage } {
+  return { ok: false, damage: { kind: 'damaged', part, ...(place !== undefined && { place }) } };
 }

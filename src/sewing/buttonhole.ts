@@ -10,8 +10,9 @@ import {
   BUTTONHOLE_DIAMETER_AND_AN_EIGHTH,
   BUTTONHOLE_PAST_CENTRE,
   BUTTONHOLE_ROUND,
+  type ButtonholeQuote,
 } from './sources/buttonholes.ts';
-import type { Published } from './sources/published.ts';
+import type { Quoted } from './sources/published.ts';
 
 /** The published rules for a buttonhole's length. They conflict; the first is the default. */
 export const BUTTONHOLE_RULES = {
@@ -47,8 +48,8 @@ export interface Buttonhole {
   length: ExactLength;
   past: Length;
   rest: ExactLength;
-  lengthRule: Published<number>;
-  placeRule: Published<Length>;
+  lengthRule: Quoted<number, ButtonholeQuote>;
+  placeRule: Quoted<Length, ButtonholeQuote>;
 }
 
 /**

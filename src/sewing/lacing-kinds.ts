@@ -1,7 +1,15 @@
 import { type ExactLength, exactLength, ZERO } from '../lengths/length.ts';
 import type { Face, LacePoint, Repeat } from './lacing-repeat.ts';
-import { CROSS, DOUBLE_LOOP, RUNNING, SADDLE, SINGLE_LOOP, WHIP } from './sources/lacing.ts';
-import type { Published } from './sources/published.ts';
+import {
+  CROSS,
+  DOUBLE_LOOP,
+  type LacingQuote,
+  RUNNING,
+  SADDLE,
+  SINGLE_LOOP,
+  WHIP,
+} from './sources/lacing.ts';
+import type { Quoted } from './sources/published.ts';
 
 /** The ways of lacing there are; `own` is the one the maker writes. */
 export type LacingKind =
@@ -51,7 +59,7 @@ export function hasTwoStrands(kind: LacingKind): boolean {
 
 /** The factor published for a kind, least and most. */
 export const PUBLISHED: Readonly<
-  Record<LacingKind, Published<readonly [number, number]> | undefined>
+  Record<LacingKind, Quoted<readonly [number, number], LacingQuote> | undefined>
 > = {
   edge: WHIP,
   outside: WHIP,

@@ -2,17 +2,18 @@ import { type ExactLength, exactLength, inches, type Length } from '../lengths/l
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome } from './problem.ts';
 import {
+  type ButtonholeQuote,
   OVERLAP_DIAMETER,
   OVERLAP_HALF_AND_QUARTER,
   OVERLAP_SMALL_BUTTON,
   OVERLAP_THREE_QUARTERS,
 } from './sources/buttonholes.ts';
-import type { Published } from './sources/published.ts';
+import type { Quoted } from './sources/published.ts';
 
 /** What one published rule asks for. */
 export interface OverlapRule {
   least: ExactLength;
-  rule: Published<{ diameters: number; more: Length }>;
+  rule: Quoted<{ diameters: number; more: Length }, ButtonholeQuote>;
 }
 
 /** What the published rules ask for a button, to be shown, not ruled on. */

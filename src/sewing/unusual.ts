@@ -1,11 +1,11 @@
-import { type Measure, USUAL } from './sources/usual.ts';
+import { type Measure, USUAL, type UsualSource } from './sources/usual.ts';
 
 /** What is outside the usual: which end of the range it is past, and where that end is. */
 export interface Unusual {
   past: 'least' | 'most';
   /** A length in 1/8000 mm, or a plain number, as the measure is. */
   end: number;
-  source: string;
+  source: UsualSource;
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { PageSymbol, ReadPage } from '../tape/characters/read-page.ts';
 import type { GreyImage } from '../tape/picture/grey-image.ts';
+import type { Point } from '../tape/picture/place.ts';
 import type {
   FromTapeWorker,
   TapeAnswers,
@@ -20,7 +21,7 @@ export interface TapeReader<Lock extends { readonly reading: TapeReading }> {
   ): Promise<TapeReading>;
   lockOn(reading: TapeReading, image: GreyImage): Lock | undefined;
   follow(lock: Lock, image: GreyImage): Lock | undefined;
-  snapTo(image: GreyImage, x: number, y: number): Placed;
+  snapTo(image: GreyImage, at: Point): Placed;
   scaleByTouch(image: GreyImage, touches: readonly Touch[]): TouchedScale;
   /** A page as a picture file the engine can open. */
   pgmOf(page: GreyImage): Uint8Array;
@@ -82,7 +83,7 @@ export function createDesk<Lock extends { readonly reading: TapeReading }>(
       case 'frame':
         return frame(job.image);
       case 'snap':
-        return reader.snapTo(photo(), job.at.x, job.at.y);
+        return reader.snapTo(photo(), job.at);
       case 'touch':
         return reader.scaleByTouch(photo(), job.touches);
     }

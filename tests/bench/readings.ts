@@ -53,8 +53,8 @@ async function keep(
   const line = stable({
     name,
     reading,
-    at: looked.map(({ x, y }) => readingAt(reading, x, y)),
-    snapped: looked.map(({ x, y }) => snapTo(image, x, y)),
+    at: looked.map(({ x, y }) => readingAt(reading, { x, y })),
+    snapped: looked.map(({ x, y }) => snapTo(image, { x, y })),
     touched: touches.length > 1 ? scaleByTouch(image, touches) : undefined,
     followed: lock && SWAY.map(([x, y]) => follow(lock, shifted(image, x, y))?.reading),
   });

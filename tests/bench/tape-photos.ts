@@ -49,7 +49,7 @@ export async function readPhotos(
     ratios.push(ms / (performance.now() - plainStart));
     times.push(ms);
     const { marks = [] } = photo;
-    const told = marks.map((mark) => ({ mark, told: readingAt(reading, mark.x, mark.y) }));
+    const told = marks.map((mark) => ({ mark, told: readingAt(reading, mark) }));
     const errors = told.flatMap(({ mark, told: one }) =>
       one.ok ? [one.mm - mark.value * mmPerUnit[mark.unit]] : [],
     );
@@ -82,7 +82,7 @@ function assisted(image: Awaited<ReturnType<typeof greyOfFile>>, photo: Photo): 
     const found = scaleByTouch(image, touches);
     if (!found.ok) return found.reason;
     const offs = own.map((mark) => {
-      const one = readingAt(found.value, mark.x, mark.y);
+      const one = readingAt(found.value, mark);
       if (!one.ok) return { off: Number.NaN, within: 0, sure: one.reason };
       const off = Math.abs(one.mm - mark.value * mmPerUnit[mark.unit]);
       return { off, within: one.uncertaintyMm, sure: off <= one.uncertaintyMm + 0.05 ? '' : '!' };

@@ -67,7 +67,7 @@ function outcomeOf(
   const refused: Record<string, number> = {};
   for (const { x, y, mm, onScale } of scene.points) {
     // Scenes count from the corner of the first pixel, the reader from its middle.
-    const told = readingAt(reading, x - 0.5, y - 0.5);
+    const told = readingAt(reading, { x: x - 0.5, y: y - 0.5 });
     if (!told.ok) {
       if (onScale) refused[told.reason] = (refused[told.reason] ?? 0) + 1;
       continue;
@@ -77,7 +77,7 @@ function outcomeOf(
     points.push({ error: told.mm - mm, stated: told.uncertaintyMm, onScale });
   }
   for (const { x, y, says } of scene.beside) {
-    const told = readingAt(reading, x - 0.5, y - 0.5);
+    const told = readingAt(reading, { x: x - 0.5, y: y - 0.5 });
     if (!told.ok || says.length === 0) continue;
     const errors = says
       .map((mm) => told.mm - mm)

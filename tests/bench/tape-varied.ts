@@ -43,7 +43,7 @@ export async function readVaried(
         .filter(({ at }) => at.x >= 0 && at.y >= 0 && at.x < image.width && at.y < image.height);
       asked += seen.length;
       const offs = seen.flatMap(({ mark, at }) => {
-        const one = readingAt(reading, at.x, at.y);
+        const one = readingAt(reading, at);
         return one.ok ? [one.mm - mark.value * mmPerUnit[mark.unit]] : [];
       });
       told += offs.length;

@@ -1,22 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
-
-const SOURCES = fileURLToPath(new URL('../../src/sewing/sources/', import.meta.url));
-
-/** Every word of what is quoted of published figures, which stands as it was published. */
-const QUOTED = readdirSync(SOURCES)
-  .filter((name) => name.endsWith('.ts'))
-  .flatMap((name) => readFileSync(SOURCES + name, 'utf8').match(/[a-z]+/gi) ?? []);
 
 /** What a page shows that is in English, or that doesn't fit, each said by where it is. */
 export async function misfits(page: Page): Promise<string[]> {
-  return page.evaluate((known) => {
-    const quoted = new Set(known);
-    /** Where published figures are quoted: in workings, their sources, and lines of the answer. */
-    const quotes = (one: Element) => one.matches('cite, .how, dt, dd');
-    const withoutQuoted = (text: string) =>
-      text.replace(/(?<![\p{L}])[a-z]+(?![\p{L}])/giu, (word) => (quoted.has(word) ? '' : word));
+  return page.evaluate(() => {
     // Units and letters that name a mark are no words.
     const plain = /(?<![\p{L}])(in|yd|[A-Z])(?![\p{L}])/gu;
     const english = (text: string) => /[aeiou]/i.test(text.replace(plain, ''));
@@ -35,7 +21,7 @@ export async function misfits(page: Page): Promise<string[]> {
         .join('')
         .trim();
       if (text === '' || /^(SCRIPT|STYLE)$/.test(one.tagName)) continue;
-      if (english(quotes(one) ? withoutQuoted(text) : text)) {
+      if (english(text)) {
         found.add(`in English: ${one.tagName}.${one.getAttribute('class')}: ${text}`);
       }
       if (!(one instanceof HTMLElement) || !seen(one) || one.closest('.unseen')) continue;
@@ -72,5 +58,5 @@ export async function misfits(page: Page): Promise<string[]> {
     if (over > 0) found.add(`the page is ${over} px too wide`);
     if (english(document.title)) found.add(`in English: the title: ${document.title}`);
     return [...found];
-  }, QUOTED);
+  });
 }

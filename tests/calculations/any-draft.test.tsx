@@ -33,8 +33,8 @@ const NONSENSE = /NaN|undefined|Infinity|\[object/;
 
 function saidOf(work: Work, calculation: Calculation, draft: Draft, bench: Bench): string {
   if (work.ok) {
-    const { runs, ...said } = work.answer;
-    return JSON.stringify(said);
+    const { runs, figures, ...said } = work.answer;
+    return JSON.stringify([said, figures?.map(({ name, draw }) => [name, draw()])]);
   }
   const fields = calculation.fields(draft);
   const { container, unmount } = render(

@@ -39,8 +39,8 @@ test('the marks that are laid on each other are called the same in words and on 
     'Mitre mark B, up the side from the raw corner',
   );
   expect(sentence).toContain('Lay A and B on each other');
-  const labels = figures?.map(({ figure }) =>
-    figure.flatMap((shape) => ('label' in shape ? [shape.label] : [])),
+  const labels = figures?.map(({ draw }) =>
+    draw().flatMap((shape) => ('label' in shape ? [shape.label] : [])),
   );
   // Numbers are those of all of an edge's marks: the mitre is its second one, or its first.
   expect(labels).toEqual([['A', 'B'], ['A + B']]);
@@ -85,7 +85,7 @@ test('it is drawn whatever way its angle is typed', () => {
   for (const angle of ['72,5', ' 72.5 ']) {
     const { figures } = answerTo(corner, { angle });
     expect(figures).toHaveLength(2);
-    expect(JSON.stringify(figures)).not.toContain('null'); // which is how NaN is written
+    expect(JSON.stringify(figures?.map(({ draw }) => draw()))).not.toContain('null'); // which is how NaN is written
   }
 });
 

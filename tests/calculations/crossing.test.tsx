@@ -140,7 +140,7 @@ describe('which way', () => {
 
   test('the arrow points the way of the move, along the upper strip; no move, no arrow', () => {
     const arrowOf = (set: Record<string, string>) =>
-      (answerTo(crossing, set, IN_MM).figures?.[0]?.figure ?? []).flatMap((shape) =>
+      (answerTo(crossing, set, IN_MM).figures?.[0]?.draw() ?? []).flatMap((shape) =>
         'line' in shape && shape.line === 'move' ? [shape.points] : [],
       );
     for (const angle of ['40', '75', '90', '140']) {
@@ -168,7 +168,7 @@ describe('which way', () => {
 
   test('names stand at the ends of the strips nearer hole 1, and the drawing says so', () => {
     const { figures, lines } = answerTo(crossing, { angle: '90' }, IN_MM);
-    const labels = figures?.[0]?.figure.flatMap((shape) => ('label' in shape ? [shape] : [])) ?? [];
+    const labels = figures?.[0]?.draw().flatMap((shape) => ('label' in shape ? [shape] : [])) ?? [];
     expect(labels.map(({ label }) => label)).toEqual(['lower', 'upper']);
     expect(labels[0]?.at.x).toBeLessThan(-10);
     expect(labels[1]?.at.y).toBeLessThan(-10);

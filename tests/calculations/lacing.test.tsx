@@ -89,8 +89,8 @@ test('step by step: told in words, drawn up to the step chosen', async () => {
   expect(said).toContain('Step 7through the hole to the back');
   const linesDrawn = (step: string) =>
     answerTo(lacing, { kind: 'double-loop', step }).figures?.map(
-      ({ figure }) =>
-        figure.filter((shape) => 'line' in shape && /stitch|behind/.test(shape.line)).length,
+      ({ draw }) =>
+        draw().filter((shape) => 'line' in shape && /stitch|behind/.test(shape.line)).length,
     );
   expect(linesDrawn('step-2')).toEqual([1, 1]);
   expect(linesDrawn('step-5')).toEqual([3, 3]);
@@ -140,9 +140,9 @@ test('steps have the numbers they were typed with, also begun before the first h
   expect(said).toContain('Step 5on the back to hole 2');
   expect(said).not.toContain('Step 6');
   const drawn = (step: string) =>
-    answerTo(lacing, { kind: 'own', own, holes: '10', step }).figures?.[0]?.figure.filter(
-      (shape) => 'line' in shape && /stitch|behind/.test(shape.line),
-    ).length;
+    answerTo(lacing, { kind: 'own', own, holes: '10', step })
+      .figures?.[0]?.draw()
+      .filter((shape) => 'line' in shape && /stitch|behind/.test(shape.line)).length;
   expect(['step-2', 'step-3', 'step-4', 'step-5'].map(drawn)).toEqual([0, 1, 1, 2]);
 });
 

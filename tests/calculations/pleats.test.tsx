@@ -55,7 +55,7 @@ test('its lines are followed one by one, each with what it is', async () => {
 });
 
 test('the figure has the first two pleats to scale, flat and folded, and numbers their lines', () => {
-  const figure = answerTo(pleats, {}).figures?.[0]?.figure ?? [];
+  const figure = answerTo(pleats, {}).figures?.[0]?.draw() ?? [];
   const folds = figure.filter((shape) => 'line' in shape && shape.line === 'fold');
   expect(folds).toHaveLength(2);
   expect(figure.flatMap((shape) => ('label' in shape ? [shape.label] : []))).toEqual(['1', '3']);

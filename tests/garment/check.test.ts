@@ -23,7 +23,9 @@ const coat = withKept(newGarment('g1', 'Coat', 1), hooks, 2);
 function partOf(read: unknown): string {
   const checked = checkGarment(read);
   if (checked.ok) return 'none';
-  return checked.damage.kind === 'damaged' ? checked.damage.part : checked.damage.kind;
+  if (checked.damage.kind !== 'damaged') return checked.damage.kind;
+  const { part, place } = checked.damage;
+  return place === undefined ? part : `${part} ${place}`;
 }
 const withPart = (part: object) => partOf({ ...coat, ...part });
 const withHooks = (part: object) => withPart({ kept: [{ ...hooks, ...part }] });
@@ -69,8 +71,8 @@ test('a newer version says so, whatever else is in it', () => {
 });
 
 test('what was taken off is checked too, and named', () => {
-  expect(withPart({ takenOff: undefined })).toBe('taken off');
-  expect(withPart({ takenOff: [hooks, { ...hooks, id: 7 }] })).toBe('taken off 2');
+  expect(withPart({ takenOff: undefined })).toBe('taken-off');
+  expect(withPart({ takenOff: [hooks, { ...hooks, id: 7 }] })).toBe('taken-off 2');
   // Taken off twice it may be: it was put back between.
   expect(withPart({ takenOff: [hooks, hooks] })).toBe('none');
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { demoWords } from '#words/demo-words.ts';
 import { DEMO_CALCULATIONS, demoGarment } from '../../src/garment/actions/demo.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { readRecord } from '../../src/garment/record/read-record.ts';
@@ -7,7 +8,7 @@ import { workOut } from '../../src/garment/work-out/work-out.ts';
 import type { Run } from '../../src/sewing/run.ts';
 import { KNOWN } from './trial/known.ts';
 
-const demo = demoGarment('demo', 7, KNOWN);
+const demo = demoGarment(demoWords, 'demo', 7, KNOWN);
 const answer = workOut(demo, KNOWN);
 const numberAt = (home: string) => {
   const result = answer.values.get(home);

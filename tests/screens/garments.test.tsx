@@ -176,7 +176,7 @@ test('a restore is chosen garment by garment; one that differs is left unless ta
     {
       place: 3,
       name: '<b>Boot</b>',
-      damage: { kind: 'damaged' as const, part: 'kept' },
+      damage: { kind: 'damaged' as const, part: 'kept' as const },
       text: '{"id":"boot"',
     },
   ];

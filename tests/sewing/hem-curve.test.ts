@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { hemQuotes } from '#words/published-hem-words.ts';
 import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { type CurveInput, curvedHem } from '../../src/sewing/hem-curve.ts';
 import { EASE_BY_CLOTH, HEM_DEPTHS, SKIRT_DEPTHS } from '../../src/sewing/sources/hems.ts';
@@ -77,7 +78,8 @@ test('every published depth is there, with what it is for', () => {
     [0, 2],
   ]);
   // What is said has each figure and each kind in it.
-  for (const { says, value } of [HEM_DEPTHS, SKIRT_DEPTHS]) {
+  for (const { quote, value } of [HEM_DEPTHS, SKIRT_DEPTHS]) {
+    const { says } = hemQuotes[quote];
     expect(says.match(/circular/)).toBeTruthy();
     for (const [, most] of value) expect(says).toContain(`${WRITTEN[toInches(most)]} in`);
   }

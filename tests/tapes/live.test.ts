@@ -53,7 +53,7 @@ function camera(drawn: Scene) {
 /** The frame with a bare stripe where the numbers of a scale stand. */
 function withoutNumbers({ width, height, pixels }: GreyImage, geometry: ScaleGeometry): GreyImage {
   const bare = pixels.map((grey, i) => {
-    const { across } = placeOn(geometry, i % width, Math.floor(i / width));
+    const { across } = placeOn(geometry, { x: i % width, y: Math.floor(i / width) });
     return Math.abs(across - geometry.numbersAcross) < 1.2 ? 200 : grey;
   });
   return { width, height, pixels: bare };
@@ -69,13 +69,13 @@ function expectNothingWrong(drawn: Scene, at: Point, { reading, image }: Lock) {
   for (const point of drawn.points.filter(({ onScale }) => onScale)) {
     const { x, y } = inFrame(at, point, image);
     if (x < 0 || y < 0 || x > image.width || y > image.height) continue;
-    const told = readingAt(reading, x, y);
+    const told = readingAt(reading, { x, y });
     if (told.ok) expect(Math.abs(told.mm - point.mm), point.scale).toBeLessThan(RIGHT_MM);
   }
 }
 
 function crossOf(reading: TapeReading | undefined) {
-  return reading && readingAt(reading, (reading.width - 1) / 2, (reading.height - 1) / 2);
+  return reading && readingAt(reading, { x: (reading.width - 1) / 2, y: (reading.height - 1) / 2 });
 }
 
 /** From place to place, as a hand goes that isn't at rest: some mm from frame to frame. */
@@ -105,7 +105,7 @@ describe('the cross on whichever edge', () => {
           const reading = await look({ x: x + right, y: y + down });
           expect(reading, `${scale}, held`).toBeDefined();
           const { x: there, y: below } = inFrame({ x: x + right, y: y + down }, { x, y }, reading!);
-          const told = readingAt(reading!, there, below);
+          const told = readingAt(reading!, { x: there, y: below });
           expect(told.ok && Math.abs(told.mm - mm), scale).toBeLessThan(0.2);
         }
         expect(reads(), `${scale}, looks at the numbers`).toBe(1);
@@ -137,8 +137,8 @@ describe('the cross on whichever edge', () => {
     const held = follow(lock, withoutNumbers(image, inches.geometry))!;
     expect(unit(held.reading)).toEqual(['cm']);
     const { x, y } = inFrame(first!, second!, image);
-    expect(readingAt(lock.reading, x, y).ok).toBe(true);
-    expect(readingAt(held.reading, x, y).ok).toBe(false);
+    expect(readingAt(lock.reading, { x, y }).ok).toBe(true);
+    expect(readingAt(held.reading, { x, y }).ok).toBe(false);
   });
 
   test('inches: the same lines with every number one more or one less are not the same', async () => {
@@ -150,7 +150,7 @@ describe('the cross on whichever edge', () => {
       if (!held) continue;
       // The hand may have moved the tape by an inch: then it is read where it is now.
       const { x, y } = other.lineAt((other.fromMm + other.toMm) / 2);
-      const told = readingAt(held.reading, x, y);
+      const told = readingAt(held.reading, { x, y });
       expect(told.ok && Math.abs(told.mm - (other.fromMm + other.toMm) / 2)).toBeLessThan(0.2);
     }
   });

@@ -21,7 +21,7 @@ async function read(kind: SceneKind, seed: number) {
   const told = new Set<string>();
   for (const { x, y, mm, scale, onScale } of seen.points) {
     // Scenes have the middle of their first pixel at a half, the reader at 0.
-    const place = readingAt(reading, x - 0.5, y - 0.5);
+    const place = readingAt(reading, { x: x - 0.5, y: y - 0.5 });
     if (!place.ok) continue;
     // Beside the tape the nearest line is told, and past one scale's end it may be another's.
     if (!onScale) continue;

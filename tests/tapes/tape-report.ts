@@ -57,7 +57,7 @@ function shown(file: string, reading: TapeReading, at: readonly Point[]) {
       numbers: numbers.map(({ value, x, y }) => ({ value, x, y })),
     })),
     readings: at.map(({ x, y }) => {
-      const told = readingAt(reading, x, y);
+      const told = readingAt(reading, { x, y });
       if (!told.ok) return { x, y, reason: told.reason };
       const { value, unit, mm, uncertaintyMm } = told;
       return { x, y, value, unit, mm, uncertaintyMm };

@@ -21,7 +21,7 @@ const reader: TapeReader<Lock> = {
   },
   lockOn: (reading) => ({ reading }),
   follow: (lock) => lock,
-  snapTo: (_, x, y) => ({ x: x + 0.5, y, spread: 0.4 }),
+  snapTo: (_, { x, y }) => ({ x: x + 0.5, y, spread: 0.4 }),
   scaleByTouch: () => ({ ok: false, reason: 'one-only' }),
   pgmOf: () => new Uint8Array([80, 53]),
 };

@@ -1,3 +1,4 @@
+import { demoWords } from '#words/demo-words.ts';
 import type { Outputs } from '../../calculation/output.ts';
 import { OUTPUTS } from '../../calculations/list.ts';
 import { DEMO_CALCULATIONS, demoGarment } from '../../garment/actions/demo.ts';
@@ -13,5 +14,5 @@ export async function workedDemo(): Promise<Garment> {
       return [id, await part(load())];
     }),
   );
-  return demoGarment(crypto.randomUUID(), Date.now(), new Map(known));
+  return demoGarment(demoWords, crypto.randomUUID(), Date.now(), new Map(known));
 }

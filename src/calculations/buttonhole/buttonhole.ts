@@ -96,7 +96,7 @@ function overlapLine({ diameter }: ButtonholeInput, bench: Bench): Line[] {
   const overlap = overlapPastCentre(diameter);
   if (!overlap.ok) return [];
   return overlap.value.rules.map(({ least, rule }) => ({
-    label: `${words.overlap}: ${rule.says}`,
+    label: words.overlap(rule),
     value: onTape(least, bench, upToGraduation),
   }));
 }

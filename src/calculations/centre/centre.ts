@@ -43,7 +43,7 @@ function answer(counted: Counted, pitch: Length | undefined, bench: Bench): Answ
     cautions: [words.punch],
     listsLast: true,
     runs: run ? [{ name: words.title, item: words.hole, run }] : [],
-    figures: [{ name: words.row, figure: countedRow(holes, pitchMm) }],
+    figures: [{ name: words.row, draw: () => countedRow(holes, pitchMm) }],
     workings: [{ formula: words.formula(holes), source: words.source }],
   };
 }

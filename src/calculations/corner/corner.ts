@@ -52,7 +52,7 @@ function answer(input: MitreInput, plan: Mitre, bench: Bench): Answer {
     figures: figures(input, plan),
     workings: [
       ...edgeWorkings(input, plan, bench),
-      { formula: `${MITRE_TRIM.says}.`, source: MITRE_TRIM.source },
+      { formula: words.rule(MITRE_TRIM), source: words.source(MITRE_TRIM) },
     ],
   };
 }
@@ -91,9 +91,9 @@ function edgeWorkings(input: MitreInput, plan: Mitre, bench: Bench): Working[] {
 }
 
 function figures(input: MitreInput, plan: Mitre) {
-  const corner = drawnOf(input, plan);
+  const corner = () => drawnOf(input, plan);
   return [
-    { name: words.flat, figure: mitreFlat(corner) },
-    { name: words.folded, figure: mitreFolded(corner) },
+    { name: words.flat, draw: () => mitreFlat(corner()) },
+    { name: words.folded, draw: () => mitreFolded(corner()) },
   ];
 }

@@ -44,7 +44,9 @@ export function crossingAnswer(input: Crossed, plan: CrossingPlan, bench: Bench)
     cautions: [holeWords.punch],
     listsLast: true,
     runs: runsOf(input, fresh),
-    figures: [{ name: words.figure(moved), figure: crossingFigure(drawnOf(input, chosen, moved)) }],
+    figures: [
+      { name: words.figure(moved), draw: () => crossingFigure(drawnOf(input, chosen, moved)) },
+    ],
     workings: [{ formula: words.rule, source: words.derived }],
   };
 }

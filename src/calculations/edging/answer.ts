@@ -117,7 +117,7 @@ function figures(strip: StripInput, { rows }: StripHoles): NonNullable<Answer['f
           runs.map(({ run }) => run),
         ),
       );
-    return { name, figure: made(runsOf(strip, { rows })), made };
+    return { name, draw: () => made(runsOf(strip, { rows })), made };
   };
   if (strip.corners.length > 0) {
     const corner = toMm(rows[0]?.runs[0]?.length ?? ZERO);

@@ -55,17 +55,18 @@ function lines(input: FacingAsked, plan: Facing, bench: Bench): Line[] {
 }
 
 function figures(input: FacingAsked, plan: Facing, bench: Bench) {
-  const figure = hemSection({
-    depth: toMm(input.depth),
-    turn: toMm(input.turn),
-    stitchUp: toMm(plan.stitchUp),
-    seam: toMm(input.seam),
-    labels: {
-      depth: turned.sectionDepth(exactly(input.depth, bench)),
-      turn: turned.sectionTurn(exactly(input.turn, bench)),
-    },
-  });
-  return [{ name: turned.section, figure }];
+  const draw = () =>
+    hemSection({
+      depth: toMm(input.depth),
+      turn: toMm(input.turn),
+      stitchUp: toMm(plan.stitchUp),
+      seam: toMm(input.seam),
+      labels: {
+        depth: turned.sectionDepth(exactly(input.depth, bench)),
+        turn: turned.sectionTurn(exactly(input.turn, bench)),
+      },
+    });
+  return [{ name: turned.section, draw }];
 }
 
 function workings(input: FacingAsked, plan: Facing, bench: Bench): Working[] {

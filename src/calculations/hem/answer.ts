@@ -51,14 +51,15 @@ function sentence({ depth, turn }: HemInput, hem: Hem, bench: Bench): string {
 }
 
 function figures({ depth, turn }: HemInput, hem: Hem, bench: Bench) {
-  const section = hemSection({
-    depth: toMm(depth),
-    turn: toMm(turn),
-    stitchUp: toMm(hem.stitchUp),
-    labels: {
-      depth: turned.sectionDepth(exactly(depth, bench)),
-      turn: turned.sectionTurn(exactly(turn, bench)),
-    },
-  });
-  return [{ name: turned.section, figure: section }];
+  const draw = () =>
+    hemSection({
+      depth: toMm(depth),
+      turn: toMm(turn),
+      stitchUp: toMm(hem.stitchUp),
+      labels: {
+        depth: turned.sectionDepth(exactly(depth, bench)),
+        turn: turned.sectionTurn(exactly(turn, bench)),
+      },
+    });
+  return [{ name: turned.section, draw }];
 }

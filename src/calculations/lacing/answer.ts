@@ -102,9 +102,8 @@ function figures(
   { strands }: Laced,
   steps: number | undefined,
 ): NonNullable<Answer['figures']> {
-  const drawn = drawnOf(input, strands, steps);
   return (['front', 'back'] as const).map((face) => ({
     name: words.figure(face),
-    figure: lacingFigure(drawn, face),
+    draw: () => lacingFigure(drawnOf(input, strands, steps), face),
   }));
 }

@@ -39,14 +39,14 @@ export function workingsOf(
     ...(figure && published
       ? [
           {
-            formula: words.sum(whole, sum(published[0]), words.bySource(figure.says, tail > 0)),
-            source: figure.source,
+            formula: words.sum(whole, sum(published[0]), words.bySource(figure, tail > 0)),
+            source: words.source(figure),
           },
         ]
       : []),
     ...(sources
       ? [COMFORTABLE, ...(kind === 'running' ? [EVEN_HOLES] : [])].flatMap((one) =>
-          one ? [{ formula: `${one.says}.`, source: one.source }] : [],
+          one ? [{ formula: words.rule(one), source: words.source(one) }] : [],
         )
       : []),
   ];

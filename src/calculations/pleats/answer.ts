@@ -33,7 +33,7 @@ export function pleatsAnswer(pleated: Pleated, draft: Draft, bench: Bench): Answ
     cautions: [words.cut, turned.iron(IRON_ONE_DOT.value)],
     listsLast: true,
     runs: [{ name: words.lines, item: words.line, run: plan.run }],
-    figures: [{ name: words.figure(drawn), figure: pleatsFigure(input, plan, drawn) }],
+    figures: [{ name: words.figure(drawn), draw: () => pleatsFigure(input, plan, drawn) }],
     workings: pleatsWorkings(pleated, bench),
   };
 }

@@ -14,13 +14,14 @@ import {
   FRENCH_WIDE,
   GRADED,
   MOCK_FRENCH,
+  type SeamQuote,
   TRIMMED,
 } from '../../sewing/sources/seams.ts';
 import { guideLines } from './guide.ts';
 import { NOTHING } from './nothing.ts';
 import { sectionOf } from './section.ts';
 
-const SOURCES: Readonly<Record<Finish, readonly { says: string; source: string }[]>> = {
+const SOURCES: Readonly<Record<Finish, readonly { quote: SeamQuote }[]>> = {
   plain: [],
   french: [FRENCH, FRENCH_WIDE],
   felled: [FELLED, FELLED_TRIM],
@@ -54,7 +55,7 @@ export function finishAnswer(plan: FinishPlan, input: FinishInput, bench: Bench)
         : [{ label: words.strip, value: byTape(plan.strip, bench) }]),
       ...guideLines(input.finish === 'french' ? input.first : plan.consumed, bench),
     ],
-    figures: [{ name: words.section, figure: sectionOf(plan, input.finish) }],
+    figures: [{ name: words.section, draw: () => sectionOf(plan, input.finish) }],
     workings: [
       ...sums(plan, input, show).map((formula): Working => ({ formula, source: '' })),
       ...SOURCES[input.finish].map((rule) => ({

@@ -45,7 +45,7 @@ export function stitchAnswer(given: number, by: Sizes['stitchBy'], bench: Bench)
       { label: words.stitchBy.mm, value: long },
       { label: words.stitchBy.in, value: round(perInch, 2, bench) },
       { label: words.stitchBy.cm, value: round(perCm, 2, bench) },
-      { label: words.inUse, value: `${SHIRT_STITCHES.says}; ${TROUSER_STITCHES.says}` },
+      { label: words.inUse, value: words.inUseOf(SHIRT_STITCHES, TROUSER_STITCHES) },
     ],
     workings: [
       {
@@ -100,7 +100,7 @@ export function buttonAnswer(diameter: Length, bench: Bench): Outcome<Answer> {
     workings: [
       {
         formula: words.buttonFormula(lines, text(INCH, 'mm', 1, bench), across),
-        source: LINES_PER_INCH.source,
+        source: words.source(LINES_PER_INCH),
       },
     ],
   });
@@ -124,13 +124,13 @@ export function needleAnswer(given: number, by: Sizes['needleBy'], bench: Bench)
       label: words.metricSize(metric),
       value: words.usSize(us),
     })),
-    warnings: disputed ? [words.disputed(NEEDLE_CONFLICT.says)] : [],
+    warnings: disputed ? [words.disputed(NEEDLE_CONFLICT)] : [],
     workings: [
       {
         formula: followsRule(needle)
           ? words.needleRule(needle.us, needle.metric)
           : words.needleTable,
-        source: NEEDLE_SIZES.source,
+        source: words.source(NEEDLE_SIZES),
       },
       {
         formula: words.needleFormula(needle.metric, round(needle.metric / 100, 2, bench)),

@@ -21,32 +21,34 @@ function typed(query: string): Fields {
   );
 }
 
-const QUANTITIES: Readonly<Record<string, Quantity>> = {
-  front: { name: 'Front edge', kind: 'length', rank: 1, parts: [text('46.3')] },
+/** What all of it is called, which is for the words to say. */
+export type DemoNames = Readonly<
+  Record<'name' | keyof typeof QUANTITIES | (typeof WORKS)[number][0], string>
+>;
+
+const QUANTITIES = {
+  front: { kind: 'length', rank: 1, parts: [text('46.3')] },
   round: {
-    name: 'Armhole, round',
     kind: 'length',
     rank: 2,
     parts: [text('62.4')],
     plusMinus: mm(2),
   },
-};
+} satisfies Readonly<Record<string, Omit<Quantity, 'name'>>>;
 
 /** What is left of the fields is as each calculation begins (`withKeys`). */
-const WORKS: readonly (readonly [id: string, calculation: string, name: string, Fields])[] = [
-  ['side', 'seam', 'Side seams, French', typed('what=finish&given=1.5&finish=french')],
-  ['fronts', 'hem', 'Front hems', typed('depth=2&style=unequal&turn=0.7')],
-  ['back', 'hem', 'Back hem, curved', typed('depth=2&turn=0.7&shape=rise&chord=40&rise=5')],
+const WORKS = [
+  ['side', 'seam', typed('what=finish&given=1.5&finish=french')],
+  ['fronts', 'hem', typed('depth=2&style=unequal&turn=0.7')],
+  ['back', 'hem', typed('depth=2&turn=0.7&shape=rise&chord=40&rise=5')],
   [
     'hooks',
     'closures',
-    'Centre front, seven hooks',
     { ...typed('count=7&top=1.2&bottom=2.5'), opening: [{ link: { quantity: 'front' } }] },
   ],
   [
     'strip',
     'edging',
-    'Armhole strip',
     {
       ...typed('pitch=8 mm&rows=one&fit=fill&end=0.4'),
       length: [{ link: { quantity: 'round' } }],
@@ -55,14 +57,13 @@ const WORKS: readonly (readonly [id: string, calculation: string, name: string, 
   [
     'lace',
     'lacing',
-    'Armhole lace',
     {
       ...typed('kind=outside&pitch=8 mm&start=middle&tail=10'),
       holes: [{ link: { work: 'strip', output: 'count' } }],
       margin: [{ link: { work: 'strip', output: 'margin' } }],
     },
   ],
-];
+] as const satisfies readonly (readonly [id: string, calculation: string, fields: Fields])[];
 
 /** The calculations that the demo holds. */
 export const DEMO_CALCULATIONS: readonly string[] = WORKS.map(([, calculation]) => calculation);
@@ -73,14 +74,20 @@ export const DEMO_CALCULATIONS: readonly string[] = WORKS.map(([, calculation]) 
  * @param id given by the caller, so that each demo is a garment of its own
  * @param known what its calculations give
  */
-export function demoGarment(id: string, now: number, known: Known): Garment {
-  const works = WORKS.map(([own, calculation, name, fields], i): [string, Work] => [
+export function demoGarment(names: DemoNames, id: string, now: number, known: Known): Garment {
+  const works = WORKS.map(([own, calculation, fields], i): [string, Work] => [
     own,
-    { name, calculation, rank: i + 1, fields, older: 2 },
+    { name: names[own], calculation, rank: i + 1, fields, older: 2 },
   ]);
+  const quantities = Object.fromEntries(
+    Object.entries(QUANTITIES).map(([own, one]): [string, Quantity] => [
+      own,
+      { ...one, name: names[own as keyof typeof QUANTITIES] },
+    ]),
+  );
   const planned: Garment = {
-    ...{ version: 3, id, name: 'Bandsman’s waistcoat (invented)', invented: true },
-    ...{ changed: now, edits: 0, quantities: QUANTITIES, works: Object.fromEntries(works) },
+    ...{ version: 3, id, name: names.name, invented: true },
+    ...{ changed: now, edits: 0, quantities, works: Object.fromEntries(works) },
     ...{ facts: {}, begun: {}, decisions: {} },
   };
   let state = begin(withKeys(planned, known), known);

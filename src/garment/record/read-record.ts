@@ -1,4 +1,4 @@
-import { type Checked, checkGarment } from '../check.ts';
+import { type Checked, checkGarment, type RecordPart } from '../check.ts';
 import { LONGEST_NAME } from '../garment.ts';
 import { fromSecond } from './from-second.ts';
 import type { Garment, Kept } from './record.ts';
@@ -19,7 +19,7 @@ export function readRecord(read: unknown): Checked<Garment> {
 }
 
 function third(read: Readonly<Record<string, unknown>>): Checked<Garment> {
-  const damaged = (part: string) => ({ ok: false, damage: { kind: 'damaged', part } }) as const;
+  const damaged = (part: RecordPart) => ({ ok: false, damage: { kind: 'damaged', part } }) as const;
   const { id, name, invented, changed, edits } = read;
   if (!isName(id)) return damaged('id');
   if (!isName(name)) return damaged('name');

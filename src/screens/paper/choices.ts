@@ -32,7 +32,7 @@ export interface Part {
 /** What can go on paper: first all of the marks, then each run and each drawing. */
 export function partsOf(answer: Answer | undefined): Part[] {
   const strips = stripsOf(answer?.runs ?? []);
-  const drawings = answer?.figures ?? [];
+  const drawings = (answer?.figures ?? []).map(({ name, draw }) => ({ name, figure: draw() }));
   const parts = [
     ...strips.map((strip, i) => part(`run-${i + 1}`, strip.name, [strip], [])),
     ...drawings.map((drawing, i) => part(`drawing-${i + 1}`, drawing.name, [], [drawing])),

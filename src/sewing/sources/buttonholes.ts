@@ -1,5 +1,20 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
-import type { Published } from './published.ts';
+import type { Quoted } from './published.ts';
+
+/** What of this file is quoted; its words are in `src/words/en/published-buttonhole-words.ts`. */
+export type ButtonholeQuote =
+  | 'buttonhole-as-the-button'
+  | 'buttonhole-and-an-eighth'
+  | 'buttonhole-by-girth'
+  | 'buttonhole-diameter'
+  | 'buttonhole-round'
+  | 'buttonhole-diameter-and-an-eighth'
+  | 'buttonhole-past-centre'
+  | 'buttonhole-above-button'
+  | 'overlap-half-and-quarter'
+  | 'overlap-three-quarters'
+  | 'overlap-diameter'
+  | 'overlap-small-button';
 
 const EIGHTH_INCH = (UNITS_PER_INCH / 8) as Length;
 const QUARTER_INCH = (UNITS_PER_INCH / 4) as Length;
@@ -9,10 +24,9 @@ const QUARTER_INCH = (UNITS_PER_INCH / 4) as Length;
  *
  * Reference: sewing.about.com, aa060399.
  */
-export const BUTTONHOLE_AS_THE_BUTTON: Published<Length> = {
+export const BUTTONHOLE_AS_THE_BUTTON: Quoted<Length, ButtonholeQuote> = {
   value: 0 as Length,
-  says: 'length = diameter + thickness',
-  source: 'a teaching page on buttonholes',
+  quote: 'buttonhole-as-the-button',
   grade: 'page',
 };
 
@@ -21,10 +35,9 @@ export const BUTTONHOLE_AS_THE_BUTTON: Published<Length> = {
  *
  * Reference: frkbustad.blogspot.com, 2010/09; caseysclothingclass.blogspot.com, 2008/04.
  */
-export const BUTTONHOLE_AND_AN_EIGHTH: Published<Length> = {
+export const BUTTONHOLE_AND_AN_EIGHTH: Quoted<Length, ButtonholeQuote> = {
   value: EIGHTH_INCH,
-  says: 'length = diameter + thickness + 1/8 in',
-  source: 'two teaching pages, 2008 and 2010',
+  quote: 'buttonhole-and-an-eighth',
   grade: 'page',
 };
 
@@ -33,10 +46,9 @@ export const BUTTONHOLE_AND_AN_EIGHTH: Published<Length> = {
  *
  * Reference: New Mexico State University, Guide C-231, aces.nmsu.edu/pubs/_c/C231.
  */
-export const BUTTONHOLE_BY_GIRTH: Published<Length> = {
+export const BUTTONHOLE_BY_GIRTH: Quoted<Length, ButtonholeQuote> = {
   value: EIGHTH_INCH,
-  says: 'length = half the girth + 1/8 in',
-  source: 'Guide C-231, extension sheet',
+  quote: 'buttonhole-by-girth',
   grade: 'manual',
 };
 
@@ -45,10 +57,9 @@ export const BUTTONHOLE_BY_GIRTH: Published<Length> = {
  *
  * Reference: Th. de Dillmont, Encyclopedia of Needlework.
  */
-export const BUTTONHOLE_DIAMETER: Published<Length> = {
+export const BUTTONHOLE_DIAMETER: Quoted<Length, ButtonholeQuote> = {
   value: 0 as Length,
-  says: 'length = diameter',
-  source: 'Encyclopedia of Needlework, handbook',
+  quote: 'buttonhole-diameter',
   grade: 'manual',
 };
 
@@ -57,10 +68,9 @@ export const BUTTONHOLE_DIAMETER: Published<Length> = {
  *
  * Reference: K. H. Watson, Textiles and Clothing.
  */
-export const BUTTONHOLE_ROUND: Published<number> = {
+export const BUTTONHOLE_ROUND: Quoted<number, ButtonholeQuote> = {
   value: 1.25,
-  says: 'length = 1 1/4 × diameter, for a round button',
-  source: 'Textiles and Clothing, textbook',
+  quote: 'buttonhole-round',
   grade: 'manual',
 };
 
@@ -69,10 +79,9 @@ export const BUTTONHOLE_ROUND: Published<number> = {
  *
  * Reference: sewing reference book, trantor.is, ch0708.
  */
-export const BUTTONHOLE_DIAMETER_AND_AN_EIGHTH: Published<Length> = {
+export const BUTTONHOLE_DIAMETER_AND_AN_EIGHTH: Quoted<Length, ButtonholeQuote> = {
   value: EIGHTH_INCH,
-  says: 'length = diameter + 1/8 in',
-  source: 'a sewing reference book, chapter 7',
+  quote: 'buttonhole-diameter-and-an-eighth',
   grade: 'page',
 };
 
@@ -81,10 +90,9 @@ export const BUTTONHOLE_DIAMETER_AND_AN_EIGHTH: Published<Length> = {
  *
  * Reference: New Mexico State University, Guide C-231, aces.nmsu.edu/pubs/_c/C231.
  */
-export const BUTTONHOLE_PAST_CENTRE: Published<Length> = {
+export const BUTTONHOLE_PAST_CENTRE: Quoted<Length, ButtonholeQuote> = {
   value: EIGHTH_INCH,
-  says: 'a horizontal buttonhole starts 1/8 in (3 mm) past the centre line toward the edge',
-  source: 'Guide C-231, extension sheet',
+  quote: 'buttonhole-past-centre',
   grade: 'manual',
 };
 
@@ -93,10 +101,9 @@ export const BUTTONHOLE_PAST_CENTRE: Published<Length> = {
  *
  * Reference: sewing reference book, trantor.is, ch0708; ASDP standards, p. 24, mysuitshop.com.
  */
-export const BUTTONHOLE_ABOVE_BUTTON: Published<Length> = {
+export const BUTTONHOLE_ABOVE_BUTTON: Quoted<Length, ButtonholeQuote> = {
   value: EIGHTH_INCH,
-  says: 'a vertical buttonhole lies on the centre line, the button within its top 1/8 in',
-  source: 'a sewing reference book, chapter 7; tailoring standards, p. 24',
+  quote: 'buttonhole-above-button',
   grade: 'page',
 };
 
@@ -105,10 +112,12 @@ export const BUTTONHOLE_ABOVE_BUTTON: Published<Length> = {
  *
  * Reference: ASDP standards, p. 24, mysuitshop.com/ASDP_standards24.php.
  */
-export const OVERLAP_HALF_AND_QUARTER: Published<{ diameters: number; more: Length }> = {
+export const OVERLAP_HALF_AND_QUARTER: Quoted<
+  { diameters: number; more: Length },
+  ButtonholeQuote
+> = {
   value: { diameters: 0.5, more: QUARTER_INCH },
-  says: 'at least half the diameter + 1/4 in',
-  source: 'tailoring standards, p. 24',
+  quote: 'overlap-half-and-quarter',
   grade: 'page',
 };
 
@@ -117,22 +126,21 @@ export const OVERLAP_HALF_AND_QUARTER: Published<{ diameters: number; more: Leng
  *
  * Reference: sewing reference book, trantor.is, ch0708.
  */
-export const OVERLAP_THREE_QUARTERS: Published<{ diameters: number; more: Length }> = {
-  value: { diameters: 0.75, more: 0 as Length },
-  says: 'at least 3/4 of the diameter',
-  source: 'a sewing reference book, chapter 7',
-  grade: 'page',
-};
+export const OVERLAP_THREE_QUARTERS: Quoted<{ diameters: number; more: Length }, ButtonholeQuote> =
+  {
+    value: { diameters: 0.75, more: 0 as Length },
+    quote: 'overlap-three-quarters',
+    grade: 'page',
+  };
 
 /**
  * Least overlap past the centre line.
  *
  * Reference: dresspatternmaking.com, button extension.
  */
-export const OVERLAP_DIAMETER: Published<{ diameters: number; more: Length }> = {
+export const OVERLAP_DIAMETER: Quoted<{ diameters: number; more: Length }, ButtonholeQuote> = {
   value: { diameters: 1, more: 0 as Length },
-  says: 'at least the diameter',
-  source: 'a teaching page on button stands',
+  quote: 'overlap-diameter',
   grade: 'page',
 };
 
@@ -141,9 +149,8 @@ export const OVERLAP_DIAMETER: Published<{ diameters: number; more: Length }> = 
  *
  * Reference: dresspatternmaking.com, button extension.
  */
-export const OVERLAP_SMALL_BUTTON: Published<{ diameters: number; more: Length }> = {
+export const OVERLAP_SMALL_BUTTON: Quoted<{ diameters: number; more: Length }, ButtonholeQuote> = {
   value: { diameters: 1.5, more: 0 as Length },
-  says: '1 1/2 × the diameter, for buttons of about 3/8 in',
-  source: 'a teaching page on button stands',
+  quote: 'overlap-small-button',
   grade: 'page',
 };

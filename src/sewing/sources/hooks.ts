@@ -1,5 +1,8 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
-import type { Published } from './published.ts';
+import type { Published, Quoted } from './published.ts';
+
+/** What of this file is quoted; its words are in `src/words/en/published-hook-words.ts`. */
+export type HookQuote = 'hook-set-back-eighth' | 'hook-set-back-quarter';
 
 const EIGHTH_INCH = (UNITS_PER_INCH / 8) as Length;
 const QUARTER_INCH = (UNITS_PER_INCH / 4) as Length;
@@ -9,10 +12,9 @@ const QUARTER_INCH = (UNITS_PER_INCH / 4) as Length;
  *
  * Reference: New Mexico State University, Guide C-232; School Sewing, §133.
  */
-export const HOOK_SET_BACK_EIGHTH: Published<Length> = {
+export const HOOK_SET_BACK_EIGHTH: Quoted<Length, HookQuote> = {
   value: EIGHTH_INCH,
-  says: 'hooks are set 1/8 in back from the edge',
-  source: 'Guide C-232, extension sheet; School Sewing, textbook',
+  quote: 'hook-set-back-eighth',
   grade: 'manual',
 };
 
@@ -21,10 +23,9 @@ export const HOOK_SET_BACK_EIGHTH: Published<Length> = {
  *
  * Reference: Butterick, The New Dressmaker (1921), ch. 24; Text-Book on Domestic Art, Hooks and Eyes.
  */
-export const HOOK_SET_BACK_QUARTER: Published<Length> = {
+export const HOOK_SET_BACK_QUARTER: Quoted<Length, HookQuote> = {
   value: QUARTER_INCH,
-  says: 'hooks are set 1/4 in back from the edge',
-  source: 'The New Dressmaker, handbook, 1921; Text-Book on Domestic Art',
+  quote: 'hook-set-back-quarter',
   grade: 'manual',
 };
 
@@ -32,10 +33,9 @@ export const HOOK_SET_BACK_QUARTER: Published<Length> = {
  * From hook to hook at a waist closing, hooks and eyes alternating.
  *
  * Reference: Butterick, The New Dressmaker (1921), p. 117.
+ * It says: hooks 1 1/4 in apart on a waist closing, hooks and eyes alternating.
  */
 export const HOOK_PITCH: Published<Length> = {
   value: (UNITS_PER_INCH * 1.25) as Length,
-  says: 'hooks 1 1/4 in apart on a waist closing, hooks and eyes alternating',
-  source: 'The New Dressmaker, handbook, 1921',
   grade: 'manual',
 };

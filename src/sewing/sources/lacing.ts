@@ -1,8 +1,19 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
-import type { Published } from './published.ts';
+import type { Quoted } from './published.ts';
+
+/** What of this file is quoted; its words are in `src/words/en/published-lacing-words.ts`. */
+export type LacingQuote =
+  | 'running'
+  | 'whip'
+  | 'cross'
+  | 'single-loop'
+  | 'double-loop'
+  | 'saddle'
+  | 'comfortable'
+  | 'even-holes';
 
 /** Lace for each length of edge, least and most published, without an allowance for the ends. */
-type Factor = Published<readonly [number, number]>;
+type Factor = Quoted<readonly [number, number], LacingQuote>;
 
 /**
  * In and out along one row.
@@ -11,8 +22,7 @@ type Factor = Published<readonly [number, number]>;
  */
 export const RUNNING: Factor = {
   value: [1.5, 1.5],
-  says: 'running stitch: 1½ times the edge; an edge of 18 in takes 27 in',
-  source: 'Lacing Leather, extension sheet L-382; three teaching pages agree',
+  quote: 'running',
   grade: 'manual',
 };
 
@@ -23,8 +33,7 @@ export const RUNNING: Factor = {
  */
 export const WHIP: Factor = {
   value: [2.5, 3.5],
-  says: 'whip stitch: 2½ times the edge in one source, 3½ in another',
-  source: 'Lacing Leather, extension sheet L-382 (2½); a trade page on lace (3½)',
+  quote: 'whip',
   grade: 'manual',
 };
 
@@ -35,8 +44,7 @@ export const WHIP: Factor = {
  */
 export const CROSS: Factor = {
   value: [5, 6],
-  says: 'cross stitch: 5 to 6 times the edge',
-  source: 'a teaching page on lacing',
+  quote: 'cross',
   grade: 'page',
 };
 
@@ -47,8 +55,7 @@ export const CROSS: Factor = {
  */
 export const SINGLE_LOOP: Factor = {
   value: [6.5, 6.5],
-  says: 'single loop: 6½ times the edge',
-  source: 'a trade page on lace',
+  quote: 'single-loop',
   grade: 'page',
 };
 
@@ -59,8 +66,7 @@ export const SINGLE_LOOP: Factor = {
  */
 export const DOUBLE_LOOP: Factor = {
   value: [8.5, 8.5],
-  says: 'double loop: 8½ times the edge',
-  source: 'a trade page on lace',
+  quote: 'double-loop',
   grade: 'page',
 };
 
@@ -71,8 +77,7 @@ export const DOUBLE_LOOP: Factor = {
  */
 export const SADDLE: Factor = {
   value: [2.5, 4],
-  says: 'saddle stitch with two needles: about 2½, 3 or 4 times the seam',
-  source: 'three teaching pages: 2½, 3 and 4',
+  quote: 'saddle',
   grade: 'page',
 };
 
@@ -81,10 +86,9 @@ export const SADDLE: Factor = {
  *
  * Reference: L. Griswold, Handicraft; springfieldleather.cld.bz.
  */
-export const COMFORTABLE: Published<Length> = {
+export const COMFORTABLE: Quoted<Length, LacingQuote> = {
   value: (72 * UNITS_PER_INCH) as Length,
-  says: 'no more than 2 yd of lace at a time',
-  source: 'Handicraft, handbook; a trade catalogue agrees',
+  quote: 'comfortable',
   grade: 'manual',
 };
 
@@ -93,9 +97,8 @@ export const COMFORTABLE: Published<Length> = {
  *
  * Reference: xerxesmillion.blogspot.com, 2020/08.
  */
-export const EVEN_HOLES: Published<2> = {
+export const EVEN_HOLES: Quoted<2, LacingQuote> = {
   value: 2,
-  says: 'lacing in and out that starts and ends outside needs an even count: of nine slits the last was left unused',
-  source: 'a teaching page on a drawstring pouch, 2020',
+  quote: 'even-holes',
   grade: 'page',
 };

@@ -1,14 +1,16 @@
-import type { Published } from './published.ts';
+import type { Quoted } from './published.ts';
+
+/** What of this file is quoted; its words are in `src/words/en/published-pleat-words.ts`. */
+export type PleatQuote = 'knife-takes' | 'box-takes';
 
 /**
  * Depths of cloth a knife pleat takes up.
  *
  * Reference: National Instructional Media Institute (Government of India), CITS Dress Making, Trade Practical, vol. 2, 2024, pages 203–204.
  */
-export const KNIFE_TAKES: Published<number> = {
+export const KNIFE_TAKES: Quoted<number, PleatQuote> = {
   value: 2,
-  says: 'a knife pleat takes its depth twice, whatever it is',
-  source: 'Dress Making, Trade Practical 2, government teaching book, 2024',
+  quote: 'knife-takes',
   grade: 'manual',
 };
 
@@ -17,9 +19,8 @@ export const KNIFE_TAKES: Published<number> = {
  *
  * Reference: the same, pages 204–205.
  */
-export const BOX_TAKES: Published<number> = {
+export const BOX_TAKES: Quoted<number, PleatQuote> = {
   value: 4,
-  says: 'a box or inverted pleat takes its depth four times',
-  source: 'Dress Making, Trade Practical 2, government teaching book, 2024',
+  quote: 'box-takes',
   grade: 'manual',
 };

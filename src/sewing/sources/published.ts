@@ -4,13 +4,11 @@
  */
 export interface Published<Value> {
   value: Value;
-  /** What the source says, restated. */
-  says: string;
-  /**
-   * As the screen says it: title, kind and year, never a publisher that still trades, a shop or
-   * an address. The full reference stands in the comment above the figure.
-   */
-  source: string;
   /** A manual (government, university, textbook), or a trade or teaching page on the web. */
   grade: 'manual' | 'page';
+}
+
+/** A published figure that the app quotes: by name, since the words of it are a language's. */
+export interface Quoted<Value, Name extends string> extends Published<Value> {
+  quote: Name;
 }

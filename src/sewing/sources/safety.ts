@@ -5,10 +5,9 @@ import type { Published } from './published.ts';
  * the lower figure is shown, since labels of the older edition are still worn.
  *
  * Reference: ISO 3758:2012, as given by donnad.it and launderwise.com; boken.or.jp news 25066 for 2023. The standards themselves were not read.
+ * It says: one dot: sole plate at most 110 °C (ISO 3758:2012); 120 °C in the edition of 2023.
  */
 export const IRON_ONE_DOT: Published<number> = {
   value: 110,
-  says: 'one dot: sole plate at most 110 °C (ISO 3758:2012); 120 °C in the edition of 2023',
-  source: 'ISO 3758:2012 and 2023, as given by testing and care pages',
   grade: 'page',
 };

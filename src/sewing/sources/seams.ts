@@ -1,5 +1,18 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
-import type { Published } from './published.ts';
+import type { Quoted } from './published.ts';
+
+/** What of this file is quoted; its words are in `src/words/en/published-seam-words.ts`. */
+export type SeamQuote =
+  | 'french'
+  | 'french-wide'
+  | 'felled'
+  | 'felled-trim'
+  | 'mock-french'
+  | 'bound'
+  | 'graded'
+  | 'trimmed'
+  | 'clips'
+  | 'clip-short';
 
 const inch = (parts: number) => (UNITS_PER_INCH * parts) as Length;
 
@@ -15,10 +28,9 @@ interface FrenchRows {
  *
  * Reference: enleedesigns.com, French seams.
  */
-export const FRENCH: Published<FrenchRows> = {
+export const FRENCH: Quoted<FrenchRows, SeamQuote> = {
   value: { first: inch(3 / 8), trim: inch(1 / 8), second: inch(1 / 4) },
-  says: 'first row 3/8 in, trim to 1/8 in, second row 1/4 in: 5/8 in in all',
-  source: 'a teaching page on French seams',
+  quote: 'french',
   grade: 'page',
 };
 
@@ -27,10 +39,9 @@ export const FRENCH: Published<FrenchRows> = {
  *
  * Reference: Utah State University Extension, French Seam, docslib.org/doc/5802070.
  */
-export const FRENCH_WIDE: Published<FrenchRows> = {
+export const FRENCH_WIDE: Quoted<FrenchRows, SeamQuote> = {
   value: { first: inch(3 / 8), trim: inch(1 / 8), second: inch(3 / 8) },
-  says: 'first row 3/8 in, trim to 1/8 in, second row 3/8 in: 3/4 in in all',
-  source: 'French Seam, extension sheet',
+  quote: 'french-wide',
   grade: 'manual',
 };
 
@@ -39,10 +50,9 @@ export const FRENCH_WIDE: Published<FrenchRows> = {
  *
  * Reference: bellaonline.com, art60164.
  */
-export const FELLED: Published<{ given: Length; under: Length; turn: Length }> = {
+export const FELLED: Quoted<{ given: Length; under: Length; turn: Length }, SeamQuote> = {
   value: { given: inch(5 / 8), under: inch(1 / 8), turn: inch(3 / 8) },
-  says: 'on 5/8 in, trim the under layer to 1/8 in, turn the upper one under by 3/8 in, stitch 1/4 in from the seam',
-  source: 'a teaching page on seam finishes',
+  quote: 'felled',
   grade: 'page',
 };
 
@@ -51,10 +61,9 @@ export const FELLED: Published<{ given: Length; under: Length; turn: Length }> =
  *
  * Reference: sewingpartsonline.com (1/8 to 1/4 in); thequiltingmill.blogspot.com (1/4 in).
  */
-export const FELLED_TRIM: Published<readonly [Length, Length]> = {
+export const FELLED_TRIM: Quoted<readonly [Length, Length], SeamQuote> = {
   value: [inch(1 / 8), inch(1 / 4)],
-  says: 'trim the under layer to 1/8 to 1/4 in, edge-stitch about 1/8 in from the fold',
-  source: 'two trade and teaching pages',
+  quote: 'felled-trim',
   grade: 'page',
 };
 
@@ -63,10 +72,9 @@ export const FELLED_TRIM: Published<readonly [Length, Length]> = {
  *
  * Reference: bellaonline.com, art60164 (5/8 in pressed to 5/16 in).
  */
-export const MOCK_FRENCH: Published<number> = {
+export const MOCK_FRENCH: Quoted<number, SeamQuote> = {
   value: 2,
-  says: 'each allowance pressed in half to the middle and edge-stitched',
-  source: 'a teaching page on seam finishes',
+  quote: 'mock-french',
   grade: 'page',
 };
 
@@ -75,10 +83,9 @@ export const MOCK_FRENCH: Published<number> = {
  *
  * Reference: wikisum.wiki, French_seam (5/8 in takes a strip of 7/8 in).
  */
-export const BOUND: Published<{ wider: Length; stitch: Length }> = {
+export const BOUND: Quoted<{ wider: Length; stitch: Length }, SeamQuote> = {
   value: { wider: inch(1 / 4), stitch: inch(1 / 8) },
-  says: 'bias strip = allowance + 1/4 in, stitched 1/8 in from the edge',
-  source: 'a reference page on seams',
+  quote: 'bound',
   grade: 'page',
 };
 
@@ -88,10 +95,9 @@ export const BOUND: Published<{ wider: Length; stitch: Length }> = {
  * Reference: Goodheart-Willcox, Apparel: Design, Textiles & Construction (2012), p. 451 (outermost
  * widest, 1/4 in); sewingsupport.com (first layer about 1/8 in, the next wider).
  */
-export const GRADED: Published<{ outer: Length; inner: Length }> = {
+export const GRADED: Quoted<{ outer: Length; inner: Length }, SeamQuote> = {
   value: { outer: inch(1 / 4), inner: inch(1 / 8) },
-  says: 'the outermost layer widest, left at 1/4 in; the next about 1/8 in',
-  source: 'Apparel: Design, Textiles & Construction, textbook, 2012; a teaching page',
+  quote: 'graded',
   grade: 'manual',
 };
 
@@ -100,10 +106,9 @@ export const GRADED: Published<{ outer: Length; inner: Length }> = {
  *
  * Reference: Goodheart-Willcox, Apparel: Design, Textiles & Construction (2012), p. 451.
  */
-export const TRIMMED: Published<readonly [Length, Length]> = {
+export const TRIMMED: Quoted<readonly [Length, Length], SeamQuote> = {
   value: [inch(1 / 8), inch(1 / 4)],
-  says: 'an enclosed seam is trimmed to 1/8 to 1/4 in',
-  source: 'Apparel: Design, Textiles & Construction, textbook, 2012',
+  quote: 'trimmed',
   grade: 'manual',
 };
 
@@ -115,10 +120,9 @@ export const LEAST_EDGE: Length = inch(1 / 8);
  *
  * Reference: Goodheart-Willcox, Apparel: Design, Textiles & Construction (2012), p. 452.
  */
-export const CLIPS: Published<readonly [closest: Length, widest: Length]> = {
+export const CLIPS: Quoted<readonly [closest: Length, widest: Length], SeamQuote> = {
   value: [inch(1 / 4), inch(1 / 2)],
-  says: 'clip a curve every 1/4 to 1/2 in, the sharper the closer',
-  source: 'Apparel: Design, Textiles & Construction, textbook, 2012',
+  quote: 'clips',
   grade: 'manual',
 };
 
@@ -127,10 +131,9 @@ export const CLIPS: Published<readonly [closest: Length, widest: Length]> = {
  *
  * Reference: sewingsupport.com, on clipping.
  */
-export const CLIP_SHORT: Published<Length> = {
+export const CLIP_SHORT: Quoted<Length, SeamQuote> = {
   value: inch(1 / 8),
-  says: 'stop about 1/8 in short of the stitching',
-  source: 'a teaching page on clipping',
+  quote: 'clip-short',
   grade: 'page',
 };
 

@@ -1,14 +1,21 @@
-import type { Published } from './published.ts';
+import type { Published, Quoted } from './published.ts';
+
+/** What of this file is quoted; its words are in `src/words/en/published-size-words.ts`. */
+export type SizeQuote =
+  | 'shirt-stitches'
+  | 'trouser-stitches'
+  | 'needle-sizes'
+  | 'needle-conflict'
+  | 'lines-per-inch';
 
 /**
  * Stitches to the inch on shirts, least and most.
  *
  * Reference: US Army TM 10-8400-201-23, table 5-1.
  */
-export const SHIRT_STITCHES: Published<readonly [number, number]> = {
+export const SHIRT_STITCHES: Quoted<readonly [number, number], SizeQuote> = {
   value: [10, 14],
-  says: '10 to 14 stitches to the inch on shirts',
-  source: 'TM 10-8400-201-23, army manual, table 5-1',
+  quote: 'shirt-stitches',
   grade: 'manual',
 };
 
@@ -17,10 +24,9 @@ export const SHIRT_STITCHES: Published<readonly [number, number]> = {
  *
  * Reference: US Army TM 10-8400-201-23, table 5-1.
  */
-export const TROUSER_STITCHES: Published<readonly [number, number]> = {
+export const TROUSER_STITCHES: Quoted<readonly [number, number], SizeQuote> = {
   value: [12, 16],
-  says: '12 to 16 stitches to the inch on trousers',
-  source: 'TM 10-8400-201-23, army manual, table 5-1',
+  quote: 'trouser-stitches',
   grade: 'manual',
 };
 
@@ -29,7 +35,7 @@ export const TROUSER_STITCHES: Published<readonly [number, number]> = {
  *
  * Reference: apparelscience.com, needle-number-system; from US 21, supplydivision.co.uk, sewing guide.
  */
-export const NEEDLE_SIZES: Published<readonly (readonly [us: number, metric: number])[]> = {
+export const NEEDLE_SIZES: Quoted<readonly (readonly [us: number, metric: number])[], SizeQuote> = {
   value: [
     [9, 65],
     [10, 70],
@@ -43,8 +49,7 @@ export const NEEDLE_SIZES: Published<readonly (readonly [us: number, metric: num
     [22, 140],
     [23, 160],
   ],
-  says: 'US 9 to 23 beside metric 65 to 160; below US 19, metric = 60 + 5 × (US − 8)',
-  source: 'a teaching page on needle numbers; from US 21, a trade guide',
+  quote: 'needle-sizes',
   grade: 'page',
 };
 
@@ -53,22 +58,21 @@ export const NEEDLE_SIZES: Published<readonly (readonly [us: number, metric: num
  *
  * Reference: supplydivision.co.uk, sewing guide.
  */
-export const NEEDLE_CONFLICT: Published<{ metric: number; us: readonly [number, number] }> = {
-  value: { metric: 80, us: [12, 13] },
-  says: 'metric 80 is US 12 by the rule, US 13 in one trade guide',
-  source: 'a trade sewing guide',
-  grade: 'page',
-};
+export const NEEDLE_CONFLICT: Quoted<{ metric: number; us: readonly [number, number] }, SizeQuote> =
+  {
+    value: { metric: 80, us: [12, 13] },
+    quote: 'needle-conflict',
+    grade: 'page',
+  };
 
 /**
  * Button lines in an inch.
  *
  * Reference: sizes.com, people/buttons; workroombuttons.com, international-standard.
  */
-export const LINES_PER_INCH: Published<number> = {
+export const LINES_PER_INCH: Quoted<number, SizeQuote> = {
   value: 40,
-  says: '40 button lines to the inch',
-  source: 'a reference page on button sizes; a trade table',
+  quote: 'lines-per-inch',
   grade: 'page',
 };
 
@@ -76,10 +80,9 @@ export const LINES_PER_INCH: Published<number> = {
  * Lines that buttons are commonly sold in.
  *
  * Reference: workroombuttons.com, international-standard; gentsshop.co.uk.
+ * It says: button sizes from 14 to 60 lines.
  */
 export const COMMON_BUTTON_LINES: Published<readonly number[]> = {
   value: [14, 16, 18, 20, 22, 24, 28, 30, 32, 36, 40, 45, 50, 60],
-  says: 'button sizes from 14 to 60 lines',
-  source: 'two trade tables of button sizes',
   grade: 'page',
 };

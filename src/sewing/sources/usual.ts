@@ -2,16 +2,17 @@ import { inches, mm } from '../../lengths/length.ts';
 import { COMFORTABLE } from './lacing.ts';
 import { COMMON_BUTTON_LINES } from './sizes.ts';
 
+/** Who says what is usual: common practice without a source, tables of buttons, or a handbook and common practice. */
+export type UsualSource = 'common' | 'button-sizes' | 'lace-pieces';
+
 /** What a measure commonly is: a length in 1/8000 mm, or a plain number. Both ends are usual. */
 export interface Usual {
   least: number;
   most: number;
-  source: string;
+  source: UsualSource;
 }
 
-const COMMON = 'common practice, no source';
-
-const common = (least: number, most: number): Usual => ({ least, most, source: COMMON });
+const common = (least: number, most: number): Usual => ({ least, most, source: 'common' });
 const commonMm = (least: number, most: number): Usual => common(mm(least), mm(most));
 
 const LINES = COMMON_BUTTON_LINES.value;
@@ -32,7 +33,7 @@ export const USUAL = {
   button: {
     least: inches((LINES[0] ?? 14) / 40),
     most: inches((LINES.at(-1) ?? 60) / 40),
-    source: COMMON_BUTTON_LINES.source,
+    source: 'button-sizes',
   },
   buttonThick: commonMm(1, 20),
   hemDepth: commonMm(3, 250),
@@ -66,7 +67,7 @@ export const USUAL = {
   lacePiece: {
     least: mm(200),
     most: COMFORTABLE.value * 5, // five times what is comfortable: pieces that are pulled through
-    source: `${COMFORTABLE.source}; up to five times as much, ${COMMON}`,
+    source: 'lace-pieces',
   },
   pleatWidth: commonMm(5, 300),
   pleatDepth: commonMm(3, 200),

@@ -11,6 +11,8 @@ export const ABOVE = 6;
 export const NEAR_INK = 2;
 /** Ink lighter than this against its ground, in log-grey, isn't drawn blacker than it is. */
 export const LEAST_CONTRAST = 0.05;
+/** Of the ink's samples, from the darkest: one this far on is ink through and through, and no outline. */
+export const TYPICAL_INK = 0.3;
 
 // page.ts
 
@@ -22,7 +24,7 @@ export const LEAST_WIDTH = 100;
 export const WHITE = 255;
 /** Longer than this, in digit heights, is a bar or a run of numbers, not a number. */
 export const LONGEST = 5;
-/** A character may be told this far from where it was drawn, in page pixels; the gaps are wider. */
+/** A character may be reported this far from where it was drawn, in page pixels; the gaps are wider. */
 export const NEAR_PX = 14;
 
 // read-cells.ts

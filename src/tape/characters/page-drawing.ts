@@ -1,7 +1,7 @@
 import type { NumberCell, NumberRow, NumberRows } from '../numbers/number-row.ts';
 import { sample } from '../picture/field.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
-import { ABOVE, BESIDE, DIGIT_PX, LEAST_CONTRAST, NEAR_INK } from './limits.ts';
+import { ABOVE, BESIDE, DIGIT_PX, LEAST_CONTRAST, NEAR_INK, TYPICAL_INK } from './limits.ts';
 
 /** By how many quarters the numbers stand turned on the sheet, clockwise. */
 export type QuarterTurns = 0 | 1 | 2 | 3;
@@ -52,7 +52,7 @@ function inkLevel({ sheet, labels }: NumberRows, { components }: NumberCell): nu
     }
   }
   levels.sort((a, b) => a - b);
-  return levels[Math.floor(levels.length * 0.3)] ?? Number.NaN;
+  return levels[Math.floor(levels.length * TYPICAL_INK)] ?? Number.NaN;
 }
 
 /** From a place on the page, from the number's upper left corner, to one on the sheet. */

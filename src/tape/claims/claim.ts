@@ -3,6 +3,7 @@ import type { TickPattern } from '../graduations/tick-pattern.ts';
 import type { Placing } from '../numbering/beside-lines.ts';
 import type { NumberRead } from '../numbers/number-row.ts';
 import type { Place } from '../picture/space.ts';
+import { SPARSE_CM, SPARSE_INCH } from './limits.ts';
 
 /** A number on the row: what was read, and the graduation its middle stands at. */
 export interface PlacedNumber {
@@ -70,10 +71,10 @@ export function laterReason(one: NoClaim, other: NoClaim): NoClaim {
 }
 
 /**
- * Two or five lines to a number are rare, and so are eighths whose long lines can't be told:
+ * Two or five lines to a number are rare, and so are eighths whose long lines can't be identified:
  * finer lines between them, or beside them, may have been passed over.
  */
 export function isSparse({ unit, step, ticksPerNumber, doubts, pattern }: Claim): boolean {
-  if (unit === 'inch') return ticksPerNumber <= 8 && doubts.has('line') && !pattern.valid;
-  return unit === 'cm' && step === 1 && ticksPerNumber <= 5 && doubts.has('unit');
+  if (unit === 'inch') return ticksPerNumber <= SPARSE_INCH && doubts.has('line') && !pattern.valid;
+  return unit === 'cm' && step === 1 && ticksPerNumber <= SPARSE_CM && doubts.has('unit');
 }

@@ -4,7 +4,13 @@ import { alongAt, fromCentre, nextAlong } from '../pitch/along.ts';
 import { densityAt, distanceAt, graduationAt } from '../pitch/position.ts';
 import type { Claim } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
-import { COMPARED_AT, COMPARISONS_END_TICKS, COMPARISONS_PARALLEL, ONE_TAPE_MM } from './limits.ts';
+import {
+  COMPARED_AT,
+  COMPARISONS_END_TICKS,
+  COMPARISONS_PARALLEL,
+  ONE_TAPE_MM,
+  PAST_ROW,
+} from './limits.ts';
 
 /** Two claims at one place: how their rows lie there, and what they say of it. */
 export interface Comparison {
@@ -37,7 +43,7 @@ function beside(one: ClaimOfRow, other: ClaimOfRow, tick: number): Comparison | 
   const ownT = fromCentre(one.row.pitch, u);
   const ownTick = graduationAt(one.row.pitch.model, ownT);
   const [first, last] = one.row.range;
-  const slack = 0.3 * (last - first);
+  const slack = PAST_ROW * (last - first);
   if (!(ownTick > first - slack && ownTick < last + slack)) return null;
   const density = densityAt(one.row.pitch.model, ownT);
   const apartTicks = Math.abs(v * density);

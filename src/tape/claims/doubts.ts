@@ -7,11 +7,16 @@ import {
   DOUBTS_FARTHEST_MM,
   FARTHEST_HEIGHTS,
   LEAST_FORETOLD,
+  MOST_CONTRARY,
   OFTEN,
   ON_A_LINE,
   OUT_OF_PLACE,
   SHORTER,
+  SMALL_VALUE,
+  TALL,
   THIN,
+  THREE,
+  THREE_OF_CELLS,
   UNLIKE_HEIGHT,
   WIDEST_DIGIT,
   WIDEST_MORE,
@@ -27,7 +32,7 @@ export function doubtsOf(claim: Claim): Set<Doubt> {
   const distinct = new Set(agreeing.map(({ value }) => value)).size;
   const few = foretold ? LEAST_FORETOLD : DOUBTS_ENOUGH;
   if (distinct < few && !threeAreEnough(claim, distinct)) doubts.add('line');
-  if (contrary.length > 0.45 * agreeing.length) doubts.add('line');
+  if (contrary.length > MOST_CONTRARY * agreeing.length) doubts.add('line');
   if (partial > agreeing.length) doubts.add('line');
   if (!foretold && commonLeadingStroke(agreeing, distinct)) doubts.add('line');
   if (!foretold && commonMiddleStroke(agreeing)) doubts.add('line');
@@ -42,14 +47,14 @@ function threeAreEnough(claim: Claim, distinct: number): boolean {
   const { contrary, partial, pattern, ticksPerNumber, agreeing, cells } = claim;
   const identified = pattern.valid && pattern.subdivisions === ticksPerNumber;
   const texts = new Set(agreeing.map(({ read }) => read.text.length));
-  const small = agreeing.every(({ value }) => value < 100 || claim.unit === 'mm');
+  const small = agreeing.every(({ value }) => value < SMALL_VALUE || claim.unit === 'mm');
   return (
-    distinct === 3 &&
+    distinct === THREE &&
     contrary.length === 0 &&
     partial === 0 &&
     identified &&
     (small || texts.size > 1) &&
-    cells <= 6
+    cells <= THREE_OF_CELLS
   );
 }
 
@@ -62,7 +67,7 @@ function commonLeadingStroke(agreeing: readonly PlacedNumber[], distinct: number
   const [text = ''] = texts;
   const alike = texts.every((other) => other.length === text.length && other[0] === '1');
   if (!alike || text.length < 2) return false;
-  if (distinct <= 3) return true;
+  if (distinct <= THREE) return true;
   const suspect = agreeing.filter(({ read }) => suspectFirst(read.cell));
   return suspect.length > 0.5 * agreeing.length;
 }
@@ -126,7 +131,7 @@ function digitsLost(agreeing: readonly PlacedNumber[]): boolean {
 
 /** Digits of a number turned across the tape stand one above the other. */
 function isTall({ components, x0, x1, y0, y1 }: NumberCell): boolean {
-  return components.length > 1 && y1 - y0 > 1.3 * (x1 - x0);
+  return components.length > 1 && y1 - y0 > TALL * (x1 - x0);
 }
 
 /** Numbers far across the tape may be those of its other edge, or of another tape. */

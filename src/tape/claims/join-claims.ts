@@ -3,7 +3,7 @@ import { alongAt, tickAlong } from '../pitch/along.ts';
 import type { Claim } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
 import { comparisons } from './comparisons.ts';
-import { SAME_LINES_TICKS, SAME_READING_MM, WORTH_TICKS } from './limits.ts';
+import { SAME_LINES_TICKS, SAME_NUMBER, SAME_READING_MM, WORTH_TICKS } from './limits.ts';
 
 /**
  * The same lines are often found as several rows, each with other numbers of theirs read: those
@@ -56,7 +56,8 @@ function withNumbersOf({ row, claim }: ClaimOfRow, other: ClaimOfRow): Claim {
       return { ...number, tick: tickAlong(row.pitch, u) };
     });
   const contrary = claim.contrary.filter(
-    ({ tick }) => !more.some((one) => Math.abs(one.tick - tick) < 0.3 * claim.ticksPerNumber),
+    ({ tick }) =>
+      !more.some((one) => Math.abs(one.tick - tick) < SAME_NUMBER * claim.ticksPerNumber),
   );
   return { ...claim, agreeing: [...claim.agreeing, ...more], contrary };
 }

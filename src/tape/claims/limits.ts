@@ -1,5 +1,11 @@
 /** What decides something in this room, by the file it is for, with its unit and reason. */
 
+// claim.ts
+
+/** Lines to a number, at most, that may have passed over finer ones: eighths of an inch, fifths of a centimetre. */
+export const SPARSE_INCH = 8;
+export const SPARSE_CM = 5;
+
 // comparisons.ts
 
 /** Rows farther apart than this are not on one tape. */
@@ -11,6 +17,8 @@ export const COMPARISONS_END_TICKS = 2;
 export const SAME_LINES_TICKS = 9;
 /** Places at which two rows are compared, as shares of the second one's length. */
 export const COMPARED_AT = [0.1, 0.3, 0.5, 0.7, 0.9];
+/** A row is compared as far past its ends as this share of its length: farther its course is a guess. */
+export const PAST_ROW = 0.3;
 
 // doubts.ts
 
@@ -40,6 +48,14 @@ export const WIDEST_MORE = 0.85;
 /** Digits printed farther from the lines than this many of their heights label other lines. */
 export const FARTHEST_HEIGHTS = 3;
 export const DOUBTS_FARTHEST_MM = 11;
+/** Numbers that were read otherwise, as a share of those that agree, above which the line is in doubt. */
+export const MOST_CONTRARY = 0.45;
+/** Numbers that may be enough where nothing speaks against them, of so many places for one; and below which value a lost digit would show. */
+export const THREE = 3;
+export const THREE_OF_CELLS = 6;
+export const SMALL_VALUE = 100;
+/** Taller than wide by this, digits stand one above the other. */
+export const TALL = 1.3;
 
 // join-claims.ts
 
@@ -47,6 +63,8 @@ export const DOUBTS_FARTHEST_MM = 11;
 export const SAME_READING_MM = 0.6;
 /** So many graduations beyond what is known are worth being read by themselves. */
 export const WORTH_TICKS = 12;
+/** Of the way to the next number: nearer than this two readings are of one number. */
+export const SAME_NUMBER = 0.3;
 
 // other-edge.ts
 
@@ -79,6 +97,10 @@ export const END_LINES = 1;
 export const MOST_LEAN = 0.22;
 /** So many numbers of its own, each read by itself, are not by mistake on a row's lines: they are two tapes. */
 export const MANY_NUMBERS = 8;
+/** Fewer numbers that agree say nothing against another row. */
+export const FEWEST_TO_SAY = 3;
+/** Off a whole count of numbered intervals by less than this, it is a whole count. */
+export const WHOLE_NUMBERS = 0.1;
 
 // shared-print.ts
 
@@ -103,6 +125,19 @@ export const WIDE = 0.45;
 export const CLOSE = 0.4;
 /** Long lines stand out from the others by at least so many tenths of a graduation. */
 export const CLEAR_MARGIN = 2;
+/** Fewer numbers that agree are few: two do only if they are all of a short row and have so many digits between them. */
+export const STRICT_NUMBERS_FEWEST = 3;
+export const SHORT_ROW = 4;
+export const TWO_HAVE_DIGITS = 3;
+/** A row passed over, at least this high against the one read, may be the scale's own. */
+export const LIKE_HEIGHT = 0.6;
+/** Of a row's numbers, as many as this leave nothing to be looked for in other rows. */
+export const NEARLY_ALL = 0.8;
+/** Values that fall as they are read need so many numbers more. */
+export const CLEARLY_MORE = 3;
+/** Times that the numbers which agree outnumber the next best count; fewer times where they are many. */
+export const OUTVOTES = 6;
+export const OUTVOTES_MANY = 4;
 
 // tilt.ts
 
@@ -116,6 +151,15 @@ export const FOCAL = 0.87;
 
 /** Of the numbers, so many with a stroke beside them have all lost a digit. */
 export const OFTEN_CUT = 0.4;
+/** Graduations to a number are whole, up to this much of rounding. */
+export const WHOLE_TICKS = 0.01;
+/** A pattern of at least so many lines tells how they are divided; with fewer, only folds up to the second are believed. */
+export const TELLING_PATTERN = 5;
+export const PLAIN_FOLD = 4;
+/** Different numbers that speak without the lines, and with them; with fewer only in a row of so few. */
+export const NUMBERS_ALONE = 5;
+export const NUMBERS_WITH_LINES = 4;
+export const SHORT_ROW_OF_WORDS = 6;
 
 // word-numbers.ts
 
@@ -124,3 +168,18 @@ export const ROWS_ALONG = 4;
 export const ROWS_ACROSS = 2;
 /** With so many agreeing, no other orientation is tried. */
 export const WORD_NUMBERS_PLENTY = 5;
+/** Of a row's words, as many as this that rise evenly settle which way up they are. */
+export const MOST_OF_ROW = 0.75;
+/** Of the way to the lines: a row this much nearer to them is theirs. */
+export const NEARER = 0.7;
+/** Fewer different numbers are few; three by chance have fewer digits between them than this. */
+export const WORD_NUMBERS_FEWEST = 3;
+export const MORE_THAN_CHANCE = 4;
+export const DIGITS_OF_THREE = 5;
+/** Of a row's words, as many must be of one progression, and so many times those that rise otherwise. */
+export const MOSTLY = 0.55;
+export const WORDS_OUTVOTE = 3;
+/** Digits of another row are like these within so much of their height, and regular from so many on (1 is perfectly). */
+export const LIKE_DIGITS = { least: 0.7, most: 1.5 };
+export const REGULAR_ROW = 4;
+export const REGULAR = 0.9;

@@ -9,6 +9,7 @@ import { doubtsOf } from './doubts.ts';
 import { joinSameLines } from './join-claims.ts';
 import {
   END_LINES,
+  FEWEST_TO_SAY,
   INCHES_TO_A_FOOT,
   LIKE_SIZE,
   MANY_NUMBERS,
@@ -20,6 +21,7 @@ import {
   SAME_LINES_TICKS,
   SAME_MM,
   SHARED_PRINT_ENOUGH,
+  WHOLE_NUMBERS,
 } from './limits.ts';
 import { millimetresByOtherEdge, tenthsByOtherEdge } from './other-edge.ts';
 import { ownNumbersOnly, samePrint, withoutEclipsed } from './shared-print.ts';
@@ -151,16 +153,16 @@ function countsHalves({ unit, step, doubts }: Claim): boolean {
 
 /** Enough numbers to say something, though not by themselves which line is meant. */
 function hasNumbersEnough({ agreeing, contrary }: Claim): boolean {
-  return agreeing.length >= 3 && contrary.length < 0.5 * agreeing.length;
+  return agreeing.length >= FEWEST_TO_SAY && contrary.length < 0.5 * agreeing.length;
 }
 
 /** Off by whole numbered intervals: one of the two has its numbers on the wrong lines. */
 function isWholeNumbers(mm: number, { mmPerTick, ticksPerNumber }: Claim): boolean {
   const numbers = mm / (mmPerTick * ticksPerNumber);
-  return mm > SAME_MM && Math.abs(numbers - Math.round(numbers)) < 0.1;
+  return mm > SAME_MM && Math.abs(numbers - Math.round(numbers)) < WHOLE_NUMBERS;
 }
 
-/** The far better supported of two stands; two of like support fall together. */
+/** The far better supported of two stands; two of like support are both doubted. */
 function contradict(one: Weighed, other: Weighed, doubt: Doubt): void {
   const isSure = ({ claim }: Weighed) => doubtsOf(claim).size === 0;
   const [weak, strong] = [one, other].sort(

@@ -1,5 +1,5 @@
 import type { ReadRows } from '../characters/read-cells.ts';
-import type { TapeUnit } from '../graduations/tape-unit.ts';
+import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
 import { seenUpTo } from '../graduations/tick-classes.ts';
 import { type TickPattern, tenthsBeforeDigits } from '../graduations/tick-pattern.ts';
 import { type Alignment, alignment, between, type LineOf } from '../numbering/alignment.ts';
@@ -14,7 +14,22 @@ import {
 } from '../numbers/number-row.ts';
 import type { Claimed, Doubt, NoClaim } from './claim.ts';
 import { laterReason } from './claim.ts';
-import { CLEAR_MARGIN, CLOSE, MANY, ROWS_TRIED, STRICT_NUMBERS_PLENTY, WIDE } from './limits.ts';
+import {
+  CLEAR_MARGIN,
+  CLEARLY_MORE,
+  CLOSE,
+  LIKE_HEIGHT,
+  MANY,
+  NEARLY_ALL,
+  OUTVOTES,
+  OUTVOTES_MANY,
+  ROWS_TRIED,
+  SHORT_ROW,
+  STRICT_NUMBERS_FEWEST,
+  STRICT_NUMBERS_PLENTY,
+  TWO_HAVE_DIGITS,
+  WIDE,
+} from './limits.ts';
 import { placedOn } from './placed-number.ts';
 
 /** One row read in one orientation: the offset it votes for. */
@@ -56,7 +71,10 @@ export async function strictNumbers(
       const counted = bestCount(reads, placed, flip, pattern);
       if (!counted) continue;
       if (!isClear(counted.vote, row, sure !== null)) {
-        why = laterReason(why, counted.vote.agreeing < 3 ? 'few-numbers' : 'numbers-disagree');
+        why = laterReason(
+          why,
+          counted.vote.agreeing < STRICT_NUMBERS_FEWEST ? 'few-numbers' : 'numbers-disagree',
+        );
         continue;
       }
       const settled = placed.kind === 'unsure' ? placeAgain(counted, pattern, flip) : undefined;
@@ -66,14 +84,14 @@ export async function strictNumbers(
         against: isAgainst(placed, flip, counted.direction),
       };
       if (best && found.vote.agreeing <= best.vote.agreeing) continue;
-      const foreign = passed !== undefined && passed.height > 0.6 * row.height;
+      const foreign = passed !== undefined && passed.height > LIKE_HEIGHT * row.height;
       best = { ...found, row, foreign };
       const { agreeing } = best.vote;
-      if (agreeing >= STRICT_NUMBERS_PLENTY && agreeing >= 0.8 * row.cells.length)
+      if (agreeing >= STRICT_NUMBERS_PLENTY && agreeing >= NEARLY_ALL * row.cells.length)
         return claimOf(best, numbers, pattern);
     }
     if (best) return claimOf(best, numbers, pattern);
-    if (row.cells.length >= 3 && sure && looksLikeNumbers(row)) passed = row;
+    if (row.cells.length >= STRICT_NUMBERS_FEWEST && sure && looksLikeNumbers(row)) passed = row;
   }
   return best ? claimOf(best, numbers, pattern) : { ok: false, why };
 }
@@ -108,12 +126,13 @@ function bestCount(
   let best = count(reads, ahead, 1);
   const reverse = count(reads, back, 1);
   // Digits are read forwards: values that fall in that direction need more to speak for them.
-  if (reverse && (!best || reverse.vote.agreeing >= best.vote.agreeing + 3)) best = reverse;
+  if (reverse && (!best || reverse.vote.agreeing >= best.vote.agreeing + CLEARLY_MORE))
+    best = reverse;
   if (subdivisions !== 10) return best ?? undefined;
   const tens = reads.flatMap(asTens);
   for (const direction of best?.direction === back ? [back, ahead] : [ahead, back]) {
     const counted = count(tens, direction, 10);
-    if (!counted || counted.vote.agreeing < 3) continue;
+    if (!counted || counted.vote.agreeing < STRICT_NUMBERS_FEWEST) continue;
     if (counted.vote.agreeing <= (best?.vote.agreeing ?? 0) + 1) continue;
     const total = Math.max(counted.vote.total, Math.min(reads.length, counted.vote.agreeing + 1));
     best = { ...counted, vote: { ...counted.vote, total } };
@@ -131,9 +150,12 @@ function asTens(read: NumberRead): NumberRead[] {
 function isClear(found: Vote, row: NumberRow, aligned: boolean): boolean {
   const { agreeing, partial, total, second, digits } = found;
   if (agreeing < 2 || agreeing + partial < 0.5 * total) return false;
-  const outvoted = agreeing >= MANY ? 4 : 6;
+  const outvoted = agreeing >= MANY ? OUTVOTES_MANY : OUTVOTES;
   if (second >= 2 && second * outvoted > agreeing) return false;
-  return agreeing >= 3 || (aligned && row.cells.length <= 4 && agreeing === total && digits >= 3);
+  if (agreeing >= STRICT_NUMBERS_FEWEST) return true;
+  return (
+    aligned && row.cells.length <= SHORT_ROW && agreeing === total && digits >= TWO_HAVE_DIGITS
+  );
 }
 
 /** Cells that lost a digit blur where all of them stand: those surely read may tell. */
@@ -144,7 +166,7 @@ function placeAgain(
 ): Omit<Candidate, 'row' | 'foreign'> | undefined {
   const { reads, line, direction, vote: voted } = counted;
   const sure = reads.filter((read) => read.value === direction * line(read.cell) + voted.offset);
-  if (sure.length < 3) return undefined;
+  if (sure.length < STRICT_NUMBERS_FEWEST) return undefined;
   const again = alignment(
     sure.map(({ cell }) => cell),
     pattern,
@@ -152,7 +174,11 @@ function placeAgain(
   if (!again || again.kind === 'unsure') return undefined;
   if (again.kind !== 'centred' && (again.kind === 'before') === flip) return undefined;
   const second = vote(reads, again.line, direction);
-  if (!second || second.agreeing < voted.agreeing || second.second * 4 > second.agreeing)
+  if (
+    !second ||
+    second.agreeing < voted.agreeing ||
+    second.second * OUTVOTES_MANY > second.agreeing
+  )
     return undefined;
   const total = Math.max(second.total, voted.total);
   return {
@@ -198,7 +224,7 @@ function claimOf(found: Candidate, { sheet }: NumberRows, pattern: TickPattern):
     ok: true,
     claim: {
       unit,
-      mmPerTick: subdivisions === 10 ? 1 : 25.4 / subdivisions,
+      mmPerTick: subdivisions === 10 ? 1 : mmPerUnit.inch / subdivisions,
       step,
       ticksPerNumber: subdivisions,
       anchorTick: longAt,

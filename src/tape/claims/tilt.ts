@@ -3,7 +3,7 @@ import type { Field } from '../picture/field.ts';
 import { FOCAL, MOST_BENT, MOST_BOWED } from './limits.ts';
 import type { DoubtedClaim } from './reconcile.ts';
 
-/** The angle from square, from how much the lines of a straight row in no doubt crowd together; in degrees. */
+/** The angle from square, from how much the lines of a straight row in no doubt converge; in degrees. */
 export function tiltOf(
   claims: readonly DoubtedClaim[],
   { width, height }: Field,

@@ -8,7 +8,15 @@ import { lostDigits } from '../numbering/vote.ts';
 import type { NumberCell, NumberRead, NumberRows } from '../numbers/number-row.ts';
 import { hasStrokeBeside } from '../numbers/stroke-beside.ts';
 import type { Claimed, Doubt } from './claim.ts';
-import { OFTEN_CUT } from './limits.ts';
+import {
+  NUMBERS_ALONE,
+  NUMBERS_WITH_LINES,
+  OFTEN_CUT,
+  PLAIN_FOLD,
+  SHORT_ROW_OF_WORDS,
+  TELLING_PATTERN,
+  WHOLE_TICKS,
+} from './limits.ts';
 import { placedOn } from './placed-number.ts';
 
 /**
@@ -26,7 +34,7 @@ export function wordClaim(
   const { sheet } = words;
   const { row, progression: rise } = found;
   const ticksPerNumber = Math.round(rise.subdivisions);
-  if (Math.abs(rise.subdivisions - ticksPerNumber) > 0.01)
+  if (Math.abs(rise.subdivisions - ticksPerNumber) > WHOLE_TICKS)
     return { ok: false, why: 'unit-unknown' };
   const digitShare = row.height / sheet.perTick / ticksPerNumber;
   const unit = unitOf(
@@ -98,7 +106,9 @@ function patternAgrees(
 ): boolean {
   const fold = ticksPerNumber === 100 || ticksPerNumber === 50 ? 10 : ticksPerNumber;
   const identified =
-    subdivisions >= 5 ? fold % subdivisions === 0 || subdivisions % fold === 0 : fold <= 4;
-  if (!identified && (rise.distinct < 5 || placing !== 'centred')) return false;
-  return rise.distinct >= 4 || row.cells.length <= 6;
+    subdivisions >= TELLING_PATTERN
+      ? fold % subdivisions === 0 || subdivisions % fold === 0
+      : fold <= PLAIN_FOLD;
+  if (!identified && (rise.distinct < NUMBERS_ALONE || placing !== 'centred')) return false;
+  return rise.distinct >= NUMBERS_WITH_LINES || row.cells.length <= SHORT_ROW_OF_WORDS;
 }

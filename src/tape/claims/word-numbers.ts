@@ -6,7 +6,21 @@ import { type Progression, progression } from '../numbering/progression.ts';
 import { looksLikeNumbers, type NumberRow, type NumberRows } from '../numbers/number-row.ts';
 import type { Claimed, NoClaim } from './claim.ts';
 import { laterReason } from './claim.ts';
-import { ROWS_ACROSS, ROWS_ALONG, WORD_NUMBERS_PLENTY } from './limits.ts';
+import {
+  DIGITS_OF_THREE,
+  LIKE_DIGITS,
+  MORE_THAN_CHANCE,
+  MOST_OF_ROW,
+  MOSTLY,
+  NEARER,
+  REGULAR,
+  REGULAR_ROW,
+  ROWS_ACROSS,
+  ROWS_ALONG,
+  WORD_NUMBERS_FEWEST,
+  WORD_NUMBERS_PLENTY,
+  WORDS_OUTVOTE,
+} from './limits.ts';
 import { wordClaim } from './word-claim.ts';
 
 /**
@@ -39,7 +53,8 @@ export async function wordNumbers(
     }
     if (
       found.some(
-        ({ progression: p }) => p.distinct >= WORD_NUMBERS_PLENTY && p.distinct >= 0.75 * p.total,
+        ({ progression: p }) =>
+          p.distinct >= WORD_NUMBERS_PLENTY && p.distinct >= MOST_OF_ROW * p.total,
       )
     )
       break;
@@ -62,21 +77,24 @@ function speaking(
   for (const one of found) {
     if (!best || one.row === best.row || !isClear(one.progression)) continue;
     const strong = one.progression.distinct >= 0.5 * best.progression.distinct;
-    if (strong && away(one) < 0.7 * away(best)) best = one;
+    if (strong && away(one) < NEARER * away(best)) best = one;
   }
   return best && isClear(best.progression) ? best : undefined;
 }
 
-/** Most numbers rise together, next to none with another rise, and they are not three short ones by chance. */
+/** Most numbers are of one progression, next to none with another rise, and they are not three short ones by chance. */
 function isClear({ distinct, partial, total, second, digits }: Progression): boolean {
-  if (distinct < 3 || distinct + partial < 0.55 * total || second * 3 > distinct + 0.5)
-    return false;
-  return distinct >= 4 || digits >= 5 || distinct === total;
+  if (distinct < WORD_NUMBERS_FEWEST || distinct + partial < MOSTLY * total) return false;
+  if (second * WORDS_OUTVOTE > distinct + 0.5) return false;
+  return distinct >= MORE_THAN_CHANCE || digits >= DIGITS_OF_THREE || distinct === total;
 }
 
 function furthest(found: readonly FoundProgression[]): NoClaim {
   return found
-    .map(({ progression: p }): NoClaim => (p.distinct < 3 ? 'few-numbers' : 'numbers-disagree'))
+    .map(
+      ({ progression: p }): NoClaim =>
+        p.distinct < WORD_NUMBERS_FEWEST ? 'few-numbers' : 'numbers-disagree',
+    )
     .reduce(laterReason);
 }
 
@@ -91,9 +109,10 @@ function hasNearerRow(
   return rows.some((row) => {
     if (row === best.row || row.turned !== best.row.turned) return false;
     if (!row.turned && !looksLikeNumbers(row)) return false;
-    const like = row.height > 0.7 * best.row.height && row.height < 1.5 * best.row.height;
-    const regular = row.cells.length >= 4 && (row.regularity ?? 0) > 0.9;
-    if (!like || !regular || away(row) >= 0.7 * away(best.row)) return false;
+    const { height } = best.row;
+    const like = row.height > LIKE_DIGITS.least * height && row.height < LIKE_DIGITS.most * height;
+    const regular = row.cells.length >= REGULAR_ROW && (row.regularity ?? 0) > REGULAR;
+    if (!like || !regular || away(row) >= NEARER * away(best.row)) return false;
     return !found.some((one) => one.row === row && isClear(one.progression));
   });
 }

@@ -5,6 +5,7 @@ import {
   DETECTED_LINES_LEAST_CONTRAST,
   DETECTED_LINES_PER_TICK,
   MISSED,
+  SHORTEST_RUN,
 } from './limits.ts';
 import { makeSheet, type TickRange } from './sheet.ts';
 
@@ -73,5 +74,5 @@ export function unbroken(there: readonly boolean[], first: number, gap: number):
       runs.push(last);
     }
   });
-  return runs.filter(([from, to]) => to - from >= 4);
+  return runs.filter(([from, to]) => to - from >= SHORTEST_RUN);
 }

@@ -10,6 +10,8 @@ export const DETECTED_LINES_LEAST_CONTRAST = 0.35;
 export const BEYOND = 3;
 /** One line in a row may be missed; where two are missing the tape may end. */
 export const MISSED = 1;
+/** Graduations: a shorter run of lines is chance. */
+export const SHORTEST_RUN = 4;
 
 // half-lines.ts
 
@@ -41,6 +43,10 @@ export const LONGEST_BREAK = 3;
 export const MOST_CONTRAST = 1.2;
 /** Where every line is a long line none can be mistaken for it. */
 export const ONLY_CLASS_MARGIN = 9;
+/** Of the usual contrast: a class of lines goes on where it shows at least this much. */
+export const CLASS_CONTRAST = 0.4;
+/** Log-grey: a light speck beside a line counts no more than this. */
+export const LIGHTEST = -0.1;
 
 // tick-contrast.ts
 
@@ -65,8 +71,19 @@ export const FOLDS = [2, 4, 5, 8, 10, 16, 20];
 export const TELLING = [8, 10, 16];
 /** Lines longer than this, in tenths of a graduation, run into numbers: their length is chance. */
 export const COMPARED_LENGTH = 20;
+/** Of the usual contrast: lighter than this beside a line says nothing of how long it is. */
+export const LIGHT_FLOOR = -0.2;
+/** Of the best fold's score: a smaller fold that explains this much is the true one. */
+export const AS_GOOD = 0.93;
+/** Of the variance: a fold that explains less is chance. */
+export const LEAST_FOLD_SCORE = 0.12;
+/** Lines to both sides of a long one are alike when they differ by no more than this: in tenths of a graduation, and as a share of their lengths. */
+export const APART_TENTHS = 4;
+export const APART_SHARE = 0.35;
 
 // tick-quality.ts
 
 /** A pitch that varies less than this, in log-grey, has no line to measure. */
 export const FLAT = 0.05;
+/** Of the usual contrast: a line that shows this much is there. */
+export const THERE = 0.35;

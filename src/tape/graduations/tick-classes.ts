@@ -1,4 +1,10 @@
-import { LONGEST_BREAK, MOST_CONTRAST, ONLY_CLASS_MARGIN } from './limits.ts';
+import {
+  CLASS_CONTRAST,
+  LIGHTEST,
+  LONGEST_BREAK,
+  MOST_CONTRAST,
+  ONLY_CLASS_MARGIN,
+} from './limits.ts';
 import type { TickContrast, TickZone } from './tick-contrast.ts';
 
 /** Which side of the row of graduations: 1 is down on the sheet, −1 up. */
@@ -58,7 +64,7 @@ export function longLine(
         floor,
         MOST_CONTRAST * zone.contrast,
       );
-      if (mean > 0.4 * zone.contrast) {
+      if (mean > CLASS_CONTRAST * zone.contrast) {
         length += 1 + missed;
         missed = 0;
       } else if (++missed > LONGEST_BREAK) break;
@@ -135,7 +141,7 @@ function rowVariance(
   let [sum, squares, count] = [0, 0, 0];
   for (let tick = 0, residue = modulo(firstTick, subdivisions); tick < ticks; tick++, residue++) {
     if (residue === subdivisions) residue = 0;
-    const value = Math.max(-0.1, Math.min(ceiling, values[y * ticks + tick] as number));
+    const value = Math.max(LIGHTEST, Math.min(ceiling, values[y * ticks + tick] as number));
     if (Number.isNaN(value)) continue;
     sums[residue] = (sums[residue] as number) + value;
     counts[residue] = (counts[residue] as number) + 1;

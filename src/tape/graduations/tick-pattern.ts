@@ -2,8 +2,13 @@ import type { RowFrame } from '../frame/frame.ts';
 import type { Field } from '../picture/field.ts';
 import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import {
+  APART_SHARE,
+  APART_TENTHS,
+  AS_GOOD,
   COMPARED_LENGTH,
   FOLDS,
+  LEAST_FOLD_SCORE,
+  LIGHT_FLOOR,
   LONGEST,
   LONGEST_ASKED,
   SEEN,
@@ -77,7 +82,7 @@ export function tickPattern(
     presence: presenceOf(profile, TICK_PATTERN_PER_TICK, contrast, zone),
     classes(subdivisions, side) {
       const rows = rowsBeside(contrast, zone, side, LONGEST_ASKED * TICK_PATTERN_PER_TICK);
-      return longLine(contrast, zone, from, subdivisions, rows, -0.2 * zone.contrast);
+      return longLine(contrast, zone, from, subdivisions, rows, LIGHT_FLOOR * zone.contrast);
     },
   };
 }
@@ -118,7 +123,7 @@ function sidePattern(
   );
   const top = Math.max(...scores.map(([, score]) => score));
   // Every multiple of the true fold explains as much: the smallest that does is the true one.
-  const fold = scores.find(([, score]) => score > 0.93 * top)?.[0];
+  const fold = scores.find(([, score]) => score > AS_GOOD * top)?.[0];
   if (!fold) return null;
   const line = longLine(contrast, zone, firstTick, fold, rows, Number.NEGATIVE_INFINITY);
   const symmetric = isSymmetric(line);
@@ -127,7 +132,7 @@ function sidePattern(
     side,
     symmetric,
     strength: top * (Math.max(...line.lengths) + 1),
-    valid: TELLING.includes(fold) && line.margin >= 2 && top > 0.12 && symmetric,
+    valid: TELLING.includes(fold) && line.margin >= 2 && top > LEAST_FOLD_SCORE && symmetric,
   };
 }
 
@@ -142,7 +147,10 @@ function isSymmetric({ subdivisions, longAt, lengths }: LongLine): boolean {
   }
   const halfAt = modulo(longAt + subdivisions / 2, subdivisions);
   const others = lengths.filter((_, index) => index !== longAt && index !== halfAt);
-  return (lengths[halfAt] ?? Number.NaN) >= Math.max(...others) && apart <= Math.max(4, 0.35 * sum);
+  return (
+    (lengths[halfAt] ?? Number.NaN) >= Math.max(...others) &&
+    apart <= Math.max(APART_TENTHS, APART_SHARE * sum)
+  );
 }
 
 /**

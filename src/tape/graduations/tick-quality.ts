@@ -1,4 +1,4 @@
-import { FLAT } from './limits.ts';
+import { FLAT, THERE } from './limits.ts';
 import type { Sheet } from './sheet.ts';
 import type { TickContrast, TickZone } from './tick-contrast.ts';
 
@@ -50,7 +50,7 @@ export function presenceOf(
     const [low, high] = rangeOf(profile.subarray((tick - 0.5) * perTick, (tick + 1.5) * perTick));
     if (Number.isNaN(mean) || high - low < 0.5 * zone.contrast) continue;
     all++;
-    if (mean > 0.35 * zone.contrast) there++;
+    if (mean > THERE * zone.contrast) there++;
   }
   return all ? there / all : 0;
 }

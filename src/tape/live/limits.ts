@@ -11,7 +11,7 @@ export const LEAST_ALIKE = 0.4;
 
 // live.ts
 
-/** Places that tell the motion: each takes its time. */
+/** Places that the motion is measured at: each takes its time. */
 export const MOST_PLACES = 36;
 /** Parts of a frame's shorter side: farther on, other numbers may be in sight; a hand at rest sways less. */
 export const FAR = 0.08;
@@ -30,7 +30,7 @@ export const LEAST_CONTRAST = 8;
 /** Of two looks at a place, this much must be alike (correlation). */
 export const ALIKE = 0.6;
 /** Px in the copies within which shifts of neighbouring places are one motion. */
-export const TOGETHER_PX = 3;
+export const ONE_MOTION_PX = 3;
 export const FEWEST = 4;
 
 // moved-lines.ts
@@ -42,6 +42,10 @@ export const MOST_SHIFT = 0.3;
 /** Lines farther apart than this (px) are thin against their pitch: blurred, by its fifth, they make a tone. */
 export const WIDE_PX = 16;
 export const SMOOTHING = 5;
+/** With fewer lines in sight, or followed, their phase is chance. */
+export const FEWEST_LINES = 8;
+/** Pitches in one tracking window (1 sigma): a hand bends the tape little from one frame to the next. */
+export const WINDOW = 2.5;
 
 // number-patches.ts
 
@@ -51,6 +55,8 @@ export const PATCH_SHARE = 0.3;
 export const PATCH_MM = 3.5;
 /** Places from the middle of a patch to its sides. */
 export const PATCH_STEPS = 6;
+/** Graduations: no patch is cut for numbers farther apart than a centimetre's lines. */
+export const WIDEST_STEP = 10;
 
 // same-numbers.ts
 
@@ -63,3 +69,5 @@ export const MOST_SIZE = 1.35;
 export const DIGIT_STEPS = 5;
 export const SAME_DIGIT = 0.7;
 export const BARE_SHARE = 0.5;
+/** Of the numbers in sight, as many must be the same. */
+export const SAME_SHARE = 0.6;

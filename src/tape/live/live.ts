@@ -104,7 +104,7 @@ function followed(
   const geometry = settled(field, put);
   const now = { ...scale, geometry: geometry ?? put };
   const carried = ({ x, y }: Point) => {
-    const { tick, across } = placeOn(scale.geometry, x, y);
+    const { tick, across } = placeOn(scale.geometry, { x, y });
     return pointOn(now.geometry, tick, across);
   };
   const held = {
@@ -126,12 +126,12 @@ function doubted(scale: ReadScale): ReadScale {
  */
 function wantsAnotherLook({ reading, image, key, readAbout }: Lock, motion: Motion): boolean {
   const cross = middleOf(image);
-  if (readingAt(reading, cross.x, cross.y).ok) return false;
+  if (readingAt(reading, cross).ok) return false;
   const away = (from: Point) =>
     Math.hypot(from.x - cross.x, from.y - cross.y) / Math.min(image.width, image.height);
   if (away(movedPoint(cross, motion)) > REST) return false;
   const onTape = reading.scales.some(({ geometry, mmPerTick }) => {
-    const place = placeOn(geometry, cross.x, cross.y);
+    const place = placeOn(geometry, cross);
     return (place.away / Math.abs(place.pitch)) * mmPerTick < ON_TAPE_MM;
   });
   const isLost = reading.scales.some(({ sure }, i) => !sure && key.scales[i]?.sure);

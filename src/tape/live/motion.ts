@@ -8,9 +8,9 @@ import {
   COPY_PX,
   FEWEST,
   LEAST_CONTRAST,
+  ONE_MOTION_PX,
   PATCH_PX,
   REACH_PX,
-  TOGETHER_PX,
 } from './limits.ts';
 
 /** A turn, a change of size and a shift: how a hand moves the camera from one frame to the next. */
@@ -202,8 +202,8 @@ function largestGroup(moves: readonly Move[]): Move[] {
   for (const { from, to } of moves) {
     const alike = moves.filter(
       (other) =>
-        Math.abs(other.to.x - other.from.x - (to.x - from.x)) <= TOGETHER_PX &&
-        Math.abs(other.to.y - other.from.y - (to.y - from.y)) <= TOGETHER_PX,
+        Math.abs(other.to.x - other.from.x - (to.x - from.x)) <= ONE_MOTION_PX &&
+        Math.abs(other.to.y - other.from.y - (to.y - from.y)) <= ONE_MOTION_PX,
     );
     if (alike.length > best.length) best = alike;
   }

@@ -7,10 +7,10 @@ import { type PhasePoint, phaseTrack } from '../pitch/phase.ts';
 import { densityAt, distanceAt, type PositionModel } from '../pitch/position.ts';
 import { enlargedModel, type ScaleGeometry } from '../scales/scale.ts';
 import { bentTo } from '../scales/scale-of.ts';
-import { LEAST_QUALITY, MOST_SHIFT, SMOOTHING, WIDE_PX } from './limits.ts';
+import { FEWEST_LINES, LEAST_QUALITY, MOST_SHIFT, SMOOTHING, WIDE_PX, WINDOW } from './limits.ts';
 import type { Motion } from './motion.ts';
 
-/** A row of lines after the hand's motion, as well as that was told. */
+/** A row of lines after the hand's motion, as well as that was measured. */
 export function moved(
   geometry: ScaleGeometry,
   { cosine, sine, right, down }: Motion,
@@ -40,28 +40,28 @@ export function settled(
   geometry: ScaleGeometry,
 ): ScaleGeometry | undefined {
   const { frame, centre, zoneFrom, zoneTo, ink } = geometry;
-  let model: PositionModel = geometry.model;
+  let model: PositionModel<'picture'> = geometry.model;
   const middle = distanceAt(model, (geometry.from + geometry.to) / 2);
   const pitch = 1 / Math.abs(densityAt(model, middle));
   const low = Math.floor(zoneFrom * pitch);
   const high = Math.max(low + 2, Math.ceil(zoneTo * pitch));
   const along = strip(logOf(field), frame, Math.max(Math.abs(low), Math.abs(high)) + 1);
-  if (along.width < 8 * pitch) return undefined;
+  if (along.width < FEWEST_LINES * pitch) return undefined;
   const plain = bandSignal(along, low, high).map((value) => value * ink);
   const signal = pitch > WIDE_PX ? smoothed(plain, pitch / SMOOTHING) : plain;
   for (let pass = 0; pass < 2; pass++) {
-    const track = phaseTrack(signal, along.from, centre, model, 2.5).filter(({ t }) =>
+    const track = phaseTrack(signal, along.from, centre, model, WINDOW).filter(({ t }) =>
       isSeen(geometry, model, t),
     );
     const good = track.filter(({ quality }) => quality > LEAST_QUALITY);
-    if (good.length < 8 || good.length < 0.5 * track.length) return undefined;
+    if (good.length < FEWEST_LINES || good.length < 0.5 * track.length) return undefined;
     if (pass === 0 && typicalShift(good) > MOST_SHIFT) return undefined;
     model = bentTo(model, good);
   }
   return { ...geometry, model };
 }
 
-function isSeen(geometry: ScaleGeometry, model: PositionModel, t: number): boolean {
+function isSeen(geometry: ScaleGeometry, model: PositionModel<'picture'>, t: number): boolean {
   const low = distanceAt(model, geometry.from);
   const high = distanceAt(model, geometry.to);
   return t > Math.min(low, high) && t < Math.max(low, high);

@@ -1,7 +1,7 @@
 import type { Field } from '../picture/field.ts';
 import type { Point } from '../picture/place.ts';
 import { placeOn, pointOn, type ReadScale, type ScaleGeometry } from '../scales/scale.ts';
-import { PATCH_MM, PATCH_SHARE, PATCH_STEPS } from './limits.ts';
+import { PATCH_MM, PATCH_SHARE, PATCH_STEPS, WIDEST_STEP } from './limits.ts';
 
 /** Where the print of a number stands on its scale, and half of how far it reaches, in graduations. */
 export interface Print {
@@ -11,7 +11,7 @@ export interface Print {
 }
 
 export function printsOf({ geometry, numbers, mmPerTick }: ReadScale): Print[] {
-  const places = numbers.map(({ x, y }) => placeOn(geometry, x, y));
+  const places = numbers.map(({ x, y }) => placeOn(geometry, { x, y }));
   const step = leastStep(places.map(({ tick }) => tick));
   const half = Math.min(PATCH_SHARE * step, PATCH_MM / mmPerTick);
   return places.map(({ tick, across }) => ({ tick, across, half }));
@@ -20,7 +20,7 @@ export function printsOf({ geometry, numbers, mmPerTick }: ReadScale): Print[] {
 function leastStep(ticks: readonly number[]): number {
   const sorted = [...ticks].sort((one, other) => one - other);
   const steps = sorted.slice(1).map((tick, i) => tick - (sorted[i] as number));
-  return Math.min(...steps.filter((step) => step > 0.5), 10);
+  return Math.min(...steps.filter((step) => step > 0.5), WIDEST_STEP);
 }
 
 /** The places of a number's patch, row after row, on a scale that has moved or hasn't. */

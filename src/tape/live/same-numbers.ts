@@ -12,6 +12,7 @@ import {
   PATCH_STEPS,
   SAME_DIGIT,
   SAME_NUMBER,
+  SAME_SHARE,
 } from './limits.ts';
 import { contrastAt, likenessAt } from './motion.ts';
 import { inside, patch, printsOf } from './number-patches.ts';
@@ -36,7 +37,7 @@ export function showsItsNumbers(
     seen++;
     if (isSameNumber(keyField, there, field, here)) right++;
   }
-  return seen >= FEWEST_NUMBERS && right >= Math.max(FEWEST_NUMBERS, 0.6 * seen);
+  return seen >= FEWEST_NUMBERS && right >= Math.max(FEWEST_NUMBERS, SAME_SHARE * seen);
 }
 
 /** Px to a graduation in the middle of a scale. */

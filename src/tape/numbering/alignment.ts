@@ -1,11 +1,18 @@
 import type { LongLine } from '../graduations/tick-classes.ts';
 import type { NumberCell } from '../numbers/number-row.ts';
 import {
+  CLEARLY_NEARER,
   GREATEST_GAP,
   LEAST_GAP,
   LEAST_LIKENESS,
+  LEAST_LIKENESS_BETWEEN,
+  MOVES,
   NARROWEST,
+  NEAR_THE_LINE,
   ON_THE_LINE,
+  OVER_THE_LINE,
+  STEADIER,
+  STEADY,
   WIDEST,
 } from './limits.ts';
 
@@ -72,7 +79,7 @@ export function alignment(cells: readonly NumberCell[], lines: Lines): Alignment
   if (Math.abs(centre.mean) < ON_THE_LINE) {
     return { ...offsets, kind: 'centred', line: (cell) => nearest(cell.middle) };
   }
-  if (centre.likeness < 0.9 && Math.abs(centre.mean) < 0.2) return null;
+  if (centre.likeness < STEADY && Math.abs(centre.mean) < NEAR_THE_LINE) return null;
   return beside(offsets, subdivisions, nearest);
 }
 
@@ -91,8 +98,8 @@ function beside(
   const isAfter: Alignment = { ...offsets, kind: 'after', line: after };
   const nextPossible = isGap(toNext);
   const lastPossible = isGap(toLast);
-  if (nextPossible && (toLast < 0 || toNext < 0.55 * toLast)) return isBefore;
-  if (lastPossible && (toNext < 0 || toLast < 0.55 * toNext)) return isAfter;
+  if (nextPossible && (toLast < 0 || toNext < CLEARLY_NEARER * toLast)) return isBefore;
+  if (lastPossible && (toNext < 0 || toLast < CLEARLY_NEARER * toNext)) return isAfter;
   if (!nextPossible || !lastPossible) return null;
   // Numbers of one digit and of two: the edge at the line stays, the other moves.
   if (keepsStep(right, left)) return isBefore;
@@ -105,7 +112,7 @@ function isGap(gap: number): boolean {
 }
 
 function keepsStep(steady: MeanOffset, other: MeanOffset): boolean {
-  return 1 - steady.likeness < 0.25 * (1 - other.likeness) && other.likeness < 0.985;
+  return 1 - steady.likeness < STEADIER * (1 - other.likeness) && other.likeness < MOVES;
 }
 
 /**
@@ -118,9 +125,9 @@ export function between(cells: readonly NumberCell[], lines: Lines): Alignment |
     cells.map((cell) => cell.middle),
     lines,
   );
-  if (!(centre.likeness >= 0.55)) return null;
+  if (!(centre.likeness >= LEAST_LIKENESS_BETWEEN)) return null;
   const place = (cell: NumberCell) => (cell.middle - longAt) / subdivisions;
-  const onLine = Math.abs(centre.mean) < 0.1;
+  const onLine = Math.abs(centre.mean) < OVER_THE_LINE;
   return {
     kind: 'unsure',
     before: (cell) => (onLine ? Math.round(place(cell)) : Math.ceil(place(cell))),

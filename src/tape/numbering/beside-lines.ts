@@ -27,7 +27,7 @@ export interface LinesBeside {
   readonly between: DigitsBetween | undefined;
 }
 
-/** The longest lines of a fold, as far as they can be told from what else stands there. */
+/** The longest lines of a fold, as far as they stand out from what else stands there. */
 export type LongLines = LongLine & { readonly cut: boolean };
 
 /** On the side of the digits, ink where they stand is theirs: over a short line it would look like a long one. */

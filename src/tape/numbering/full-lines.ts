@@ -7,6 +7,7 @@ import {
   BARE,
   FULL,
   FULL_LINES_FEWEST,
+  GROUND_AWAY,
   INKED,
   LEAN_STEP,
   MOST_LEAN,
@@ -116,12 +117,13 @@ function inkedShare(
   rows: readonly number[],
   xAt: (y: number) => number,
 ): number {
-  const away = Math.max(2, Math.round(0.35 * perTick));
+  const away = Math.max(2, Math.round(GROUND_AWAY * perTick));
   const inked = rows.filter((y) => {
     const at = y * width + xAt(y);
     const grey = (by: number) => values[at + by] as number;
     const ground = (grey(-away) + grey(away)) / 2;
-    return ground - (grey(-1) + 2 * grey(0) + grey(1)) / 4 > least;
+    const line = (grey(-1) + 2 * grey(0) + grey(1)) / 4;
+    return ground - line > least;
   });
   return rows.length > 0 ? inked.length / rows.length : 0;
 }

@@ -12,6 +12,17 @@ export const LEAST_LIKENESS = 0.8;
 /** Gaps between a number and its line: digits may touch it, but not stand far off. */
 export const LEAST_GAP = -0.04;
 export const GREATEST_GAP = 0.3;
+/** Middles nearer to the lines than the second (of the interval) that scatter more than the first allows stand neither on them nor beside. */
+export const STEADY = 0.9;
+export const NEAR_THE_LINE = 0.2;
+/** Of the gap at the other side: an edge this much nearer to a line stands at it. */
+export const CLEARLY_NEARER = 0.55;
+/** Of the other edge's scatter: the edge that scatters less keeps step, where the other is seen to move (likeness). */
+export const STEADIER = 0.25;
+export const MOVES = 0.985;
+/** Numbers that nearly fill their interval may scatter more; nearer to the line than the second their middle is on it. */
+export const LEAST_LIKENESS_BETWEEN = 0.55;
+export const OVER_THE_LINE = 0.1;
 
 // beside-lines.ts
 
@@ -46,6 +57,8 @@ export const FULL = 0.7;
 export const BARE = 0.25;
 /** A class of fewer lines clear of all numbers says nothing. */
 export const FULL_LINES_FEWEST = 3;
+/** Graduations from a line to the bare ground beside it. */
+export const GROUND_AWAY = 0.35;
 
 // numbered-line-across.ts
 
@@ -61,6 +74,22 @@ export const UNEQUAL = 1.6;
 /** Of the numbers, at most so many may reach over a line; and so many must speak. */
 export const IN_THE_WAY = 0.1;
 export const NUMBERED_LINE_ACROSS_FEWEST = 4;
+
+// numbered-line.ts
+
+/** A number's middle this near to a line, in graduations or as a share of the interval, is centred on it. */
+export const CENTRED_TICKS = 0.3;
+export const CENTRED_SHARE = 0.075;
+/** Of the interval: the line beside an edge is sought about so far from it. */
+export const BESIDE_SHARE = 0.25;
+/** So many numbers tell that middles keep step: they scatter less than this share of an edge's scatter, and of the interval. */
+export const FEWEST_IN_STEP = 5;
+export const STEADIER_MIDDLE = 0.45;
+export const IN_STEP = 0.06;
+/** Tenths of a graduation by which a long line is longer; shares of the interval by which a number may be off it, and scatter. */
+export const LONG_TENTHS = 6;
+export const EXACTLY_OVER = 0.05;
+export const EVENLY_OVER = 0.04;
 
 // progression.ts
 
@@ -88,3 +117,21 @@ export const LARGEST_SPREAD = 0.22;
 /** A finer step needs more than this share of a row's words. */
 export const FEW_SHARE = 0.3;
 export const FINER_STEPS = [1, 2, 5, 10];
+/** Of the tolerance: two starts this near are one. */
+export const SAME_START = 0.2;
+/** What a number may be off its place, in its own unit, where a graduation advances by a whole one or more, and by a part. */
+export const OFF_PLACE = 2.8;
+export const OFF_PLACE_OF_PART = 0.28;
+/** What a number that lost a digit, a digit, and the spread weigh against a number read. */
+export const SCORE = { partial: 0.4, digit: 0.02, spread: 2 };
+/** Of a step: a value farther from one stands between two. */
+export const OFF_STEP = 0.25;
+
+// unit.ts
+
+/** Height of the digits as a share of a number's interval, above which twenty lines to it are half millimetres. */
+export const HALVES_DIGITS = 0.2;
+/** Short lines longer than this, in graduations, are millimetres; less long ones where the digits' height has this share of the interval. */
+export const CM_ZONE = 1.9;
+export const CM_ZONE_WITH_DIGITS = 1.3;
+export const CM_DIGITS = 0.26;

@@ -5,7 +5,18 @@ import { alignment } from './alignment.ts';
 import { type LinesBeside, longLines, type NumberedLine } from './beside-lines.ts';
 import { isNumbered } from './digits-between.ts';
 import { type FoundProgression, placeOf } from './found-progression.ts';
-import { CLEAR_MARGIN } from './limits.ts';
+import {
+  BESIDE_SHARE,
+  CENTRED_SHARE,
+  CENTRED_TICKS,
+  CLEAR_MARGIN,
+  EVENLY_OVER,
+  EXACTLY_OVER,
+  FEWEST_IN_STEP,
+  IN_STEP,
+  LONG_TENTHS,
+  STEADIER_MIDDLE,
+} from './limits.ts';
 import { numberedLineAcross } from './numbered-line-across.ts';
 
 export function numberedLine(found: FoundProgression, beside: LinesBeside): NumberedLine {
@@ -20,7 +31,7 @@ export function numberedLine(found: FoundProgression, beside: LinesBeside): Numb
     identified ? lines.longAt + fold * Math.round((tick - lines.longAt) / fold) : Math.round(tick);
   const centre = placeOf(found, ({ middle }) => middle);
   const off = centre - nearest(centre);
-  if (Math.abs(off) < Math.max(0.3, 0.075 * fold)) {
+  if (Math.abs(off) < Math.max(CENTRED_TICKS, CENTRED_SHARE * fold)) {
     const tick = nearest(centre);
     const counted =
       between !== undefined && 10 * between.every === fold && isNumbered(tick, between);
@@ -32,8 +43,8 @@ export function numberedLine(found: FoundProgression, beside: LinesBeside): Numb
       (!lines.cut && onLongLine(lines, tick, off, found));
     return { tick, placing: 'centred', doubtful: !proven, counted };
   }
-  const left = nearest(placeOf(found, (cell) => cell.left) - 0.25 * fold);
-  const right = nearest(placeOf(found, (cell) => cell.right) + 0.25 * fold);
+  const left = nearest(placeOf(found, (cell) => cell.left) - BESIDE_SHARE * fold);
+  const right = nearest(placeOf(found, (cell) => cell.right) + BESIDE_SHARE * fold);
   const upsideDown = turns === 2;
   const cells = rise.agreeing.map(({ cell }) => cell);
   const aligned = identified ? alignment(cells, lines) : null;
@@ -68,7 +79,8 @@ function middlesKeepStep(found: FoundProgression, fold: number): boolean {
     unevenness(found, (cell) => cell.left),
     unevenness(found, (cell) => cell.right),
   );
-  return found.progression.agreeing.length >= 5 && middle < 0.45 * edge && middle < 0.06 * fold;
+  const enough = found.progression.agreeing.length >= FEWEST_IN_STEP;
+  return enough && middle < STEADIER_MIDDLE * edge && middle < IN_STEP * fold;
 }
 
 /** The long and the half line are of one length, and end before the digits: numbers exactly over one of the two name it. */
@@ -84,10 +96,10 @@ function onLongLine(
   const longest = lengths.filter((one) => one >= top - 1).length;
   const spread = unevenness(found, (cell) => cell.middle);
   return (
-    length >= 6 &&
+    length >= LONG_TENTHS &&
     length >= top - 1 &&
     longest <= 2 &&
-    Math.abs(off) < 0.05 * fold &&
-    spread < 0.04 * fold
+    Math.abs(off) < EXACTLY_OVER * fold &&
+    spread < EVENLY_OVER * fold
   );
 }

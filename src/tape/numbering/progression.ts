@@ -7,6 +7,11 @@ import {
   FINER_STEPS,
   LARGEST_SPREAD,
   LEAST_APART,
+  OFF_PLACE,
+  OFF_PLACE_OF_PART,
+  OFF_STEP,
+  SAME_START,
+  SCORE,
 } from './limits.ts';
 import { lostDigits } from './vote.ts';
 
@@ -26,7 +31,7 @@ export interface Progression {
   readonly distinct: number;
   /** Numbers that fit but for a digit lost in reading. */
   readonly partial: number;
-  /** Digits of the agreeing numbers together. */
+  /** Digits of the agreeing numbers in all. */
   readonly digits: number;
   /** Numbers that were read at all. */
   readonly total: number;
@@ -65,7 +70,7 @@ function starts(reads: readonly NumberRead[]): Iterable<Start> {
   reads.forEach((one, index) => {
     for (const other of reads.slice(index + 1)) {
       for (const start of startsOf(one, other)) {
-        const key = `${start.perTick}|${Math.round(start.offset / (0.2 * start.tolerance))}`;
+        const key = `${start.perTick}|${Math.round(start.offset / (SAME_START * start.tolerance))}`;
         if (!found.has(key)) found.set(key, start);
       }
     }
@@ -82,7 +87,7 @@ function startsOf(one: NumberRead, other: NumberRead): Start[] {
     (step) => {
       const perTick = Math.sign(rise / apart) * step;
       const offset = (restOf(one, perTick) + restOf(other, perTick)) / 2;
-      return { perTick, offset, tolerance: step >= 1 ? 2.8 : 0.28 };
+      return { perTick, offset, tolerance: step >= 1 ? OFF_PLACE : OFF_PLACE_OF_PART };
     },
   );
 }
@@ -121,7 +126,7 @@ function fitFrom(start: Start, reads: readonly NumberRead[], row: NumberRow): Fi
     digits,
     total: reads.length,
     spread,
-    score: values.length + 0.4 * partial + 0.02 * digits - 2 * spread,
+    score: values.length + SCORE.partial * partial + SCORE.digit * digits - SCORE.spread * spread,
   };
 }
 
@@ -152,6 +157,6 @@ function finerStep(step: number, perTick: number, offset: number, row: NumberRow
 function isOwn(value: number, finer: number, coarser: readonly number[]): boolean {
   const place = value / finer;
   const whole = Math.round(place);
-  if (Math.abs(place - whole) >= 0.25) return false;
+  if (Math.abs(place - whole) >= OFF_STEP) return false;
   return coarser.every((one) => (whole * finer) % one !== 0);
 }

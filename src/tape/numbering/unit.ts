@@ -1,4 +1,5 @@
-import type { TapeUnit } from '../graduations/tape-unit.ts';
+import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
+import { CM_DIGITS, CM_ZONE, CM_ZONE_WITH_DIGITS, HALVES_DIGITS } from './limits.ts';
 
 /** What a scale counts in. */
 export interface ScaleUnit {
@@ -33,11 +34,11 @@ export function unitOf(
     case '1/16':
     case '1/32':
     case '1/64':
-      return scale('inch', true, 25.4);
+      return scale('inch', true, mmPerUnit.inch);
     case '1/10':
       return scale('cm', sureCentimetres(digitShare, zoneTicks), 10);
     case '1/20':
-      return scale('cm', digitShare > 0.2, 10);
+      return scale('cm', digitShare > HALVES_DIGITS, 10);
     case '1/2':
     case '1/5':
       return scale('cm', false, 10);
@@ -57,7 +58,7 @@ export function unitOf(
       return scale('cm', false, 20);
     case '2/16':
     case '2/32':
-      return scale('inch', true, 50.8);
+      return scale('inch', true, 2 * mmPerUnit.inch);
     default:
       return null;
   }
@@ -69,5 +70,5 @@ export function unitOf(
  * The limits have no source: they part the two on photographs of tapes and rules.
  */
 export function sureCentimetres(digitShare: number, zoneTicks: number): boolean {
-  return zoneTicks > 1.9 || (digitShare > 0.26 && zoneTicks > 1.3);
+  return zoneTicks > CM_ZONE || (digitShare > CM_DIGITS && zoneTicks > CM_ZONE_WITH_DIGITS);
 }

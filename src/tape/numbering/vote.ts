@@ -7,7 +7,7 @@ export interface Vote {
   readonly agreeing: number;
   /** Numbers that say it but for a digit lost in reading. */
   readonly partial: number;
-  /** Digits of the agreeing numbers together: long numbers agree by chance less often. */
+  /** Digits of the agreeing numbers in all: long numbers agree by chance less often. */
   readonly digits: number;
   /** The most numbers that agree on any other offset. */
   readonly second: number;

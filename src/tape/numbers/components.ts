@@ -29,7 +29,7 @@ interface Box {
   area: number;
 }
 
-/** Tells patches of ink apart; pixels that meet at a corner belong together. */
+/** Tells patches of ink apart; pixels that meet at a corner are of one patch. */
 export function components(ink: Uint8Array, width: number, height: number): Components {
   const labels = new Int32Array(ink.length);
   const stack = new Int32Array(ink.length);

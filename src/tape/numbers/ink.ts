@@ -59,7 +59,7 @@ function runningSums(width: number) {
         countTo[x + 1] = (countTo[x] as number) + (count[x] as number);
       }
     },
-    /** False where there are too few samples; else mean and spread are told, without an object for each pixel. */
+    /** False where there are too few samples; else mean and spread are given, without an object for each pixel. */
     between(left: number, right: number): boolean {
       const samples = (countTo[right] as number) - (countTo[left] as number);
       if (samples < LEAST_SAMPLES) return false;

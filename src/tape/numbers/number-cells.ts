@@ -7,7 +7,21 @@ import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import { type Component, components } from './components.ts';
 import { cutApart } from './cut-apart.ts';
 import { inkOf } from './ink.ts';
-import { DEEP_MM, MOST_ROWS, OUTWARD_MM } from './limits.ts';
+import {
+  ALIKE,
+  DEEP_MM,
+  DIGIT_STANDS,
+  FEWEST_DIGITS,
+  LARGEST_MM,
+  LEAST_INK,
+  MOST_ROWS,
+  NEXT_ROW,
+  OUTWARD_MM,
+  SMALLEST_MM,
+  THIN_STANDS,
+  THINNEST_MM,
+  WIDEST,
+} from './limits.ts';
 import { cellOf, type NumberRow, type NumberRows } from './number-row.ts';
 import { putBack } from './put-back.ts';
 import { wipeByPattern } from './wipe-lines.ts';
@@ -78,20 +92,21 @@ function digitRows(parts: readonly Component[], sheet: Sheet, mmPx: number): Dig
   const rows: DigitRow[] = [];
   while (rows.length < MOST_ROWS) {
     const alike = largestGroup(left);
-    if (alike.length < 3) break;
+    if (alike.length < FEWEST_DIGITS) break;
     const height = median(alike.map((part) => part.height));
     const middle = median(alike.map((part) => part.middleY));
     const digits = parts.filter((part) => belongs(part, height, middle, mmPx));
     rows.push({ digits, height, middle });
-    left = left.filter((part) => Math.abs(part.middleY - middle) >= 0.6 * height);
+    left = left.filter((part) => Math.abs(part.middleY - middle) >= NEXT_ROW * height);
   }
   return rows;
 }
 
 function mayBeDigit(part: Component, sheet: Sheet, mmPx: number): boolean {
   const { width, height, area } = part;
-  const sized = height > 1.7 * mmPx && height < 12 * mmPx;
-  const shaped = width > 0.35 * mmPx && width < 2.6 * height && area > 0.12 * width * height;
+  const sized = height > SMALLEST_MM * mmPx && height < LARGEST_MM * mmPx;
+  const broad = width > THINNEST_MM * mmPx && width < WIDEST * height;
+  const shaped = broad && area > LEAST_INK * width * height;
   return sized && shaped && part.y0 > 0 && part.y1 < sheet.height - 1;
 }
 
@@ -101,8 +116,8 @@ function largestGroup(parts: readonly Component[]): readonly Component[] {
   for (const one of parts) {
     const alike = parts.filter(
       (part) =>
-        Math.abs(part.middleY - one.middleY) < 0.25 * one.height &&
-        Math.abs(part.height - one.height) < 0.25 * one.height,
+        Math.abs(part.middleY - one.middleY) < ALIKE * one.height &&
+        Math.abs(part.height - one.height) < ALIKE * one.height,
     );
     const score = alike.length * Math.sqrt(one.height);
     if (score > most) [most, best] = [score, alike];
@@ -112,13 +127,13 @@ function largestGroup(parts: readonly Component[]): readonly Component[] {
 
 /** Thin strokes (a plain 1, or dirt) count only if they stand exactly like their neighbours. */
 function belongs(part: Component, height: number, middle: number, mmPx: number): boolean {
-  const thin = part.width <= 0.35 * mmPx;
-  const [off, lowest, tallest] = thin ? [0.14, 0.84, 1.2] : [0.3, 0.7, 1.4];
+  const thin = part.width <= THINNEST_MM * mmPx;
+  const { off, lowest, tallest } = thin ? THIN_STANDS : DIGIT_STANDS;
   return (
     Math.abs(part.middleY - middle) < off * height &&
     part.height > lowest * height &&
     part.height < tallest * height &&
-    part.width < 2.6 * part.height &&
+    part.width < WIDEST * part.height &&
     part.width >= 2
   );
 }

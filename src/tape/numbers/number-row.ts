@@ -2,7 +2,7 @@ import type { Sheet } from '../graduations/sheet.ts';
 import type { Component } from './components.ts';
 import { MOST_DIGITS, THIN } from './limits.ts';
 
-/** What is taken for one printed number: patches of ink that stand together on a sheet. */
+/** What is taken for one printed number: patches of ink beside each other on a sheet. */
 export interface NumberCell {
   readonly components: readonly Component[];
   /** Its outermost pixels on the sheet. */
@@ -28,7 +28,7 @@ export interface NumberRow {
   readonly middle: number;
   /** The numbers run across the tape, each turned by a quarter against the row. */
   readonly turned: boolean;
-  /** How evenly the numbers stand, 1 being perfectly; told only of words found without a pattern. */
+  /** How evenly the numbers stand, 1 being perfectly; given only for words found without a pattern. */
   readonly regularity?: number;
   /** Where the row runs beside the row of graduations, in graduations; negative above it. */
   readonly across: number;
@@ -54,7 +54,7 @@ export interface NumberRead {
   readonly confidence: number;
 }
 
-/** Where patches of ink stand together on a sheet: their common edges and where these are in graduations. */
+/** The box of patches of ink on a sheet: their common edges and where these are in graduations. */
 export function cellOf(
   components: readonly Component[],
   { fromTick, perTick }: Pick<Sheet, 'fromTick' | 'perTick'>,

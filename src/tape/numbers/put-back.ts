@@ -1,5 +1,5 @@
 import { type Component, componentOf } from './components.ts';
-import { LOST_BESIDE_ONE, LOST_DIGIT, ONE } from './limits.ts';
+import { LEAST_STROKE, LOST_BESIDE_ONE, LOST_DIGIT, ONE } from './limits.ts';
 
 /** The ink of a sheet before lines were wiped, and whose it is now. */
 export interface WipedInk {
@@ -60,7 +60,7 @@ function wipedBetween(
     }
   }
   // Less ink than a stroke as tall as the number isn't a digit.
-  if (found.length <= 0.7 * (y1 - y0)) return null;
+  if (found.length <= LEAST_STROKE * (y1 - y0)) return null;
   for (const at of found) labels[at] = id;
   return componentOf(id, { x0, x1, y0, y1, area: found.length });
 }

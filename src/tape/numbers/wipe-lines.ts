@@ -1,7 +1,15 @@
 import type { Sheet, TickRange } from '../graduations/sheet.ts';
 import { modulo } from '../graduations/tick-classes.ts';
 import type { TickPattern } from '../graduations/tick-pattern.ts';
-import { UNENDING } from './limits.ts';
+import {
+  BREAK,
+  BREAK_MM,
+  DRAWN,
+  LINE_MM,
+  LONGEST_BREAK_PX,
+  OUTWARD_LINE_MM,
+  UNENDING,
+} from './limits.ts';
 
 /** Ink that may be wiped column by column. */
 interface Wiped {
@@ -22,14 +30,14 @@ export function wipeByPattern(
   const { side, subdivisions, lengths, zoneTo, zoneMiddle, zoneFrom } = pattern;
   const halfZone = 10 * (side > 0 ? zoneTo - zoneMiddle : zoneMiddle - zoneFrom);
   const start = Math.round((zoneMiddle - sheet.fromAcross) * sheet.perTick);
-  const halfWidth = Math.max(2, Math.round(0.34 * mmPx));
-  const longestBreak = Math.max(2, 0.35 * mmPx);
+  const halfWidth = Math.max(2, Math.round(LINE_MM * mmPx));
+  const longestBreak = Math.max(2, BREAK_MM * mmPx);
   for (let tick = first; tick <= last; tick++) {
     const x = Math.round((tick - sheet.fromTick) * sheet.perTick);
     const length = lengths[modulo(tick, subdivisions)] ?? 0;
     const drawn = Math.round(((halfZone + length) / 10) * sheet.perTick + 0.5 * mmPx);
     const inward = length >= UNENDING ? sheet.height : drawn;
-    const outward = Math.round(4 * mmPx);
+    const outward = Math.round(OUTWARD_LINE_MM * mmPx);
     for (const [direction, run] of [[side, inward] as const, [-side, outward] as const]) {
       let missed = 0;
       for (let step = 0, y = start; step < run && inside(y, sheet.height); step++, y += direction) {
@@ -57,9 +65,9 @@ export function wipeByFollowing(
     row(pattern.zoneFrom) - 2,
     row(pattern.zoneTo) + 2,
   ];
-  const drawn = Math.ceil(0.7 * pattern.duty * perTick) + 1;
-  const halfWidth = Math.max(1, Math.min(Math.round(0.3 * perTick), drawn));
-  const longestBreak = Math.max(2, Math.min(4, Math.round(0.3 * perTick)));
+  const drawn = Math.ceil(DRAWN * pattern.duty * perTick) + 1;
+  const halfWidth = Math.max(1, Math.min(Math.round(BREAK * perTick), drawn));
+  const longestBreak = Math.max(2, Math.min(LONGEST_BREAK_PX, Math.round(BREAK * perTick)));
   const before = ink.slice();
   for (let tick = first; tick <= last; tick++) {
     const x = Math.round((tick - fromTick) * perTick);
@@ -69,7 +77,7 @@ export function wipeByFollowing(
         if (inkBetween(before, sheet, y, x - 1, x + 1)) missed = 0;
         else if (++missed > longestBreak) break;
         const across = inkBetween(ink, sheet, y, x - halfWidth - 2, x + halfWidth + 2);
-        // A digit or a bar; in the zone itself lines may run together in a blurred picture.
+        // A digit or a bar; in the zone itself lines may merge in a blurred picture.
         if (across > 2 * halfWidth + 2 && (y < zoneFrom || y > zoneTo)) break;
         wipe(ink, sheet, y, x - halfWidth, x + halfWidth);
       }

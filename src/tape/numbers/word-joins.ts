@@ -1,6 +1,18 @@
 import type { Sheet } from '../graduations/sheet.ts';
 import type { Component } from './components.ts';
-import { BETTER, GAPS, GAPS_TURNED, INTERVALS, LONGEST_WORD } from './limits.ts';
+import {
+  BESIDE_EACH_OTHER,
+  BETTER,
+  GAPS,
+  GAPS_TURNED,
+  INTERVALS,
+  JOINED,
+  LONGEST_WORD,
+  OFF_LINE,
+  OFF_LINE_THIN,
+  OFF_LINE_TURNED,
+  THIN_WIDTH,
+} from './limits.ts';
 import { cellOf, type NumberCell } from './number-row.ts';
 import { heightOf, type WordLine, widthOf } from './word-lines.ts';
 
@@ -36,15 +48,15 @@ function lengthOf({ x0, x1, y0, y1 }: NumberCell, turned: boolean): number {
 function belongs(part: Component, { height, start, slope, turned }: WordLine): boolean {
   const tall = heightOf(part, turned);
   const wide = widthOf(part, turned);
-  const upright = part.width > 0.3 * height ? 0.32 : 0.16;
+  const upright = part.width > THIN_WIDTH * height ? OFF_LINE : OFF_LINE_THIN;
   const off = Math.abs(part.middleY - (start + slope * part.middleX));
   return (
-    off < (turned ? 2 : upright) * height &&
-    tall > 0.74 * height &&
-    tall < 1.3 * height &&
-    wide < 1.4 * height &&
-    wide >= Math.max(2, 0.08 * height) &&
-    part.area > 0.12 * part.width * part.height
+    off < (turned ? OFF_LINE_TURNED : upright) * height &&
+    tall > JOINED.lowest * height &&
+    tall < JOINED.tallest * height &&
+    wide < JOINED.widest * height &&
+    wide >= Math.max(2, JOINED.thinnest * height) &&
+    part.area > JOINED.ink * part.width * part.height
   );
 }
 
@@ -61,7 +73,7 @@ function wordsOf(
       const [next, begin, end, off] = turned
         ? [digit.y0, last.y0, last.y1, digit.middleX - last.middleX]
         : [digit.x0, last.x0, last.x1, offLine(digit, last, slope)];
-      return next - end < gapPx && next > begin && Math.abs(off) < 0.3 * height;
+      return next - end < gapPx && next > begin && Math.abs(off) < BESIDE_EACH_OTHER * height;
     });
     if (word) word.push(digit);
     else words.push([digit]);

@@ -1,7 +1,20 @@
 import type { Sheet } from '../graduations/sheet.ts';
 import { median } from '../numerics/solve.ts';
 import type { Component } from './components.ts';
-import { ENOUGH_DIGITS, MOST_LINES, MOST_PATCHES, SLANTED_SHARE, SLOPES } from './limits.ts';
+import {
+  ENOUGH_DIGITS,
+  LARGEST_PX,
+  MOST_LINES,
+  MOST_PATCHES,
+  OFF_SLOPE,
+  OFF_TURNED,
+  OTHER_HEIGHT,
+  SHAPED,
+  SLANTED_SHARE,
+  SLOPES,
+  SMALLEST_PX,
+  STEEPEST,
+} from './limits.ts';
 
 /** A line that patches of like size stand along. */
 export interface WordLine {
@@ -50,9 +63,10 @@ function mayBeDigit(part: Component, sheet: Sheet, turned: boolean): boolean {
   const { width, height, area, x0, x1, y0, y1 } = part;
   const tall = heightOf(part, turned);
   const wide = widthOf(part, turned);
-  const shaped = wide > 0.22 * tall && wide < 1.25 * tall && area > 0.14 * width * height;
+  const broad = wide > SHAPED.thinnest * tall && wide < SHAPED.widest * tall;
+  const shaped = broad && area > SHAPED.ink * width * height;
   const whole = y0 > 0 && y1 < sheet.height - 1 && x0 > 0 && x1 < sheet.width - 1;
-  return tall >= 7 && tall < 130 && shaped && whole;
+  return tall >= SMALLEST_PX && tall < LARGEST_PX && shaped && whole;
 }
 
 function bestLine(
@@ -91,13 +105,13 @@ function isNear(part: Component, from: Component, slope: number, turned: boolean
 /** Of like size, and not so far off that no slope tried leads there. */
 function isAlike(part: Component, from: Component, turned: boolean): boolean {
   const height = heightOf(from, turned);
-  if (Math.abs(heightOf(part, turned) - height) >= 0.22 * height) return false;
+  if (Math.abs(heightOf(part, turned) - height) >= OTHER_HEIGHT * height) return false;
   const along = Math.abs(part.middleX - from.middleX);
-  return Math.abs(part.middleY - from.middleY) < 0.14 * along + 1.4 * height;
+  return Math.abs(part.middleY - from.middleY) < STEEPEST * along + OFF_TURNED * height;
 }
 
 /** Digits of one turned number stand beside the line, not on it. */
 function isAlong(part: Component, from: Component, slope: number, turned: boolean): boolean {
   const off = part.middleY - from.middleY - slope * (part.middleX - from.middleX);
-  return Math.abs(off) < (turned ? 1.4 : 0.26) * heightOf(from, turned);
+  return Math.abs(off) < (turned ? OFF_TURNED : OFF_SLOPE) * heightOf(from, turned);
 }

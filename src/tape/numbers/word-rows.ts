@@ -6,7 +6,23 @@ import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import { densityAt, distanceAt } from '../pitch/position.ts';
 import { type Component, components } from './components.ts';
 import { inkOf } from './ink.ts';
-import { BEYOND, COARSE_PITCH_PX, LEAST_PER_TICK, MOST_WORDS } from './limits.ts';
+import {
+  BEYOND,
+  COARSE_PITCH_PX,
+  ENOUGH_WORDS,
+  EVEN,
+  EVEN_FEW,
+  FEW_WORDS,
+  LEAST_PER_TICK,
+  LEAST_SEEN,
+  LEAST_SEEN_COARSE,
+  MOST_PER_TICK,
+  MOST_PER_TICK_COARSE,
+  MOST_SEEN,
+  MOST_WORDS,
+  NEIGHBOURHOOD,
+  SEEN_PX,
+} from './limits.ts';
 import type { NumberRow, NumberRows } from './number-row.ts';
 import { wipeByFollowing } from './wipe-lines.ts';
 import { joinWords, regularity } from './word-joins.ts';
@@ -26,7 +42,10 @@ export function wordRows(
 ): NumberRows {
   const range: TickRange = [first - BEYOND, last + BEYOND];
   const sheet = wordSheet(work, frame, pitch, range);
-  const { ink, ground } = inkOf(sheet, Math.max(26, Math.min(90, 5 * sheet.perTick)));
+  const { ink, ground } = inkOf(
+    sheet,
+    Math.max(NEIGHBOURHOOD.least, Math.min(NEIGHBOURHOOD.most, 5 * sheet.perTick)),
+  );
   wipeByFollowing({ sheet, ink }, pattern, range);
   const { labels, components: parts } = components(ink, sheet.width, sheet.height);
   const rows = [false, true]
@@ -46,8 +65,14 @@ function wordSheet(
   const { model } = pitch;
   const pitchPx = 1 / densityAt(model, distanceAt(model, (from + to) / 2));
   const coarse = pitchPx >= COARSE_PITCH_PX;
-  const perTick = Math.max(LEAST_PER_TICK, Math.min(coarse ? 40 : 26, Math.round(pitchPx)));
-  const seen = Math.max(coarse ? 9 : 14, Math.min(46, Math.round(330 / perTick)));
+  const perTick = Math.max(
+    LEAST_PER_TICK,
+    Math.min(coarse ? MOST_PER_TICK_COARSE : MOST_PER_TICK, Math.round(pitchPx)),
+  );
+  const seen = Math.max(
+    coarse ? LEAST_SEEN_COARSE : LEAST_SEEN,
+    Math.min(MOST_SEEN, Math.round(SEEN_PX / perTick)),
+  );
   return makeSheet(work, frame, pitch, from, to, perTick, -seen, seen);
 }
 
@@ -60,7 +85,7 @@ function rowOf(
   const cells = joinWords(line, parts, sheet);
   if (cells.length < 2) return null;
   const even = regularity(cells);
-  if (!(even > (cells.length < 4 ? 0.85 : 0.6))) return null;
+  if (!(even > (cells.length < FEW_WORDS ? EVEN_FEW : EVEN))) return null;
   const from = Math.max(0, (cells.length - MOST_WORDS) >> 1);
   const row = {
     cells: cells.slice(from, from + MOST_WORDS),
@@ -72,6 +97,6 @@ function rowOf(
   };
   return {
     row,
-    prominence: even * even * Math.sqrt(Math.min(16, cells.length)) * Math.sqrt(height),
+    prominence: even * even * Math.sqrt(Math.min(ENOUGH_WORDS, cells.length)) * Math.sqrt(height),
   };
 }

@@ -1,9 +1,10 @@
 import type { GreyImage } from './grey-image.ts';
+import { EDGE_PX } from './limits.ts';
 
 /** Grey between pixels; the border goes on outside. */
 export function greyAt({ width, height, pixels }: GreyImage, x: number, y: number): number {
-  const cx = Math.max(0, Math.min(width - 1.001, x));
-  const cy = Math.max(0, Math.min(height - 1.001, y));
+  const cx = Math.max(0, Math.min(width - EDGE_PX, x));
+  const cy = Math.max(0, Math.min(height - EDGE_PX, y));
   const ix = Math.floor(cx);
   const iy = Math.floor(cy);
   const a = cx - ix;

@@ -32,7 +32,7 @@ export type Scaling<From extends Space, To extends Space> = number & {
   readonly [SCALING]: (from: From) => To;
 };
 
-/** A place told by two numbers that were worked out in the pixels of that space. */
+/** A place of two numbers that were worked out in the pixels of that space. */
 export function placeIn<S extends Space>(x: number, y: number): Place<S> {
   return [x, y] as unknown as Place<S>;
 }

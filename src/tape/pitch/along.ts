@@ -3,7 +3,7 @@ import { distanceAt, graduationAt, type PositionModel } from './position.ts';
 
 /** Graduations of a row against t = u − centre, in px of the space that its frame lies in. */
 export interface Graduated<S extends Space> {
-  readonly model: PositionModel;
+  readonly model: PositionModel<S>;
   readonly centre: AlongRow<S>;
 }
 

@@ -10,7 +10,7 @@ export const HALF_BAND_PX = 3;
 export const FINER_ROW_LEAST_SCORE = 0.38;
 export const SHORTEST_PX = 3.2;
 export const LONGEST_PX = 30;
-/** Only lines this much closer together than those of the row itself are worth another look. */
+/** Only lines this much closer to each other than those of the row itself are worth another look. */
 export const FINER = 0.7;
 
 // phase-shear.ts
@@ -26,6 +26,8 @@ export const PHASE_SHEAR_LEAST_LIKENESS = 0.06;
 /** With fewer places the lean is chance; graduations off it at which a place counts half. */
 export const PHASE_SHEAR_FEWEST_PLACES = 6;
 export const PHASE_SHEAR_OUTLIER = 0.08;
+/** Rounds of weighing the places anew. */
+export const PHASE_SHEAR_ROUNDS = 5;
 
 // phase.ts
 
@@ -34,6 +36,8 @@ export const PHASE_SHORTEST_PITCH = 2.5;
 export const PHASE_LONGEST_PITCH = 120;
 /** A place below this quality doesn't lead the unwrapping. */
 export const LEADING_QUALITY = 0.35;
+/** Places to either side that must be steady with the one the unwrapping starts from. */
+export const NEIGHBOURS = 4;
 
 // pitch-seeds.ts
 
@@ -56,6 +60,8 @@ export const SECOND_SHARE = 0.6;
 export const HIGH_PEAK = 0.55;
 /** Logarithms of pitches nearer than this are the same hypothesis. */
 export const SAME_PITCH = 0.16;
+/** Logarithm by which pitches that support each other may differ, at one place and at the row's two ends; and the window, in px, that counts as one. */
+export const SUPPORT = { least: 0.05, along: 0.25, window: 200 };
 
 // pitch-spectrum.ts
 
@@ -75,7 +81,7 @@ export const TRACK_SIGMA = 3;
 
 // pitch-tracking.ts
 
-/** Px between graduations that can be told apart, and at most. */
+/** Px between graduations that can be resolved, and at most. */
 export const PITCH_TRACKING_SHORTEST_PITCH = 2.2;
 export const PITCH_TRACKING_LONGEST_PITCH = 150;
 /** Widths of the phase windows in pitches, 1 sigma: at the seed, to mend its pitch, to walk. */
@@ -97,6 +103,14 @@ export const MEMORY = 24;
 export const PITCH_TRACKING_FEWEST = 12;
 /** Graduations for full confidence in a followed stretch. */
 export const LONG_RUN = 40;
+/** A step's pitch changes no more than this from the one before. */
+export const STEADY = { least: 0.9, most: 1.1 };
+/** Steps that make a curve; how firmly it is held straight, more so by fewer steps than this; and how far on its slope is believed, in tens of graduations. */
+export const FEWEST_TO_CURVE = 4;
+export const LONG_MEMORY = 14;
+export const LIGHT_HAND = 0.5;
+export const FIRM_HAND = 4;
+export const FORESEEN = 1.5;
 
 // position.ts
 
@@ -132,6 +146,14 @@ export const STRAIGHT_ENOUGH = 0.06;
 /** Pitches over which the residual is smoothed: 1 sigma, and where the weight ends. */
 export const SMOOTHING_PITCHES = 5;
 export const SMOOTHING_REACH = 4;
+/** Of the places: nine in ten. */
+export const NINE_IN_TEN = 0.9;
+/** How firmly the residual is held level where few places tell; fewer, or places all at one spot, tell nothing. */
+export const LEVEL_HAND = 0.05;
+export const FEWEST_NEAR = 4;
+export const NO_SPREAD = 1e-12;
+/** Entries of a table at most: a tape bends no finer. */
+export const LONGEST_TABLE = 200;
 
 // sharpness.ts
 
@@ -141,6 +163,8 @@ export const OFF_LINE = 0.3;
 /** One glaring line must not decide. */
 export const MOST_CONTRAST = 0.5;
 export const FEWEST_COLUMNS = 5;
+/** Px: a taller band shows numbers. */
+export const SHARPNESS_REACH_PX = 26;
 
 // shear.ts
 
@@ -156,6 +180,16 @@ export const SHEAR_FEWEST_PLACES = 4;
 /** More than this is no view of a tape anyone would take; less isn't worth a new fit. */
 export const MOST_SHEAR = 0.5;
 export const LEAST_SHEAR = 0.01;
+/** Rows to either side: about a graduation's length of stroke, in pitches, and in px at least and at most. */
+export const REACH_PITCHES = 1.2;
+export const LEAST_REACH_PX = 12;
+export const STROKE_REACH_PX = 40;
+/** Lean off the common one at which a place counts half; rounds of weighing anew; and how firmly a change along the row is held to none. */
+export const SHEAR_AGREES = 0.06;
+export const SHEAR_ROUNDS = 6;
+export const SHEAR_HELD = 0.05;
+/** Px from a graduation within which its stroke's edges are: at least, as a share of the pitch, and at most. */
+export const EDGE = { least: 2.5, share: 0.2, most: 12 };
 
 // spectra.ts
 
@@ -177,3 +211,8 @@ export const SPECTRA_BLANK = 1e-3;
 export const BEND_STEP = 0.025;
 /** With fewer windows no course is smooth or not. */
 export const FEWEST_WINDOWS = 6;
+/** Px between lines below which samples can't tell them. */
+export const SHORTEST_SEEN_PX = 2.2;
+/** Logarithm of the frequency from one course tried to the next; and the most it changes along the row. */
+export const FREQUENCY_STEP = 0.012;
+export const MOST_BEND = 0.62;

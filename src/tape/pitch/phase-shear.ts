@@ -6,6 +6,7 @@ import {
   PHASE_SHEAR_FEWEST_PLACES,
   PHASE_SHEAR_LEAST_LIKENESS,
   PHASE_SHEAR_OUTLIER,
+  PHASE_SHEAR_ROUNDS,
   REACH_SIGMAS,
   SIGMA_PITCHES,
 } from './limits.ts';
@@ -33,7 +34,7 @@ export function shearFromPhase(strip: Strip, pitch: RowPitch) {
     place += HOP_PITCHES * step;
   }
   if (places.length < PHASE_SHEAR_FEWEST_PLACES) return null;
-  const line = agreedShear(places, PHASE_SHEAR_OUTLIER, 5, 0);
+  const line = agreedShear(places, PHASE_SHEAR_OUTLIER, PHASE_SHEAR_ROUNDS, 0);
   if (!line) return null;
   const rate = line.slope / half;
   // A stroke that moves on along the row turns its phase back.

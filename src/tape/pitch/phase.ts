@@ -1,5 +1,10 @@
 import { type Carrier, toneAt } from '../numerics/tone.ts';
-import { LEADING_QUALITY, PHASE_LONGEST_PITCH, PHASE_SHORTEST_PITCH } from './limits.ts';
+import {
+  LEADING_QUALITY,
+  NEIGHBOURS,
+  PHASE_LONGEST_PITCH,
+  PHASE_SHORTEST_PITCH,
+} from './limits.ts';
 import { densityAt, graduationAt, type PositionModel, type TrackedPhase } from './position.ts';
 
 /** The phase of the row against the model, measured in a bell-shaped window about one place. */
@@ -65,13 +70,13 @@ function unwrap(track: Loose[]): void {
   }
 }
 
-/** The middle of the nine neighbours with the best quality; the first place when there are fewer. */
+/** The middle of the neighbours with the best quality; the first place when there are fewer. */
 function steadiest(track: readonly PhasePoint[]): number {
   let best = 0;
   let most = -1;
-  for (let i = 4; i < track.length - 4; i++) {
+  for (let i = NEIGHBOURS; i < track.length - NEIGHBOURS; i++) {
     let sum = 0;
-    for (let j = i - 4; j <= i + 4; j++) sum += (track[j] as PhasePoint).quality;
+    for (let j = i - NEIGHBOURS; j <= i + NEIGHBOURS; j++) sum += (track[j] as PhasePoint).quality;
     if (sum > most) {
       most = sum;
       best = i;

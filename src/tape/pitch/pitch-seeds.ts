@@ -16,6 +16,7 @@ import {
   SAME_PITCH,
   SECOND_SHARE,
   SHIFT_SHARE,
+  SUPPORT,
   WINDOWS,
 } from './limits.ts';
 import { BANDS, type RowPitch } from './pitch-spectrum.ts';
@@ -125,8 +126,8 @@ function ranked(found: readonly LikelySeed[], length: number): LikelySeed[] {
     for (const other of found) {
       if (other.band !== seed.band) continue;
       const change = Math.abs(Math.log(other.pitch / seed.pitch));
-      const allowed = 0.05 + (0.25 * Math.abs(other.u - seed.u)) / length;
-      if (change < allowed) support += other.strength * (other.window / 200);
+      const allowed = SUPPORT.least + (SUPPORT.along * Math.abs(other.u - seed.u)) / length;
+      if (change < allowed) support += other.strength * (other.window / SUPPORT.window);
     }
     return seed.strength * Math.sqrt(support);
   };

@@ -104,9 +104,9 @@ function settled(
   signal: Float32Array,
   from: number,
   centre: number,
-  rough: PositionModel,
-): PositionModel | null {
-  let model: PositionModel | null = rough;
+  rough: PositionModel<'measuring'>,
+): PositionModel<'measuring'> | null {
+  let model: PositionModel<'measuring'> | null = rough;
   for (const sigma of FIT_SIGMAS) {
     model = fitProjective(phaseTrack(signal, from, centre, model, sigma), model);
     if (!model) return null;

@@ -5,6 +5,11 @@ import {
   AMBIGUOUS,
   BELIEVED_PHASE,
   BELIEVED_QUALITY,
+  FEWEST_TO_CURVE,
+  FIRM_HAND,
+  FORESEEN,
+  LIGHT_HAND,
+  LONG_MEMORY,
   LONG_RUN,
   LONGEST_GAP,
   MEMORY,
@@ -14,12 +19,13 @@ import {
   PITCH_TRACKING_LONGEST_PITCH,
   PITCH_TRACKING_SHORTEST_PITCH,
   SEED_SIGMA,
+  STEADY,
   TRACK_SIGMA,
   WALK_SIGMA,
 } from './limits.ts';
 import { phaseTrack } from './phase.ts';
 import type { Band, RowPitch } from './pitch-spectrum.ts';
-import { fitProjective, graduationAt } from './position.ts';
+import { fitProjective, graduationAt, type PositionModel } from './position.ts';
 import { withResidual } from './residual.ts';
 
 /** A place of the row with a likely pitch, from which it is followed both ways. */
@@ -74,7 +80,8 @@ function fitted(
     quality,
     pitch,
   }));
-  const straight = fitProjective(places, { a: 0, b: 0, c: 0 }) ?? { a: 1 / pitch, b: start, c: 0 };
+  const level: PositionModel<'measuring'> = { a: 0, b: 0, c: 0 };
+  const straight = fitProjective(places, level) ?? { ...level, a: 1 / pitch, b: start };
   // Exact where it was walked; then measured again with the usual windows.
   const model = withResidual(
     places.map((p) => ({ ...p, phase: p.phase - graduationAt(straight, p.t) })),
@@ -133,7 +140,7 @@ function walk(
     if (u < 1 || u > length - 2) break;
     const due = foretold(run.slice(-MEMORY), u, frequency);
     if (!due) break;
-    if (due.frequency > frequency * 0.9 && due.frequency < frequency * 1.1) {
+    if (due.frequency > frequency * STEADY.least && due.frequency < frequency * STEADY.most) {
       frequency = due.frequency;
     }
     const { phase, quality } = tone(u, due.k, frequency, WALK_SIGMA / frequency);
@@ -148,16 +155,19 @@ function walk(
 /** Which graduation is due at u: a curve through the last steps, held straight by a light hand. */
 function foretold(last: readonly Step[], u: number, frequency: number) {
   const end = last[last.length - 1] as Step;
-  if (last.length < 4) return { k: end.k + (u - end.u) * frequency, frequency };
+  if (last.length < FEWEST_TO_CURVE) return { k: end.k + (u - end.u) * frequency, frequency };
   const scale = 10 / frequency;
   const rows = last.map((step) => {
     const t = (step.u - end.u) / scale;
     return [1, t, t * t, step.k - end.k, 1];
   });
-  rows.push([0, 0, 1, 0, last.length > 14 ? 0.5 : 4], [0, 1, 0, frequency * scale, 1]);
+  rows.push(
+    [0, 0, 1, 0, last.length > LONG_MEMORY ? LIGHT_HAND : FIRM_HAND],
+    [0, 1, 0, frequency * scale, 1],
+  );
   const [level, slope, bend] = leastSquares(rows, 3) ?? [];
   if (level === undefined || slope === undefined || bend === undefined) return null;
   const t = (u - end.u) / scale;
-  const slopeThere = slope + 2 * bend * Math.max(-1.5, Math.min(1.5, t));
+  const slopeThere = slope + 2 * bend * Math.max(-FORESEEN, Math.min(FORESEEN, t));
   return { k: end.k + level + slope * t + bend * t * t, frequency: slopeThere / scale };
 }

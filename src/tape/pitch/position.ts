@@ -1,17 +1,18 @@
 import { leastSquares } from '../numerics/solve.ts';
+import type { In, Space } from '../picture/space.ts';
 import { FIT_OUTLIER, FIT_QUALITY, MOST_FORESHORTENING, POSITION_FEWEST } from './limits.ts';
 
 /**
  * Which graduation stands at a distance t (px along the row, from the row's centre):
  * k(t) = (a·t + b)/(c·t + 1) + residual(t). A straight tape seen by a pinhole camera has no
- * residual; bends and the lens leave a smooth one.
+ * residual; bends and the lens leave a smooth one. One of px of one space is none of another's.
  */
-export interface PositionModel {
+export interface PositionModel<S extends Space = Space> extends In<S> {
   /** Graduations per px at the centre, when b is 0. */
   readonly a: number;
   /** The graduation, whole or not, at the centre. */
   readonly b: number;
-  /** Per px: how fast the graduations crowd together away from the camera. */
+  /** Per px: how fast the graduations converge away from the camera. */
   readonly c: number;
   readonly residual?: Residual;
 }
@@ -84,10 +85,10 @@ export function distanceAt(model: PositionModel, k: number): number {
  * so that a slipped place has little say. Null with fewer than 12 good places, a backward scale
  * or a horizon within the stretch.
  */
-export function fitProjective(
+export function fitProjective<S extends Space>(
   track: readonly TrackedPhase[],
-  model: PositionModel,
-): PositionModel | null {
+  model: PositionModel<S>,
+): PositionModel<S> | null {
   const good = track.filter(({ quality }) => quality > FIT_QUALITY);
   if (good.length < POSITION_FEWEST) return null;
   const scale = good.reduce((most, { t }) => Math.max(most, Math.abs(t)), 1);
@@ -98,7 +99,7 @@ export function fitProjective(
     const k = found[i] as number;
     return [t / scale, 1, (-t / scale) * k, k, given[i] as number];
   });
-  let fit: PositionModel | null = null;
+  let fit: PositionModel<S> | null = null;
   for (let pass = 0; pass < 4; pass++) {
     const [slope, start, bend] = leastSquares(rows, 3) ?? [];
     if (slope === undefined || start === undefined || bend === undefined) return null;

@@ -104,9 +104,9 @@ function refitted(along: Strip, pitch: RowPitch): RowPitch | null {
   const [low, high] = pitch.band;
   const plain = bandSignal(along, low, high);
   const signal = pitch.smoothing ? smoothed(plain, pitch.smoothing) : plain;
-  const fitTrack = (model: PositionModel, sigma: number) =>
+  const fitTrack = (model: PositionModel<'measuring'>, sigma: number) =>
     counted(pitch, phaseTrack(signal, along.from, pitch.centre, model, sigma));
-  let model: PositionModel | null = pitch.model;
+  let model: PositionModel<'measuring'> | null = pitch.model;
   // A followed row with a residual keeps its model: a projective fit would undo the walk.
   if (!pitch.followed || !model.residual) {
     for (let pass = 0; pass < 2; pass++) {
@@ -116,7 +116,7 @@ function refitted(along: Strip, pitch: RowPitch): RowPitch | null {
   }
   let track = fitTrack(model, TRACK_SIGMA);
   for (let pass = 0; pass < 2; pass++) {
-    const bent = withResidual(track, model);
+    const bent: PositionModel<'measuring'> = withResidual(track, model);
     if (bent === model) break;
     model = bent;
     track = fitTrack(model, TRACK_SIGMA);

@@ -1,7 +1,13 @@
 import { median } from '../numerics/solve.ts';
+import type { Space } from '../picture/space.ts';
 import {
+  FEWEST_NEAR,
   LEAST_QUALITY,
+  LEVEL_HAND,
+  LONGEST_TABLE,
   MOST_PHASE,
+  NINE_IN_TEN,
+  NO_SPREAD,
   RESIDUAL_FEWEST,
   SMOOTHING_PITCHES,
   SMOOTHING_REACH,
@@ -13,14 +19,17 @@ import { type PositionModel, residualAt, type TrackedPhase } from './position.ts
  * The model with the smooth part of the tracked phases added to its residual; the same model
  * when the track is too thin, or already straight.
  */
-export function withResidual(track: readonly TrackedPhase[], model: PositionModel): PositionModel {
+export function withResidual<S extends Space>(
+  track: readonly TrackedPhase[],
+  model: PositionModel<S>,
+): PositionModel<S> {
   const good = track.filter((p) => p.quality > LEAST_QUALITY && Math.abs(p.phase) < MOST_PHASE);
   const first = good[0];
   const last = good[good.length - 1];
   if (!first || !last || good.length < RESIDUAL_FEWEST) return model;
   const sizes = good.map(({ phase }) => Math.abs(phase)).sort((one, other) => one - other);
-  if ((sizes[Math.floor(good.length * 0.9)] as number) < STRAIGHT_ENOUGH) return model;
-  const count = Math.max(4, Math.min(200, Math.round(good.length / 2)));
+  if ((sizes[Math.floor(good.length * NINE_IN_TEN)] as number) < STRAIGHT_ENOUGH) return model;
+  const count = Math.max(FEWEST_NEAR, Math.min(LONGEST_TABLE, Math.round(good.length / 2)));
   const step = (last.t - first.t) / (count - 1);
   const width = SMOOTHING_PITCHES * median(good.map(({ pitch }) => pitch));
   const targets = good.map(({ t, phase }) => residualAt(model, t) + phase);
@@ -38,7 +47,7 @@ function localLevel(
   t: number,
   width: number,
 ): number | null {
-  let [count, total, first, second, level, slope] = [0, 0, 0, 0.05, 0, 0];
+  let [count, total, first, second, level, slope] = [0, 0, 0, LEVEL_HAND, 0, 0];
   for (let i = 0; i < good.length; i++) {
     const place = good[i] as TrackedPhase;
     const x = (place.t - t) / width;
@@ -53,6 +62,6 @@ function localLevel(
     slope += weight * x * target;
   }
   const spread = total * second - first * first;
-  if (count < 4 || spread < 1e-12) return null;
+  if (count < FEWEST_NEAR || spread < NO_SPREAD) return null;
   return (second * level - first * slope) / spread;
 }

@@ -1,12 +1,22 @@
 import { bandSignal, type Strip } from '../frame/strip.ts';
-import { FEWEST_COLUMNS, MOST_CONTRAST, OFF_LINE, ON_LINE } from './limits.ts';
+import {
+  FEWEST_COLUMNS,
+  LEAST_REACH_PX,
+  MOST_CONTRAST,
+  OFF_LINE,
+  ON_LINE,
+  REACH_PITCHES,
+  SHARPNESS_REACH_PX,
+} from './limits.ts';
 import type { RowPitch } from './pitch-spectrum.ts';
 import { densityAt, graduationAt } from './position.ts';
 import { middlePitch } from './shear.ts';
 
 /** Rows to either side over which the lines are averaged. */
 export const sharpnessReach = (pitch: RowPitch) =>
-  Math.round(Math.max(12, Math.min(26, 1.2 * middlePitch(pitch))));
+  Math.round(
+    Math.max(LEAST_REACH_PX, Math.min(SHARPNESS_REACH_PX, REACH_PITCHES * middlePitch(pitch))),
+  );
 
 /**
  * How strongly the lines stand out when rows are averaged over a tall band, in units of the log

@@ -2,13 +2,20 @@ import type { RowFrame } from '../frame/frame.ts';
 import type { Strip } from '../frame/strip.ts';
 import { leastSquares } from '../numerics/solve.ts';
 import {
+  EDGE,
   FEWEST_PIXELS,
   LEAST_GRADIENT,
+  LEAST_REACH_PX,
   LEAST_SHEAR,
   MOST_SHEAR,
   MOST_TURNED,
+  REACH_PITCHES,
+  SHEAR_AGREES,
   SHEAR_FEWEST_PLACES,
+  SHEAR_HELD,
   SHEAR_OUTLIER,
+  SHEAR_ROUNDS,
+  STROKE_REACH_PX,
 } from './limits.ts';
 import type { RowPitch } from './pitch-spectrum.ts';
 import { densityAt, graduationAt } from './position.ts';
@@ -18,7 +25,9 @@ export const middlePitch = ({ model }: RowPitch) => 1 / Math.abs(densityAt(model
 
 /** Rows to either side whose strokes tell the shear: about one graduation's length of stroke. */
 export const strokeReach = (pitch: RowPitch) =>
-  Math.round(Math.max(12, Math.min(40, 1.2 * middlePitch(pitch))));
+  Math.round(
+    Math.max(LEAST_REACH_PX, Math.min(STROKE_REACH_PX, REACH_PITCHES * middlePitch(pitch))),
+  );
 
 /** A local shear and how far to trust it; `place` runs from −1 to 1 over the strip. */
 export interface LocalShear {
@@ -76,7 +85,7 @@ export function shearFromStrokes(strip: Strip, pitch: RowPitch) {
     if (local) places.push({ place: (u + window / 2 - middle) / half, ...local });
   }
   if (places.length < SHEAR_FEWEST_PLACES) return null;
-  const line = agreedShear(places, 0.06, 6, 0.05 * places.length);
+  const line = agreedShear(places, SHEAR_AGREES, SHEAR_ROUNDS, SHEAR_HELD * places.length);
   if (!line) return null;
   const [level, slope] = [Math.abs(line.level), Math.abs(line.slope)];
   if (!(level < MOST_SHEAR && slope < MOST_SHEAR)) return null;
@@ -90,7 +99,7 @@ export function shearFromStrokes(strip: Strip, pitch: RowPitch) {
  * graduation off, light on dark, so both places count.
  */
 function nearGraduations(strip: Strip, pitch: RowPitch): Uint8Array {
-  const reach = Math.max(2.5, Math.min(0.2 * middlePitch(pitch), 12));
+  const reach = Math.max(EDGE.least, Math.min(EDGE.share * middlePitch(pitch), EDGE.most));
   const bothPlaces = !pitch.followed && !pitch.smoothing;
   const fromWhole = (k: number) => Math.abs(k - Math.round(k));
   const near = new Uint8Array(strip.width);

@@ -3,18 +3,21 @@ import { trendBasis, withoutTrend } from '../numerics/trend.ts';
 import {
   BEND_STEP,
   FEWEST_WINDOWS,
+  FREQUENCY_STEP,
   HOP,
   LOWEST_BIN,
+  MOST_BEND,
   NOISE,
   NOISE_SHARE,
   SAMPLES,
+  SHORTEST_SEEN_PX,
   SPECTRA_BLANK,
   SPECTRA_TREND_EVERY,
   WINDOW,
 } from './limits.ts';
 
 const HALF = SAMPLES / 2;
-const HIGHEST_BIN = SAMPLES / 2.2;
+const HIGHEST_BIN = SAMPLES / SHORTEST_SEEN_PX;
 
 /** Short-time spectra of a row, one window after another. */
 export interface Spectra {
@@ -36,7 +39,7 @@ export function spectraOf(signal: Float32Array): Spectra {
   const strengths = new Float32Array(count * HALF);
   const real = new Float64Array(SAMPLES);
   const imaginary = new Float64Array(SAMPLES);
-  // A real signal leaves half of a transform unused: two windows go through together.
+  // A real signal leaves half of a transform unused: two windows go through at once.
   for (let pair = 0; pair < count; pair += 2) {
     const first = load(signal, pair * HOP, real);
     const second = pair + 1 < count ? load(signal, (pair + 1) * HOP, imaginary) : 0;
@@ -90,9 +93,6 @@ export interface Course {
   /** Mean strength over the windows; a short row is divided by 6 windows all the same. */
   readonly score: number;
 }
-
-const FREQUENCY_STEP = 0.012; // of its logarithm
-const MOST_BEND = 0.62;
 
 /** The course that gathers most strength, of frequencies from `lowest` to `highest` per px. */
 export function bestCourse(

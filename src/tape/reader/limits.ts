@@ -28,6 +28,8 @@ export const SEEDS = 2;
 export const LEAST_PRESENCE = 0.6;
 /** Word readings cost most: so many for one row. */
 export const WORD_READINGS = 3;
+/** Logarithm: pitches nearer than this are the same. */
+export const SAME_PITCH = 0.08;
 
 // read-stretch.ts
 

@@ -11,7 +11,7 @@ import { pitchSeeds } from '../pitch/pitch-seeds.ts';
 import { pitchBySpectra, type RowPitch } from '../pitch/pitch-spectrum.ts';
 import { densityAt } from '../pitch/position.ts';
 import { type Refined, refine } from '../pitch/refine.ts';
-import { LEAST_PRESENCE, LEAST_SCORE, SEEDS, WORD_READINGS } from './limits.ts';
+import { LEAST_PRESENCE, LEAST_SCORE, SAME_PITCH, SEEDS, WORD_READINGS } from './limits.ts';
 import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
 
 /** A row with what its numbers say, or why they say nothing. */
@@ -87,7 +87,7 @@ function sameStretch({ pitch, range }: Tried, seed: RowPitch): boolean {
   const high = alongAt(pitch, range[1]);
   if (seed.centre < low || seed.centre > high) return false;
   const ratio = densityAt(model, seed.centre - centre) / densityAt(seed.model, 0);
-  return Math.abs(Math.log(ratio)) < 0.08;
+  return Math.abs(Math.log(ratio)) < SAME_PITCH;
 }
 
 function clearer(seen: FollowedRow | undefined, row: FollowedRow): FollowedRow {

@@ -36,7 +36,7 @@ import { readRow } from './read-row.ts';
  *
  * @param image upright and grey.
  * @param readPage the character reader; what it throws is passed on.
- * @param onProgress told the share done, from 0 to 1, now and then.
+ * @param onProgress called with the share done, from 0 to 1, now and then.
  */
 export async function readTape(
   image: GreyImage,
@@ -127,7 +127,7 @@ async function readRows(
 function sameLines({ toPicture }: Copies, row: FollowedRow, scale: ReadScale): boolean {
   const [from, to] = row.range;
   const [x, y] = toImage(row.frame, alongAt(row.pitch, (from + to) / 2), 0);
-  const place = placeOn(scale.geometry, x * toPicture, y * toPicture);
+  const place = placeOn(scale.geometry, { x: x * toPicture, y: y * toPicture });
   return (place.away / Math.abs(place.pitch)) * scale.mmPerTick < SAME_LINES_MM;
 }
 

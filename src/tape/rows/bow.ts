@@ -10,12 +10,15 @@ import {
   BOW_NEAR_PX,
   BOW_SHORTEST_ROW_PX,
   DOUBT_PX,
+  LEAST_LEAN,
   LEAST_NEAR,
   LEAST_SAG_PX,
   MOST_SAG_PX,
   REACH_PX,
   ROUNDS,
   STRAIGHTENERS,
+  STRETCH_PX,
+  STRETCHES,
   WANDER_PX,
   WEIGHINGS,
 } from './limits.ts';
@@ -49,14 +52,14 @@ export function fitBow(small: Field<'search'>, frame: RowFrame<'search'>): RowFr
 /** Where the strokes sit, followed from the middle of the row out to either end. */
 function followedPlaces(band: Strip): StrokePlace[] {
   const energy = strokeEnergy(band, BOW_EDGE);
-  const length = Math.max(20, Math.round(band.width / 40));
+  const length = Math.max(STRETCH_PX, Math.round(band.width / STRETCHES));
   const middle = Math.floor(band.width / length / 2) * length;
   const most = band.reach - BORDER_PX;
   const places: StrokePlace[] = [];
   for (const step of [length >> 1, -(length >> 1)]) {
     let before = 0;
     for (let start = middle; start >= 0 && start + length <= band.width; start += step) {
-      const lean = (v: number) => Math.max(0.2, 1 - Math.abs(v - before) / WANDER_PX);
+      const lean = (v: number) => Math.max(LEAST_LEAN, 1 - Math.abs(v - before) / WANDER_PX);
       const place = strokePlace(band, energy, start, length, lean);
       if (!place) continue;
       places.push(place);

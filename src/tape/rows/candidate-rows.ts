@@ -1,5 +1,5 @@
 import type { Field } from '../picture/field.ts';
-import { ANGLES, APART, CELL_PX, LEAST_SQUARENESS, SURROUND } from './limits.ts';
+import { ANGLES, APART, CELL_PX, LEAST_SQUARENESS, OTHER_SIDE, SURROUND, VOTE } from './limits.ts';
 import { type StrokeCell, strokeCells } from './stroke-cells.ts';
 
 /** A straight line in the picture along which a row of graduations may run. */
@@ -65,7 +65,7 @@ function lineVotes(cells: readonly StrokeCell[], columns: number, rows: number):
       if (squareness < LEAST_SQUARENESS) continue;
       const offset = cos * (cell.y - rows / 2) - sin * (cell.x - columns / 2);
       const below = Math.floor(offset);
-      const vote = cell.weight * (squareness - 0.6) * 2.5;
+      const vote = cell.weight * (squareness - VOTE.from) * VOTE.slope;
       const i = start + below;
       values[i] = (values[i] as number) + vote * (1 - (offset - below));
       values[i + 1] = (values[i + 1] as number) + vote * (offset - below);
@@ -89,7 +89,7 @@ function narrowOnly(votes: Votes): Votes {
         after += at(i + k);
       }
       const line = (at(i - 1) + 2 * at(i) + at(i + 1)) / 4;
-      narrow[i] = line - Math.min(before, after) / 6 - (0.3 * Math.max(before, after)) / 6;
+      narrow[i] = line - Math.min(before, after) / 6 - (OTHER_SIDE * Math.max(before, after)) / 6;
     }
   }
   return { width, zero, values: narrow };

@@ -30,6 +30,11 @@ export const STRAIGHTENERS = [
   [0, 0, 0.3, 0, 0, 1],
   [0, 0, 0, 0.6, 0, 1],
 ];
+/** A place farther from the one before than it wanders still counts this much. */
+export const LEAST_LEAN = 0.2;
+/** A row is followed in so many stretches, none shorter than this. */
+export const STRETCHES = 40;
+export const STRETCH_PX = 20;
 
 // candidate-rows.ts
 
@@ -41,6 +46,10 @@ export const LEAST_SQUARENESS = 0.7;
 export const SURROUND = { from: 4, to: 9, clear: 12 };
 /** Angles and offsets about a chosen line in which no other is looked for. */
 export const APART = { angles: 2, offsets: 3 };
+/** A square's vote grows with how square its strokes stand: from nothing at the first to 1. */
+export const VOTE = { from: 0.6, slope: 2.5 };
+/** What the fuller side takes from a line, against the emptier: numbers may fill it. */
+export const OTHER_SIDE = 0.3;
 
 // robust-line.ts
 
@@ -65,6 +74,13 @@ export const SLANT_REACH_PX = 14;
 export const MOST_SLANT = 0.6;
 /** With fewer edges the slant is chance. */
 export const FEWEST_EDGES = 100;
+/** Strokes at the border of the band count this much less than in its middle. */
+export const OFF_MIDDLE = 0.4;
+/** A row is looked at in so many stretches, none shorter than this. */
+export const ROW_STRETCHES = 24;
+export const ROW_STRETCH_PX = 24;
+/** Below this all edges stand at one place. */
+export const NO_SPREAD = 1e-12;
 
 // stroke-cells.ts
 
@@ -72,6 +88,8 @@ export const FEWEST_EDGES = 100;
 export const CELL_PX = 8;
 /** Squares that weigh less than this are noise. */
 export const LEAST_WEIGHT = 0.05;
+/** Squared grey that a picture without any print still has. */
+export const LEAST_ENERGY = 0.05;
 
 // stroke-places.ts
 

@@ -6,9 +6,13 @@ import { fitBow } from './bow.ts';
 import {
   FEWEST_EDGES,
   MOST_SLANT,
+  NO_SPREAD,
+  OFF_MIDDLE,
   ROUND_REACHES_PX,
   ROW_FIT_EDGE,
   ROW_FIT_SHORTEST_ROW_PX,
+  ROW_STRETCH_PX,
+  ROW_STRETCHES,
   SLANT_REACH_PX,
 } from './limits.ts';
 import { type Line, robustLine } from './robust-line.ts';
@@ -53,8 +57,8 @@ function moved(frame: RowFrame<'search'>, line: Line, slant: Slant): RowFrame<'s
 /** Where the strokes sit, in overlapping stretches along the row. */
 function rowPlaces(band: Strip): StrokePlace[] {
   const energy = strokeEnergy(band, ROW_FIT_EDGE);
-  const length = Math.max(24, Math.round(band.width / 24));
-  const lean = (v: number) => 1 - (0.4 * Math.abs(v)) / band.reach;
+  const length = Math.max(ROW_STRETCH_PX, Math.round(band.width / ROW_STRETCHES));
+  const lean = (v: number) => 1 - (OFF_MIDDLE * Math.abs(v)) / band.reach;
   const places: StrokePlace[] = [];
   for (let start = 0; start + length <= band.width; start += length >> 1) {
     const place = strokePlace(band, energy, start, length, lean);
@@ -77,7 +81,7 @@ function slantOf(band: Strip): Slant | null {
   const half = band.width / 2;
   const sums = slantSums(band);
   const determinant = sums.one * sums.square - sums.first ** 2;
-  if (sums.edges < FEWEST_EDGES || !(determinant > 1e-12)) return null;
+  if (sums.edges < FEWEST_EDGES || !(determinant > NO_SPREAD)) return null;
   const middle = (sums.right * sums.square - sums.rightFirst * sums.first) / determinant;
   const rate = (sums.rightFirst * sums.one - sums.right * sums.first) / determinant / half;
   return { shear: middle - rate * (band.from + half), rate };

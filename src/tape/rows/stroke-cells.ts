@@ -1,6 +1,6 @@
 import { median } from '../numerics/solve.ts';
 import type { Field } from '../picture/field.ts';
-import { CELL_PX, LEAST_WEIGHT } from './limits.ts';
+import { CELL_PX, LEAST_ENERGY, LEAST_WEIGHT } from './limits.ts';
 
 /** A square of the picture, with how likely it lies on parallel strokes. */
 export interface StrokeCell {
@@ -34,7 +34,7 @@ interface CellSums {
 export function strokeCells(field: Field<'search'>): StrokeCell[] {
   const sums = cellSums(field);
   const energies = sums.xx.map((xx, cell) => xx + (sums.yy[cell] as number));
-  const usual = 2 * median(energies) + 0.05;
+  const usual = 2 * median(energies) + LEAST_ENERGY;
   const cells: StrokeCell[] = [];
   for (let y = 1; y < sums.rows - 1; y++) {
     for (let x = 1; x < sums.columns - 1; x++) {

@@ -2,13 +2,13 @@
 
 // crowded.ts
 
-/** How far beyond the lines is looked, in mm: past the farthest place that is still told. */
+/** How far beyond the lines is looked, in mm: past the farthest place that is still read. */
 export const CROWDED_FARTHEST_MM = 7.5;
 /** From the end of the lines: their own ends fade there. */
 export const CLEAR_MM = 0.4;
 /** Sheet pixels to a graduation: enough for a thin stroke and its ground. */
 export const CROWDED_PER_TICK = 8;
-/** Graduations looked at together, and mm across: strokes are longer than a weave is coarse. */
+/** Graduations in one window, and mm across: strokes are longer than a weave is coarse. */
 export const CROWDED_WINDOW_TICKS = 10;
 export const SLAB_MM = 0.8;
 /** Strokes vary by this share of the contrast of the scale's own lines; cloth by less. */
@@ -17,7 +17,7 @@ export const LEAST_SHARE = 0.2;
 export const LEAST_STROKES = 3;
 /** A window that the picture's edge cuts must show at least this much of itself. */
 export const LEAST_SEEN = 0.4;
-/** Places are told a little past the lines that were followed. */
+/** Places are read a little past the lines that were followed. */
 export const PAST_TICKS = 4;
 
 // one-edge.ts
@@ -38,15 +38,15 @@ export const LARGEST = 10_000;
 export const READ_AT_FARTHEST_MM = 6;
 /** Numbers stand beside the lines; up to here past their middles it is still the tape. */
 export const PAST_NUMBERS_MM = 2;
-/** A place nearly as near to a second scale that tells something else belongs to neither. */
+/** A place nearly as near to a second scale that reads otherwise belongs to neither. */
 export const CLEARLY_NEARER = 0.6;
-/** Two scales tell the same when they differ by less than this. */
+/** Two scales read the same when they differ by less than this. */
 export const SAME_MM = 1;
 /** A hair before the printed zero is still the zero line's own width. */
 export const ZERO_SLACK_TICKS = 0.5;
 /** Px by which another row's lines must be nearer: both touch a line where two rows meet. */
 export const NEARER_PX = 2;
-/** Lines past the ones that were seen, in graduations, at which a place is still told to be beyond them. */
+/** Lines past the ones that were seen, in graduations, at which a place is still said to be beyond them. */
 export const PAST_LINES = 3;
 /** Rows that turn less than this (cosine of 5°) against each other are edges of one tape. */
 export const PARALLEL = 0.996;
@@ -63,6 +63,8 @@ export const VOUCHED_NUMBERS = 1;
 export const LAST_LINE = 0.4;
 /** Across hidden lines the course of the others may bend by this many graduations; more may be a slip. */
 export const MOST_BEND = 0.35;
+/** Of the way to the next number: one read this far off a stretch still vouches for it. */
+export const VOUCHES = 0.75;
 
 // scale-of.ts
 
@@ -70,7 +72,7 @@ export const MOST_BEND = 0.35;
 export const FOLLOWED_QUALITY = 0.4;
 /** A jump of nearly half a graduation is a slip, not a bend. */
 export const MOST_JUMP = 0.45;
-/** Of well followed places, nine in ten lie within the scatter that is told. */
+/** Of well followed places, nine in ten lie within the scatter that is stated. */
 export const SCATTER_SHARE = 0.9;
 /** Graduations: no lines are printed and seen more evenly than this. */
 export const LEAST_SCATTER = 0.012;
@@ -79,6 +81,14 @@ export const LEAST_SCATTER = 0.012;
  * places on drawn tapes and up to 5 mm beside them, 97 % then lie within what is stated.
  */
 export const SLANT_DOUBT = 0.012;
+/** Digit heights from the middle of the numbers to where a scale is outlined. */
+export const HALF_DIGITS = 0.6;
+/** Of what nine in ten keep within: what one line's place is off by; and that width, in graduations, where none was followed. */
+export const PER_LINE = 0.35;
+export const UNSEEN_SCATTER = 0.3;
+/** Fewer places don't bend a scale; entries of the table that does, at most. */
+export const FEWEST_PLACES = 4;
+export const LONGEST_TABLE = 2000;
 
 // seam.ts
 
@@ -89,5 +99,5 @@ export const SEAM = 0.3;
 /** Lines of a tape go on to both sides of the gap: from so far off it, in mm, and as dark as this. */
 export const PAST_SEAM_MM = 0.7;
 export const LINES_SHARE = 0.4;
-/** Graduations looked at together: the gap may run at a slant to the lines. */
+/** Graduations in one window: the gap may run at a slant to the lines. */
 export const SEAM_WINDOW_TICKS = 16;

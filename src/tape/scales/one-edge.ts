@@ -12,7 +12,7 @@ export function isOneEdge(one: ReadScale, other: ReadScale): boolean {
   const { from, to, zoneFrom, zoneTo } = other.geometry;
   const middle = (from + to) / 2;
   const at = pointOn(other.geometry, middle, (zoneFrom + zoneTo) / 2);
-  const place = placeOn(one.geometry, at.x, at.y);
+  const place = placeOn(one.geometry, at);
   const mm = mmPerUnit[one.unit];
   const differs = Math.abs(valueAtTick(one, place.tick) - valueAtTick(other, middle)) * mm;
   const apart = (place.away / Math.abs(place.pitch)) * one.mmPerTick;

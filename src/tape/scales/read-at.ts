@@ -1,4 +1,5 @@
 import { mmPerUnit } from '../graduations/tape-unit.ts';
+import type { Point } from '../picture/place.ts';
 import { tableAt } from '../pitch/position.ts';
 import {
   CLEARLY_NEARER,
@@ -21,12 +22,12 @@ import {
 import type { PointReading, PointReason, TapeReading } from './tape-reading.ts';
 
 /**
- * Reads one place of the picture, in its pixels. The place belongs to the scale whose lines
- * are nearest; where that one can't be read, nothing is told, though another might tell a number.
+ * Reads one place of the picture. The place belongs to the scale whose lines
+ * are nearest; where that one can't be read, there is no reading, though another might give one.
  */
-export function readingAt(reading: TapeReading, x: number, y: number): PointReading {
+export function readingAt(reading: TapeReading, at: Point): PointReading {
   const near = reading.scales
-    .map((scale, index) => ({ scale, index, place: placeOn(scale.geometry, x, y) }))
+    .map((scale, index) => ({ scale, index, place: placeOn(scale.geometry, at) }))
     .filter(({ scale, place }) => isBeside(scale, place))
     .sort((one, other) => one.place.away - other.place.away);
   const here = near.filter(({ scale, place }) => isAlong(scale, place));
@@ -43,7 +44,7 @@ export function readingAt(reading: TapeReading, x: number, y: number): PointRead
   const off = owner.place.away > NEARER_PX;
   if (off && near.some(isOther)) return no('another-scale');
   if (isCrowded(owner.scale.geometry, owner.place)) return no('another-scale');
-  if (reading.unread?.some((row) => isNearer(row, owner.place, x, y))) return no('another-scale');
+  if (reading.unread?.some((row) => isNearer(row, owner.place, at))) return no('another-scale');
   const readout = readOn(owner.scale, owner.index, owner.place);
   for (const other of rest) {
     if (owner.place.away < CLEARLY_NEARER * other.place.away) continue;
@@ -55,8 +56,8 @@ export function readingAt(reading: TapeReading, x: number, y: number): PointRead
   return readout;
 }
 
-function isNearer(row: ScaleGeometry, owner: ScalePlace, x: number, y: number): boolean {
-  const place = placeOn(row, x, y);
+function isNearer(row: ScaleGeometry, owner: ScalePlace, at: Point): boolean {
+  const place = placeOn(row, at);
   const inside = place.tick > row.from && place.tick < row.to;
   return inside && place.away < owner.away - NEARER_PX;
 }

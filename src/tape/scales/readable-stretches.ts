@@ -1,6 +1,6 @@
 import type { Claim } from '../claims/claim.ts';
 import { type LinesSeen, unbroken } from '../graduations/detected-lines.ts';
-import { LAST_LINE, MOST_BEND, SAFE_GAP, VOUCHED_NUMBERS } from './limits.ts';
+import { LAST_LINE, MOST_BEND, SAFE_GAP, VOUCHED_NUMBERS, VOUCHES } from './limits.ts';
 import type { Stretch } from './scale.ts';
 
 /**
@@ -12,7 +12,7 @@ export function readableStretches(claim: Claim, { first, there }: LinesSeen): St
   const contrary = claim.contrary.map(({ tick }) => tick);
   const reach = VOUCHED_NUMBERS * claim.ticksPerNumber;
   return unbroken(there, first, SAFE_GAP).flatMap(([from, to]) => {
-    const margin = claim.ticksPerNumber * 0.75;
+    const margin = claim.ticksPerNumber * VOUCHES;
     const inside = agreeing.filter((tick) => tick >= from - margin && tick <= to + margin);
     if (inside.length === 0) return [];
     const low = Math.max(

@@ -4,16 +4,21 @@ import { linesSeen } from '../graduations/detected-lines.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import type { Field } from '../picture/field.ts';
 import { pointOfPlace } from '../picture/place.ts';
-import { type Scaling, scaledAlong, scaledPlace } from '../picture/space.ts';
+import { type Scaling, type Space, scaledAlong, scaledPlace } from '../picture/space.ts';
 import type { PhasePoint } from '../pitch/phase.ts';
 import { distanceAt, graduationAt, type PositionModel, residualAt } from '../pitch/position.ts';
 import { crowdedBeside } from './crowded.ts';
 import {
+  FEWEST_PLACES,
   FOLLOWED_QUALITY,
+  HALF_DIGITS,
   LEAST_SCATTER,
+  LONGEST_TABLE,
   MOST_JUMP,
+  PER_LINE,
   SCATTER_SHARE,
   SLANT_DOUBT,
+  UNSEEN_SCATTER,
 } from './limits.ts';
 import { readableStretches, withoutSlips } from './readable-stretches.ts';
 import {
@@ -46,7 +51,7 @@ export function scaleOf(
   const from = Math.min(...stretches.map((stretch) => stretch.from));
   const to = Math.max(...stretches.map((stretch) => stretch.to));
   const { zoneFrom, zoneTo } = geometry;
-  const half = claim.digitShare * claim.ticksPerNumber * 0.6;
+  const half = claim.digitShare * claim.ticksPerNumber * HALF_DIGITS;
   return {
     unit: claim.unit,
     mmPerTick: claim.mmPerTick,
@@ -105,15 +110,20 @@ function scatterOf(track: readonly PhasePoint[]): number {
     .filter(good)
     .map(({ phase }) => Math.abs(phase))
     .sort((a, b) => a - b);
-  return LEAST_SCATTER + 0.35 * (sizes[Math.floor(sizes.length * SCATTER_SHARE)] ?? 0.3);
+  return (
+    LEAST_SCATTER + PER_LINE * (sizes[Math.floor(sizes.length * SCATTER_SHARE)] ?? UNSEEN_SCATTER)
+  );
 }
 
 /** The model with what its lines were last seen to differ by laid on top: it follows gentle bends. */
-export function bentTo(model: PositionModel, places: readonly PhasePoint[]): PositionModel {
+export function bentTo<S extends Space>(
+  model: PositionModel<S>,
+  places: readonly PhasePoint[],
+): PositionModel<S> {
   const first = places[0];
   const last = places[places.length - 1];
-  if (!first || !last || places.length < 4) return model;
-  const count = Math.min(2000, places.length * 2);
+  if (!first || !last || places.length < FEWEST_PLACES) return model;
+  const count = Math.min(LONGEST_TABLE, places.length * 2);
   const step = (last.t - first.t) / (count - 1);
   const values = new Float32Array(count);
   let at = 0;

@@ -1,7 +1,7 @@
 import { type RowFrame, toFrame, toImage } from '../frame/frame.ts';
 import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
-import { type Point, pointOfPlace } from '../picture/place.ts';
-import { placeIn, type Scaling, type Space } from '../picture/space.ts';
+import { type Point, placeOfPoint, pointOfPlace } from '../picture/place.ts';
+import type { Scaling, Space } from '../picture/space.ts';
 import { alongAt, fromCentre, type Graduated } from '../pitch/along.ts';
 import {
   densityAt,
@@ -80,8 +80,8 @@ export interface ScalePlace {
 }
 
 /** Where a place of the picture lies beside a row of graduations. */
-export function placeOn(geometry: ScaleGeometry, x: number, y: number): ScalePlace {
-  const [u, v] = toFrame(geometry.frame, placeIn(x, y));
+export function placeOn(geometry: ScaleGeometry, at: Point): ScalePlace {
+  const [u, v] = toFrame(geometry.frame, placeOfPoint(at));
   const t = fromCentre(geometry, u);
   const pitch = 1 / densityAt(geometry.model, t);
   const across = v / pitch;
@@ -110,9 +110,9 @@ export function tickOfValue(scale: ScaleIdentity, value: number): number {
 
 /** A model of px in one space as one of px in another. */
 export function enlargedModel<From extends Space, To extends Space>(
-  model: PositionModel,
+  model: PositionModel<From>,
   factor: Scaling<From, To>,
-): PositionModel {
+): PositionModel<To> {
   const { a, b, c, residual } = model;
   const scaled = { a: a / factor, b, c: c / factor };
   if (!residual) return scaled;

@@ -14,7 +14,7 @@ export interface Seam {
 
 /**
  * Where two lengths of tape meet and their lines happen to stand in line, they look like one row
- * of longer lines, with numbers on either side; the ground between them doesn't. Told are the
+ * of longer lines, with numbers on either side; the ground between them doesn't. Given are the
  * stretches with such a gap between the outer end of the lines and the numbers.
  */
 export function seamsOf(work: Field<'measuring'>, row: FollowedRow, claim: Claim): Seam[] {

@@ -54,7 +54,7 @@ export interface TapeReading {
   readonly scales: readonly ReadScale[];
   /** Rows of graduations that were seen and not read: a place on one belongs to no scale. */
   readonly unread?: readonly ScaleGeometry[];
-  /** How far from square the tape was seen, in degrees, when it could be told. */
+  /** How far from square the tape was seen, in degrees, when it could be measured. */
   readonly tiltDegrees?: number;
 }
 

@@ -43,7 +43,7 @@ export const LEAST_FINGER_PX = 9;
 /** Grey levels a line must stand out by to be one; and as a share of the best one near by. */
 export const LEAST_CONTRAST = 10;
 export const LEAST_SHARE = 0.5;
-/** Lines nearer to each other than this run together in the picture. */
+/** Lines nearer to each other than this merge in the picture. */
 export const LEAST_APART_PX = 3;
 /** The ground beside a line is no farther from its middle than this. */
 export const MOST_SIDE_PX = 8;
@@ -53,10 +53,14 @@ export const RIVAL_LENGTH = 0.8;
 export const CLEARLY_NEARER = 8;
 /** A line is followed so far to either end, as a multiple of the reach. */
 export const LONGEST = 4;
-/** A finger whose line can't be told has missed it by more than most do: the mean square of a bell's outer third. */
+/** A finger whose line is uncertain has missed it by more than most do: the mean square of a bell's outer third. */
 export const MISSED = 1.6;
 /** How well the middle of a line is found, in px (1 sigma). */
 export const LINE_PX = 0.4;
+/** Of how far a line is followed to one side: longer than this it goes on at both, and is no graduation. */
+export const ENDLESS = 1.9;
+/** From 0 to 1: how much more grey changes one way than the other, or no way is across. */
+export const LEAST_DIRECTION = 0.25;
 
 // touch-fit.ts
 
@@ -94,6 +98,11 @@ export const APART = 5;
 export const LEAST_HALF_PX = 4;
 /** How well a lean is seen at the best. */
 export const LEAST_LEAN_DOUBT = 0.03;
+/** Px between lines, and lines between the outer touches: with less they can't be followed. */
+export const LEAST_PITCH_PX = 3;
+export const FEWEST_LINES = 6;
+/** Times that a scale is fitted to the lines it followed. */
+export const ROUNDS = 3;
 
 // touch.ts
 
@@ -107,3 +116,5 @@ export const UNSEEN_LEAN = 0.12;
 export const BEYOND = 0.35;
 /** Places along a scale at which its spread is noted. */
 export const SPREAD_STEPS = 40;
+/** Mm to either side of the touches where a scale by touch is outlined: a tape's lines are about as long. */
+export const BAND_MM = 4;

@@ -5,9 +5,11 @@ import type { Placed } from './finger.ts';
 import { fingerPx } from './finger.ts';
 import {
   CLEARLY_NEARER,
+  ENDLESS,
   FINGER_SHARE,
   LEAST_APART_PX,
   LEAST_CONTRAST,
+  LEAST_DIRECTION,
   LEAST_FINGER_PX,
   LEAST_SHARE,
   LINE_PX,
@@ -22,22 +24,23 @@ import { inkOfLines } from './lines-ink.ts';
 
 /**
  * The middle of the graduation under a finger: moves the point across the nearest line, never
- * along it. The same point when no line stands out there, or lines can't be told from the gaps
+ * along it. The same point when no line stands out there, or lines look like the gaps
  * between them. `spread` is that of the line when it must be the one meant, else the finger's.
  *
  * @param perScreenPx px of the picture in one px of the screen; a phone's, when not given.
  */
-export function snapTo(image: GreyImage, x: number, y: number, perScreenPx?: number): Placed {
+export function snapTo(image: GreyImage, place: Point, perScreenPx?: number): Placed {
+  const { x, y } = place;
   const finger = fingerPx(image, perScreenPx);
   const reach = Math.round(
     Math.max(LEAST_FINGER_PX, Math.max(image.width, image.height) * FINGER_SHARE),
   );
   const unmoved = { x, y, spread: finger };
-  const across = directionAcross(image, x, y, reach);
-  const ink = across && inkOfLines(image, { x, y }, across, reach);
+  const across = directionAcross(image, place, reach);
+  const ink = across && inkOfLines(image, place, across, reach);
   if (!across || !ink) return unmoved;
   const along = Math.max(2, Math.round(reach / 3));
-  const strokes = clearStrokes(profileAt(image, { x, y }, across, 2 * reach, along), ink);
+  const strokes = clearStrokes(profileAt(image, place, across, 2 * reach, along), ink);
   const [nearest, ...others] = strokes;
   if (!nearest || Math.abs(nearest.shift) > reach) return unmoved;
   const apart = Math.min(...others.map(({ shift }) => Math.abs(shift - nearest.shift)));
@@ -49,7 +52,7 @@ export function snapTo(image: GreyImage, x: number, y: number, perScreenPx?: num
     lineLength(image, { at: at(stroke), across, ink, side }, most);
   const length = lengthOf(nearest);
   // A stripe of the cloth or the tape's own edge has no end near by: no graduation.
-  const endless = length > 1.9 * most;
+  const endless = length > ENDLESS * most;
   const mistakable = others.some(
     (other) =>
       other.shift ** 2 - nearest.shift ** 2 < CLEARLY_NEARER * finger ** 2 &&
@@ -69,7 +72,7 @@ function clearStrokes(profile: LineProfile, ink: 1 | -1): Stroke[] {
 }
 
 /** The direction in which grey changes most round a place; undefined where it changes evenly. */
-function directionAcross(image: GreyImage, x: number, y: number, reach: number): Point | undefined {
+function directionAcross(image: GreyImage, { x, y }: Point, reach: number): Point | undefined {
   let [xx, yy, xy] = [0, 0, 0];
   for (let j = -reach; j <= reach; j++) {
     for (let i = -reach; i <= reach; i++) {
@@ -82,7 +85,7 @@ function directionAcross(image: GreyImage, x: number, y: number, reach: number):
     }
   }
   const clear = Math.hypot(xx - yy, 2 * xy) / (xx + yy + 1);
-  if (clear < 0.25) return undefined;
+  if (clear < LEAST_DIRECTION) return undefined;
   const angle = 0.5 * Math.atan2(2 * xy, xx - yy);
   return { x: Math.cos(angle), y: Math.sin(angle) };
 }

@@ -11,7 +11,7 @@ export interface Along {
 
 /** A scale, and what is uncertain of it at each place, in its own graduations (1 sigma). */
 export interface SpreadModel {
-  readonly model: PositionModel;
+  readonly model: PositionModel<'picture'>;
   spreadAt(t: number): number;
 }
 
@@ -56,7 +56,7 @@ function moved(along: readonly Along[], which: number, sigmas: number): Along[] 
 }
 
 /** With c expected `crowded` sigmas from 0, in the middle between the outer touches. */
-function scaleThrough(along: readonly Along[], crowded: number): PositionModel {
+function scaleThrough(along: readonly Along[], crowded: number): PositionModel<'picture'> {
   const { middle, span, from, range } = sizeOf(along);
   const rows = along.map(({ t, mm, spread }) => {
     const part = (t - middle) / span;
@@ -73,7 +73,7 @@ function scaleThrough(along: readonly Along[], crowded: number): PositionModel {
   return { a: a / level, b: (b - a * middle) / level, c: c / level };
 }
 
-function missed(along: readonly Along[], model: PositionModel): number {
+function missed(along: readonly Along[], model: PositionModel<'picture'>): number {
   const { span, range } = sizeOf(along);
   const misses = along.map(({ t, mm, spread }) => {
     return ((graduationAt(model, t) - mm) / range) * (span / spread);

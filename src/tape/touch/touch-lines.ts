@@ -1,6 +1,6 @@
 import type { RowFrame } from '../frame/frame.ts';
 import { bandSignal, type Strip, strip } from '../frame/strip.ts';
-import type { TapeUnit } from '../graduations/tape-unit.ts';
+import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
 import { fieldOf, logOf } from '../picture/field.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
 import { type PhasePoint, phaseTrack } from '../pitch/phase.ts';
@@ -10,11 +10,14 @@ import {
   APART,
   BANDS_MM,
   FARTHEST_BAND_PX,
+  FEWEST_LINES,
   FOLLOWED_QUALITY,
   LEAST_BAND_PX,
   LEAST_HALF_PX,
   LEAST_LEAN_DOUBT,
+  LEAST_PITCH_PX,
   MOST_MISSED,
+  ROUNDS,
   TOUCH_AGREES_TICKS,
   WINDOW,
 } from './limits.ts';
@@ -38,7 +41,7 @@ export interface Lean {
 const LINE_STEPS: Readonly<Record<TapeUnit, readonly number[]>> = {
   cm: [1, 0.5, 5],
   mm: [1, 0.5, 5],
-  inch: [25.4 / 16, 25.4 / 8, 25.4 / 32, 25.4 / 10, 25.4 / 4],
+  inch: [16, 8, 32, 10, 4].map((parts) => mmPerUnit.inch / parts),
 };
 
 /** The lines of the scale nearest to the touches, followed through the picture; undefined when they can't be. */
@@ -46,7 +49,7 @@ export function followedLines(
   image: GreyImage,
   frame: RowFrame<'picture'>,
   along: readonly Along[],
-  plain: PositionModel,
+  plain: PositionModel<'picture'>,
   unit: TapeUnit,
 ): FollowedLines | undefined {
   const bands = BANDS_MM.map(([low, high]) => bandPx(low / plain.a, high / plain.a));
@@ -82,16 +85,20 @@ function followAt(
   signal: Float32Array,
   from: number,
   along: readonly Along[],
-  plain: PositionModel,
+  plain: PositionModel<'picture'>,
   mmPerTick: number,
 ): Tracked | undefined {
   const first = along[0] as Along;
   const last = along[along.length - 1] as Along;
   const pitch = (mmPerTick * (last.t - first.t)) / (last.mm - first.mm);
-  if (pitch < 3 || (last.t - first.t) / pitch < 6) return undefined;
-  let model: PositionModel = { a: plain.a / mmPerTick, b: plain.b / mmPerTick, c: plain.c };
+  if (pitch < LEAST_PITCH_PX || (last.t - first.t) / pitch < FEWEST_LINES) return undefined;
+  let model: PositionModel<'picture'> = {
+    a: plain.a / mmPerTick,
+    b: plain.b / mmPerTick,
+    c: plain.c,
+  };
   let track: PhasePoint[] = [];
-  for (let pass = 0; pass < 3; pass++) {
+  for (let pass = 0; pass < ROUNDS; pass++) {
     track = between(phaseTrack(signal, from, 0, model, WINDOW), along, pitch);
     const bent = fitProjective(track, model);
     if (!bent) return undefined;
@@ -150,7 +157,7 @@ function leanOf(
   pixels: Strip,
   [low, high]: readonly [number, number],
   along: readonly Along[],
-  model: PositionModel,
+  model: PositionModel<'picture'>,
 ): Lean | undefined {
   const cut = Math.floor((low + high) / 2);
   const apart = (high - low + 1) / 2;

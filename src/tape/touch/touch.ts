@@ -8,7 +8,7 @@ import { outlineOf, type ReadScale, type ScaleGeometry } from '../scales/scale.t
 import type { TapeReading } from '../scales/tape-reading.ts';
 import type { Placed } from './finger.ts';
 import { fingerPx } from './finger.ts';
-import { BEYOND, IN_LINE, SAME_PLACE_PX, SPREAD_STEPS, UNSEEN_LEAN } from './limits.ts';
+import { BAND_MM, BEYOND, IN_LINE, SAME_PLACE_PX, SPREAD_STEPS, UNSEEN_LEAN } from './limits.ts';
 import { type Along, type SpreadModel, throughTouches } from './touch-fit.ts';
 import { followedLines } from './touch-lines.ts';
 
@@ -23,7 +23,7 @@ export interface Touch extends Point {
 export type TouchFault = 'one-only' | 'same-place' | 'same-value' | 'not-in-line' | 'order';
 
 /** Only lines this far apart are long ones with a number, in mm: others look like their neighbours. */
-const LONG_LINES: Readonly<Record<TapeUnit, number>> = { cm: 5, mm: 5, inch: 25.4 / 8 };
+const LONG_LINES: Readonly<Record<TapeUnit, number>> = { cm: 5, mm: 5, inch: mmPerUnit.inch / 8 };
 
 /**
  * A scale from touched graduations: straight through two, projective through more, and bent
@@ -124,7 +124,7 @@ function scaleOf(
   const from = first.mm / mmPerTick;
   const to = last.mm / mmPerTick;
   const more = BEYOND * (to - from);
-  const half = 4 / mmPerTick;
+  const half = BAND_MM / mmPerTick;
   const start = from - more;
   const step = (to + more - start) / SPREAD_STEPS;
   const values = Array.from({ length: SPREAD_STEPS + 1 }, (_, i) =>

@@ -1,7 +1,6 @@
-interface Rule {
-  says: string;
-  source: string;
-}
+import type { ButtonholeQuote } from '../../sewing/sources/buttonholes.ts';
+import { buttonholeQuotes } from './published-buttonhole-words.ts';
+import { quoted } from './published-words.ts';
 
 /** A buttonhole for a button. */
 export const buttonholeWords = {
@@ -28,7 +27,8 @@ export const buttonholeWords = {
     way === 'horizontal'
       ? `Start ${past} past the centre line toward the edge; ${rest} lies the other way. Try it on a scrap before you cut.`
       : `On the centre line: ${past} above the button’s place, ${rest} below. Try it on a scrap before you cut.`,
-  overlap: 'Cloth past the centre line, at least',
+  overlap: ({ quote }: { quote: ButtonholeQuote }) =>
+    `Cloth past the centre line, at least: ${buttonholeQuotes[quote].says}`,
   others: 'By the other rules',
   formula: {
     'diameter-thickness': (across: string, thick: string, more: string, long: string) =>
@@ -42,7 +42,7 @@ export const buttonholeWords = {
   more: (length: string) => ` + ${length}`,
   rest: (long: string, past: string, rest: string) =>
     `${long} − ${past} = ${rest} on the other side.`,
-  published: ({ says, source }: Rule) => `${says} (${source}).`,
+  published: ({ quote }: { quote: ButtonholeQuote }) => `${quoted(buttonholeQuotes[quote])}.`,
   conflict: 'The published rules differ: the choice is yours.',
   run: 'From the edge side of the hole',
 };

@@ -1,14 +1,13 @@
+import type { HookQuote } from '../../sewing/sources/hooks.ts';
+import { hookQuotes } from './published-hook-words.ts';
+import { quoted } from './published-words.ts';
+
 interface Named {
   one: string;
   /** One of them in a sentence. */
   single: string;
   many: string;
   label: string;
-}
-
-interface Rule {
-  says: string;
-  source: string;
 }
 
 /** What each field of the closures is called. */
@@ -99,8 +98,8 @@ export const closuresWords = {
   otherSide: 'Other side, same marks from the same edge',
   setBackFrom: (length: string) => `${length} in from the edge`,
   projects: (length: string) => `stands ${length} past the edge`,
-  setBackSources: (one: Rule, other: Rule) =>
-    `Both are published: ${one.says} (${one.source}); ${other.says} (${other.source}).`,
+  setBackSources: (one: { quote: HookQuote }, other: { quote: HookQuote }) =>
+    `Both are published: ${quoted(hookQuotes[one.quote])}; ${quoted(hookQuotes[other.quote])}.`,
   source: 'Divide by the spaces, not by the closures (The New Dressmaker, handbook, 1921).',
   formula: {
     shares: ', the ends counted in',

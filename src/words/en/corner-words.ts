@@ -1,3 +1,6 @@
+import type { MitreQuote } from '../../sewing/sources/mitres.ts';
+import { mitreQuotes } from './published-mitre-words.ts';
+
 /** A mitred corner of two hems. */
 export const cornerWords = {
   title: 'Mitred corner',
@@ -27,5 +30,7 @@ export const cornerWords = {
   formula: (near: string, far: string, angle: string, along: string, edge: string) =>
     `${edge}: 2 × (${near} + ${far} × cos ${angle}°) ÷ sin ${angle}° = ${along}.`,
   foldLine: 'To the fold line, in the middle of its fold.',
+  rule: ({ quote }: { quote: MitreQuote }) => `${mitreQuotes[quote].says}.`,
+  source: ({ quote }: { quote: MitreQuote }) => mitreQuotes[quote].source,
   derived: 'Geometry, derived here.',
 };

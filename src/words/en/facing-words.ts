@@ -1,3 +1,6 @@
+import type { FacingQuote } from '../../sewing/sources/facings.ts';
+import { facingQuotes } from './published-facing-words.ts';
+import { quoted } from './published-words.ts';
 import { turnedWords } from './turned-words.ts';
 
 /** A hem finished with a facing. */
@@ -34,5 +37,5 @@ export const facingWords = {
   givesFormula: (depth: string, radius: string, percent: string) =>
     `${depth} ÷ ${radius} = ${percent} %.`,
   givesSource: 'Half of what a hem turned up would have to (geometry, derived here).',
-  published: (rule: { says: string; source: string }) => `${rule.says} (${rule.source}).`,
+  published: ({ quote }: { quote: FacingQuote }) => `${quoted(facingQuotes[quote])}.`,
 };

@@ -1,8 +1,34 @@
+/** What the parts of a record are called. */
+const parts = {
+  id: 'number',
+  name: 'name',
+  invented: 'note of being invented',
+  changed: 'time of the last change',
+  edits: 'count of changes',
+  kept: 'list of calculations',
+  'taken-off': 'list of what was taken off',
+  quantities: 'list of quantities',
+  works: 'list of works',
+  facts: 'list of facts',
+  begun: 'list of what is begun',
+  decisions: 'list of decisions',
+};
+
 interface Damage {
   kind: string;
-  part?: string;
+  part?: keyof typeof parts;
+  /** Of a list, which one. */
+  place?: number;
   version?: number;
 }
+
+const damagedPart = ({ part, place }: Damage) => {
+  if (part === undefined) return 'record';
+  if (place === undefined) return parts[part];
+  return part === 'taken-off'
+    ? `calculation ${place} of what was taken off`
+    : `calculation ${place}`;
+};
 
 /** Restoring garments from a backup. */
 export const garmentRestoreWords = {
@@ -55,6 +81,6 @@ export const garmentRestoreWords = {
     `Garment ${place} of the file${name === undefined ? '' : ` (${name})`} can’t be taken: ${
       damage.kind === 'newer'
         ? 'it is from a newer version'
-        : `its ${damage.part ?? 'record'} is damaged`
+        : `its ${damagedPart(damage)} is damaged`
     }.`,
 };

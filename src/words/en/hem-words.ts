@@ -1,9 +1,7 @@
+import type { HemQuote } from '../../sewing/sources/hems.ts';
+import { hemQuotes } from './published-hem-words.ts';
+import { quoted } from './published-words.ts';
 import { turnedWords } from './turned-words.ts';
-
-interface Rule {
-  says: string;
-  source: string;
-}
 
 const labels = {
   depth: 'Depth, finished',
@@ -72,7 +70,7 @@ export const hemWords = {
       : `${first} from the raw edge, then ${second} from the fold`,
   usual: 'Usual depths',
   usualSkirts: 'Usual on skirts',
-  usualOf: ({ says, source }: Rule) => `${says} (${source})`,
+  usualOf: ({ quote }: { quote: HemQuote }) => quoted(hemQuotes[quote]),
   classLabel: 'By its depth',
   hemClass: {
     rolled: 'a rolled hem',
@@ -100,5 +98,5 @@ export const hemWords = {
   curveFormula: (depth: string, radius: string, percent: string) =>
     `2 × ${depth} ÷ ${radius} = ${percent} %.`,
   curveSource: 'Geometry, derived here; what a cloth takes is common practice, no source.',
-  source: (rule: Rule) => `Sum and chalk lines: ${rule.source}.`,
+  source: ({ quote }: { quote: HemQuote }) => `Sum and chalk lines: ${hemQuotes[quote].source}.`,
 };

@@ -1,7 +1,9 @@
 import type { HolePlace } from '../../sewing/hole-place.ts';
 import type { FromMiddle } from '../../sewing/lacing.ts';
 import type { Face } from '../../sewing/lacing-repeat.ts';
+import type { LacingQuote } from '../../sewing/sources/lacing.ts';
 import { holeWords } from './hole-words.ts';
+import { lacingQuotes } from './published-lacing-words.ts';
 
 const FACES: Readonly<Record<Face, string>> = { front: 'front', back: 'back' };
 
@@ -126,7 +128,9 @@ export const lacingWords = {
     `${parts.join(' + ')} = ${total}: ${said}.`,
   parts: (turns: boolean, tails: boolean) =>
     `straight from place to place, through the layers${turns ? ', turns of twice the lace’s width' : ''}${tails ? ', tails' : ''}`,
-  bySource: (says: string, tails: boolean) =>
-    `${says}; and through the first hole${tails ? ', and tails' : ''}`,
+  bySource: ({ quote }: { quote: LacingQuote }, tails: boolean) =>
+    `${lacingQuotes[quote].says}; and through the first hole${tails ? ', and tails' : ''}`,
+  rule: ({ quote }: { quote: LacingQuote }) => `${lacingQuotes[quote].says}.`,
+  source: ({ quote }: { quote: LacingQuote }) => lacingQuotes[quote].source,
   derived: 'Geometry, derived here. Passes: one for each time the lace changes face.',
 };

@@ -1,3 +1,7 @@
+import type { PleatQuote } from '../../sewing/sources/pleats.ts';
+import { pleatQuotes } from './published-pleat-words.ts';
+import { quoted } from './published-words.ts';
+
 /** What is pleated, in a sentence. */
 const kinds = { knife: 'Knife', box: 'Box', inverted: 'Inverted' };
 
@@ -57,7 +61,7 @@ export const pleatsWords = {
   figureAll: 'The strip above, folded below',
   figureFirst: 'The first pleats, the strip above, folded below; under them all of both',
   counted: (count: number) => `${count} ${count === 1 ? 'pleat' : 'pleats'}`,
-  published: (rule: { says: string; source: string }) => `${rule.says} (${rule.source}).`,
+  published: ({ quote }: { quote: PleatQuote }) => `${quoted(pleatQuotes[quote])}.`,
   stripsSource:
     'Strips: each join takes a seam of both (Dress Making, Trade Practical 2, government teaching book, 2024).',
   formula: {

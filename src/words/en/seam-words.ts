@@ -1,9 +1,7 @@
 import type { Finish, Row } from '../../sewing/seam-rows.ts';
-
-interface Rule {
-  says: string;
-  source: string;
-}
+import type { SeamQuote } from '../../sewing/sources/seams.ts';
+import { seamQuotes } from './published-seam-words.ts';
+import { quoted } from './published-words.ts';
 
 const labels = {
   what: 'What',
@@ -112,7 +110,7 @@ export const seamWords = {
   differs: 'Raw edge longer (or shorter, inward) by',
   clipSentence: (short: string, lesser: string) =>
     `Clip (or notch, outward) no further apart, and stop ${short} short of the stitching. ${lesser}`,
-  published: ({ says, source }: Rule) => `${says} (${source}).`,
+  published: ({ quote }: { quote: SeamQuote }) => `${quoted(seamQuotes[quote])}.`,
   derived: 'Geometry, derived here.',
   plainSource:
     'Finished and pressed open as wide as it is: trimming is for enclosed seams (common practice, no source).',

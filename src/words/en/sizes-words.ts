@@ -1,3 +1,6 @@
+import type { SizeQuote } from '../../sewing/sources/sizes.ts';
+import { sizeQuotes } from './published-size-words.ts';
+
 interface Size {
   us: number;
   metric: number;
@@ -24,6 +27,9 @@ export const sizesWords = {
   stitchSentence: (mm: string, perInch: string) =>
     `Set the stitch to ${mm}: ${perInch} stitches to the inch.`,
   inUse: 'In use',
+  inUseOf: (shirts: { quote: SizeQuote }, trousers: { quote: SizeQuote }) =>
+    `${sizeQuotes[shirts.quote].says}; ${sizeQuotes[trousers.quote].says}`,
+  source: ({ quote }: { quote: SizeQuote }) => sizeQuotes[quote].source,
   stitchSource: 'By definition: an inch is 25.4 mm, a centimetre 10 mm.',
   stitchFormula: (inch: string, mm: string, perInch: string) =>
     `${inch} ÷ ${mm} = ${perInch} to the inch.`,
@@ -41,7 +47,7 @@ export const sizesWords = {
     `Metric ${metric} is US ${us}: a blade ${thick} mm thick.`,
   needleBetween: (finer: Size, coarser: Size) =>
     `Between two sizes: metric ${finer.metric} (US ${finer.us}) and ${coarser.metric} (US ${coarser.us}). Take the finer for fine cloth.`,
-  disputed: (says: string) => `Sources differ: ${says}.`,
+  disputed: ({ quote }: { quote: SizeQuote }) => `Sources differ: ${sizeQuotes[quote].says}.`,
   metricSize: (metric: number) => `Metric ${metric}`,
   usSize: (us: number) => `US ${us}`,
   needleFormula: (metric: number, mm: string) =>

@@ -26,7 +26,7 @@ function worst(lock: Lock, { image, fromMm, toMm, lineAt }: KnownScene, moved: M
   for (let mm = fromMm + 8; mm < toMm - 8; mm += 3.7) {
     const { x, y } = movedPoint(image, moved, lineAt(mm));
     if (x < 20 || y < 20 || x > image.width - 20 || y > image.height - 20) continue;
-    const told = readingAt(lock.reading, x, y);
+    const told = readingAt(lock.reading, { x, y });
     if (told.ok) errors.push(Math.abs(told.mm - mm));
   }
   expect(errors.length).toBeGreaterThan(20);
@@ -96,7 +96,7 @@ describe('what a held scale does not own', () => {
   }
 
   const told = (lock: Lock | undefined, at: Point) => {
-    const held = readingAt(lock!.reading, at.x, at.y);
+    const held = readingAt(lock!.reading, at);
     return held.ok ? held.mm : held.reason;
   };
 

@@ -11,6 +11,9 @@ import { boxDown, fieldOf } from '../../../src/tape/picture/field.ts';
 import { pointOfPlace } from '../../../src/tape/picture/place.ts';
 import { alongRow, placeIn, scaledPlace, scalingOf } from '../../../src/tape/picture/space.ts';
 import { fromCentre } from '../../../src/tape/pitch/along.ts';
+import type { PositionModel } from '../../../src/tape/pitch/position.ts';
+import { readingAt } from '../../../src/tape/scales/read-at.ts';
+import { snapTo } from '../../../src/tape/touch/snap.ts';
 
 const picture = fieldOf({ width: 8, height: 8, pixels: new Uint8Array(64) });
 const search = boxDown<'search'>(picture, 2);
@@ -46,4 +49,24 @@ test('px along a row are not px of the picture, nor of another copy’s row', ()
   fromCentre(row, 7);
   // @ts-expect-error px along a row of the search copy
   fromCentre(row, alongRow<'search'>(7));
+});
+
+test('a place of a copy is not read, nor touched', () => {
+  const image = { width: 8, height: 8, pixels: new Uint8Array(64) };
+  const reading = { width: 8, height: 8, outcome: 'cannot', scales: [] } as const;
+  const place = placeIn<'search'>(1, 1);
+  const inPicture = pointOfPlace(scaledPlace(place, scalingOf<'search', 'picture'>(2)));
+  expect(readingAt(reading, inPicture).ok).toBe(false);
+  expect(snapTo(image, inPicture)).toMatchObject({ x: 2.5, y: 2.5 });
+  // @ts-expect-error a place of the search copy
+  readingAt(reading, pointOfPlace(place));
+  // @ts-expect-error a place of the search copy
+  snapTo(image, pointOfPlace(place));
+});
+
+test('where graduations stand in one copy says nothing of another', () => {
+  const model: PositionModel<'measuring'> = { a: 1, b: 0, c: 0 };
+  // @ts-expect-error graduations to a px of the measuring copy
+  const row: { model: PositionModel<'picture'> } = { model };
+  expect(row.model).toBe(model);
 });

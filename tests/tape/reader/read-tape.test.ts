@@ -46,7 +46,7 @@ function pictureOf(tape: DrawnTape): GreyImage {
 function toldAt(reading: TapeReading, tape: DrawnTape, tick: number) {
   const { frame, pitch } = truthOf(tape);
   const [x, y] = toImage(frame, distanceAt(pitch.model, tick), 0);
-  return readingAt(reading, x, y);
+  return readingAt(reading, { x, y });
 }
 
 function expectRight(

@@ -34,7 +34,7 @@ function picture(
 async function told(image: GreyImage, ...places: readonly (readonly [x: number, y: number])[]) {
   const reading = await readTape(image, async (page) => readGlyphs(page));
   return places.map(([x, y]) => {
-    const one = readingAt(reading, x, y);
+    const one = readingAt(reading, { x, y });
     return one.ok ? Math.round(one.mm) : one.reason;
   });
 }

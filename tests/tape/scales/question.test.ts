@@ -13,7 +13,7 @@ function asking(...scales: ReadScale[]): TapeReading {
 
 /** Graduation 3 of the made scale, 23 mm past the first number. */
 const valueAt3 = (reading: TapeReading) => {
-  const told = readingAt(reading, 430, 310);
+  const told = readingAt(reading, { x: 430, y: 310 });
   return told.ok ? { value: told.value, unit: told.unit, mm: told.mm } : told.reason;
 };
 

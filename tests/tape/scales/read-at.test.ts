@@ -39,11 +39,11 @@ const refused = (reason: string) => ({ ok: false, reason });
 
 describe('a place belongs to the scale whose lines are nearest', () => {
   test('each edge reads its own numbers, in its own unit and way', () => {
-    const upper = readingAt(both, 430, 305);
+    const upper = readingAt(both, { x: 430, y: 305 });
     expect(upper).toMatchObject({ ok: true, scale: 0, unit: 'cm' });
     if (upper.ok)
       expect([upper.value, upper.mm]).toEqual([expect.closeTo(20.3), expect.closeTo(203)]);
-    const lower = readingAt(both, 400 + 15.875, 437);
+    const lower = readingAt(both, { x: 400 + 15.875, y: 437 });
     expect(lower).toMatchObject({ ok: true, scale: 1, unit: 'inch' });
     if (lower.ok) {
       expect(lower.value).toBeCloseTo(40 - 1 / 16, 9);
@@ -52,21 +52,25 @@ describe('a place belongs to the scale whose lines are nearest', () => {
   });
 
   test('a third of the way over it is still the nearer one’s', () => {
-    expect(readingAt(both, 430, 340)).toMatchObject({ ok: true, scale: 0 });
-    expect(readingAt(both, 430, 405)).toMatchObject({ ok: true, scale: 1 });
+    expect(readingAt(both, { x: 430, y: 340 })).toMatchObject({ ok: true, scale: 0 });
+    expect(readingAt(both, { x: 430, y: 405 })).toMatchObject({ ok: true, scale: 1 });
   });
 
   test('between two that tell different lengths: another-scale', () => {
-    expect(readingAt(both, 430, 372)).toEqual(refused('another-scale'));
+    expect(readingAt(both, { x: 430, y: 372 })).toEqual(refused('another-scale'));
   });
 
   test('between two edges that tell the same length, that length', () => {
     const twin = madeScale({
       geometry: madeGeometry({ frame: rowFrame([400, 440], 0), zoneFrom: -2, zoneTo: 0 }),
     });
-    expect(readingAt(readingOf([madeScale(), twin]), 430, 370)).toMatchObject({ ok: true });
+    expect(readingAt(readingOf([madeScale(), twin]), { x: 430, y: 370 })).toMatchObject({
+      ok: true,
+    });
     const off = { ...twin, anchorValue: 20.2 };
-    expect(readingAt(readingOf([madeScale(), off]), 430, 370)).toEqual(refused('another-scale'));
+    expect(readingAt(readingOf([madeScale(), off]), { x: 430, y: 370 })).toEqual(
+      refused('another-scale'),
+    );
   });
 
   test('past the last line seen of the nearer edge: off-the-scale, though the other edge reads', () => {
@@ -76,9 +80,9 @@ describe('a place belongs to the scale whose lines are nearest', () => {
       geometry: madeGeometry({ frame: rowFrame([400, 380], 0), zoneFrom: -2, zoneTo: 0, to: 10 }),
     });
     const narrow = readingOf([madeScale(), short]);
-    expect(readingAt(narrow, 400 + 10 * 20, 358)).toEqual(refused('off-the-scale'));
-    expect(readingAt(narrow, 400 + 10 * 20, 310)).toMatchObject({ ok: true, scale: 0 });
-    expect(readingAt(narrow, 400 + 10 * 5, 370)).toMatchObject({ ok: true, scale: 1 });
+    expect(readingAt(narrow, { x: 400 + 10 * 20, y: 358 })).toEqual(refused('off-the-scale'));
+    expect(readingAt(narrow, { x: 400 + 10 * 20, y: 310 })).toMatchObject({ ok: true, scale: 0 });
+    expect(readingAt(narrow, { x: 400 + 10 * 5, y: 370 })).toMatchObject({ ok: true, scale: 1 });
   });
 
   test('beside the lines, where another tape’s may go on from under this one: another-scale', () => {
@@ -87,32 +91,36 @@ describe('a place belongs to the scale whose lines are nearest', () => {
     const crossing = readingOf([madeScale(), under]);
     // On its row, 25 graduations before those that were seen, and 2 mm off the lines of this one.
     const beside = pointOn(geometry, -5, 1);
-    expect(readingAt(readingOf([madeScale()]), beside.x, beside.y)).toMatchObject({ ok: true });
-    expect(readingAt(crossing, beside.x, beside.y)).toEqual(refused('another-scale'));
-    expect(readingAt(crossing, beside.x, 305)).toMatchObject({ ok: true, scale: 0 });
+    expect(readingAt(readingOf([madeScale()]), beside)).toMatchObject({ ok: true });
+    expect(readingAt(crossing, beside)).toEqual(refused('another-scale'));
+    expect(readingAt(crossing, { x: beside.x, y: 305 })).toMatchObject({ ok: true, scale: 0 });
     // Two parts of one bent tape tell the same there.
     const bent = readingOf([madeScale(), madeScale({ anchorValue: 20, geometry })]);
-    expect(readingAt(bent, beside.x, beside.y)).toMatchObject({ ok: true });
+    expect(readingAt(bent, beside)).toMatchObject({ ok: true });
   });
 
   test('nearer to a row that was seen and not read: another-scale', () => {
     const row = madeGeometry({ frame: rowFrame([400, 360], 0), zoneFrom: 0, zoneTo: 2 });
     const reading = readingOf([madeScale()], [row]);
-    expect(readingAt(reading, 430, 365)).toEqual(refused('another-scale'));
-    expect(readingAt(reading, 430, 325)).toMatchObject({ ok: true, scale: 0 });
+    expect(readingAt(reading, { x: 430, y: 365 })).toEqual(refused('another-scale'));
+    expect(readingAt(reading, { x: 430, y: 325 })).toMatchObject({ ok: true, scale: 0 });
     // Past the end of that row nothing else can be meant.
-    expect(readingAt(readingOf([madeScale()], [{ ...row, to: 2 }]), 430, 365).ok).toBe(true);
+    expect(readingAt(readingOf([madeScale()], [{ ...row, to: 2 }]), { x: 430, y: 365 }).ok).toBe(
+      true,
+    );
   });
 });
 
 describe('nothing is told', () => {
   test('not-sure-yet: the nearest scale is doubted, though the other edge could tell', () => {
     const doubted = madeScale({ sure: false, doubts: ['line'] });
-    expect(readingAt(readingOf([otherEdge, doubted]), 430, 305)).toEqual({
+    expect(readingAt(readingOf([otherEdge, doubted]), { x: 430, y: 305 })).toEqual({
       ...refused('not-sure-yet'),
       scale: 1,
     });
-    expect(readingAt(readingOf([otherEdge, doubted]), 430, 435)).toMatchObject({ ok: true });
+    expect(readingAt(readingOf([otherEdge, doubted]), { x: 430, y: 435 })).toMatchObject({
+      ok: true,
+    });
   });
 
   test('beyond-the-numbers: lines are seen there, and no number vouches for them', () => {
@@ -122,7 +130,7 @@ describe('nothing is told', () => {
         { from: 5, to: 20.4 },
       ],
     });
-    const at = (tick: number) => readingAt(readingOf([scale]), 400 + 10 * tick, 310);
+    const at = (tick: number) => readingAt(readingOf([scale]), { x: 400 + 10 * tick, y: 310 });
     for (const tick of [-21, -7, 0, 4.9, 20.5, 49, 52]) {
       expect(at(tick), `${tick}`).toEqual(refused('beyond-the-numbers'));
     }
@@ -131,32 +139,32 @@ describe('nothing is told', () => {
 
   test('below-zero, but for the zero line’s own width', () => {
     const reading = readingOf([madeScale({ anchorValue: 0 })]);
-    expect(readingAt(reading, 390, 310)).toEqual(refused('below-zero'));
-    expect(readingAt(reading, 394, 310)).toEqual(refused('below-zero'));
-    expect(readingAt(reading, 396, 310)).toMatchObject({ ok: true });
+    expect(readingAt(reading, { x: 390, y: 310 })).toEqual(refused('below-zero'));
+    expect(readingAt(reading, { x: 394, y: 310 })).toEqual(refused('below-zero'));
+    expect(readingAt(reading, { x: 396, y: 310 })).toMatchObject({ ok: true });
     const backwards = readingOf([madeScale({ anchorValue: 0, direction: -1 })]);
-    expect(readingAt(backwards, 410, 310)).toEqual(refused('below-zero'));
-    expect(readingAt(backwards, 390, 310)).toMatchObject({ ok: true });
+    expect(readingAt(backwards, { x: 410, y: 310 })).toEqual(refused('below-zero'));
+    expect(readingAt(backwards, { x: 390, y: 310 })).toMatchObject({ ok: true });
   });
 
   test('off-the-scale: farther beside the lines than any tape reaches, or past them', () => {
     const reading = readingOf([madeScale()]);
-    expect(readingAt(reading, 430, 300 + 20 + 59).ok).toBe(true);
-    expect(readingAt(reading, 430, 300 + 20 + 61)).toEqual(refused('off-the-scale'));
-    expect(readingAt(reading, 430, 300 - 59).ok).toBe(true);
-    expect(readingAt(reading, 430, 300 - 61)).toEqual(refused('off-the-scale'));
-    expect(readingAt(reading, 400 + 10 * 54, 310)).toEqual(refused('off-the-scale'));
-    expect(readingAt(reading, 400 - 10 * 34, 310)).toEqual(refused('off-the-scale'));
+    expect(readingAt(reading, { x: 430, y: 300 + 20 + 59 }).ok).toBe(true);
+    expect(readingAt(reading, { x: 430, y: 300 + 20 + 61 })).toEqual(refused('off-the-scale'));
+    expect(readingAt(reading, { x: 430, y: 300 - 59 }).ok).toBe(true);
+    expect(readingAt(reading, { x: 430, y: 300 - 61 })).toEqual(refused('off-the-scale'));
+    expect(readingAt(reading, { x: 400 + 10 * 54, y: 310 })).toEqual(refused('off-the-scale'));
+    expect(readingAt(reading, { x: 400 - 10 * 34, y: 310 })).toEqual(refused('off-the-scale'));
   });
 
   test('nothing-read: no scale at all', () => {
-    expect(readingAt(readingOf([]), 430, 310)).toEqual(refused('nothing-read'));
+    expect(readingAt(readingOf([]), { x: 430, y: 310 })).toEqual(refused('nothing-read'));
   });
 });
 
 describe('the stated uncertainty', () => {
   const told = (scale: ReadScale, y: number) => {
-    const at = readingAt(readingOf([scale]), 430, y);
+    const at = readingAt(readingOf([scale]), { x: 430, y });
     if (!at.ok) throw new Error(at.reason);
     return at.uncertaintyMm;
   };
@@ -213,7 +221,7 @@ test('law: the value where a value’s own graduation is drawn is that value', (
         const scale = madeScale({ unit, mmPerTick, direction, anchorValue: 200, geometry });
         const value = 200 + (direction * tick) / perUnit;
         const { x, y } = pointOn(geometry, tickOfValue(scale, value), across);
-        const told = readingAt(readingOf([scale]), x, y);
+        const told = readingAt(readingOf([scale]), { x, y });
         expect(told.ok && told.value).toBeCloseTo(value, 5);
         expect(told.ok && told.mm).toBeCloseTo(value * mmPerUnit[unit], 4);
       },

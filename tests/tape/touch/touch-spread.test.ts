@@ -29,7 +29,8 @@ function count(tally: Tally, reading: TapeReading, see: See, row: Row): void {
   for (let part = -0.33; part < 1.34; part += 0.07) {
     for (const across of [-8, -4, 0, 5, 10]) {
       const along = from + part * (to - from);
-      const told = readingAt(reading, ...see(along, across));
+      const [x, y] = see(along, across);
+      const told = readingAt(reading, { x, y });
       if (!told.ok) continue;
       tally.places++;
       if (Math.abs(told.mm - zero - along) <= told.uncertaintyMm) tally.within++;
@@ -113,7 +114,7 @@ function greyOf(scene: Scene): GreyImage {
 function snapped(scene: Scene, image: GreyImage, mm: number, random: () => number): Touch {
   const [x, y] = placeOf(scene, mm, 3);
   const finger = scene.width / 400;
-  const place = snapTo(image, x + finger * bell(random), y + finger * bell(random));
+  const place = snapTo(image, { x: x + finger * bell(random), y: y + finger * bell(random) });
   return { ...place, value: (ZERO + mm) / 10, unit: 'cm' };
 }
 
@@ -160,7 +161,8 @@ test.each(TOUCHES)(
     );
     for (let mm = -30; made.ok && mm <= 30; mm += 1.7) {
       for (const across of [0.5, 2, 3.5]) {
-        const told = readingAt(made.value, ...placeOf(SQUARE, mm, across));
+        const [x, y] = placeOf(SQUARE, mm, across);
+        const told = readingAt(made.value, { x, y });
         expect(told.ok && told.uncertaintyMm, `${mm}`).toBeLessThanOrEqual(0.3);
         expect(told.ok && Math.abs(told.mm - ZERO - mm)).toBeLessThan(0.1);
       }
@@ -182,7 +184,7 @@ test('the ± grows without a break away from the touches', () => {
     const made = scaleByTouch(blank, touches);
     const within = [20, 20.5, 21, 22, 23].map((value) => {
       if (!made.ok) return Number.NaN;
-      const told = readingAt(made.value, 50 * value - 300, 150);
+      const told = readingAt(made.value, { x: 50 * value - 300, y: 150 });
       return told.ok ? told.uncertaintyMm : Number.NaN;
     });
     expect(within).toEqual([...within].sort((one, other) => one - other));

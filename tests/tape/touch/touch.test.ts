@@ -83,7 +83,7 @@ function made(image: GreyImage, touches: readonly Touch[]): TapeReading {
 function errors(scene: Scene, reading: TapeReading, places: readonly number[]) {
   return places.map((mm) => {
     const [x, y] = placeOf(scene, mm, scene.strokeLength / 2);
-    const told = readingAt(reading, x, y);
+    const told = readingAt(reading, { x, y });
     if (!told.ok) throw new Error(`${mm}: ${told.reason}`);
     return { mm, error: Math.abs(told.mm - 250 - mm), stated: told.uncertaintyMm };
   });
@@ -157,7 +157,7 @@ describe('two touched lines', () => {
     const reading = made(greyOf(FLAT), [touched(FLAT, -12), touched(FLAT, 12)]);
     const at = (mm: number) => {
       const [x, y] = placeOf(FLAT, mm, 2);
-      return readingAt(reading, x, y);
+      return readingAt(reading, { x, y });
     };
     expect(at(19)).toMatchObject({ ok: true });
     expect(at(22)).toMatchObject({ ok: false, reason: 'beyond-the-numbers' });
@@ -171,7 +171,7 @@ describe('touches in inches', () => {
       { x: 100, y: 100, value: 10, unit: 'inch' },
       { x: 608, y: 100, value: 12, unit: 'inch' },
     ];
-    const told = readingAt(made(blank, touches), 354, 100);
+    const told = readingAt(made(blank, touches), { x: 354, y: 100 });
     expect(told).toMatchObject({ ok: true, unit: 'inch' });
     expect(told.ok && told.value).toBeCloseTo(11, 6);
     expect(told.ok && told.mm).toBeCloseTo(11 * 25.4, 5);
@@ -185,7 +185,8 @@ describe('touches in inches', () => {
     });
     const reading = made(greyOf(FLAT), touches);
     for (const tick of [-30, -11, 0, 7, 25]) {
-      const told = readingAt(reading, ...placeOf(FLAT, tick, 2));
+      const [x, y] = placeOf(FLAT, tick, 2);
+      const told = readingAt(reading, { x, y });
       expect(told.ok && Math.abs(told.value - 10 - tick / 16)).toBeLessThan(0.1 / 25.4);
     }
   });

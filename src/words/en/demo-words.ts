@@ -1,0 +1,12 @@
+/** What the invented garment, its own numbers and each work on it are called. */
+export const demoWords = {
+  name: 'Bandsman’s waistcoat (invented)',
+  front: 'Front edge',
+  round: 'Armhole, round',
+  side: 'Side seams, French',
+  fronts: 'Front hems',
+  back: 'Back hem, curved',
+  hooks: 'Centre front, seven hooks',
+  strip: 'Armhole strip',
+  lace: 'Armhole lace',
+};
