@@ -1,17 +1,36 @@
+import { useState } from 'preact/hooks';
+import type { FieldPlace } from '../../garment/actions/typing.ts';
 import { WorkView } from '../../screens/garment/work-view.tsx';
+import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { HandProps } from './hand-places.tsx';
 import { useWorkParts } from './work-parts.tsx';
 
-/** A work of the garment in hand, open. */
-export function WorkPlace(props: HandProps & { work: string; onDone: () => void }) {
-  const { state, work, bench, hand, onDone } = props;
+const loadTape = () => import('./field-tape.tsx').then((part) => part.FieldTape);
+
+type Props = HandProps & {
+  work: string;
+  to: (draft: Readonly<Record<string, string>>) => void;
+  onDone: () => void;
+};
+
+/** A work of the garment in hand, open; or one of its fields being read off a tape. */
+export function WorkPlace(props: Props) {
+  const { state, work, bench, hand, to, onDone } = props;
   const parts = useWorkParts(state, work);
+  const [read, setRead] = useState<FieldPlace>();
+  const back = () => setRead(undefined);
+  if (read) {
+    const give = { state, bench, place: read, onAct: hand.act, onDone: back };
+    return <Fetched load={loadTape} onLeave={back} give={give} />;
+  }
   return (
     <WorkView
       {...{ state, work, bench, onDone }}
       {...parts}
       refused={hand.refused}
       onAct={hand.act}
+      onDecide={(home) => to({ d: home })}
+      onRead={setRead}
     />
   );
 }
