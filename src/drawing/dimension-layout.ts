@@ -45,7 +45,7 @@ const INSIDE = 4;
 /** A label takes at most this part of the width; the drawing keeps the rest. */
 const WIDEST_LABEL = 0.6;
 /** The lettering of a name beside that of its number. */
-export const SMALL = 0.75;
+const SMALL = 0.75;
 
 /**
  * Lays a drawing out with its dimensions: those along it in rows below, shorter ones nearer; those up

@@ -1,13 +1,16 @@
 import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { later } from '../../controls/parts.tsx';
 import { partsOf } from '../../garment/actions/typed-parts.ts';
 import type { FieldPlace } from '../../garment/actions/typing.ts';
 import type { OpenField } from './open-work.ts';
 import type { WorkInHand } from './use-work.ts';
 import { SourceChips, WorkFields, WorkKeys } from './work-fields.tsx';
 import { placedOn } from './work-labels.ts';
-import { WorkPanel } from './work-panel.tsx';
 import { LACKS_ID } from './work-reading.tsx';
 import type { Lacks } from './work-said.ts';
+
+/** Fetched when the first of them is wanted. */
+const WorkPanel = later(() => import('./work-panel.tsx').then((part) => part.WorkPanel));
 
 export interface WorkWays {
   onDone: () => void;

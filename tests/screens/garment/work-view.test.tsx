@@ -8,6 +8,8 @@ import { openIn, skirt } from './work-hand.tsx';
 afterEach(cleanup);
 
 const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
+const found = async (name: string | RegExp) =>
+  fireEvent.click(await screen.findByRole('button', { name }));
 const key = (name: string) => {
   const pad = screen.getByRole('group', { name: 'Number pad' });
   fireEvent.pointerDown(within(pad).getByRole('button', { name }), { button: 0 });
@@ -107,7 +109,7 @@ describe('from the garment', () => {
     const held = await openIn(skirt, 'close');
     fireEvent.focus(field('One must be at'));
     press('From the garment');
-    press(/^Back hem · Hem allowance\s*4 cm/);
+    await found(/^Back hem · Hem allowance\s*4 cm/);
     const link = { link: { work: 'hem', output: 'allowance' } };
     const fields = (held.state.record.works.close as { fields: Record<string, unknown> }).fields;
     expect(fields.level).toEqual([link]);
@@ -126,7 +128,7 @@ describe('from the garment', () => {
     key('erase');
     expect(parts()).toEqual(typed(''));
     press('From the garment');
-    press(/^Back hem · Depth, finished/);
+    await found(/^Back hem · Depth, finished/);
     expect(parts()).toEqual([link]);
     key('plus');
     key('1');
@@ -144,8 +146,8 @@ describe('a link', () => {
     await openIn(skirt, 'hem');
     press(/^Depth, finished/);
     press('From the garment');
+    expect(await screen.findByRole('button', { name: /^Front · Widest space/ })).toBeTruthy();
     expect(screen.queryByRole('button', { name: /Lining hem/ })).toBeNull();
-    expect(screen.getByRole('button', { name: /^Front · Widest space/ })).toBeTruthy();
   });
 
   test('“typed” puts today’s number in its place', async () => {
@@ -173,7 +175,9 @@ describe('numbers that are found and made', () => {
   test('a found one is named where it stands: a quantity that follows it', async () => {
     const held = await openIn(skirt, 'hem');
     press(/^Stitching, above the fold, 2.8 cm: name it/);
-    fireEvent.input(screen.getByLabelText('Its name'), { target: { value: 'Topstitching' } });
+    fireEvent.input(await screen.findByLabelText('Its name'), {
+      target: { value: 'Topstitching' },
+    });
     press('Name it');
     expect(Object.values(held.state.record.quantities)).toContainEqual({
       ...{ name: 'Topstitching', kind: 'length', rank: 3 },
@@ -186,13 +190,13 @@ describe('numbers that are found and made', () => {
     const home = homeOf('close', '', 'marks');
     held.act({ do: 'make', home, id: 'f', tape: 8000, now: 1 });
     fireEvent.click(await screen.findByRole('button', { name: /^✓ 1.2 cm/ }));
-    expect(screen.getByText('planned 1.2 cm · shown 1.2 cm')).toBeTruthy();
-    press('Measure it');
+    expect(await screen.findByText('planned 1.2 cm · shown 1.2 cm')).toBeTruthy();
+    await found('Measure it');
     fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '1.4' } });
     press('Keep this measure');
     expect(held.state.record.facts.f).toMatchObject({ measured: 1.4 * 80_000 });
     press(/^✓ 1.4 cm/);
-    press('Take it back');
+    await found('Take it back');
     expect(held.state.record.facts).toEqual({});
   });
 });
@@ -228,8 +232,8 @@ describe('sides, and taking off', () => {
     const held = await openIn(skirt, 'hem', { onDone: done });
     press('More');
     press('Take off this work');
-    expect(screen.getByText('Lining hem · Depth, finished')).toBeTruthy();
-    press(/^Today’s numbers in its place/);
+    expect(await screen.findByText('Lining hem · Depth, finished')).toBeTruthy();
+    await found(/^Today’s numbers in its place/);
     press('Take it off');
     expect(done).toHaveBeenCalled();
     expect(held.state.record.works.hem).toMatchObject({ off: true });
