@@ -52,7 +52,6 @@ const TOGETHER = {
     'src/app/start/awake.ts',
     'src/storage/',
     'src/garment/record/read-record.ts',
-    'src/garment/plan.ts',
     'src/drawing/lacing-figure.ts',
     'src/drawing/strip-figure.ts',
     'src/sewing/respacing.ts',

@@ -118,11 +118,6 @@ function writtenMade(made: Made): string {
   return [...made].map((pair) => pair.join('=')).join('; ');
 }
 
-/** Where a draft holds the plan its measures of a run belong to. */
-export function planKey(i: number): string {
-  return keyOf('plan', i);
-}
-
 /** Where a draft holds something of a run: the first has no number. */
 function keyOf(what: 'at' | 'was' | 'plan' | 'earlier', i: number): string {
   return madeKey(i).replace('made', what);

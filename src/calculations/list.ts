@@ -1,11 +1,9 @@
 import type { Calculation } from '../calculation/calculation.ts';
 import { doubted } from '../calculation/doubted.ts';
 import type { Drawing } from '../calculation/drawing.ts';
-import type { Outputs, Stage } from '../calculation/output.ts';
+import type { Outputs } from '../calculation/output.ts';
 
 interface Listed {
-  /** When in the making of a garment it is most often wanted. */
-  stage: Stage;
   /** What its page shows. */
   page(): Promise<Calculation>;
   /** What it gives to a garment; nothing where it only says the same length in other units. */
@@ -17,47 +15,39 @@ interface Listed {
 /** Every calculation, by its address; of the first page's there is a beginning in the registry. Each part is fetched when first wanted. */
 const LIST: Readonly<Record<string, Listed>> = {
   convert: {
-    stage: 'measure',
     page: () => import('./convert/convert.ts').then(({ convert }) => convert),
   },
   hem: {
-    stage: 'turn-up',
     page: () => import('./hem/hem.ts').then(({ hem }) => asked(hem)),
     gives: () => import('./hem/outputs.ts').then(({ hemOutputs }) => hemOutputs),
     draws: () => import('./hem/drawing.ts').then(({ hemDrawing }) => hemDrawing),
   },
   seam: {
-    stage: 'join',
     page: () => import('./seam/seam.ts').then(({ seam }) => asked(seam)),
     gives: () => import('./seam/outputs.ts').then(({ seamOutputs }) => seamOutputs),
     draws: () => import('./seam/drawing.ts').then(({ seamDrawing }) => seamDrawing),
   },
   sizes: {
-    stage: 'measure',
     page: () => import('./sizes/sizes.ts').then(({ sizes }) => asked(sizes)),
     gives: () => import('./sizes/outputs.ts').then(({ sizesOutputs }) => sizesOutputs),
     draws: () => import('./sizes/drawing.ts').then(({ sizesDrawing }) => sizesDrawing),
   },
   closures: {
-    stage: 'close',
     page: () => import('./closures/closures.ts').then(({ closures }) => asked(closures)),
     gives: () => import('./closures/outputs.ts').then(({ closuresOutputs }) => closuresOutputs),
     draws: () => import('./closures/drawing.ts').then(({ closuresDrawing }) => closuresDrawing),
   },
   corner: {
-    stage: 'turn-up',
     page: () => import('./corner/corner.ts').then(({ corner }) => asked(corner)),
     gives: () => import('./corner/outputs.ts').then(({ cornerOutputs }) => cornerOutputs),
     draws: () => import('./corner/drawing.ts').then(({ cornerDrawing }) => cornerDrawing),
   },
   centre: {
-    stage: 'edge',
     page: () => import('./centre/centre.ts').then(({ centre }) => asked(centre)),
     gives: () => import('./centre/outputs.ts').then(({ centreOutputs }) => centreOutputs),
     draws: () => import('./centre/drawing.ts').then(({ centreDrawing }) => centreDrawing),
   },
   buttonhole: {
-    stage: 'close',
     page: () => import('./buttonhole/buttonhole.ts').then(({ buttonhole }) => asked(buttonhole)),
     gives: () =>
       import('./buttonhole/outputs.ts').then(({ buttonholeOutputs }) => buttonholeOutputs),
@@ -65,37 +55,31 @@ const LIST: Readonly<Record<string, Listed>> = {
       import('./buttonhole/drawing.ts').then(({ buttonholeDrawing }) => buttonholeDrawing),
   },
   edging: {
-    stage: 'edge',
     page: () => import('./edging/edging.ts').then(({ edging }) => asked(edging)),
     gives: () => import('./edging/outputs.ts').then(({ edgingOutputs }) => edgingOutputs),
     draws: () => import('./edging/drawing.ts').then(({ edgingDrawing }) => edgingDrawing),
   },
   lacing: {
-    stage: 'edge',
     page: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)),
     gives: () => import('./lacing/outputs.ts').then(({ lacingOutputs }) => lacingOutputs),
     draws: () => import('./lacing/drawing.ts').then(({ lacingDrawing }) => lacingDrawing),
   },
   crossing: {
-    stage: 'edge',
     page: () => import('./crossing/crossing.ts').then(({ crossing }) => asked(crossing)),
     gives: () => import('./crossing/outputs.ts').then(({ crossingOutputs }) => crossingOutputs),
     draws: () => import('./crossing/drawing.ts').then(({ crossingDrawing }) => crossingDrawing),
   },
   parts: {
-    stage: 'cut',
     page: () => import('./parts/parts.ts').then(({ parts }) => asked(parts)),
     gives: () => import('./parts/outputs.ts').then(({ partsOutputs }) => partsOutputs),
     draws: () => import('./parts/drawing.ts').then(({ partsDrawing }) => partsDrawing),
   },
   pleats: {
-    stage: 'cut',
     page: () => import('./pleats/pleats.ts').then(({ pleats }) => asked(pleats)),
     gives: () => import('./pleats/outputs.ts').then(({ pleatsOutputs }) => pleatsOutputs),
     draws: () => import('./pleats/drawing.ts').then(({ pleatsDrawing }) => pleatsDrawing),
   },
   facing: {
-    stage: 'turn-up',
     page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)),
     gives: () => import('./facing/outputs.ts').then(({ facingOutputs }) => facingOutputs),
     draws: () => import('./facing/drawing.ts').then(({ facingDrawing }) => facingDrawing),
@@ -115,9 +99,6 @@ export const OUTPUTS = each(({ gives }) => gives);
 
 /** How each calculation is drawn, by its address. */
 export const DRAWINGS = each(({ draws }) => draws);
-
-/** The stage each calculation is kept at unless the maker says otherwise, by its address. */
-export const STAGE_OF = each(({ stage }) => stage);
 
 function each<Part>(partOf: (listed: Listed) => Part | undefined): Readonly<Record<string, Part>> {
   return Object.fromEntries(

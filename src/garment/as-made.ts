@@ -1,56 +1,5 @@
 import { UNITS_PER_MM } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
-import type { KeptRun } from './garment.ts';
-
-/** A run nothing is kept of. */
-export const NO_RUN: KeptRun = { planned: {}, made: {} };
-
-/** What was said of a mark: empty when made as planned, undefined when not made. */
-export function madeOf(run: KeptRun | undefined, label: string): string | undefined {
-  return run && Object.hasOwn(run.made, label) ? run.made[label] : undefined;
-}
-
-/** Where a mark was planned, in 1/8000 mm; undefined when that was not kept. */
-export function plannedOf(run: KeptRun, label: string): number | undefined {
-  return Object.hasOwn(run.planned, label) ? run.planned[label] : undefined;
-}
-
-/** Marks that are made, and not asked for any more: the plan has others. */
-export function extraOf(run: KeptRun): string[] {
-  const hasPlan = Object.keys(run.planned).length > 0;
-  return hasPlan ? Object.keys(run.made).filter((label) => !Object.hasOwn(run.planned, label)) : [];
-}
-
-/**
- * How many marks a run asks for, how many of them are made, how many are made elsewhere
- * than planned, and how many are made that are not asked for any more.
- */
-export function progressOf(runs: readonly KeptRun[]): {
-  marks: number;
-  made: number;
-  elsewhere: number;
-  extra: number;
-} {
-  const made = runs.flatMap((run) => Object.values(run.made));
-  const all = runs.reduce(
-    (sum, run) => sum + Object.keys({ ...run.planned, ...run.made }).length,
-    0,
-  );
-  const extra = runs.reduce((sum, run) => sum + extraOf(run).length, 0);
-  return {
-    marks: all - extra,
-    made: made.length - extra,
-    elsewhere: made.filter((typed) => typed !== '').length,
-    extra,
-  };
-}
-
-/** The run with one mark made; undefined takes what was said of it away again. */
-export function withMade(run: KeptRun, label: string, typed: string | undefined): KeptRun {
-  const rest = Object.entries(run.made).filter(([made]) => made !== label);
-  const made = typed === undefined ? rest : [...rest, [label, typed] as const];
-  return { ...run, made: Object.fromEntries(made) };
-}
 
 /** Where a measure lies, in 1/8000 mm: only when it says its unit itself. */
 export function placeOf(typed: string): number | undefined {

@@ -27,7 +27,7 @@ export interface Kept {
   runs: readonly KeptRun[];
 }
 
-/** A garment and what is kept on it. */
+/** A garment as the second version kept it: it is read, and never written. */
 export interface Garment {
   version: 2;
   id: string;
@@ -46,27 +46,3 @@ export interface Garment {
 /** The longest name, and the most that is kept on one garment, and taken off it. */
 export const LONGEST_NAME = 80;
 export const MOST_KEPT = 500;
-
-/** A garment with nothing on it yet. A name of nothing but spaces is the caller's to refuse. */
-export function newGarment(id: string, name: string, changed: number): Garment {
-  return {
-    version: 2,
-    id,
-    name: shortened(name),
-    invented: false,
-    kept: [],
-    takenOff: [],
-    changed,
-    edits: 1,
-  };
-}
-
-/** What is kept, in the order of the work; within a stage as it was kept. */
-export function inOrder(garment: Garment): Kept[] {
-  return STAGES.flatMap((stage) => garment.kept.filter((kept) => kept.stage === stage));
-}
-
-/** A name as it is kept: without spaces around it, and not too long. */
-export function shortened(name: string): string {
-  return name.trim().slice(0, LONGEST_NAME);
-}

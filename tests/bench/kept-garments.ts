@@ -1,17 +1,33 @@
-import { withKept } from '../../src/garment/changes.ts';
-import { type Garment, type Kept, newGarment, STAGES } from '../../src/garment/garment.ts';
+import { newGarment } from '../../src/garment/record/new-garment.ts';
+import type { Fact, Garment, TextPart, Work } from '../../src/garment/record/record.ts';
 
-/** Seven planned marks each, some made elsewhere, over all stages of the work. */
+const typed = (text: string): TextPart[] => [{ text, unit: 'cm' }];
+
+/** Rows of seven closures along one front edge, every other one with two made, the second elsewhere. */
 export function garmentWith(count: number, id: string, name: string): Garment {
-  const kept = Array.from({ length: count }, (_, i): Kept => {
-    const stage = STAGES[i % STAGES.length] ?? 'close';
-    const marks = Array.from({ length: 7 }, (_, j) => [String(j + 1), (j + 1) * 568_000]);
-    const made = i % 2 === 0 ? { '1': '', '2': '15 cm' } : {};
-    const runs = [{ planned: Object.fromEntries(marks), made }];
-    const draft = { u: 'cm', opening: '46.3', count: '7', top: '1.2', bottom: '2.5' };
-    return { id: `k${i}`, name: `Kept ${i + 1}`, stage, calculation: 'closures', draft, runs };
-  });
-  return kept.reduce((so, one) => withKept(so, one, 2), newGarment(id, name, 1));
+  const works = Array.from({ length: count }, (_, i): [string, Work] => [
+    `k${i}`,
+    {
+      ...{ name: `Kept ${i + 1}`, calculation: 'closures', rank: i + 1 },
+      fields: {
+        ...{ opening: [{ link: { quantity: 'front' } }], count: typed('7') },
+        ...{ top: typed('1.2'), bottom: typed('2.5'), by: typed('count'), ends: typed('given') },
+      },
+    },
+  ]);
+  const facts = works.flatMap(([work], i) =>
+    i % 2 === 0 ? [0, 1].map((rank): [string, Fact] => [`${work}-${rank}`, made(work, rank)]) : [],
+  );
+  const front = { name: 'Front edge', kind: 'length', rank: 0, parts: typed('46.3') };
+  const maps = { quantities: { front }, works: Object.fromEntries(works) };
+  return { ...newGarment(id, name, 1), ...maps, facts: Object.fromEntries(facts) };
+}
+
+function made(work: string, rank: number): Fact {
+  const plan = (1.2 + 7.1 * rank) * 80_000;
+  const at = { shown: Math.round(plan), plan, tape: 8000, rule: 1, read: '', when: 1 };
+  const mark = { rank, of: 7, asked: plan };
+  return { home: `${work}||marks`, ...at, mark, ...(rank === 1 && { measured: 672_000 }) };
 }
 
 interface Copies {

@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { withKept } from '../../src/garment/changes.ts';
 import { checkGarment } from '../../src/garment/check.ts';
 import {
+  type Garment,
   type Kept,
   LONGEST_NAME,
   MOST_KEPT,
-  newGarment,
   STAGES,
 } from '../../src/garment/garment.ts';
 
@@ -17,7 +16,11 @@ const hooks: Kept = {
   draft: { opening: '46.3' },
   runs: [{ planned: { '3': 1_232_000 }, made: { '3': '15.6 cm' } }],
 };
-const coat = withKept(newGarment('g1', 'Coat', 1), hooks, 2);
+const coat: Garment = {
+  ...{ version: 2, id: 'g1', name: 'Coat', invented: false, changed: 2, edits: 2 },
+  kept: [hooks],
+  takenOff: [],
+};
 
 /** The part that is damaged, `none`, or another reason. */
 function partOf(read: unknown): string {

@@ -73,10 +73,15 @@ test('a backup written by the first version is read', () => {
     version: 1,
     garments: [first({ u: 'cm', made: '3=15.6' }, {})],
   });
-  expect(readBackup(text)).toMatchObject({
+  const read = readBackup(text);
+  expect(read).toMatchObject({
     ok: true,
-    garments: [{ version: 2, kept: [{ runs: [{ made: { '3': '15.6 cm' } }] }] }],
+    garments: [{ version: 3 }],
   });
+  // In 1/8000 mm.
+  expect(read.ok && Object.values(read.garments[0]?.facts ?? {})).toMatchObject([
+    { measured: 156 * UNITS_PER_MM },
+  ]);
 });
 
 test('a first record damaged in what was measured is set aside, not half read', () => {
