@@ -80,7 +80,7 @@ test('a backup written by the first version is read', () => {
   });
   // In 1/8000 mm.
   expect(read.ok && Object.values(read.garments[0]?.facts ?? {})).toMatchObject([
-    { measured: 156 * UNITS_PER_MM },
+    { shown: 156 * UNITS_PER_MM, mark: { rank: 0, of: 1 } },
   ]);
 });
 
