@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Addable, AddScreen } from '../../screens/garment/add.tsx';
 import { notKept, part } from './deeds.ts';
-import type { HandProps } from './hand-places.tsx';
+import type { HandProps } from './hand-props.ts';
 import { newWork } from './new-work.ts';
 
 type Props = HandProps & {

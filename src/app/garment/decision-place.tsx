@@ -1,5 +1,5 @@
 import { Decision } from '../../screens/garment/decision.tsx';
-import type { HandProps } from './hand-places.tsx';
+import type { HandProps } from './hand-props.ts';
 
 type Props = HandProps & {
   /** Of the row, or the number, that is made otherwise than asked. */

@@ -1,5 +1,3 @@
-import type { ComponentChildren } from 'preact';
-import type { Bench } from '../../calculation/bench.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { type Next, nextOf } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
@@ -9,25 +7,10 @@ import { missingWay } from '../../screens/garment/missing-way.ts';
 import { refusedSaid } from '../../screens/garment/refused-words.ts';
 import { troubleWords } from '../../screens/garment/told-words.ts';
 import { Fetched } from '../../screens/garments/fetched.tsx';
-import type { Store } from '../../storage/store.ts';
-import type { Address } from '../start/use-address.ts';
 import { speak } from '../start/voice.ts';
-import type { Hand } from './hand.ts';
+import type { HandProps } from './hand-props.ts';
 import { useInHand } from './in-hand.ts';
 import { useDrawing } from './work-parts.tsx';
-
-export interface HandProps {
-  store: Store;
-  address: Address;
-  bench: Bench;
-  id: string;
-  hand: Hand;
-  state: State;
-  /** Why something is not on the disk. */
-  said: string | undefined;
-  news?: ComponentChildren;
-  onLeave: () => void;
-}
 
 const loadWork = () => import('./work-place.tsx').then((part) => part.WorkPlace);
 const loadAdd = () => import('./add-place.tsx').then((part) => part.AddPlace);

@@ -1,5 +1,5 @@
 import { Measures } from '../../screens/garment/measures.tsx';
-import type { HandProps } from './hand-places.tsx';
+import type { HandProps } from './hand-props.ts';
 
 type Props = HandProps & {
   /** The number that is wanted. */

@@ -4,7 +4,7 @@ import { isMade } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
 import { WorkView } from '../../screens/garment/work-view.tsx';
 import { Fetched } from '../../screens/garments/fetched.tsx';
-import type { HandProps } from './hand-places.tsx';
+import type { HandProps } from './hand-props.ts';
 import { keepInHand } from './in-hand.ts';
 import { useWorkParts } from './work-parts.tsx';
 
