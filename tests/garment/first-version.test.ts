@@ -87,6 +87,6 @@ test('a backup written by the first version is read', () => {
 test('a first record damaged in what was measured is set aside, not half read', () => {
   expect(checkGarment(first({ u: 'cm' }, { '3': Number.NaN }))).toEqual({
     ok: false,
-    damage: { kind: 'damaged', part: 'kept 1' },
+    damage: { kind: 'damaged', part: 'kept', place: 1 },
   });
 });

@@ -53,7 +53,8 @@ test('each damage is named', () => {
   expect(damageOf({ ...good, kept: [hooks, hooks] })).toEqual({ kind: 'damaged', part: 'kept' });
   expect(damageOf({ ...good, kept: [{ ...hooks, stage: 'dye' }] })).toEqual({
     kind: 'damaged',
-    part: 'kept 1',
+    part: 'kept',
+    place: 1,
   });
 });
 
