@@ -20,7 +20,7 @@ export async function newWork(
 }
 
 /** The rank behind all that have one. */
-export function nextRank(all: Readonly<Record<string, unknown>>): number {
+function nextRank(all: Readonly<Record<string, unknown>>): number {
   const ranks = Object.values(all).map((one) => (one as { rank?: unknown } | null)?.rank);
   return (
     ranks.reduce<number>((most, rank) => Math.max(most, typeof rank === 'number' ? rank : 0), 0) + 1

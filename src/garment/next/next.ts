@@ -72,7 +72,7 @@ function shown(answer: Answer, step: GarmentStep): Next {
 }
 
 /** The first mark still to come; where nothing is made, the first of all. */
-export function nextRank({ made = [] }: { made?: readonly (string | undefined)[] }, count: number) {
+function nextRank({ made = [] }: { made?: readonly (string | undefined)[] }, count: number) {
   for (let rank = 0; rank < count; rank++) if (made[rank] === undefined) return rank;
   return Math.max(0, count - 1);
 }

@@ -19,7 +19,7 @@ export interface WaySaid {
 }
 
 /** How far apart marks are, as text: one number where they are even. */
-export function spacesText({ least, most }: Spaces, bench: Bench): string {
+function spacesText({ least, most }: Spaces, bench: Bench): string {
   const [one = '', other = ''] = spaceTexts([least, most], bench);
   return one === other ? one : words.between(one, other);
 }
