@@ -25,7 +25,12 @@ export interface Hand {
 export function useHand(store: Store, id: string): Hand {
   const holder = useMemo(() => holderOf(store, id), [store, id]);
   const [, look] = useState({});
-  useEffect(() => holder.listen(() => look({})), [holder]);
+  useEffect(() => {
+    const deaf = holder.listen(() => look({}));
+    // It may have been read between the first look and now.
+    look({});
+    return () => void deaf();
+  }, [holder]);
   return {
     state: holder.state(),
     act: holder.act,

@@ -178,7 +178,7 @@ test('a restore puts nothing on the phone that could not be read again', async (
   const harmed = { ...coat(), works: 'none' } as unknown as Garment;
   start();
   await choose(writeBackup([]).replace('[\n', `[\n${garmentLine(harmed)}\n`));
-  expect(await screen.findByText(/its works is damaged/)).toBeTruthy();
+  expect(await screen.findByText(/its list of works is damaged/)).toBeTruthy();
   const taken = { garments: [{ garment: harmed, choice: 'take' as const }], setAside: [] };
   expect(await restore(store, taken, unwatched())).toMatch(/more than one garment holds/);
   expect(await loadGarments(store)).toMatchObject({ garments: [], setAside: [] });
