@@ -1,12 +1,12 @@
-import type { Calculation, Draft } from '../calculation/calculation.ts';
+import type { Page, PageState } from '../calculation/page.ts';
 import { typingOf } from './in-the-way.ts';
 import { typedIn } from './kept.ts';
 
-/** A draft as it is once it is kept: what is typed and measured now is what it was opened with. */
-export function asKept(calculation: Calculation, draft: Draft): Draft {
-  const measured = Object.entries(draft).flatMap(([key, text]) =>
+/** What a page keeps once it is kept: what is typed and measured now is what it was opened with. */
+export function asKept(state: PageState): Page {
+  const measured = Object.entries(state.page).flatMap(([key, text]) =>
     /^made(-\d+)?$/.test(key) ? [[key.replace('made', 'was'), text]] : [],
   );
-  const seen = typingOf(typedIn(calculation, draft));
-  return { ...draft, ...Object.fromEntries(measured), seen };
+  const seen = typingOf(typedIn(state));
+  return { ...state.page, ...Object.fromEntries(measured), seen };
 }

@@ -1,6 +1,8 @@
 import type { Bench } from '../calculation/bench.ts';
-import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
+import type { Calculation, NamedRun } from '../calculation/calculation.ts';
 import { inUnitOf } from '../calculation/other-unit.ts';
+import type { PageState } from '../calculation/page.ts';
+import { stateOf } from '../calculation/parted.ts';
 import { benchUnit } from '../lengths/unit.ts';
 import type { MarkKind } from '../sewing/run.ts';
 import type { Kept } from './garment.ts';
@@ -25,8 +27,12 @@ export function marksOf({ run }: NamedRun): PlannedMark[] {
 }
 
 /** What was typed, for this bench, with every field that was left as the calculation starts. */
-export function draftFor(calculation: Calculation, kept: Kept, bench: Bench): Draft {
+export function draftFor(calculation: Calculation, kept: Kept, bench: Bench): PageState {
   const unit = benchUnit(kept.draft.u) ?? bench.unit;
-  const draft = { ...calculation.start({ ...bench, unit }), u: unit, ...kept.draft };
-  return unit === bench.unit ? draft : inUnitOf(bench, calculation, draft);
+  const { draft, page } = stateOf(kept.draft);
+  const state = {
+    draft: { ...calculation.start({ ...bench, unit }), ...draft },
+    page: { u: unit, ...page },
+  };
+  return unit === bench.unit ? state : inUnitOf(bench, calculation, state);
 }

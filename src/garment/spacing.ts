@@ -1,5 +1,6 @@
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import type { Calculation } from '../calculation/calculation.ts';
+import { heldOf } from '../calculation/page.ts';
 import { onTape } from '../calculation/tape-text.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { markOut } from '../sewing/marks.ts';
@@ -33,15 +34,16 @@ export function spacedAnew(calculation: Calculation, stop: Stop, bench: Bench): 
     })
     .sort((one, other) => one.at - other.at);
   const places = done.map(({ typed }) => typed);
-  const draft = around(draftFor(calculation, kept, bench), places, marks.length);
+  const state = draftFor(calculation, kept, bench);
+  const draft = around(state.draft, places, marks.length);
   const work = calculation.work(draft, bench);
   if (!work.ok) {
     return { ok: false, fault: { faults: work.faults, fields: calculation.fields(draft) } };
   }
-  const { made: _, ...typed } = draft;
+  const { made: _, ...page } = state.page;
   const change = (old: Kept): Kept => ({
     ...old,
-    draft: typed,
+    draft: heldOf({ draft, page }),
     runs: work.answer.runs.map((now, i) => plannedAnew(old.runs[i] ?? NO_RUN, marksOf(now), step)),
   });
   return { ok: true, change };

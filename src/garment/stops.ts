@@ -1,5 +1,6 @@
 import type { Bench } from '../calculation/bench.ts';
-import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
+import type { Calculation, NamedRun } from '../calculation/calculation.ts';
+import type { Held } from '../calculation/page.ts';
 import { exactLength } from '../lengths/length.ts';
 import { runAsMade } from '../sewing/made-run.ts';
 import { placeOf } from './as-made.ts';
@@ -39,7 +40,7 @@ export interface Stops {
 }
 
 /** What is worked out of a draft, so that a mark made works nothing out anew. */
-const worked = new WeakMap<Draft, { bench: Bench; of: ReturnType<typeof workOf> }>();
+const worked = new WeakMap<Held, { bench: Bench; of: ReturnType<typeof workOf> }>();
 
 /**
  * Every run of marks of a garment, in the order of the work and of the keeping,
@@ -102,7 +103,7 @@ function workOnce(calculation: Calculation, kept: Kept, bench: Bench) {
 }
 
 function workOf(calculation: Calculation, kept: Kept, bench: Bench) {
-  const draft = draftFor(calculation, kept, bench);
+  const { draft } = draftFor(calculation, kept, bench);
   return { draft, work: calculation.work(draft, bench) };
 }
 

@@ -1,17 +1,25 @@
 import { expect, test } from 'vitest';
-import type { Draft, NamedRun } from '../../src/calculation/calculation.ts';
+import type { Calculation, NamedRun } from '../../src/calculation/calculation.ts';
 import { planOf } from '../../src/calculation/made.ts';
+import type { Held } from '../../src/calculation/page.ts';
+import { stateOf } from '../../src/calculation/parted.ts';
 import { closures } from '../../src/calculations/closures/closures.ts';
 import { edging } from '../../src/calculations/edging/edging.ts';
 import type { Kept, KeptRun } from '../../src/garment/garment.ts';
-import { isMeasuredElsewhere, keptOf } from '../../src/garment/kept.ts';
+import * as garment from '../../src/garment/kept.ts';
 import { benchOf } from '../controls/helpers.ts';
 
 const CM = 80_000;
 const bench = benchOf();
 
+/** Of what an address holds, fields and page together. */
+const keptOf = (of: Calculation, held: Held, on = bench, before?: Kept) =>
+  garment.keptOf(of, stateOf(held), on, before);
+const isMeasuredElsewhere = (of: Calculation, held: Held, on = bench, before?: Kept) =>
+  garment.isMeasuredElsewhere(of, stateOf(held), on, before);
+
 /** Three hooks at 1, 15.5 and 30 cm along 31 cm, their ends given. */
-const hooks: Draft = {
+const hooks: Held = {
   ...closures.start(bench),
   ...{ u: 'cm', opening: '31', count: '3', by: 'count', ends: 'given', top: '1', bottom: '1' },
 };
@@ -24,10 +32,9 @@ const keptWith = (...runs: KeptRun[]): Kept => ({
   draft: hooks,
   runs,
 });
-const madeOf = (draft: Draft, before?: Kept) =>
-  keptOf(closures, draft, bench, before).runs[0]?.made;
-const rowOf = (draft: Draft): NamedRun => {
-  const work = closures.work(draft, bench);
+const madeOf = (draft: Held, before?: Kept) => keptOf(closures, draft, bench, before).runs[0]?.made;
+const rowOf = (draft: Held): NamedRun => {
+  const work = closures.work(stateOf(draft).draft, bench);
   const [row] = work.ok ? work.answer.runs : [];
   if (!row) throw new Error('no row');
   return row;
@@ -43,7 +50,7 @@ test('what is kept is what was typed, where its marks are planned, and what was 
 });
 
 test('a measure has the unit of what was typed, written out', () => {
-  const inches: Draft = { ...hooks, u: 'in', opening: '12', made: '2=6 1/4' };
+  const inches: Held = { ...hooks, u: 'in', opening: '12', made: '2=6 1/4' };
   const { runs } = keptOf(closures, inches, benchOf({ unit: 'in' }), undefined);
   expect(runs[0]?.made).toEqual({ '2': '6 1/4 in' });
   // Of a draft that says no unit nothing is known: the measure stays as typed.
@@ -67,7 +74,7 @@ test('a draft without an answer keeps what is made as it was', () => {
 });
 
 test('of two rows changed to one the second stays while something of it is made', () => {
-  const strip: Draft = { ...edging.start(bench), u: 'cm', rows: 'level' };
+  const strip: Held = { ...edging.start(bench), u: 'cm', rows: 'level' };
   const both = keptOf(edging, strip, bench, undefined);
   expect(both.runs).toHaveLength(2);
   const [first, second] = both.runs;
@@ -102,7 +109,7 @@ test('what was measured on another plan is not this one’s, and takes nothing a
 });
 
 test('a mark measured here and otherwise elsewhere since it was opened is found', () => {
-  const elsewhere = (made: KeptRun['made'], draft: Draft) =>
+  const elsewhere = (made: KeptRun['made'], draft: Held) =>
     isMeasuredElsewhere(closures, { ...hooks, ...draft }, bench, keptWith({ planned: {}, made }));
   expect(elsewhere({ '2': '16 cm' }, { was: '', made: '2=15.8 cm' })).toBe(true);
   expect(elsewhere({ '2': '15.8 cm' }, { was: '', made: '2=15.8 cm' })).toBe(false);

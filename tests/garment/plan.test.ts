@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Draft, NamedRun } from '../../src/calculation/calculation.ts';
+import type { NamedRun } from '../../src/calculation/calculation.ts';
+import { type Held, heldOf } from '../../src/calculation/page.ts';
 import { closures } from '../../src/calculations/closures/closures.ts';
 import { edging } from '../../src/calculations/edging/edging.ts';
 import { hem } from '../../src/calculations/hem/hem.ts';
@@ -20,7 +21,7 @@ const mark = (label: string, place: number, kind: MarkKind = 'closure'): Mark =>
   at: exactLength(mm(place)),
   kind,
 });
-const keptOf = (calculation: string, draft: Draft): Kept => ({
+const keptOf = (calculation: string, draft: Held): Kept => ({
   id: 'k',
   name: 'Kept',
   stage: 'close',
@@ -55,8 +56,9 @@ test('marks that lie across a strip, too, are each for itself', () => {
 
 test('what is kept in centimetres says so on a bench of inches, and is worked out the same', () => {
   const hooks = keptOf('closures', { u: 'cm', opening: '31', count: '3', ends: 'given', top: '1' });
-  const draft = draftFor(closures, hooks, benchOf({ unit: 'in' }));
-  expect(draft).toMatchObject({ u: 'in', opening: '31 cm', top: '1 cm', count: '3' });
+  const { draft, page } = draftFor(closures, hooks, benchOf({ unit: 'in' }));
+  expect(page).toEqual({ u: 'in' });
+  expect(draft).toMatchObject({ opening: '31 cm', top: '1 cm', count: '3' });
   // What was left as it starts was left as it starts in centimetres.
   expect(draft.bottom).toBe('2.5 cm');
 });
@@ -65,12 +67,12 @@ test('on a bench of its own unit it stays as typed, and what was left is as the 
   const hooks = keptOf('closures', { u: 'in', opening: '12', note: 'lined' });
   const bench = benchOf({ unit: 'in' });
   const asTyped = { ...closures.start(bench), u: 'in', opening: '12', note: 'lined' };
-  expect(draftFor(closures, hooks, bench)).toEqual(asTyped);
+  expect(heldOf(draftFor(closures, hooks, bench))).toEqual(asTyped);
 });
 
 test('what says no unit, or none there is, is in the bench’s', () => {
   for (const u of [{}, { u: 'ell' }]) {
-    const draft = draftFor(closures, keptOf('closures', { ...u, opening: '12' }), benchOf());
+    const { draft } = draftFor(closures, keptOf('closures', { ...u, opening: '12' }), benchOf());
     expect(draft.opening).toBe('12');
     expect(draft.top).toBe(closures.start(benchOf()).top);
   }
@@ -86,10 +88,10 @@ test('law: what is kept is worked out the same on a bench of any unit', () => {
       units,
       units,
       (one, own, u, unit) => {
-        const draft: Draft = { u, ...(one === closures && u !== 'mm' ? own : {}) };
+        const draft: Held = { u, ...(one === closures && u !== 'mm' ? own : {}) };
         const kept = keptOf(one.id, draft);
         const [home, away] = [benchOf({ unit: u }), benchOf({ unit })].map((bench) => {
-          const work = one.work(draftFor(one, kept, bench), bench);
+          const work = one.work(draftFor(one, kept, bench).draft, bench);
           return work.ok ? work.answer.runs.map((run) => marksOf(run).map(({ at }) => at)) : 'none';
         });
         expect(away).toEqual(home);

@@ -7,6 +7,7 @@ import { hem } from '../../src/calculations/hem/hem.ts';
 import { withKept } from '../../src/garment/changes.ts';
 import { type Kept, newGarment } from '../../src/garment/garment.ts';
 import { differing, withMark } from '../../src/garment/mark-made.ts';
+import { draftFor } from '../../src/garment/plan.ts';
 import { hereIn, loadKnown, stopsOf } from '../../src/garment/stops.ts';
 import { benchOf } from '../controls/helpers.ts';
 
@@ -140,7 +141,7 @@ test('a run without marks is passed over, and counts as none of several', async 
 
 test('where a run begins its warnings are said, then its cautions', async () => {
   const [stop] = (await followed()).stops;
-  const work = closures.work({ ...closures.start(bench), ...hooks.draft }, bench);
+  const work = closures.work(draftFor(closures, hooks, bench).draft, bench);
   if (!work.ok) throw new Error('no answer');
   const { warnings, cautions } = work.answer;
   expect(cautions.length).toBeGreaterThan(0);

@@ -8,6 +8,7 @@ import { describe, expect, test } from 'vitest';
 import { loadLast, openingDraft } from '../../src/app/start/last.ts';
 import { readRoute } from '../../src/app/start/route.ts';
 import { checkBench } from '../../src/app/start/settings.ts';
+import { heldOf } from '../../src/calculation/page.ts';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
 import type { Garment } from '../../src/garment/garment.ts';
 import { draftFor, marksOf } from '../../src/garment/plan.ts';
@@ -42,7 +43,7 @@ async function expectSamePlans({ kept }: Garment) {
   for (const one of kept) {
     const calculation = await CALCULATIONS[one.calculation]?.();
     if (!calculation) throw new Error(`no ${one.calculation} any more`);
-    const work = calculation.work(draftFor(calculation, one, bench), bench);
+    const work = calculation.work(draftFor(calculation, one, bench).draft, bench);
     if (!work.ok) throw new Error(`${one.calculation} gives no answer any more`);
     const now = work.answer.runs.map((named) =>
       Object.fromEntries(marksOf(named).map(({ label, at }) => [label, Math.round(at)])),
@@ -84,9 +85,9 @@ describe.each(builds)('what $commit kept', (build) => {
     for (const [id, query] of Object.entries(last)) {
       const calculation = await CALCULATIONS[id]?.();
       if (!calculation) throw new Error(`no ${id} any more`);
-      const draft = openingDraft(calculation, {}, query, bench);
-      expect(draft).toMatchObject({ ...readRoute(`#/${id}?${query}`).draft });
-      expect(calculation.work(draft, bench).ok, `${id} ${query}`).toBe(true);
+      const state = openingDraft(calculation, {}, query, bench);
+      expect(heldOf(state)).toMatchObject({ ...readRoute(`#/${id}?${query}`).draft });
+      expect(calculation.work(state.draft, bench).ok, `${id} ${query}`).toBe(true);
     }
   });
 });

@@ -18,8 +18,8 @@ export async function workedDemo(bench: Bench): Promise<Garment> {
     const load = CALCULATIONS[kept.calculation];
     if (!load) throw new RangeError(`the demo asks for ${kept.calculation}`);
     const calculation = await part(load());
-    const draft = draftFor(calculation, kept, itsBench);
-    return { ...kept, ...keptOf(calculation, draft, itsBench, undefined) };
+    const state = draftFor(calculation, kept, itsBench);
+    return { ...kept, ...keptOf(calculation, state, itsBench, undefined) };
   };
   return { ...demo, kept: await Promise.all(demo.kept.map(worked)) };
 }

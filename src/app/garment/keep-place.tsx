@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { garmentKeepWords as words } from '#words/garment-keep-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft } from '../../calculation/calculation.ts';
+import type { Calculation } from '../../calculation/calculation.ts';
 import { recordOf } from '../../calculation/made.ts';
+import type { Page, PageState } from '../../calculation/page.ts';
 import { STAGE_OF } from '../../calculations/list.ts';
 import { placeOf } from '../../garment/address.ts';
 import { asKept } from '../../garment/as-kept.ts';
@@ -26,14 +27,15 @@ import { loadOpened, type Opened } from './opened.ts';
 interface Props {
   store: Store;
   calculation: Calculation;
-  draft: Draft;
+  state: PageState;
   bench: Bench;
   /** Back to the calculation, with where it is kept now if it was. */
-  onDone: (draft: Draft) => void;
+  onDone: (state: PageState) => void;
 }
 
 /** Keeps what is typed on a garment: as something new, or in place of what it was opened from. */
-export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
+export function KeepPlace({ store, calculation, state, bench, onDone }: Props) {
+  const { draft, page } = state;
   const [garments, setGarments] = useState<readonly Listed[]>();
   const [from, setFrom] = useState<Opened>();
   const [open, setOpen] = useState('');
@@ -44,7 +46,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
     const load = async () => {
       const list = await loadList(store);
       setOpen(await loadOpen(store, list.garments));
-      setFrom(await loadOpened(store, draft.kept));
+      setFrom(await loadOpened(store, page.kept));
       setGarments(list.garments);
     };
     load().catch((error: unknown) => {
@@ -56,33 +58,33 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
     const work = calculation.work(draft, bench);
     const runs = work.ok ? work.answer.runs : [];
     const measures = runs.flatMap(({ run, item }, i) =>
-      [...recordOf(draft, i, run).refused.values()].flatMap((made) =>
+      [...recordOf(page, i, run).refused.values()].flatMap((made) =>
         [...made].map(([label, typed]) => words.measured(item, label, typed)),
       ),
     );
     return measures.length > 0 ? words.leftOut(measures.join(', ')) : undefined;
-  }, [calculation, draft, bench]);
+  }, [calculation, draft, page, bench]);
   if (!garments) return null;
 
   const keep = async (wish: KeepWish) => {
     const { kept } = from ?? {};
     const inPlace = kept && wish.name === kept.name && wish.garment === from?.garment.id;
     const id = inPlace ? kept.id : crypto.randomUUID();
-    const seen = inPlace ? seenOf(draft, kept) : undefined;
+    const seen = inPlace ? seenOf(page, kept) : undefined;
     const target = wish.garment === '' ? fresh(wish.newName) : undefined;
     const to = target?.id ?? wish.garment;
     // With what another tab, or following its marks, has made of it meanwhile.
     const keptAs = (garment: Garment) => {
       const before = garment.kept.find((one) => one.id === id);
       const { name, stage } = wish;
-      return { ...keptOf(calculation, draft, bench, before), id, name: name.trim(), stage };
+      return { ...keptOf(calculation, state, bench, before), id, name: name.trim(), stage };
     };
     const keepOn = (garment: Garment) => {
       const now = keptAs(garment);
       const before = garment.kept.find((one) => one.id === id);
       const fault =
         inTheWay(garment, now, seen) ??
-        (isMeasuredElsewhere(calculation, draft, bench, before) ? 'measured' : undefined);
+        (isMeasuredElsewhere(calculation, state, bench, before) ? 'measured' : undefined);
       if (fault && fault !== asked) throw new GarmentError(fault);
       return keptOn(garment, now);
     };
@@ -92,7 +94,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
         await rememberOpen(store, to);
       } else await changeGarment(store, to, keepOn);
       askToPersist();
-      onDone({ ...asKept(calculation, draft), kept: placeOf(to, id) });
+      onDone({ draft, page: { ...asKept(state), kept: placeOf(to, id) } });
     } catch (error) {
       setAsked(error instanceof GarmentError ? error.fault : undefined);
       setSaid(await notKept(error));
@@ -111,7 +113,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       hand={bench.hand}
       said={said ?? leftOut}
       onKeep={(wish) => void keep(wish)}
-      onLeave={() => onDone(draft)}
+      onLeave={() => onDone(state)}
     />
   );
 }
@@ -121,7 +123,7 @@ function fresh(name: string): Garment {
 }
 
 /** What was seen of it: in an address of before without what was typed, that of this form's opening. */
-function seenOf({ seen }: Draft, kept: Kept): Seen {
+function seenOf({ seen }: Page, kept: Kept): Seen {
   return { typing: seen || typingOf(kept.draft), stage: kept.stage };
 }
 

@@ -11,7 +11,7 @@ async function plansOf(kept: Kept, bench: Bench): Promise<string[]> {
   // What can't be fetched says so where it is opened.
   const calculation = await load?.().catch(() => undefined);
   if (!calculation) return [];
-  const work = calculation.work(draftFor(calculation, kept, bench), bench);
+  const work = calculation.work(draftFor(calculation, kept, bench).draft, bench);
   return work.ok ? work.answer.runs.map(({ run }) => planOf(run)) : [];
 }
 

@@ -12,6 +12,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { App } from '../../../src/app/start/app.tsx';
 import { readRoute } from '../../../src/app/start/route.ts';
 import type { Bench } from '../../../src/calculation/bench.ts';
+import { stateOf } from '../../../src/calculation/parted.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';
 import { withKept } from '../../../src/garment/changes.ts';
 import { type Garment, type Kept, newGarment } from '../../../src/garment/garment.ts';
@@ -361,7 +362,7 @@ async function keepAnew(id: string, set: Record<string, string>) {
   await changeGarment(store, 'coat', (garment) => {
     const before = garment.kept.find((one) => one.id === id);
     if (!before) throw new Error('not kept');
-    const anew = keptOf(closures, draft, benchOf(), before);
+    const anew = keptOf(closures, stateOf(draft), benchOf(), before);
     return withKept(garment, { ...before, ...anew }, Date.now());
   });
 }

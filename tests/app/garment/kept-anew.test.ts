@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Draft } from '../../../src/calculation/calculation.ts';
+import { type Held, heldOf } from '../../../src/calculation/page.ts';
+import { stateOf } from '../../../src/calculation/parted.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';
 import { edging } from '../../../src/calculations/edging/edging.ts';
 import { inMm, placeOf, withMade } from '../../../src/garment/as-made.ts';
@@ -24,7 +25,7 @@ const openings = fc.record({
 });
 /** Which mark of which run is made next, and where: null as planned, else so many mm off. */
 const deed = fc.tuple(fc.nat(1), fc.nat(11), fc.option(fc.integer({ min: -3, max: 3 })));
-const changes = (drafts: fc.Arbitrary<Draft>) =>
+const changes = (drafts: fc.Arbitrary<Held>) =>
   fc.array(fc.tuple(drafts, fc.array(deed, { maxLength: 4 })), { minLength: 1, maxLength: 5 });
 
 /** Where everything made is, run by run, to the nearest 1/8000 mm. */
@@ -66,15 +67,21 @@ test.each([
       fc.property(all, (steps) => {
         let kept: Kept | undefined;
         for (const [typed, deeds] of steps) {
-          const draft: Draft = { ...one.start(bench), u: 'cm', ...typed };
-          const { runs } = keptOf(one, draft, bench, kept);
+          const state = stateOf({ ...one.start(bench), u: 'cm', ...typed });
+          const { runs } = keptOf(one, state, bench, kept);
           const before = madeIn(kept?.runs ?? []);
           const now = madeIn(runs);
           before.forEach((places, i) => {
             expect(now[i] ?? [], `run ${i + 1}`).toEqual(places);
           });
           expect(ghostsIn(runs)).toEqual([]);
-          const base = { id: 'k', name: 'K', stage: 'close', calculation: one.id, draft } as const;
+          const base = {
+            id: 'k',
+            name: 'K',
+            stage: 'close',
+            calculation: one.id,
+            draft: heldOf(state),
+          } as const;
           kept = afterDeeds({ ...base, runs }, deeds);
         }
       }),
