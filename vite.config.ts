@@ -150,7 +150,7 @@ const plainImports: Plugin = {
         if (part.type !== 'chunk') continue;
         part.code = part.code
           .replace(/^const __vite__mapDeps=.*\n/, '')
-          .replace(/,(__vite__mapDeps\(\[[\d,]*\]\)|\[\]|void 0),import\.meta\.url(?=\))/g, '');
+          .replace(/,(__vite__mapDeps\(\[[\d,]*\]\)|\[\]|void 0),import\.meta(\.url)?(?=\))/g, '');
       }
     },
   },

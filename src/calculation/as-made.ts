@@ -4,8 +4,9 @@ import { readLength } from '../lengths/read-length.ts';
 import { inPlaceOrder, runAsMade } from '../sewing/made-run.ts';
 import type { Run } from '../sewing/run.ts';
 import type { Bench } from './bench.ts';
-import type { Answer, Draft, NamedRun } from './calculation.ts';
+import type { Answer, NamedRun } from './calculation.ts';
 import { type Made, recordOf } from './made.ts';
+import type { Page } from './page.ts';
 
 /** Where marks were measured, by label; what can't be read is nowhere. */
 function placesMade(made: Made, bench: Bench): Map<string, ExactLength> {
@@ -17,28 +18,29 @@ function placesMade(made: Made, bench: Bench): Map<string, ExactLength> {
   return places;
 }
 
-/** One run of a draft with its marks where they were made, in the order of the plan. */
-export function followedRun(named: NamedRun, draft: Draft, i: number, bench: Bench): NamedRun {
-  const { made } = recordOf(draft, i, named.run);
+/** One run of a page with its marks where they were made, in the order of the plan. */
+export function followedRun(named: NamedRun, page: Page, i: number, bench: Bench): NamedRun {
+  const { made } = recordOf(page, i, named.run);
   const run = made.size > 0 ? runAsMade(named.run, placesMade(made, bench)) : named.run;
   return run === named.run ? named : { ...named, run };
 }
 
-/** A run of a draft as it is drawn, listed, printed: as made, in the order marks lie in. */
-export function drawnRun(run: Run, draft: Draft, i: number, bench: Bench): Run {
-  const { made } = recordOf(draft, i, run);
+/** A run of a page as it is drawn, listed, printed: as made, in the order marks lie in. */
+export function drawnRun(run: Run, page: Page, i: number, bench: Bench): Run {
+  const { made } = recordOf(page, i, run);
   return made.size > 0 ? inPlaceOrder(runAsMade(run, placesMade(made, bench))) : run;
 }
 
 /** An answer as it is drawn, listed and printed: with its marks where they were made. */
-export function drawnAnswer(answer: Answer, draft: Draft, bench: Bench): Answer {
+export function drawnAnswer(answer: Answer, page: Page, bench: Bench): Answer {
   const runs = answer.runs.map((named, i) => {
-    const run = drawnRun(named.run, draft, i, bench);
+    const run = drawnRun(named.run, page, i, bench);
     return run === named.run ? named : { ...named, run };
   });
   if (runs.every((named, i) => named === answer.runs[i])) return answer;
   const figures = answer.figures?.map(({ name, draw, made }) =>
     made ? { name, draw: () => made(runs) } : { name: figureWords.planned(name), draw },
   );
-  return { ...answer, runs, ...(figures && { figures }) };
+  const lines = answer.linesMade?.(runs) ?? answer.lines;
+  return { ...answer, lines, runs, ...(figures && { figures }) };
 }

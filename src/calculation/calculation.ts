@@ -7,9 +7,10 @@ import type { Problem } from '../sewing/problem.ts';
 import type { Run } from '../sewing/run.ts';
 import type { Measure } from '../sewing/sources/usual.ts';
 import type { Bench } from './bench.ts';
+import type { PlainKey } from './page-keys.ts';
 
-/** What was typed, by field, exactly as typed. */
-export type Draft = Readonly<Record<string, string>>;
+/** What was typed, by field, exactly as typed; what a page keeps for itself is no part of it. */
+export type Draft = Readonly<Record<string, string>> & { readonly [Key in PlainKey]?: never };
 
 interface FieldBase {
   key: string;
@@ -86,6 +87,8 @@ export interface Answer {
   /** What to do with the number. */
   sentence: string;
   lines: readonly Line[];
+  /** The same of marks where they were made, where that changes them. */
+  linesMade?(runs: readonly NamedRun[]): readonly Line[];
   offers: readonly Offer[];
   /** What is wrong or doubtful with this answer. */
   warnings: readonly string[];
@@ -124,7 +127,8 @@ export interface Calculation {
   beside?: readonly {
     id: string;
     label: string;
-    carry?: (draft: Draft, bench: Bench) => Draft;
+    /** Undefined where there is nothing to begin with. */
+    carry?: (draft: Draft, bench: Bench) => Draft | undefined;
   }[];
   /**
    * The draft with these places already made (as typed, from the datum), the rest

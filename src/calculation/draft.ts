@@ -13,6 +13,7 @@ export function readLengthOf(
   { unit, decimalMark }: Bench,
 ): { ok: true; value: Length } | { ok: false; faults: readonly Fault[] } {
   const read = readLength(draft[field] ?? '', unit, decimalMark);
-  if (read.ok) return { ok: true, value: read.value };
-  return { ok: false, faults: [{ field, why: { of: 'reading', fault: read.fault } }] };
+  return read.ok
+    ? read
+    : { ok: false, faults: [{ field, why: { of: 'reading', fault: read.fault } }] };
 }

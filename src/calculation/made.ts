@@ -1,12 +1,13 @@
 import type { Run } from '../sewing/run.ts';
-import type { Draft } from './calculation.ts';
+import type { Page } from './page.ts';
+import type { FollowKey, PageKey } from './page-keys.ts';
 
 /** What was measured of marks made, as typed: by mark label. */
 export type Made = ReadonlyMap<string, string>;
 
-/** Where a draft holds what was measured of a run: each run of a calculation has its own. */
-export function madeKey(run: number): string {
-  return run === 0 ? 'made' : `made-${run + 1}`;
+/** Where a page holds what was measured of a run: each run of a calculation has its own. */
+export function madeKey(run: number): PageKey {
+  return keyOf('made', run);
 }
 
 /** Reads `3=15.6; 5=30 1/8 in`. What is not such a pair is passed over. */
@@ -28,7 +29,7 @@ export function writeMade(made: Made, label: string, typed: string): string {
 }
 
 /**
- * What a draft holds of following one run: it belongs to one plan, and is refused by
+ * What a page holds of following one run: it belongs to one plan, and is refused by
  * another one, whose marks of the same labels lie elsewhere.
  */
 export interface FollowRecord {
@@ -41,66 +42,66 @@ export interface FollowRecord {
 }
 
 /** Reads the follow record of a run; one without a plan, of an older address, is taken as this plan's. */
-export function recordOf(draft: Draft, i: number, run: Run): FollowRecord {
+export function recordOf(page: Page, i: number, run: Run): FollowRecord {
   const here = planOf(run);
-  const plan = draft[keyOf('plan', i)] || here;
-  const refused = new Map(readEarlier(draft[keyOf('earlier', i)] ?? ''));
-  refused.set(plan, readMade(draft[madeKey(i)] ?? ''));
+  const plan = page[keyOf('plan', i)] || here;
+  const refused = new Map(readEarlier(page[keyOf('earlier', i)] ?? ''));
+  refused.set(plan, readMade(page[madeKey(i)] ?? ''));
   const made = refused.get(here) ?? new Map();
   for (const [one, its] of refused) if (one === here || its.size === 0) refused.delete(one);
-  return { made, at: plan === here ? draft[keyOf('at', i)] : undefined, refused };
+  return { made, at: plan === here ? page[keyOf('at', i)] : undefined, refused };
 }
 
 /** Whether a run's follow record is of this plan, and not of another one alone. */
-export function isOfPlan(draft: Draft, i: number, run: Run): boolean {
-  const [plan, here] = [draft[keyOf('plan', i)] || '', planOf(run)];
-  return plan === '' || plan === here || recordOf(draft, i, run).made.size > 0;
+export function isOfPlan(page: Page, i: number, run: Run): boolean {
+  const [plan, here] = [page[keyOf('plan', i)] || '', planOf(run)];
+  return plan === '' || plan === here || recordOf(page, i, run).made.size > 0;
 }
 
 /**
- * The draft with a run's follow record changed, and said to be of this plan. What was
+ * The page with a run's follow record changed, and said to be of this plan. What was
  * measured on another plan is set beside it, never dropped.
  */
 export function withRecord(
-  draft: Draft,
+  page: Page,
   i: number,
   run: Run,
   set: { at?: number; made?: string },
-): Draft {
-  const { made, at, refused } = recordOf(draft, i, run);
+): Page {
+  const { made, at, refused } = recordOf(page, i, run);
   const measures = set.made ?? writtenMade(made);
   const earlier = [...refused].map(([plan, its]) => `${plan} ${writtenMade(its)}`).join('|');
   return {
-    ...draft,
+    ...page,
     [keyOf('plan', i)]: planOf(run),
-    ...((measures || draft[madeKey(i)]) && { [madeKey(i)]: measures }),
+    ...((measures || page[madeKey(i)]) && { [madeKey(i)]: measures }),
     [keyOf('at', i)]: set.at === undefined ? (at ?? '0') : String(set.at),
-    ...((earlier || draft[keyOf('earlier', i)]) && { [keyOf('earlier', i)]: earlier }),
+    ...((earlier || page[keyOf('earlier', i)]) && { [keyOf('earlier', i)]: earlier }),
   };
 }
 
 /**
- * The draft with a mark of a run measured; where it was measured before, and elsewhere,
+ * The page with a mark of a run measured; where it was measured before, and elsewhere,
  * the new measure waits beside that one until the maker has said which is right.
  */
 export function withMeasure(
-  draft: Draft,
+  page: Page,
   i: number,
   run: Run,
   [label, typed]: readonly [string, string],
-): Draft {
-  const { made } = recordOf(draft, i, run);
+): Page {
+  const { made } = recordOf(page, i, run);
   const before = made.get(label);
-  if (before !== undefined && before !== typed) return { ...draft, asked: `${label}=${typed}` };
-  return withRecord(draft, i, run, { made: writeMade(made, label, typed) });
+  if (before !== undefined && before !== typed) return { ...page, asked: `${label}=${typed}` };
+  return withRecord(page, i, run, { made: writeMade(made, label, typed) });
 }
 
-/** The draft without what was measured on other plans. */
-export function withoutRefused(draft: Draft, i: number, run: Run): Draft {
-  return { ...withRecord(draft, i, run, {}), [keyOf('earlier', i)]: '' };
+/** The page without what was measured on other plans. */
+export function withoutRefused(page: Page, i: number, run: Run): Page {
+  return { ...withRecord(page, i, run, {}), [keyOf('earlier', i)]: '' };
 }
 
-/** Whether a draft's key holds what was followed, not what was typed. */
+/** Whether a key of a page holds what was followed, not what was typed. */
 export function isFollowKey(key: string): boolean {
   return /^(at|made|was|plan|earlier)(-\d+)?$|^(run|asked)$/.test(key);
 }
@@ -118,9 +119,19 @@ function writtenMade(made: Made): string {
   return [...made].map((pair) => pair.join('=')).join('; ');
 }
 
-/** Where a draft holds something of a run: the first has no number. */
-function keyOf(what: 'at' | 'was' | 'plan' | 'earlier', i: number): string {
-  return madeKey(i).replace('made', what);
+/** Beside what is measured now, a page says what was when it was opened from a garment. */
+export function wasKey(run: number): PageKey {
+  return keyOf('was', run);
+}
+
+/** Where a page holds the plan its measures of a run belong to. */
+export function planKey(i: number): PageKey {
+  return keyOf('plan', i);
+}
+
+/** Where a page holds something of a run: the first has no number. */
+function keyOf(what: FollowKey, i: number): PageKey {
+  return i === 0 ? what : `${what}-${i + 1}`;
 }
 
 /** A plan in a few letters: another one where a mark has another label or place. Places are in 1/8000 mm. */

@@ -3,7 +3,7 @@ import type { Read } from '../lengths/read-fault.ts';
 import type { Bench } from './bench.ts';
 import type { Calculation, Draft, Fault, Field } from './calculation.ts';
 import type { Ask, Choices, FieldSpec, Reading, Start } from './field-spec.ts';
-import { isPageKey, type PageKey } from './page-keys.ts';
+import type { PageKey } from './page-keys.ts';
 
 type Specs = Readonly<Record<string, FieldSpec<unknown>>>;
 
@@ -142,7 +142,8 @@ export function schema<const All extends Specs>(
     const unknown = Object.keys(draft).filter(
       // One that was emptied has been left out.
       (key) =>
-        draft[key] !== '' && !(Object.hasOwn(specs, key) || isPageKey(key) || past.includes(key)),
+        draft[key] !== '' &&
+        !(Object.hasOwn(specs, key) || key === TAPED_BEFORE || past.includes(key)),
     );
     return unknown.map((field) => ({
       field,
@@ -166,6 +167,9 @@ export function schema<const All extends Specs>(
     return { of: 'words', words: schemaWords.unknownOption(labelOf(key, ask), typed, offered) };
   }
 }
+
+/** Which field a tape was read for, as older addresses call it: passed over where no field is called so. */
+const TAPED_BEFORE = 'into';
 
 type ValueFault = Extract<Read<object>, { ok: false }>['fault'] | 'unknown option';
 

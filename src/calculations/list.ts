@@ -2,10 +2,12 @@ import type { Calculation } from '../calculation/calculation.ts';
 import { doubted } from '../calculation/doubted.ts';
 import type { Drawing } from '../calculation/drawing.ts';
 import type { Outputs } from '../calculation/output.ts';
+import type { Paged } from '../calculation/page.ts';
+import { stateOf } from '../calculation/parted.ts';
 
 interface Listed {
   /** What its page shows. */
-  page(): Promise<Calculation>;
+  page(): Promise<Paged>;
   /** What it gives to a garment; nothing where it only says the same length in other units. */
   gives?(): Promise<Outputs>;
   /** How it is drawn with its numbers on it. */
@@ -90,7 +92,7 @@ const LIST: Readonly<Record<string, Listed>> = {
 export const CALCULATIONS = each(({ page }) => page);
 
 /** The calculation at an address; undefined where there is none. */
-export function calculationAt(id: string): Promise<Calculation> | undefined {
+export function calculationAt(id: string): Promise<Paged> | undefined {
   return Object.hasOwn(CALCULATIONS, id) ? CALCULATIONS[id]?.() : undefined;
 }
 
@@ -109,7 +111,7 @@ function each<Part>(partOf: (listed: Listed) => Part | undefined): Readonly<Reco
   );
 }
 
-/** With its questions about what is unusual. */
-function asked(calculation: Calculation): Calculation {
-  return doubted(calculation);
+/** With its questions about what is unusual, and what parts its fields from what is its page's. */
+function asked(calculation: Calculation): Paged {
+  return { ...doubted(calculation), part: stateOf };
 }

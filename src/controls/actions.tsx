@@ -1,5 +1,6 @@
 import { viewWords } from '#words/control-words.ts';
-import type { Draft, Field, Work } from '../calculation/calculation.ts';
+import type { Field, Work } from '../calculation/calculation.ts';
+import type { Page } from '../calculation/page.ts';
 import { isLength } from './pad-keys.ts';
 
 interface Props {
@@ -10,7 +11,7 @@ interface Props {
   counts: true | undefined;
   /** The field that is typed into; a length can also be read off a tape. */
   field: Field | undefined;
-  onMode: (mode: string, set?: Draft) => void;
+  onMode: (mode: string, set?: Page) => void;
   onLeave: () => void;
 }
 

@@ -2,7 +2,8 @@ import { Fragment, type RefObject } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { drawnAnswer } from '../calculation/as-made.ts';
 import type { Bench } from '../calculation/bench.ts';
-import type { Answer, Draft, Line } from '../calculation/calculation.ts';
+import type { Answer, Line } from '../calculation/calculation.ts';
+import type { Page } from '../calculation/page.ts';
 import { adopt } from './adopt.ts';
 import css from './answer-parts.css?inline';
 import { FigureView } from './figure-view.tsx';
@@ -14,7 +15,7 @@ adopt(css);
 interface Props {
   answer: Answer;
   /** With what was measured of its marks. */
-  draft: Draft;
+  page: Page;
   bench: Bench;
   scroller: RefObject<HTMLElement | null>;
 }
@@ -23,8 +24,8 @@ interface Props {
  * What can be read after the answer: every mark, drawings, further lines, how it was got.
  * All of it comes at once: what stands below would move if one part came after another.
  */
-export function AnswerParts({ answer: planned, draft, bench, scroller }: Props) {
-  const answer = useMemo(() => drawnAnswer(planned, draft, bench), [planned, draft, bench]);
+export function AnswerParts({ answer: planned, page, bench, scroller }: Props) {
+  const answer = useMemo(() => drawnAnswer(planned, page, bench), [planned, page, bench]);
   const lists = <Lists runs={answer.runs} bench={bench} scroller={scroller} />;
   return (
     <>
@@ -52,7 +53,7 @@ export function AnswerParts({ answer: planned, draft, bench, scroller }: Props) 
   );
 }
 
-function Lists({ runs, bench, scroller }: Omit<Props, 'answer' | 'draft'> & Pick<Answer, 'runs'>) {
+function Lists({ runs, bench, scroller }: Omit<Props, 'answer' | 'page'> & Pick<Answer, 'runs'>) {
   return runs
     .filter(({ run }) => run.marks.length > 1)
     .map(({ name, run }) => (

@@ -8,6 +8,7 @@ import {
   isUnfinished,
   type Work,
 } from '../calculation/calculation.ts';
+import type { Page } from '../calculation/page.ts';
 import { Actions } from './actions.tsx';
 import { useAfterPaint } from './after-paint.ts';
 import { AnswerWords } from './answer.tsx';
@@ -21,13 +22,14 @@ import './calculation-view.css';
 interface Props {
   calculation: Calculation;
   draft: Draft;
+  page: Page;
   bench: Bench;
   onDraft: (draft: Draft) => void;
-  /** Follows, counts, keeps, or reads a tape; with what this adds to the draft. */
-  onMode: (mode: string, set?: Draft) => void;
+  /** Follows, counts, keeps, or reads a tape; with what this adds to the page. */
+  onMode: (mode: string, set?: Page) => void;
   onLeave: () => void;
   /** Opens another calculation, with what it begins with. */
-  onOpen: (id: string, carried: Draft) => void;
+  onOpen: (id: string, carried?: Draft) => void;
 }
 
 const FAULT_ID = 'fault';
@@ -38,11 +40,11 @@ const AnswerParts = steady(
 
 /** Any calculation: its answer above, its fields and the pad under the thumb. */
 export function CalculationView(props: Props) {
-  const { calculation, draft, bench } = props;
+  const { calculation, draft, page, bench } = props;
   const fields = useFields(calculation, draft);
   const work = useMemo(
-    () => ({ ...calculation.work(draft, bench), draft }),
-    [calculation, draft, bench],
+    () => ({ ...calculation.work(draft, bench), page }),
+    [calculation, draft, page, bench],
   );
   const around = useAfterPaint(work);
   const editor = useEditor(fields, draft, props.onDraft);
@@ -52,7 +54,7 @@ export function CalculationView(props: Props) {
       <main class="reading">
         <h1>{calculation.title}</h1>
         {around.ok && around.answer.runs[0] && (
-          <TapeOfRun named={around.answer.runs[0]} draft={around.draft} bench={bench} />
+          <TapeOfRun named={around.answer.runs[0]} page={around.page} bench={bench} />
         )}
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
         <section class="scroll" ref={scroller} tabIndex={0} aria-label={viewWords.answer}>
@@ -99,7 +101,7 @@ export function CalculationView(props: Props) {
             type="button"
             class="tile link"
             key={id}
-            onClick={() => props.onOpen(id, carry?.(draft, bench) ?? {})}
+            onClick={() => props.onOpen(id, carry?.(draft, bench))}
           >
             {label}
           </button>

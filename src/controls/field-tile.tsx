@@ -2,6 +2,7 @@ import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { fieldWords } from '#words/control-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
+import { isLength } from './pad-keys.ts';
 import { steady } from './steady.tsx';
 import './field-tile.css';
 
@@ -48,9 +49,9 @@ export const FieldTile = steady(function Tile({
     if (document.activeElement !== input.current) input.current.focus({ preventScroll: true });
     input.current.closest('label')?.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
   }, [current]);
-  const isLength = field.kind === 'length' || field.kind === 'lengths';
+  const inLengths = isLength(field.kind);
   const isText = field.kind === 'text';
-  const bare = isLength && !/[a-z"'″′]\s*$/i.test(text);
+  const bare = inLengths && !/[a-z"'″′]\s*$/i.test(text);
   return (
     <label class={`tile${current ? ' now' : ''}${isText ? ' wide' : ''}`}>
       <span>{field.label}</span>
@@ -61,7 +62,7 @@ export const FieldTile = steady(function Tile({
           name={field.key}
           // The pad has no letters: words are typed on the phone's own keyboard.
           inputMode={
-            isText ? 'text' : bench.keys === 'phone' ? (isLength ? 'text' : 'decimal') : 'none'
+            isText ? 'text' : bench.keys === 'phone' ? (inLengths ? 'text' : 'decimal') : 'none'
           }
           enterKeyHint="next"
           autoComplete="off"
@@ -86,7 +87,7 @@ export const FieldTile = steady(function Tile({
           }}
         />
         {bare && text !== '' && <small aria-hidden="true">{bench.unit}</small>}
-        {isLength && <span class="unseen">{fieldWords.bareUnit(bench.unit)}</span>}
+        {inLengths && <span class="unseen">{fieldWords.bareUnit(bench.unit)}</span>}
       </span>
       {odd && <small>{odd}</small>}
     </label>

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { followWords } from '#words/follow-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
-import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
+import type { Calculation, NamedRun } from '../calculation/calculation.ts';
 import { type Made, withRecord } from '../calculation/made.ts';
+import type { PageState } from '../calculation/page.ts';
 import { onTape } from '../calculation/tape-text.ts';
 import { markOut } from '../sewing/marks.ts';
 import { Rich } from './rich.tsx';
@@ -13,9 +14,9 @@ interface Followed {
   made: Made;
   at: number;
   run: number;
-  draft: Draft;
+  state: PageState;
   bench: Bench;
-  onDraft: (draft: Draft) => void;
+  onState: (state: PageState) => void;
 }
 
 /**
@@ -28,9 +29,9 @@ export function useRespacing({
   made,
   at,
   run,
-  draft,
+  state,
   bench,
-  onDraft,
+  onState,
 }: Followed) {
   const [warnings, warn] = useState<readonly string[]>([]);
   const said = warnings.map((warning) => (
@@ -45,12 +46,16 @@ export function useRespacing({
     const done = marks
       .filter((mark, i) => i < at || made.has(mark.label))
       .map((mark) => made.get(mark.label) ?? onTape(mark.at, bench));
-    const spaced = around(draft, done, marks.length);
+    const spaced = around(state.draft, done, marks.length);
     const work = calculation.work(spaced, bench);
     const anew = work.ok ? work.answer.runs[run]?.run : undefined;
     warn(work.ok ? work.answer.warnings : []);
     // The new plan goes on where the old one had come to.
-    onDraft(anew ? withRecord({ ...spaced, plan: '' }, run, anew, { at, made: '' }) : spaced);
+    const page = { ...state.page, plan: '', made: '' };
+    onState({
+      draft: spaced,
+      page: anew ? withRecord(page, run, anew, { at, made: '' }) : { ...state.page, made: '' },
+    });
   };
   const offer = (
     <button type="button" class="main" onClick={respace}>

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { followWords } from '#words/follow-words.ts';
 import { followedRun } from '../calculation/as-made.ts';
 import type { Bench } from '../calculation/bench.ts';
-import type { Calculation, Draft, NamedRun } from '../calculation/calculation.ts';
+import type { Calculation, NamedRun } from '../calculation/calculation.ts';
 import {
   type FollowRecord,
   readMade,
@@ -11,28 +11,30 @@ import {
   withRecord,
   writeMade,
 } from '../calculation/made.ts';
+import type { Page, PageState } from '../calculation/page.ts';
 import { useRespacing } from './follow-respacing.tsx';
 import { FollowRun, type FollowServices } from './follow-run.tsx';
 import { Rich } from './rich.tsx';
 
 export interface FollowProps {
   calculation: Calculation;
-  draft: Draft;
+  state: PageState;
   bench: Bench;
   services: FollowServices;
-  onDraft: (draft: Draft) => void;
+  onState: (state: PageState) => void;
   onLeave: () => void;
   /** Reads a tape for what is named, such as `made:3`. */
   onTape: (into: string) => void;
 }
 
-/** The marks of a calculation, run after run; where each run has come to is in the draft. */
+/** The marks of a calculation, run after run; where each run has come to is in its state. */
 export function Follow(props: FollowProps) {
-  const { calculation, draft, bench, onLeave } = props;
+  const { calculation, bench, onLeave } = props;
+  const { draft, page } = props.state;
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
   const runs = work.ok ? work.answer.runs : NO_RUNS;
   const withMarks = runs.flatMap(({ run }, i) => (run.marks.length > 0 ? [i] : []));
-  const run = withMarks.find((i) => String(i) === draft.run) ?? withMarks[0];
+  const run = withMarks.find((i) => String(i) === page.run) ?? withMarks[0];
   const named = run === undefined ? undefined : runs[run];
   if (run === undefined || !named) {
     return (
@@ -65,27 +67,29 @@ interface FollowedProps extends FollowProps {
 }
 
 function Followed(props: FollowedProps) {
-  const { run, others, next, draft, bench, services, onDraft, onLeave } = props;
+  const { run, others, next, bench, services, onLeave } = props;
+  const { draft, page } = props.state;
+  const onPage = (to: Page) => props.onState({ draft, page: to });
   const plan = props.named;
-  const named = useMemo(() => followedRun(plan, draft, run, bench), [plan, draft, run, bench]);
+  const named = useMemo(() => followedRun(plan, page, run, bench), [plan, page, run, bench]);
   const { marks } = named.run;
   const count = marks.length;
-  const record = recordOf(draft, run, plan.run);
+  const record = recordOf(page, run, plan.run);
   const { made } = record;
   const at = placeOf(record.at, count);
   const label = marks[Math.min(at, count - 1)]?.label ?? '';
   const spacing = useRespacing({ ...props, named, made, at });
   const set = (changed: { at?: number; made?: string }) =>
-    onDraft({ ...withRecord(draft, run, plan.run, changed), ...(draft.asked && { asked: '' }) });
+    onPage({ ...withRecord(page, run, plan.run, changed), ...(page.asked && { asked: '' }) });
   const go = (to: number) => set({ at: Math.max(0, Math.min(to, count)) });
-  const turnTo = ({ i }: OtherRun) => onDraft({ ...draft, run: String(i) });
+  const turnTo = ({ i }: OtherRun) => onPage({ ...page, run: String(i) });
   const atEnd = next ? followWords.goOn(next.name) : followWords.restart;
   return (
     <FollowRun
       named={named}
       at={at}
       made={made.get(label)}
-      asked={readMade(draft.asked ?? '').get(label)}
+      asked={readMade(page.asked ?? '').get(label)}
       bench={bench}
       services={services}
       turn={`${run}.${at}`}
@@ -100,7 +104,7 @@ function Followed(props: FollowedProps) {
         <>
           {spacing.offer}
           {record.refused.size > 0 && (
-            <button type="button" onClick={() => onDraft(withoutRefused(draft, run, plan.run))}>
+            <button type="button" onClick={() => onPage(withoutRefused(page, run, plan.run))}>
               {followWords.forget}
             </button>
           )}

@@ -2,7 +2,8 @@ import { useMemo } from 'preact/hooks';
 import { tapeWords } from '#words/mark-words.ts';
 import { drawnRun } from '../calculation/as-made.ts';
 import type { Bench } from '../calculation/bench.ts';
-import type { Draft, NamedRun } from '../calculation/calculation.ts';
+import type { NamedRun } from '../calculation/calculation.ts';
+import type { Page } from '../calculation/page.ts';
 import { onTape } from '../calculation/tape-text.ts';
 import { inPlaceOrder, placeOrder } from '../sewing/made-run.ts';
 import { adopt } from './adopt.ts';
@@ -16,7 +17,7 @@ adopt(sideways);
 interface Props {
   named: NamedRun;
   /** With what was measured of the run, where it is a calculation's first one as planned. */
-  draft?: Draft;
+  page?: Page;
   bench: Bench;
   /** The mark being followed. */
   here?: number;
@@ -24,9 +25,9 @@ interface Props {
 }
 
 /** A run on its strip of tape, described for those who do not see it. */
-export function RunTape({ named, draft, bench, here, onPick }: Props) {
+export function RunTape({ named, page, bench, here, onPick }: Props) {
   const { name } = named;
-  const { run, order } = useMemo(() => drawn(named, draft, bench), [named, draft, bench]);
+  const { run, order } = useMemo(() => drawn(named, page, bench), [named, page, bench]);
   return (
     <Tape
       run={run}
@@ -42,7 +43,7 @@ export function RunTape({ named, draft, bench, here, onPick }: Props) {
 }
 
 /** The run as it lies, and of each of its marks the place in the order it is followed in. */
-function drawn({ run }: NamedRun, draft: Draft | undefined, bench: Bench) {
-  if (draft) return { run: drawnRun(run, draft, 0, bench), order: [] };
+function drawn({ run }: NamedRun, page: Page | undefined, bench: Bench) {
+  if (page) return { run: drawnRun(run, page, 0, bench), order: [] };
   return { run: inPlaceOrder(run), order: placeOrder(run) };
 }

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { centreWords } from '#words/centre-words.ts';
-import type { Answer, Draft } from '../calculation/calculation.ts';
+import type { Answer } from '../calculation/calculation.ts';
+import type { Page } from '../calculation/page.ts';
 import { adopt } from './adopt.ts';
 import { FaultList } from './fault-list.tsx';
 import css from './follow.css?inline';
@@ -19,31 +20,30 @@ const FROM = 'counting-from';
 
 /**
  * Counting with the thumb: the whole lower half is the key. The count is in the
- * draft, so it survives a reload; what is started again can be had back. Doubts are
+ * address, so it survives a reload; what is started again can be had back. Doubts are
  * for a count that is finished, or already past what was counted from the other end.
  */
-export function Tally({ calculation, draft, bench, services, onDraft, onLeave }: FollowProps) {
+export function Tally({ calculation, state, bench, services, onState, onLeave }: FollowProps) {
+  const { draft, page } = state;
   // Older addresses say it as `end`.
-  const fromOther = (draft[FROM] ?? draft.end) === 'other';
-  const [key, otherKey] = fromOther ? ['other', 'count'] : ['count', 'other'];
+  const fromOther = (page[FROM] ?? draft.end) === 'other';
+  const [key, otherKey] = fromOther ? (['other', 'count'] as const) : (['count', 'other'] as const);
   const count = countIn(draft[key]);
   const facing = countIn(draft[otherKey]);
-  const underWay = draft.counting === key && !(facing > 0 && count > facing);
-  const droppedKey = `${key}-dropped`;
-  const dropped = countIn(draft[droppedKey]);
+  const underWay = page.counting === key && !(facing > 0 && count > facing);
+  const droppedKey = `${key}-dropped` as const;
+  const dropped = countIn(page[droppedKey]);
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
   const next = useRef<HTMLButtonElement>(null);
   useEffect(() => services.keepAwake(), [services.keepAwake]);
   useEffect(() => next.current?.focus({ preventScroll: true }), []);
 
   const set = (to: number, drop = 0) =>
-    onDraft({
-      ...draft,
-      [key]: String(to),
-      [droppedKey]: drop === 0 ? '' : String(drop),
-      counting: key,
+    onState({
+      draft: { ...draft, [key]: String(to) },
+      page: { ...page, [droppedKey]: drop === 0 ? '' : String(drop), counting: key },
     });
-  const finish = (to: Draft = {}) => onDraft({ ...draft, counting: '', ...to });
+  const finish = (to: Page = {}) => onState({ draft, page: { ...page, counting: '', ...to } });
   const step = (by: number) => {
     const to = Math.min(MOST, Math.max(0, count + by));
     set(to);

@@ -1,3 +1,5 @@
+import type { Held } from '../calculation/page.ts';
+
 /** The stages of the work, in order. */
 export const STAGES = ['measure', 'cut', 'join', 'turn-up', 'close', 'edge'] as const;
 
@@ -21,8 +23,8 @@ export interface Kept {
   stage: Stage;
   /** Which calculation it is. */
   calculation: string;
-  /** What was typed, as typed. */
-  draft: Readonly<Record<string, string>>;
+  /** What was typed, as typed, with the unit it was typed in and the choices of paper. */
+  draft: Held;
   /** Its runs of marks, in the calculation's order. */
   runs: readonly KeptRun[];
 }

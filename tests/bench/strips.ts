@@ -9,7 +9,7 @@ import { withApp } from './with-app.ts';
  * `npm run bench:strips`: how long it takes to work out a strip of 2,000 holes and crossings of
  * every angle, words and drawings included but not painted. A frame of 60 a second is 16.7 ms.
  */
-const STRIP = { length: '1600', pitch: '0.8', u: 'cm' };
+const STRIP = { length: '1600', pitch: '0.8' };
 const ANGLES = Array.from({ length: 15 }, (_, i) => String(20 + 10 * i));
 const TIMES = 30;
 

@@ -1,17 +1,18 @@
 import { expect, test } from 'vitest';
 import { drawnAnswer } from '../../src/calculation/as-made.ts';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
+import type { Page } from '../../src/calculation/page.ts';
 import { edging } from '../../src/calculations/edging/edging.ts';
 import { hem } from '../../src/calculations/hem/hem.ts';
 import { benchOf } from '../controls/helpers.ts';
 
 const bench = benchOf({ unit: 'mm' });
 
-function drawnOf(calculation: Calculation, set: Draft, made: Draft) {
+function drawnOf(calculation: Calculation, set: Draft, page: Page) {
   const draft = { ...calculation.start(bench), ...set };
   const work = calculation.work(draft, bench);
   if (!work.ok) throw new Error(`no answer: ${JSON.stringify(work.faults)}`);
-  return { planned: work.answer, made: drawnAnswer(work.answer, { ...draft, ...made }, bench) };
+  return { planned: work.answer, made: drawnAnswer(work.answer, page, bench) };
 }
 
 /** Where the holes of a drawing are, in mm along it: the middle of each ring. */

@@ -117,11 +117,12 @@ test('an option that is unknown is a problem in words, never the first instead',
   expect(given7({ by: '' })).toMatchObject({ ok: true, value: { by: 'count' } });
 });
 
-test('a field that is unknown is a problem in words; what a page keeps beside the fields is none', () => {
+test('a field that is unknown is a problem in words; the field of a tape in an older address is none', () => {
   expect(faultsOf({ openning: '3' })).toMatchObject([{ field: 'openning', why: { of: 'words' } }]);
   expect(faultsOf({ openning: '' })).toEqual([]);
-  const page = { u: 'cm', kept: 'a.b', made: '1=3', 'made-2': '', at: '4', 'paper-size': 'a4' };
-  expect(faultsOf(page)).toEqual([]);
+  expect(faultsOf({ into: 'opening' })).toEqual([]);
+  // What a page keeps is parted from the fields before: nothing here knows of it.
+  expect(faultsOf({ u: 'cm', 'made-2': '1=3' }).map(({ field }) => field)).toEqual(['u', 'made-2']);
 });
 
 test('a choice whose options change takes the first for one that isn’t offered just now', () => {

@@ -77,9 +77,10 @@ test.each(EVERY)('$id means the same when the bench is set to another unit', (ca
     fc.property(drafts, ([set, one, other]) => {
       const here = benchOf({ unit: one });
       const there = benchOf({ unit: other });
-      const draft = { ...calculation.start(here), ...(set as Draft), u: one };
+      const draft = { ...calculation.start(here), ...(set as Draft) };
       const before = calculation.work(draft, here);
-      const after = calculation.work(inUnitOf(there, calculation, draft), there);
+      const moved = inUnitOf(there, calculation, { draft, page: { u: one } });
+      const after = calculation.work(moved.draft, there);
       expect(placesOf(after)).toEqual(placesOf(before));
     }),
     { numRuns: 200 },
@@ -102,10 +103,10 @@ test.each(EVERY)(
         unit,
         (set, chosen, one, other) => {
           const [here, there] = [benchOf({ unit: one }), benchOf({ unit: other })];
-          const draft = { ...calculation.start(here), ...(set as Draft), u: one };
+          const draft = { ...calculation.start(here), ...(set as Draft) };
           const before = calculation.work({ ...draft, ...(chosen as Draft) }, here);
-          const moved = inUnitOf(there, calculation, draft);
-          const after = calculation.work({ ...moved, ...(chosen as Draft) }, there);
+          const moved = inUnitOf(there, calculation, { draft, page: { u: one } });
+          const after = calculation.work({ ...moved.draft, ...(chosen as Draft) }, there);
           expect(placesOf(after)).toEqual(placesOf(before));
         },
       ),

@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, expect, test, vi } from 'vitest';
-import type { Draft } from '../../src/calculation/calculation.ts';
+import type { PageState } from '../../src/calculation/page.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
 import { Follow } from '../../src/controls/follow.tsx';
 import { benchOf } from '../controls/helpers.ts';
@@ -57,12 +57,13 @@ test('followed by voice, a mark says what it is; made elsewhere, each edge keeps
   const services = { speak, keepAwake: () => () => undefined };
   const bench = benchOf({ voice: 'on' });
   const Followed = () => {
-    const [draft, setDraft] = useState<Draft>({ ...corner.start(bench), depth: '4', side: '1.5' });
-    const same = { calculation: corner, bench, services, draft };
+    const draft = { ...corner.start(bench), depth: '4', side: '1.5' };
+    const [state, setState] = useState<PageState>({ draft, page: {} });
+    const same = { calculation: corner, bench, services, state };
     return (
       <>
-        <Follow {...same} onDraft={setDraft} onLeave={() => {}} onTape={() => {}} />
-        <output>{`${draft.made ?? '-'} | ${draft['made-2'] ?? '-'}`}</output>
+        <Follow {...same} onState={setState} onLeave={() => {}} onTape={() => {}} />
+        <output>{`${state.page.made ?? '-'} | ${state.page['made-2'] ?? '-'}`}</output>
       </>
     );
   };

@@ -47,8 +47,8 @@ async function drawnAt({ address, unit }: Written): Promise<string[]> {
   const calculation = await CALCULATIONS[screen]?.();
   if (!calculation) throw new Error(`no such calculation: ${screen}`);
   const bench = benchOf({ unit });
-  const full = openingDraft(calculation, draft, undefined, bench);
-  const work = calculation.work(full, bench);
+  const { draft: fields } = openingDraft(calculation, draft, undefined, bench);
+  const work = calculation.work(fields, bench);
   if (!work.ok) throw new Error(`${address}: ${work.faults.map(({ field }) => field)}`);
   const planned = drawnBeside(work.answer);
   const label = work.answer.runs[0]?.run.marks[1]?.label;

@@ -46,10 +46,10 @@ async function opened(address: string, unit: Written['unit']) {
   const calculation = await CALCULATIONS[screen]?.();
   if (!calculation) throw new Error(`no such calculation: ${screen}`);
   const bench = benchOf({ unit });
-  const full = openingDraft(calculation, draft, undefined, bench);
-  const work = calculation.work(full, bench);
+  const state = openingDraft(calculation, draft, undefined, bench);
+  const work = calculation.work(state.draft, bench);
   if (!work.ok) throw new Error(`${address}: ${work.faults.map(({ field }) => field)}`);
-  return { draft: full, answer: work.answer };
+  return { page: state.page, answer: work.answer };
 }
 
 async function answered({ address, unit }: Written): Promise<Answered> {
@@ -83,10 +83,10 @@ describe.each(builds)('as $commit wrote it', ({ addresses }) => {
 test.each(fixture<readonly Followed[]>('followed.json'))(
   'what was measured while following is there as $commit wrote it: $made',
   async ({ address, made, at, refused }) => {
-    const { draft, answer } = await opened(address, 'cm');
+    const { page, answer } = await opened(address, 'cm');
     const run = answer.runs[0]?.run;
     if (!run) throw new Error('no run');
-    const record = recordOf(draft, 0, run);
+    const record = recordOf(page, 0, run);
     expect(Object.fromEntries(record.made)).toEqual(made);
     expect(record.at).toBe(at);
     const others = [...record.refused].map(([plan, its]) => [plan, Object.fromEntries(its)]);

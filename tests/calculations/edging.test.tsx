@@ -155,7 +155,7 @@ test('iron, joins and what is left between the holes are said', async () => {
 
 test('what is worked out goes along to counting, to a crossing and to the lace', () => {
   const bench = benchOf();
-  const draft = { ...edging.start(bench), u: 'cm', rows: 'staggered' };
+  const draft = { ...edging.start(bench), rows: 'staggered' };
   const carried = Object.fromEntries(
     (edging.beside ?? []).map(({ id, carry }) => [id, carry?.(draft, bench)]),
   );
@@ -169,7 +169,7 @@ test('what is worked out goes along to counting, to a crossing and to the lace',
 });
 
 function carriedTo(id: string, set: Record<string, string>, bench = benchOf()) {
-  const draft = { ...edging.start(bench), u: bench.unit, ...set };
+  const draft = { ...edging.start(bench), ...set };
   return edging.beside?.find((one) => one.id === id)?.carry?.(draft, bench);
 }
 

@@ -140,13 +140,13 @@ test('every published depth is said with its kind of hem', async () => {
 test('a facing and a corner begin with the depth that all there is leaves', () => {
   const bench = benchOf();
   const draft = { ...hem.start(bench), depth: '5', given: 'all', turn: '1', thickness: '' };
-  const carried = hem.beside?.map(({ carry }) => carry?.(draft, bench).depth);
+  const carried = hem.beside?.map(({ carry }) => carry?.(draft, bench)?.depth);
   expect(carried).toEqual(['4 cm', '4 cm']);
 });
 
 test('what a facing and a corner begin with is all theirs, and answered', () => {
   const bench = benchOf();
-  const draft = { ...hem.start(bench), u: 'cm', shape: 'rise', style: 'double' };
+  const draft = { ...hem.start(bench), shape: 'rise', style: 'double' };
   const [toFacing, toCorner] = hem.beside?.map(({ carry }) => carry?.(draft, bench) ?? {}) ?? [];
   expect(toFacing).toMatchObject({ depth: '2', radius: '42.5 cm' });
   expect(toFacing).not.toHaveProperty('turn');

@@ -2,8 +2,10 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import type { Bench } from '../../src/calculation/bench.ts';
-import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
+import type { Calculation } from '../../src/calculation/calculation.ts';
 import { inUnitOf } from '../../src/calculation/other-unit.ts';
+import { type Held, heldOf } from '../../src/calculation/page.ts';
+import { stateOf } from '../../src/calculation/parted.ts';
 import { closures } from '../../src/calculations/closures/closures.ts';
 import { crossing } from '../../src/calculations/crossing/crossing.ts';
 import { Follow } from '../../src/controls/follow.tsx';
@@ -12,7 +14,7 @@ import { benchOf } from './helpers.ts';
 const speak = vi.fn();
 const release = vi.fn();
 const keepAwake = vi.fn(() => release);
-let draft: Draft = {};
+let draft: Held = {};
 
 // What a measure is typed on is fetched when it is wanted first.
 beforeAll(async () => {
@@ -29,26 +31,26 @@ afterEach(cleanup);
 interface Shown {
   calculation?: Calculation;
   bench: Bench;
-  first: Draft;
+  first: Held;
 }
 
 function Following({ calculation = closures, bench, first }: Shown) {
-  const [typed, setTyped] = useState(first);
-  draft = typed;
+  const [typed, setTyped] = useState(stateOf(first));
+  draft = heldOf(typed);
   return (
     <Follow
       calculation={calculation}
-      draft={typed}
+      state={typed}
       bench={bench}
       services={{ speak, keepAwake }}
-      onDraft={setTyped}
+      onState={setTyped}
       onTape={() => undefined}
       onLeave={() => undefined}
     />
   );
 }
 
-function follow(set: Draft = {}, bench = benchOf()) {
+function follow(set: Held = {}, bench = benchOf()) {
   return render(<Following bench={bench} first={{ ...closures.start(bench), ...set }} />);
 }
 
@@ -238,17 +240,18 @@ test('a measure means the same when the bench is set to another unit', () => {
   fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));
   fireEvent.input(screen.getByLabelText(/where it really is/), { target: { value: '9' } });
   fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
-  const there = inUnitOf(benchOf({ unit: 'in' }), closures, { ...draft, u: 'cm' });
+  const inInches = benchOf({ unit: 'in' });
+  const there = inUnitOf(inInches, closures, stateOf({ ...draft, u: 'cm' }));
   cleanup();
-  follow(there, benchOf({ unit: 'in' }));
+  follow(heldOf(there), benchOf({ unit: 'in' }));
   expect(screen.getByText(/^Made at/).textContent).toContain('3.543 in');
 });
 
 test('a measure of an old address, without its unit, does not follow the bench to another one', () => {
   const old = { ...closures.start(benchOf()), at: '1', made: '2=9', u: 'cm' };
-  const there = inUnitOf(benchOf({ unit: 'in' }), closures, old);
-  expect(there.made).toBe('2=9 cm');
-  follow(there, benchOf({ unit: 'in' }));
+  const there = inUnitOf(benchOf({ unit: 'in' }), closures, stateOf(old));
+  expect(there.page.made).toBe('2=9 cm');
+  follow(heldOf(there), benchOf({ unit: 'in' }));
   expect(screen.getByText(/^Made at/).textContent).toContain('3.543 in');
 });
 

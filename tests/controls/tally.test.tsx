@@ -1,7 +1,8 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, expect, test, vi } from 'vitest';
-import type { Draft } from '../../src/calculation/calculation.ts';
+import { type Held, heldOf } from '../../src/calculation/page.ts';
+import { stateOf } from '../../src/calculation/parted.ts';
 import { centre } from '../../src/calculations/centre/centre.ts';
 import { Tally } from '../../src/controls/tally.tsx';
 import { benchOf } from './helpers.ts';
@@ -10,25 +11,25 @@ afterEach(cleanup);
 
 const speak = vi.fn();
 const services = { speak, keepAwake: () => () => undefined };
-let draft: Draft = {};
+let draft: Held = {};
 
-function Counting({ first, voice }: { first: Draft; voice: 'on' | 'off' }) {
-  const [typed, setTyped] = useState(first);
-  draft = typed;
+function Counting({ first, voice }: { first: Held; voice: 'on' | 'off' }) {
+  const [typed, setTyped] = useState(stateOf(first));
+  draft = heldOf(typed);
   return (
     <Tally
       calculation={centre}
-      draft={typed}
+      state={typed}
       bench={benchOf({ voice })}
       services={services}
-      onDraft={setTyped}
+      onState={setTyped}
       onTape={() => undefined}
       onLeave={() => undefined}
     />
   );
 }
 
-function count(set: Draft = {}, voice: 'on' | 'off' = 'off') {
+function count(set: Held = {}, voice: 'on' | 'off' = 'off') {
   render(<Counting first={{ ...centre.start(benchOf()), ...set }} voice={voice} />);
 }
 

@@ -3,23 +3,26 @@ import { useState } from 'preact/hooks';
 import { vi } from 'vitest';
 import type { Bench } from '../../src/calculation/bench.ts';
 import type { Answer, Calculation, Draft, Work } from '../../src/calculation/calculation.ts';
+import type { Held, PageState } from '../../src/calculation/page.ts';
+import { stateOf } from '../../src/calculation/parted.ts';
 import { CalculationView } from '../../src/controls/calculation-view.tsx';
 import { benchOf } from '../controls/helpers.ts';
 
 interface Props {
   calculation: Calculation;
-  first: Draft;
+  first: PageState;
   bench: Bench;
 }
 
 function Typed({ calculation, first, bench }: Props) {
-  const [draft, setDraft] = useState(first);
+  const [{ draft, page }, setState] = useState(first);
   return (
     <CalculationView
       calculation={calculation}
       draft={draft}
+      page={page}
       bench={bench}
-      onDraft={setDraft}
+      onDraft={(next) => setState({ draft: next, page })}
       onMode={() => undefined}
       onLeave={() => undefined}
       onOpen={() => undefined}
@@ -28,8 +31,8 @@ function Typed({ calculation, first, bench }: Props) {
 }
 
 /** Opens a calculation as the app does, with its own start and what a test sets. */
-export function open(calculation: Calculation, set: Draft = {}, bench = benchOf()) {
-  const first = { ...calculation.start(bench), ...set };
+export function open(calculation: Calculation, set: Held = {}, bench = benchOf()) {
+  const first = stateOf({ ...calculation.start(bench), ...set });
   return render(<Typed calculation={calculation} first={first} bench={bench} />);
 }
 

@@ -2,6 +2,8 @@ import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-li
 import { useState } from 'preact/hooks';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
+import { type Held, heldOf } from '../../src/calculation/page.ts';
+import { stateOf } from '../../src/calculation/parted.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
 import { crossing } from '../../src/calculations/crossing/crossing.ts';
 import { edging } from '../../src/calculations/edging/edging.ts';
@@ -18,7 +20,7 @@ import { answerTo, workOn } from './helpers.tsx';
 const PDF = new Blob(['%PDF-'], { type: 'application/pdf' });
 const makePdf = vi.fn<PaperServices['makePdf']>();
 const save = vi.fn<PaperServices['save']>();
-let draft: Draft = {};
+let draft: Held = {};
 
 beforeEach(() => {
   vi.resetAllMocks();
@@ -33,21 +35,21 @@ function Shown({
   share,
 }: {
   calculation: Calculation;
-  set: Draft;
+  set: Held;
   share: PaperServices['share'];
 }) {
-  const [typed, setTyped] = useState(set);
-  draft = typed;
-  const work = workOn(calculation, set);
+  const [state, setState] = useState(stateOf(set));
+  draft = heldOf(state);
+  const work = workOn(calculation, state.draft);
   return (
     <Paper
       title={calculation.title}
       name={calculation.title}
       answer={work.ok ? work.answer : undefined}
       bench={benchOf()}
-      draft={typed}
+      page={state.page}
       services={{ makePdf, save, share }}
-      onDraft={setTyped}
+      onPage={(page) => setState({ ...state, page })}
       onLeave={() => undefined}
     />
   );
@@ -55,7 +57,7 @@ function Shown({
 
 function open(
   calculation: Calculation = edging,
-  set: Draft = {},
+  set: Held = {},
   share: PaperServices['share'] = undefined,
 ) {
   render(<Shown calculation={calculation} set={set} share={share} />);
@@ -95,9 +97,9 @@ test('a PDF of other numbers is not kept, nor one that is being written', async 
       name="Coat"
       answer={answerTo(edging, { length })}
       bench={bench}
-      draft={typed}
+      page={typed}
       services={{ makePdf, save, share: undefined }}
-      onDraft={() => undefined}
+      onPage={() => undefined}
       onLeave={() => undefined}
     />
   );
@@ -235,9 +237,9 @@ test('places are written in the unit of the bench, and its paper is offered firs
       name="Coat"
       answer={answerTo(edging, {}, benchOf({ unit: 'in' }))}
       bench={benchOf({ unit: 'in' })}
-      draft={{}}
+      page={{}}
       services={{ makePdf, save, share: undefined }}
-      onDraft={() => undefined}
+      onPage={() => undefined}
       onLeave={() => undefined}
     />,
   );

@@ -9,6 +9,7 @@ import { loadLast, openingDraft } from '../../src/app/start/last.ts';
 import { readRoute } from '../../src/app/start/route.ts';
 import { checkBench } from '../../src/app/start/settings.ts';
 import type { Outputs } from '../../src/calculation/output.ts';
+import { heldOf } from '../../src/calculation/page.ts';
 import { CALCULATIONS, OUTPUTS } from '../../src/calculations/list.ts';
 import { withKeys } from '../../src/garment/actions/with-keys.ts';
 import { readBackup } from '../../src/garment/backup/read-backup.ts';
@@ -120,9 +121,9 @@ describe.each(builds)('what $commit kept', (build) => {
     for (const [id, query] of Object.entries(last)) {
       const calculation = await CALCULATIONS[id]?.();
       if (!calculation) throw new Error(`no ${id} any more`);
-      const draft = openingDraft(calculation, {}, query, bench);
-      expect(draft).toMatchObject({ ...readRoute(`#/${id}?${query}`).draft });
-      expect(calculation.work(draft, bench).ok, `${id} ${query}`).toBe(true);
+      const state = openingDraft(calculation, {}, query, bench);
+      expect(heldOf(state)).toMatchObject({ ...readRoute(`#/${id}?${query}`).draft });
+      expect(calculation.work(state.draft, bench).ok, `${id} ${query}`).toBe(true);
     }
   });
 });

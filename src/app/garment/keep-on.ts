@@ -1,6 +1,7 @@
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft } from '../../calculation/calculation.ts';
+import type { Calculation } from '../../calculation/calculation.ts';
 import type { Outputs } from '../../calculation/output.ts';
+import type { Page, PageState } from '../../calculation/page.ts';
 import { OUTPUTS } from '../../calculations/list.ts';
 import { keepAgain, keepNew, type PageParts, partsOf } from '../../garment/actions/keep.ts';
 import { isMeasuredTwice, isThere, typingOf } from '../../garment/actions/keep-asks.ts';
@@ -23,7 +24,8 @@ import { asKept, measuredAtFirst, typedOn } from './page-kept.ts';
 
 interface Keeping {
   calculation: Calculation;
-  draft: Draft;
+  /** What is on its page. */
+  state: PageState;
   bench: Bench;
   wish: KeepWish;
   /** What it is kept in place of, and what was typed there when that was last seen. */
@@ -37,14 +39,14 @@ interface Keeping {
  * @returns what is on the page then: it says where it is kept
  * @throws GarmentError, also for what is to be asked first
  */
-export async function keepOn(store: Store, keeping: Keeping): Promise<Draft> {
-  const { calculation, draft, bench, wish, again } = keeping;
+export async function keepOn(store: Store, keeping: Keeping): Promise<PageState> {
+  const { calculation, state: page, bench, wish, again } = keeping;
   const id = again?.id ?? crypto.randomUUID();
   const now = Date.now();
-  const page = { ...typedOn(calculation, draft, bench), name: wish.name.trim() };
+  const typed = { ...typedOn(calculation, page, bench), name: wish.name.trim() };
   const known = await knownOf(calculation.id);
   const mark = bench.decimalMark === ',' ? { mark: bench.decimalMark } : {};
-  const parts = partsOf(page, id, { known, now, ...mark });
+  const parts = partsOf(typed, id, { known, now, ...mark });
   const kept = (state: State) => done(keeping, state, parts, now);
   let to = wish.garment;
   let record: Garment;
@@ -62,7 +64,7 @@ export async function keepOn(store: Store, keeping: Keeping): Promise<Draft> {
   }
   await rememberOpen(store, to);
   const seen = typingOf(keptIn(record, id));
-  return { ...asKept(draft), kept: placeOf(to, id), seen };
+  return { draft: page.draft, page: { ...asKept(page.page), kept: placeOf(to, id), seen } };
 }
 
 /** Nothing has to be worked out to put numbers down: that is done where the garment is shown. */
@@ -76,13 +78,13 @@ async function knownOf(calculation: string): Promise<Known> {
 }
 
 function done(
-  { draft, again, asked }: Keeping,
+  { state: { page }, again, asked }: Keeping,
   state: State,
   parts: PageParts,
   now: number,
 ): State {
   const there = again && keptIn(state.record, again.id);
-  const fault = faultOf(state.record, parts, there && again.seen, draft);
+  const fault = faultOf(state.record, parts, there && again.seen, page);
   if (fault && fault !== asked) throw new GarmentError(fault);
   const kept: Done = there ? keepAgain(state, parts, now) : keepNew(state, parts, now);
   if (kept.refused) throw new GarmentError('limit');
@@ -94,12 +96,12 @@ function faultOf(
   record: Garment,
   parts: PageParts,
   seen: string | undefined,
-  draft: Draft,
+  page: Page,
 ): GarmentFault | undefined {
   if (seen === undefined) return isThere(record, parts) ? 'there' : undefined;
   const [id = ''] = Object.keys({ ...parts.works, ...parts.quantities });
   const typing = typingOf(keptIn(record, id));
   const same = typing === seen || typing === typingOf(parts.works[id] ?? parts.quantities[id]);
   if (!same) return 'changed';
-  return isMeasuredTwice(record, parts, measuredAtFirst(draft)) ? 'measured' : undefined;
+  return isMeasuredTwice(record, parts, measuredAtFirst(page)) ? 'measured' : undefined;
 }

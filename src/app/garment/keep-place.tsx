@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { garmentKeepWords as words } from '#words/garment-keep-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft } from '../../calculation/calculation.ts';
+import type { Calculation } from '../../calculation/calculation.ts';
 import { recordOf } from '../../calculation/made.ts';
+import type { PageState } from '../../calculation/page.ts';
 import { typingOf } from '../../garment/actions/keep-asks.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import { KeepScreen, type KeepWish } from '../../screens/garments/keep.tsx';
@@ -15,14 +16,15 @@ import { loadOpened, type Opened } from './opened.ts';
 interface Props {
   store: Store;
   calculation: Calculation;
-  draft: Draft;
+  state: PageState;
   bench: Bench;
   /** Back to the calculation, with where it is kept now if it was. */
-  onDone: (draft: Draft) => void;
+  onDone: (state: PageState) => void;
 }
 
 /** Keeps what is typed on a garment: as something new, or in place of what it was kept as. */
-export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
+export function KeepPlace({ store, calculation, state, bench, onDone }: Props) {
+  const { draft, page } = state;
   const [garments, setGarments] = useState<readonly Listed[]>();
   const [from, setFrom] = useState<Opened>();
   const [open, setOpen] = useState('');
@@ -33,7 +35,7 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
     const load = async () => {
       const list = await loadList(store);
       setOpen(await loadOpen(store, list.garments));
-      setFrom(await loadOpened(store, draft.kept));
+      setFrom(await loadOpened(store, page.kept));
       setGarments(list.garments);
     };
     load().catch((error: unknown) => {
@@ -41,15 +43,18 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       return notKept(error).then(setSaid);
     });
   }, [store]);
-  const leftOut = useMemo(() => leftOutOf(calculation, draft, bench), [calculation, draft, bench]);
+  const leftOut = useMemo(
+    () => leftOutOf(calculation, { draft, page }, bench),
+    [calculation, draft, page, bench],
+  );
   if (!garments) return null;
 
   const keep = async (wish: KeepWish) => {
     const inPlace = from && wish.name === from.kept.name && wish.garment === from.garment.id;
-    const again = inPlace ? { id: from.id, seen: draft.seen || typingOf(from.kept) } : undefined;
+    const again = inPlace ? { id: from.id, seen: page.seen || typingOf(from.kept) } : undefined;
     try {
       const { keepOn } = await part(import('./keep-on.ts'));
-      onDone(await keepOn(store, { calculation, draft, bench, wish, again, asked }));
+      onDone(await keepOn(store, { calculation, state, bench, wish, again, asked }));
       askToPersist();
     } catch (error) {
       setAsked(error instanceof GarmentError ? error.fault : undefined);
@@ -68,17 +73,21 @@ export function KeepPlace({ store, calculation, draft, bench, onDone }: Props) {
       hand={bench.hand}
       said={said ?? leftOut}
       onKeep={(wish) => void keep(wish)}
-      onLeave={() => onDone(draft)}
+      onLeave={() => onDone(state)}
     />
   );
 }
 
 /** What was measured on another plan than the one on the page, in words. */
-function leftOutOf(calculation: Calculation, draft: Draft, bench: Bench): string | undefined {
+function leftOutOf(
+  calculation: Calculation,
+  { draft, page }: PageState,
+  bench: Bench,
+): string | undefined {
   const work = calculation.work(draft, bench);
   const runs = work.ok ? work.answer.runs : [];
   const measures = runs.flatMap(({ run, item }, i) =>
-    [...recordOf(draft, i, run).refused.values()].flatMap((made) =>
+    [...recordOf(page, i, run).refused.values()].flatMap((made) =>
       [...made].map(([label, typed]) => words.measured(item, label, typed)),
     ),
   );

@@ -1,7 +1,7 @@
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft } from '../../calculation/calculation.ts';
-import { isOfPlan, type Made, madeKey, readMade, recordOf } from '../../calculation/made.ts';
-import { isPageKey } from '../../calculation/page-keys.ts';
+import type { Calculation } from '../../calculation/calculation.ts';
+import { isOfPlan, type Made, readMade, recordOf, wasKey } from '../../calculation/made.ts';
+import type { Page, PageState } from '../../calculation/page.ts';
 import { withItsUnit } from '../../garment/as-made.ts';
 import type { Typed } from '../../garment/record/from-second.ts';
 import { benchUnit } from '../../lengths/unit.ts';
@@ -10,21 +10,24 @@ import { benchUnit } from '../../lengths/unit.ts';
 type Measured = readonly (readonly [label: string, typed: string])[];
 
 /** What is typed and measured on a page, with every field, for keeping: what was measured when it was kept last is kept already. */
-export function typedOn(calculation: Calculation, draft: Draft, bench: Bench): Omit<Typed, 'name'> {
-  const unit = benchUnit(draft.u) ?? bench.unit;
-  const typed = { ...calculation.start({ ...bench, unit }), ...draft };
-  const fields = Object.entries(typed).filter(([key]) => !isPageKey(key));
+export function typedOn(
+  calculation: Calculation,
+  { draft, page }: PageState,
+  bench: Bench,
+): Omit<Typed, 'name'> {
+  const unit = benchUnit(page.u) ?? bench.unit;
+  const fields = { ...calculation.start({ ...bench, unit }), ...draft };
   const work = calculation.work(draft, bench);
   const runs = work.ok ? work.answer.runs : [];
   return {
     calculation: calculation.id,
-    draft: { ...Object.fromEntries(fields), u: unit },
+    draft: { ...fields, u: unit },
     runs: runs.map(({ run }, i) => {
       const labelled = run.marks.filter(({ label }) => label !== '');
-      const made = isOfPlan(draft, i, run) ? recordOf(draft, i, run).made : new Map();
+      const made = isOfPlan(page, i, run) ? recordOf(page, i, run).made : new Map();
       return {
         planned: Object.fromEntries(labelled.map(({ label, at }) => [label, at])),
-        made: Object.fromEntries(measuredSince(made, readMade(draft[wasKey(i)] ?? ''), unit)),
+        made: Object.fromEntries(measuredSince(made, readMade(page[wasKey(i)] ?? ''), unit)),
       };
     }),
   };
@@ -41,21 +44,16 @@ function measuredSince(made: Made, was: Made, unit: Parameters<typeof withItsUni
 }
 
 /** What a page saw measured when it was kept, or opened, as typed. */
-export function measuredAtFirst(draft: Draft): string[] {
-  return Object.keys(draft)
-    .filter((key) => /^was(-\d+)?$/.test(key))
-    .flatMap((key) => [...readMade(draft[key] ?? '').values()]);
+export function measuredAtFirst(page: Page): string[] {
+  return Object.entries(page)
+    .filter(([key]) => /^was(-\d+)?$/.test(key))
+    .flatMap(([, typed]) => [...readMade(typed ?? '').values()]);
 }
 
 /** A page as it is once it is kept: what is measured now is what it was at first. */
-export function asKept(draft: Draft): Draft {
-  const measured = Object.entries(draft).flatMap(([key, text]) =>
+export function asKept(page: Page): Page {
+  const measured = Object.entries(page).flatMap(([key, text]) =>
     /^made(-\d+)?$/.test(key) ? [[key.replace('made', 'was'), text]] : [],
   );
-  return { ...draft, ...Object.fromEntries(measured) };
-}
-
-/** Beside what is measured now, a page says what was when it was kept. */
-function wasKey(run: number): string {
-  return madeKey(run).replace('made', 'was');
+  return { ...page, ...Object.fromEntries(measured) };
 }

@@ -2,7 +2,8 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { glassWords } from '#words/glass-words.ts';
 import { drawnAnswer } from '../../calculation/as-made.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft } from '../../calculation/calculation.ts';
+import type { Calculation } from '../../calculation/calculation.ts';
+import type { PageState } from '../../calculation/page.ts';
 import type { MeasuredScreen } from '../../drawing/glass.ts';
 import { isScale } from '../../drawing/glass-card.ts';
 import { Glass } from '../../screens/glass/glass.tsx';
@@ -13,9 +14,9 @@ import { Waiting } from '../start/waiting.tsx';
 interface Props {
   store: Store;
   calculation: Calculation;
-  draft: Draft;
+  state: PageState;
   bench: Bench;
-  onDraft: (draft: Draft) => void;
+  onState: (state: PageState) => void;
   onLeave: () => void;
 }
 
@@ -27,7 +28,8 @@ interface Known {
 }
 
 /** A calculation's marks at true size on this screen, once it has been measured. */
-export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave }: Props) {
+export function GlassPlace({ store, calculation, state, bench, onState, onLeave }: Props) {
+  const { draft, page } = state;
   const work = useMemo(() => calculation.work(draft, bench), [calculation, draft, bench]);
   const [known, setKnown] = useState<Known>();
   useEffect(() => {
@@ -45,14 +47,14 @@ export function GlassPlace({ store, calculation, draft, bench, onDraft, onLeave 
   };
   return (
     <Glass
-      runs={work.ok ? drawnAnswer(work.answer, draft, bench).runs : undefined}
+      runs={work.ok ? drawnAnswer(work.answer, page, bench).runs : undefined}
       bench={bench}
-      draft={draft}
+      page={page}
       scale={known.scale}
       said={known.said}
       keepAwake={keepAwake}
       onScale={keep}
-      onDraft={onDraft}
+      onPage={(next) => onState({ draft, page: next })}
       onLeave={onLeave}
     />
   );

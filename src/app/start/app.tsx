@@ -43,7 +43,7 @@ export function App({ store, ...first }: Props) {
   useEffect(() => {
     // Fetched after the first screen: nothing of it is needed for an answer.
     import('../offline/watch.ts').then(
-      ({ watch }) => watch(store, address.flush, hear),
+      (part) => part.watch(store, address.flush, hear),
       () => hear({ block: 'incomplete' }),
     );
   }, []);

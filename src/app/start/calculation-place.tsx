@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
 
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft } from '../../calculation/calculation.ts';
+import { heldOf, type Paged, type PageState } from '../../calculation/page.ts';
 import { CalculationView } from '../../controls/calculation-view.tsx';
 import { useLoaded } from '../../controls/use-loaded.ts';
 import type { Store } from '../../storage/store.ts';
@@ -14,7 +14,7 @@ import { Waiting } from './waiting.tsx';
 
 interface Props {
   store: Store;
-  load: () => Calculation | Promise<Calculation | undefined>;
+  load: () => Paged | Promise<Paged | undefined>;
   address: Address;
   last: string | undefined;
   bench: Bench;
@@ -34,28 +34,32 @@ export function CalculationPlace(props: Props) {
   return loaded.value ? <Open {...props} calculation={loaded.value} /> : props.nowhere;
 }
 
-function Open(props: Props & { calculation: Calculation }) {
+function Open(props: Props & { calculation: Paged }) {
   const { store, calculation, address, last, bench, onHome } = props;
   const { route } = address;
-  const draft = useMemo(
+  const state = useMemo(
     () => openingDraft(calculation, route.draft, last, bench),
     // The last typing is only for the first look: from then on the address has it.
     [calculation, route.draft, bench],
   );
-  const onDraft = (next: Draft) => address.type({ ...route, draft: next });
-  const to = (mode: string, next: Draft = draft) => address.go({ ...route, mode, draft: next });
-  const same = { calculation, draft, bench };
-  if (route.mode || draft.u !== bench.unit) {
-    const give = { ...same, store, mode: route.mode, onDraft, onMode: to };
+  const { page } = state;
+  const onState = (next: PageState) => address.type({ ...route, draft: heldOf(next) });
+  const to = (mode: string, next = state) => address.go({ ...route, mode, draft: heldOf(next) });
+  if (route.mode || page.u !== bench.unit) {
+    const give = { calculation, bench, state, store, mode: route.mode, onState, onMode: to };
     return <Later load={loadModes} onHome={() => to('')} give={give} />;
   }
   return (
     <CalculationView
-      {...same}
-      onDraft={onDraft}
-      onMode={(mode, set) => to(mode, { ...draft, ...set })}
+      {...state}
+      calculation={calculation}
+      bench={bench}
+      onDraft={(draft) => onState({ ...state, draft })}
+      onMode={(mode, set) => to(mode, { ...state, page: { ...page, ...set } })}
       onLeave={onHome}
-      onOpen={(screen, carried) => address.go({ screen, mode: '', draft: carried })}
+      onOpen={(screen, carried) =>
+        address.go({ screen, mode: '', draft: { ...(carried && { u: bench.unit, ...carried }) } })
+      }
     />
   );
 }

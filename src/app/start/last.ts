@@ -1,5 +1,6 @@
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft } from '../../calculation/calculation.ts';
+import type { Held, Paged, PageState } from '../../calculation/page.ts';
+import { benchUnit } from '../../lengths/unit.ts';
 import type { Store } from '../../storage/store.ts';
 
 /** What each calculation held last, as the query of its address. */
@@ -25,13 +26,16 @@ export function saveLast(store: Store, id: string, query: string): Promise<void>
  * own start. `u` is the unit its bare numbers are in.
  */
 export function openingDraft(
-  calculation: Calculation,
-  typed: Draft,
+  calculation: Paged,
+  typed: Held,
   last: string | undefined,
   bench: Bench,
-): Draft {
-  const given = Object.keys(typed).length > 0 ? typed : last;
-  const known = { u: bench.unit, ...Object.fromEntries(new URLSearchParams(given)) };
-  const unit = /^(cm|mm|in)$/.test(known.u) ? known.u : bench.unit;
-  return { ...calculation.start({ ...bench, unit }), ...known };
+): PageState {
+  const given = Object.keys(typed)[0] ? typed : last;
+  const { draft, page } = calculation.part({
+    u: bench.unit,
+    ...Object.fromEntries(new URLSearchParams(given)),
+  });
+  const unit = benchUnit(page.u) ?? bench.unit;
+  return { draft: { ...calculation.start({ ...bench, unit }), ...draft }, page };
 }

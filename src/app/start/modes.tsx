@@ -1,19 +1,20 @@
 import { useEffect } from 'preact/hooks';
 
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation, Draft } from '../../calculation/calculation.ts';
+import type { Calculation } from '../../calculation/calculation.ts';
+import type { PageState } from '../../calculation/page.ts';
 import type { Store } from '../../storage/store.ts';
 import { Later } from './later.tsx';
 
 interface Props {
   store: Store;
   calculation: Calculation;
-  draft: Draft;
+  state: PageState;
   bench: Bench;
   mode: string;
-  onDraft: (draft: Draft) => void;
+  onState: (state: PageState) => void;
   /** Another mode of the same calculation; '' is the calculation itself. */
-  onMode: (mode: string, draft?: Draft) => void;
+  onMode: (mode: string, state?: PageState) => void;
 }
 
 const loadOtherUnit = () => import('./other-unit-place.tsx').then((part) => part.OtherUnitPlace);
@@ -29,8 +30,9 @@ const loadTape = () => import('../tape/tape-place.tsx').then((part) => part.Tape
  */
 export function Modes({ mode, onMode, ...same }: Props) {
   const onLeave = () => onMode('');
-  const onDone = (next: Draft) => onMode('', next);
-  if (same.draft.u !== same.bench.unit) {
+  const onDone = (next: PageState) => onMode('', next);
+  const { state } = same;
+  if (state.page.u !== same.bench.unit) {
     return <Later load={loadOtherUnit} onHome={onLeave} give={same} />;
   }
   switch (mode) {
@@ -45,7 +47,8 @@ export function Modes({ mode, onMode, ...same }: Props) {
     case 'follow':
     case 'count': {
       const counting = mode === 'count' && same.calculation.tally === true;
-      const onTape = (into: string) => onMode('tape', { ...same.draft, taped: into });
+      const onTape = (into: string) =>
+        onMode('tape', { ...state, page: { ...state.page, taped: into } });
       return (
         <Later load={loadFollow} onHome={onLeave} give={{ ...same, counting, onLeave, onTape }} />
       );

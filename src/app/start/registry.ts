@@ -1,7 +1,7 @@
-import type { Calculation } from '../../calculation/calculation.ts';
+import type { Paged } from '../../calculation/page.ts';
 import { convertAtOnce } from '../../calculations/convert/at-once.ts';
 
-type Load = () => Calculation | Promise<Calculation | undefined>;
+type Load = () => Paged | Promise<Paged | undefined>;
 
 /** The first page's calculation, as far as its first answer needs it. */
 const atOnce: Load = () => convertAtOnce;
@@ -11,7 +11,7 @@ const convertWhole = fetched('convert');
 const nothing = () => undefined;
 
 /** How to get the rest of a calculation that was opened at once; of others there is nothing. */
-export function wholeOf(load: Load): () => undefined | Promise<Calculation | undefined> {
+export function wholeOf(load: Load): () => undefined | Promise<Paged | undefined> {
   return load === atOnce ? convertWhole : nothing;
 }
 
@@ -28,6 +28,6 @@ export function loaderOf(id: string): Load {
   return load;
 }
 
-function fetched(id: string): () => Promise<Calculation | undefined> {
-  return () => import('../../calculations/list.ts').then(({ calculationAt }) => calculationAt(id));
+function fetched(id: string): () => Promise<Paged | undefined> {
+  return () => import('../../calculations/list.ts').then((list) => list.calculationAt(id));
 }

@@ -1,8 +1,11 @@
+import type { Held } from '../../calculation/page.ts';
+
 /** Where the app is: a screen, a mode of it, and what was typed, all in the address bar. */
 export interface Route {
   screen: string;
   mode: string;
-  draft: Readonly<Record<string, string>>;
+  /** Of a calculation, its fields and what its page keeps. */
+  draft: Held;
 }
 
 /** No address typed by us is near this; a longer one is cut rather than read for ever. */

@@ -47,7 +47,7 @@ export function useAddress(onWritten: (route: Route) => void): Address {
     go(next) {
       writer.flush();
       // Also what came with the address and was only looked at, or followed, is held last.
-      if (Object.keys(route.draft).length > 0) written.current(route);
+      if (Object.keys(route.draft)[0]) written.current(route);
       history.pushState(null, '', writeRoute(next));
       writer.arrive();
       setRoute(next);

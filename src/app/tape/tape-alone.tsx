@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { hairlineWords } from '#words/hairline-words.ts';
 import { SCREEN_WORDS } from '#words/home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Calculation } from '../../calculation/calculation.ts';
+import { heldOf, type Paged } from '../../calculation/page.ts';
 import { askNewer } from '../../controls/newer-ask.ts';
 import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
 import { type Last, openingDraft } from '../start/last.ts';
@@ -27,8 +27,10 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
     setUnused(undefined);
     const calculation = await fetched(screen);
     if (!calculation) return setUnused(await whyUnused(nameOf(screen)));
-    const { taped = 'length', ...draft } = openingDraft(calculation, {}, last[screen], bench);
-    address.go({ screen, mode: '', draft: typedInto(calculation, draft, taped, text, bench) });
+    const { draft, page } = openingDraft(calculation, {}, last[screen], bench);
+    const { taped = 'length', ...rest } = page;
+    const typed = typedInto(calculation, { draft, page: rest }, taped, text, bench);
+    address.go({ screen, mode: '', draft: heldOf(typed) });
   };
   const screens = [...asking(last), 'convert'].filter((id, i, all) => all.indexOf(id) === i);
   // With a photo open the page may outlive its build, and then they can't be had any more.
@@ -63,7 +65,7 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
 }
 
 /** A calculation; undefined where it can't be fetched. */
-async function fetched(screen: string): Promise<Calculation | undefined> {
+async function fetched(screen: string): Promise<Paged | undefined> {
   return Promise.resolve(loaderOf(screen)()).catch(() => undefined);
 }
 

@@ -3,26 +3,29 @@ import { madeWords } from '#words/made-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { withMeasure } from '../../calculation/made.ts';
+import type { PageState } from '../../calculation/page.ts';
 import { typeSeparator } from '../../controls/pad-edit.ts';
 import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
 import { TAPE_SERVICES } from './tape-services.ts';
 
 interface Props {
   calculation: Calculation;
-  draft: Draft;
+  state: PageState;
   bench: Bench;
-  onDraft: (draft: Draft) => void;
-  onMode: (mode: string, draft: Draft) => void;
+  onState: (state: PageState) => void;
+  onMode: (mode: string, state: PageState) => void;
 }
 
 /** Which mark's made place is asked for: `made:3`. */
 const MADE = /^made:(.+)$/s;
 
 /** A tape read for a field of a calculation, or for where a mark was really made. */
-export function TapePlace({ calculation, draft, bench, onDraft, onMode }: Props) {
+export function TapePlace({ calculation, state, bench, onState, onMode }: Props) {
   // Kept at once: a photo shared to the app later opens it anew, and this field is still to get it.
-  useEffect(() => onDraft(draft), []);
-  const { taped, ...back } = draft;
+  useEffect(() => onState(state), []);
+  const { draft } = state;
+  const { taped, ...page } = state.page;
+  const back = { draft, page };
   // As addresses called it before, where no field is called so.
   const into = taped ?? draft.into ?? '';
   const mark = MADE.exec(into)?.[1];
@@ -44,26 +47,26 @@ function nameOf(calculation: Calculation, draft: Draft, key: string): string {
   return calculation.fields(draft).find((field) => field.key === key)?.label ?? calculation.title;
 }
 
-/** The draft with a number in a field: after the others where it holds several. */
+/** With a number in a field: after the others where it holds several; or beside a mark. */
 export function typedInto(
   calculation: Calculation,
-  draft: Draft,
+  { draft, page }: PageState,
   into: string,
   text: string,
   bench: Bench,
-): Draft {
+): PageState {
   const mark = MADE.exec(into)?.[1];
   if (mark !== undefined) {
     const work = calculation.work(draft, bench);
     const runs = work.ok ? work.answer.runs : [];
     const first = runs.findIndex(({ run }) => run.marks.length > 0);
-    const i = draft.run === undefined ? first : Number(draft.run);
+    const i = page.run === undefined ? first : Number(page.run);
     const run = runs[i]?.run;
-    return run ? withMeasure(draft, i, run, [mark, text]) : draft;
+    return { draft, page: run ? withMeasure(page, i, run, [mark, text]) : page };
   }
   const lengths = calculation.fields(draft).filter(({ kind }) => kind.startsWith('length'));
   const field = lengths.find(({ key }) => key === into) ?? lengths[0];
-  if (!field) return draft;
+  if (!field) return { draft, page };
   const before = field.kind === 'lengths' ? typeSeparator(draft[field.key] ?? '') : '';
-  return { ...draft, [field.key]: before + text };
+  return { draft: { ...draft, [field.key]: before + text }, page };
 }

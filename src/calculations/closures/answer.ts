@@ -1,5 +1,4 @@
 import { closuresWords as words } from '#words/closures-words.ts';
-import { drawnRun } from '../../calculation/as-made.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line } from '../../calculation/calculation.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
@@ -9,6 +8,7 @@ import type { ClosuresInput } from '../../sewing/closure-input.ts';
 import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
 import type { ClosurePlan } from '../../sewing/closures.ts';
 import { leastStep } from '../../sewing/made-run.ts';
+import type { Run } from '../../sewing/run.ts';
 import type { Beside } from './beside.ts';
 import { doubts } from './doubts.ts';
 import { closuresFormula } from './formula.ts';
@@ -22,10 +22,12 @@ export function closuresAnswer(
   bench: Bench,
   beside: Beside,
 ): Answer {
+  const linesOf = (row: ClosureRow) => [...rowLines(row, bench), ...beside.lines];
   return {
     headline: headline(plan, bench),
     sentence: sentence(plan, beside.item, bench),
-    lines: [...rowLines(asMade(plan, input, draft, bench), bench), ...beside.lines],
+    lines: linesOf(plan),
+    linesMade: ([made]) => linesOf(made ? asMade(plan, input, made.run) : plan),
     offers: offers(plan, input, draft, bench),
     warnings: doubts(plan, input, bench),
     cautions: [beside.caution],
@@ -62,10 +64,9 @@ function pitches(stretches: readonly Stretch[], bench: Bench): string {
 }
 
 /** The row with its ends and its least gap as its marks were made. */
-function asMade(row: ClosureRow, { width }: ClosuresInput, draft: Draft, bench: Bench): ClosureRow {
-  const run = drawnRun(row.run, draft, 0, bench);
+function asMade(row: ClosureRow, { width }: ClosuresInput, run: Run): ClosureRow {
   const [first, last] = [run.marks[0], run.marks.at(-1)];
-  if (run === row.run || !first || !last) return row;
+  if (!first || !last) return row;
   const least = width === undefined ? undefined : leastStep(run);
   return {
     ...row,

@@ -40,7 +40,7 @@ export const closures: Calculation = {
         }) satisfies Typed<typeof partsWords.labels>,
     },
   ],
-  around: (draft, made, count) => ({ ...draft, ...typedAround(draft, made, count), made: '' }),
+  around: (draft, made, count) => ({ ...draft, ...typedAround(draft, made, count) }),
 };
 
 function typedAround(draft: Draft, made: readonly string[], count: number): ClosuresTyped {

@@ -1,7 +1,8 @@
 import { convertWords as words } from '#words/convert-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Answer, Calculation } from '../../calculation/calculation.ts';
+import type { Answer } from '../../calculation/calculation.ts';
 import { readLengthOf } from '../../calculation/draft.ts';
+import type { Paged } from '../../calculation/page.ts';
 import { STEP } from '../../lengths/graduation.ts';
 import { type ExactLength, type Length, mm, toMm } from '../../lengths/length.ts';
 import { remainder, showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
@@ -11,10 +12,11 @@ import type { Run } from '../../sewing/run.ts';
  * Any length in both systems, as far as the first answer of the app needs it: the number
  * and what to do with it. Its further lines come just after it, with `convert`.
  */
-export const convertAtOnce: Calculation = {
+export const convertAtOnce: Paged = {
   id: 'convert',
   title: words.title,
   start: (bench) => ({ length: bench.unit === 'in' ? '5/8' : '5/8 in' }),
+  part: ({ length, ...page }) => ({ draft: length === undefined ? {} : { length }, page }),
   fields: () => [{ kind: 'length', key: 'length', label: words.length }],
   work(draft, bench) {
     const read = readLengthOf(draft, 'length', bench);

@@ -1,11 +1,13 @@
-import type { Calculation } from '../../calculation/calculation.ts';
 import { readLengthOf } from '../../calculation/draft.ts';
+import type { Paged } from '../../calculation/page.ts';
+import { stateOf } from '../../calculation/parted.ts';
 import { convertAtOnce, isInInches } from './at-once.ts';
 import { linesOf, workingOf } from './lines.ts';
 
 /** Any length in both systems, with its further lines and how it was got. */
-export const convert: Calculation = {
+export const convert: Paged = {
   ...convertAtOnce,
+  part: stateOf,
   work(draft, bench) {
     const work = convertAtOnce.work(draft, bench);
     const read = readLengthOf(draft, 'length', bench);

@@ -30,9 +30,9 @@ function pitchText(pitch: number, { unit, decimalMark }: Bench): string {
  * Counting begins with the strip's own count, pitch and length: one that was punched
  * can be checked. Round corners there is no one pitch, nor a length to measure.
  */
-export function toCentre(draft: Draft, bench: Bench): Draft {
+export function toCentre(draft: Draft, bench: Bench): Draft | undefined {
   const row = worked(draft, bench)?.row;
-  if (!row || row.count < 2) return {};
+  if (!row || row.count < 2) return undefined;
   const { count, pitches } = row;
   const pitch = pitches.length > 1 ? undefined : pitches[0];
   const typed: Typed<typeof centreWords.labels> = {
@@ -40,11 +40,11 @@ export function toCentre(draft: Draft, bench: Bench): Draft {
     pitch: pitch ? pitchText(pitch, bench) : '',
     measured: pitch ? exactly(exactLength((count - 1) * pitch), bench) : '',
   };
-  return { u: bench.unit, ...typed };
+  return typed;
 }
 
 /** Both strips begin as this one. */
-export function toCrossing(draft: Draft, bench: Bench): Draft {
+export function toCrossing(draft: Draft): Draft {
   const ask = edgingFields.asks(draft);
   const { specs } = edgingFields;
   const [width, pitch, margin] = [ask(specs.width), ask(specs.pitch), ask(specs.margin)];
@@ -60,16 +60,16 @@ export function toCrossing(draft: Draft, bench: Bench): Draft {
     upperMargin: margin,
     upperRows: rows,
   };
-  return { u: bench.unit, ...typed };
+  return typed;
 }
 
 /**
  * Lace for each row, never too short: round corners every stitch is taken for the
  * widest, and a loop has as many stitches as holes, so its first hole is laced twice.
  */
-export function toLacing(draft: Draft, bench: Bench): Draft {
+export function toLacing(draft: Draft, bench: Bench): Draft | undefined {
   const found = worked(draft, bench);
-  if (!found) return {};
+  if (!found) return undefined;
   const { fit, row, second } = found;
   const holes = ({ count }: HoleRow) => String(count + (fit === 'loop' ? 1 : 0));
   const pitch = ({ pitches }: HoleRow) => pitchText(Math.max(...pitches), bench);
@@ -82,5 +82,5 @@ export function toLacing(draft: Draft, bench: Bench): Draft {
     pitch2: laced ? pitch(laced) : '',
     margin: edgingFields.asks(draft)(edgingFields.specs.margin),
   };
-  return { u: bench.unit, ...typed };
+  return typed;
 }

@@ -15,7 +15,6 @@ const { specs, typing } = hemFields;
 export function toFacing(draft: Draft, bench: Bench): Draft {
   const ask = hemFields.asks(draft);
   return {
-    u: bench.unit,
     depth: depthOf(draft, bench),
     ...(hasTurn(ask) ? { turn: ask(specs.turn) } : {}),
     edgeStitch: ask(specs.edgeStitch),
@@ -31,7 +30,6 @@ export function toFacing(draft: Draft, bench: Bench): Draft {
 export function toCorner(draft: Draft, bench: Bench): Draft {
   const ask = hemFields.asks(draft);
   return {
-    u: bench.unit,
     depth: depthOf(draft, bench),
     edgeStitch: ask(specs.edgeStitch),
     thickness: ask(specs.thickness),

@@ -1,4 +1,4 @@
-import { isPageKey } from '../../calculation/page-keys.ts';
+import { stateOf } from '../../calculation/parted.ts';
 import { readLengths } from '../../lengths/read-lengths.ts';
 import { type BenchUnit, benchUnit } from '../../lengths/unit.ts';
 import { inMm, placeOf } from '../as-made.ts';
@@ -64,9 +64,8 @@ export function quantityOf({ name, draft }: Typed, rank: number): Quantity {
 /** Its stage stays beside what is known: the steps have their own. */
 export function workOf({ name, calculation, draft, runs }: Typed, rank: number): Work {
   const unit = benchUnit(draft.u) ?? UNSAID;
-  const typed = Object.entries(draft).filter(([key]) => !isPageKey(key));
   const fields = Object.fromEntries(
-    typed.map(([key, text]): [string, TextPart[]] => [
+    Object.entries(stateOf(draft).draft).map(([key, text]): [string, TextPart[]] => [
       key,
       [{ text: key === 'sewn' ? withoutMade(text, unit, runs[0]) : text, unit }],
     ]),

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { glassWords as words } from '#words/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Draft, NamedRun } from '../../calculation/calculation.ts';
+import type { NamedRun } from '../../calculation/calculation.ts';
+import type { Page } from '../../calculation/page.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { MeasuredScreen } from '../../drawing/glass.ts';
 import css from './glass.css?inline';
@@ -15,26 +16,26 @@ interface Props {
   /** Undefined where there is no answer. */
   runs: readonly NamedRun[] | undefined;
   bench: Bench;
-  draft: Draft;
+  page: Page;
   /** As the screen was measured; undefined as long as it wasn't. */
   scale: MeasuredScreen | undefined;
   /** Why the scale was not kept, if it wasn't. */
   said: string | undefined;
   keepAwake: () => () => void;
   onScale: (scale: MeasuredScreen) => void;
-  onDraft: (draft: Draft) => void;
+  onPage: (page: Page) => void;
   onLeave: () => void;
 }
 
 /** A run's marks at true size on the phone; the screen has to be measured first. */
 export function Glass(props: Props) {
-  const { bench, draft, scale, said, onScale, onDraft, onLeave } = props;
+  const { bench, page, scale, said, onScale, onPage, onLeave } = props;
   const runs = props.runs ?? [];
   const { zoomed, sideways, ...screen } = useScreen();
   const [anew, setAnew] = useState(false);
   useEffect(() => props.keepAwake(), [props.keepAwake]);
   const withMarks = runs.flatMap(({ run }, i) => (run.marks.length > 0 ? [i] : []));
-  const at = withMarks.find((i) => String(i) === draft.run) ?? withMarks[0];
+  const at = withMarks.find((i) => String(i) === page.run) ?? withMarks[0];
   const named = at === undefined ? undefined : runs[at];
   if (zoomed || !named) {
     const none = props.runs ? words.noMarks : words.nothing;
@@ -62,12 +63,12 @@ export function Glass(props: Props) {
       named={named}
       bench={bench}
       scale={scale}
-      typed={draft.stretch}
+      typed={page.stretch}
       said={said}
       sideways={sideways}
       others={others}
-      onGo={(to) => onDraft({ ...draft, stretch: String(to) })}
-      onOther={(i) => onDraft({ ...draft, run: String(i), stretch: '0' })}
+      onGo={(to) => onPage({ ...page, stretch: String(to) })}
+      onOther={(i) => onPage({ ...page, run: String(i), stretch: '0' })}
       onAnew={() => setAnew(true)}
       onLeave={onLeave}
     />

@@ -1,15 +1,16 @@
 import { paperWords as words } from '#words/paper-words.ts';
 import { readWords } from '#words/read-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Answer, Draft } from '../../calculation/calculation.ts';
+import type { Answer } from '../../calculation/calculation.ts';
+import type { Page } from '../../calculation/page.ts';
 import type { PaperDrawing, PaperSize, PaperStrip } from '../../drawing/paper-job.ts';
 import { toMm } from '../../lengths/length.ts';
 import { readLength } from '../../lengths/read-length.ts';
 import { stripsOf } from './strips.ts';
 
 /**
- * What is chosen of the paper, in the draft beside the calculation's own fields. Those are
- * called anything from `length` to `margin`, so each of these begins with `paper`.
+ * What is chosen of the paper, in the page's own keys. Fields are called anything from
+ * `length` to `margin` in the same address, so each of these begins with `paper`.
  */
 export const PAPER_KEYS = {
   size: 'paper',
@@ -32,7 +33,7 @@ export interface Part {
 /** What can go on paper: first all of the marks, then each run and each drawing. */
 export function partsOf(answer: Answer | undefined): Part[] {
   const strips = stripsOf(answer?.runs ?? []);
-  const drawings = (answer?.figures ?? []).map(({ name, draw }) => ({ name, figure: draw() }));
+  const drawings = answer?.figures?.map(({ name, draw }) => ({ name, figure: draw() })) ?? [];
   const parts = [
     ...strips.map((strip, i) => part(`run-${i + 1}`, strip.name, [strip], [])),
     ...drawings.map((drawing, i) => part(`drawing-${i + 1}`, drawing.name, [], [drawing])),
@@ -53,19 +54,19 @@ function part(
   return { value, label, strips, drawings };
 }
 
-/** The part a draft asks for, or the first. */
-export function chosenPart(parts: readonly Part[], draft: Draft): Part | undefined {
-  return parts.find(({ value }) => value === draft[PAPER_KEYS.what]) ?? parts[0];
+/** The part a page asks for, or the first. */
+export function chosenPart(parts: readonly Part[], page: Page): Part | undefined {
+  return parts.find(({ value }) => value === page[PAPER_KEYS.what]) ?? parts[0];
 }
 
-export function sizeOf(draft: Draft, { unit }: Bench): PaperSize {
-  const asked = draft[PAPER_KEYS.size];
+export function sizeOf(page: Page, { unit }: Bench): PaperSize {
+  const asked = page[PAPER_KEYS.size];
   if (asked === 'a4' || asked === 'letter') return asked;
   return unit === 'in' ? 'letter' : 'a4';
 }
 
-export function typedMargin(draft: Draft): string {
-  return draft[PAPER_KEYS.margin] ?? '10';
+export function typedMargin(page: Page): string {
+  return page[PAPER_KEYS.margin] ?? '10';
 }
 
 /** The margin in mm, or what is wrong with it in words. */

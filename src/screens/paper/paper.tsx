@@ -1,7 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import { paperWords as words } from '#words/paper-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Answer, Draft } from '../../calculation/calculation.ts';
+import type { Answer } from '../../calculation/calculation.ts';
+import type { Page } from '../../calculation/page.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { PaperOutcome, PaperProblem, PaperWords } from '../../drawing/paper-job.ts';
@@ -30,28 +31,28 @@ interface Props {
   name: string;
   answer: Answer | undefined;
   bench: Bench;
-  draft: Draft;
+  page: Page;
   services: PaperServices;
-  onDraft: (draft: Draft) => void;
+  onPage: (page: Page) => void;
   onLeave: () => void;
 }
 
 /** An answer's marks and drawings as a PDF at true size, and as SVG. */
 export function Paper(props: Props) {
-  const { title, answer, bench, draft, services, onDraft, onLeave } = props;
+  const { title, answer, bench, page, services, onPage, onLeave } = props;
   const parts = useMemo(() => partsOf(answer), [answer]);
-  const part = chosenPart(parts, draft);
-  const size = sizeOf(draft, bench);
-  const margin = typedMargin(draft);
-  const name = draft[PAPER_KEYS.name] ?? props.name;
+  const part = chosenPart(parts, page);
+  const size = sizeOf(page, bench);
+  const margin = typedMargin(page);
+  const name = page[PAPER_KEYS.name] ?? props.name;
   const laid = useMemo((): PaperOutcome | string => {
     const read = readMargin(margin);
     if (typeof read === 'string') return read;
-    const job = { title: name, strips: part?.strips ?? [], drawings: part?.drawings ?? [] };
+    const job = { strips: [], drawings: [], ...part, title: name };
     return pagesOf(job, { size, margin: read }, pageWords(bench));
   }, [name, part, size, margin, bench]);
   const set = (key: keyof typeof PAPER_KEYS, value: string) =>
-    onDraft({ ...draft, [PAPER_KEYS[key]]: value });
+    onPage({ ...page, [PAPER_KEYS[key]]: value });
   return (
     <div class="paper" data-hand={bench.hand}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}

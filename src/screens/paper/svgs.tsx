@@ -17,7 +17,7 @@ export function Svgs({ parts, save }: Props) {
   const hand = (part: Part) => {
     setFailed(false);
     import('./svg-file.ts')
-      .then(({ svgFile }) => save(`${part.label}.svg`, svgFile(part)))
+      .then((file) => save(`${part.label}.svg`, file.svgFile(part)))
       .catch(() => setFailed(true));
   };
   return (

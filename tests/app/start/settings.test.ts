@@ -25,17 +25,17 @@ test('kept settings are taken, unknown ones are as new', () => {
 
 test('a calculation opens with the address, else with what it held last, else with its start', () => {
   const bench = benchOf();
-  expect(openingDraft(convert, { length: '3' }, 'length=4', bench).length).toBe('3');
-  expect(openingDraft(convert, {}, 'length=4', bench).length).toBe('4');
-  expect(openingDraft(convert, {}, undefined, bench).length).toBe('5/8 in');
+  expect(openingDraft(convert, { length: '3' }, 'length=4', bench).draft.length).toBe('3');
+  expect(openingDraft(convert, {}, 'length=4', bench).draft.length).toBe('4');
+  expect(openingDraft(convert, {}, undefined, bench).draft.length).toBe('5/8 in');
 });
 
 test('a draft typed in inches means the same on a bench of centimetres', () => {
-  const typed = { ...closures.start(benchOf({ unit: 'in' })), u: 'in' };
+  const typed = { draft: closures.start(benchOf({ unit: 'in' })), page: { u: 'in' } };
   const bench = benchOf();
-  const here = inUnitOf(bench, closures, typed);
+  const { draft: here, page } = inUnitOf(bench, closures, typed);
   expect(here.opening).toBe('18 1/4 in');
-  expect(here.u).toBe('cm');
+  expect(page.u).toBe('cm');
   expect(readLength(here.opening ?? '', 'cm')).toEqual(readLength('18 1/4', 'in'));
 });
 
@@ -59,7 +59,7 @@ test('the last typing of one calculation is kept beside what other tabs kept', a
   };
   await saveLast(store, 'convert', 'length=1+%2B+2');
   expect(kept).toEqual({ closures: 'count=7', convert: 'length=1+%2B+2' });
-  expect(openingDraft(convert, {}, (await loadLast(store)).convert, benchOf()).length).toBe(
+  expect(openingDraft(convert, {}, (await loadLast(store)).convert, benchOf()).draft.length).toBe(
     '1 + 2',
   );
 });

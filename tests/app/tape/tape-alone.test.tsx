@@ -3,6 +3,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { SCREEN_WORDS } from '#words/home-words.ts';
 import { newerWords } from '#words/newer-words.ts';
 import { TapeAlone } from '../../../src/app/tape/tape-alone.tsx';
+import { stateOf } from '../../../src/calculation/parted.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';
 import { convert } from '../../../src/calculations/convert/convert.ts';
 import { straight } from '../../camera/readings.ts';
@@ -75,7 +76,7 @@ test('once it can be fetched the same press takes the number there', async () =>
   await readAtHome();
   fireEvent.click(button('Use: Closures'));
   await screen.findByRole('alert');
-  given.closures.mockResolvedValue(closures);
+  given.closures.mockResolvedValue({ ...closures, part: stateOf });
   fireEvent.click(button('Use: Closures'));
   await waitFor(() => expect(go).toHaveBeenCalledOnce());
   const { screen: to, draft } = go.mock.calls[0]?.[0] ?? {};
@@ -94,7 +95,7 @@ test('where the host has a newer build, that is the cause, and where the number 
 });
 
 test('what the number may go to is fetched before it is wanted', async () => {
-  given.closures.mockResolvedValue(closures);
+  given.closures.mockResolvedValue({ ...closures, part: stateOf });
   await readAtHome();
   expect(given.closures).toHaveBeenCalled();
   expect(bridge.read).toHaveBeenCalledOnce();

@@ -1,10 +1,23 @@
 import { expect, test, vi } from 'vitest';
+import type { Bench } from '../../../src/calculation/bench.ts';
+import type { Calculation } from '../../../src/calculation/calculation.ts';
+import { type Held, heldOf } from '../../../src/calculation/page.ts';
+import { stateOf } from '../../../src/calculation/parted.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';
 import { convert } from '../../../src/calculations/convert/convert.ts';
 import { benchOf } from '../../controls/helpers.ts';
 
 vi.stubGlobal('__ENGINE_FOLDER__', 'engine/7-1-1/');
-const { typedInto } = await import('../../../src/app/tape/tape-place.tsx');
+const place = await import('../../../src/app/tape/tape-place.tsx');
+
+/** As an address holds it, before and after. */
+const typedInto = (
+  calculation: Calculation,
+  held: Held,
+  into: string,
+  text: string,
+  bench: Bench,
+) => heldOf(place.typedInto(calculation, stateOf(held), into, text, bench));
 
 const read = '46.32 ± 0.02 cm';
 
