@@ -4,13 +4,17 @@ import type { Page, Route } from 'playwright-core';
 const RUN_MS = 1000;
 
 /**
- * Opens the page over a connection that hands out one file at a time, until a press
- * of the pad gives an answer.
+ * Opens the page over a connection that hands out one file at a time, until it is of use:
+ * a press of the pad gives an answer, unless something else is waited for.
  *
  * @returns the path of every file asked for by the time the one that made it answer was
  *   handed out: what is asked for after that does not keep the maker waiting
  */
-export async function untilFirstAnswer(page: Page, url: string): Promise<string[]> {
+export async function untilFirstAnswer(
+  page: Page,
+  url: string,
+  isOfUse: (page: Page) => Promise<boolean> = pressAnswers,
+): Promise<string[]> {
   const asked: string[] = [];
   const held: Route[] = [];
   await page.route('**/*', (route) => {
@@ -23,16 +27,22 @@ export async function untilFirstAnswer(page: Page, url: string): Promise<string[
     const askedSoFar = [...asked];
     await held.shift()?.continue();
     await opening;
-    if (await answers(page, () => held.length > 0)) return askedSoFar;
+    if (
+      await answers(
+        () => isOfUse(page),
+        () => held.length > 0,
+      )
+    )
+      return askedSoFar;
   }
 }
 
-/** Whether a press gives an answer; no, when it doesn't in time and there is more to hand out. */
-async function answers(page: Page, isMore: () => boolean): Promise<boolean> {
+/** Whether it is of use; no, when it doesn't in time and there is more to hand out. */
+async function answers(isOfUse: () => Promise<boolean>, isMore: () => boolean): Promise<boolean> {
   const late = Date.now() + RUN_MS;
   let answered = false;
   await waitFor(async () => {
-    answered = await pressAnswers(page);
+    answered = await isOfUse();
     return answered || (Date.now() > late && isMore());
   });
   return answered;

@@ -3,9 +3,7 @@ import { askNewer } from '../../controls/newer-ask.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import { GarmentError } from '../../storage/garments.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
-
-/** The garment that is open: its id, or nothing when the maker closed it. */
-export const OPEN_KEY = 'open-garment';
+import { OPEN_KEY } from './open-keys.ts';
 
 /** When the last backup was made, and when it was put off. */
 export const BACKUP_KEY = 'last-backup';

@@ -10,6 +10,7 @@ import { Fetched } from '../../screens/garments/fetched.tsx';
 import { speak } from '../start/voice.ts';
 import type { HandProps } from './hand-props.ts';
 import { useInHand } from './in-hand.ts';
+import { useLastHome } from './last-home.ts';
 import { useDrawing } from './work-parts.tsx';
 
 const loadWork = () => import('./work-place.tsx').then((part) => part.WorkPlace);
@@ -49,6 +50,7 @@ function Home({ store, address, bench, id, hand, state, said, news, to }: HomePr
   const next = nextOf(state.answer, inHand);
   const at = next.kind === 'decide' ? next.home : 'step' in next ? next.step.home : '';
   const drawing = useDrawing(state, at, bench);
+  useLastHome(store, hand, state, next, bench);
   const go = (way: HomeWay) => {
     switch (way.to) {
       case 'garments':

@@ -1,13 +1,26 @@
 import { useEffect, useState } from 'preact/hooks';
+import { isLastHome, type LastHome } from '../../screens/garment/last-home.tsx';
 import { openStore, type Store } from '../../storage/store.ts';
-import { OPEN_KEY } from './deeds.ts';
+import { LAST_HOME_KEY, OPEN_KEY } from './open-keys.ts';
 
 /** Which garment is open, as home was first shown: looked up before, so that nothing else is seen first. */
 let first: string | undefined;
+let last: LastHome | undefined;
 
-/** Looks up which garment is open; without storage there is none. */
+/** Looks up which garment is open, and what its home last said; without storage there is none. */
 export async function lookUpOpen(): Promise<void> {
-  first = await openIn(openStore());
+  const store = openStore();
+  const [open, home] = await Promise.all([
+    openIn(store),
+    store.load(LAST_HOME_KEY).catch(() => undefined),
+  ]);
+  first = open;
+  last = open !== undefined && isLastHome(home, open) ? home : undefined;
+}
+
+/** What the home of a garment said when the app was last left. */
+export function lastHomeOf(garment: string): LastHome | undefined {
+  return last?.garment === garment ? last : undefined;
 }
 
 /** The garment that is open, if one is; the same that every other screen remembers. */

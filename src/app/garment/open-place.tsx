@@ -18,6 +18,8 @@ interface Props {
   id: string;
   /** What the app says by itself. */
   news?: ComponentChildren;
+  /** What is shown until it is read. */
+  meanwhile?: ComponentChildren;
   onLeave: () => void;
 }
 
@@ -32,6 +34,7 @@ export function OpenPlace(props: Props) {
     if (here) void rememberOpen(store, id);
   }, [store, id, here]);
   if (hand.state) return <HandPlaces {...props} hand={hand} state={hand.state} said={said} />;
+  if (said === undefined && props.meanwhile) return <>{props.meanwhile}</>;
   return (
     <div class="garments" data-hand={bench.hand}>
       <main>

@@ -1,11 +1,13 @@
 import type { Bench } from '../../calculation/bench.ts';
+import { useLoaded } from '../../controls/use-loaded.ts';
+import { LastHomeView } from '../../screens/garment/last-home.tsx';
 import { Home } from '../../screens/home.tsx';
 import type { Store, StoreFault } from '../../storage/store.ts';
-import { lookUpOpen, useOpenGarment } from '../garment/open-garment.ts';
+import { lastHomeOf, lookUpOpen, useOpenGarment } from '../garment/open-garment.ts';
 import type { Offline } from '../offline/watch.ts';
-import { Later } from './later.tsx';
 import { Notice, PhoneNews } from './phone-news.tsx';
 import type { Address } from './use-address.ts';
+import { Waiting } from './waiting.tsx';
 
 interface Props {
   store: Store;
@@ -31,19 +33,27 @@ export const homePlace = lookUpOpen().then(() => HomePlace);
 function HomePlace({ store, address, bench, unknown, onOpen, ...news }: Props) {
   const open = useOpenGarment(store);
   if (open !== undefined && unknown === undefined) {
-    const give = { store, address, bench, id: open, onLeave: () => onOpen(ALL) };
-    const { offline, onDismiss } = news;
-    return (
-      <Later
-        load={loadOpen}
-        onHome={() => onOpen(ALL)}
-        give={{ ...give, news: <Notice offline={offline} onDismiss={onDismiss} /> }}
-      />
-    );
+    return <OpenHome {...{ store, address, bench, onOpen, ...news }} id={open} />;
   }
   return (
     <Home hand={bench.hand} unknown={unknown === ALL ? undefined : unknown} onOpen={onOpen}>
       <PhoneNews {...news} />
     </Home>
   );
+}
+
+type OpenProps = Omit<Props, 'unknown' | 'fault'> & { id: string };
+
+/** The garment that is open: until it is worked out, what its home last said. */
+function OpenHome({ store, address, bench, id, offline, onOpen, onDismiss }: OpenProps) {
+  const loaded = useLoaded(loadOpen);
+  const last = lastHomeOf(id);
+  const meanwhile = last && <LastHomeView last={{ ...last, hand: bench.hand }} />;
+  const onLeave = () => onOpen(ALL);
+  if (loaded.state !== 'here') {
+    const waits = loaded.state === 'loading' && meanwhile;
+    return waits || <Waiting loaded={loaded} onHome={onLeave} />;
+  }
+  const news = <Notice offline={offline} onDismiss={onDismiss} />;
+  return <loaded.value {...{ store, address, bench, id, meanwhile, news, onLeave }} />;
 }

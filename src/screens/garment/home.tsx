@@ -2,7 +2,6 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { garmentHomeWords as words } from '#words/garment-home-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import { adopt } from '../../controls/adopt.ts';
 import { MadeEntry } from '../../controls/made-entry.tsx';
 import type { Action } from '../../garment/actions/act.ts';
 import { shownOn } from '../../garment/actions/make.ts';
@@ -12,13 +11,11 @@ import { stepsMade, workLines } from '../../garment/next/work-lines.ts';
 import { readHome } from '../../garment/record/home.ts';
 import { readLength } from '../../lengths/read-length.ts';
 import { Checks, useChecks } from './checks.tsx';
-import css from './home.css?inline';
+import './home-style.ts';
 import { Key } from './key.tsx';
 import { Lines } from './lines.tsx';
 import { numberOf, stepWords } from './say.ts';
 import { StepMore } from './step-more.tsx';
-
-adopt(css);
 
 /** Where home leads. */
 export type HomeWay =

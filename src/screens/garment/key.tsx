@@ -1,10 +1,9 @@
-import type { ComponentChildren } from 'preact';
 import { garmentHomeWords as words } from '#words/garment-home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import { Rich } from '../../controls/rich.tsx';
 import { usePress } from '../../controls/use-press.ts';
 import type { Next } from '../../garment/next/next.ts';
 import type { Answer } from '../../garment/work-out/work-out.ts';
+import { type Said, StepBody } from './key-body.tsx';
 import { numberOf, stepWords, workOf } from './say.ts';
 
 interface Props {
@@ -47,14 +46,12 @@ export function Key(props: Props) {
   );
 }
 
-/** What stands above the number, and below it. */
-interface Said {
-  above: string;
-  number: string;
-  below: ComponentChildren;
-}
-
-function stepSaid(answer: Answer, next: Extract<Next, { kind: 'step' }>, bench: Bench): Said {
+/** What a key says of a step. */
+export function stepSaid(
+  answer: Answer,
+  next: Extract<Next, { kind: 'step' }>,
+  bench: Bench,
+): Said {
   const { step, value, mark, after } = next;
   const kind = answer.nodes.get(step.home)?.kind;
   const rank = mark && words.mark(mark.rank + 1, step.of ?? 0);
@@ -66,31 +63,6 @@ function stepSaid(answer: Answer, next: Extract<Next, { kind: 'step' }>, bench: 
     number: numberOf(kind, value, bench),
     below: [from, further].filter(Boolean).join(' · '),
   };
-}
-
-function StepBody({ above, number, below }: Said) {
-  const [, figure = number, unit = ''] = /^(.*?)\s*([a-z]*)$/i.exec(number) ?? [];
-  return (
-    <>
-      <span class="above">{above}</span> <Fitted text={figure} unit={unit} />{' '}
-      <small>
-        <Rich text={String(below)} />
-      </small>
-    </>
-  );
-}
-
-/** A number as large as its width allows: the style sheet divides the room by its letters. */
-function Fitted({ text, unit }: { text: string; unit: string }) {
-  const letters = text.replace(/\d+\/\d+/, '12').length + unit.length / 2;
-  return (
-    <span class="number" style={{ '--letters': letters }}>
-      <b>
-        <Rich text={text} />
-      </b>{' '}
-      {unit}
-    </span>
-  );
 }
 
 function faceOf({ next, checkFirst }: Props): string {

@@ -1,3 +1,5 @@
+import { lastHomeWords } from './last-home-words.ts';
+
 /** The garment in hand, and its key. */
 export const garmentHomeWords = {
   garments: (name: string) => `${name}: all garments`,
@@ -10,7 +12,7 @@ export const garmentHomeWords = {
   row: (made: number, of: number) => `${made} of ${of}`,
   open: (work: string) => `Open ${work}`,
 
-  key: 'The next step',
+  key: lastHomeWords.key,
   step: (work: string, does: string, place: string) =>
     place === '' ? `${work}: ${lower(does)}` : `${work}: ${lower(does)}, ${place}`,
   mark: (rank: number, of: number) => `${rank} of ${of}`,

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { garmentListWords } from '#words/garment-list-words.ts';
 import { type Served, serveApp } from '../../browser/built.ts';
 import { untilFirstAnswer } from '../../browser/first-answer.ts';
 import { launchBrowser, openApp, takePhone, waitUntilKept } from '../../browser/harness.ts';
@@ -12,6 +13,7 @@ import { settled } from '../../browser/settled.ts';
 /** Kilobytes of 1000 bytes, gzipped: what a phone waits for. */
 const FIRST_PAGE_KB = 20;
 const FURTHER_SCREEN_KB = 8;
+const NEXT_NUMBER_KB = 32;
 /** What reads a tape, once on a phone. */
 const READER_KB = 4500;
 
@@ -46,6 +48,21 @@ test(`the first answer waits for at most ${FIRST_PAGE_KB} KB`, async () => {
   expect(needed).toContain('/');
   expect(needed.length).toBeGreaterThan(1);
   expect(weight, listed(needed)).toBeLessThanOrEqual(FIRST_PAGE_KB);
+});
+
+test(`with a garment open its next number waits for at most ${NEXT_NUMBER_KB} KB`, async () => {
+  const app = await openApp(browser, served.address, { at: '#/garments', serviceWorkers: 'block' });
+  await app.page.getByText(garmentListWords.demo).tap();
+  await app.page.locator('.next-key[data-kind=step]').waitFor();
+  await settled(app.page);
+  const start = await app.context.newPage();
+  const shows = (page: Page) => page.locator('.next-key .number').isVisible();
+  const needed = await untilFirstAnswer(start, `${served.address}#/`, shows);
+  const weight = weigh('until the next number of a garment', needed, NEXT_NUMBER_KB);
+  await start.unrouteAll();
+  await app.close();
+  expect(app.complaints).toEqual([]);
+  expect(weight, listed(needed)).toBeLessThanOrEqual(NEXT_NUMBER_KB);
 });
 
 test.each(SCREENS.filter((screen) => screen !== FIRST))(
