@@ -36,6 +36,8 @@ const KEPT = [
  * imports and nothing before it has. All else is a file of its own, fetched when it is wanted.
  */
 const TOGETHER = {
+  /** What puts a style on the page: home needs it, and nothing else of what comes late. */
+  style: ['src/controls/adopt.ts'],
   /** What comes just after the first answer, on every calculation; and the record of a garment. */
   late: [
     'src/calculations/list.ts',
@@ -119,7 +121,9 @@ const homeFirst: Plugin = {
       .replace('<html lang="en">', `<html lang="${pageWords.lang}">`)
       .replace('%title%', pageWords.title)
       .replace('%description%', pageWords.description)
-      .replace('<!--home-->', homeHtml()),
+      .replace('<!--home-->', homeHtml())
+      // How it is laid out here is for us alone, and every byte is waited for.
+      .replace(/\n\s+/g, '\n'),
 };
 
 function homeHtml(): string {

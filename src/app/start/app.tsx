@@ -51,8 +51,8 @@ export function App({ store, ...first }: Props) {
   const { route } = address;
   const open = (screen: string) => address.go({ screen, mode: '', draft: {} });
   const home = () => open('');
+  const give = { store, address, bench, last, setBench, keep, storeFault, onHome: home };
   if (/^(settings|garments|tape)$/.test(route.screen)) {
-    const give = { store, address, bench, last, setBench, keep, storeFault, onHome: home };
     return <Later load={loadPlaces} onHome={home} give={give} />;
   }
   const atHome = (
@@ -60,14 +60,11 @@ export function App({ store, ...first }: Props) {
       load={loadHome}
       onHome={home}
       give={{
-        store,
-        address,
-        bench,
-        unknown: route.screen || undefined,
+        ...give,
+        screen: route.screen,
         offline,
-        fault: storeFault,
         onOpen: open,
-        onDismiss: () => hear({ firstReady: false, update: undefined }),
+        hear,
       }}
     />
   );

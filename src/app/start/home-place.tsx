@@ -13,12 +13,13 @@ interface Props {
   store: Store;
   address: Address;
   bench: Bench;
-  /** The address that led nowhere, if one did. */
-  unknown: string | undefined;
+  /** What the address asks for: nothing, all there is, or what isn’t there. */
+  screen: string;
   offline: Offline;
-  fault: StoreFault | undefined;
+  storeFault: StoreFault | undefined;
   onOpen: (screen: string) => void;
-  onDismiss: () => void;
+  /** Takes what has changed of how the app stands. */
+  hear: (news: Offline) => void;
 }
 
 /** Where all calculations are, also while a garment is open. */
@@ -30,22 +31,23 @@ const loadOpen = () => import('../garment/open-place.tsx').then((part) => part.O
 export const homePlace = lookUpOpen().then(() => HomePlace);
 
 /** Home: the garment that is open, else the calculations, with what there is to say of this phone. */
-function HomePlace({ store, address, bench, unknown, onOpen, ...news }: Props) {
+function HomePlace({ store, address, bench, screen, onOpen, ...news }: Props) {
   const open = useOpenGarment(store);
-  if (open !== undefined && unknown === undefined) {
+  if (open !== undefined && screen === '') {
     return <OpenHome {...{ store, address, bench, onOpen, ...news }} id={open} />;
   }
+  const unknown = screen === '' || screen === ALL ? undefined : screen;
   return (
-    <Home hand={bench.hand} unknown={unknown === ALL ? undefined : unknown} onOpen={onOpen}>
-      <PhoneNews {...news} />
+    <Home hand={bench.hand} unknown={unknown} onOpen={onOpen}>
+      <PhoneNews offline={news.offline} fault={news.storeFault} onDismiss={() => read(news.hear)} />
     </Home>
   );
 }
 
-type OpenProps = Omit<Props, 'unknown' | 'fault'> & { id: string };
+type OpenProps = Omit<Props, 'screen' | 'storeFault'> & { id: string };
 
 /** The garment that is open: until it is worked out, what its home last said. */
-function OpenHome({ store, address, bench, id, offline, onOpen, onDismiss }: OpenProps) {
+function OpenHome({ store, address, bench, id, offline, onOpen, hear }: OpenProps) {
   const loaded = useLoaded(loadOpen);
   const last = lastHomeOf(id);
   const meanwhile = last && <LastHomeView last={{ ...last, hand: bench.hand }} />;
@@ -54,6 +56,11 @@ function OpenHome({ store, address, bench, id, offline, onOpen, onDismiss }: Ope
     const waits = loaded.state === 'loading' && meanwhile;
     return waits || <Waiting loaded={loaded} onHome={onLeave} />;
   }
-  const news = <Notice offline={offline} onDismiss={onDismiss} />;
+  const news = <Notice offline={offline} onDismiss={() => read(hear)} />;
   return <loaded.value {...{ store, address, bench, id, meanwhile, news, onLeave }} />;
+}
+
+/** What the app said by itself has been read, or is wanted later. */
+function read(hear: Props['hear']): void {
+  hear({ firstReady: false, update: undefined });
 }
