@@ -4,11 +4,12 @@ import type { Outputs } from '../../calculation/output.ts';
 import type { Page, PageState } from '../../calculation/page.ts';
 import { OUTPUTS } from '../../calculations/list.ts';
 import { keepAgain, keepNew, type PageParts, partsOf } from '../../garment/actions/keep.ts';
-import { isMeasuredTwice, isThere, typingOf } from '../../garment/actions/keep-asks.ts';
+import { isMeasuredTwice, isThere } from '../../garment/actions/keep-asks.ts';
 import { begin, type Done, type State } from '../../garment/actions/state.ts';
 import { settleTyping } from '../../garment/actions/typing.ts';
 import { newGarment } from '../../garment/record/new-garment.ts';
 import type { Garment } from '../../garment/record/record.ts';
+import { typingOf } from '../../garment/record/typing-of.ts';
 import type { Known } from '../../garment/work-out/seen-work.ts';
 import type { KeepWish } from '../../screens/garments/keep.tsx';
 import {

@@ -1,8 +1,8 @@
 import { placeOf } from '../as-made.ts';
-import { checksum } from '../checksum.ts';
 import type { Fact, Garment, Work } from '../record/record.ts';
 import { numberOf } from '../record/sound.ts';
-import { factThere, type PageParts, plain } from './keep.ts';
+import { typingOf } from '../record/typing-of.ts';
+import { factThere, type PageParts } from './keep.ts';
 
 /**
  * Whether a mark that a page measured was measured elsewhere meanwhile.
@@ -19,14 +19,6 @@ export function isMeasuredTwice(
     const theirs = there?.measured;
     return theirs !== undefined && theirs !== numberOf(fact as Fact) && !seen.includes(theirs);
   });
-}
-
-/** What is typed of a work or a quantity, in eight letters and digits: others as soon as a character of it is. */
-export function typingOf(one: unknown): string {
-  const { fields, parts } = Object(one) as Record<string, unknown>;
-  const pairs = Object.entries(Object(fields ?? { parts }) as Record<string, unknown>);
-  const sorted = pairs.sort(([a], [b]) => (a < b ? -1 : 1));
-  return checksum(sorted.map(([key, it]) => `${key} ${plain(it)}`).join(' '));
 }
 
 /** Whether the same is on a garment already, under the same name. */

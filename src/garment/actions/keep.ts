@@ -10,6 +10,7 @@ import { newGarment } from '../record/new-garment.ts';
 import type { Fact, Garment, Part, Work } from '../record/record.ts';
 import { numberOf } from '../record/sound.ts';
 import { isObject } from '../record/sound-values.ts';
+import { plain } from '../record/typing-of.ts';
 import type { Known } from '../work-out/seen-work.ts';
 import { at, type Edit, edit, type Slot } from './slots.ts';
 import { type Done, type State, settle } from './state.ts';
@@ -105,14 +106,6 @@ function fieldsIn({ works, quantities }: PageParts): [Slot, unknown][] {
 /** The same text in the same unit is what is there already, whoever put it there. */
 function isAsTyped(there: unknown, now: unknown): boolean {
   return plain(there) === plain(now);
-}
-
-/** Parts as text, to compare them by. */
-export function plain(parts: unknown): string {
-  if (!Array.isArray(parts)) return JSON.stringify(parts) ?? '';
-  return JSON.stringify(
-    parts.map((part) => (isObject(part) && 'text' in part ? [part.text, part.unit] : part)),
-  );
 }
 
 /** The fact of the same mark, where it has one. */
