@@ -95,3 +95,36 @@ test('taking back that a mark was taken back is refused once it is made again', 
   const again = act(gone, { do: 'make', home: HOOKS, id: 'c', tape, now }).state;
   expect(act(again, undoing).refused).toEqual({ why: 'made again', home: HOOKS });
 });
+
+test('made as shown, mark by mark, the rest stays where the way put it: no rounding is handed on', () => {
+  const length = fc.integer({ min: 5000, max: 7000 });
+  fc.assert(
+    fc.property(length, fc.integer({ min: -9, max: 9 }), (opening, off) => {
+      const fields = {
+        opening: typed(String(opening / 100)),
+        ...{ count: typed('6'), top: typed('1.2'), bottom: typed('2.5') },
+      };
+      const hooks = { name: 'Hooks', calculation: 'closures', rank: 1, fields };
+      const press = (state: State, id: string, more = {}) =>
+        act(state, { do: 'make', home: HOOKS, id, tape, now, ...more }).state;
+      const places = (state: State) => {
+        const result = state.answer.values.get(HOOKS);
+        if (!result?.ok || typeof result.value !== 'object') throw new Error('no row');
+        return result.value.marks.map(({ at }) => at);
+      };
+      const begun = press(begin(garmentOf({ works: { hooks } }), KNOWN), 'a');
+      const second = (places(begun)[1] ?? 0) + off * tape;
+      const state = press(begun, 'b', { measured: Math.round(second) });
+      for (const { way } of waysOutOf(state, HOOKS)) {
+        let going = decide(state, HOOKS, way, { now }).state;
+        const shown = places(going);
+        for (let rank = 2; rank < shown.length; rank++) {
+          const open = places(going).slice(rank);
+          for (const [i, at] of open.entries()) expect(at).toBeCloseTo(shown[rank + i] ?? 0, 0);
+          going = press(going, `m${rank}`);
+        }
+      }
+    }),
+    { numRuns: 60, seed: 1441 },
+  );
+});

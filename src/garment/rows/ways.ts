@@ -47,7 +47,7 @@ function asBegun(
 ): number[] | undefined {
   if (begun?.count !== count) return undefined;
   const kept = placesOf(begun);
-  const offs = made.map(({ at }, i) => at - (kept[ranks[i] ?? 0] ?? 0));
+  const offs = made.map((mark, i) => meant(mark) - (kept[ranks[i] ?? 0] ?? 0));
   let before = 0;
   const moved = kept.map((at, rank) => {
     while ((ranks[before + 1] ?? count) <= rank) before += 1;
@@ -63,11 +63,19 @@ function spread(asked: Run, made: readonly MadeMark[], ranks: readonly number[])
   asked.marks.forEach((mark, rank) => {
     if (rank === 0 || rank === last || isFixed(mark)) held.set(rank, mark.at);
   });
-  made.forEach(({ at }, i) => {
-    held.set(ranks[i] ?? 0, at);
+  made.forEach((mark, i) => {
+    held.set(ranks[i] ?? 0, meant(mark));
   });
   const points = [...held].sort(([a], [b]) => a - b);
-  return placesOf({ count: last + 1, points });
+  return withMade(placesOf({ count: last + 1, points }), made, ranks);
+}
+
+/**
+ * Where a made mark counts as lying for those to come: made as it was shown, at its exact place, or
+ * what was rounded for the tape would add up from mark to mark.
+ */
+function meant({ at, plan, slack }: MadeMark): number {
+  return Math.abs(at - plan) <= slack + NOTHING ? plan : at;
 }
 
 /** In order, each far enough from the last, and on the run; two made ones are where they are. */
