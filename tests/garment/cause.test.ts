@@ -57,6 +57,26 @@ test('that a mark was made elsewhere is no change to take back; that it was meas
   expect(causeOf(later, HOOKS)?.change.what).toBe('measure');
 });
 
+test('what was there before the mark was made elsewhere did not bring that', () => {
+  const press = (id: string, measured?: number): Action => {
+    return { do: 'make', home: HOOKS, tape: TAPE, id, now: 1, ...(measured && { measured }) };
+  };
+  const edge = { name: 'Edge', kind: 'length', rank: 9, parts: typed('') } as const;
+  const state = after(
+    { do: 'add', to: 'quantities', id: 'edge', it: edge, now: 0 },
+    { do: 'choose', place: { quantity: 'edge' }, parts: typed('46.3'), now: 0 },
+    {
+      ...{ do: 'choose', place: { work: 'hooks', field: 'opening' }, now: 0 },
+      parts: [{ link: { quantity: 'edge' } }],
+    },
+    press('f1'),
+    press('f2'),
+    press('f3', 15.8 * CM),
+  );
+  expect(state.answer.conflicts.map(({ home }) => home)).toEqual([HOOKS]);
+  expect(causeOf(state, HOOKS)).toBeUndefined();
+});
+
 test('what is no longer in the log, or was changed again since, is not offered', () => {
   const state = after(punched, again);
   expect(causeOf({ ...state, log: [] }, HOLES)).toBeUndefined();

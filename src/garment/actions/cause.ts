@@ -15,11 +15,12 @@ const MOST_TRIED = 40;
 
 /**
  * The newest change that, taken back alone, leaves no conflict at a home. That something was made
- * there is none: what is made isn't unmade by taking it back. Undefined where none is known.
+ * there is none: what is made isn't unmade by taking it back; nor is what was so before. Undefined
+ * where none is known.
  */
 export function causeOf(state: State, home: string): Cause | undefined {
   const behind = reach(state, home);
-  const likely = [...state.log]
+  const likely = since(state, home)
     .reverse()
     .filter((change) => touches(state, change, behind) && !makesAt(state, change, home));
   for (const change of likely.slice(0, MOST_TRIED)) {
@@ -28,6 +29,18 @@ export function causeOf(state: State, home: string): Cause | undefined {
     if (!refused && !open) return { change, without };
   }
   return undefined;
+}
+
+/** The changes since the first was made of what is otherwise than asked: what was so then has not brought it. */
+function since({ log, answer }: State, home: string): Change[] {
+  const facts = answer.conflicts.find((one) => one.home === home)?.facts ?? [];
+  const presses = facts.map((id) =>
+    log.findIndex(({ edits }) =>
+      edits.some(({ slot, before }) => isFact(slot, before) && slot[1] === id),
+    ),
+  );
+  // The press that made one may be too long ago to be in the log.
+  return log.slice(Math.min(...presses, log.length) + 1);
 }
 
 /** Quantities and works whose numbers are read by what is asked at a home, its own work among them. */
@@ -53,8 +66,13 @@ function idOf({ record }: State, slot: Slot, before: unknown): string {
 /** Whether it brought a fact that is there. */
 function makesAt(state: State, { edits }: Change, home: string): boolean {
   return edits.some(({ slot, before }) => {
-    if (slot[0] !== 'facts' || slot.length !== 2 || before !== undefined) return false;
+    if (!isFact(slot, before)) return false;
     const fact = at(state.record, slot) as { home?: unknown } | undefined;
     return fact?.home === home;
   });
+}
+
+/** Whether an edit brings a whole fact. */
+function isFact(slot: Slot, before: unknown): boolean {
+  return slot[0] === 'facts' && slot.length === 2 && before === undefined;
 }
