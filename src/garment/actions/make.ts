@@ -10,6 +10,7 @@ import { askedKey } from '../work-out/node.ts';
 import type { Here } from '../work-out/result.ts';
 import { same } from '../work-out/same.ts';
 import type { GarmentStep } from '../work-out/told.ts';
+import type { Answer } from '../work-out/work-out.ts';
 import { type Edit, edit } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 
@@ -64,8 +65,7 @@ function factsFor(state: State, step: GarmentStep, result: Here, making: Making)
   const { answer } = state;
   const kind = answer.nodes.get(home)?.kind ?? 'length';
   const rule = ruleOf(state, home);
-  const given = givenFor(state, home);
-  const read = given ? readDigest(given) : '';
+  const read = readNow(answer, home);
   const base = { home, rule, read, when: now, ...(measured !== undefined && { measured }) };
   const { value } = result;
   if (typeof value === 'number') {
@@ -98,7 +98,7 @@ function begun(state: State, home: string, { made }: GarmentStep): Edit[] {
   const result = state.answer.values.get(home);
   if (made > 0 || !result?.ok || typeof result.value !== 'object') return [];
   const output = state.answer.nodes.get(home)?.output;
-  const fields = givenFor(state, home)?.fields ?? {};
+  const fields = givenFor(state.answer, home)?.fields ?? {};
   const by = (output?.decides ?? []).filter((key) => fields[key] !== undefined);
   const kept: Begun = {
     ...pointsOf(placesIn(result.value)),
@@ -107,7 +107,13 @@ function begun(state: State, home: string, { made }: GarmentStep): Edit[] {
   return [edit(state.record, ['begun', home], kept)];
 }
 
-function givenFor({ answer }: State, home: string): Given | undefined {
+/** What a step reads now, in a few letters: a fact made of just that has the same. */
+export function readNow(answer: Answer, home: string): string {
+  const given = givenFor(answer, home);
+  return given ? readDigest(given) : '';
+}
+
+function givenFor(answer: Answer, home: string): Given | undefined {
   const node = answer.nodes.get(askedKey(home)) ?? answer.nodes.get(home);
   return node?.form === 'plan' ? givenOf(node, (key) => answer.values.get(key)) : undefined;
 }

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { garmentHomeWords as words } from '#words/garment-home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Action } from '../../garment/actions/act.ts';
+import { readNow } from '../../garment/actions/make.ts';
 import type { Next } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
 import { openBefore } from '../../garment/work-out/before-cut.ts';
@@ -20,12 +21,18 @@ export function useChecks(answer: Answer, next: Next) {
   const step = next.kind === 'step' && !next.step.step.undoable ? next.step : undefined;
   const home = step?.home ?? '';
   const uses = step ? usedBy(answer, home) : '';
-  const first = step !== undefined && seen[home] !== uses;
+  const first = step !== undefined && seen[home] !== uses && !isBegunSo(answer, home);
   return {
     first,
     shown: step !== undefined && !first && step.made === 0,
     show: () => setSeen((was) => ({ ...was, [home]: uses })),
   };
+}
+
+/** Whether its last mark was made of the same numbers: it was looked at then, perhaps before a reload. */
+function isBegunSo(answer: Answer, home: string): boolean {
+  const last = answer.sound.facts.get(home)?.at(-1)?.fact;
+  return last !== undefined && last.read !== '' && last.read === readNow(answer, home);
 }
 
 /** Every number a step uses, near or far, as one text that changes with each. */

@@ -24,5 +24,9 @@ export function workOf(answer: Answer, home: string): string {
 
 /** A step in words: whose, what is done, and from where. */
 export function stepWords(answer: Answer, { home, step }: GarmentStep): string {
-  return words.step(workOf(answer, home), step.do, datumSaid(step.datum));
+  return words.step(
+    workOf(answer, home),
+    step.do,
+    datumSaid(step.datum, answer.nodes.get(home)?.kind),
+  );
 }

@@ -1,8 +1,12 @@
 import { isStepDatum, stepDatumWords } from '#words/datum-words.ts';
 import { placeWords } from '#words/place-words.ts';
-import type { Step } from '../../calculation/output.ts';
+import type { Kind, Step } from '../../calculation/output.ts';
 
-/** Where the tape's zero is held for a step: "from the fold"; empty where nothing is measured. */
-export function datumSaid(datum: Step['datum']): string {
+/**
+ * Where the tape's zero is held for a step: "from the fold"; empty where nothing is measured, or
+ * where it is held at one end of what is measured.
+ */
+export function datumSaid(datum: Step['datum'], kind: Kind | undefined): string {
+  if (datum === 'zero' && kind !== 'run') return '';
   return isStepDatum(datum) ? stepDatumWords(datum) : placeWords(datum);
 }

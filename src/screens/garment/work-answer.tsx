@@ -50,7 +50,7 @@ function Headline({ gives, number, bench }: { gives: Gives; number: number; benc
   const text = numberText(output, number, bench);
   const [, figure = text, unit = ''] = /^(.*?)\s*([a-z]*)$/i.exec(text) ?? [];
   const { step } = output;
-  const what = step ? words.stepAt(step.do, datumSaid(step.datum)) : output.name;
+  const what = step ? words.stepAt(step.do, datumSaid(step.datum, output.kind)) : output.name;
   return (
     <p class="number">
       <strong>

@@ -178,16 +178,20 @@ test('a missing number is named on the key, which leads to it', () => {
   expect(ways).toEqual([{ to: 'missing', step: 'hooks||marks' }]);
 });
 
-test('before a cut it shows what to check, and the second press makes', () => {
-  const works = {
-    strip: {
-      name: 'Armhole strip',
-      calculation: 'edging',
-      rank: 1,
-      fields: { length: [quantity('edge')], pitch: typed('8', 'mm') },
+const STRIP = {
+  strip: {
+    name: 'Armhole strip',
+    calculation: 'edging',
+    rank: 1,
+    fields: {
+      ...{ length: [quantity('edge')], pitch: typed('8', 'mm'), rows: typed('one') },
+      ...{ fit: typed('fill'), width: typed('2'), margin: typed('0.5'), hole: typed('0.2') },
     },
-  };
-  render(<Home of={{ ...JACKET, works }} />);
+  },
+};
+
+test('before a cut it shows what to check, and the second press makes', () => {
+  render(<Home of={{ ...JACKET, works: STRIP }} />);
   const cut = state.answer.steps.find(({ step }) => !step.undoable);
   expect(cut?.ready).toBe(true);
   tap(screen.getByRole('button', { name: 'Check' }));
@@ -195,4 +199,26 @@ test('before a cut it shows what to check, and the second press makes', () => {
   expect(state.record.facts).toEqual({});
   tap(made());
   expect(Object.keys(state.record.facts).length).toBe(1);
+});
+
+test('a row that was checked is gone on with after a reload; a number it uses that changed is checked', () => {
+  render(<Home of={{ ...JACKET, works: STRIP }} />);
+  const isPunching = () => key().textContent?.includes('punch');
+  while (!isPunching() || !key().textContent?.includes('2 of ')) {
+    tap(screen.queryByRole('button', { name: 'Check' }) ?? made());
+  }
+  cleanup();
+  render(<Home of={state.record} />);
+  expect(isPunching()).toBe(true);
+  expect(made()).toBeTruthy();
+  cleanup();
+  const { edge } = state.record.quantities as { edge: object };
+  const longer = { edge: { ...edge, parts: typed('11.01') } };
+  render(<Home of={{ ...state.record, quantities: longer }} />);
+  expect(screen.queryByRole('button', { name: 'Made' })).toBeNull();
+});
+
+test('from where is said of marks, and of a number that has a place to be measured from', () => {
+  render(<Home of={{ ...JACKET, works: STRIP }} />);
+  expect(key().textContent).toMatch(/cut the strip to length ?11 cm/);
 });

@@ -300,7 +300,7 @@ test('where the tape is held is said for every step', () => {
   );
   const datums = [...new Set(all.flatMap(({ step }) => step?.datum ?? []))];
   expect(datums.length).toBeGreaterThan(6);
-  for (const one of datums) expect(datumSaid(one)).toMatch(one === 'done' ? /^$/ : /^from /);
-  expect(datumSaid('fold')).toBe('from the fold');
-  expect(datumSaid('raw-edge')).toBe('from the raw edge');
+  for (const one of datums) expect(datumSaid(one, 'run')).toMatch(one === 'done' ? /^$/ : /^from /);
+  expect(datumSaid('fold', 'run')).toBe('from the fold');
+  expect(datumSaid('raw-edge', 'run')).toBe('from the raw edge');
 });
