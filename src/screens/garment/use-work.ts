@@ -14,7 +14,7 @@ import { typedNumber } from './work-said.ts';
 
 /** What lies over the keys of a work. */
 export type Panel =
-  | { of: 'links' | 'off' }
+  | { of: 'links' | 'off' | 'as' }
   | { of: 'name'; home: string }
   | { of: 'made'; home: string; fact: string };
 

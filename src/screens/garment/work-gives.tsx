@@ -9,10 +9,12 @@ interface ListProps {
   bench: Bench;
   onTouch: (touch: Touch) => void;
   onTakeOff: () => void;
+  /** Gives it a name, or more sides. */
+  onAs: () => void;
 }
 
 /** Every number a work gives, each to be named; and the way off the garment. */
-export function GivesList({ gives, bench, onTouch, onTakeOff }: ListProps) {
+export function GivesList({ gives, bench, onTouch, onTakeOff, onAs }: ListProps) {
   const there = gives.filter(({ result }) => result.ok);
   return (
     <section class="gives" aria-label={words.gives}>
@@ -33,6 +35,9 @@ export function GivesList({ gives, bench, onTouch, onTakeOff }: ListProps) {
           </button>
         );
       })}
+      <button type="button" onClick={onAs}>
+        {words.nameAndOften}
+      </button>
       <button type="button" onClick={onTakeOff}>
         {words.takeOff}
       </button>

@@ -4,6 +4,7 @@ import { MadeNumber } from './made-number.tsx';
 import { NameIt } from './name-it.tsx';
 import { TakeOff } from './take-off.tsx';
 import type { WorkInHand } from './use-work.ts';
+import { WorkAs } from './work-as.tsx';
 
 interface Props {
   hand: WorkInHand;
@@ -16,6 +17,7 @@ export function WorkPanel({ hand, onOff }: Props) {
   const { state, id, bench, onDo, panel, setPanel, typing } = hand;
   const all = { state, bench, onDo, onBack: () => setPanel(undefined) };
   if (panel?.of === 'off') return <TakeOff {...all} work={id} onOff={onOff} />;
+  if (panel?.of === 'as') return <WorkAs {...all} work={id} />;
   if (panel?.of === 'made') {
     const { home, fact } = panel;
     const name = () => setPanel({ of: 'name', home });

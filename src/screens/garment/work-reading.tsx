@@ -78,6 +78,7 @@ export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
             bench={bench}
             onTouch={hand.touch}
             onTakeOff={() => hand.show({ of: 'off' })}
+            onAs={() => hand.show({ of: 'as' })}
           />
         )}
       </section>

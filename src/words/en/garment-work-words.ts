@@ -47,6 +47,17 @@ export const garmentWorkWords = {
     `${name} gets a name of its own among the measures, and follows this work.`,
   nameMissing: 'Name: give it one.',
   keep: 'Keep',
+  nameAndOften: 'Name it, or do it several times',
+  often: 'How often it is done',
+  leftRight: ['left', 'right'],
+  oftenAs: (sides: readonly string[]) => {
+    if (sides.length === 0) return 'Once';
+    return sides.every((side, i) => side === String(i + 1))
+      ? `${sides.length} times`
+      : sides.join(' and ');
+  },
+  oftenFixed:
+    'Something of it is made: how often it is done stays. For more of it add another work.',
   planned: (text: string) => `planned ${text}`,
   shown: (text: string) => `shown ${text}`,
   measured: (text: string) => `measured ${text}`,

@@ -227,6 +227,31 @@ describe('sides, and taking off', () => {
     expect(held.state.record.works.hem).not.toHaveProperty('own');
   });
 
+  test('a work gets a name of its own and is done left and right, until something of it is made', async () => {
+    const held = await openIn(skirt, 'hem');
+    press('More');
+    press('Name it, or do it several times');
+    const name = await screen.findByLabelText<HTMLInputElement>('Its name');
+    fireEvent.input(name, { target: { value: ' ' } });
+    expect(screen.getByText('Name: give it one.')).toBeTruthy();
+    fireEvent.input(name, { target: { value: 'Sleeve hem' } });
+    expect(screen.getByRole('button', { name: 'Once' }).getAttribute('aria-pressed')).toBe('true');
+    press('left and right');
+    press('Keep');
+    expect(held.state.record.works.hem).toMatchObject({
+      name: 'Sleeve hem',
+      sides: ['left', 'right'],
+    });
+    expect(held.state.log).toHaveLength(1);
+    press('right');
+    expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('Sleeve hem');
+    const step = held.state.answer.steps.find(({ home }) => home.startsWith('hem|left|'));
+    held.act({ do: 'make', home: step?.home ?? '', id: 'f', tape: 8000, now: 1 });
+    await found('Name it, or do it several times');
+    expect(screen.queryByRole('button', { name: 'Once' })).toBeNull();
+    expect(screen.getByText(/how often it is done stays/)).toBeTruthy();
+  });
+
   test('before a work is taken off it is said who hangs on it, and what becomes of those is asked', async () => {
     const done = vi.fn();
     const held = await openIn(skirt, 'hem', { onDone: done });
