@@ -28,7 +28,7 @@ export function MadeEntry({ bench, item, text: first, onKeep, onCancel, onTape }
     fresh: 'all',
   });
   const field = { key: 'made', kind: 'length', label: madeWords.measured(item) } as const;
-  const reading = readLength(text, bench.unit);
+  const reading = readLength(text, bench.unit, bench.decimalMark);
   const empty = text.trim() === '';
   const keep = () => {
     if (empty || reading.ok) onKeep(text);

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { garmentListWords } from '#words/garment-list-words.ts';
 import { garmentWords } from '#words/garment-words.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
+import { IN_HAND } from './in-hand.ts';
 import { settled } from './settled.ts';
 
 let browser: Browser;
@@ -26,8 +27,16 @@ const start = async (at: string) => {
   return app;
 };
 
+/** What a garment in hand can look like, reached as everyone does. */
+async function startIn(name: string) {
+  const screen = IN_HAND.find((one) => one.name === name);
+  const app = await start(screen?.hash ?? '');
+  await screen?.steps?.(app.page);
+  return app;
+}
+
 /** Everything that can be operated as the page is now, by what is to be seen of it. */
-const NOT_REACHED = `:is(a[href], button:enabled, input:enabled, select:enabled, [tabindex="0"]):not([data-reached])`;
+const NOT_REACHED = `:is(a[href], button:enabled, input:enabled, select:enabled, [tabindex="0"]):not([tabindex="-1"], [data-reached])`;
 
 /** Notes where the focus is; what hides there, or isn't marked, is given back. */
 const reach = (page: Page): Promise<string | undefined> =>
@@ -55,10 +64,14 @@ const SCREENS = [
   '#/centre/count',
   '#/closures/follow',
   '#/garments',
+  'a garment in hand',
+  'more about a step',
+  'a work in place',
+  'one measure',
 ];
 
 test.each(SCREENS)('%s: Tab reaches everything, and shows where it is', async (at) => {
-  const { page, close } = await start(at);
+  const { page, close } = await (at.startsWith('#') ? start(at) : startIn(at));
   // Parts that come late, such as the way to a photo, must be there before the round begins.
   await settled(page);
   // From the first one on to the last: a field that is reached brings its own keys.
@@ -171,6 +184,8 @@ test('a garment is made, given another name, put away and had back with the keys
   const name = page.getByRole('article', { name: 'Coat' }).locator('input[type=text]');
   await name.waitFor();
   await tabTo(page, name);
+  // Tab marks all that is in a field; what is typed comes after it.
+  await page.keyboard.press('End');
   await page.keyboard.type(' and cape');
   await page.keyboard.press('Enter');
   const renamed = page.getByRole('article', { name: /cape$/ });
@@ -183,5 +198,35 @@ test('a garment is made, given another name, put away and had back with the keys
   await tabTo(page, button(page, garmentWords.bringBack));
   await page.keyboard.press('Enter');
   await renamed.waitFor();
+  await close();
+});
+
+test('the next step is checked and made with the keys alone, and taken back', async () => {
+  const { page, complaints, close } = await startIn('a garment in hand');
+  const key = page.locator('.next-key .made');
+  const number = page.locator('.next-key .number');
+  const first = await number.textContent();
+  await page.locator('h1:focus').waitFor();
+  // Neither says anything before the focus is on the key.
+  await page.keyboard.press('Enter');
+  await page.keyboard.press(' ');
+  await tabTo(page, key);
+  expect(await page.locator('.checks').count()).toBe(0);
+  // A key whose words just changed isn't pressed by what was meant for those before.
+  const press = async (then: Locator) => {
+    while ((await then.count()) === 0) {
+      await page.keyboard.press('Enter');
+      await page.evaluate(() => new Promise((painted) => requestAnimationFrame(painted)));
+    }
+  };
+  await press(page.locator('.checks'));
+  await press(page.locator('.in-hand .last'));
+  await page.locator('.next-key .made:focus').waitFor();
+  await expect.poll(() => number.textContent()).not.toBe(first);
+  await tabTo(page, page.locator('.last button'), 'Shift+Tab');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => number.textContent()).toBe(first);
+  await page.locator('h1:focus').waitFor();
+  expect(complaints).toEqual([]);
   await close();
 });

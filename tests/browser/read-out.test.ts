@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { listen } from './announced.ts';
 import { launchBrowser, type OpenApp, openApp, SMALL_PHONE } from './harness.ts';
-import { SCREENS } from './screens.ts';
+import { EVERY_SCREEN } from './screens.ts';
 
 let browser: Browser;
 let app: OpenApp;
@@ -43,7 +43,7 @@ async function controls(page: Page): Promise<{ role: string; name: string }[]> {
 }
 
 test('every control of every screen has a name', async () => {
-  for (const { name, hash, steps } of SCREENS) {
+  for (const { name, hash, steps } of EVERY_SCREEN) {
     const page = await open(hash);
     await steps?.(page);
     const all = await controls(page);

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
+import { IN_HAND } from './in-hand.ts';
 
 export interface Screen {
   name: string;
@@ -19,7 +20,7 @@ const EACH: readonly Screen[] = Object.keys(CALCULATIONS).map((id) => ({
 /** The screen the first page is measured with. */
 export const FIRST = EACH.find(({ hash }) => hash === '#/convert') as Screen;
 
-/** Every screen of the app: what is photographed, weighed and checked goes through this list. */
+/** Every screen that has an address: what is weighed, scored and opened offline goes through this list. */
 export const SCREENS: readonly Screen[] = [
   ...EACH,
   { name: 'home', hash: '#/' },
@@ -38,3 +39,6 @@ export const SCREENS: readonly Screen[] = [
   { name: 'keeping', hash: '#/hem/keep', from: '#/hem' },
   { name: 'settings', hash: '#/settings' },
 ];
+
+/** Every screen, and all that a garment in hand can look like: what is photographed, looked at and read out. */
+export const EVERY_SCREEN: readonly Screen[] = [...SCREENS, ...IN_HAND];

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { buildApp, serveApp } from './built.ts';
 import { launchBrowser, type Opening, openApp, PHONE, SMALL_PHONE } from './harness.ts';
-import { SCREENS, type Screen } from './screens.ts';
+import { EVERY_SCREEN, type Screen } from './screens.ts';
 
 /** `npm run shots`: a picture of every screen, in every way a bench can be set up. */
 interface Way extends Pick<Opening, 'size' | 'bench'> {
@@ -34,12 +34,12 @@ const browser = await launchBrowser();
 const folder = await mkdtemp(join(tmpdir(), 'thumbrule-shots-'));
 for (const way of WAYS) {
   await mkdir(join(folder, way.name));
-  for (const screen of SCREENS) await shoot(browser, way, screen);
+  for (const screen of EVERY_SCREEN) await shoot(browser, way, screen);
 }
 await browser.close();
 await served.close();
 await rm(built, { recursive: true });
-console.log(`${WAYS.length * SCREENS.length} pictures in ${folder}`);
+console.log(`${WAYS.length * EVERY_SCREEN.length} pictures in ${folder}`);
 
 async function shoot(from: Browser, way: Way, { name, hash, steps }: Screen): Promise<void> {
   const { size = PHONE, bench = {}, largeText = false } = way;

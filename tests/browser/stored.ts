@@ -19,3 +19,24 @@ export function stored(page: Page, key: string): Promise<unknown> {
     key,
   );
 }
+
+/** Puts a record into the app's store, past the app, which must have been opened on the page. */
+export function store(page: Page, key: string, record: unknown): Promise<void> {
+  return page.evaluate(
+    ([at, kept]) =>
+      new Promise<void>((done, failed) => {
+        const opening = indexedDB.open('thumbrule', 1);
+        opening.onerror = () => failed(opening.error);
+        opening.onsuccess = () => {
+          const change = opening.result.transaction('bench', 'readwrite');
+          change.objectStore('bench').put(kept, at);
+          change.onerror = () => failed(change.error);
+          change.oncomplete = () => {
+            opening.result.close();
+            done();
+          };
+        };
+      }),
+    [key, record] as const,
+  );
+}

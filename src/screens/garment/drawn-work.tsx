@@ -92,7 +92,7 @@ function Touched({ placed, label }: { placed: PlacedDimension; label: Label }) {
       tabIndex={label.kind === 'given' || label.kind === 'linked' ? -1 : undefined}
       onClick={label.onTouch}
     >
-      {name && <small>{name}</small>}
+      {name && <small>{name}</small>}{' '}
       <b>
         <Rich text={text} />
       </b>

@@ -1,8 +1,8 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, RefObject } from 'preact';
 import { useState } from 'preact/hooks';
 import { garmentHomeWords as words } from '#words/garment-home-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import { MadeEntry } from '../../controls/made-entry.tsx';
+import { useLanding } from '../../controls/use-landing.ts';
 import type { Action } from '../../garment/actions/act.ts';
 import { shownOn } from '../../garment/actions/make.ts';
 import type { State } from '../../garment/actions/state.ts';
@@ -14,7 +14,8 @@ import { Checks, useChecks } from './checks.tsx';
 import './home-style.ts';
 import { Key } from './key.tsx';
 import { Lines } from './lines.tsx';
-import { numberOf, stepWords } from './say.ts';
+import { MeasureStep } from './measure-step.tsx';
+import { numberOf } from './say.ts';
 import { StepMore } from './step-more.tsx';
 
 /** Where home leads. */
@@ -53,6 +54,8 @@ export function GarmentHome(props: Props) {
   const next = nextOf(answer, inHand);
   const checks = useChecks(answer, next);
   const [more, setMore] = useState<'more' | 'measure'>();
+  // Where what had the focus has gone, as at the start, a screen reader is at the garment's name.
+  const heading = useLanding({}) as RefObject<HTMLHeadingElement>;
   const home = next.kind === 'step' || next.kind === 'missing' ? next.step.home : undefined;
   const at = readHome(next.kind === 'decide' ? next.home : (home ?? '')).id;
   const make = (measured?: number) => {
@@ -72,16 +75,25 @@ export function GarmentHome(props: Props) {
     if (next.kind === 'step') return checks.first ? checks.show() : make();
     onGo(wayOf(next));
   };
+  if (more === 'measure' && next.kind === 'step') {
+    return (
+      <MeasureStep
+        {...{ answer, next, bench }}
+        onKeep={keepMeasured}
+        onCancel={() => setMore(undefined)}
+      />
+    );
+  }
   const { made, of } = stepsMade(answer);
   return (
     <div class="in-hand" data-hand={bench.hand}>
       <header>
-        <h1>
+        <h1 tabIndex={-1} ref={heading}>
           <button type="button" class="name" onClick={() => onGo({ to: 'garments' })}>
             {record.name}
           </button>
         </h1>
-        <p>{words.made(made, of)}</p>
+        {of > 0 && <p>{words.made(made, of)}</p>}
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <main tabIndex={0} aria-label={words.works}>
@@ -103,38 +115,26 @@ export function GarmentHome(props: Props) {
           </Lines>
         )}
       </main>
-      {more === 'measure' && next.kind === 'step' ? (
-        <MadeEntry
-          bench={bench}
-          item={stepWords(answer, next.step)}
-          text=""
-          onKeep={keepMeasured}
-          onCancel={() => setMore(undefined)}
-        />
-      ) : (
-        <>
-          <LastPress {...props} />
-          <Key
-            {...{ answer, next, bench }}
-            missing={next.kind === 'missing' ? props.missing(next) : ''}
-            checkFirst={checks.first}
-            onMore={() => setMore((was) => (was ? undefined : 'more'))}
-            onPress={press}
-          />
-          <nav class="bar" aria-label={words.bar}>
-            {BAR.map(([to, face, name]) => (
-              <button type="button" key={to} aria-label={name} onClick={() => onGo({ to })}>
-                {face}
-              </button>
-            ))}
-          </nav>
-        </>
-      )}
+      <LastPress {...props} />
+      <Key
+        {...{ answer, next, bench }}
+        missing={next.kind === 'missing' ? props.missing(next) : ''}
+        checkFirst={checks.first}
+        onMore={() => setMore((was) => (was ? undefined : 'more'))}
+        onPress={press}
+      />
+      <nav class="bar" aria-label={words.bar}>
+        {BAR.map(([to, face, name]) => (
+          <button type="button" key={to} aria-label={name} onClick={() => onGo({ to })}>
+            {face}
+          </button>
+        ))}
+      </nav>
     </div>
   );
 
   function keepMeasured(text: string) {
-    const read = readLength(text, bench.unit);
+    const read = readLength(text, bench.unit, bench.decimalMark);
     if (text.trim() === '') make();
     else if (read.ok) make(Math.round(read.value));
   }

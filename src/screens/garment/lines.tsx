@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { garmentHomeWords as words } from '#words/garment-home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
@@ -27,6 +27,12 @@ export function Lines({ lines, answer, bench, at, onGo, children }: Props) {
   const isDone = (line: WorkLine) => line.state === 'done' && line.id !== at && !line.conflict;
   const done = lines.filter(isDone);
   const [last] = done.slice(-1);
+  const now = useRef<HTMLLIElement>(null);
+  const drawn = Boolean(children);
+  // Of many works the one in hand is in sight, with its drawing once that has come.
+  useEffect(() => {
+    if (at !== '' || drawn) now.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [at, drawn]);
   return (
     <>
       {done.length > 0 && (
@@ -44,7 +50,11 @@ export function Lines({ lines, answer, bench, at, onGo, children }: Props) {
         {lines
           .filter((line) => showDone || !isDone(line))
           .map((line) => (
-            <li key={line.id} class={line.id === at ? 'now' : undefined}>
+            <li
+              key={line.id}
+              class={line.id === at ? 'now' : undefined}
+              {...(line.id === at && { ref: now })}
+            >
               <button
                 type="button"
                 aria-current={line.id === at ? 'step' : undefined}

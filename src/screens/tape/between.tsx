@@ -3,7 +3,7 @@ import { photoFaultWords, photoWords as words } from '#words/photo-words.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { TapeFault } from '../../camera/tape-fault.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';
-import { useLanding } from './use-landing.ts';
+import { useLanding } from '../../controls/use-landing.ts';
 import type { Stage } from './use-reading.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 import { photoWords as words } from '#words/photo-words.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';
-import { useLanding } from './use-landing.ts';
+import { useLanding } from '../../controls/use-landing.ts';
 
 interface Props {
   field: string | undefined;

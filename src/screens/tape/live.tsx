@@ -10,11 +10,11 @@ import { type CameraFault, frameTaker, openCamera, stopCamera } from '../../came
 import type { Photo } from '../../camera/photo.ts';
 import { TapeError, type TapeFault } from '../../camera/tape-fault.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';
+import { useLanding } from '../../controls/use-landing.ts';
 import { Found } from './found.tsx';
 import { useNewerPhoto } from './newer-photo.ts';
 import type { TapeServices } from './services.ts';
 import { showReading } from './show.ts';
-import { useLanding } from './use-landing.ts';
 
 interface Props {
   bench: Bench;

@@ -4,8 +4,8 @@ import { spoken } from '#words/spoken.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Reading, Told } from '../../camera/tape-eye.ts';
 import { Rich } from '../../controls/rich.tsx';
+import { useLanding } from '../../controls/use-landing.ts';
 import { showReading } from './show.ts';
-import { useLanding } from './use-landing.ts';
 
 interface Props {
   reading: Reading;

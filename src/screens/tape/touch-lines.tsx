@@ -10,11 +10,11 @@ import { FieldTile } from '../../controls/field-tile.tsx';
 import { Pad } from '../../controls/pad.tsx';
 import { unitOfTail } from '../../controls/pad-edit.ts';
 import type { Fresh } from '../../controls/pad-keys.ts';
+import { useLanding } from '../../controls/use-landing.ts';
 import { toInches, toMm } from '../../lengths/length.ts';
 import { readLength } from '../../lengths/read-length.ts';
 import { PictureView } from './picture-view.tsx';
 import { TouchedLine } from './touched-line.tsx';
-import { useLanding } from './use-landing.ts';
 
 interface Props {
   photo: Photo;

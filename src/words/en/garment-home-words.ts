@@ -33,7 +33,7 @@ export const garmentHomeWords = {
   decideKey: 'See the ways',
   missingKey: 'Give it',
   allMade: 'All is made.',
-  allMadeKey: 'Look it over',
+  allMadeKey: 'All garments',
   nothing: 'Nothing is on this garment yet.',
   nothingKey: 'Add work',
 
@@ -49,7 +49,7 @@ export const garmentHomeWords = {
   add: 'Add',
   measures: 'Measures',
   convert: 'in ↔ cm',
-  convertName: 'Inches and centimetres',
+  convertName: 'in ↔ cm: inches and centimetres',
   tape: 'Tape',
   reading: 'The garment is being read…',
 };

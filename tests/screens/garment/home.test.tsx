@@ -222,3 +222,43 @@ test('from where is said of marks, and of a number that has a place to be measur
   render(<Home of={{ ...JACKET, works: STRIP }} />);
   expect(key().textContent).toMatch(/cut the strip to length ?11 cm/);
 });
+
+test('focus begins on the name, stays on Made, and only the key that has it is pressed by Enter', () => {
+  render(<Home of={JACKET} />);
+  const heading = screen.getByRole('heading', { name: 'Waistcoat (invented)' });
+  expect(document.activeElement).toBe(heading);
+  for (const key of ['Enter', ' ']) fireEvent.keyDown(heading, { key });
+  expect(state.record.facts).toEqual({});
+  made().focus();
+  clock += 500;
+  // What a browser sends for Enter, Space and a screen reader: a click that no pointer made.
+  fireEvent.click(made(), { detail: 0 });
+  expect(Object.keys(state.record.facts).length).toBe(1);
+  expect(document.activeElement).toBe(made());
+});
+
+test('one polite line says what is next, and nothing else speaks', () => {
+  const { container } = render(<Home of={JACKET} />);
+  const lines = () => [...container.querySelectorAll('[aria-live], [role=status], [role=alert]')];
+  const said = () => lines().map((line) => [line.getAttribute('aria-live'), line.textContent]);
+  expect(said()).toEqual([['polite', 'Back hem: press the first turn, from the raw edge 0.7 cm']]);
+  tap(made());
+  expect(said()).toEqual([['polite', 'Back hem: press the hem line, from the raw edge 2.7 cm']]);
+});
+
+test('where what had the focus has gone, it is at the name again', () => {
+  render(<Home of={JACKET} />);
+  const heading = document.activeElement;
+  tap(made());
+  const back = screen.getByRole('button', { name: 'back one' });
+  back.focus();
+  fireEvent.click(back);
+  expect(document.activeElement).toBe(heading);
+  fireEvent.click(within(key()).getByRole('button', { name: /Back hem/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));
+  expect(screen.getByRole('heading', { name: /press the first turn/ })).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Leave it' }));
+  expect(document.activeElement).toBe(
+    screen.getByRole('heading', { name: 'Waistcoat (invented)' }),
+  );
+});
