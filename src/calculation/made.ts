@@ -6,7 +6,7 @@ import type { FollowKey, PageKey } from './page-keys.ts';
 export type Made = ReadonlyMap<string, string>;
 
 /** Where a page holds what was measured of a run: each run of a calculation has its own. */
-export function madeKey(run: number): PageKey {
+function madeKey(run: number): PageKey {
   return keyOf('made', run);
 }
 
@@ -125,7 +125,7 @@ export function wasKey(run: number): PageKey {
 }
 
 /** Where a page holds the plan its measures of a run belong to. */
-export function planKey(i: number): PageKey {
+function planKey(i: number): PageKey {
   return keyOf('plan', i);
 }
 
