@@ -124,11 +124,6 @@ export function wasKey(run: number): PageKey {
   return keyOf('was', run);
 }
 
-/** Where a page holds the plan its measures of a run belong to. */
-function planKey(i: number): PageKey {
-  return keyOf('plan', i);
-}
-
 /** Where a page holds something of a run: the first has no number. */
 function keyOf(what: FollowKey, i: number): PageKey {
   return i === 0 ? what : `${what}-${i + 1}`;
