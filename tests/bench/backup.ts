@@ -1,10 +1,11 @@
 import { stat } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { openApp, SMALL_PHONE } from '../browser/harness.ts';
+import { garmentWith, putGarments } from './kept-garments.ts';
 import { withApp } from './with-app.ts';
 
 /**
- * `npm run bench:backup`: a backup of 500 garments of 500 kept calculations is written by one
+ * `npm run bench:backup`: a backup of 500 garments of 500 works is written by one
  * device and restored on another: how long it takes, how large it is, and how long the page is
  * held up at most. `GARMENTS=n` and `KEPT=n` for other numbers.
  */
@@ -15,12 +16,13 @@ const LONG = 30 * 60_000;
 
 await withApp(async (browser, address) => {
   const first = await openDevice(browser, address);
-  for (let i = 0; i < GARMENTS; i += 10) {
-    await first.evaluate(putGarments, { from: i, to: Math.min(GARMENTS, i + 10), kept: KEPT });
+  const garment = garmentWith(KEPT, 'g', 'Coat');
+  for (let from = 0; from < GARMENTS; from += 10) {
+    await first.evaluate(putGarments, { garment, from, count: Math.min(10, GARMENTS - from) });
   }
   await first.reload();
   await first.getByText('Save a backup').first().waitFor();
-  await first.getByRole('article', { name: 'Coat 0', exact: true }).waitFor({ timeout: LONG });
+  await first.getByRole('article', { name: 'Coat', exact: true }).waitFor({ timeout: LONG });
   const saved = first.waitForEvent('download', { timeout: LONG });
   const writing = await timed(first, async () => {
     await first.getByText('Save a backup').first().tap();
@@ -70,39 +72,6 @@ async function timed(page: Page, work: () => Promise<void>) {
     Math.max(0, ...(Reflect.get(globalThis, 'longTasks') as number[])),
   );
   return { seconds: took.toFixed(1), 'held up at most': `${(held / 1000).toFixed(2)} s` };
-}
-
-/** Writes records as the app would; seven marks each, some made elsewhere. Runs in the page. */
-function putGarments(asked: { from: number; to: number; kept: number }): Promise<void> {
-  const marks = Object.fromEntries(Array.from({ length: 7 }, (_, i) => [`${i + 1}`, i * 568_000]));
-  const draft = { u: 'cm', opening: '46.3', count: '7', top: '1.2', bottom: '2.5' };
-  const keptOf = (i: number) => ({
-    id: `k${i}`,
-    name: `Kept ${i + 1}`,
-    stage: 'close',
-    calculation: 'closures',
-    draft,
-    runs: [{ planned: marks, made: i % 2 === 0 ? { '1': '', '2': '15 cm' } : {} }],
-  });
-  const kept = Array.from({ length: asked.kept }, (_, i) => keptOf(i));
-  return new Promise((done, failed) => {
-    const opening = indexedDB.open('thumbrule', 1);
-    opening.onerror = () => failed(opening.error);
-    opening.onsuccess = () => {
-      const change = opening.result.transaction('bench', 'readwrite');
-      for (let i = asked.from; i < asked.to; i++) {
-        const garment = { version: 2, id: `g${i}`, name: `Coat ${i}`, invented: false, kept };
-        const record = { ...garment, takenOff: [], changed: 1, edits: 1 };
-        change.objectStore('bench').put(record, `garment:g${i}`);
-      }
-      change.objectStore('bench').put('', 'open-garment');
-      change.onerror = () => failed(change.error);
-      change.oncomplete = () => {
-        opening.result.close();
-        done();
-      };
-    };
-  });
 }
 
 /** All records of a device's garments, by one number: SHA-256 of each, of all. */

@@ -1,50 +1,51 @@
-import { newGarment } from '../../src/garment/record/new-garment.ts';
-import type { Fact, Garment, TextPart, Work } from '../../src/garment/record/record.ts';
+import { demoWords } from '#words/demo-words.ts';
+import { demoGarment } from '../../src/garment/actions/demo.ts';
+import type { Fields, Garment, Link, Part, Work } from '../../src/garment/record/record.ts';
+import { KNOWN } from '../garment/trial/known.ts';
 
-const typed = (text: string): TextPart[] => [{ text, unit: 'cm' }];
-
-/** Rows of seven closures along one front edge, every other one with two made, the second elsewhere. */
+/** So many works: those of the demo, linked among themselves, over and over. What is made is of the first. */
 export function garmentWith(count: number, id: string, name: string): Garment {
-  const works = Array.from({ length: count }, (_, i): [string, Work] => [
-    `k${i}`,
-    {
-      ...{ name: `Kept ${i + 1}`, calculation: 'closures', rank: i + 1 },
-      fields: {
-        ...{ opening: [{ link: { quantity: 'front' } }], count: typed('7') },
-        ...{ top: typed('1.2'), bottom: typed('2.5'), by: typed('count'), ends: typed('given') },
-      },
-    },
-  ]);
-  const facts = works.flatMap(([work], i) =>
-    i % 2 === 0 ? [0, 1].map((rank): [string, Fact] => [`${work}-${rank}`, made(work, rank)]) : [],
-  );
-  const front = { name: 'Front edge', kind: 'length', rank: 0, parts: typed('46.3') };
-  const maps = { quantities: { front }, works: Object.fromEntries(works) };
-  return { ...newGarment(id, name, 1), ...maps, facts: Object.fromEntries(facts) };
+  const demo = demoGarment(demoWords, id, 1, KNOWN);
+  const own = Object.entries(demo.works) as [string, Work][];
+  const works = Array.from({ length: count }, (_, i): [string, Work] => {
+    const [key, work] = own[i % own.length] ?? ['', {} as Work];
+    const round = Math.floor(i / own.length);
+    const copy = { ...work, rank: i + 1, fields: inRound(work.fields, round) };
+    return [inRoundId(key, round), copy];
+  });
+  return { ...demo, name, works: Object.fromEntries(works) };
 }
 
-function made(work: string, rank: number): Fact {
-  const plan = (1.2 + 7.1 * rank) * 80_000;
-  const at = { shown: Math.round(plan), plan, tape: 8000, rule: 1, read: '', when: 1 };
-  const mark = { rank, of: 7, asked: plan };
-  return { home: `${work}||marks`, ...at, mark, ...(rank === 1 && { measured: 672_000 }) };
+function inRound(fields: Fields, round: number): Fields {
+  const part = (one: Part): Part =>
+    'link' in one ? { ...one, link: linkIn(one.link, round) } : one;
+  return Object.fromEntries(Object.entries(fields).map(([key, all]) => [key, all.map(part)]));
+}
+
+function linkIn(link: Link, round: number): Link {
+  return 'work' in link ? { ...link, work: inRoundId(link.work, round) } : link;
+}
+
+function inRoundId(id: string, round: number): string {
+  return round === 0 ? id : `${id}-${round}`;
 }
 
 interface Copies {
   garment: Garment;
-  /** How many of it there are to be, the second and further ones numbered. */
+  /** Numbers of the copies: from this one, so many. The one of number 0 is called as it is. */
+  from?: number;
   count: number;
 }
 
-/** Writes records as an older build would, with no garment open. Runs in the page. */
-export function putGarments({ garment, count }: Copies): Promise<void> {
+/** Writes records as the app would, with no garment open. Runs in the page. */
+export function putGarments({ garment, from = 0, count }: Copies): Promise<void> {
   return new Promise((done, failed) => {
     const opening = indexedDB.open('thumbrule', 1);
     opening.onerror = () => failed(opening.error);
     opening.onsuccess = () => {
       const change = opening.result.transaction('bench', 'readwrite');
       const store = change.objectStore('bench');
-      for (let i = 0; i < count; i++) {
+      for (let i = from; i < from + count; i++) {
         const number = i === 0 ? '' : ` ${i + 1}`;
         const copy = { ...garment, id: garment.id + number, name: garment.name + number };
         store.put(copy, `garment:${copy.id}`);

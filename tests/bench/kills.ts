@@ -41,19 +41,27 @@ await withApp(async (_, address) => {
   process.exitCode = lost + unopened > 0 || confirmed.size === 0 ? 1 : 0;
 });
 
-/** Makes garments by the screen's own form, and says which the screen shows as kept. */
+/** Makes garments by the screen's own form, each opened as it is kept, and says which the list shows then. */
 async function keepMany(round: number): Promise<void> {
-  const input = document.querySelector<HTMLInputElement>('form input[type=text]');
-  if (!input?.form) throw new Error('the form is gone');
+  const until = async <Value>(look: () => Value | null | false): Promise<Value> => {
+    for (;;) {
+      const seen = look();
+      if (seen) return seen;
+      await new Promise((wake) => setTimeout(wake, 1));
+    }
+  };
   for (let i = 0; ; i++) {
     const name = `round ${round} garment ${i}`;
+    const input = await until(() =>
+      document.querySelector<HTMLInputElement>('.garments form input[type=text]'),
+    );
     input.value = name;
     input.dispatchEvent(new Event('input', { bubbles: true }));
     await new Promise((wake) => setTimeout(wake, 0));
-    input.form.requestSubmit();
-    while (!document.querySelector(`article[aria-label="${name}"]`)) {
-      await new Promise((wake) => setTimeout(wake, 1));
-    }
+    input.form?.requestSubmit();
+    await until(() => location.hash.startsWith('#/garments/open'));
+    history.back();
+    await until(() => document.querySelector(`article[aria-label="${name}"]`));
     console.log(`kept ${name}`);
   }
 }
