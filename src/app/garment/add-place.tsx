@@ -12,6 +12,13 @@ type Props = HandProps & {
 /** What can be added to the garment in hand; what is added opens. */
 export function AddPlace({ state, bench, hand, said, address, to, onDone }: Props) {
   const [failed, setFailed] = useState<string>();
+  const off = [...state.answer.sound.works].flatMap(([id, work]) =>
+    work.off ? [{ id, name: work.name }] : [],
+  );
+  const putBack = (work: string) => {
+    hand.act({ do: 'put back', work, now: Date.now() });
+    to({ w: work });
+  };
   const add = async (calculation: Addable, name: string) => {
     try {
       const work = crypto.randomUUID();
@@ -28,6 +35,8 @@ export function AddPlace({ state, bench, hand, said, address, to, onDone }: Prop
       bench={bench}
       said={failed ?? said}
       onAdd={(calculation, name) => void add(calculation, name)}
+      off={off}
+      onPutBack={putBack}
       onMeasure={() => to({ w: 'measures' })}
       onAll={() => address.go({ screen: 'all', mode: '', draft: {} })}
       onLeave={onDone}

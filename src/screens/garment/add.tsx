@@ -15,6 +15,9 @@ interface Props {
   said: string | undefined;
   onAdd: (calculation: Addable, name: string) => void;
   onMeasure: () => void;
+  /** Works that were taken off. */
+  off: readonly { id: string; name: string }[];
+  onPutBack: (work: string) => void;
   /** To the calculations, each by itself. */
   onAll: () => void;
   onLeave: () => void;
@@ -34,6 +37,11 @@ export function AddScreen(props: Props) {
         )}
       </main>
       <nav aria-label={words.list}>
+        {props.off.map(({ id, name }) => (
+          <button type="button" key={id} onClick={() => props.onPutBack(id)}>
+            {words.putBack(name)}
+          </button>
+        ))}
         <button type="button" onClick={props.onMeasure}>
           {words.measure}
         </button>

@@ -4,6 +4,7 @@ export const garmentAddWords = {
   about: 'What is added takes numbers from the garment, and gives it its own.',
   list: 'What to add',
   measure: 'A measure or number',
+  putBack: (work: string) => `Put ${work} back`,
   all: 'All calculations, settings',
   back: 'Back to the garment',
   /** What a work of each calculation is called until the maker names it. */
