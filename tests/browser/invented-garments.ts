@@ -5,7 +5,7 @@ import { settled } from './settled.ts';
 /** Two invented garments, each entered from nothing, as its maker would. */
 
 /** A phone with nothing on it, and a new garment of that name made on it. */
-export async function newGarment(page: Page, name: string): Promise<Maker> {
+async function newGarment(page: Page, name: string): Promise<Maker> {
   const maker = await onEmptyPhone(page);
   await maker.write(page.getByLabel('A new garment'), name);
   await maker.press('Make');

@@ -15,7 +15,7 @@ const VOWELS: Readonly<Record<string, string>> = {
 };
 
 /** A text of a language that nobody speaks: what stands in `$1` or beside a number stays. */
-export function pseudo(text: string): string {
+function pseudo(text: string): string {
   return text.replace(/[aeiouAEIOU]/g, (vowel) => VOWELS[vowel] ?? vowel);
 }
 
