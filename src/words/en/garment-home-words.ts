@@ -29,7 +29,7 @@ export const garmentHomeWords = {
   hangs: 'It hangs on these numbers, which may still change:',
   final: 'These numbers are final',
 
-  decide: (work: string) => `${work} was made otherwise than asked. How does it go on?`,
+  decide: (work: string) => `Made otherwise than asked: ${work}. How does it go on?`,
   decideKey: 'See the ways',
   missingKey: 'Give it',
   allMade: 'All is made.',

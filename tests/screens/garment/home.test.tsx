@@ -144,7 +144,7 @@ test('what was measured otherwise in a row asks how to go on, and the key leads 
     fireEvent.pointerDown(screen.getByRole('button', { name: digit }), { button: 0 });
   }
   fireEvent.click(screen.getByRole('button', { name: 'Keep this measure' }));
-  expect(key().textContent).toContain('Hooks was made otherwise than asked');
+  expect(key().textContent).toContain('Made otherwise than asked: Hooks');
   tap(screen.getByRole('button', { name: 'See the ways' }));
   expect(ways).toEqual([{ to: 'decide', home: 'hooks||marks' }]);
 });
