@@ -34,9 +34,9 @@ export async function timeMany(browser: Browser, address: string) {
   const forms: Seen[] = [];
   const keeps: Seen[] = [];
   for (let i = 0; i < TIMES; i++) {
-    await goTo(page, '#/', '.home');
+    await goTo(page, '#/all', '.home');
     lists.push(await timeTo(page, '#/garments', 'article h2', GARMENTS));
-    await goTo(page, '#/', '.home');
+    await goTo(page, '#/all', '.home');
     await goTo(page, `#/hem?u=cm&depth=${2 + i / 10}`, '.answer');
     forms.push(
       await timeTo(page, `#/hem/keep?u=cm&depth=${2 + i / 10}`, 'form.lower option', GARMENTS),
@@ -77,7 +77,7 @@ interface Seen {
 }
 
 async function firstList(page: Page): Promise<number> {
-  await goTo(page, '#/', '.home');
+  await goTo(page, '#/all', '.home');
   return (await timeTo(page, '#/garments', 'article h2', GARMENTS)).seen;
 }
 

@@ -66,7 +66,7 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
 
   /** Opens the form for keeping; what is typed there before comes by the address. */
   const openForm = async (typed: Record<string, string>) => {
-    location.hash = '#/';
+    location.hash = '#/all';
     await until(() => document.querySelector('.home'));
     location.hash = `#/hem/keep?${new URLSearchParams({ u: 'cm', ...typed })}`;
     return until(() => document.querySelector<HTMLFormElement>('form.lower'));
@@ -84,7 +84,7 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
     return true;
   };
   const openList = async () => {
-    location.hash = '#/';
+    location.hash = '#/all';
     await until(() => document.querySelector('.home'));
     location.hash = '#/garments';
     await until(() => document.querySelector('.garments article h2'));
