@@ -5,6 +5,9 @@ export const newsWords = {
     {
       date: '29 November 2026',
       says: [
+        'A garment knows its numbers: fields take them from each other, and what is made stays as it was made. With one open, the app starts at its next number, large, with Made under the thumb; before a cut it shows what to check.',
+        'A work opens on its drawing, whose numbers are its fields. What is made otherwise asks how it goes on, each way with its numbers.',
+        'What was kept before is on its garment as it was; the calculations by themselves are under “All calculations”.',
         'Numbers that differ from before: lace is cut by the greater of geometry and what is published; folds are reckoned by what they enclose; buttonholes and clips are rounded to the safe side on the tape.',
         'A crossing strip’s answer begins with the worst that is true of it, and says which way to move.',
         'Halves, quarters and eighths of an edge. A hem can be given as all there is.',
