@@ -126,6 +126,7 @@ function createHolder(store: Store, id: string): Holder {
       const done = act(state, action);
       refused = done.refused;
       if (done.state !== state) {
+        const { works } = state.record;
         state = done.state;
         const one: Doing = { action, state };
         const deed: Deed = (now) => {
@@ -136,7 +137,8 @@ function createHolder(store: Store, id: string): Holder {
         };
         doing.set(deed, one);
         keeper.add(deed);
-        void know();
+        // A key typed brings no calculation along.
+        if (state.record.works !== works) void know();
       }
       tell();
     },

@@ -50,6 +50,12 @@ export function turnParts({ record }: State, turned: Turned): Edit[] {
   return slots.flatMap(([slot, side]) => turnedAt(record, slot, side, turned));
 }
 
+/** The fields that take something, of works that are taken off, too: those may come back. */
+export function takersIn(state: State, takes: (link: Link) => boolean): Slot[] {
+  const touched: Turned = (part) => ('link' in part && takes(part.link) ? { ...part } : part);
+  return turnParts(state, touched).map(({ slot }) => slot);
+}
+
 /** The parts at one place turned. */
 export function turnedAt(
   record: State['record'],

@@ -1,14 +1,10 @@
-import { turnParts } from './put.ts';
+import { takersIn } from './put.ts';
 import { edit, type Slot } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 
-/** The fields that take a quantity, of works that are taken off, too: those may come back. */
+/** The fields that take a quantity. */
 export function takersOf(state: State, quantity: string): Slot[] {
-  return turnParts(state, (part) =>
-    'link' in part && 'quantity' in part.link && part.link.quantity === quantity
-      ? { ...part }
-      : part,
-  ).map(({ slot }) => slot);
+  return takersIn(state, (link) => 'quantity' in link && link.quantity === quantity);
 }
 
 /** Takes a quantity off the garment, which nothing may take. What was measured of it stays among what is made. */

@@ -1,6 +1,6 @@
 import { isId, readHome } from '../record/home.ts';
 import type { Quantity, Work } from '../record/record.ts';
-import { again, isOf, todays, turnedAt, turnParts } from './put.ts';
+import { again, isOf, takersIn, todays, turnedAt, turnParts } from './put.ts';
 import { edit, type Slot } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 import { type FieldPlace, slotOf } from './typing.ts';
@@ -98,7 +98,6 @@ export function say(state: State, { of, ids, set }: Saying, now: number): Done {
 
 /** The fields of others that take something of a work. */
 export function hangsOn(state: State, work: string): Slot[] {
-  return turnParts(state, (part) =>
-    'link' in part && isOf(part.link, work) ? { ...part } : part,
-  ).flatMap(({ slot }) => (slot[0] === 'works' && slot[1] === work ? [] : [slot]));
+  const takers = takersIn(state, (link) => isOf(link, work));
+  return takers.filter(([map, id]) => !(map === 'works' && id === work));
 }
