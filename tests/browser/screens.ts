@@ -30,6 +30,7 @@ export const SCREENS: readonly Screen[] = [
   { name: 'following the closures', hash: '#/closures/follow', from: '#/closures' },
   { name: 'reading a tape', hash: '#/tape' },
   { name: 'a tape for a field', hash: '#/closures/tape?taped=opening', from: '#/closures' },
+  { name: 'finding', hash: '#/find' },
   { name: 'garments', hash: '#/garments' },
   { name: 'keeping', hash: '#/hem/keep', from: '#/hem' },
   { name: 'settings', hash: '#/settings' },

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { type Addable, AddScreen } from '../../screens/garment/add.tsx';
+import { OUTPUTS } from '../../calculations/list.ts';
+import { AddScreen } from '../../screens/garment/add.tsx';
 import { notKept, part } from './deeds.ts';
 import type { HandProps } from './hand-props.ts';
 import { newWork } from './new-work.ts';
@@ -19,7 +20,7 @@ export function AddPlace({ state, bench, hand, said, address, to, onDone }: Prop
     hand.act({ do: 'put back', work, now: Date.now() });
     to({ w: work });
   };
-  const add = async (calculation: Addable, name: string) => {
+  const add = async (calculation: string, name: string) => {
     try {
       const work = crypto.randomUUID();
       const it = await part(newWork(calculation, name, state.record, bench));
@@ -35,6 +36,7 @@ export function AddPlace({ state, bench, hand, said, address, to, onDone }: Prop
       bench={bench}
       said={failed ?? said}
       onAdd={(calculation, name) => void add(calculation, name)}
+      offers={(id) => id in OUTPUTS}
       off={off}
       onPutBack={putBack}
       onMeasure={() => to({ w: 'measures' })}

@@ -52,7 +52,7 @@ export function App({ store, ...first }: Props) {
   const open = (screen: string) => address.go({ screen, mode: '', draft: {} });
   const home = () => open('');
   const give = { store, address, bench, last, setBench, keep, storeFault, onHome: home };
-  if (/^(settings|garments|tape)$/.test(route.screen)) {
+  if (/^(settings|garments|tape|find)$/.test(route.screen)) {
     return <Later load={loadPlaces} onHome={home} give={give} />;
   }
   const atHome = (

@@ -21,6 +21,7 @@ interface Props {
 const loadSettings = () => import('./settings-place.tsx').then((part) => part.SettingsPlace);
 const loadGarments = () =>
   import('../garment/garments-place.tsx').then((part) => part.GarmentsPlace);
+const loadFind = () => import('../../screens/find/find.tsx').then((part) => part.FindScreen);
 const loadTape = () => import('../tape/tape-alone.tsx').then((part) => part.TapeAlone);
 
 /** The screens that are no calculation. */
@@ -41,6 +42,16 @@ export function Places(props: Props) {
       );
     case 'garments':
       return <Later load={loadGarments} onHome={onHome} give={props} />;
+    case 'find': {
+      const onOpen = (screen: string) => props.address.go({ screen, mode: '', draft: {} });
+      return (
+        <Later
+          load={loadFind}
+          onHome={onHome}
+          give={{ hand: bench.hand, onOpen, onLeave: onHome }}
+        />
+      );
+    }
     default:
       return <Later load={loadTape} onHome={onHome} give={props} />;
   }

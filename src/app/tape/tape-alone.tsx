@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { CALCULATION_NAMES } from '#words/calculation-names.ts';
 import { hairlineWords } from '#words/hairline-words.ts';
-import { SCREEN_WORDS } from '#words/home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { heldOf, type Paged } from '../../calculation/page.ts';
 import { askNewer } from '../../controls/newer-ask.ts';
@@ -72,15 +72,16 @@ async function fetched(screen: string): Promise<Paged | undefined> {
 /** Why a number did not go to a calculation that can't be fetched, and where it can. */
 async function whyUnused(name: string): Promise<string> {
   const newer = await askNewer('use');
-  return newer ? `${name}: ${newer}` : hairlineWords.unused(name, SCREEN_WORDS.convert);
+  return newer ? `${name}: ${newer}` : hairlineWords.unused(name, nameOf('convert'));
 }
 
 /** The calculations a field of which was asking for a tape when they were last seen. */
 function asking(last: Last): string[] {
-  return Object.keys(last).filter((id) => id in SCREEN_WORDS && /(^|&)taped=/.test(last[id] ?? ''));
+  return Object.keys(last).filter(
+    (id) => id in CALCULATION_NAMES && /(^|&)taped=/.test(last[id] ?? ''),
+  );
 }
 
 function nameOf(id: string): string {
-  const titles: Readonly<Record<string, string>> = SCREEN_WORDS;
-  return titles[id] ?? id;
+  return CALCULATION_NAMES[id] ?? id;
 }

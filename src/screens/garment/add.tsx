@@ -1,19 +1,19 @@
 import { garmentAddWords as words } from '#words/garment-add-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
+import { FindList } from '../../controls/find-list.tsx';
 import css from './add.css?inline';
 
 adopt(css);
-
-/** A calculation that a garment can hold a work of. */
-export type Addable = keyof typeof words.works;
 
 interface Props {
   name: string;
   bench: Bench;
   /** Why nothing was added. */
   said: string | undefined;
-  onAdd: (calculation: Addable, name: string) => void;
+  /** Whether a garment can hold a work of this calculation. */
+  offers: (calculation: string) => boolean;
+  onAdd: (calculation: string, name: string) => void;
   onMeasure: () => void;
   /** Works that were taken off. */
   off: readonly { id: string; name: string }[];
@@ -36,7 +36,8 @@ export function AddScreen(props: Props) {
           </p>
         )}
       </main>
-      <nav aria-label={words.list}>
+      <FindList offers={props.offers} onChoose={props.onAdd} />
+      <div class="beside">
         {props.off.map(({ id, name }) => (
           <button type="button" key={id} onClick={() => props.onPutBack(id)}>
             {words.putBack(name)}
@@ -45,18 +46,13 @@ export function AddScreen(props: Props) {
         <button type="button" onClick={props.onMeasure}>
           {words.measure}
         </button>
-        {Object.entries(words.works).map(([id, name]) => (
-          <button type="button" key={id} onClick={() => props.onAdd(id as Addable, name)}>
-            {name}
-          </button>
-        ))}
         <button type="button" onClick={props.onAll}>
           {words.all}
         </button>
         <button type="button" onClick={props.onLeave}>
           {words.back}
         </button>
-      </nav>
+      </div>
     </div>
   );
 }

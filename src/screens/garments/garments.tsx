@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { garmentListWords as listWords } from '#words/garment-list-words.ts';
 import { garmentWords as words } from '#words/garment-words.ts';
+import { plain } from '../../calculation/find.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import type { GarmentDeeds } from './deeds.ts';
@@ -116,11 +117,6 @@ function Rows({ garments, deeds }: Pick<GarmentsProps, 'garments' | 'deeds'>) {
       ))}
     </>
   );
-}
-
-/** A name without what is easily left out when it is typed: capitals, accents, spaces around it. */
-function plain(name: string): string {
-  return name.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim();
 }
 
 const loadDue = () => import('./backup-due.tsx').then((part) => part.BackupDue);

@@ -2,7 +2,7 @@
 export const homeWords = {
   name: 'Thumbrule',
   lead: 'The number first, then the cut.',
-  about: 'Bench arithmetic for one hand. Everything stays on this phone.',
+  about: 'Everything stays on this phone.',
   calculations: 'What to work out',
   unknown: (address: string) => `There is nothing at “${address}”. Choose below.`,
 };
@@ -16,7 +16,7 @@ export const SCREEN_WORDS = {
   closures: 'Closures',
   centre: 'Centre by counting',
   edging: 'Edging strips',
-  sizes: 'Stitches, buttons, needles',
+  find: 'Find more',
   tape: 'Read a tape',
   garments: 'Garments',
   settings: 'Settings',

@@ -1,0 +1,9 @@
+/** Finding a calculation by its name or by what it is for. */
+export const findWords = {
+  title: 'What to work out',
+  about: 'By its name, or by what it is for.',
+  list: 'Calculations, by stage of the work',
+  search: 'Look for',
+  none: (sought: string) => `Nothing is called or is for “${sought}”. All there is stands below.`,
+  leave: 'Back',
+};
