@@ -19,8 +19,30 @@ const fastCheck = {
     },
   ],
 };
+/**
+ * Tests with a window each: what they reach is the phone's (its storage, its caches, modules that
+ * know what has happened on it), or they put other modules in the place of ours. All others of
+ * the window's share one (`isolate`), which takes a fifth of the time.
+ */
+const APART = [
+  'tests/{app,storage,camera}/**/*.test.{ts,tsx}',
+  'tests/screens/tape{,-ask,-lines,-live}.test.tsx',
+  'tests/calculations/no-drawing.test.ts',
+];
+
 /** A law tried 100,000 times takes its time. */
 const LAW_TIMEOUT = process.env.LAWS ? 24 * 3_600_000 : 60_000;
+
+const dom = {
+  oxc,
+  plugins: [licences()],
+  resolve: fastCheck,
+  test: {
+    environment: 'jsdom' as const,
+    setupFiles: ['tests/dom-effects.ts'],
+    testTimeout: LAW_TIMEOUT,
+  },
+};
 
 /** What the service worker keeps at install: every part of the app, and nothing by accident. */
 const KEPT = [
@@ -212,6 +234,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          isolate: false,
           testTimeout: LAW_TIMEOUT,
           include: [
             'tests/{lengths,sewing,tape,tapes,lay,garment,drawing,words,workers}/**/*.test.ts',
@@ -219,19 +242,16 @@ export default defineConfig({
         },
       },
       {
-        oxc,
-        plugins: [licences()],
-        resolve: fastCheck,
+        ...dom,
         test: {
+          ...dom.test,
           name: 'dom',
-          environment: 'jsdom',
-          setupFiles: ['tests/dom-effects.ts'],
-          testTimeout: LAW_TIMEOUT,
-          include: [
-            'tests/{calculation,calculations,controls,screens,app,storage,camera}/**/*.test.{ts,tsx}',
-          ],
+          isolate: false,
+          include: ['tests/{calculation,calculations,controls,screens}/**/*.test.{ts,tsx}'],
+          exclude: APART,
         },
       },
+      { ...dom, test: { ...dom.test, name: 'apart', include: APART } },
       {
         test: {
           name: 'structure',

@@ -25,7 +25,8 @@ const run: LawsRun = {
 console.log(`to go on where this was stopped, or to try the same again: SEED=${seed} npm run laws`);
 const files = ONLY.split(' ');
 const vitest = join('node_modules', 'vitest', 'vitest.mjs');
-const args = [vitest, 'run', '--project', 'unit', '--project', 'dom', ...files];
+const projects = ['unit', 'dom', 'apart'].flatMap((name) => ['--project', name]);
+const args = [vitest, 'run', ...projects, ...files];
 const { status } = spawnSync(process.execPath, [...args, '--reporter=dot'], {
   stdio: 'inherit',
   env: { ...process.env, LAWS: JSON.stringify(run) },
