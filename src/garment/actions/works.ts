@@ -80,6 +80,8 @@ export interface Saying {
     final?: true | undefined;
     /** Of a quantity. */
     body?: true | undefined;
+    /** Of a quantity: which measure of a body it is. */
+    measure?: string | undefined;
     /** Of a work: how often it is done. */
     sides?: readonly string[] | undefined;
   };

@@ -70,6 +70,8 @@ export interface Quantity {
   final?: true;
   /** A measure of someone's body: never shared unless asked to. */
   body?: true;
+  /** Which measure of a body: an id of `sewing/body-measures.ts`, or one of a newer build. */
+  measure?: string;
 }
 
 /** One kept calculation. */

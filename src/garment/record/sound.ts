@@ -78,9 +78,15 @@ const decisionIn = (one: unknown) => (isDecision(one) ? one : undefined);
 
 function quantityIn(one: unknown): Quantity | undefined {
   if (!isObject(one) || !isKind(one.kind)) return undefined;
-  const { plusMinus } = one;
+  const { plusMinus, measure, ...rest } = one as unknown as Quantity;
   if (plusMinus !== undefined && !(isPlace(plusMinus) && plusMinus >= 0)) return undefined;
-  return { ...(one as unknown as Quantity), name: nameIn(one), rank: rankIn(one) };
+  return {
+    ...rest,
+    ...(plusMinus !== undefined && { plusMinus }),
+    ...(typeof measure === 'string' && { measure }),
+    name: nameIn(one),
+    rank: rankIn(one),
+  };
 }
 
 function workIn(one: unknown): Work | undefined {
