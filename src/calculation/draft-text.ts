@@ -6,6 +6,9 @@ import type { Bench } from './bench.ts';
 const ALL_PLACES = 6;
 
 /** A length with all its decimals: typed again or reckoned with as it is shown, it is the same. */
-export function asTyped(x: ExactLength, { unit, decimalMark }: Bench): string {
+export function asTyped(
+  x: ExactLength,
+  { unit, decimalMark }: Pick<Bench, 'unit' | 'decimalMark'>,
+): string {
   return shownText(showExact(x, unit, ALL_PLACES), decimalMark);
 }

@@ -35,6 +35,8 @@ export interface About {
   needed?: { readonly when: Condition; readonly after: FieldSpec<unknown> };
   /** Another label than its own; undefined where its own holds. */
   label?: (ask: Ask) => string | undefined;
+  /** Of a length that may be smaller or larger where something made lacks or has some: an allowance, a hem, an end. */
+  givesWay?: true;
   /** Of a choice whose options change: whether one that isn't offered just now is one of it. */
   known?: (value: string) => boolean;
 }

@@ -4,6 +4,7 @@ import { type Action, act } from '../../src/garment/actions/act.ts';
 import { copyAsNewStart } from '../../src/garment/actions/copy.ts';
 import { waysOutOf } from '../../src/garment/actions/decide.ts';
 import { begin, type Change, type State } from '../../src/garment/actions/state.ts';
+import { takeUps } from '../../src/garment/actions/take-up.ts';
 import { openBefore } from '../../src/garment/work-out/before-cut.ts';
 import { same } from '../../src/garment/work-out/same.ts';
 import { workOut } from '../../src/garment/work-out/work-out.ts';
@@ -172,6 +173,73 @@ test('law 9: every way out leaves no conflict there, moves no fact and gives wha
     { ...GARMENTS, numRuns: 60 },
   );
   expect(ways).toBeGreaterThan(50);
+});
+
+test('law 9, of what takes a difference up: as asked then, no fact moved, nothing else in the way, and undone whole', () => {
+  let ways = 0;
+  fc.assert(
+    fc.property(seeds, (seed) => {
+      const shape = (['rows', 'half made', 'half made'] as const)[seed % 3];
+      const state = begin(randomGarment(seed, shape), KNOWN);
+      const homes = new Set(state.answer.conflicts.map(({ home }) => home));
+      for (const home of homes) {
+        for (const { place, parts, after, answer: shown } of takeUps(state, home)) {
+          ways += 1;
+          const done = act(state, { do: 'choose', place, parts, now });
+          const where = `${seed} ${home} ${JSON.stringify(place)} ${after}`;
+          expect(done.refused, where).toBeUndefined();
+          const { answer, record } = done.state;
+          const open = answer.conflicts.map((one) => one.home);
+          expect(open, where).not.toContain(home);
+          expect(
+            open.filter((one) => !homes.has(one)),
+            where,
+          ).toEqual([]);
+          expect(record.facts, where).toEqual(state.record.facts);
+          expect(alike(answer, shown), where).toBe(true);
+          const change = done.state.log.at(-1)?.id ?? 0;
+          const undone = act(done.state, { do: 'undo', change, now });
+          expect(plain(undone.state.record), where).toEqual(plain(state.record));
+        }
+      }
+    }),
+    { ...GARMENTS, numRuns: 30 },
+  );
+  expect(ways).toBeGreaterThan(8);
+});
+
+test('law 9, of what a maker allows: kept with any way, it leaves no conflict, and lets later ones within it be', () => {
+  let later = 0;
+  fc.assert(
+    fc.property(seeds, fc.integer({ min: 0, max: 40_000 }), (seed, allow) => {
+      const shape = (['rows', 'half made', 'rows'] as const)[seed % 3];
+      const state = begin(randomGarment(seed, shape), KNOWN);
+      for (const { home } of state.answer.conflicts) {
+        for (const { way, row } of waysOutOf(state, home)) {
+          const { answer, record } = act(state, { do: 'decide', home, way, allow, now }).state;
+          const where = `${seed} ${home} ${way} ${allow}`;
+          expect(record.decisions[home], where).toMatchObject({ way, allow });
+          const open = (one: State['answer']) => one.conflicts.some((each) => each.home === home);
+          expect(open(answer), where).toBe(false);
+          if (row) expect(answer.values.get(home), where).toMatchObject({ value: row.run });
+          const next = answer.steps.find((step) => step.home === home && step.ready);
+          const result = answer.values.get(home);
+          if (!next || next.made === next.of || !result?.ok || typeof result.value !== 'object') {
+            continue;
+          }
+          const rank = result.made?.indexOf(undefined) ?? 0;
+          const measured = Math.floor((result.value.marks[rank]?.at ?? 0) + allow);
+          const press = { do: 'make', home, id: 'later', tape: 8000, rank, measured, now } as const;
+          const made = act({ ...state, record, answer }, press);
+          if (made.refused) continue;
+          later += 1;
+          expect(open(made.state.answer), where).toBe(false);
+        }
+      }
+    }),
+    { ...GARMENTS, numRuns: 60 },
+  );
+  expect(later).toBeGreaterThan(20);
 });
 
 test('a copy begins anew without conflicts, and what a cut hangs on is told', () => {

@@ -34,7 +34,7 @@ export const edgingFields = schema(words.labels, {
   width: length({ start: { cm: '2', mm: '20', in: '3/4' }, usual: 'stripWidth' }),
   margin: length({ start: { cm: '0.5', mm: '5', in: '3/16' }, usual: 'holeMargin' }),
   hole: length({ start: { cm: '0.2', mm: '2', in: '1/16' }, usual: 'punch' }),
-  end: maybeLength(words.halfPitch, { when: not(fit.is('loop')) }),
+  end: maybeLength(words.halfPitch, { when: not(fit.is('loop')), givesWay: true }),
   corners,
   angle: number({ start: '90', when: turned, usual: 'cornerAngle' }),
   radius: maybeLength(words.straight, { when: not(turned), usual: 'curveRadius' }),

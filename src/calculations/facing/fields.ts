@@ -7,10 +7,10 @@ const finished = maybeLength(turned.notGiven, { usual: 'garmentLength' });
 
 /** What is asked of a faced hem: what always matters first. */
 export const facingFields = schema(words.labels, {
-  depth: length({ start: { cm: '4', mm: '40', in: '1 1/2' }, usual: 'hemDepth' }),
+  depth: length({ start: { cm: '4', mm: '40', in: '1 1/2' }, usual: 'hemDepth', givesWay: true }),
   kind: choice(words.kind),
-  seam: length({ start: { cm: '1', mm: '10', in: '3/8' }, usual: 'seamAllowance' }),
-  turn: length({ start: { cm: '0.6', mm: '6', in: '1/4' }, usual: 'turn' }),
+  seam: length({ start: { cm: '1', mm: '10', in: '3/8' }, usual: 'seamAllowance', givesWay: true }),
+  turn: length({ start: { cm: '0.6', mm: '6', in: '1/4' }, usual: 'turn', givesWay: true }),
   edgeStitch: length({ start: { cm: '0.2', mm: '2', in: '1/8' }, usual: 'edgeStitch' }),
   thickness: lengthOrNone(turned.notGiven),
   radius: maybeLength(turned.notGiven, { usual: 'curveRadius' }),

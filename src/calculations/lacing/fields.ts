@@ -39,7 +39,7 @@ export const lacingFields = schema(words.labels, {
   }),
   lace: maybeLength(words.asMargin, { usual: 'lace' }),
   start: choice(words.start, { when: not(kind.is(...KINDS.filter(hasTwoStrands))) }),
-  tail: length({ start: { cm: '10', mm: '100', in: '4' }, usual: 'tail' }),
+  tail: length({ start: { cm: '10', mm: '100', in: '4' }, usual: 'tail', givesWay: true }),
   longest: length({ start: '2 yd', usual: 'lacePiece' }),
   step: choice<string>(
     (ask) =>

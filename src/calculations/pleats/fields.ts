@@ -17,11 +17,11 @@ export const pleatFields = schema(words.labels, {
     usual: 'pleatWidth',
   }),
   count: count({ start: '18', when: by.is('count'), usual: 'pleats' }),
-  depth: length({ start: { cm: '4', mm: '40', in: '1 1/2' }, usual: 'pleatDepth' }),
+  depth: length({ start: { cm: '4', mm: '40', in: '1 1/2' }, usual: 'pleatDepth', givesWay: true }),
   kind,
   by,
   face: maybeLength(words.twice, { when: kind.is('box'), usual: 'pleatWidth' }),
-  seam: length({ start: { cm: '1', mm: '10', in: '3/8' }, usual: 'seamAllowance' }),
+  seam: length({ start: { cm: '1', mm: '10', in: '3/8' }, usual: 'seamAllowance', givesWay: true }),
   cloth,
   deep: maybeLength(words.notGiven, { when: given(cloth), usual: 'stripDeep' }),
 });

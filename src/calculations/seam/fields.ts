@@ -17,6 +17,7 @@ export const seamFields = schema(words.labels, {
     start: { cm: '1.5', mm: '15', in: '5/8' },
     when: what.is('finish', 'change'),
     usual: 'seamAllowance',
+    givesWay: true,
   }),
   wanted: length({
     start: { cm: '1', mm: '10', in: '3/8' },
@@ -32,6 +33,7 @@ export const seamFields = schema(words.labels, {
     start: { cm: '2', mm: '20', in: '3/4' },
     when: what.is('girth', 'curve'),
     usual: 'seamAllowance',
+    givesWay: true,
   }),
   change: length({
     start: { cm: '2', mm: '20', in: '3/4' },
@@ -45,15 +47,17 @@ export const seamFields = schema(words.labels, {
     start: { cm: '0.9', mm: '9', in: '3/8' },
     when: french,
     usual: 'seamAllowance',
+    givesWay: true,
   }),
   trim: length({ start: { cm: '0.3', mm: '3', in: '1/8' }, when: french, usual: 'seamTrim' }),
   second: length({
     start: { cm: '0.6', mm: '6', in: '1/4' },
     when: french,
     usual: 'seamAllowance',
+    givesWay: true,
   }),
-  under: length({ start: { cm: '0.3', mm: '3', in: '1/8' }, when: felled }),
-  turn: length({ start: { cm: '0.6', mm: '6', in: '1/4' }, when: felled }),
+  under: length({ start: { cm: '0.3', mm: '3', in: '1/8' }, when: felled, givesWay: true }),
+  turn: length({ start: { cm: '0.6', mm: '6', in: '1/4' }, when: felled, givesWay: true }),
   opening: length({
     start: { cm: '0.2', mm: '2', in: '1/8' },
     when: curve,

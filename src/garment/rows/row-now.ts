@@ -35,7 +35,7 @@ export interface WayOut {
 /** What stands of a row: what is made where it is made, the rest by what was decided. */
 export function rowNow(given: RowAsked): RowNow {
   const { asked, made, decision } = given;
-  const holds = decision !== undefined && holdsFor(decision, given);
+  const holds = decision !== undefined && isKnown(decision.way) && holdsFor(decision, given);
   const count = holds ? countOf(decision.way) : undefined;
   const conflict = offOf(given).filter((mark) => !(holds && answers(decision, mark)));
   const told = {
@@ -68,9 +68,12 @@ export function waysOut(given: RowAsked): WayOut[] {
   });
 }
 
-/** What a decision is kept with of the row it answers. */
-export function answeredBy({ asked, made }: UnderWay): Pick<Decision, 'asked' | 'tolerance'> {
-  const tolerance = made.reduce((most, { slack }) => Math.max(most, slack), 0);
+/** What a decision is kept with of the row it answers. @param allow how far off the maker lets it be */
+export function answeredBy(
+  { asked, made }: UnderWay,
+  allow = 0,
+): Pick<Decision, 'asked' | 'tolerance'> {
+  const tolerance = made.reduce((most, { slack }) => Math.max(most, slack), allow);
   return { asked: pointsOf(placesIn(asked)), tolerance };
 }
 
@@ -78,9 +81,16 @@ function rowFor(way: string, given: RowAsked): Row | undefined {
   const count = countOf(way);
   if (count !== undefined) {
     const other = count >= given.made.length ? given.askFor(count) : undefined;
-    return other && rowBy('spread', { ...given, asked: other, begun: undefined });
+    // A row that follows another has as many as that one.
+    if (other?.marks.length !== count) return undefined;
+    return rowBy('spread', { ...given, asked: other, begun: undefined });
   }
   return isWay(way) ? rowBy(way, given) : undefined;
+}
+
+/** A way that a newer build has decides nothing here. */
+function isKnown(way: string): boolean {
+  return isWay(way) || way === 'noted' || countOf(way) !== undefined;
 }
 
 function isWay(way: string): way is Way {
@@ -93,14 +103,15 @@ function countOf(way: string): number | undefined {
 }
 
 /** Made marks that differ from what is asked; of more than are asked it is said, and not asked about. */
-function offOf({ asked, made, doubt }: RowAsked): MadeMark[] {
+function offOf({ asked, made, doubt, decision }: RowAsked): MadeMark[] {
   const places = placesIn(asked);
+  const allow = (decision && isKnown(decision.way) && decision.allow) || 0;
   if (made.length > places.length) return [];
   const ranks = ranksOf(made, places);
   return made.filter((mark, i) => {
     const rank = ranks[i] ?? 0;
     const place = places[rank] ?? 0;
-    const slack = Math.max(mark.slack, doubt(rank)) + NOTHING;
+    const slack = Math.max(mark.slack, doubt(rank), allow) + NOTHING;
     if (Math.abs(mark.at - place) <= slack) return false;
     // Made to what the key showed, and the same is asked now as then.
     const asShown = Math.abs(mark.at - mark.plan) <= slack && mark.of === places.length;

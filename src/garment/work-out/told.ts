@@ -119,12 +119,12 @@ function numberConflict(
 ): Conflict | undefined {
   if (!asked?.ok || typeof asked.value !== 'number') return undefined;
   const decision = decisions.get(key);
-  const slack = Math.max(fact.tape / 2, plusMinus(asked)) + NOTHING;
+  const noted = decision?.way === 'noted' ? decision : undefined;
+  const slack = Math.max(fact.tape / 2, plusMinus(asked), noted?.allow ?? 0) + NOTHING;
   const over = numberOf(fact) - asked.value;
   if (Math.abs(over) <= slack) return undefined;
-  const named = decision?.way === 'noted' && decision.facts.includes(id);
-  const holds =
-    typeof decision?.asked === 'number' && Math.abs(decision.asked - asked.value) <= slack;
+  const named = noted?.facts.includes(id);
+  const holds = typeof noted?.asked === 'number' && Math.abs(noted.asked - asked.value) <= slack;
   return named && holds ? undefined : { home: key, facts: [id], over };
 }
 

@@ -9,7 +9,7 @@ import { fieldName, numberName, quantityName } from './names.ts';
 import { partsText } from './parts-text.ts';
 import { slotName } from './refused-words.ts';
 import type { Telling } from './told-words.ts';
-import { valueText } from './value-text.ts';
+import { handText } from './value-text.ts';
 
 /** What brought a conflict, and what taking it back is called. */
 export interface CauseSaid {
@@ -63,7 +63,7 @@ function ofQuantity(telling: Telling, now: Answer, was: Answer, id: string): Tur
   const [is, before] = [now, was].map((one) => one.values.get(homeOf(id)));
   if (!is?.ok || !before?.ok) return undefined;
   if (typeof is.value !== 'number' || typeof before.value !== 'number') return undefined;
-  const say = (value: number) => valueText(kind, value, telling.bench);
+  const say = (value: number) => handText(kind, value, telling.bench);
   return {
     name: quantityName(telling, id),
     now: say(is.value),
@@ -87,7 +87,7 @@ function ofFact(
   const kind = state.answer.nodes.get(fact.home)?.kind ?? 'length';
   const said = (one: unknown) => {
     const its = one as Fact | undefined;
-    return its ? valueText(kind, its.measured ?? its.shown, telling.bench) : '';
+    return its ? handText(kind, its.measured ?? its.shown, telling.bench) : '';
   };
   return {
     name: numberName(telling, fact.home),

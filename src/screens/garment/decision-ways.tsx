@@ -13,10 +13,13 @@ import { type WaySaid, waySaid } from './way-words.ts';
 
 type Props = Pick<DecisionProps, 'state' | 'home' | 'bench' | 'onAct' | 'onDone'> & {
   conflict: Conflict | undefined;
+  /** How far off the maker lets what is made be: kept with the way. */
+  allow: number | undefined;
 };
 
 /** Every way out as a key with what it comes to; one press takes it. */
-export function DecisionWays({ state, home, bench, conflict, onAct, onDone }: Props) {
+export function DecisionWays(props: Props) {
+  const { state, home, bench, conflict, allow, onAct, onDone } = props;
   const before = beforeOf(state, home);
   const asked = askedCount(state, home);
   const over = conflict?.over;
@@ -29,7 +32,8 @@ export function DecisionWays({ state, home, bench, conflict, onAct, onDone }: Pr
       {waysOutOf(state, home).map((one) => {
         const { title, price } = noted(waySaid(one, asked, before, bench));
         const take = () => {
-          onAct({ do: 'decide', home, way: one.way, now: Date.now() });
+          const allowing = allow === undefined ? {} : { allow };
+          onAct({ do: 'decide', home, way: one.way, ...allowing, now: Date.now() });
           onDone();
         };
         return (

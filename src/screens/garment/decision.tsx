@@ -3,11 +3,15 @@ import { decisionWords as words } from '#words/garment-decision-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { type Cause, causeOf } from '../../garment/actions/cause.ts';
+import { allowedAt } from '../../garment/actions/decide.ts';
 import { causeSaid } from './cause-words.ts';
 import css from './decision.css?inline';
+import { AllowKey, useAllow } from './decision-allow.tsx';
 import type { DecisionProps } from './decision-props.ts';
+import { DecisionTakeUps } from './decision-take-ups.tsx';
 import { DecisionWays } from './decision-ways.tsx';
 import { MadeOtherwise } from './made-otherwise.tsx';
+import { MeasureEntry } from './measure-entry.tsx';
 import { numberName, workName } from './names.ts';
 import { RowDots } from './row-dots.tsx';
 import { WhatIsAsked } from './what-is-asked.tsx';
@@ -24,7 +28,20 @@ export function Decision(props: DecisionProps) {
   const conflict = answer.conflicts.find((one) => one.home === home);
   const cause = useMemo(() => causeOf(state, home), [state, home]);
   const telling = { answer, bench };
-  const id = answer.nodes.get(home)?.id ?? '';
+  const node = answer.nodes.get(home);
+  const id = node?.id ?? '';
+  const { allow, ...allowing } = useAllow(allowedAt(state, home));
+  if (allowing.types) {
+    return (
+      <div class="bench decision" data-hand={bench.hand}>
+        <MeasureEntry
+          {...{ bench, kind: 'length', label: words.allowing, deed: words.allowIt }}
+          onKeep={allowing.keep}
+          onLeave={allowing.leave}
+        />
+      </div>
+    );
+  }
   return (
     <div class="decision" data-hand={bench.hand}>
       <main>
@@ -37,7 +54,11 @@ export function Decision(props: DecisionProps) {
         )}
         <WhatIsAsked state={state} home={home} bench={bench} conflict={conflict} cause={cause} />
         <div class="ways">
-          <DecisionWays {...props} conflict={conflict} />
+          <DecisionWays {...props} conflict={conflict} allow={allow} />
+          <DecisionTakeUps {...props} />
+          {conflict && node?.kind !== 'count' && (
+            <AllowKey allow={allow} bench={bench} onType={allowing.type} />
+          )}
           <MadeOtherwise {...props} facts={conflict?.facts ?? []} />
           {cause && conflict?.rule !== 'only' && <TakeBack {...props} cause={cause} />}
           <button type="button" onClick={() => onOpen(id)}>

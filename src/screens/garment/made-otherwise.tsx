@@ -3,7 +3,7 @@ import { decisionWords as words } from '#words/garment-decision-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { numberOf } from '../../garment/record/sound.ts';
 import type { DecisionProps } from './decision-props.ts';
-import { valueText } from './value-text.ts';
+import { handText } from './value-text.ts';
 
 type Props = Pick<DecisionProps, 'state' | 'home' | 'bench' | 'onMeasure'> & {
   /** Those that differ from what is asked. */
@@ -33,7 +33,7 @@ export function MadeOtherwise({ state, home, bench, facts, onMeasure }: Props) {
             <Rich
               text={words.one(
                 (fact.mark?.rank ?? 0) + 1,
-                valueText('length', numberOf(fact), bench),
+                handText('length', numberOf(fact), bench),
               )}
             />
           </button>

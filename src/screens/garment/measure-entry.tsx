@@ -11,7 +11,10 @@ import { readCount } from '../../lengths/read-number.ts';
 import type { MeasureKind } from './measure-name.tsx';
 
 interface Props {
-  name: string;
+  /** What is typed here. */
+  label: string;
+  /** What keeping it is called. */
+  deed: string;
   kind: MeasureKind;
   bench: Bench;
   /** In 1/8000 mm, or how many. */
@@ -19,13 +22,13 @@ interface Props {
   onLeave: () => void;
 }
 
-/** What a number of the garment measures. */
-export function MeasureEntry({ name, kind, bench, onKeep, onLeave }: Props) {
+/** A number that is typed for itself: what something measures, or how far off it may be. */
+export function MeasureEntry({ label, deed, kind, bench, onKeep, onLeave }: Props) {
   const [{ text, fresh }, setTyped] = useState<{ text: string; fresh: Fresh }>({
     text: '',
     fresh: 'all',
   });
-  const field = { key: 'measure', kind, label: words.measuring(name) };
+  const field = { key: 'measure', kind, label };
   const reading =
     kind === 'length' ? readLength(text, bench.unit, bench.decimalMark) : readCount(text);
   const wrong = !reading.ok && text.trim() !== '';
@@ -44,7 +47,7 @@ export function MeasureEntry({ name, kind, bench, onKeep, onLeave }: Props) {
           {words.cancel}
         </button>
         <button type="button" class="main" disabled={!reading.ok} onClick={keep}>
-          {words.keep}
+          {deed}
         </button>
       </div>
       <div class="tiles one">

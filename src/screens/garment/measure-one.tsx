@@ -50,7 +50,8 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
       )}
       {deed === 'measure' && (
         <MeasureEntry
-          name={name}
+          label={words.measuring(name)}
+          deed={words.keep}
           kind={quantity.kind === 'count' ? 'count' : 'length'}
           bench={bench}
           onKeep={(measured) => {

@@ -20,7 +20,7 @@ import type { ReadFault } from '../../lengths/read-fault.ts';
 import { asSentence, fieldName, type Named, numberName, workName } from './names.ts';
 import { pathWords } from './path-words.ts';
 import { takenIn } from './taken-in.ts';
-import { valueText } from './value-text.ts';
+import { handText } from './value-text.ts';
 
 export interface Telling extends Named {
   bench: Bench;
@@ -170,7 +170,7 @@ export function conflictSaid(telling: Telling, conflict: Conflict): string {
 
 /** By how much a single number is off, without its sign. */
 export function offText({ answer, bench }: Telling, home: string, over: number): string {
-  return valueText(answer.nodes.get(home)?.kind ?? 'length', Math.abs(over), bench);
+  return handText(answer.nodes.get(home)?.kind ?? 'length', Math.abs(over), bench);
 }
 
 /** Fails to compile while a kind of trouble has no words. */

@@ -1,6 +1,8 @@
-import type { Bench } from '../../calculation/bench.ts';
+import { handWords } from '#words/garment-decision-words.ts';
+import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Kind } from '../../calculation/output.ts';
-import { exactly } from '../../calculation/tape-text.ts';
+import { exactly, onTape } from '../../calculation/tape-text.ts';
+import { toGraduation } from '../../lengths/graduation.ts';
 import { exactLength, mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 
@@ -13,6 +15,18 @@ export function valueText(kind: Kind, value: number, bench: Bench): string {
   return shownNumber(value, 3, bench.decimalMark);
 }
 
+/**
+ * A number to decide by, as the tape in hand shows it: no tape of inches shows decimals. What is under
+ * one graduation of it is said to be that.
+ */
+export function handText(kind: Kind, value: number, bench: Bench): string {
+  const isLength = kind === 'length' || kind === 'run';
+  if (!isLength || bench.unit !== 'in') return valueText(kind, value, bench);
+  const [at, step] = [exactLength(value), tapeStep(bench)];
+  const none = toGraduation(at, step) === 0 && Math.abs(value) >= 1;
+  return none ? handWords.under(onTape(step, bench)) : onTape(at, bench);
+}
+
 /** The space from one mark to the next. */
 export function spaceText(space: number, bench: Bench): string {
   return spaceTexts([space], bench).join('');
@@ -22,7 +36,7 @@ export function spaceText(space: number, bench: Bench): string {
 export function spaceTexts(spaces: readonly number[], bench: Bench): string[] {
   const small = bench.unit === 'cm' && Math.min(...spaces) < SMALL;
   const own = small ? { ...bench, unit: 'mm' as const } : bench;
-  return spaces.map((space) => valueText('length', space, own));
+  return spaces.map((space) => handText('length', space, own));
 }
 
 /** A number with how sure it is; the unit, which both have, once. */

@@ -10,7 +10,10 @@ import {
 import { placesIn } from '../../garment/rows/row.ts';
 import type { WayOut } from '../../garment/rows/row-now.ts';
 import type { Run } from '../../sewing/run.ts';
-import { spaceTexts, valueText } from './value-text.ts';
+import { handText, spaceTexts } from './value-text.ts';
+
+/** What is no difference between two spaces, however they were reckoned: a hundredth of a millimetre. */
+const A_HAIR = 80;
 
 /** A way out as it stands on its key. */
 export interface WaySaid {
@@ -70,10 +73,13 @@ function apartText(spaces: Spaces, before: Spaces | undefined, bench: Bench): st
   const now = spacesText(spaces, bench);
   if (!before) return words.apart(now);
   const was = spacesText(before, bench);
-  return now === was ? words.apartAsBefore(now) : words.apartThere(now, was);
+  if (now !== was) return words.apartThere(now, was);
+  const [less, more] = [spaces.least - before.least, spaces.most - before.most];
+  const isSame = Math.max(Math.abs(less), Math.abs(more)) < A_HAIR;
+  return isSame ? words.apartAsBefore(now) : words.apartNear(now);
 }
 
 function endText(end: number, bench: Bench): string {
-  const shown = valueText('length', Math.max(0, end), bench);
-  return /[1-9]/.test(shown) ? words.end(shown) : words.onEnd;
+  const shown = handText('length', Math.max(0, end), bench);
+  return end >= A_HAIR && /[1-9]/.test(shown) ? words.end(shown) : words.onEnd;
 }

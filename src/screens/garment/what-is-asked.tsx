@@ -8,7 +8,7 @@ import type { Conflict } from '../../garment/work-out/told.ts';
 import { causeSaid } from './cause-words.ts';
 import type { DecisionProps } from './decision-props.ts';
 import { type Telling, troubleWords } from './told-words.ts';
-import { valueText } from './value-text.ts';
+import { handText } from './value-text.ts';
 import { askedText } from './way-words.ts';
 
 type Props = Pick<DecisionProps, 'state' | 'home' | 'bench'> & {
@@ -58,7 +58,7 @@ function whyWords({ telling, state, home, conflict, cause }: Why): string[] {
 
 /** Marks that were measured elsewhere than they were to be. */
 function marksOff({ answer, bench }: Telling, home: string, facts: readonly string[]): string[] {
-  const say = (at: number) => valueText('length', at, bench);
+  const say = (at: number) => handText('length', at, bench);
   const off = (answer.sound.facts.get(home) ?? []).flatMap(({ id, fact }) =>
     fact.mark && facts.includes(id) && Math.abs(numberOf(fact) - fact.plan) > fact.tape / 2
       ? [words.mark(fact.mark.rank + 1, say(numberOf(fact)), say(fact.plan))]
@@ -77,6 +77,6 @@ function askedLine(telling: Telling, home: string): string {
   if (typeof value === 'object') return words.askedNow(askedText(value, bench));
   const node = answer.nodes.get(home);
   const made = node?.form === 'fact' ? numberOf(node.fact.fact) : value;
-  const say = (number: number) => valueText(node?.kind ?? 'length', number, bench);
+  const say = (number: number) => handText(node?.kind ?? 'length', number, bench);
   return words.number(say(made), say(value));
 }

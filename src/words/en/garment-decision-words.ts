@@ -28,12 +28,25 @@ export const decisionWords = {
 
   apart: (spaces: string) => `${spaces} apart`,
   apartThere: (spaces: string, before: string) => `${spaces} apart there, ${before} before`,
+  apartNear: (spaces: string) => `${spaces} apart there, as before by the tape`,
   apartAsBefore: (spaces: string) => `${spaces} apart, as before`,
   between: (least: string, most: string) => `${least} to ${most}`,
   end: (length: string) => `the last ${length} from the end`,
   onEnd: 'the last on the end',
   inAll: (count: number) => `${count} in all`,
   price: (parts: readonly string[]) => parts.join(' · '),
+
+  /** @param name the field that takes it up */
+  takeUp: (name: string) => `Take it up at ${name}`,
+  instead: (after: string, before: string) => `${after} instead of ${before}`,
+  follows: (name: string, before: string, after: string) => `${name} ${before} → ${after}`,
+  andFollows: (count: number) => `and ${count} more ${count === 1 ? 'number' : 'numbers'}`,
+  allow: 'It is fine within…',
+  allowHint: 'say by how much it may be off, either way',
+  allowed: (text: string) => `Fine within ${text}`,
+  allowedHint: 'kept with the way you take; press to change it',
+  allowIt: 'Fine within this',
+  allowing: 'It may be off by, either way',
 
   otherwise: 'It was made otherwise',
   otherwiseHint: 'say where it really is',
@@ -44,4 +57,9 @@ export const decisionWords = {
   takeBackHint: (was: string) => `it is ${was} again`,
   open: (work: string) => `Open ${work}`,
   later: 'Not now',
+};
+
+/** A length as the tape in hand shows it. */
+export const handWords = {
+  under: (graduation: string) => `under ${graduation}`,
 };

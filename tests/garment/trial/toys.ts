@@ -35,9 +35,9 @@ const hemFields = (() => {
   return schema(
     { depth: 'Depth', turned: 'Turned', turn: 'Turn', round: 'Round', above: 'Above' },
     {
-      depth: length({}),
+      depth: length({ givesWay: true }),
       turned,
-      turn: maybeLength('as deep', { when: turned.is('twice') }),
+      turn: maybeLength('as deep', { when: turned.is('twice'), givesWay: true }),
       round: maybeLength('none'),
       above: maybeLength('none'),
     },
@@ -89,10 +89,10 @@ const pieceFields = schema(
   {
     width: maybeLength('none'),
     length: maybeLength('none'),
-    top: lengthOrNone('none'),
-    bottom: lengthOrNone('none'),
-    left: lengthOrNone('none'),
-    right: lengthOrNone('none'),
+    top: lengthOrNone('none', { givesWay: true }),
+    bottom: lengthOrNone('none', { givesWay: true }),
+    left: lengthOrNone('none', { givesWay: true }),
+    right: lengthOrNone('none', { givesWay: true }),
     fold: choice({ none: 'none', left: 'left' }),
   },
 );
@@ -168,7 +168,7 @@ const stripFields = (() => {
     {
       length: length({}),
       pitch: length({}),
-      end: length({}),
+      end: length({ givesWay: true }),
       fit: choice({ keep: 'keep', fill: 'fill' }),
       rows,
     },
@@ -272,7 +272,12 @@ const toyFollow: Outputs = {
 
 const laceFields = schema(
   { holes: 'H', gap: 'G', tails: 'T', rounds: 'R' },
-  { holes: count({}), gap: length({}), tails: lengthOrNone('none'), rounds: maybeCount('one') },
+  {
+    holes: count({}),
+    gap: length({}),
+    tails: lengthOrNone('none', { givesWay: true }),
+    rounds: maybeCount('one'),
+  },
 );
 const laceOutput = outputOf(laceFields);
 const toyLace: Outputs = {

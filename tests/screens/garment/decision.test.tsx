@@ -6,7 +6,7 @@ import { homeOf } from '../../../src/garment/record/home.ts';
 import type { Known } from '../../../src/garment/work-out/seen-work.ts';
 import { Decision } from '../../../src/screens/garment/decision.tsx';
 import { benchOf } from '../../controls/helpers.ts';
-import { garmentOf, typed } from '../../garment/trial/garments.ts';
+import { garmentOf, output, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 import { HOLES, HOOKS, waistcoat } from '../../garment/trial/waistcoat.ts';
 
@@ -41,7 +41,10 @@ const punched: Action = { do: 'make', home: HOLES, tape: TAPE, id: 'p', upTo: 57
 const again: Action = {
   ...{ do: 'measure', quantity: 'armhole', measured: 63 * CM, tape: TAPE, id: 'again', now: 2 },
 };
-const keys = () => screen.getAllByRole('button').map(({ textContent }) => textContent);
+/** A fraction stands there twice: as it is seen, and as it is read out. */
+const plain = (text: string | null) =>
+  (text ?? '').replace(/\d+\/\d+(?=\d+⁄)/g, '').replaceAll('⁄', '/');
+const keys = () => screen.getAllByRole('button').map(({ textContent }) => plain(textContent));
 
 test('57 of 78 punched and the armhole measured anew: what stays, what is asked, and what each way costs', () => {
   show(after(punched, again), HOLES);
@@ -62,6 +65,7 @@ test('57 of 78 punched and the armhole measured anew: what stays, what is asked,
     expect.stringMatching(/^The rest where it is asked now8\.08 mm to 12\.44 mm apart/),
     'One more7.91 mm apart there, 8 mm before · the last 0.4 cm from the end · 79 in all',
     expect.stringMatching(/^One fewer8\.7\d? mm apart there/),
+    'It is fine within…say by how much it may be off, either way',
     'It was made otherwisesay where it really is',
     'Take back 63 cmit is 62.4 cm again',
     'Open Armhole strip',
@@ -159,7 +163,89 @@ test('where only a rule of the app changed it is said, and nothing is to be take
   expect(screen.queryByText(/^Take back/)).toBeNull();
 });
 
-test('inches are said in inches', () => {
+test('inches are said in fractions of the tape in hand, never in decimals', () => {
   show(after(punched, again), HOLES, benchOf({ unit: 'in' }));
-  expect(keys()[1]).toContain('0.326 in apart there, 0.315 in before');
+  expect(keys()[0]).toContain('5/16 in apart, as before · the last 3/8 in from the end');
+  // 8.29 mm there, 8 mm before: both are nearest to 5/16 in.
+  expect(keys()[1]).toContain('5/16 in apart there, as before by the tape');
+  const what = plain(document.querySelector('.what')?.textContent ?? '');
+  expect(what).toContain('is now 24 13/16 in; it was 24 9/16 in');
+  expect(what).toContain('Asked now: 5/16 in apart');
+  for (const text of [...keys(), what]) {
+    expect(text).not.toMatch(/\d\.\d+ in/);
+  }
+});
+
+test('what is off by less than a graduation is said to be that', () => {
+  const longer: Action = {
+    ...{ do: 'choose', place: { work: 'back', field: 'length' }, now: 2 },
+    parts: typed('60.05'),
+  };
+  const cut: Action = { do: 'make', home: CUT, tape: 1, id: 'cut', now: 1 };
+  show(
+    [cut, longer].reduce((s, a) => act(s, a).state, begin(PIECE, KNOWN)),
+    CUT,
+    benchOf({ unit: 'in' }),
+  );
+  expect(keys()[0]).toBe('Leave it, notedlacks under 1/16 in of what is asked');
+});
+
+/** An invented back whose lower edge takes a hem. */
+const HEMMED = garmentOf({
+  works: {
+    hem: {
+      name: 'Hem',
+      calculation: 'toy-hem',
+      rank: 1,
+      fields: { depth: typed('3'), turned: typed('once') },
+    },
+    back: {
+      name: 'Back',
+      calculation: 'toy-piece',
+      rank: 2,
+      fields: { length: typed('60'), bottom: [output('hem', 'allowance')], fold: typed('none') },
+    },
+  },
+});
+const shortCut: Action = {
+  ...{ do: 'make', home: CUT, tape: TAPE, id: 'cut', now: 1, measured: 62 * CM },
+};
+
+test('a narrower hem takes up what a cut lacks: priced with what follows, one press, one undo', () => {
+  const { did, state } = show(act(begin(HEMMED, KNOWN), shortCut).state, CUT);
+  const way = screen.getByText('Take it up at Hem · Depth');
+  expect(way.textContent).toContain('2 cm instead of 3 cm');
+  expect(way.textContent).toContain('Back · Finished length 59 cm → 60 cm');
+  fireEvent.click(way);
+  expect(did).toMatchObject([{ do: 'choose', place: { work: 'hem', field: 'depth' } }]);
+  expect(done).toHaveBeenCalled();
+  expect(state().answer.conflicts).toEqual([]);
+  const finished = state().answer.values.get(homeOf('back', '', 'finished-length'));
+  expect(finished?.ok && finished.value).toBe(60 * CM);
+  const change = state().log.at(-1)?.id ?? 0;
+  const undone = act(state(), { do: 'undo', change, now: 3 }).state;
+  expect(undone.answer.conflicts.map(({ home }) => home)).toEqual([CUT]);
+});
+
+test('“it is fine within” is typed, goes with the way that is taken, and stands there the next time', () => {
+  const { did, state } = show(act(begin(HEMMED, KNOWN), shortCut).state, CUT);
+  fireEvent.click(screen.getByText('It is fine within…'));
+  fireEvent.input(screen.getByRole('textbox', { name: /It may be off by/ }), {
+    target: { value: '1.2' },
+  });
+  fireEvent.click(screen.getByRole('button', { name: 'Fine within this' }));
+  expect(screen.getByText('Fine within 1.2 cm')).toBeTruthy();
+  fireEvent.click(screen.getByText('Leave it, noted'));
+  expect(did).toMatchObject([{ do: 'decide', way: 'noted', allow: 1.2 * CM }]);
+  expect(state().answer.conflicts).toEqual([]);
+  const asked = (text: string) =>
+    act(state(), {
+      ...{ do: 'choose', place: { work: 'back', field: 'length' }, now: 4 },
+      parts: typed(text),
+    }).state;
+  // 62.2 asked is within 1.2 of 62; 63.4 isn't.
+  expect(asked('60.2').answer.conflicts).toEqual([]);
+  cleanup();
+  show(asked('61.4'), CUT);
+  expect(screen.getByText('Fine within 1.2 cm')).toBeTruthy();
 });

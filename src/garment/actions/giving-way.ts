@@ -1,0 +1,63 @@
+import type { TextPart } from '../record/record.ts';
+import { isObject } from '../record/sound-values.ts';
+import { askedKey, type Node, type NodeField, type PlanNode } from '../work-out/node.ts';
+import { at } from './slots.ts';
+import type { State } from './state.ts';
+import { type FieldPlace, slotOf } from './typing.ts';
+
+/** A typed length that may be another one. */
+export interface GivingField {
+  place: FieldPlace;
+  /** What is typed there, of its one part. */
+  typed: TextPart;
+  /** In 1/8000 mm. */
+  value: number;
+}
+
+/**
+ * The typed lengths behind what is asked at a home that may be smaller or larger: those its calculation
+ * says may give way, and what such a field takes in turn. Nearest first. What is made gives nothing any more.
+ */
+export function givingFields(state: State, home: string): GivingField[] {
+  const { nodes } = state.answer;
+  const found = new Map<string, GivingField>();
+  const met = new Set([askedKey(home)]);
+  for (const key of met) {
+    const node = nodes.get(key);
+    if (node?.form !== 'plan') continue;
+    for (const field of node.fields) {
+      if (!givesWay(state, node, field)) continue;
+      for (const from of sourcesOf(field)) met.add(from);
+      const giving = typedOf(state, placeOf(state, node, field), field);
+      if (giving) found.set(JSON.stringify(giving.place), giving);
+    }
+    // What the number is made of within its own work.
+    for (const [, from] of node.takes) met.add(from);
+  }
+  return [...found.values()];
+}
+
+function sourcesOf({ sources }: NodeField): string[] {
+  return sources.flatMap(({ keys }) => keys);
+}
+
+/** A quantity is reached only through a field that may give way. */
+function givesWay({ answer }: State, { id, output }: PlanNode, { key }: NodeField): boolean {
+  if (!output) return true;
+  const specs = answer.works.get(id)?.outputs?.fields.specs ?? {};
+  return Object.hasOwn(specs, key) && specs[key]?.givesWay === true;
+}
+
+function placeOf({ answer }: State, { id, side, output }: Node, { key }: NodeField): FieldPlace {
+  if (!output) return { quantity: id };
+  const own = answer.works.get(id)?.work.own?.[side]?.[key] !== undefined;
+  return { work: id, field: key, ...(own && { side }) };
+}
+
+function typedOf({ record }: State, place: FieldPlace, field: NodeField): GivingField | undefined {
+  const parts = at(record, slotOf(place));
+  const [typed, ...more] = Array.isArray(parts) ? (parts as unknown[]) : [];
+  const isText = isObject(typed) && 'text' in typed && more.length === 0;
+  if (!isText || field.sources.length > 0 || typeof field.value !== 'number') return undefined;
+  return { place, typed: typed as unknown as TextPart, value: field.value };
+}
