@@ -81,6 +81,11 @@ const LIST: Readonly<Record<string, Listed>> = {
     gives: () => import('./pleats/outputs.ts').then(({ pleatsOutputs }) => pleatsOutputs),
     draws: () => import('./pleats/drawing.ts').then(({ pleatsDrawing }) => pleatsDrawing),
   },
+  piece: {
+    page: () => import('./piece/piece.ts').then(({ piece }) => asked(piece)),
+    gives: () => import('./piece/outputs.ts').then(({ pieceOutputs }) => pieceOutputs),
+    draws: () => import('./piece/drawing.ts').then(({ pieceDrawing }) => pieceDrawing),
+  },
   facing: {
     page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)),
     gives: () => import('./facing/outputs.ts').then(({ facingOutputs }) => facingOutputs),

@@ -59,6 +59,17 @@ const AS_BEGUN = {
     // 92 ÷ 18; 92 + 18 × 2 × 4 and two seams of 1.
     found: { width: '5.111 cm', strip: '238 cm', count: '18 pleats' },
   },
+  piece: {
+    given: {
+      width: '40 cm',
+      length: '60 cm',
+      top: '1.5 cm',
+      bottom: '4 cm',
+      side: '1.5 cm',
+      count: '1 piece',
+    },
+    found: { 'cut-width': '43 cm', 'cut-length': '65.5 cm' },
+  },
 };
 
 test.each(Object.entries(AS_BEGUN))('%s as it begins', async (id, { given, found }) => {

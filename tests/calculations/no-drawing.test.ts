@@ -75,6 +75,7 @@ const DRAWN = [
   'crossing',
   'pleats',
   'facing',
+  'piece',
 ];
 
 test('those with drawings are calculations there are', () => {

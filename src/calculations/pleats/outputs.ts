@@ -1,3 +1,4 @@
+import { cautionWords } from '#words/caution-words.ts';
 import { pleatsOutputWords as words } from '#words/pleats-output-words.ts';
 import { turnedWords as turned } from '#words/turned-words.ts';
 import { all, given } from '../../calculation/field-spec.ts';
@@ -27,7 +28,7 @@ const strip = output({
     datum: 'cut-end',
     stage: 'cut',
     undoable: false,
-    caution: words.cutCaution,
+    caution: cautionWords.shears,
   },
   of: (fields) => mapped(pleats(pleatsInput(fields)), ({ cut }) => cut),
 });

@@ -74,6 +74,9 @@ export const USUAL = {
   pleats: common(1, 150),
   clothWidth: commonMm(300, 3200),
   stripDeep: commonMm(20, 2000),
+  pieces: common(1, 60),
+  /** Per cent of cloth that was not washed. */
+  shrinkage: common(0, 12),
   stitchMm: common(0.5, 7),
   stitchesPerInch: common(4, 40),
   stitchesPerCm: common(1.5, 16),

@@ -24,6 +24,10 @@ export const calculationNames: Readonly<
   cut: {
     stage: 'Cut',
     of: {
+      piece: {
+        name: 'Piece to cut',
+        also: 'pattern piece cut size width length seam allowance on the fold pair pocket patch panel sleeve shrinkage',
+      },
       pleats: {
         name: 'Pleats',
         also: 'knife box inverted fold skirt kilt how much cloth strip width fullness',

@@ -4,6 +4,8 @@ export const cautionWords = {
     'For a child under three a part this small can choke: follow your local rules and ask a qualified tester before selling.',
   cords:
     'Ties and cords on children’s clothes can catch and strangle: follow your local rules and ask a qualified tester before selling.',
+  shears:
+    'Keep the hand that holds the cloth away from the blades; close them when you lay them down.',
   blades:
     'Clip and trim with the points away from the hand that holds the cloth; never cut towards it.',
 };

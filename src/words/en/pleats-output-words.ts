@@ -2,8 +2,6 @@
 export const pleatsOutputWords = {
   strip: 'Strip to cut',
   cut: 'Cut the strip',
-  cutCaution:
-    'Keep the hand that holds the cloth away from the blades; close them when you lay them down.',
   marks: 'Fold and placement lines',
   mark: 'Mark the line across the strip',
   count: 'Pleats',

@@ -1,0 +1,124 @@
+import { pieceWords as words } from '#words/piece-words.ts';
+import {
+  type Ask,
+  all,
+  choice,
+  count,
+  given,
+  lengthOrNone,
+  maybeLength,
+  not,
+  number,
+} from '../../calculation/field-spec.ts';
+import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
+import { ZERO } from '../../lengths/length.ts';
+import type { PieceInput } from '../../sewing/piece-input.ts';
+
+const sizes = choice(words.given);
+const fold = choice(words.fold);
+const sides = choice(words.sides, { when: not(fold.is('side')) });
+
+/** Whether what was cut is given, and what it gives is asked. */
+export const wasCut = sizes.is('cut');
+/** Whether one side is the fold. */
+export const onFold = fold.is('side');
+
+const differ = all(not(onFold), sides.is('different'));
+
+const width = maybeLength(words.notGiven, {
+  start: { cm: '40', mm: '400', in: '16' },
+  usual: 'across',
+  label: (ask) => (wasCut(ask) ? (onFold(ask) ? words.cutHalf : words.cutWidth) : undefined),
+});
+const long = maybeLength(words.notGiven, {
+  start: { cm: '60', mm: '600', in: '24' },
+  usual: 'garmentLength',
+  label: (ask) => (wasCut(ask) ? words.cutLength : undefined),
+});
+
+const sideLabel = (ask: Ask) => {
+  if (onFold(ask)) return words.farSide;
+  return differ(ask) ? words.oneSide : undefined;
+};
+
+/** What is asked of a piece: what always matters first. */
+export const pieceFields = schema(words.labels, {
+  width,
+  length: long,
+  top: lengthOrNone(words.nothing, {
+    start: { cm: '1.5', mm: '15', in: '5/8' },
+    usual: 'hemDepth',
+    givesWay: true,
+  }),
+  bottom: lengthOrNone(words.nothing, {
+    start: { cm: '4', mm: '40', in: '1 1/2' },
+    usual: 'hemDepth',
+    givesWay: true,
+  }),
+  side: lengthOrNone(words.nothing, {
+    start: { cm: '1.5', mm: '15', in: '5/8' },
+    usual: 'seamAllowance',
+    givesWay: true,
+    label: sideLabel,
+  }),
+  otherSide: lengthOrNone(words.nothing, { when: differ, usual: 'seamAllowance', givesWay: true }),
+  fold,
+  sides,
+  count: count({ start: '1', usual: 'pieces' }),
+  pairs: choice(words.pairs),
+  given: sizes,
+  wantedWidth: maybeLength(words.notGiven, { when: all(wasCut, given(width)), usual: 'across' }),
+  wantedLength: maybeLength(words.notGiven, {
+    when: all(wasCut, given(long)),
+    usual: 'garmentLength',
+  }),
+  angle: number({ start: '90', usual: 'cornerAngle' }),
+  shrinksAcross: number({ start: '0', usual: 'shrinkage' }),
+  shrinksAlong: number({ start: '0', usual: 'shrinkage' }),
+  cloth: maybeLength(words.notGiven, { usual: 'clothWidth' }),
+});
+
+/** What was read of the fields. */
+export type PieceAsked = InputOf<(typeof pieceFields)['specs']>;
+/** What is typed in fields for the maker. */
+export type PieceTyped = Typed<(typeof pieceFields)['specs']>;
+
+/** What the width is worked out from. */
+export const WIDTH_FIELDS = [
+  'given',
+  'width',
+  'fold',
+  'side',
+  'sides',
+  'otherSide',
+  'angle',
+  'shrinksAcross',
+] as const satisfies readonly (keyof PieceAsked)[];
+
+/** What the length is worked out from. */
+export const LENGTH_FIELDS = [
+  'given',
+  'length',
+  'top',
+  'bottom',
+  'shrinksAlong',
+] as const satisfies readonly (keyof PieceAsked)[];
+
+/** The piece that is asked for; what wasn't read of it takes nothing, and stands square. */
+export function pieceInput(
+  asked: Pick<PieceAsked, 'given'> &
+    Partial<Pick<PieceAsked, (typeof WIDTH_FIELDS)[number] | (typeof LENGTH_FIELDS)[number]>>,
+): PieceInput {
+  const { top = ZERO, bottom = ZERO, side = ZERO, otherSide, sides: which } = asked;
+  const folded = asked.fold === 'side';
+  const other = !folded && which === 'different' ? (otherSide ?? ZERO) : side;
+  return {
+    given: asked.given,
+    width: asked.width,
+    length: asked.length,
+    fold: folded,
+    edges: { top, bottom, side, other },
+    angle: asked.angle ?? 90,
+    shrinks: { across: asked.shrinksAcross ?? 0, along: asked.shrinksAlong ?? 0 },
+  };
+}

@@ -1,0 +1,74 @@
+import { pieceWords as words } from '#words/piece-words.ts';
+import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
+import { lineThrough } from '../../drawing/figure-line.ts';
+import { exactLength, toMm } from '../../lengths/length.ts';
+import { type Corner, outlineOf } from '../../sewing/piece.ts';
+import type { PieceFound } from './read.ts';
+
+/** A side that is not given is drawn so long beside one that is, as far as slanted sides let it. */
+const AS_LONG = 0.8;
+
+/** A piece as it is drawn, opened, in mm from its finished corner. */
+export interface DrawnPiece {
+  /** Corners of the bottom, from the left, then of the top from the right. */
+  finished: readonly Point[];
+  cut: readonly Point[];
+  /** Where the fold is, from the left at the bottom; undefined without one. */
+  fold: number | undefined;
+  wide: number;
+  long: number;
+}
+
+/** Both outlines; one way that has no size is drawn at some. */
+export function drawnPiece({ input, plan }: PieceFound): DrawnPiece {
+  const { angle, fold } = input;
+  const narrower = 2 / Math.tan((angle * Math.PI) / 180);
+  const given = plan.across?.gives ?? plan.along?.gives ?? 1;
+  const wide = plan.across?.gives ?? given * Math.max(1, narrower / AS_LONG);
+  const long =
+    plan.along?.gives ?? Math.min(wide, narrower > 0 ? (AS_LONG * wide) / narrower : wide);
+  const { finished, cut } = outlineOf(input, exactLength(wide), exactLength(long));
+  const mm = ({ x, y }: Corner): Point => ({ x: toMm(exactLength(x)), y: toMm(exactLength(y)) });
+  return {
+    finished: finished.map(mm),
+    cut: cut.map(mm),
+    fold: fold ? toMm(exactLength(wide / 2)) : undefined,
+    wide: toMm(exactLength(wide)),
+    long: toMm(exactLength(long)),
+  };
+}
+
+/** The cut outline with the finished one in it; beyond a fold, what it opens to. */
+export function pieceShapes(drawn: DrawnPiece): FigureShape[] {
+  const { fold } = drawn;
+  const outline = (line: 'cut' | 'stitch', corners: readonly Point[]): FigureShape[] => {
+    if (fold === undefined) return [lineThrough(line, ...corners, ...corners.slice(0, 1))];
+    const [low, farLow, farHigh, high] = corners as [Point, Point, Point, Point];
+    const at = (y: number): Point => ({ x: fold, y });
+    return [
+      lineThrough(line, at(low.y), low, high, at(high.y)),
+      lineThrough('behind', at(low.y), farLow, farHigh, at(high.y)),
+    ];
+  };
+  const [low, , , high] = drawn.cut as [Point, Point, Point, Point];
+  return [
+    ...outline('cut', drawn.cut),
+    ...outline('stitch', drawn.finished),
+    ...(fold === undefined
+      ? []
+      : [lineThrough('fold', { x: fold, y: low.y }, { x: fold, y: high.y })]),
+  ];
+}
+
+/** Which edge is which, written inside the finished one. */
+export function pieceFigure(found: PieceFound): Figure {
+  const drawn = drawnPiece(found);
+  const { fold, wide, long } = drawn;
+  const x = (fold ?? wide) / 2;
+  return [
+    ...pieceShapes(drawn),
+    { label: words.top, at: { x, y: -0.88 * long } },
+    { label: words.bottom, at: { x, y: -0.1 * long } },
+    ...(fold === undefined ? [] : [{ label: words.foldLine, at: { x: fold, y: -long / 2 } }]),
+  ];
+}

@@ -1,0 +1,15 @@
+/** What a piece gives, and what the hand does for it. */
+export const pieceOutputWords = {
+  cutWidth: 'Width to cut',
+  cutLength: 'Length to cut',
+  givesWidth: 'Finished width it gives',
+  givesLength: 'Finished length it gives',
+  lacksWidth: 'Lacks in width',
+  lacksLength: 'Lacks in length',
+  across: 'Widest, as cut and opened',
+  cornerBottom: 'Raw corner, along the bottom',
+  cornerSide: 'Raw corner, along the side',
+  count: 'Pieces',
+  cutWide: 'Cut the piece to its width',
+  cutLong: 'Cut the piece to its length',
+};

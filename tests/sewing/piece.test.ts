@@ -1,0 +1,208 @@
+/**
+ * Published: the patch pocket is A Complete Course in Dressmaking, vol. 2 (about 1922), pages 27 and
+ * 32; the patch US Army FM 10-16, General Fabric Repair (2000); the narrow and the wide hem Theta
+ * Johnson, It’s Fun to Sew a Cotton School Dress. Finished sizes that a source leaves open are ours.
+ */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  exactLength,
+  inches,
+  type Length,
+  length,
+  mm,
+  toInches,
+  toMm,
+  ZERO,
+} from '../../src/lengths/length.ts';
+import { outlineOf, piece, sizedAlong, widestOf } from '../../src/sewing/piece.ts';
+import type { PieceInput } from '../../src/sewing/piece-input.ts';
+import { fieldsOf, solved } from './outcomes.ts';
+
+const cm = (x: number) => mm(10 * x);
+
+const FINE: PieceInput = {
+  given: 'finished',
+  width: cm(40),
+  length: cm(60),
+  fold: false,
+  edges: { top: cm(1.5), bottom: cm(4), side: cm(1.5), other: cm(1.5) },
+  angle: 90,
+  shrinks: { across: 0, along: 0 },
+};
+const plan = (set: Partial<PieceInput> = {}) => solved(piece({ ...FINE, ...set }));
+const edges = (top: Length, bottom: Length, side: Length, other = side) => ({
+  edges: { top, bottom, side, other },
+});
+
+/** Cut width and length, in inches. */
+const cutIn = (set: Partial<PieceInput>) => {
+  const { across, along } = plan(set);
+  return [toInches(across?.cut ?? ZERO), toInches(along?.cut ?? ZERO)];
+};
+
+describe('published', () => {
+  test('18.7: a patch pocket takes 1 3/8 at the top, a hem of 1 and 3/8, and 3/8 at every other edge', () => {
+    const pocket = {
+      width: inches(6),
+      length: inches(7),
+      ...edges(inches(1.375), inches(0.375), inches(0.375)),
+    };
+    expect(cutIn(pocket)).toEqual([6.75, 8.75]);
+  });
+
+  test('3.13: a patch is 1/2 in past the damage on all four sides, 1 in more each way', () => {
+    const patch = {
+      width: inches(2),
+      length: inches(3),
+      ...edges(inches(0.5), inches(0.5), inches(0.5)),
+    };
+    expect(cutIn(patch)).toEqual([3, 4]);
+  });
+
+  test('2.3, 2.4: a scarf with narrow hems of 1/4 and 1/4; a skirt with a hem of 2 1/2 and a turn', () => {
+    const narrow = inches(0.5);
+    expect(
+      cutIn({ width: inches(20), length: inches(20), ...edges(narrow, narrow, narrow) }),
+    ).toEqual([21, 21]);
+    const skirt = { length: inches(26), ...edges(inches(0.5), inches(2.75), inches(1.5)) };
+    expect(cutIn({ width: inches(20), ...skirt })).toEqual([23, 29.25]);
+  });
+
+  // 21.12: 60 × 40 that loses 3 % and 1 % is cut 61.86 × 40.40 (worked by the rule of 7.16: ÷ (1 − s)).
+  test('21.12: what shrinks is cut larger by division, each way by itself', () => {
+    const { across, along } = plan({
+      width: cm(40),
+      length: cm(60),
+      ...edges(ZERO, ZERO, ZERO),
+      shrinks: { across: 1, along: 3 },
+    });
+    const found = [along, across].map((way) => (toMm(way?.cut ?? ZERO) / 10).toFixed(2));
+    expect(found).toEqual(['61.86', '40.40']);
+  });
+});
+
+describe('on the fold', () => {
+  test('the hand cuts half; the far edge’s allowance is in both halves', () => {
+    const { across, along } = plan({ fold: true });
+    expect(toMm(across?.cut ?? ZERO)).toBe(215);
+    expect(toMm(across?.gives ?? ZERO)).toBe(400);
+    expect(toMm(along?.cut ?? ZERO)).toBe(655);
+  });
+
+  test('half cut 21 is 39 finished: a slip of 0.5 counts twice', () => {
+    const way = sizedAlong({ ...FINE, fold: true }, 'width');
+    expect(toMm(solved(way).givenBy(cm(21)))).toBe(390);
+  });
+});
+
+describe('slanted sides', () => {
+  // Side at 60° to the bottom: 1.5 ÷ sin 60° = 1.7321 each; corner (1.5 + 4 × cos 60°) ÷ sin 60°.
+  test('the allowance is wider along the bottom, and the raw corner further out', () => {
+    const { across, corner } = plan({ angle: 60, length: cm(20) });
+    expect(toMm(across?.cut ?? ZERO)).toBeCloseTo(400 + 2 * 17.3205, 3);
+    expect(toMm(corner?.alongBottom ?? ZERO)).toBeCloseTo(35 / Math.sin(Math.PI / 3), 6);
+    expect(toMm(corner?.alongSide ?? ZERO)).toBeCloseTo(47.5 / Math.sin(Math.PI / 3), 6);
+  });
+
+  test('at a right angle the corner is the two allowances, and the piece as wide all along', () => {
+    const { corner, widest } = plan();
+    expect([corner?.alongBottom, corner?.alongSide]).toEqual([cm(1.5), cm(4)]);
+    expect(widest).toBe(cm(43));
+  });
+
+  // A second road: the corners of the cut outline, each found where two straight lines cross.
+  test('the cut outline lies its allowance outside the finished one, and is as wide as is said', () => {
+    const allowance = fc.integer({ min: 0, max: 60 }).map((n) => mm(n));
+    fc.assert(
+      fc.property(
+        fc.record({ top: allowance, bottom: allowance, side: allowance, other: allowance }),
+        fc.integer({ min: 75, max: 120 }),
+        fc.boolean(),
+        (all, angle, fold) => {
+          const input: PieceInput = {
+            ...FINE,
+            edges: fold ? { ...all, other: all.side } : all,
+            angle,
+            fold,
+          };
+          const { finished, cut } = outlineOf(input, cm(40), cm(60));
+          const [low, right, high, left] = finished.map((from, i) => {
+            const to = finished[(i + 1) % 4] ?? from;
+            const [x, y] = [to.x - from.x, to.y - from.y];
+            const long = Math.hypot(x, y);
+            // The distance of each raw corner from this edge's line, outwards.
+            return cut.map((p) => (x * (p.y - from.y) - y * (p.x - from.x)) / long);
+          });
+          const near = (off: readonly number[] | undefined, i: number, j: number, to: Length) => {
+            expect(off?.[i]).toBeCloseTo(to, 2);
+            expect(off?.[j]).toBeCloseTo(to, 2);
+          };
+          near(low, 0, 1, input.edges.bottom);
+          near(right, 1, 2, input.edges.other);
+          near(high, 2, 3, input.edges.top);
+          near(left, 3, 0, input.edges.side);
+          const xs = cut.map(({ x }) => x);
+          const widest = solved(widestOf(input));
+          expect(widest).toBeCloseTo(Math.max(...xs) - Math.min(...xs), 2);
+        },
+      ),
+      { seed: 1501, numRuns: 300 },
+    );
+  });
+});
+
+const some = fc.record({
+  width: fc.integer({ min: 800_000, max: 8_000_000 }).map(length),
+  fold: fc.boolean(),
+  side: fc.integer({ min: 0, max: 300_000 }).map(length),
+  other: fc.integer({ min: 0, max: 300_000 }).map(length),
+  angle: fc.integer({ min: 60, max: 120 }),
+  shrinks: fc.integer({ min: 0, max: 20 }),
+});
+
+test('cut and turned round, a piece gives what was wanted; what is cut more, it gives more', () => {
+  fc.assert(
+    fc.property(some, fc.integer({ min: -99_999, max: 99_999 }), (set, off) => {
+      const { width, fold, side, other, angle } = set;
+      const input: PieceInput = {
+        ...FINE,
+        ...{ width, fold, angle },
+        edges: { ...FINE.edges, side, other: fold ? side : other },
+        shrinks: { across: set.shrinks, along: 0 },
+      };
+      const way = solved(sizedAlong(input, 'width'));
+      expect(way.givenBy(way.cut)).toBeCloseTo(width, 3);
+      const more = (fold ? 2 : 1) * off * (1 - set.shrinks / 100);
+      expect(way.givenBy(exactLength(way.cut + off)) - width).toBeCloseTo(more, 3);
+      // The same size, given as what was cut, gives the same piece.
+      const cut = length(Math.round(way.cut));
+      const back = solved(sizedAlong({ ...input, given: 'cut', width: cut }, 'width'));
+      expect(back.cut).toBe(cut);
+      expect(Math.abs(back.gives - width)).toBeLessThan(2);
+    }),
+    { seed: 1502 },
+  );
+});
+
+describe('refused', () => {
+  test.each<[string, Partial<PieceInput>, string[]]>([
+    ['no size at all', { width: undefined, length: undefined }, ['width']],
+    ['a width of nothing', { width: ZERO }, ['width']],
+    ['an allowance of less than nothing', edges(mm(-1), ZERO, ZERO), ['top']],
+    ['a side hardly off the bottom', { angle: 5 }, ['angle']],
+    ['sides that meet below the top', { angle: 60 }, ['length']],
+    ['cloth that shrinks to nothing', { shrinks: { across: 100, along: 0 } }, ['shrinksAcross']],
+    ['cut no wider than its seams', { given: 'cut', width: cm(3) }, ['width']],
+    ['cut shorter than hem and seam', { given: 'cut', length: cm(5) }, ['length']],
+  ])('%s', (_, set, fields) => {
+    expect(fieldsOf(piece({ ...FINE, ...set }))).toEqual(fields);
+  });
+
+  test('what was cut just wide enough for its seams says what they take', () => {
+    const found = piece({ ...FINE, given: 'cut', width: cm(3) });
+    expect(found).toMatchObject({
+      problems: [{ kind: 'does-not-fit', needed: cm(3), room: cm(3) }],
+    });
+  });
+});
