@@ -21,7 +21,9 @@ export type RecordPart =
   | 'works'
   | 'facts'
   | 'begun'
-  | 'decisions';
+  | 'decisions'
+  | 'passed'
+  | 'notes';
 
 /** Why something that was read is no garment. */
 export type Damage =

@@ -66,7 +66,7 @@ test('laws 1, 2 and 3 along walks: facts stay, every one is shown, undo undoes, 
           ...[...full.nodes.values()].flatMap((node) =>
             node.form === 'plan'
               ? []
-              : node.form === 'fact'
+              : node.form === 'fact' || node.form === 'before'
                 ? [node.fact.id]
                 : node.facts.map(({ id }) => id),
           ),
@@ -130,14 +130,22 @@ test('law 7: a press is one fact, two at once are one, and changes of two tabs c
         expect(facts(act(made.state, press).state)).toBe(facts(state) + 1);
       }
       const one = randomAction(d, state, [
-        ['type', 1],
-        ['choose', 1],
+        ['type', 2],
+        ['choose', 2],
+        ['rank', 1],
+        ['pass', 1],
+        ['note', 1],
       ]);
       const other = randomAction(d, state, [
-        ['type', 1],
-        ['link', 1],
+        ['type', 2],
+        ['link', 2],
+        ['move', 1],
+        ['pass', 1],
       ]);
-      const place = (action: Action) => JSON.stringify('place' in action && action.place);
+      const place = (action: Action) =>
+        JSON.stringify(
+          'place' in action ? action.place : 'home' in action ? action.home : [action.do],
+        );
       if (place(one) === place(other)) return;
       const [first, second] = [doing(state, one, other), doing(state, other, one)];
       const refused = first.log.length < 2 || first.log.length !== second.log.length;

@@ -57,6 +57,7 @@ test('no calculation breaks, and enough of what is tried comes to something', ()
     'planned',
     'partly made',
     'made',
+    'made before',
     'circle',
     'waits',
     'impossible',

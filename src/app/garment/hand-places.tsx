@@ -15,15 +15,29 @@ import { useDrawing } from './work-parts.tsx';
 
 const loadWork = () => import('./work-place.tsx').then((part) => part.WorkPlace);
 const loadAdd = () => import('./add-place.tsx').then((part) => part.AddPlace);
+const loadOrder = () => import('./order-place.tsx').then((part) => part.OrderPlace);
+const loadMadeTo = () => import('./made-to-place.tsx').then((part) => part.MadeToPlace);
 const loadDecision = () => import('./decision-place.tsx').then((part) => part.DecisionPlace);
 
 const loadMeasures = () => import('./measures-place.tsx').then((part) => part.MeasuresPlace);
 
-/** What of a garment in hand the address says: its home where it says nothing. */
+/** What of a garment in hand the address says; over it what a change is asked before it is taken back. */
 export function HandPlaces(props: HandProps) {
+  const { hand } = props;
+  const asks = hand.refused?.why === 'made to it' ? hand.refused : undefined;
+  return (
+    <>
+      <Place {...props} />
+      {asks && <Fetched load={loadMadeTo} give={{ ...props, asks }} />}
+    </>
+  );
+}
+
+/** The home of a garment where the address says nothing. */
+function Place(props: HandProps) {
   const { state, bench, hand, address, id } = props;
   // Addresses of before followed a garment, or `only` one thing kept on it.
-  const { d, q, only, w = only } = address.route.draft;
+  const { d, q, by, only, w = only } = address.route.draft;
   const to = (draft: Readonly<Record<string, string>>) =>
     address.go({ screen: 'garments', mode: 'open', draft: { g: id, ...draft } });
   const home = () => to({});
@@ -35,8 +49,15 @@ export function HandPlaces(props: HandProps) {
   }
   if (w === 'add') return <Fetched load={loadAdd} onLeave={home} give={shared} />;
   if (w === 'measures') {
-    return <Fetched load={loadMeasures} onLeave={home} give={{ ...shared, first: q }} />;
+    return (
+      <Fetched
+        load={loadMeasures}
+        onLeave={home}
+        give={{ ...shared, first: q, read: by === 'read' }}
+      />
+    );
   }
+  if (w === 'order') return <Fetched load={loadOrder} onLeave={home} give={shared} />;
   if (w !== undefined && state.answer.works.has(w)) {
     return <Fetched key={w} load={loadWork} onLeave={home} give={{ ...shared, work: w }} />;
   }
@@ -62,7 +83,7 @@ function Home({ store, address, bench, id, hand, state, said, news, to }: HomePr
       case 'decide':
         return to({ d: way.home });
       case 'missing':
-        return to(missingDraft(state, way.step));
+        return to(missingDraft(state, way.step, way.read));
       default:
         return to({ w: way.to });
     }
@@ -82,9 +103,15 @@ function Home({ store, address, bench, id, hand, state, said, news, to }: HomePr
 }
 
 /** Where the number is given that a step lacks. */
-function missingDraft({ answer }: State, home: string): Readonly<Record<string, string>> {
+function missingDraft(
+  { answer }: State,
+  home: string,
+  read?: true,
+): Readonly<Record<string, string>> {
   const next = nextOf(answer, home);
   if (next.kind !== 'missing') return { w: readHome(home).id };
   const way = missingWay(answer, next);
-  return 'work' in way ? { w: way.work } : { w: 'measures', q: way.measure };
+  return 'work' in way
+    ? { w: way.work }
+    : { w: 'measures', q: way.measure, ...(read && { by: 'read' }) };
 }

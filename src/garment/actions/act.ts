@@ -1,10 +1,12 @@
-import type { Parts, Quantity, Work } from '../record/record.ts';
+import type { Note, Parts, Quantity, Work } from '../record/record.ts';
+import { type Before, makeBefore, pass } from './before.ts';
 import { decide } from './decide.ts';
 import { type Making, make, unmake } from './make.ts';
 import { type FactMeasure, measureFact, measureQuantity, type QuantityMeasure } from './measure.ts';
+import { note } from './note.ts';
+import { type Ranking, rank } from './rank.ts';
 import { remove } from './remove.ts';
-import { edit } from './slots.ts';
-import { type Done, isThere, refuse, type State, settle } from './state.ts';
+import { type Done, refuse, type State, settle } from './state.ts';
 import { type FieldPlace, isPlaceThere, settleTyping, type, typedEdits } from './typing.ts';
 import { backOne, undo } from './undo.ts';
 import { add, putBack, type Saying, say, share, takeOff, unlink } from './works.ts';
@@ -20,17 +22,24 @@ export type Action = { now: number } & (
   | { do: 'share'; place: FieldPlace }
   | { do: 'add'; to: 'works'; id: string; it: Work }
   | { do: 'add'; to: 'quantities'; id: string; it: Quantity }
-  | { do: 'rank'; of: 'works' | 'quantities'; id: string; rank: number }
+  | ({ do: 'rank' } & Ranking)
   /** Says something of works or quantities: their name, that they are final, how often a work is done. */
   | ({ do: 'say' } & Saying)
   | ({ do: 'make' } & Making)
+  /** Says that steps were made before the app knew. */
+  | ({ do: 'make before' } & Before)
+  /** Passes a step over, or takes it up again. */
+  | { do: 'pass'; home: string; over: boolean }
+  /** Of a step, or of a whole work; without one, what was there is taken off. */
+  | { do: 'note'; home: string; note: Note | undefined }
   | ({ do: 'measure' } & (FactMeasure | QuantityMeasure))
   | { do: 'unmake'; fact: string }
   | { do: 'take off'; work: string; leave: 'wait' | 'number' }
   | { do: 'put back'; work: string }
   | { do: 'remove'; quantity: string }
   | { do: 'decide'; home: string; way: string; allow?: number }
-  | { do: 'undo'; change: number }
+  /** `sure`: also where something was made to it. */
+  | { do: 'undo'; change: number; sure?: boolean }
   | { do: 'back one' }
 );
 
@@ -71,16 +80,18 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       return share(state, action.place, now);
     case 'add':
       return add(state, action.to, action.id, action.it, now);
-    case 'rank': {
-      const there = isThere(state, [action.of, action.id]);
-      if (!there) return refuse(state, { why: 'not there', what: 'work' });
-      const edits = [edit(state.record, [action.of, action.id, 'rank'], action.rank)];
-      return settle(state, 'rank', edits, { now });
-    }
+    case 'rank':
+      return rank(state, action, now);
     case 'say':
       return say(state, action, now);
     case 'make':
       return make(state, action);
+    case 'make before':
+      return makeBefore(state, action);
+    case 'pass':
+      return pass(state, action.home, action.over, now);
+    case 'note':
+      return note(state, action.home, action.note, now);
     case 'measure':
       return 'fact' in action ? measureFact(state, action) : measureQuantity(state, action);
     case 'unmake':
@@ -94,7 +105,7 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
     case 'decide':
       return decide(state, action.home, action.way, action);
     case 'undo':
-      return undo(state, action.change, now);
+      return undo(state, action.change, action);
     case 'back one':
       return backOne(state, now);
   }

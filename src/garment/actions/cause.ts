@@ -24,7 +24,10 @@ export function causeOf(state: State, home: string): Cause | undefined {
     .reverse()
     .filter((change) => touches(state, change, behind) && !makesAt(state, change, home));
   for (const change of likely.slice(0, MOST_TRIED)) {
-    const { state: without, refused } = undo(state, change.id, state.record.changed);
+    const { state: without, refused } = undo(state, change.id, {
+      now: state.record.changed,
+      sure: true,
+    });
     const open = without.answer.conflicts.some((one) => one.home === home);
     if (!refused && !open) return { change, without };
   }

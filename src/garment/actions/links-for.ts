@@ -82,8 +82,8 @@ function behindPlace({ nodes }: Answer, place: FieldPlace): ReadonlySet<string> 
   const reached = new Set<string>();
   const next = new Map<string, string[]>();
   for (const node of nodes.values()) {
-    if (node.form !== 'plan') continue;
-    if (readsPlace(node, place)) reached.add(node.key);
+    if (node.form !== 'plan' && node.form !== 'before') continue;
+    if (node.form === 'plan' && readsPlace(node, place)) reached.add(node.key);
     for (const from of node.sources) next.set(from, [...(next.get(from) ?? []), node.key]);
   }
   for (const key of reached) for (const to of next.get(key) ?? []) reached.add(to);

@@ -12,7 +12,7 @@ import { same } from '../work-out/same.ts';
 import type { GarmentStep } from '../work-out/told.ts';
 import type { Answer } from '../work-out/work-out.ts';
 import { type Edit, edit } from './slots.ts';
-import { type Done, isThere, refuse, type State, settle } from './state.ts';
+import { type Done, isThere, type Refused, refuse, type State, settle } from './state.ts';
 
 /** A press on the key. */
 export interface Making {
@@ -29,6 +29,8 @@ export interface Making {
   rank?: number;
   /** All marks still to come before this one, together. */
   upTo?: number;
+  /** Steps made with the same press, as left and right are that lie on each other: their homes. */
+  also?: readonly string[] | undefined;
 }
 
 /** What a key shows of a number. */
@@ -40,24 +42,41 @@ export function shownOn(tape: number, kind: string, value: number): number {
 
 /** Makes a step, a mark of a row, or several: one press, each one fact. */
 export function make(state: State, making: Making): Done {
-  const { home, tape, shown, id, now } = making;
-  const step = state.answer.steps.find((one) => one.home === home);
-  const result = state.answer.values.get(home);
-  if (!step || !result) return refuse(state, { why: 'not there', what: 'step' });
-  if (!result.ok) return refuse(state, { why: 'waits', home, trouble: result.trouble });
-  if (step.made === step.of) return refuse(state, { why: 'all made' });
-  if (!step.ready) return refuse(state, { why: 'undecided' });
-  if (!(Number.isInteger(tape) && tape > 0)) return refuse(state, { why: 'no tape' });
-  const facts = factsFor(state, step, result, making);
-  const [first] = facts;
-  if (!first) return refuse(state, { why: 'not there', what: 'mark' });
-  if (shown !== undefined && first.shown !== shown) {
-    return refuse(state, { why: 'stale', shown: first.shown });
+  const { home, also = [], id, now } = making;
+  const homes = [...new Set([home, ...also])];
+  const facts: Fact[] = [];
+  for (const one of homes) {
+    const made = factsAt(state, { ...making, home: one });
+    if ('why' in made) return refuse(state, made);
+    facts.push(...made);
   }
   const ids = facts.map((_, i) => (facts.length > 1 ? `${id}-${i + 1}` : id));
   if (ids.some((one) => isThere(state, ['facts', one]))) return refuse(state, { why: 'id taken' });
   const edits = facts.map((fact, i) => edit(state.record, ['facts', ids[i] ?? id], fact));
-  return settle(state, 'make', [...edits, ...begun(state, home, step)], { now, press: true });
+  const beside = homes.flatMap((one) => [...begun(state, one), takenUp(state, one)]);
+  return settle(state, 'make', [...edits, ...beside], { now, press: true });
+}
+
+/** What is made is passed over no more. */
+export function takenUp({ record }: State, home: string): Edit {
+  return edit(record, ['passed', home], undefined);
+}
+
+/** The facts of one home, or why it is not made. */
+function factsAt(state: State, making: Making): Fact[] | Refused {
+  const { home, tape, shown } = making;
+  const step = state.answer.steps.find((one) => one.home === home);
+  const result = state.answer.values.get(home);
+  if (!step || !result) return { why: 'not there', what: 'step' };
+  if (step.made === step.of) return { why: 'all made' };
+  if (!result.ok) return { why: 'waits', home, trouble: result.trouble };
+  if (!step.ready) return { why: 'undecided' };
+  if (!(Number.isInteger(tape) && tape > 0)) return { why: 'no tape' };
+  const facts = factsFor(state, step, result, making);
+  const [first] = facts;
+  if (!first) return { why: 'not there', what: 'mark' };
+  const stale = shown !== undefined && first.shown !== shown;
+  return stale ? { why: 'stale', shown: first.shown } : facts;
 }
 
 function factsFor(state: State, step: GarmentStep, result: Here, making: Making): Fact[] {
@@ -94,8 +113,9 @@ function ranksFor({ value, made }: Here, step: GarmentStep, { rank, upTo }: Maki
 }
 
 /** What a row keeps from its first made mark on. */
-function begun(state: State, home: string, { made }: GarmentStep): Edit[] {
+function begun(state: State, home: string): Edit[] {
   const result = state.answer.values.get(home);
+  const made = state.answer.sound.facts.get(home)?.length ?? 0;
   if (made > 0 || !result?.ok || typeof result.value !== 'object') return [];
   const output = state.answer.nodes.get(home)?.output;
   const fields = givenFor(state.answer, home)?.fields ?? {};

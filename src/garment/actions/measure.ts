@@ -1,5 +1,5 @@
 import { homeOf } from '../record/home.ts';
-import type { Fact } from '../record/record.ts';
+import type { Fact, Quantity } from '../record/record.ts';
 import { edit } from './slots.ts';
 import { type Done, factIds, isThere, refuse, type State, settle } from './state.ts';
 
@@ -23,16 +23,23 @@ export interface QuantityMeasure {
 
 export function measureFact(state: State, { fact, measured, now }: FactMeasure): Done {
   if (!isThere(state, ['facts', fact])) return refuse(state, { why: 'not there', what: 'fact' });
+  const before = [...state.answer.sound.before.values()].some(({ id }) => id === fact);
+  if (before) return refuse(state, { why: 'made before' });
   const edits = [edit(state.record, ['facts', fact, 'measured'], measured)];
   return settle(state, 'measure', edits, { now, press: true });
+}
+
+/** Whether a quantity follows from others, so that it is neither typed nor measured itself. */
+export function isSum({ parts }: Quantity): boolean {
+  return Array.isArray(parts) && parts.some((part) => 'link' in part);
 }
 
 export function measureQuantity(state: State, given: QuantityMeasure): Done {
   const { quantity: id, measured, tape, now } = given;
   const quantity = state.answer.sound.quantities.get(id);
   if (!quantity) return refuse(state, { why: 'not there', what: 'work' });
-  const isSum = Array.isArray(quantity.parts) && quantity.parts.some((part) => 'link' in part);
-  if (isSum || quantity.kind === 'run') return refuse(state, { why: 'a sum is not measured' });
+  if (isSum(quantity) || quantity.kind === 'run')
+    return refuse(state, { why: 'a sum is not measured' });
   const home = homeOf(id);
   const fact: Fact = {
     ...{ home, shown: measured, plan: measured, rule: 0, read: '', when: now },

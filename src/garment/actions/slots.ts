@@ -37,8 +37,8 @@ export function inverse(edits: readonly Edit[]): Edit[] {
   return edits.map(({ slot, before, after }) => ({ slot, before: after, after: before })).reverse();
 }
 
-/** A side without numbers of its own leaves no shell. */
-const LEAVES_NO_SHELL: ReadonlySet<string | undefined> = new Set(['own']);
+/** A side without numbers of its own leaves no shell, nor does what a garment needn't have. */
+const LEAVES_NO_SHELL: ReadonlySet<string | undefined> = new Set(['own', 'passed', 'notes']);
 
 function put(it: unknown, slot: Slot, value: unknown, inOwn = false): unknown {
   const [key, ...rest] = slot;

@@ -33,11 +33,23 @@ export type Refused =
   /** The key shows another number now. */
   | { why: 'stale'; shown?: number }
   | { why: 'waits'; home: string; trouble: Trouble }
-  | { why: 'undecided' | 'all made' | 'id taken' | 'a sum is not measured' | 'no tape' }
+  | {
+      why:
+        | 'undecided'
+        | 'all made'
+        | 'begun'
+        | 'made before'
+        | 'id taken'
+        | 'a sum is not measured'
+        | 'no tape';
+    }
+  | { why: 'long note' | 'many photos' }
   | { why: 'not there'; what: 'step' | 'mark' | 'fact' | 'work' | 'conflict' | 'way' | 'change' }
   /** What is to be taken back was changed again. */
   | { why: 'changed since'; slot: Slot }
   | { why: 'made again'; home: string }
+  /** Something was made to what is to be taken back: so it would be otherwise than asked. */
+  | { why: 'made to it'; change: number; homes: readonly string[] }
   /** What is to be taken off is taken by these fields. */
   | { why: 'taken'; by: readonly Slot[] }
   /** Something is made of it: it can be taken off instead. */

@@ -1,25 +1,51 @@
-import type { Fact } from '../record/record.ts';
+import type { Fact, MadeBefore } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
 import { same } from '../work-out/same.ts';
 import { at, type Edit, inverse } from './slots.ts';
 import { type Done, type Refused, refuse, type State, settle } from './state.ts';
 import { hasFacts } from './works.ts';
 
-/** Takes one change back, and nothing made since. */
-export function undo(state: State, id: number, now: number): Done {
+/**
+ * Takes one change back, and nothing made since. Where something was made to it, that is said first:
+ * with the change taken back it would be otherwise than asked.
+ * @param sure the maker has seen that, and wants it all the same
+ */
+export function undo(
+  state: State,
+  id: number,
+  { now, sure = false }: { now: number; sure?: boolean },
+): Done {
   const change = state.log.find((one) => one.id === id);
   if (!change) return refuse(state, { why: 'not there', what: 'change' });
   for (const one of change.edits) {
     const refused = refusedFor(state, one);
     if (refused) return refuse(state, refused);
   }
-  return settle(state, 'undo', inverse(change.edits), { now, press: change.press, undoes: id });
+  const { press } = change;
+  const done = settle(state, 'undo', inverse(change.edits), { now, press, undoes: id });
+  const homes = sure || press ? [] : madeTo(state, done.state, id);
+  return homes.length > 0 ? refuse(state, { why: 'made to it', change: id, homes }) : done;
+}
+
+/** Where what was made since a change would be otherwise than asked without it. */
+function madeTo(state: State, without: State, id: number): string[] {
+  const open = new Set(state.answer.conflicts.map(({ home }) => home));
+  const since = new Set(
+    state.log.flatMap((one) =>
+      one.press && one.id > id
+        ? one.edits.flatMap(({ slot }) => (slot[0] === 'facts' ? (slot[1] ?? []) : []))
+        : [],
+    ),
+  );
+  return without.answer.conflicts
+    .filter(({ home, facts }) => !open.has(home) && facts.some((fact) => since.has(fact)))
+    .map(({ home }) => home);
 }
 
 /** Takes the last press back, all of it when it made several. */
 export function backOne(state: State, now: number): Done {
   const last = [...state.log].reverse().find(({ press }) => press);
-  return last ? undo(state, last.id, now) : refuse(state, { why: 'not there', what: 'change' });
+  return last ? undo(state, last.id, { now }) : refuse(state, { why: 'not there', what: 'change' });
 }
 
 function refusedFor(state: State, { slot, before, after }: Edit): Refused | undefined {
@@ -28,13 +54,17 @@ function refusedFor(state: State, { slot, before, after }: Edit): Refused | unde
   const adds = slot.length === 2 && (map === 'works' || map === 'quantities');
   if (adds && before === undefined && hasFacts(state, id)) return { why: 'has facts', id };
   const wasMade = map === 'facts' && slot.length === 2 && after === undefined && isObject(before);
-  return wasMade ? madeAgain(state, before as unknown as Fact) : undefined;
+  return wasMade ? madeAgain(state, before as unknown as Fact | MadeBefore) : undefined;
 }
 
 /** A step that was made anew meanwhile: two facts would stand at one place. */
-function madeAgain({ answer }: State, { home, mark }: Fact): Refused | undefined {
-  const again = (answer.sound.facts.get(home) ?? []).some(
-    ({ fact }) => fact.mark?.rank === mark?.rank && fact.mark?.of === mark?.of,
-  );
+function madeAgain({ answer }: State, fact: Fact | MadeBefore): Refused | undefined {
+  const { home } = fact;
+  const { facts, before } = answer.sound;
+  const mark = 'before' in fact ? undefined : fact.mark;
+  const isThat = (other: Fact) => other.mark?.rank === mark?.rank && other.mark?.of === mark?.of;
+  const again =
+    before.has(home) ||
+    (facts.get(home) ?? []).some((other) => 'before' in fact || isThat(other.fact));
   return again ? { why: 'made again', home } : undefined;
 }

@@ -68,7 +68,8 @@ export function putBack(state: State, work: string, now: number): Done {
 
 /** Whether something is made of a work or a quantity. */
 export function hasFacts({ answer }: State, id: string): boolean {
-  return [...answer.sound.facts.keys()].some((home) => readHome(home).id === id);
+  const { facts, before } = answer.sound;
+  return [...facts.keys(), ...before.keys()].some((home) => readHome(home).id === id);
 }
 
 /** What is said of works or quantities; undefined is said no more. */

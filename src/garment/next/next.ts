@@ -25,7 +25,8 @@ export type Next =
 
 /**
  * The next thing for the hand: the step in hand as long as it isn't made; then the first after it,
- * round to the first of all, that can be made or waits for a decision; then what is missing.
+ * round to the first of all, that can be made or waits for a decision; then what is missing. What was
+ * passed over comes when there is nothing else.
  *
  * @param inHand the home of the step the maker was at last
  */
@@ -34,21 +35,61 @@ export function nextOf(answer: Answer, inHand?: string): Next {
   const at = steps.findIndex(({ home }) => home === inHand);
   const from = at < 0 ? [...steps] : [...steps.slice(at), ...steps.slice(0, at)];
   const open = from.filter((step) => !isMade(step));
-  const [first] = open;
+  const wanted = open.filter(({ passed }) => !passed);
+  const [first] = wanted;
   if (first && first.home === inHand) return shown(answer, first);
-  const can = open.map((step) => shown(answer, step)).find(({ kind }) => kind !== 'missing');
-  if (can) return can;
-  if (first) return shown(answer, first);
+  const next = canIn(answer, wanted) ?? first ?? canIn(answer, open) ?? open[0];
+  if (next) return shown(answer, next);
   const [conflict] = conflicts;
   if (conflict) return { kind: 'decide', home: conflict.home };
   return { kind: steps.length > 0 ? 'all made' : 'nothing yet' };
 }
 
-/** The step after the one that is shown, for what is passed over; undefined where there is no other to be made. */
+/** The first of some steps that can be made, or waits for a decision. */
+function canIn(answer: Answer, steps: readonly GarmentStep[]): GarmentStep | undefined {
+  return steps.find((step) => shown(answer, step).kind !== 'missing');
+}
+
+/**
+ * The step after the one that is shown, for when that is passed over; undefined where there is no
+ * other to be made that isn't passed over itself.
+ */
 export function afterNext({ steps }: Answer, home: string): string | undefined {
   const at = steps.findIndex((step) => step.home === home);
   const others = [...steps.slice(at + 1), ...steps.slice(0, Math.max(0, at))];
-  return others.find((step) => !isMade(step))?.home;
+  return others.find((step) => !isMade(step) && !step.passed)?.home;
+}
+
+/**
+ * The same step on other sides that can be made with the same press: to come as this one is, of
+ * the same number on the tape, and of a row the same mark.
+ *
+ * @param shownOf what a key would show of a number
+ */
+export function besides(
+  answer: Answer,
+  next: Extract<Next, { kind: 'step' }>,
+  shownOf: (value: number) => number,
+): GarmentStep[] {
+  const { id, key } = readHome(next.step.home);
+  return answer.steps.filter((step) => {
+    const other = readHome(step.home);
+    const isOther = other.id === id && other.key === key && step.home !== next.step.home;
+    if (!isOther || isMade(step) || !step.ready) return false;
+    const its = shown(answer, step);
+    const sameMark = its.kind === 'step' && its.mark?.rank === next.mark?.rank;
+    return sameMark && shownOf(its.value) === shownOf(next.value);
+  });
+}
+
+/** The next step that can't be undone, after the one that is shown; undefined where none is to come. */
+export function nextCut(answer: Answer, next: Next): GarmentStep | undefined {
+  const { steps } = answer;
+  const home = next.kind === 'decide' ? next.home : 'step' in next ? next.step.home : '';
+  const at = steps.findIndex((step) => step.home === home);
+  const order = [...steps.slice(at + 1), ...steps.slice(0, Math.max(0, at + 1))];
+  const isCut = ({ step, passed }: GarmentStep) => !step.undoable && !passed;
+  return order.find((step) => isCut(step) && !isMade(step));
 }
 
 /** Whether all there is to it is made. */

@@ -8,6 +8,10 @@ export const MOST_LINKS = 24;
 export const MOST_ROW = 10_000;
 /** How often one work may be done. */
 export const MOST_SIDES = 20;
+/** The longest note, in characters. */
+export const LONGEST_NOTE = 2000;
+/** How many photos a garment has at its steps. */
+export const MOST_PHOTOS = 40;
 
 /** What there would be too much of. */
 export type Limit = 'works' | 'facts' | 'size';

@@ -5,6 +5,9 @@ import type { Garment, Kept } from './record.ts';
 
 const MAPS = ['quantities', 'works', 'facts', 'begun', 'decisions'] as const;
 
+/** What a garment has from a later build on, if it has any. */
+const LATER = ['passed', 'notes'] as const;
+
 /**
  * Reads a garment of any version from anything. Of version 3 only what holds it together is
  * checked here: all else stays as it was written, known or not, and `soundOf` says what of it
@@ -31,6 +34,10 @@ function third(read: Readonly<Record<string, unknown>>): Checked<Garment> {
     const map = read[part] ?? {};
     if (!isObject(map) || Object.hasOwn(map, '__proto__')) return damaged(part);
     maps[part] = map;
+  }
+  for (const part of LATER) {
+    const map = read[part] ?? {};
+    if (!isObject(map) || Object.hasOwn(map, '__proto__')) return damaged(part);
   }
   const known = { version: 3, id, name, invented, changed, edits } as const;
   return { ok: true, value: { ...read, ...known, ...(maps as Required<typeof maps>) } };

@@ -23,6 +23,10 @@ export interface Garment {
   begun: Kept;
   /** By home, one a row. */
   decisions: Kept;
+  /** By home, steps that were passed over. */
+  passed?: Kept;
+  /** By home of a step, or of a work, what the maker wants remembered there. */
+  notes?: Kept;
   /** What is being typed and isn't settled. */
   pending?: unknown;
 }
@@ -117,6 +121,24 @@ export interface Fact {
   /** Where it is measured otherwise than shown. */
   measured?: number;
   mark?: FactMark;
+}
+
+/**
+ * Among the facts, a step that was made before the app knew: that it is made is known, its number
+ * isn't. Whoever needs that takes the plan.
+ */
+export interface MadeBefore {
+  home: string;
+  before: true;
+  /** When it was said, in ms since 1970. */
+  when: number;
+}
+
+/** What the maker wants remembered; at least one of the two. */
+export interface Note {
+  text?: string;
+  /** Under which the store has it, beside the garment. */
+  photo?: string;
 }
 
 /** A row of marks as points, each a rank and a place in 1/8000 mm, with even marks between them. */

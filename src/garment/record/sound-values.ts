@@ -2,7 +2,7 @@ import type { Kind } from '../../calculation/output.ts';
 import { LONGEST } from '../../lengths/length.ts';
 import type { Run } from '../../sewing/run.ts';
 import { MOST_ROW } from './limits.ts';
-import type { Begun, Decision, Fact, Points } from './record.ts';
+import type { Begun, Decision, Fact, MadeBefore, Note, Points } from './record.ts';
 
 const KINDS: readonly Kind[] = ['length', 'count', 'number', 'run'];
 
@@ -55,6 +55,16 @@ export function isFact(read: unknown): read is Fact {
   const made = isPlace(tape) && tape >= 0 && typeof rule === 'number';
   const found = measured === undefined || (Number.isInteger(measured) && isPlace(measured));
   return typeof home === 'string' && stood && made && found && (mark === undefined || isMark(mark));
+}
+
+export function isBefore(read: unknown): read is MadeBefore {
+  return isObject(read) && read.before === true && typeof read.home === 'string';
+}
+
+export function isNote(read: unknown): read is Note {
+  if (!isObject(read)) return false;
+  const said = [read.text, read.photo].filter((one) => one !== undefined);
+  return said.length > 0 && said.every((one) => typeof one === 'string' && one !== '');
 }
 
 function isMark(read: unknown): boolean {

@@ -1,7 +1,26 @@
 import { isId } from './home.ts';
 import { MOST_SIDES } from './limits.ts';
-import type { Begun, Decision, Fact, Garment, Kept, Quantity, Work } from './record.ts';
-import { isBegun, isDecision, isFact, isKind, isObject, isPlace } from './sound-values.ts';
+import type {
+  Begun,
+  Decision,
+  Fact,
+  Garment,
+  Kept,
+  MadeBefore,
+  Note,
+  Quantity,
+  Work,
+} from './record.ts';
+import {
+  isBefore,
+  isBegun,
+  isDecision,
+  isFact,
+  isKind,
+  isNote,
+  isObject,
+  isPlace,
+} from './sound-values.ts';
 
 /** Something of a record that can't be worked with; it stays as it is. */
 export interface Unsound {
@@ -14,6 +33,11 @@ export interface KnownFact {
   fact: Fact;
 }
 
+export interface KnownBefore {
+  id: string;
+  fact: MadeBefore;
+}
+
 /** Of a record what can be worked with; fields are still anyone's, and read one by one. */
 export interface Sound {
   unsound: readonly Unsound[];
@@ -22,8 +46,13 @@ export interface Sound {
   works: ReadonlyMap<string, Work>;
   /** By home, in the order they lie in. */
   facts: ReadonlyMap<string, readonly KnownFact[]>;
+  /** By home, what was made before the app knew; none where a number of it is known. */
+  before: ReadonlyMap<string, KnownBefore>;
   begun: ReadonlyMap<string, Begun>;
   decisions: ReadonlyMap<string, Decision>;
+  /** Homes of the steps that were passed over. */
+  passed: ReadonlySet<string>;
+  notes: ReadonlyMap<string, Note>;
 }
 
 /** What was looked at before, by the very object: a garment changes by making new ones. */
@@ -46,15 +75,19 @@ export function soundOf(garment: Garment, seen: Seen = new WeakMap()): Sound {
     });
   const quantities = named(pick(garment.quantities, 'quantity', quantityIn), 'quantity');
   const works = named(pick(garment.works, 'work', workIn), 'work', garment.quantities);
-  const facts = pick(garment.facts, 'fact', factIn);
+  const made = pick(garment.facts, 'fact', madeIn);
+  const facts = byHome(made.filter(isNumbered), unsound);
   const begun = pick(garment.begun, 'begun', begunIn);
   const decided = pick(garment.decisions, 'decision', decisionIn);
   return {
     quantities: new Map(quantities.sort(byRank)),
     works: new Map(works.sort(byRank)),
-    facts: byHome(facts, unsound),
+    facts,
+    before: withoutNumber(made.filter(isUnnumbered), facts, unsound),
     begun: new Map(begun),
     decisions: new Map(decided),
+    passed: new Set(pairsIn(garment.passed).flatMap(([home, is]) => (is === true ? home : []))),
+    notes: new Map(pairsIn(garment.notes).filter((one): one is [string, Note] => isNote(one[1]))),
     unsound,
   };
 }
@@ -72,7 +105,11 @@ function byRank(a: [string, { rank: number }], b: [string, { rank: number }]): n
   return a[1].rank - b[1].rank || (a[0] < b[0] ? -1 : 1);
 }
 
-const factIn = (one: unknown) => (isFact(one) ? one : undefined);
+type Made = Fact | MadeBefore;
+const madeIn = (one: unknown): Made | undefined => (isBefore(one) || isFact(one) ? one : undefined);
+const isUnnumbered = (one: [string, Made]): one is [string, MadeBefore] => 'before' in one[1];
+const isNumbered = (one: [string, Made]): one is [string, Fact] => !isUnnumbered(one);
+const pairsIn = (kept: unknown) => (isObject(kept) ? Object.entries(kept) : []);
 const begunIn = (one: unknown) => (isBegun(one) ? one : undefined);
 const decisionIn = (one: unknown) => (isDecision(one) ? one : undefined);
 
@@ -136,6 +173,21 @@ function byHome(facts: [string, Fact][], unsound: Unsound[]): Map<string, KnownF
       for (const { id, fact } of all) if (!fact.mark) unsound.push({ part: 'fact', id });
       homes.set(home, marks);
     }
+  }
+  return homes;
+}
+
+/** What is made and has no number; where one is known after all, that counts. */
+function withoutNumber(
+  made: [string, MadeBefore][],
+  numbered: ReadonlyMap<string, unknown>,
+  unsound: Unsound[],
+): Map<string, KnownBefore> {
+  const homes = new Map<string, KnownBefore>();
+  for (const [id, fact] of made.sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const counts = !numbered.has(fact.home) && !homes.has(fact.home);
+    if (counts) homes.set(fact.home, { id, fact });
+    else unsound.push({ part: 'fact', id });
   }
   return homes;
 }

@@ -5,7 +5,7 @@ import { numberOf } from '../record/sound.ts';
 import { through } from './doubt.ts';
 import { fieldAt, sourceCount } from './field-value.ts';
 import type { Source } from './links.ts';
-import type { FactNode, PlanNode } from './node.ts';
+import type { BeforeNode, FactNode, PlanNode } from './node.ts';
 import { type Here, type Nothing, nothing, type Result, type Value } from './result.ts';
 import { same } from './same.ts';
 
@@ -23,6 +23,26 @@ function made(id: string, fact: Fact): Here {
 export function evaluateFact({ fact }: FactNode, asked: Result | undefined): Here | Nothing {
   const gone = absence(asked);
   return gone ? nothing(gone) : made(fact.id, fact.fact);
+}
+
+/** What was made before the app knew is as planned now: where that has no number, it has none. */
+export function evaluateBefore(
+  { fact, sources }: BeforeNode,
+  asked: Result | undefined,
+): Here | Nothing {
+  if (!asked?.ok) {
+    const plan = sources[0] ?? '';
+    const round = !asked || asked.trouble.kind === 'circle';
+    return round
+      ? nothing({ kind: 'waits', field: '', for: plan, root: plan })
+      : nothing(asked.trouble);
+  }
+  const { value, ends, undecided } = asked;
+  return {
+    ...{ ok: true, value, ends, state: 'made before' },
+    ...(typeof value === 'object' && { made: value.marks.map(() => fact.id) }),
+    ...(undecided && { undecided }),
+  };
 }
 
 /** That a number was taken away; undefined of any other. */
@@ -50,10 +70,16 @@ export function evaluatePlan(node: PlanNode, get: Get): Here | Nothing {
     ok: true,
     value,
     ends: { ...ends, ...own },
-    state: found.steps.length > 0 ? 'partly made' : 'planned',
+    state: stateOf(node, found),
     ...(sources.some(({ undecided }) => undecided) && { undecided: true }),
     ...(node.asked && given && { given }),
   };
+}
+
+/** How far a number that isn't made itself rests on what is. */
+function stateOf({ early }: PlanNode, { steps }: Found): Here['state'] {
+  if (steps.length > 0) return 'partly made';
+  return early.length > 0 ? 'made before' : 'planned';
 }
 
 /** What the calculation of a number is given now; undefined where there is no number, and of a quantity. */

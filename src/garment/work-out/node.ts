@@ -2,7 +2,7 @@ import type { Reading } from '../../calculation/field-spec.ts';
 import type { Kind, Output } from '../../calculation/output.ts';
 import type { FieldRead } from '../../calculation/schema.ts';
 import type { Begun, Decision } from '../record/record.ts';
-import type { KnownFact } from '../record/sound.ts';
+import type { KnownBefore, KnownFact } from '../record/sound.ts';
 import type { FieldText } from './field-text.ts';
 import type { Source } from './links.ts';
 import type { Trouble } from './result.ts';
@@ -44,6 +44,8 @@ export interface PlanNode extends Base {
   takes: readonly (readonly [key: string, from: string])[];
   /** What is made of steps that bend it. */
   bends: readonly { step: string; fact: KnownFact; asked: string }[];
+  /** Steps that would bend it, and were made before the app knew: then it is as planned. */
+  early: readonly string[];
   begun: Begun | undefined;
   /** Something of it is made, so that this is only what is asked. */
   asked: boolean;
@@ -57,6 +59,13 @@ export interface FactNode extends Base {
   output?: Output;
 }
 
+/** A step, or a whole row, that was made before the app knew. */
+export interface BeforeNode extends Base {
+  form: 'before';
+  output: Output;
+  fact: KnownBefore;
+}
+
 /** A row of marks under way, or wholly made. */
 export interface RowNode extends Base {
   form: 'row';
@@ -66,7 +75,7 @@ export interface RowNode extends Base {
   decision: Decision | undefined;
 }
 
-export type Node = PlanNode | FactNode | RowNode;
+export type Node = PlanNode | FactNode | BeforeNode | RowNode;
 
 const ASKED = '?asked';
 

@@ -57,12 +57,13 @@ function linksOf({ parts }: { parts: unknown }): string[] {
 
 /** What is made and decided of a work, in a list to compare. */
 function madeFor(id: string, { outputs, sides }: SeenWork, sound: Sound): unknown[] {
-  if (!outputs || sound.facts.size === 0) return [];
+  if (!outputs || sound.facts.size + sound.before.size === 0) return [];
   return sides.flatMap(({ side }) =>
-    outputs.outputs.flatMap(({ key }) => {
+    outputs.outputs.flatMap(({ key }): unknown[] => {
       const home = homeOf(id, side, key);
-      const facts = sound.facts.get(home);
-      if (!facts) return [];
+      const before = sound.before.get(home);
+      const facts = sound.facts.get(home) ?? [];
+      if (facts.length === 0) return before ? [home, before.id, before.fact] : [];
       const own = facts.flatMap((one) => [one.id, one.fact]);
       return [home, sound.begun.get(home), sound.decisions.get(home), ...own];
     }),

@@ -42,6 +42,7 @@ export function quantityNode(
     fields: [field],
     takes: [],
     bends: [],
+    early: [],
     begun: undefined,
     asked: false,
     sources,

@@ -43,7 +43,8 @@ export type Trouble =
   /** A mistake in the calculation itself. */
   | { kind: 'broken'; message: string };
 
-export type State = 'planned' | 'partly made' | 'made';
+/** Made before the app knew: it is made, and its number is the plan's. */
+export type State = 'planned' | 'partly made' | 'made' | 'made before';
 
 export interface Here {
   ok: true;

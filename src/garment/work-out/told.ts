@@ -28,6 +28,8 @@ export interface GarmentStep {
   /** How much of it is made, of how much; undefined while that isn't known. */
   made: number;
   of: number | undefined;
+  /** The maker has passed it over. */
+  passed?: true;
   /** Every number it uses has a value, and no decision is open. */
   ready: boolean;
 }
@@ -65,7 +67,7 @@ export function told(
     troubles,
     conflicts: nodes.flatMap((node) => conflictOf(node, sound, works, get)),
     earlier: earlierIn(sound, nodes, get),
-    steps: stepsOf(nodes, works, get),
+    steps: stepsOf(nodes, works, get, sound.passed),
   };
 }
 
@@ -74,17 +76,19 @@ function earlierIn(
   nodes: readonly Node[],
   get: (key: string) => Result | undefined,
 ): Told['earlier'] {
-  if (sound.facts.size === 0) return [];
+  if (sound.facts.size + sound.before.size === 0) return [];
   const stands = new Set(nodes.flatMap((node) => (absence(get(node.key)) ? [] : factsOf(node))));
-  return [...sound.facts.values()].flatMap((all) =>
-    all.flatMap(({ id, fact }) => (stands.has(id) ? [] : [{ fact: id, home: fact.home }])),
+  return [...sound.facts.values(), ...[...sound.before.values()].map((one) => [one])].flatMap(
+    (all) => all.flatMap(({ id, fact }) => (stands.has(id) ? [] : [{ fact: id, home: fact.home }])),
   );
 }
 
 /** The facts that stand at a number. */
 function factsOf(node: Node): string[] {
   if (node.form === 'plan') return [];
-  return node.form === 'fact' ? [node.fact.id] : node.facts.map(({ id }) => id);
+  return node.form === 'fact' || node.form === 'before'
+    ? [node.fact.id]
+    : node.facts.map(({ id }) => id);
 }
 
 function conflictOf(
@@ -93,7 +97,7 @@ function conflictOf(
   works: ReadonlyMap<string, SeenWork>,
   get: (key: string) => Result | undefined,
 ): Conflict[] {
-  if (node.form === 'plan' || !node.output) return [];
+  if (node.form === 'plan' || node.form === 'before' || !node.output) return [];
   const asked = get(askedKey(node.key));
   const found =
     node.form === 'row' ? rowConflict(node, get(node.key)) : numberConflict(node, asked, sound);
@@ -132,17 +136,21 @@ function stepsOf(
   nodes: readonly Node[],
   works: ReadonlyMap<string, SeenWork>,
   get: (key: string) => Result | undefined,
+  passed: Sound['passed'],
 ): GarmentStep[] {
   const steps = nodes.flatMap((node): GarmentStep[] => {
     const output: Output | undefined = node.output;
     if (!output?.step || (node.form === 'plan' && node.asked)) return [];
     const result = get(node.key);
     if (absence(result)) return [];
-    const made = factsOf(node).length;
-    const of = countOf(node, result);
+    const count = countOf(node, result);
+    // One that is made without a number is whole, however many marks it has.
+    const of = node.form === 'before' ? (count ?? 1) : count;
+    const made = node.form === 'before' ? (count ?? 1) : factsOf(node).length;
     const ready = result?.ok === true && !(result.undecided && made !== of);
     const rank = works.get(node.id)?.work.rank ?? 0;
-    return [{ home: node.key, step: output.step, rank, made, of, ready }];
+    const over = passed.has(node.key) && { passed: true as const };
+    return [{ home: node.key, step: output.step, rank, made, of, ready, ...over }];
   });
   // Works are in order of rank, and their outputs as declared: each stage takes them as they come.
   return STAGES.flatMap((stage) => steps.filter(({ step }) => step.stage === stage));

@@ -9,7 +9,7 @@ import { ownOf } from './quantity-node.ts';
 import { absentBy, type SeenSide, type SeenWork } from './seen-work.ts';
 
 /** What is made and decided, by home. */
-export type MadeOf = Pick<Sound, 'facts' | 'begun' | 'decisions'>;
+export type MadeOf = Pick<Sound, 'facts' | 'before' | 'begun' | 'decisions'>;
 
 const NONE: readonly KnownFact[] = [];
 const NO_FIELD = fieldText(undefined);
@@ -40,11 +40,16 @@ function outputNodes(output: Output, site: Site): Node[] {
   const { id, side, made } = site;
   const home = homeOf(id, side.side, output.key);
   const facts = output.step ? factsFor(output, made.facts.get(home)) : NONE;
+  const before = output.step && facts.length === 0 ? made.before.get(home) : undefined;
   const begun = facts.length > 0 ? made.begun.get(home) : undefined;
-  const isMade = facts.length > 0;
+  const isMade = facts.length > 0 || before !== undefined;
   const plan = planNode(output, site, isMade ? askedKey(home) : home, begun);
   if (!isMade) return [plan];
   const base = { key: home, id, side: side.side, kind: output.kind, output };
+  if (before) {
+    const own = ['before', before.id, before.fact, output];
+    return [plan, { ...base, form: 'before', fact: before, sources: [plan.key], own }];
+  }
   const fact = facts.at(-1) as KnownFact;
   if (output.kind !== 'run') {
     return [
@@ -84,20 +89,26 @@ function planNode(output: Output, site: Site, key: string, begun: PlanNode['begu
     const stands = fact && absentBy(seen, side, step) === undefined;
     return stands ? [{ step, fact, asked: askedKey(home) }] : [];
   });
+  const early = output.bentBy.flatMap((step) => {
+    const home = homeOf(id, side.side, step);
+    const stands = made.before.has(home) && !made.facts.has(home);
+    return stands && absentBy(seen, side, step) === undefined ? [home] : [];
+  });
   const own = [
     'plan',
     output,
     begun,
+    early,
     ...fields.map(ownOf),
     ...bends.flatMap(({ step, fact }) => [step, fact.id, fact.fact]),
   ];
   const troubled = fields.some(({ trouble }) => trouble);
   const linked = fields.flatMap((field) => field.sources.flatMap(({ keys }) => keys));
-  const within = [...takes.map(([, from]) => from), ...bends.map((bend) => bend.asked)];
+  const within = [...takes.map(([, from]) => from), ...bends.map((bend) => bend.asked), ...early];
   const sources = troubled ? [] : [...linked, ...within];
   const asked = key !== homeOf(id, side.side, output.key);
   const base = { key, id, side: side.side, kind: output.kind, output, asked } as const;
-  return { ...base, form: 'plan', plusMinus: 0, fields, takes, bends, begun, sources, own };
+  return { ...base, form: 'plan', plusMinus: 0, fields, takes, bends, early, begun, sources, own };
 }
 
 function fieldOnce(name: string, { seen, side, fields, places }: Site): NodeField {

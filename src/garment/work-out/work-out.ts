@@ -1,7 +1,7 @@
 import type { Garment } from '../record/record.ts';
 import { type Seen, type Sound, soundOf } from '../record/sound.ts';
 import { circlesOf } from './circles.ts';
-import { evaluateFact, evaluatePlan } from './evaluate.ts';
+import { evaluateBefore, evaluateFact, evaluatePlan } from './evaluate.ts';
 import { evaluateRow } from './evaluate-row.ts';
 import type { Node } from './node.ts';
 import { isAsBefore, type NodesBefore, nodesOf } from './nodes.ts';
@@ -73,13 +73,16 @@ export function workOut(garment: Garment, known: Known, memory?: Memory): Answer
 const keysAt = (nodes: readonly Node[], all: readonly number[] = []) =>
   all.flatMap((i) => nodes[i]?.key ?? []);
 
+/** Whether it stands by what was made of it, whatever becomes of what is asked. */
+const stands = (node: Node | undefined) => node?.form === 'fact' || node?.form === 'row';
+
 /** Numbers after what they read. What is made doesn't go round through what is asked of it: then it stands as it was. */
 function ordered(nodes: readonly Node[]) {
   const index = new Map(nodes.map(({ key }, i) => [key, i]));
   const sources = nodes.map((node) => node.sources.flatMap((key) => index.get(key) ?? []));
   const groups = inOrder(sources);
   const rows = groups.flatMap((group) =>
-    isRound(group, sources) ? group.filter((i) => nodes[i]?.form !== 'plan') : [],
+    isRound(group, sources) ? group.filter((i) => stands(nodes[i])) : [],
   );
   if (rows.length === 0) return { groups, sources, index };
   for (const i of rows) sources[i] = [];
@@ -136,6 +139,7 @@ class Round {
 
   private evaluate(node: Node, asked: Result | undefined): Result {
     if (node.form === 'fact') return evaluateFact(node, asked);
+    if (node.form === 'before') return evaluateBefore(node, asked);
     if (node.form === 'row') return evaluateRow(node, asked);
     return evaluatePlan(node, (key) => this.results.get(key));
   }

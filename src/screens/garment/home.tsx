@@ -6,25 +6,28 @@ import { useLanding } from '../../controls/use-landing.ts';
 import type { Action } from '../../garment/actions/act.ts';
 import { shownOn } from '../../garment/actions/make.ts';
 import type { State } from '../../garment/actions/state.ts';
-import { afterNext, type Next, nextOf } from '../../garment/next/next.ts';
+import { type Next, nextOf } from '../../garment/next/next.ts';
 import { stepsMade, workLines } from '../../garment/next/work-lines.ts';
 import { readHome } from '../../garment/record/home.ts';
 import { readLength } from '../../lengths/read-length.ts';
 import { Checks, useChecks } from './checks.tsx';
 import './home-style.ts';
 import { Key } from './key.tsx';
+import { LastPress } from './last-press.tsx';
 import { Lines } from './lines.tsx';
 import { MeasureStep } from './measure-step.tsx';
-import { numberOf } from './say.ts';
+import { canBeRead } from './missing-way.ts';
+import { BeforeNextCut } from './next-cut.tsx';
 import { StepMore } from './step-more.tsx';
+import { useTogether } from './use-together.ts';
 
 /** Where home leads. */
 export type HomeWay =
-  | { to: 'garments' | 'add' | 'measures' | 'convert' | 'tape' }
+  | { to: 'garments' | 'add' | 'measures' | 'convert' | 'tape' | 'order' }
   | { to: 'work'; work: string }
   | { to: 'decide'; home: string }
-  /** A number that is missing: of a quantity, or in a work. */
-  | { to: 'missing'; step: string };
+  /** A number that is missing: of a quantity, or in a work; to be typed, or read off a tape. */
+  | { to: 'missing'; step: string; read?: true };
 
 interface Props {
   state: State;
@@ -41,6 +44,8 @@ interface Props {
   news?: ComponentChildren;
   /** The drawing of the work in hand. */
   drawing: ComponentChildren;
+  /** What is noted at the work in hand and at its next step. */
+  notes?: ComponentChildren;
   onAct: (action: Action) => void;
   onInHand: (home: string) => void;
   onGo: (way: HomeWay) => void;
@@ -52,22 +57,25 @@ export function GarmentHome(props: Props) {
   const { state, bench, inHand, onAct, onInHand, onGo } = props;
   const { answer, record } = state;
   const next = nextOf(answer, inHand);
+  const tape = tapeStep(bench);
+  const together = useTogether(answer, next, tape);
   const checks = useChecks(answer, next);
   const [more, setMore] = useState<'more' | 'measure'>();
+  const done = () => setMore(undefined);
   // Where what had the focus has gone, as at the start, a screen reader is at the garment's name.
   const heading = useLanding({}) as RefObject<HTMLHeadingElement>;
   const home = next.kind === 'step' || next.kind === 'missing' ? next.step.home : undefined;
   const at = readHome(next.kind === 'decide' ? next.home : (home ?? '')).id;
   const make = (measured?: number) => {
     if (next.kind !== 'step') return;
-    setMore(undefined);
+    done();
     const kind = answer.nodes.get(next.step.home)?.kind ?? 'length';
-    const tape = tapeStep(bench);
     const shown = shownOn(tape, kind, next.value);
+    const also = together.also.map((step) => step.home);
     onInHand(next.step.home);
     onAct({
       ...{ do: 'make', home: next.step.home, id: crypto.randomUUID(), tape, shown },
-      ...(measured !== undefined && { measured }),
+      ...(measured === undefined ? also.length > 0 && { also } : { measured }),
       now: Date.now(),
     });
   };
@@ -102,26 +110,35 @@ export function GarmentHome(props: Props) {
           <Checks answer={answer} next={next} bench={bench} onAct={onAct} />
         ) : more === 'more' && next.kind === 'step' ? (
           <StepMore
-            {...{ state, next, bench, onAct }}
-            onDone={() => setMore(undefined)}
+            {...{ state, next, bench, together, onAct, onInHand, onGo }}
+            onDone={done}
             onMeasure={() => setMore('measure')}
-            onPassOver={passOver(next.step.home)}
-            onOpen={() => onGo({ to: 'work', work: at })}
             onSpeak={props.onSpeak}
           />
         ) : (
-          <Lines lines={workLines(answer)} answer={answer} bench={bench} at={at} onGo={onGo}>
-            {props.drawing}
-          </Lines>
+          <>
+            <Lines {...{ state, bench, at, onAct, onInHand, onGo }} lines={workLines(answer)}>
+              {props.drawing}
+              {props.notes}
+            </Lines>
+            <BeforeNextCut {...{ answer, next, bench, onAct }} />
+            {answer.steps.length > 1 && (
+              <button type="button" class="to-order" onClick={() => onGo({ to: 'order' })}>
+                {words.ordered}
+              </button>
+            )}
+          </>
         )}
       </main>
       <LastPress {...props} />
       <Key
         {...{ answer, next, bench }}
+        also={together.also}
         missing={next.kind === 'missing' ? props.missing(next) : ''}
         checkFirst={checks.first}
         onMore={() => setMore((was) => (was ? undefined : 'more'))}
         onPress={press}
+        onRead={readOf(next)}
       />
       <nav class="bar" aria-label={words.bar}>
         {BAR.map(([to, face, name]) => (
@@ -139,14 +156,9 @@ export function GarmentHome(props: Props) {
     else if (read.ok) make(Math.round(read.value));
   }
 
-  function passOver(home: string): (() => void) | undefined {
-    const after = afterNext(answer, home);
-    return after === undefined
-      ? undefined
-      : () => {
-          setMore(undefined);
-          onInHand(after);
-        };
+  function readOf(of: Next): (() => void) | undefined {
+    const reads = of.kind === 'missing' && canBeRead(answer, of);
+    return reads ? () => onGo({ to: 'missing', step: of.step.home, read: true }) : undefined;
   }
 }
 
@@ -168,35 +180,4 @@ function wayOf(next: Exclude<Next, { kind: 'step' }>): HomeWay {
     case 'nothing yet':
       return { to: 'add' };
   }
-}
-
-/** What was made last, with the way back; or what went wrong. */
-function LastPress({ state, bench, waiting, said, onAct }: Props) {
-  const last = [...state.log].reverse().find(({ press }) => press);
-  const fact = last?.edits
-    .map(({ slot, after }) => (slot[0] === 'facts' && slot.length === 2 ? after : undefined))
-    .find((one) => one !== undefined) as
-    | { home: string; shown: number; measured?: number }
-    | undefined;
-  if (said !== undefined) {
-    return (
-      <p class="last warning" role="alert">
-        {said}
-      </p>
-    );
-  }
-  if (!last || last !== state.log.at(-1) || !fact) return null;
-  const kind = state.answer.nodes.get(fact.home)?.kind;
-  const back = () => onAct({ do: 'back one', now: Date.now() });
-  return (
-    <p class="last">
-      {waiting > 0
-        ? words.keeping
-        : words.justMade(numberOf(kind, fact.measured ?? fact.shown, bench))}
-      {' · '}
-      <button type="button" onClick={back}>
-        {words.backOne}
-      </button>
-    </p>
-  );
 }

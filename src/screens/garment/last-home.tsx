@@ -31,9 +31,11 @@ export function LastHomeView({ last }: { last: LastHome }) {
         <div class="says">
           <StepBody {...last} />
         </div>
-        <button type="button" class="made" disabled>
-          {words.wait}
-        </button>
+        <div class="parts">
+          <button type="button" class="made" disabled>
+            {words.wait}
+          </button>
+        </div>
       </section>
     </div>
   );

@@ -5,7 +5,8 @@ import {
 } from '#words/garment-trouble-words.ts';
 import type { Slot } from '../../garment/actions/slots.ts';
 import type { Refused } from '../../garment/actions/state.ts';
-import { MOST_FACTS, MOST_WORKS } from '../../garment/record/limits.ts';
+import { readHome } from '../../garment/record/home.ts';
+import { LONGEST_NOTE, MOST_FACTS, MOST_PHOTOS, MOST_WORKS } from '../../garment/record/limits.ts';
 import { fieldName, type Named, numberName, quantityName, workName } from './names.ts';
 import { pathWords } from './path-words.ts';
 import { type Telling, troubleWords } from './told-words.ts';
@@ -27,6 +28,8 @@ export function refusedSaid(telling: Telling, refused: Refused): string {
     case 'id taken':
     case 'a sum is not measured':
     case 'no tape':
+    case 'begun':
+    case 'made before':
       return words[refused.why];
     case 'not there':
       return notThereWords[refused.what];
@@ -34,6 +37,12 @@ export function refusedSaid(telling: Telling, refused: Refused): string {
       return words.changedSince(slotName(telling, refused.slot));
     case 'made again':
       return words.madeAgain(numberName(telling, refused.home));
+    case 'made to it':
+      return words.madeTo([...new Set(refused.homes)].map((home) => numberName(telling, home)));
+    case 'long note':
+      return words.longNote(LONGEST_NOTE);
+    case 'many photos':
+      return words.manyPhotos(MOST_PHOTOS);
     case 'taken':
       return takenWords(telling, refused.by);
     case 'has facts':
@@ -65,7 +74,10 @@ export function slotName(named: Named, [map, id = '', part, ...rest]: Slot): str
     const home = [...named.answer.sound.facts].find(([, all]) => all.some((one) => one.id === id));
     return home ? numberName(named, home[0]) : namelessWords.gone;
   }
-  if (map === 'begun' || map === 'decisions') return numberName(named, id);
+  if (map === 'begun' || map === 'decisions' || map === 'passed' || map === 'notes') {
+    const { id: work, side, key } = readHome(id);
+    return key === '' ? workName(named, work, side) : numberName(named, id);
+  }
   if (map !== 'works') return quantityName(named, id);
   const [side, field] = part === 'own' ? rest : ['', rest[0]];
   const isField = (part === 'fields' || part === 'own') && field !== undefined;

@@ -12,6 +12,8 @@ const parts = {
   facts: 'list of facts',
   begun: 'list of what is begun',
   decisions: 'list of decisions',
+  passed: 'list of what was passed over',
+  notes: 'list of notes',
 };
 
 interface Damage {

@@ -111,6 +111,17 @@ export const refusedWords = {
   'a sum is not measured':
     'Not done: this number is worked out from others. Measure one of those, or type a number in its place.',
   'no tape': 'Not done: no tape is chosen. Choose yours in the settings, then press again.',
+  begun:
+    'Not done: some of this row is made already. Say how far it is made with Made up to here instead.',
+  'made before':
+    'Not done: this was made before the app knew, so it has no number. Take that back, then make it where it measures.',
+  longNote: (most: number) =>
+    `Not kept: a note holds ${most} letters at the most. Shorten it, or put some of it at another step.`,
+  manyPhotos: (most: number) =>
+    `Not kept: a garment holds ${most} photos at the most. Take one off first.`,
+  /** @param made what was made to the numbers of the change that is to be taken back */
+  madeTo: (made: readonly string[]) =>
+    `Not taken back yet: since then something was made to it: ${made.join(', ')}. Without the change it would be otherwise than asked.`,
   changedSince: (name: string) =>
     `Not taken back: ${name} was changed again since. Change it there.`,
   madeAgain: (name: string) =>

@@ -35,7 +35,10 @@ export class FactBook {
     const fresh = Object.keys(facts).filter((id) => !(id in record.facts));
     if (action.do === 'make') {
       const own = (id: string) => id === action.id || id.startsWith(`${action.id}-`);
-      copy(action.upTo === undefined ? [action.id] : fresh.filter(own));
+      const several = action.upTo !== undefined || action.also !== undefined;
+      copy(several ? fresh.filter(own) : [action.id]);
+    } else if (action.do === 'make before') {
+      copy(fresh.filter((id) => id === action.id || id.startsWith(`${action.id}-`)));
     } else if (action.do === 'unmake') lines.delete(action.fact);
     else if (action.do === 'measure' && 'fact' in action) {
       const fact = { ...(record.facts[action.fact] as object), measured: action.measured };

@@ -1,6 +1,7 @@
 import { type FieldSpec, maybeLength } from '../../../src/calculation/field-spec.ts';
 import type { Action } from '../../../src/garment/actions/act.ts';
 import { waysOutOf } from '../../../src/garment/actions/decide.ts';
+import { moved } from '../../../src/garment/actions/rank.ts';
 import type { State } from '../../../src/garment/actions/state.ts';
 import type { FieldPlace } from '../../../src/garment/actions/typing.ts';
 import type { Fact, Quantity, Work } from '../../../src/garment/record/record.ts';
@@ -31,6 +32,12 @@ const ALL: Weights = [
   ['rank', 1],
   ['side', 1],
   ['remove', 1],
+  ['before', 2],
+  ['whole before', 1],
+  ['pass', 2],
+  ['together', 1],
+  ['move', 1],
+  ['note', 1],
 ];
 
 export function randomAction(d: Dice, state: State, weights = ALL): Action {
@@ -55,17 +62,46 @@ export function randomAction(d: Dice, state: State, weights = ALL): Action {
     case 'measure': {
       if (facts.length === 0) return measureAgain(d, state, { now, id, tape });
       const fact = d.of(facts);
-      const measured = numberOf(record.facts[fact] as Fact) + d.int(-60_000, 60_000);
+      const made = record.facts[fact] as Fact;
+      const measured = (numberOf(made) ?? 0) + d.int(-60_000, 60_000);
       return { do: 'measure', fact, measured, now };
     }
     case 'again':
       return measureAgain(d, state, { now, id, tape });
+    case 'before':
+      return { do: 'make before', homes: [openHome(d, state)], id, now };
+    case 'whole before': {
+      const work = `${workIn(d, state)}|`;
+      const open = answer.steps.filter(({ home, made }) => home.startsWith(work) && made === 0);
+      return { do: 'make before', homes: open.map(({ home }) => home), id, now };
+    }
+    case 'pass':
+      return { do: 'pass', home: openHome(d, state), over: d.chance(0.7), now };
+    case 'together': {
+      const home = openHome(d, state);
+      const [work, , key] = home.split('|');
+      const other = `${work}|${d.of(['left', 'right', ''])}|${key}`;
+      return { do: 'make', home, also: [other], tape, now, id };
+    }
+    case 'move': {
+      const work = workIn(d, state);
+      const to = moved(state, work, d.of([-1, 1]));
+      return to ? { do: 'rank', ...to, now } : { do: 'settle', now };
+    }
+    case 'note': {
+      const home = d.of([openHome(d, state), `${workIn(d, state)}||`]);
+      const note = d.chance(0.7) ? { text: `n${d.int(1, 9)}` } : undefined;
+      return { do: 'note', home, note, now };
+    }
     case 'unmake':
       return { do: 'unmake', fact: facts.length > 0 ? d.of(facts) : 'none', now };
     case 'back one':
       return { do: 'back one', now };
     case 'undo':
-      return { do: 'undo', change: d.of([...state.log.slice(-12), { id: 0 }]).id, now };
+      return {
+        ...{ do: 'undo', change: d.of([...state.log.slice(-12), { id: 0 }]).id },
+        ...{ sure: d.chance(0.5), now },
+      };
     case 'take off':
       return { do: 'take off', work: workIn(d, state), leave: d.of(['wait', 'number']), now };
     case 'put back':

@@ -63,6 +63,9 @@ const HALF: Weights = [
   ['again', 2],
   ['type', 1],
   ['decide', 2],
+  ['before', 2],
+  ['pass', 1],
+  ['together', 1],
 ];
 const PRESSES: Weights = [
   ['make', 4],

@@ -1,5 +1,10 @@
-import { evaluateFact, evaluatePlan } from '../../../src/garment/work-out/evaluate.ts';
+import {
+  evaluateBefore,
+  evaluateFact,
+  evaluatePlan,
+} from '../../../src/garment/work-out/evaluate.ts';
 import { evaluateRow } from '../../../src/garment/work-out/evaluate-row.ts';
+import { askedKey } from '../../../src/garment/work-out/node.ts';
 import type { Result } from '../../../src/garment/work-out/result.ts';
 import { same } from '../../../src/garment/work-out/same.ts';
 import type { Answer } from '../../../src/garment/work-out/work-out.ts';
@@ -34,6 +39,7 @@ function evaluated(
   const [first] = sources(key);
   const asked = first === undefined ? undefined : get(first);
   if (node?.form === 'fact') return evaluateFact(node, asked);
+  if (node?.form === 'before') return evaluateBefore(node, asked);
   if (node?.form === 'row') return evaluateRow(node, asked);
   return node && evaluatePlan(node, get);
 }
@@ -61,6 +67,9 @@ export function soundFaults({ nodes, values, sources, sound }: Answer): string[]
     const open = behind.some((one) => one?.ok && one.undecided);
     const passed = result.state === 'made' || result.undecided || !open;
     const facts = sound.facts.get(key) ?? [];
+    // What has no number of its own is as planned, whatever that is now.
+    const plan = values.get(askedKey(key));
+    const asPlanned = node.form !== 'before' || (plan?.ok && same(plan.value, result.value));
     const stands = facts.every(({ id, fact }) => {
       const at = fact.measured ?? fact.shown;
       if (typeof result.value === 'number') return result.value === at || node.form === 'plan';
@@ -70,6 +79,7 @@ export function soundFaults({ nodes, values, sources, sound }: Answer): string[]
     return [
       ...(passed ? [] : [`${key} hides an open decision`]),
       ...(stands ? [] : [`${key} moved`]),
+      ...(asPlanned ? [] : [`${key} is not as planned`]),
     ];
   });
 }

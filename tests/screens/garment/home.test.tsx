@@ -158,6 +158,124 @@ test('what is passed over is come back to', () => {
   expect(key().textContent).toContain('0.7 cm');
 });
 
+test('it is passed over in the record: said at its line, and taken up again there', () => {
+  render(<Home of={JACKET} />);
+  fireEvent.click(within(key()).getByRole('button', { name: /Back hem/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Pass over' }));
+  expect(screen.getByRole('button', { name: /^Back hem ?passed over/ })).toBeTruthy();
+  cleanup();
+  render(<Home of={state.record} />);
+  expect(key().textContent).toContain('2.7 cm');
+  fireEvent.click(screen.getByRole('button', { name: /^Take it up again: Back hem: press/ }));
+  expect(key().textContent).toContain('0.7 cm');
+  expect(screen.queryByText('passed over')).toBeNull();
+});
+
+test('what is left to make was passed over, and the key says so', () => {
+  render(<Home of={JACKET} />);
+  fireEvent.click(within(key()).getByRole('button', { name: /Back hem/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Pass over' }));
+  for (let i = 0; i < 5; i++) tap(made());
+  expect(key().textContent).toContain('passed over');
+  tap(made());
+  expect(key().textContent).toContain('All is made.');
+});
+
+test('a step is said to be made before the app knew, and taken back', () => {
+  render(<Home of={JACKET} />);
+  fireEvent.click(within(key()).getByRole('button', { name: /Back hem/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Made before the app knew' }));
+  expect(key().textContent).toContain('2.7 cm');
+  expect(screen.getByText('1 of 4 made')).toBeTruthy();
+  expect(screen.getByText(/made before the app knew/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'back one' }));
+  expect(key().textContent).toContain('0.7 cm');
+});
+
+test('back one takes the last press back whatever was changed since, and goes on to the one before', () => {
+  render(<Home of={JACKET} />);
+  tap(made());
+  tap(made());
+  fireEvent.click(within(key()).getByRole('button', { name: /Back hem/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Pass over' }));
+  fireEvent.click(screen.getByRole('button', { name: 'back one' }));
+  expect(screen.getByText(/made 0.7 cm/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'back one' }));
+  expect(state.record.facts).toEqual({});
+});
+
+const CUFFS = garmentOf({
+  works: {
+    cuffs: {
+      ...{ name: 'Cuffs', calculation: 'toy-piece', rank: 1, sides: ['left', 'right'] },
+      fields: { length: typed('24'), bottom: typed('1'), width: typed('9') },
+    },
+  },
+});
+
+test('left and right that are cut together are checked once, and made with one press', () => {
+  render(<Home of={CUFFS} />);
+  const first = within(key()).getByRole('button', { name: /Cuffs, left/ });
+  fireEvent.click(first);
+  fireEvent.click(screen.getByRole('button', { name: 'Made together: left and right' }));
+  expect(key().textContent).toContain('Cuffs, left and right');
+  tap(screen.getByRole('button', { name: 'Check' }));
+  tap(made());
+  expect(Object.keys(state.record.facts).length).toBe(2);
+  fireEvent.click(screen.getByRole('button', { name: 'back one' }));
+  expect(state.record.facts).toEqual({});
+});
+
+test('what was checked of the left isn’t asked again of the right', () => {
+  const work = { ...(CUFFS.works.cuffs as object), sides: ['left', 'right'] };
+  render(<Home of={{ ...CUFFS, works: { cuffs: work } }} />);
+  tap(screen.getByRole('button', { name: 'Check' }));
+  tap(made());
+  const left = Object.keys(state.record.facts).length;
+  while (!key().textContent?.includes('right')) {
+    tap(screen.queryByRole('button', { name: 'Check' }) ?? made());
+  }
+  expect(screen.queryByRole('alert')).toBeNull();
+  tap(made());
+  expect(Object.keys(state.record.facts).length).toBeGreaterThan(left);
+});
+
+test('a quantity that is missing can be typed, or read off a tape', () => {
+  const { edge } = JACKET.quantities as { edge: object };
+  const works = { hooks: (JACKET.works as { hooks: object }).hooks };
+  render(<Home of={{ ...JACKET, works, quantities: { edge: { ...edge, parts: typed('') } } }} />);
+  tap(screen.getByRole('button', { name: 'Read it' }));
+  tap(screen.getByRole('button', { name: 'Type it' }));
+  expect(ways).toEqual([
+    { to: 'missing', step: 'hooks||marks', read: true },
+    { to: 'missing', step: 'hooks||marks' },
+  ]);
+});
+
+test('a line says a number that no tape makes as exactly as its page does', () => {
+  const stitch = {
+    ...{ name: 'Topstitching', calculation: 'sizes', rank: 1 },
+    fields: { what: typed('stitch'), stitchBy: typed('mm'), stitch: typed('2.5') },
+  };
+  render(<Home of={{ ...JACKET, works: { stitch } }} />);
+  expect(screen.getByRole('button', { name: /^Topstitching ?0\.25 cm$/ })).toBeTruthy();
+});
+
+test('what must be decided before the next cut is listed while that is further on', () => {
+  const hem = (JACKET.works as { hem: object }).hem;
+  const strip = { ...(STRIP.strip as object), rank: 9 };
+  render(<Home of={{ ...JACKET, works: { hem, strip } }} />);
+  // The strip is cut, hems are pressed, then it is punched.
+  expect(screen.queryByRole('button', { name: /^Before the next cut/ })).toBeNull();
+  while (!key().textContent?.includes('press the first turn')) {
+    tap(screen.queryByRole('button', { name: 'Check' }) ?? made());
+  }
+  fireEvent.click(screen.getByRole('button', { name: /^Before the next cut \(Armhole strip\)/ }));
+  expect(screen.getByText('Front edge')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'These numbers are final' }));
+  expect(state.record.quantities.edge).toMatchObject({ final: true });
+});
+
 test('several of a row are said to be made at once, in one press', () => {
   render(<Home of={JACKET} />);
   for (let i = 0; i < 3; i++) tap(made());
@@ -174,7 +292,7 @@ test('a missing number is named on the key, which leads to it', () => {
   const works = { hooks: (JACKET.works as { hooks: object }).hooks };
   render(<Home of={{ ...JACKET, works, quantities: { edge: { ...edge, parts: typed('') } } }} />);
   expect(key().textContent).toContain('Front edge: give a number.');
-  tap(screen.getByRole('button', { name: 'Give it' }));
+  tap(screen.getByRole('button', { name: 'Type it' }));
   expect(ways).toEqual([{ to: 'missing', step: 'hooks||marks' }]);
 });
 

@@ -1,0 +1,16 @@
+import { Order } from '../../screens/garment/order.tsx';
+import type { HandProps } from './hand-props.ts';
+import { keepInHand } from './in-hand.ts';
+
+type Props = HandProps & {
+  onDone: () => void;
+};
+
+/** All steps of the garment in hand, and the order of its works. */
+export function OrderPlace({ state, bench, hand, said, store, id, onDone }: Props) {
+  const takeInHand = (home: string) => {
+    keepInHand(store, id, home);
+    onDone();
+  };
+  return <Order {...{ state, bench, said, onDone }} onAct={hand.act} onInHand={takeInHand} />;
+}

@@ -1,0 +1,97 @@
+import { useState } from 'preact/hooks';
+import { garmentOrderWords as words } from '#words/garment-order-words.ts';
+import { isMade } from '../../garment/next/next.ts';
+import type { WorkLine } from '../../garment/next/work-lines.ts';
+import type { GarmentStep } from '../../garment/work-out/told.ts';
+import type { OrderProps } from './order.tsx';
+import { stepWords } from './say.ts';
+
+type Props = OrderProps & { line: WorkLine };
+
+/** The steps of a work: how far each is, and what can be said of it. */
+export function OrderSteps(props: Props) {
+  const { line, onAct } = props;
+  const { steps } = line;
+  const [open, setOpen] = useState<string>();
+  const unmade = steps.filter(({ made }) => made === 0);
+  const allBefore = () => {
+    const homes = unmade.map(({ home }) => home);
+    onAct({ do: 'make before', homes, id: crypto.randomUUID(), now: Date.now() });
+  };
+  return (
+    <>
+      {steps.map((step) => (
+        <StepLine
+          {...props}
+          key={step.home}
+          step={step}
+          isOpen={open === step.home}
+          onOpen={() => setOpen(open === step.home ? undefined : step.home)}
+        />
+      ))}
+      {unmade.length > 1 && (
+        <button type="button" class="whole" onClick={allBefore}>
+          {words.whole(line.name)}
+        </button>
+      )}
+    </>
+  );
+}
+
+type LineProps = Props & { step: GarmentStep; isOpen: boolean; onOpen: () => void };
+
+function StepLine(props: LineProps) {
+  const { state, step, isOpen, onOpen } = props;
+  return (
+    <>
+      <button type="button" class="step" aria-expanded={isOpen} onClick={onOpen}>
+        <span>{stepWords(state.answer, step)}</span>
+        <small>
+          {words.stages[step.step.stage]} · {stateSaid(props)}
+        </small>
+      </button>
+      {isOpen && (
+        <div class="deeds">
+          {deedsFor(props).map(([face, press]) => (
+            <button type="button" key={face} onClick={press}>
+              {face}
+            </button>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
+function stateSaid({ state, step }: LineProps): string {
+  const { home, made, of, passed } = step;
+  if (state.answer.sound.before.has(home)) return words.before;
+  if (isMade(step)) return words.made;
+  if (passed) return words.passed;
+  if (made > 0) return words.partly(made, of ?? made);
+  return state.answer.values.get(home)?.ok ? words.open : words.waits;
+}
+
+type Deed = readonly [face: string, press: () => void];
+
+function deedsFor({ state, step, onAct, onInHand }: LineProps): Deed[] {
+  const { home, made, passed } = step;
+  const now = Date.now();
+  const before = state.answer.sound.before.get(home);
+  const pass = (over: boolean) => onAct({ do: 'pass', home, over, now });
+  const go = () => {
+    if (passed) pass(false);
+    onInHand(home);
+  };
+  const open = !isMade(step);
+  const deeds: readonly (Deed | false | undefined)[] = [
+    open && [words.go, go],
+    open && (passed ? [words.takeUp, () => pass(false)] : [words.pass, () => pass(true)]),
+    made === 0 && [
+      words.sayBefore,
+      () => onAct({ do: 'make before', homes: [home], id: crypto.randomUUID(), now }),
+    ],
+    before && [words.notBefore, () => onAct({ do: 'unmake', fact: before.id, now })],
+  ];
+  return deeds.filter((deed): deed is Deed => Array.isArray(deed));
+}

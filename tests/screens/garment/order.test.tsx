@@ -1,0 +1,111 @@
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { useState } from 'preact/hooks';
+import { afterEach, expect, test } from 'vitest';
+import { act } from '../../../src/garment/actions/act.ts';
+import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { MadeToIt } from '../../../src/screens/garment/made-to-it.tsx';
+import { Order } from '../../../src/screens/garment/order.tsx';
+import { benchOf } from '../../controls/helpers.ts';
+import { garmentOf, typed } from '../../garment/trial/garments.ts';
+import { KNOWN } from '../../garment/trial/known.ts';
+
+const hem = (name: string, rank: number) => ({
+  ...{ name, calculation: 'hem', rank },
+  fields: {
+    ...{ depth: typed('2'), style: typed('unequal'), turn: typed('0.7') },
+    edgeStitch: typed('0.2'),
+  },
+});
+/** Invented: three hems. */
+const SKIRT = garmentOf({
+  works: { back: hem('Back hem', 1), front: hem('Front hem', 2), lining: hem('Lining hem', 3) },
+});
+
+const BENCH = benchOf();
+let state: State;
+const inHand: string[] = [];
+
+function Screen() {
+  const [now, set] = useState(() => begin(SKIRT, KNOWN));
+  state = now;
+  return (
+    <Order
+      state={now}
+      bench={BENCH}
+      said={undefined}
+      onAct={(action) => set((was) => act(was, action).state)}
+      onInHand={(home) => inHand.push(home)}
+      onDone={() => {}}
+    />
+  );
+}
+
+afterEach(() => {
+  inHand.length = 0;
+  cleanup();
+});
+
+const works = () => screen.getAllByRole('heading', { level: 2 }).map((one) => one.textContent);
+const press = (name: string | RegExp) =>
+  fireEvent.click(screen.getByRole('button', { name }) as HTMLElement);
+
+test('one press moves a work; the focus goes with it, and its place is said', () => {
+  render(<Screen />);
+  const later = screen.getByRole('button', { name: 'Back hem: later' });
+  later.focus();
+  fireEvent.click(later);
+  expect(works()).toEqual(['Front hem', 'Back hem', 'Lining hem']);
+  expect(document.activeElement?.getAttribute('aria-label')).toBe('Back hem: later');
+  expect(screen.getByText('Back hem is 2 of 3 now.')).toBeTruthy();
+  press('Back hem: later');
+  expect(works()).toEqual(['Front hem', 'Lining hem', 'Back hem']);
+  // Where it can go no further, the focus is at the way back.
+  expect(document.activeElement?.getAttribute('aria-label')).toBe('Back hem: earlier');
+  expect(state.answer.steps[0]?.home).toBe('front||first-press');
+});
+
+test('a step is gone to, passed over and taken up again', () => {
+  render(<Screen />);
+  press(/Front hem: press the first turn/);
+  press('Pass it over');
+  expect(within(screen.getByRole('main')).getByText(/passed over/)).toBeTruthy();
+  press('Take it up again');
+  expect(state.record).not.toHaveProperty('passed');
+  press('Go to it');
+  expect(inHand).toEqual(['front||first-press']);
+});
+
+test('a step, and a whole work, was made before the app knew; each can be said not to be', () => {
+  render(<Screen />);
+  press('All of Back hem was made before the app knew');
+  const made = state.answer.steps.filter((step) => step.made > 0).map(({ home }) => home);
+  expect(made.every((home) => home.startsWith('back|'))).toBe(true);
+  expect(made.length).toBe(3);
+  press(/Back hem: press the first turn.*made before the app knew/);
+  press('It isn’t made yet');
+  expect(state.answer.steps.filter((step) => step.made > 0).length).toBe(2);
+});
+
+test('before a change is taken back that something was made to, what comes of it is shown', () => {
+  const now = 5;
+  const place = { work: 'back', field: 'turn' };
+  const home = 'back||first-press';
+  let held = act(begin(SKIRT, KNOWN), { do: 'choose', place, parts: typed('0.9'), now }).state;
+  held = act(held, { do: 'make', home, id: 'f', tape: 8000, now }).state;
+  const { refused } = act(held, { do: 'undo', change: held.log[0]?.id ?? 0, now });
+  if (refused?.why !== 'made to it') throw new Error(refused?.why);
+  const pressed: string[] = [];
+  render(
+    <MadeToIt
+      state={held}
+      bench={BENCH}
+      asks={refused}
+      onUndo={() => pressed.push('undo')}
+      onLeave={() => pressed.push('leave')}
+    />,
+  );
+  expect(screen.getByRole('alertdialog').textContent).toMatch(/Back hem.*0.2 cm more/);
+  press('Leave it as it is');
+  press('Take it back all the same');
+  expect(pressed).toEqual(['leave', 'undo']);
+});
