@@ -1,7 +1,8 @@
 import type { State } from '../../garment/actions/state.ts';
 import { type Next, nextOf } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
-import { GarmentHome, type HomeWay } from '../../screens/garment/home.tsx';
+import { GarmentHome } from '../../screens/garment/home.tsx';
+import type { HomeWay } from '../../screens/garment/home-way.ts';
 
 import { missingWay } from '../../screens/garment/missing-way.ts';
 import { refusedSaid } from '../../screens/garment/refused-words.ts';

@@ -12,6 +12,7 @@ import { readHome } from '../../garment/record/home.ts';
 import { readLength } from '../../lengths/read-length.ts';
 import { Checks, useChecks } from './checks.tsx';
 import './home-style.ts';
+import type { HomeWay } from './home-way.ts';
 import { Key } from './key.tsx';
 import { LastPress } from './last-press.tsx';
 import { Lines } from './lines.tsx';
@@ -20,14 +21,6 @@ import { canBeRead } from './missing-way.ts';
 import { BeforeNextCut } from './next-cut.tsx';
 import { StepMore } from './step-more.tsx';
 import { useTogether } from './use-together.ts';
-
-/** Where home leads. */
-export type HomeWay =
-  | { to: 'garments' | 'add' | 'measures' | 'convert' | 'tape' | 'order' }
-  | { to: 'work'; work: string }
-  | { to: 'decide'; home: string }
-  /** A number that is missing: of a quantity, or in a work; to be typed, or read off a tape. */
-  | { to: 'missing'; step: string; read?: true };
 
 interface Props {
   state: State;

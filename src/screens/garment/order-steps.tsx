@@ -3,7 +3,7 @@ import { garmentOrderWords as words } from '#words/garment-order-words.ts';
 import { isMade } from '../../garment/next/next.ts';
 import type { WorkLine } from '../../garment/next/work-lines.ts';
 import type { GarmentStep } from '../../garment/work-out/told.ts';
-import type { OrderProps } from './order.tsx';
+import type { OrderProps } from './order-props.ts';
 import { stepWords } from './say.ts';
 
 type Props = OrderProps & { line: WorkLine };

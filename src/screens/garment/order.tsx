@@ -1,29 +1,16 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { garmentOrderWords as words } from '#words/garment-order-words.ts';
-import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { useLanding } from '../../controls/use-landing.ts';
-import type { Action } from '../../garment/actions/act.ts';
 import { moved } from '../../garment/actions/rank.ts';
-import type { State } from '../../garment/actions/state.ts';
 import { type WorkLine, workLines } from '../../garment/next/work-lines.ts';
 import { workName } from './names.ts';
 import css from './order.css?inline';
+import type { OrderProps } from './order-props.ts';
 import { OrderSteps } from './order-steps.tsx';
 
 adopt(css);
-
-export interface OrderProps {
-  state: State;
-  bench: Bench;
-  /** What went wrong, in words. */
-  said: string | undefined;
-  onAct: (action: Action) => void;
-  /** Takes a step in hand, and goes to it. */
-  onInHand: (home: string) => void;
-  onDone: () => void;
-}
 
 /** A press that moved a work: where the focus is to be once it has gone there. */
 type Pressed = { work: string; by: -1 | 1 } | undefined;

@@ -5,7 +5,7 @@ import type { Action } from '../../garment/actions/act.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { afterNext, type Next } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
-import type { HomeWay } from './home.tsx';
+import type { HomeWay } from './home-way.ts';
 import { lastPress } from './last-press.tsx';
 import { numberOf, stepWords } from './say.ts';
 import type { Together } from './use-together.ts';
