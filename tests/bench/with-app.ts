@@ -5,13 +5,15 @@ import { launchBrowser } from '../browser/harness.ts';
 
 /**
  * Builds and serves the app, lets `work` use it in a browser, and takes everything down.
+ * `BUILT=folder` serves what was built there before.
  * @param flags what else the browser is started with
  */
 export async function withApp(
   work: (browser: Browser, address: string) => Promise<void>,
   flags: readonly string[] = [],
 ) {
-  const built = await buildApp();
+  const { BUILT } = process.env;
+  const built = BUILT ?? (await buildApp());
   const served = await serveApp(built);
   const browser = await launchBrowser(flags);
   try {
@@ -19,6 +21,6 @@ export async function withApp(
   } finally {
     await browser.close();
     await served.close();
-    await rm(built, { recursive: true });
+    if (!BUILT) await rm(built, { recursive: true });
   }
 }

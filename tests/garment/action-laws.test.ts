@@ -34,9 +34,6 @@ function named(action: Action, { log, answer }: State): Set<string> {
     return new Set(answer.sound.facts.get(`${action.quantity}||`)?.map(({ id }) => id));
   }
   if (action.do === 'undo') return new Set(inEdits(log.find(({ id }) => id === action.change)));
-  if (action.do === 'back one') {
-    return new Set(inEdits([...log].reverse().find(({ press }) => press)));
-  }
   return new Set();
 }
 

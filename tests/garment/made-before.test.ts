@@ -9,6 +9,7 @@ import { readRecord } from '../../src/garment/record/read-record.ts';
 import type { Garment } from '../../src/garment/record/record.ts';
 import { openBefore } from '../../src/garment/work-out/before-cut.ts';
 import { mm } from '../../src/lengths/length.ts';
+import { backOne } from './trial/back-one.ts';
 import { garmentOf, output, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
 
@@ -84,7 +85,7 @@ test('a whole row is one fact and one press, taken back as one; a row under way 
   const state = after(begin(coat('60'), KNOWN), before(ROW, CUT));
   expect(Object.keys(state.record.facts)).toEqual(['b-1', 'b-2']);
   expect(stepsMade(state.answer).made).toBe(2);
-  const back = act(state, { do: 'back one', now });
+  const back = act(state, backOne(state, now));
   expect(back.state.record.facts).toEqual({});
   const one = after(begin(coat('60'), KNOWN), { do: 'make', home: ROW, id: 'f', tape, now });
   expect(act(one, before(ROW)).refused).toEqual({ why: 'begun' });

@@ -8,6 +8,7 @@ import { plusMinus } from '../../src/garment/work-out/doubt.ts';
 import type { Known } from '../../src/garment/work-out/seen-work.ts';
 import { mm } from '../../src/lengths/length.ts';
 import type { Run } from '../../src/sewing/run.ts';
+import { backOne } from './trial/back-one.ts';
 import { garmentOf, output, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
 
@@ -104,7 +105,7 @@ test('fewer asked than made is said, and is no conflict: its count is what is ma
   expect(state.answer.values.get(HOLES)).toMatchObject({ row: { conflict: [], fewer: true } });
   expect(numberAt(state, homeOf('strip', '', 'count'))).toBe(10);
   // All of one press is taken back at once.
-  state = act(state, { do: 'back one', now }).state;
+  state = act(state, backOne(state, now)).state;
   expect(state.record.facts).toEqual({});
   expect(state.record.begun).toEqual({});
 });

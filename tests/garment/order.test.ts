@@ -6,6 +6,7 @@ import { besides, nextCut, nextOf } from '../../src/garment/next/next.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { readRecord } from '../../src/garment/record/read-record.ts';
 import type { Fact, Garment } from '../../src/garment/record/record.ts';
+import { backOne } from './trial/back-one.ts';
 import { garmentOf, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
 
@@ -110,7 +111,7 @@ test('a step is passed over in the record: the key goes past it, also after a re
   expect(nextOf(all.answer).kind).toBe('all made');
   // Made, it is passed over no more, and leaves no list behind.
   expect(all.record).not.toHaveProperty('passed');
-  expect(act(all, { do: 'back one', now }).state.record.passed).toEqual({ [row('a')]: true });
+  expect(act(all, backOne(all, now)).state.record.passed).toEqual({ [row('a')]: true });
 });
 
 test('what was passed over is taken up again, and passing over is a change like others', () => {
@@ -118,7 +119,11 @@ test('what was passed over is taken up again, and passing over is a change like 
   const over = after(state, { do: 'pass', home: row('a'), over: true, now });
   const up = after(over, { do: 'pass', home: row('a'), over: false, now });
   expect(nextOf(up.answer)).toMatchObject({ step: { home: row('a') } });
-  const { changed: _, edits: __, ...undone } = after(over, { do: 'undo', change: 1, now }).record;
+  const {
+    changed: _,
+    edits: __,
+    ...undone
+  } = after(over, { do: 'undo', change: over.log[0]?.id ?? 0, now }).record;
   const { changed: ___, edits: ____, ...before } = state.record;
   expect(undone).toEqual(before);
   expect(act(state, { do: 'pass', home: 'none||x', over: true, now }).refused).toMatchObject({
@@ -144,7 +149,7 @@ test('left and right that are alike are made with one press, each a fact, all ta
   expect(made.refused).toBeUndefined();
   const facts = Object.values(made.state.record.facts) as Fact[];
   expect(facts.map(({ home }) => home)).toEqual([cut('a', 'left'), cut('a', 'right')]);
-  expect(act(made.state, { do: 'back one', now }).state.record.facts).toEqual({});
+  expect(act(made.state, backOne(made.state, now)).state.record.facts).toEqual({});
 });
 
 test('a side with another number is not made along with it', () => {

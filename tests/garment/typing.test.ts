@@ -63,7 +63,7 @@ describe('typing', () => {
     expect(numberAt(settled, CUT)).toBe(mm(663));
     expect(settled.log).toHaveLength(1);
     expect(settled.record.edits).toBe(back.edits + 1);
-    const undone = act(settled, { do: 'undo', change: 1, now }).state;
+    const undone = act(settled, { do: 'undo', change: settled.log[0]?.id ?? 0, now }).state;
     expect(plain(undone.record)).toEqual(plain(back));
   });
 

@@ -3,6 +3,7 @@ import { type Action, act } from '../../src/garment/actions/act.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { mm } from '../../src/lengths/length.ts';
+import { backOne } from './trial/back-one.ts';
 import { garmentOf, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
 
@@ -49,7 +50,7 @@ test('a change that nothing was made to, or only before, is taken back at once',
 
 test('the last press is taken back whatever was settled since, as long as nothing touched it', () => {
   const made = after(begin(back, KNOWN), cut, longer, named);
-  const back1 = act(made, { do: 'back one', now });
+  const back1 = act(made, backOne(made, now));
   expect(back1.refused).toBeUndefined();
   expect(back1.state.record.facts).toEqual({});
   expect(back1.state.record.works).toBe(made.record.works);
@@ -59,9 +60,9 @@ test('a press that can’t be taken back says why', () => {
   const made = after(begin(back, KNOWN), { ...cut, measured: mm(640) } as Action);
   const moved = after(made, { do: 'measure', fact: 'cut', measured: mm(650), now });
   // The measure is the last press, and goes first; then what was made goes.
-  const first = act(moved, { do: 'back one', now });
+  const first = act(moved, backOne(moved, now));
   expect(first.state.record.facts.cut).toMatchObject({ measured: mm(640) });
-  expect(act(first.state, { do: 'back one', now }).state.record.facts).toEqual({});
+  expect(act(first.state, backOne(first.state, now)).state.record.facts).toEqual({});
   const press = made.log.at(-1)?.id ?? 0;
   expect(act(moved, { do: 'undo', change: press, now }).refused).toMatchObject({
     ...{ why: 'changed since', slot: ['facts', 'cut'] },

@@ -45,7 +45,7 @@ interface Doing {
   /** What it came to here. */
   state: State;
   /** What it came to on what another tab had left. */
-  redone?: Done;
+  redone?: Done | undefined;
 }
 
 function createHolder(store: Store, id: string): Holder {
@@ -130,8 +130,10 @@ function createHolder(store: Store, id: string): Holder {
         state = done.state;
         const one: Doing = { action, state };
         const deed: Deed = (now) => {
+          // It took the store too long, and is there all the same.
+          if (isSame(now, one.redone?.state ?? one.state)) return now;
           const inStep = disk !== undefined && isSame(now, disk);
-          if (!inStep) one.redone = act(begun(now, one.state.known), action);
+          one.redone = inStep ? undefined : act(begun(now, one.state.known), action);
           const { record, log } = one.redone?.state ?? one.state;
           return { record, log };
         };

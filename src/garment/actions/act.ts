@@ -8,7 +8,7 @@ import { type Ranking, rank } from './rank.ts';
 import { remove } from './remove.ts';
 import { type Done, refuse, type State, settle } from './state.ts';
 import { type FieldPlace, isPlaceThere, settleTyping, type, typedEdits } from './typing.ts';
-import { backOne, undo } from './undo.ts';
+import { undo } from './undo.ts';
 import { add, putBack, type Saying, say, share, takeOff, unlink } from './works.ts';
 
 /** What the maker does. Times are in ms since 1970, lengths in 1/8000 mm; ids are new ones. */
@@ -40,7 +40,6 @@ export type Action = { now: number } & (
   | { do: 'decide'; home: string; way: string; allow?: number }
   /** `sure`: also where something was made to it. */
   | { do: 'undo'; change: number; sure?: boolean }
-  | { do: 'back one' }
 );
 
 /**
@@ -106,7 +105,5 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       return decide(state, action.home, action.way, action);
     case 'undo':
       return undo(state, action.change, action);
-    case 'back one':
-      return backOne(state, now);
   }
 }

@@ -103,7 +103,7 @@ export function settle(state: State, what: string, edits: readonly Edit[], given
   const answer = workOut(record, state.known, state.answer.memory);
   const path = byHand ? newCircle(answer, state.answer) : undefined;
   if (path) return refuse(state, { why: 'circle', path });
-  const change = { id: nextId(state.log), what, edits: real, press };
+  const change = { id: nextId(state.log, now), what, edits: real, press };
   return { state: { ...state, record, answer, size, log: logged(state.log, change, undoes) } };
 }
 
@@ -123,8 +123,9 @@ function newCircle(now: Answer, before: Answer): readonly string[] | undefined {
   return undefined;
 }
 
-function nextId(log: readonly Change[]): number {
-  return log.reduce((most, { id }) => Math.max(most, id), 0) + 1;
+/** By the time it is done: another tab's changes are not taken for it, though they come between. */
+function nextId(log: readonly Change[], now: number): number {
+  return log.reduce((most, { id }) => Math.max(most, id + 1), now);
 }
 
 /** Taking back a press leaves nothing to take back; taking back a change is itself one. */

@@ -2,11 +2,16 @@ import type { Fact, MadeBefore } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
 import { same } from '../work-out/same.ts';
 import { at, type Edit, inverse } from './slots.ts';
-import { type Done, type Refused, refuse, type State, settle } from './state.ts';
+import { type Change, type Done, type Refused, refuse, type State, settle } from './state.ts';
 import { hasFacts } from './works.ts';
 
+/** The last press of a garment, which is the one that is taken back. */
+export function lastPress({ log }: State): Change | undefined {
+  return [...log].reverse().find(({ press }) => press);
+}
+
 /**
- * Takes one change back, and nothing made since. Where something was made to it, that is said first:
+ * Takes one change back, all of it when it made several, and nothing made since. Where something was made to it, that is said first:
  * with the change taken back it would be otherwise than asked.
  * @param sure the maker has seen that, and wants it all the same
  */
@@ -22,7 +27,8 @@ export function undo(
     if (refused) return refuse(state, refused);
   }
   const { press } = change;
-  const done = settle(state, 'undo', inverse(change.edits), { now, press, undoes: id });
+  const edits = change.edits.filter((one) => !staysBegun(state, change, one));
+  const done = settle(state, 'undo', inverse(edits), { now, press, undoes: id });
   const homes = sure || press ? [] : madeTo(state, done.state, id);
   return homes.length > 0 ? refuse(state, { why: 'made to it', change: id, homes }) : done;
 }
@@ -42,10 +48,15 @@ function madeTo(state: State, without: State, id: number): string[] {
     .map(({ home }) => home);
 }
 
-/** Takes the last press back, all of it when it made several. */
-export function backOne(state: State, now: number): Done {
-  const last = [...state.log].reverse().find(({ press }) => press);
-  return last ? undo(state, last.id, { now }) : refuse(state, { why: 'not there', what: 'change' });
+/** A row is begun as long as a fact of it stands that the change didn't make. */
+function staysBegun(
+  { answer }: State,
+  { edits }: Change,
+  { slot: [map, home = ''] }: Edit,
+): boolean {
+  if (map !== 'begun') return false;
+  const own = new Set(edits.map(({ slot }) => slot[1]));
+  return (answer.sound.facts.get(home) ?? []).some(({ id }) => !own.has(id));
 }
 
 function refusedFor(state: State, { slot, before, after }: Edit): Refused | undefined {

@@ -4,6 +4,7 @@ import { Rich } from '../../controls/rich.tsx';
 import type { Action } from '../../garment/actions/act.ts';
 import { at } from '../../garment/actions/slots.ts';
 import type { Change, State } from '../../garment/actions/state.ts';
+import { lastPress } from '../../garment/actions/undo.ts';
 import type { Fact } from '../../garment/record/record.ts';
 import { numberAt } from './say.ts';
 
@@ -15,11 +16,6 @@ interface Props {
   /** What went wrong, in words. */
   said: string | undefined;
   onAct: (action: Action) => void;
-}
-
-/** The last press of a garment, which is the one that is taken back. */
-export function lastPress({ log }: State): Change | undefined {
-  return [...log].reverse().find(({ press }) => press);
 }
 
 /** What was pressed last, with the way back, until the next press; and what went wrong. */
@@ -37,7 +33,10 @@ export function LastPress({ state, bench, waiting, said, onAct }: Props) {
         <p>
           <Rich text={waiting > 0 ? words.keeping : pressSaid(state, last, bench)} />
           {' · '}
-          <button type="button" onClick={() => onAct({ do: 'back one', now: Date.now() })}>
+          <button
+            type="button"
+            onClick={() => onAct({ do: 'undo', change: last.id, now: Date.now() })}
+          >
             {words.backOne}
           </button>
         </p>

@@ -3,10 +3,10 @@ import { garmentHomeWords as words } from '#words/garment-home-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Action } from '../../garment/actions/act.ts';
 import type { State } from '../../garment/actions/state.ts';
+import { lastPress } from '../../garment/actions/undo.ts';
 import { afterNext, type Next } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
 import type { HomeWay } from './home-way.ts';
-import { lastPress } from './last-press.tsx';
 import { numberOf, stepWords } from './say.ts';
 import type { Together } from './use-together.ts';
 
@@ -83,6 +83,7 @@ function waysFor(props: Props, act: (action: Action) => void, onUpTo: () => void
     const homes = [home, ...together.also.map((step) => step.home)];
     act({ do: 'make before', homes, id: crypto.randomUUID(), now });
   };
+  const last = lastPress(state);
   const passes = !passed && afterNext(answer, home) !== undefined;
   const isRow = next.mark !== undefined && of > next.mark.rank + 1;
   const ways: readonly (WayOut | false)[] = [
@@ -91,7 +92,7 @@ function waysFor(props: Props, act: (action: Action) => void, onUpTo: () => void
     also.length > 0 && [together.also.length > 0 ? words.singly : words.together(sides), turn],
     made === 0 && [words.before, before],
     passes && [words.passOver, () => over(true)],
-    lastPress(state) !== undefined && [words.backOne, () => act({ do: 'back one', now })],
+    last !== undefined && [words.backOne, () => act({ do: 'undo', change: last.id, now })],
     [words.work, () => onGo({ to: 'work', work: id })],
     [words.speak, () => props.onSpeak(`${said}. ${numberOf(kind, next.value, bench)}`)],
   ];

@@ -220,7 +220,11 @@ test('what nobody has changed meanwhile is kept anew without a question, and is 
   const { record, log } = await loadGarment(store, 'coat');
   expect(Object.keys(record.works)).toEqual(['hooks']);
   expect(log.map(({ what }) => what)).toEqual(['keep']);
-  const state = act(begin(record, new Map(), log), { do: 'undo', change: 1, now: 9 }).state;
+  const state = act(begin(record, new Map(), log), {
+    do: 'undo',
+    change: log[0]?.id ?? 0,
+    now: 9,
+  }).state;
   expect(state.record.works.hooks).toMatchObject({ fields: { opening: text('10') } });
 });
 

@@ -6,6 +6,7 @@ import { nextOf } from '../../../src/garment/next/next.ts';
 import type { Garment } from '../../../src/garment/record/record.ts';
 import { addGarment, loadGarment } from '../../../src/storage/garments.ts';
 import { openStore, type Store, StoreError } from '../../../src/storage/store.ts';
+import { backOne } from '../../garment/trial/back-one.ts';
 import { garmentOf, typed } from '../../garment/trial/garments.ts';
 
 /** Invented: three hooks on an edge of 11 cm, and a hem. */
@@ -47,6 +48,11 @@ async function held(store: Store): Promise<Holder> {
 }
 
 const make = (id: string): Action => ({ do: 'make', home: HOOKS, id, tape: 8000, now: 5 });
+const lastBack = (holder: Holder): Action => {
+  const state = holder.state();
+  if (!state) throw new Error('not read yet');
+  return backOne(state, 9);
+};
 const kept = (holder: Holder) => until(() => expect(holder.waiting()).toBe(0));
 const onDisk = async (store: Store): Promise<Garment> => (await loadGarment(store, 'g')).record;
 
@@ -104,6 +110,55 @@ test('what the store can’t take is held, said, and kept once it can', async ()
   holder.again();
   await kept(holder);
   expect((await onDisk(store)).facts).toHaveProperty('a');
+});
+
+test('what was slow, and kept all the same, is not done again', async () => {
+  const { store } = await jacket();
+  let slow = false;
+  const sluggish: Store = {
+    ...store,
+    async transact(mode, work) {
+      const done = await store.transact(mode, work);
+      if (!slow || mode === 'readonly') return done;
+      slow = false;
+      throw new StoreError('slow');
+    },
+  };
+  const holder = await held(sluggish);
+  const slowly = async (action: Action) => {
+    slow = true;
+    holder.act(action);
+    await until(() => expect(holder.trouble()?.fault).toBe('slow'));
+    holder.again();
+    await kept(holder);
+    expect(holder.refused()).toBeUndefined();
+    expect(holder.state()?.record).toEqual(await onDisk(store));
+    return Object.keys((await onDisk(store)).facts);
+  };
+  expect(await slowly(make('a'))).toEqual(['a']);
+  expect(await slowly(make('b'))).toEqual(['a', 'b']);
+  expect(await slowly(lastBack(holder))).toEqual(['a']);
+});
+
+test('two tabs: back one takes back what that tab has made last, not what the other has', async () => {
+  const { name, store } = await jacket();
+  const [here, there] = [await held(store), await held(openStore(name))];
+  there.act(make('a'));
+  await kept(there);
+  here.look();
+  await until(() => expect(here.state()?.record.facts).toHaveProperty('a'));
+  // Neither has heard of the other.
+  here.act(make('b'));
+  there.act(lastBack(there));
+  await kept(here);
+  await kept(there);
+  const { facts, begun } = await onDisk(store);
+  expect(Object.keys(facts)).toEqual(['b']);
+  // The row is begun as long as any of it is made.
+  expect(Object.keys(begun)).toEqual([HOOKS]);
+  expect(there.refused()).toBeUndefined();
+  here.look();
+  await until(() => expect(here.state()?.record.facts).toEqual(facts));
 });
 
 test('what is being typed is on the disk too, and settles there with the next press', async () => {

@@ -47,8 +47,7 @@ export class FactBook {
       const home = `${action.quantity}||`;
       const at = Object.keys(record.facts).find((id) => homeIn(record.facts[id]) === home);
       copy([at ?? action.id]);
-    } else if (action.do === 'back one') this.#takeBack(this.#presses.at(-1)?.id);
-    else if (action.do === 'undo') {
+    } else if (action.do === 'undo') {
       // What was typed settles first, and no fact hangs on it.
       if (log.some(({ id }) => id === action.change)) this.#takeBack(action.change);
     }

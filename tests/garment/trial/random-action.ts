@@ -6,6 +6,7 @@ import type { State } from '../../../src/garment/actions/state.ts';
 import type { FieldPlace } from '../../../src/garment/actions/typing.ts';
 import type { Fact, Quantity, Work } from '../../../src/garment/record/record.ts';
 import { numberOf } from '../../../src/garment/record/sound.ts';
+import { backOne } from './back-one.ts';
 import type { Dice } from './dice.ts';
 import { givesOf, randomOption, randomParts, randomWork, takeable } from './random-work.ts';
 
@@ -96,7 +97,7 @@ export function randomAction(d: Dice, state: State, weights = ALL): Action {
     case 'unmake':
       return { do: 'unmake', fact: facts.length > 0 ? d.of(facts) : 'none', now };
     case 'back one':
-      return { do: 'back one', now };
+      return backOne(state, now);
     case 'undo':
       return {
         ...{ do: 'undo', change: d.of([...state.log.slice(-12), { id: 0 }]).id },
