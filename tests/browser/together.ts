@@ -6,6 +6,7 @@ import { garmentWords as words } from '#words/garment-words.ts';
 import type { Garment, Work } from '../../src/garment/record/record.ts';
 import { openApp } from './harness.ts';
 import { keptGarments } from './kept-garments.ts';
+import { chance, lastOf } from './orders.ts';
 import { type Done, type Order, workThrough } from './tab-writer.ts';
 
 /** Garments both tabs work on, and one of each tab's own. */
@@ -172,18 +173,4 @@ function nameFaults(confirmed: readonly Done[], garments: readonly Garment[]): s
     const last = names.length === 0 ? [start] : lastOf(names).map(({ name }) => name);
     return last.includes(there[0]?.name ?? '') ? [] : [`${start}: is called ${there[0]?.name}`];
   });
-}
-
-/** Those that may have been the last: no other began only after they were confirmed. */
-function lastOf<One extends { from: number; to: number }>(changes: readonly One[]): One[] {
-  return changes.filter((one) => !changes.some(({ from }) => from > one.to));
-}
-
-/** Numbers from 0 to below 1, the same ones for the same seed (Park and Miller's generator). */
-function chance(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48_271) % 2_147_483_647;
-    return state / 2_147_483_647;
-  };
 }

@@ -2,6 +2,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { launchBrowser } from './harness.ts';
 import { workTogether } from './together.ts';
+import { pressTogether } from './together-in-hand.ts';
 
 let browser: Browser;
 
@@ -21,5 +22,16 @@ test('two tabs changing the same garments at once lose nothing', async () => {
   expect(lost).toEqual([]);
   expect(confirmed).toBeGreaterThan(40);
   expect(overlapping).toBeGreaterThan(20);
+  expect(complaints).toEqual([]);
+});
+
+test('two tabs with the same garment in hand, both pressing Made and changing its fields, lose nothing and make nothing twice', async () => {
+  const { kept, lost, complaints } = await pressTogether(browser, inject('address'), {
+    orders: 16,
+    seed: 7,
+  });
+  expect(lost).toEqual([]);
+  expect(kept.make).toBeGreaterThan(5);
+  expect(kept.settle + kept.type).toBeGreaterThan(5);
   expect(complaints).toEqual([]);
 });
