@@ -51,7 +51,7 @@ export async function workInHand(orders: readonly HandOrder[]): Promise<HandDone
   const said = async () => {
     await until(isKept);
     await soon();
-    return document.querySelector('.in-hand .last.warning') === null;
+    return document.querySelector('.in-hand .last .warning') === null;
   };
 
   /** Its words have to stand for a while: the other tab's presses change them, too. */
@@ -71,7 +71,7 @@ export async function workInHand(orders: readonly HandOrder[]): Promise<HandDone
   const back = async () => {
     await goTo('#/garments/open?g=row', '.next-key .made');
     const key = document.querySelector<HTMLElement>('.in-hand .last button');
-    const number = numberIn(textOf('.in-hand .last'));
+    const number = numberIn(textOf('.in-hand .last p:not(.warning)'));
     if (!key || number === '') return { kept: false };
     key.click();
     if (isKept()) return { kept: false };

@@ -155,7 +155,7 @@ test('the log lies beside the record, goes where it goes, and is in no other’s
   await changeGarment(store, 'coat', doing(rank(5), rank(6)));
   const { log } = await loadGarment(store, 'coat');
   expect(log.map(({ what }) => what)).toEqual(['rank', 'rank']);
-  await changeGarment(store, 'coat', doing({ do: 'undo', change: 2, now: 7 }));
+  await changeGarment(store, 'coat', doing({ do: 'undo', change: log.at(-1)?.id ?? 0, now: 7 }));
   expect((await loadGarment(store, 'coat')).record.works.hooks).toMatchObject({ rank: 5 });
   // Put away and back it can still be taken back; what is restored in its place has none.
   await moveGarment(store, 'coat', 'bin', 'spare');
