@@ -10,6 +10,8 @@ export interface Sheet {
   letter: { wide: number; high: number };
   /** The least a label may be high and wide, so that a thumb finds it. */
   row: number;
+  /** The most of the width that a label under the drawing takes, where it is another than beside it. */
+  under?: number;
 }
 
 export interface Box {
@@ -102,10 +104,12 @@ function rowOf({ row, letter }: Sheet): number {
   return Math.max(row, letter.high);
 }
 
-function labelWidth({ text, name = '' }: Dimension, { letter, width, row }: Sheet): number {
+function labelWidth(dimension: Dimension, { letter, width, row, under }: Sheet): number {
+  const { text, name = '' } = dimension;
+  const most = isAlong(dimension) ? (under ?? WIDEST_LABEL) : WIDEST_LABEL;
   const letters = Math.max(text.length, SMALL * inTwo(name));
   const wide = Math.max(letters * letter.wide + 2 * INSIDE, row);
-  return Math.min(wide, width * WIDEST_LABEL);
+  return Math.min(wide, width * most);
 }
 
 /** How many letters the longer line has when a name is broken at its best place. */

@@ -85,10 +85,10 @@ export type PaperShape =
   | { kind: 'line'; from: Point; to: Point; weight: number }
   | { kind: 'circle'; at: Point; radius: number; weight: number }
   | { kind: 'path'; points: readonly Point[]; weight: number; dash: readonly number[] }
-  /** `at` is where the lettering begins, on its foot line; `size` is its height in mm. */
-  | { kind: 'text'; at: Point; text: string; size: number };
+  /** `at` is where the lettering begins, on its foot line; `size` is the height of its capitals in mm. */
+  | { kind: 'text'; at: Point; text: string; size: number; bold?: true };
 
-/** One page, lying on its long side; in mm from its upper left corner. */
+/** One page, in mm from its upper left corner. */
 export interface PaperPage {
   width: number;
   height: number;

@@ -78,7 +78,7 @@ function mapShapes({ x, y }: Point, page: number, pages: number): PaperShape[] {
 }
 
 /** A bar of 50 mm and one of 2 in, side by side. */
-function barShapes({ x: left, y }: Point, { bars }: PaperWords): PaperShape[] {
+export function barShapes({ x: left, y }: Point, { bars }: Pick<PaperWords, 'bars'>): PaperShape[] {
   return BARS.flatMap((long, i): PaperShape[] => {
     const x = left + i * (BARS[0] + BETWEEN_BARS);
     const tick = (at: number) => rule({ x: at, y: y - 3 }, { x: at, y: y + 3 });

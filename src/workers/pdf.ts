@@ -6,14 +6,13 @@ import {
   rgb,
   StandardFonts,
 } from '@cantoo/pdf-lib';
+import { TYPE_SIZE } from '../drawing/helvetica.ts';
 import type { PaperPage, PaperShape } from '../drawing/paper-job.ts';
 import { asPrinted } from '../drawing/paper-letters.ts';
 
 /** Points of a PDF to a millimetre. */
 const POINTS = 72 / 25.4;
 const BLACK = rgb(0, 0, 0);
-/** Lettering of a height in mm is this much larger as a type size: capitals are 0.72 of it. */
-const TYPE_SIZE = 1 / 0.72;
 
 /** Pages as a PDF file that asks to be printed as it is. */
 export async function pdfOf(
@@ -26,26 +25,32 @@ export async function pdfOf(
   document.setProducer('');
   document.setCreator('');
   document.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
-  const font = await document.embedFont(StandardFonts.Helvetica);
+  const fonts: Fonts = {
+    plain: await document.embedFont(StandardFonts.Helvetica),
+    bold: await document.embedFont(StandardFonts.HelveticaBold),
+  };
   for (const [i, page] of pages.entries()) {
-    drawPage(document.addPage([page.width * POINTS, page.height * POINTS]), page, font);
+    drawPage(document.addPage([page.width * POINTS, page.height * POINTS]), page, fonts);
     onProgress((i + 1) / (pages.length + 1));
   }
   const bytes = await document.save();
   return new Uint8Array(bytes);
 }
 
-function drawPage(paper: PDFPage, { height, shapes }: PaperPage, font: PDFFont): void {
+/** A face that nothing is written in isn't in the file. */
+type Fonts = Readonly<Record<'plain' | 'bold', PDFFont>>;
+
+function drawPage(paper: PDFPage, { height, shapes }: PaperPage, fonts: Fonts): void {
   const place = ({ x, y }: { x: number; y: number }) => ({
     x: x * POINTS,
     y: (height - y) * POINTS,
   });
-  for (const shape of shapes) draw(paper, shape, place, font);
+  for (const shape of shapes) draw(paper, shape, place, fonts);
 }
 
 type Place = (at: { x: number; y: number }) => { x: number; y: number };
 
-function draw(paper: PDFPage, shape: PaperShape, place: Place, font: PDFFont): void {
+function draw(paper: PDFPage, shape: PaperShape, place: Place, fonts: Fonts): void {
   switch (shape.kind) {
     case 'line':
       paper.drawLine({
@@ -76,7 +81,7 @@ function draw(paper: PDFPage, shape: PaperShape, place: Place, font: PDFFont): v
       paper.drawText(asPrinted(shape.text), {
         ...place(shape.at),
         size: shape.size * TYPE_SIZE * POINTS,
-        font,
+        font: shape.bold ? fonts.bold : fonts.plain,
       });
   }
 }

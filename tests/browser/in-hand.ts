@@ -109,6 +109,11 @@ export const IN_HAND: readonly Screen[] = [
     await press(page, '.numbers .number');
     await page.locator('.deeds').first().waitFor();
   }),
+  state('the garment on paper', async (page) => {
+    await invented(page);
+    await press(page, '.bar button:last-child');
+    await page.locator('.sheet .page').first().waitFor();
+  }),
   state('garments with one on it', async (page) => {
     await invented(page);
     await page.goBack();

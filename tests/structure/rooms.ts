@@ -30,6 +30,10 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'record work-out',
       'what is shown next follows from the answer, whatever was done to get there',
     ),
+    sheet: room(
+      'record work-out next',
+      'what is put on paper is what the garment is worked out to, whoever asks for it',
+    ),
     backup: room(
       '. record work-out actions',
       'a file holds records, and is compared with what is here before it is taken',

@@ -77,3 +77,29 @@ function middles(length: number, perMm: number, greyAt: (at: number) => number |
   }
   return found;
 }
+
+/** Lettering of every page as the file has it: its foot line and size in mm, its type size in points. */
+export async function textPlaces(bytes: Uint8Array) {
+  const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+  const mm = (points: number) => (points * 25.4) / 72;
+  const pages = [];
+  for (let i = 1; i <= document.numPages; i++) {
+    const page = await document.getPage(i);
+    const [, , width = 0, height = 0] = page.view;
+    const { items } = await page.getTextContent();
+    const texts = items.flatMap((item) => {
+      if (!('str' in item) || item.str.trim() === '') return [];
+      const [, , , type = 0, x = 0, y = 0] = item.transform as number[];
+      const place = {
+        x: mm(x),
+        foot: mm(height - y),
+        wide: mm(item.width),
+        high: mm(0.718 * type),
+      };
+      return [{ text: item.str, type, ...place }];
+    });
+    pages.push({ width: mm(width), height: mm(height), texts });
+  }
+  await document.destroy();
+  return pages;
+}

@@ -83,6 +83,8 @@ function Home({ store, address, bench, id, hand, state, said, news, to }: HomePr
         return to({ w: way.work });
       case 'decide':
         return to({ d: way.home });
+      case 'sheet':
+        return address.go({ screen: 'garments', mode: 'sheet', draft: { g: id } });
       case 'missing':
         return to(missingDraft(state, way.step, way.read));
       default:

@@ -5,8 +5,8 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import type { PageState } from '../../calculation/page.ts';
 import { Paper } from '../../screens/paper/paper.tsx';
-import type { PaperServices } from '../../screens/paper/services.ts';
 import type { Store } from '../../storage/store.ts';
+import { PAPER_SERVICES } from './paper-services.ts';
 
 interface Props {
   store: Store;
@@ -16,16 +16,6 @@ interface Props {
   onState: (state: PageState) => void;
   onLeave: () => void;
 }
-
-// What makes and hands over files is fetched when it is asked for: choosing comes before.
-const loadFiles = () => import('./save-file.ts');
-const SERVICES: PaperServices = {
-  makePdf: (...job) => import('./paper-maker.ts').then((maker) => maker.makePdf(...job)),
-  save: (name, file) => loadFiles().then(({ saveFile }) => saveFile(name, file)),
-  share: canShare()
-    ? (name, file) => loadFiles().then(({ shareFile }) => shareFile(name, file))
-    : undefined,
-};
 
 /** A calculation's marks on paper; what is chosen of the paper is in the page's state. */
 export function PaperPlace({ store, calculation, state, bench, onState, onLeave }: Props) {
@@ -42,7 +32,7 @@ export function PaperPlace({ store, calculation, state, bench, onState, onLeave 
       answer={answer}
       bench={bench}
       page={page}
-      services={SERVICES}
+      services={PAPER_SERVICES}
       onPage={(to) => onState({ draft, page: to })}
       onLeave={onLeave}
     />
@@ -61,10 +51,4 @@ function useKeptName(store: Store, place: string | undefined): string | undefine
       .then(setName, () => undefined);
   }, [store, place]);
   return name;
-}
-
-/** Whether the phone takes files of this kind from an app. */
-function canShare(): boolean | undefined {
-  const probe = new File([''], 'template.pdf', { type: 'application/pdf' });
-  return navigator.canShare?.({ files: [probe] });
 }

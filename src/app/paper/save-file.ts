@@ -10,9 +10,24 @@ export function saveFile(name: string, file: Blob): void {
   setTimeout(() => URL.revokeObjectURL(link.href), TAKEN_MS);
 }
 
-/** Hands a file to another app of the phone. */
-export function shareFile(name: string, file: Blob): Promise<void> {
-  return navigator.share({ files: [new File([file], safeName(name), { type: file.type })] });
+/**
+ * Hands a file to another app of the phone; where the phone refuses, it is saved.
+ *
+ * @returns what became of it: the maker may have called it off
+ */
+export async function shareFile(
+  name: string,
+  file: Blob,
+): Promise<'shared' | 'saved' | 'called off'> {
+  try {
+    const files = [new File([file], safeName(name), { type: file.type })];
+    await navigator.share({ files });
+    return 'shared';
+  } catch (error) {
+    if (error instanceof DOMException && error.name === 'AbortError') return 'called off';
+    saveFile(name, file);
+    return 'saved';
+  }
 }
 
 /** A name no system chokes on: letters and digits of any alphabet, spaces, dots and hyphens. */

@@ -1,6 +1,6 @@
 /** Where home leads. */
 export type HomeWay =
-  | { to: 'garments' | 'add' | 'measures' | 'convert' | 'tape' | 'order' }
+  | { to: 'garments' | 'add' | 'measures' | 'convert' | 'tape' | 'sheet' | 'order' }
   | { to: 'work'; work: string }
   | { to: 'decide'; home: string }
   /** A number that is missing: of a quantity, or in a work; to be typed, or read off a tape. */

@@ -160,6 +160,7 @@ const BAR = [
   ['measures', words.measures, undefined],
   ['convert', words.convert, words.convertName],
   ['tape', words.tape, undefined],
+  ['sheet', words.sheet, words.sheetName],
 ] as const;
 
 function wayOf(next: Exclude<Next, { kind: 'step' }>): HomeWay {

@@ -4,7 +4,9 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import type { Page } from '../../calculation/page.ts';
 import { exactly } from '../../calculation/tape-text.ts';
-import { adopt } from '../../controls/adopt.ts';
+import { MakePdf } from '../../controls/make-pdf.tsx';
+import { Choice } from '../../controls/paper-choice.tsx';
+import type { PaperServices } from '../../controls/paper-services.ts';
 import type { PaperOutcome, PaperProblem, PaperWords } from '../../drawing/paper-job.ts';
 import { lettersLacking } from '../../drawing/paper-letters.ts';
 import { pagesOf } from '../../drawing/paper-pages.ts';
@@ -18,12 +20,7 @@ import {
   sizeOf,
   typedMargin,
 } from './choices.ts';
-import { MakePdf } from './make-pdf.tsx';
-import css from './paper.css?inline';
-import type { PaperServices } from './services.ts';
 import { Svgs } from './svgs.tsx';
-
-adopt(css);
 
 interface Props {
   title: string;
@@ -113,34 +110,6 @@ function pageWords(bench: Bench): PaperWords {
     partOf: (across, down) =>
       words.partOf(show(across.from), show(across.to), show(down.from), show(down.to)),
   };
-}
-
-interface ChoiceProps {
-  legend: string;
-  name: string;
-  options: Readonly<Record<string, string>>;
-  chosen: string;
-  onChoose: (value: string) => void;
-}
-
-function Choice({ legend, name, options, chosen, onChoose }: ChoiceProps) {
-  return (
-    <fieldset>
-      <legend>{legend}</legend>
-      {Object.entries(options).map(([value, label]) => (
-        <label key={value}>
-          <input
-            type="radio"
-            name={name}
-            value={value}
-            checked={value === chosen}
-            onChange={() => onChoose(value)}
-          />
-          <span>{label}</span>
-        </label>
-      ))}
-    </fieldset>
-  );
 }
 
 interface TextProps {

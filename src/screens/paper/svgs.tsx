@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 
 import { paperWords as words } from '#words/paper-words.ts';
+import type { PaperServices } from '../../controls/paper-services.ts';
 import type { Part } from './choices.ts';
-import type { PaperServices } from './services.ts';
 
 interface Props {
   /** Runs and drawings, each one of its own. */

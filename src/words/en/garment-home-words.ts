@@ -70,6 +70,8 @@ export const garmentHomeWords = {
   convert: 'in ↔ cm',
   convertName: 'in ↔ cm: inches and centimetres',
   tape: 'Tape',
+  sheet: 'Sheet',
+  sheetName: 'Sheet: the garment on paper',
   reading: 'The garment is being read…',
 };
 

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords as words } from '#words/paper-words.ts';
-import type { PaperPage } from '../../drawing/paper-job.ts';
-import type { PaperServices } from './services.ts';
+import type { PaperPage } from '../drawing/paper-job.ts';
+import type { PaperServices } from './paper-services.ts';
 
 interface Props {
   title: string;

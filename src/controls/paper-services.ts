@@ -1,4 +1,4 @@
-import type { PaperPage } from '../../drawing/paper-job.ts';
+import type { PaperPage } from '../drawing/paper-job.ts';
 
 /** What putting on paper asks of the app. */
 export interface PaperServices {
@@ -8,6 +8,6 @@ export interface PaperServices {
     options: { signal: AbortSignal; onProgress: (done: number) => void },
   ): Promise<Blob>;
   save(name: string, file: Blob): Promise<void>;
-  /** Hands a file to another app of the phone; undefined where that can't be done. */
-  share: ((name: string, file: Blob) => Promise<void>) | undefined;
+  /** Hands a file to another app of the phone, or saves it where that is refused; undefined where it can't be done. */
+  share: ((name: string, file: Blob) => Promise<unknown>) | undefined;
 }

@@ -1,0 +1,106 @@
+import {
+  sheetPageWords as pageWords,
+  garmentSheetWords as words,
+} from '#words/garment-sheet-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Drawing } from '../../calculation/drawing.ts';
+import type { SheetBlock, SheetJob, SheetWords } from '../../drawing/sheet-job.ts';
+import type { State } from '../../garment/actions/state.ts';
+import { type GarmentSheet, sheetOf } from '../../garment/sheet/sheet.ts';
+import { shownNumber } from '../../lengths/show-length.ts';
+import { sheetDrawn } from './sheet-drawn.ts';
+import { givenNumber, givesBlocks, type SheetTelling, stepBlocks } from './sheet-steps.ts';
+import { conflictSaid, unsoundSaid, workTroubleSaid } from './told-words.ts';
+
+/** What the sheet is made with. */
+export interface SheetWish {
+  state: State;
+  bench: Bench;
+  /** As the phone writes it. */
+  day: string;
+  /** Measures of someone's body are on it. */
+  bodies: boolean;
+  /** By calculation, those that are there. */
+  drawings: ReadonlyMap<string, Drawing>;
+}
+
+/** The sheet of a garment in words, in order: what is not decided first, then measures, steps, numbers, drawings. */
+export function sheetSaid(wish: SheetWish): SheetJob {
+  const { state, bench, day } = wish;
+  const sheet = sheetOf(state.record, state.answer);
+  const telling = { answer: state.answer, bench };
+  const drawn = sheet.works.flatMap((work) => sheetDrawn(state, work, wish.drawings, bench) ?? []);
+  // A number that stands on a drawing isn't said again.
+  const there = new Set(drawn.flatMap(({ homes }) => homes));
+  const blocks: SheetBlock[] = [
+    ...notices(sheet, wish, telling),
+    ...measures(sheet, wish, telling),
+    ...sheet.stages.flatMap(({ stage, steps }): SheetBlock[] => [
+      { kind: 'heading', text: words.stages[stage] },
+      ...stepBlocks(steps, telling),
+    ]),
+    ...givesBlocks(
+      sheet.gives.filter(({ home }) => !there.has(home)),
+      telling,
+    ),
+    ...(drawn.length > 0
+      ? [
+          { kind: 'heading', text: words.drawings } as const,
+          { kind: 'drawings', drawings: drawn } as const,
+        ]
+      : []),
+  ];
+  const under = [words.written(day), words.made(sheet.made, sheet.of)].join(' ');
+  return {
+    title: sheet.name,
+    under: sheet.invented ? [under, words.invented] : [under],
+    blocks,
+  };
+}
+
+/** What stands on the pages besides, with numbers as the bench writes them. */
+export function sheetWords({ decimalMark }: Bench): SheetWords {
+  return {
+    ...pageWords,
+    toScale: (datum, times) => pageWords.toScale(datum, shownNumber(times, 1, decimalMark)),
+  };
+}
+
+function notices(sheet: GarmentSheet, { state }: SheetWish, telling: SheetTelling): SheetBlock[] {
+  const { conflicts, troubles, unsound, earlier } = sheet;
+  const loud = (text: string): SheetBlock => ({ kind: 'note', text, loud: true });
+  const plain = (text: string): SheetBlock => ({ kind: 'note', text, loud: false });
+  const missing = [
+    ...troubles.map((one) => workTroubleSaid(telling, one)),
+    ...unsound.map((one) => unsoundSaid(telling, state.record, one)),
+  ];
+  return [
+    ...(sheet.pending ? [loud(words.pending)] : []),
+    ...(conflicts.length > 0 ? [loud(words.conflicts(conflicts.length))] : []),
+    ...conflicts.map((one) => plain(conflictSaid(telling, one))),
+    ...(missing.length > 0 ? [loud(words.unread)] : []),
+    ...missing.map(plain),
+    ...(earlier.length > 0 ? [plain(words.earlier(earlier.length))] : []),
+    ...(sheet.of + sheet.gives.length + sheet.quantities.length === 0
+      ? [plain(words.nothing)]
+      : []),
+  ];
+}
+
+function measures(
+  { quantities }: GarmentSheet,
+  { bodies }: SheetWish,
+  telling: SheetTelling,
+): SheetBlock[] {
+  const shown = quantities.filter(({ quantity }) => bodies || !quantity.body);
+  if (shown.length === 0) return [];
+  const pairs = shown.map(({ id, quantity, number }) => {
+    const name = telling.answer.sound.quantities.get(id)?.name.trim() ?? '';
+    const said = givenNumber(quantity.kind, number, telling);
+    return [quantity.body ? words.body(name) : name, said] as const;
+  });
+  return [
+    { kind: 'heading', text: words.measures },
+    { kind: 'pairs', pairs },
+  ];
+}
