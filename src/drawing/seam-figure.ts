@@ -50,7 +50,7 @@ export function seamSection(finish: string, rows: readonly DrawnRow[], consumed:
     }
     case 'felled': {
       const fold = at('turn-under') ?? consumed;
-      const under = at('trim-under') ?? 0;
+      const under = at('trim-under') ?? at('lay-in') ?? 0;
       return [
         layer(
           -apart,

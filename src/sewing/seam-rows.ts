@@ -14,6 +14,7 @@ export interface Row {
     | 'trim-first'
     | 'trim-under'
     | 'trim-inner'
+    | 'lay-in'
     | 'overcast'
     | 'press-open'
     | 'turn'
@@ -25,7 +26,7 @@ export interface Row {
     | 'enclose';
   /** From the final stitch line, towards the raw edge; nothing where it isn't a distance. */
   at: ExactLength | undefined;
-  /** Of a first row or a strip, from the raw edge; of what is trimmed beside a row, from that row. */
+  /** Of a first row or a strip, from the raw edge; of what is trimmed beside a row, from that row; of a layer laid in, from the other’s edge. */
   beside?: ExactLength;
 }
 
@@ -40,6 +41,8 @@ export interface FinishInput {
   /** Flat-felled only: what the under layer is trimmed to; what is turned under of the upper one. */
   under: Length;
   turn: Length;
+  /** Flat-felled only: whether the under layer is cut as wide and trimmed, or cut narrow and laid in. */
+  laid?: 'even' | 'inset' | undefined;
 }
 
 /** The rows of a finish in order; the figures are those of `sources/seams.ts`. */
@@ -61,12 +64,14 @@ export function rowsOf(input: FinishInput): Row[] {
       ];
     case 'felled': {
       const fell = given - input.turn;
-      return [
-        row('sew', 0),
-        row('trim-under', input.under),
-        row('turn-under', fell),
-        row('fell-stitch', fell),
-      ];
+      const under =
+        input.laid === 'inset'
+          ? [
+              { ...row('lay-in', input.under), beside: exactLength(given - input.under) },
+              row('sew', 0),
+            ]
+          : [row('sew', 0), row('trim-under', input.under)];
+      return [...under, row('turn-under', fell), row('fell-stitch', fell)];
     }
     case 'mock-french':
       return [row('sew', 0), row('press-half', given / 2), row('edge-stitch', given / 2)];

@@ -56,6 +56,22 @@ test('a felled seam gives its trimming, its fold and its stitching, as the seam 
   expect(pressed.inches('fold-stitch')).toEqual([9 / 32]);
 });
 
+// By hand: both layers are cut with 5/8; or the under one with its 1/8 alone, laid 1/2 in from the other’s edge.
+test('each side of a felled seam has the allowance its piece is cut with', () => {
+  expect(seam(felled).inches('upper', 'lower')).toEqual([5 / 8, 5 / 8]);
+  const inset = { ...felled, laid: 'inset' };
+  expect(seam(inset).inches('upper', 'lower', 'sewn', 'fold')).toEqual([
+    5 / 8,
+    1 / 8,
+    5 / 8,
+    1 / 4,
+  ]);
+  expect(seam(inset).of('trim-under')).toEqual({ state: 'absent', by: 'laid' });
+  const deeper = { steps: { 'stitch-line': inches(11 / 16) } };
+  expect(seam(inset, deeper).inches('upper', 'lower')).toEqual([11 / 16, 3 / 16]);
+  expect(seam(french).of('lower')).toEqual({ state: 'absent', by: 'finish' });
+});
+
 // wikisum.wiki, French seam (a trade page): strip = allowance + 1/4 in: 5/8 → 7/8. bellaonline.com,
 // art60164: mock French on 5/8 presses to 5/16. Goodheart-Willcox, Apparel (2012), p. 451: 1/4 in.
 test('bound, mock French and graded', () => {

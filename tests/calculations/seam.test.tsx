@@ -9,6 +9,16 @@ afterEach(cleanup);
 const inchBench = benchOf({ unit: 'in' });
 
 // Utah State University Extension, French Seam: 3/8 and 3/8 in take 3/4 in.
+test('an under layer that is cut narrower is laid in from the upper one’s edge, and not trimmed', async () => {
+  open(seam, { finish: 'felled', laid: 'inset' });
+  const said = await answer();
+  expect(said).toContain(
+    'Lay the under layer back from the upper one’s raw edge by 1.2 cm: its own is 0.3 cm',
+  );
+  expect(said).not.toContain('Trim the under layer');
+  expect(screen.getByLabelText(/^Under layer takes/)).toHaveProperty('value', '0.3');
+});
+
 test('a French seam that takes more than the pattern gives is flagged', async () => {
   open(seam, { given: '5/8', first: '3/8', trim: '1/8', second: '3/8' }, inchBench);
   const said = await answer();

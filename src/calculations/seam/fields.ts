@@ -10,6 +10,7 @@ const finishes = what.is('finish', 'girth');
 const finish = choice(words.finish, { start: 'french', when: finishes });
 const french = all(finishes, finish.is('french'));
 const felled = all(finishes, finish.is('felled'));
+const laid = choice(words.laid, { when: felled });
 
 /** What is asked of a seam allowance, for what is to be done with it. */
 export const seamFields = schema(words.labels, {
@@ -56,8 +57,14 @@ export const seamFields = schema(words.labels, {
     usual: 'seamAllowance',
     givesWay: true,
   }),
-  under: length({ start: { cm: '0.3', mm: '3', in: '1/8' }, when: felled, givesWay: true }),
+  under: length({
+    start: { cm: '0.3', mm: '3', in: '1/8' },
+    when: felled,
+    givesWay: true,
+    label: (ask) => (laid.is('inset')(ask) ? words.underTakes : undefined),
+  }),
   turn: length({ start: { cm: '0.6', mm: '6', in: '1/4' }, when: felled, givesWay: true }),
+  laid,
   opening: length({
     start: { cm: '0.2', mm: '2', in: '1/8' },
     when: curve,

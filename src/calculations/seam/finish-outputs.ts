@@ -3,8 +3,8 @@ import { seamOutputWords as words } from '#words/seam-output-words.ts';
 import { turnedWords } from '#words/turned-words.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Comes, type Output, outputOf, type StepDatum } from '../../calculation/output.ts';
-import { type ExactLength, length } from '../../lengths/length.ts';
-import type { Outcome } from '../../sewing/problem.ts';
+import { type ExactLength, exactLength, length } from '../../lengths/length.ts';
+import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { type FinishPlan, finishSeam } from '../../sewing/seam-finish.ts';
 import type { Finish, Row } from '../../sewing/seam-rows.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
@@ -12,7 +12,7 @@ import { type SeamAsked, seamFields } from './fields.ts';
 import { finishInput, ROW_FIELDS, type RowsAsked } from './read.ts';
 
 const output = outputOf(seamFields);
-const { what, finish } = seamFields.specs;
+const { what, finish, laid } = seamFields.specs;
 
 const finishing = { field: 'what', is: what.is('finish') } as const;
 const FINISH_FIELDS = ['given', ...ROW_FIELDS] as const;
@@ -72,6 +72,20 @@ export function rowOutputs(stitchLine: Output): Output[] {
   });
   return [
     output({
+      key: 'upper',
+      name: words.upper,
+      ...row('felled'),
+      bentBy: [stitchLine],
+      of: (fields, { made }) => sides(fields, made[stitchLine.key], ({ upper }) => upper),
+    }),
+    output({
+      key: 'lower',
+      name: words.lower,
+      ...row('felled'),
+      bentBy: [stitchLine],
+      of: (fields, { made }) => sides(fields, made[stitchLine.key], ({ lower }) => lower),
+    }),
+    output({
       key: 'trim-first',
       name: words.trimFirst,
       ...row('french'),
@@ -82,6 +96,7 @@ export function rowOutputs(stitchLine: Output): Output[] {
       key: 'trim-under',
       name: words.trimUnder,
       ...row('felled'),
+      when: [...row('felled').when, { field: 'laid', is: laid.is('even') }],
       step: { do: words.cutUnder, ...cut('stitch-line') },
       of: (fields) => there(plan(fields), at('trim-under')),
     }),
@@ -126,6 +141,22 @@ export function rowOutputs(stitchLine: Output): Output[] {
       of: (fields) => there(plan(fields), at('trim-inner')),
     }),
   ];
+}
+
+/**
+ * From the stitch line to the raw edge each layer is cut with: they differ where the under layer is
+ * cut narrower, and then lie as far apart however deep the seam is sewn.
+ */
+function sides(
+  fields: Asked,
+  sewn: ExactLength | undefined,
+  which: (sides: { upper: ExactLength; lower: ExactLength }) => ExactLength,
+): Comes<ExactLength> {
+  return mapped(plan(fields), ({ consumed, rows }) => {
+    const upper = sewn ?? consumed;
+    const inset = rows.find((row) => row.do === 'lay-in')?.beside ?? 0;
+    return which({ upper, lower: exactLength(upper - inset) });
+  });
 }
 
 /** The finish on its allowance, or on what was left beside its line as it is sewn. */

@@ -16,6 +16,7 @@ export const ROW_FIELDS = [
   'second',
   'under',
   'turn',
+  'laid',
 ] as const satisfies readonly (keyof SeamAsked)[];
 
 /** What is moved when a garment is let out or taken in: its finish has to keep its rows. */
@@ -35,9 +36,17 @@ export function finishInput(given: Length, asked: RowsAsked): FinishInput {
   return { finish: asked.finish, given, ...USUAL_ROWS, ...ownRows(asked) };
 }
 
-function ownRows({ finish, first, trim, second, under, turn }: RowsAsked): Partial<FinishInput> {
+function ownRows({
+  finish,
+  first,
+  trim,
+  second,
+  under,
+  turn,
+  laid,
+}: RowsAsked): Partial<FinishInput> {
   if (finish === 'french') return needed({ first, trim, second });
-  return finish === 'felled' ? needed({ under, turn }) : {};
+  return finish === 'felled' ? { ...needed({ under, turn }), laid } : {};
 }
 
 /** Letting out or taking in, with what its finish must be left. */

@@ -6,6 +6,8 @@ export const seamOutputWords = {
   firstRow: 'First row',
   trimFirst: 'Trimmed beside the first row',
   secondRow: 'Second row',
+  upper: 'Upper layer, cut with',
+  lower: 'Under layer, cut with',
   trimUnder: 'Under layer, trimmed to',
   fold: 'Fold of the allowance',
   foldStitch: 'Stitching of the fold',

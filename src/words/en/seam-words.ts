@@ -11,6 +11,7 @@ const labels = {
   trim: 'Trim to',
   second: 'Second row',
   under: 'Trim under layer to',
+  laid: 'Under layer',
   turn: 'Turn upper under',
   allowance: 'Allowance',
   wanted: 'Allowance wanted',
@@ -40,6 +41,8 @@ const ROWS: Readonly<Record<Row['do'], (at: string, beside: string) => string>> 
   'trim-first': (at, beside) => `Trim to ${beside} from the first row (${at} from the stitch line)`,
   'trim-under': (at) => `Trim the under layer to ${at} from the stitch line`,
   'trim-inner': (at) => `Trim the inner layer to ${at} from the stitch line`,
+  'lay-in': (at, beside) =>
+    `Lay the under layer back from the upper one’s raw edge by ${beside}: its own is ${at} from the stitch line`,
   overcast: () => 'Overcast or zigzag each edge (ISO 4915: 503, 504 or 304)',
   'press-open': () => 'Press the allowances open',
   turn: (at) =>
@@ -65,6 +68,8 @@ export const seamWords = {
     curve: 'Clips on a curve',
   },
   finish: finishes,
+  laid: { even: 'As wide, trimmed after', inset: 'Cut narrower, laid in' },
+  underTakes: 'Under layer takes',
   way: { out: 'Let out', in: 'Take in' },
   row: (row: Row, at: string, beside: string) => ROWS[row.do](at, beside),
   step: (number: number) => `${number}.`,
