@@ -116,6 +116,24 @@ export function number(about: About): FieldSpec<number | undefined> {
   return { kind: 'number', read: readsNumber, none: undefined, ...about };
 }
 
+/** Plain numbers parted by semicolons; there may be none. Nothing between two semicolons is nothing. */
+export function numbers(hint: string, about: About = {}): FieldSpec<readonly number[]> {
+  const read = (typed: string, { taken }: Reading): Read<{ value: readonly number[] }> => {
+    const value: number[] = [];
+    let start = 0;
+    for (const item of typed.split(';')) {
+      const one = readNumber(item, taken);
+      if (one.ok) value.push(one.value);
+      else if (one.fault.kind !== 'empty') {
+        return { ok: false, fault: { ...one.fault, at: start + one.fault.at } };
+      }
+      start += item.length + 1;
+    }
+    return { ok: true, value };
+  };
+  return { kind: 'text', read, none: [], hint, ...about };
+}
+
 /** A run of marks that is followed: nothing that is typed, only what is taken from elsewhere. */
 export function maybeRun(hint: string, about: About = {}): FieldSpec<Run | undefined> {
   const read = (typed: string, { runs }: Reading): Read<{ value: Run }> => {

@@ -76,6 +76,16 @@ const LIST: Readonly<Record<string, Listed>> = {
     gives: () => import('./parts/outputs.ts').then(({ partsOutputs }) => partsOutputs),
     draws: () => import('./parts/drawing.ts').then(({ partsDrawing }) => partsDrawing),
   },
+  shares: {
+    page: () => import('./shares/shares.ts').then(({ shares }) => asked(shares)),
+    gives: () => import('./shares/outputs.ts').then(({ sharesOutputs }) => sharesOutputs),
+    draws: () => import('./shares/drawing.ts').then(({ sharesDrawing }) => sharesDrawing),
+  },
+  match: {
+    page: () => import('./match/match.ts').then(({ match }) => asked(match)),
+    gives: () => import('./match/outputs.ts').then(({ matchOutputs }) => matchOutputs),
+    draws: () => import('./match/drawing.ts').then(({ matchDrawing }) => matchDrawing),
+  },
   pleats: {
     page: () => import('./pleats/pleats.ts').then(({ pleats }) => asked(pleats)),
     gives: () => import('./pleats/outputs.ts').then(({ pleatsOutputs }) => pleatsOutputs),

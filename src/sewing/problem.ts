@@ -16,6 +16,9 @@ import type { ExactLength, Length } from '../lengths/length.ts';
  * - `bent-and-turned`: a strip can't follow a bend and corners at once.
  * - `crosses-itself`: two sides of a strip, counted from 1, lie over each other.
  * - `not-round`: so many corners of the angle given don't close an outline; each needs another.
+ * - `not-as-many`: a list that needs one for each of another, and has more or fewer.
+ * - `below-nothing`: shares of which one is less than nothing, or that come to nothing.
+ * - `not-hundred`: shares, each as often as there are places for it, that don't come to 100 per cent.
  * - `gap`: an outline's sides don't come back to where they begin.
  * - `not-in-order`: places that have to follow each other and don't.
  * - `fewer-than-sewn`: a count below the number that is already sewn.
@@ -42,7 +45,10 @@ export type Problem =
   | { kind: 'twice'; field: string; given: Length }
   | { kind: 'crosses-itself'; field: string; side: number; other: number }
   | { kind: 'not-round'; field: string; corners: number; given: number; needed: number }
-  | { kind: 'gap'; field: string; gap: ExactLength };
+  | { kind: 'gap'; field: string; gap: ExactLength }
+  | { kind: 'not-as-many'; field: string; given: number; needed: number }
+  | { kind: 'below-nothing'; field: string; given: number }
+  | { kind: 'not-hundred'; field: string; given: number };
 
 /** An answer, or every reason why there is none. */
 export type Outcome<Value> =

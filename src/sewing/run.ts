@@ -17,7 +17,8 @@ export type MarkKind =
   | 'corner'
   | 'centre'
   | 'fold'
-  | 'placement';
+  | 'placement'
+  | 'notch';
 
 /** A place on a run, measured from the run's datum. */
 export interface Mark {

@@ -76,6 +76,8 @@ const DRAWN = [
   'pleats',
   'facing',
   'piece',
+  'match',
+  'shares',
 ];
 
 test('those with drawings are calculations there are', () => {

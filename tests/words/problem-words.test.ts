@@ -31,6 +31,9 @@ const EACH: { [Kind in Problem['kind']]: Extract<Problem, { kind: Kind }> } = {
   'not-in-order': { kind: 'not-in-order', field: 'corners', given: mm(90) },
   'crosses-itself': { kind: 'crosses-itself', field: 'corners', side: 1, other: 5 },
   'not-round': { kind: 'not-round', field: 'angle', corners: 4, given: 100, needed: 90 },
+  'not-as-many': { kind: 'not-as-many', field: 'other', given: 2, needed: 4 },
+  'below-nothing': { kind: 'below-nothing', field: 'shares', given: -1.5 },
+  'not-hundred': { kind: 'not-hundred', field: 'sidesShare', given: 96 },
   gap: { kind: 'gap', field: 'corners', gap: mm(30) },
   twice: { kind: 'twice', field: 'sewn', given: mm(30) },
 };
@@ -52,6 +55,11 @@ test('what is missing, and what would mend it, is said', () => {
     'Last from the bottom: first and last take 10 cm of 10 cm and leave nothing between them; shorten one of them.',
   );
   expect(problemWords(EACH.overlap, say)).toContain('0.2 cm is missing');
+  expect(problemWords(EACH['not-as-many'], say)).toBe('other: 2 given, 4 needed: one for each.');
+  expect(problemWords({ ...EACH['below-nothing'], given: 0 }, say)).toContain('all of them');
+  expect(problemWords({ ...EACH['not-hundred'], given: 0 }, say)).toContain(
+    'nothing takes a share',
+  );
   expect(problemWords(EACH['too-few'], say)).toBe('How many: give at least 3.');
   expect(problemWords(EACH.outside, say)).toContain('from 1 cm to 8 cm');
 });

@@ -1,5 +1,5 @@
+import { cautionWords } from '#words/caution-words.ts';
 import { partsOutputWords as words } from '#words/parts-output-words.ts';
-import { partsWords } from '#words/parts-words.ts';
 import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, type Step } from '../../calculation/output.ts';
@@ -18,7 +18,7 @@ const step: Step = {
   datum: 'zero',
   stage: 'join',
   undoable: true,
-  caution: partsWords.pins,
+  caution: cautionWords.pins,
 };
 
 /** As asked, or with as many marks as were begun: of an edge with ends one less than parts. */

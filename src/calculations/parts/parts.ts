@@ -1,3 +1,4 @@
+import { cautionWords } from '#words/caution-words.ts';
 import { partsWords as words } from '#words/parts-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Line } from '../../calculation/calculation.ts';
@@ -34,7 +35,7 @@ function answer({ edge, other, longer }: EqualParts, input: PartsInput, bench: B
       other && longer !== undefined ? otherLines(byTape(other.part, bench), longer, bench) : [],
     offers: [],
     warnings: [],
-    cautions: [words.pins],
+    cautions: [cautionWords.pins],
     runs: [
       { name: words.thisEdge, item, run: edge.run },
       ...(other ? [{ name: words.otherEdge, item, run: other.run }] : []),

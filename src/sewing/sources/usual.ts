@@ -74,6 +74,8 @@ export const USUAL = {
   pleats: common(1, 150),
   clothWidth: commonMm(300, 3200),
   stripDeep: commonMm(20, 2000),
+  /** Of one length from notch to notch. */
+  matchParts: common(1, 8),
   pieces: common(1, 60),
   /** Per cent of cloth that was not washed. */
   shrinkage: common(0, 12),

@@ -28,6 +28,10 @@ export const calculationNames: Readonly<
         name: 'Piece to cut',
         also: 'pattern piece cut size width length seam allowance on the fold pair pocket patch panel sleeve shrinkage',
       },
+      shares: {
+        name: 'Sharing a change',
+        also: 'alter pattern girth length wider narrower take in let out waist hip dart share percent grade lengthen shorten side seam',
+      },
       pleats: {
         name: 'Pleats',
         also: 'knife box inverted fold skirt kilt how much cloth strip width fullness',
@@ -44,6 +48,10 @@ export const calculationNames: Readonly<
       seam: {
         name: 'Seam',
         also: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
+      },
+      match: {
+        name: 'Matching two edges',
+        also: 'ease easing notches sleeve head cap armhole cuff waistband neckline facing band collar set in gather fit together shoulder seam',
       },
       parts: {
         name: 'Equal parts',

@@ -1,4 +1,5 @@
 import type { HemQuote } from '../../sewing/sources/hems.ts';
+import { clothEaseWords } from './cloth-ease-words.ts';
 import { hemQuotes } from './published-hem-words.ts';
 import { quoted } from './published-words.ts';
 import { turnedWords } from './turned-words.ts';
@@ -47,12 +48,7 @@ export const hemWords = {
     readings: 'Curve, two readings',
     inward: 'Curve, inward',
   },
-  cloth: {
-    firm: 'Firmly woven, 3 %',
-    medium: 'Medium, 6 %',
-    soft: 'Soft wool, 10 %',
-    own: 'My own figure',
-  },
+  cloth: clothEaseWords,
   taper: { none: 'Straight', taper: 'Tapered' },
   asDeep: 'depth of the hem',
   after: 'to turn up',

@@ -13,6 +13,7 @@ const KINDS: Readonly<Record<MarkKind, string>> = {
   centre: 'centre',
   fold: 'fold line',
   placement: 'placement line',
+  notch: 'notch',
 };
 
 export const markWords = {

@@ -27,7 +27,6 @@ export const partsWords = {
   shorter: (length: string) =>
     `the edge it meets is ${length} shorter: stretch it, or ease this one`,
   same: 'both alike: mark to mark without ease',
-  pins: 'Pins at the marks come out before the needle reaches them: a needle that strikes a pin can break and fly. Try chalk on a scrap first.',
   formula: (length: string, parts: number, part: string) => `${length} ÷ ${parts} = ${part}.`,
   eachFormula: (other: string, length: string, parts: number, each: string) =>
     `(${other} − ${length}) ÷ ${parts} = ${each} in each part.`,

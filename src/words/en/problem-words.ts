@@ -60,6 +60,16 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
       return `${problem.corners} corners of ${problem.given}° do not come back to the start; they need ${Math.round(problem.needed * 10) / 10}° each, or give every corner, one at the start as 0`;
     case 'gap':
       return `the last side would end ${show(problem.gap)} from where the first begins; measure each side again`;
+    case 'not-as-many':
+      return `${problem.given} given, ${problem.needed} needed: one for each`;
+    case 'below-nothing':
+      return problem.given < 0
+        ? `${problem.given} is less than nothing; give nothing or more`
+        : 'all of them are nothing; give more for one at least';
+    case 'not-hundred':
+      return problem.given === 0
+        ? 'nothing takes a share; give how many there are of one kind at least'
+        : `all shares, each as often as there are of its kind, come to ${Math.round(problem.given * 10) / 10} %; they must make 100`;
     default:
       return unworded(problem);
   }

@@ -1,0 +1,104 @@
+import { cautionWords } from '#words/caution-words.ts';
+import { matchWords as words } from '#words/match-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Answer, Draft, Offer } from '../../calculation/calculation.ts';
+import { asTyped } from '../../calculation/draft-text.ts';
+import { numberSaid, percentText } from '../../calculation/tape-said.ts';
+import { byTape, numberOnTape } from '../../calculation/tape-text.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { totalOf } from '../../sewing/matching-input.ts';
+import { matchShapes } from './figure.ts';
+import { matchLines } from './lines.ts';
+import type { Matched } from './read.ts';
+import { matchWorkings } from './workings.ts';
+import { type Wrong, wrongs } from './wrong.ts';
+
+/** Two edges as an answer. */
+export function matchAnswer(found: Matched, draft: Draft, bench: Bench): Answer {
+  const { asked, plan } = found;
+  const wrong = wrongs(found, bench);
+  const [here, other] = [words.here[asked.use].called, words.other[asked.use].called];
+  const runs = [
+    { name: words.marks(here), item: words.mark, run: plan.runs.here },
+    { name: words.marks(other), item: words.mark, run: plan.runs.other },
+  ].filter(({ run }) => run.marks.length > 0);
+  return {
+    headline: headline(found, wrong[0], bench),
+    sentence: [
+      words.sentence(other, here),
+      ...(plan.moves || asked.here.length === 1 ? [] : [words.planned(other)]),
+    ].join(' '),
+    lines: matchLines(found, bench),
+    offers: wrong.length > 0 ? offers(found, draft, bench) : [],
+    warnings: warnings(found, wrong, bench),
+    cautions: [cautionWords.pins],
+    runs,
+    listsLast: true,
+    figures: [{ name: words.edges, draw: () => matchShapes(plan) }],
+    workings: matchWorkings(found, bench),
+  };
+}
+
+/** What is in the way, or what is to be eased in all. */
+function headline({ asked, plan }: Matched, worst: Wrong | undefined, bench: Bench) {
+  const [here, other] = [words.here[asked.use].called, words.other[asked.use].called];
+  if (worst) {
+    const { kind, i, by } = worst;
+    const after = {
+      short: words.tooShort(i, other),
+      over: words.tooFull(i),
+      differs: words.tooFull(i),
+      seam: words.seamOff(other, i),
+    }[kind];
+    return { number: numberSaid(by, bench), after };
+  }
+  const number = numberOnTape(exactLength(Math.abs(plan.ease)), bench);
+  const before = number.rounded ? words.about : '';
+  if (plan.ease === 0) return { number, after: words.alike };
+  return { before, number, after: words.ease(plan.ease > 0 ? other : here) };
+}
+
+function warnings(found: Matched, wrong: readonly Wrong[], bench: Bench): string[] {
+  const { asked, input } = found;
+  const said = wrong
+    .filter(({ kind }) => kind !== 'seam')
+    .map((one) => warningOf(found, one, bench));
+  const moved = wrong.some(({ kind }) => kind === 'seam');
+  const jump = input.weights.findIndex((one, i) => {
+    const next = input.weights[i + 1];
+    if (next === undefined || one === 0 || next === 0) return false;
+    return Math.max(one, next) > 2 * Math.min(one, next);
+  });
+  const larger = (input.weights[jump + 1] ?? 0) > (input.weights[jump] ?? 0) ? jump + 2 : jump + 1;
+  return [
+    ...said,
+    ...(said.length > 0 ? [words.mend[asked.use]] : []),
+    ...(moved ? [words.seamMoves(words.other[asked.use].called)] : []),
+    ...(jump >= 0 ? [words.jump(larger)] : []),
+  ];
+}
+
+function warningOf({ asked, plan, takes }: Matched, { kind, i, by }: Wrong, bench: Bench): string {
+  const [here, other] = [words.here[asked.use].called, words.other[asked.use].called];
+  const show = (x: ExactLength) => byTape(x, bench);
+  const one = plan.lengths[i - 1];
+  if (!one || kind === 'short') return words.short(i, other, here, show(by));
+  if (kind !== 'over') return words.differs(i, other, show(by), one.ease < 0);
+  // Its fullest part, and with it the whole of it, is brought down to what the cloth takes.
+  const less = exactLength(by * (1 - takes / one.fullest));
+  return words.over(
+    i,
+    show(by),
+    percentText(one.fullest, bench),
+    percentText(takes, bench),
+    show(less),
+  );
+}
+
+/** The other edge notched anew, where its notches are what is wrong. */
+function offers({ asked, plan }: Matched, draft: Draft, bench: Bench): Offer[] {
+  if (!plan.moves?.some((by) => by !== 0)) return [];
+  const whole = asTyped(totalOf(asked.other), bench);
+  const name = words.other[asked.use].called;
+  return [{ words: words.anew(name), take: { ...draft, other: whole } }];
+}

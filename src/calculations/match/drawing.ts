@@ -1,0 +1,60 @@
+import { matchWords as words } from '#words/match-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
+import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
+import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
+import { totalOf } from '../../sewing/matching-input.ts';
+import { matchFields } from './fields.ts';
+import { matchShapes, otherAt } from './figure.ts';
+import { type Matched, matchedOf } from './read.ts';
+
+/** Both edges, each length on each, and on the longer what it is longer by. */
+export const matchDrawing: Drawing = {
+  id: 'match',
+  unplaced: () => [],
+  draw(draft, bench) {
+    const read = matchFields.read(draft, bench);
+    if (!read.ok) return undefined;
+    const found = matchedOf(read.value);
+    if (!found.ok) return undefined;
+    return {
+      name: words.edges,
+      toScale: true,
+      shapes: matchShapes(found.value.plan),
+      dimensions: dimensions(found.value, bench),
+    };
+  },
+};
+
+function dimensions({ asked, plan }: Matched, bench: Bench): Dimension[] {
+  const low = otherAt(plan);
+  const on = (y: number, from: number, to: number, by: DimensionOf) =>
+    lengthAlong(y, [from, to], by, bench);
+  const given = (lengths: readonly ExactLength[], y: number, key: string) =>
+    starts(lengths).map((from, i) => on(y, from, from + (lengths[i] ?? 0), { given: key }));
+  const others = plan.lengths.map(({ other }) => other);
+  const [heres, theres] = [starts(asked.here), starts(others)];
+  const eases = plan.lengths.flatMap(({ here, other, ease }, i) => {
+    if (ease === 0) return [];
+    const found = { found: `ease-${i + 1}` };
+    return ease > 0
+      ? [on(low, (theres[i] ?? 0) + here, (theres[i] ?? 0) + other, found)]
+      : [on(0, (heres[i] ?? 0) + other, (heres[i] ?? 0) + here, found)];
+  });
+  return [
+    ...given(asked.here, 0, 'here'),
+    ...given(asked.other, low, 'other'),
+    ...eases,
+    {
+      from: { x: 0, y: 0 },
+      to: { x: toMm(asked.here[0] ?? exactLength(0)), y: 0 },
+      text: words.parts(asked.parts),
+      by: { given: 'parts' },
+    },
+  ];
+}
+
+/** Where each length begins. */
+function starts(lengths: readonly ExactLength[]): number[] {
+  return lengths.map((_, i) => totalOf(lengths.slice(0, i)));
+}

@@ -1,0 +1,45 @@
+import type { FigureShape, Point } from '../../drawing/figure.ts';
+import { lineThrough } from '../../drawing/figure-line.ts';
+import { exactLength, toMm } from '../../lengths/length.ts';
+import type { Match } from '../../sewing/matching.ts';
+import type { Run } from '../../sewing/run.ts';
+
+/** How far apart the edges are drawn, and how long a mark is, in parts of the longer. */
+const APART = 0.16;
+const MARK = 0.02;
+
+/** How far below this edge the other one is drawn, in mm. */
+export function otherAt({ runs }: Match): number {
+  return APART * longest(runs);
+}
+
+function longest({ here, other }: Match['runs']): number {
+  return toMm(exactLength(Math.max(here.length, other.length)));
+}
+
+/** Both edges laid straight, from where they begin, what meets joined. */
+export function matchShapes(plan: Match): FigureShape[] {
+  const { here, other } = plan.runs;
+  const [mark, low] = [MARK * longest(plan.runs), otherAt(plan)];
+  const edge = (run: Run, y: number) => [
+    lineThrough('cloth', { x: 0, y }, { x: toMm(run.length), y }),
+    ...run.marks.map(({ at, kind }) => {
+      const half = kind === 'notch' ? mark : mark / 2;
+      const x = toMm(at);
+      return lineThrough('measure', { x, y: y - half }, { x, y: y + half });
+    }),
+  ];
+  const on = (run: Run, i: number, y: number): Point => ({
+    x: toMm(run.marks[i]?.at ?? run.length),
+    y,
+  });
+  const joined = here.marks.flatMap(({ kind }, i) =>
+    kind === 'notch' ? [lineThrough('placement', on(here, i, 0), on(other, i, low))] : [],
+  );
+  const ends = lineThrough(
+    'placement',
+    { x: toMm(here.length), y: 0 },
+    { x: toMm(other.length), y: low },
+  );
+  return [...edge(here, 0), ...edge(other, low), ...joined, ends];
+}

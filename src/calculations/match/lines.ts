@@ -1,0 +1,43 @@
+import { matchWords as words } from '#words/match-words.ts';
+import { type Bench, tapeStep } from '../../calculation/bench.ts';
+import type { Line } from '../../calculation/calculation.ts';
+import { percentText } from '../../calculation/tape-said.ts';
+import { byTape } from '../../calculation/tape-text.ts';
+import { toGraduation } from '../../lengths/graduation.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { partOf } from '../../sewing/matching.ts';
+import { CAP_EASE } from '../../sewing/sources/matching.ts';
+import type { Matched } from './read.ts';
+
+/** The ease of each length and of all; where notches are, or where they should be; what is published. */
+export function matchLines({ asked, plan }: Matched, bench: Bench): Line[] {
+  const other = words.other[asked.use].called;
+  const show = (x: ExactLength) => byTape(exactLength(Math.abs(x)), bench);
+  const difference = (ease: ExactLength, part: number) =>
+    ease === 0
+      ? words.lengthSame
+      : words.lengthOf(show(ease), percentText(Math.abs(part), bench), ease < 0);
+  const each = plan.lengths.map(({ here, ease }, i) => ({
+    label: words.length(i + 1),
+    value: difference(ease, partOf(ease, here)),
+  }));
+  const moved = (plan.moves ?? []).flatMap((by, i) =>
+    toGraduation(exactLength(Math.abs(by)), tapeStep(bench)) === 0
+      ? []
+      : [{ label: words.move(i + 1, other), value: words.moveOf(show(by), by > 0) }],
+  );
+  const notched = plan.moves
+    ? moved
+    : plan.notches.map((at, i) => ({
+        label: words.notch(i + 1, other),
+        value: words.notchOf(byTape(at, bench)),
+      }));
+  return [
+    ...each,
+    ...(each.length > 1 ? [{ label: words.all, value: difference(plan.ease, plan.part) }] : []),
+    ...notched,
+    ...(asked.use === 'sleeve'
+      ? CAP_EASE.map((rule) => ({ label: words.published, value: words.publishedOf(rule) }))
+      : []),
+  ];
+}

@@ -1,0 +1,13 @@
+/** What two matched edges give, and what the hand does for it. */
+export const matchOutputWords = {
+  marks: 'Marks, edge that keeps its length',
+  otherMarks: 'Marks, edge that is eased on',
+  mark: 'Mark on the edge',
+  sewn: (i: number) => `Sewn to notch ${i}, from the beginning`,
+  sew: (i: number) => `Sew until notch ${i} meets`,
+  ease: 'Ease in all',
+  easeOf: (i: number) => `Ease in length ${i}`,
+  percent: 'Ease in all, per cent',
+  fullest: 'Fullest part, per cent',
+  move: (i: number) => `Notch ${i} moves towards the end by`,
+};

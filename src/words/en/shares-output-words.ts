@@ -1,0 +1,37 @@
+/** What each place gives, and what the hand does for it. */
+export const sharesOutputWords = {
+  each: {
+    sides: 'Each side seam edge',
+    frontDarts: 'Each front dart',
+    backDarts: 'Each back dart',
+    frontEdges: 'Each centre front edge',
+    backEdges: 'Each centre back edge',
+    panelEdges: 'Each panel seam edge',
+    above: 'Above waist or elbow',
+    below: 'Below waist or elbow',
+    hem: 'At the hem',
+  },
+  all: {
+    sides: 'Side seam edges together',
+    frontDarts: 'Front darts together',
+    backDarts: 'Back darts together',
+    frontEdges: 'Centre front edges together',
+    backEdges: 'Centre back edges together',
+    panelEdges: 'Panel seam edges together',
+    above: 'Above waist or elbow, all',
+    below: 'Below waist or elbow, all',
+    hem: 'At the hem, all',
+  },
+  do: {
+    sides: 'Change each side seam edge',
+    frontDarts: 'Change each front dart',
+    backDarts: 'Change each back dart',
+    frontEdges: 'Change each centre front edge',
+    backEdges: 'Change each centre back edge',
+    panelEdges: 'Change each panel seam edge',
+    above: 'Change it above waist or elbow',
+    below: 'Change it below waist or elbow',
+    hem: 'Change it at the hem',
+  },
+  left: 'Left over of the change',
+};

@@ -1,0 +1,113 @@
+import { cleanup, screen } from '@testing-library/preact';
+import { afterEach, describe, expect, test } from 'vitest';
+import { match } from '../../src/calculations/match/match.ts';
+import { benchOf } from '../controls/helpers.ts';
+import { answer, answerTo, open } from '../screens/helpers.tsx';
+
+afterEach(cleanup);
+
+test('a sleeve head: what is eased in all and where, how, and the published ranges that conflict', async () => {
+  open(match, {});
+  const said = await answer();
+  expect(said).toMatch(/^1.2 cm to ease in on the sleeve head/);
+  expect(said).toContain('Length 1alike');
+  expect(said).toContain('Length 20.6 cm to ease, 5 %');
+  expect(said).toContain('In all1.2 cm to ease, 2.6 %');
+  expect(said).toContain('12 cm + 12.6 cm + 11.6 cm + 11 cm = 47.2 cm.');
+  expect(said).toContain('47.2 cm − 46 cm = 1.2 cm in all. 1.2 cm ÷ 46 cm = 2.6 %.');
+  expect(said).toContain('Publisheda sleeve head has 1 to 1 1/2');
+  expect(said).toContain('none at all is right (a trade page)');
+  expect(said).toContain('a single one never meets a double one');
+  expect(said).toContain('Pins at the marks come out before the needle reaches them');
+});
+
+describe('what is in the way', () => {
+  test('more than the cloth takes: which length, by how much, what would mend it', () => {
+    const { headline, warnings } = answerTo(match, { cloth: 'firm', parts: '1' });
+    expect(headline.after).toBe('too much in length 2');
+    // 0.6 − 3 % of 12 is 0.24; − 3 % of 11 is 0.27.
+    expect(warnings[0]).toMatch(
+      /^Length 2: 0.6 cm to ease is 5 % .*takes about 3 %\. Make the longer edge 0.24 cm shorter/,
+    );
+    expect(warnings[1]).toMatch(/^Length 3: 0.6 cm to ease is 5.5 % .*0.27 cm shorter/);
+    expect(warnings[2]).toMatch(/side seam/);
+  });
+
+  test('a head shorter than its armhole is stretched, and that comes before all else', async () => {
+    open(match, { other: '11.5; 13; 11.6; 11' });
+    const said = await answer();
+    expect(said).toMatch(/^0.5 cm missing on the sleeve head in length 1/);
+    expect(said).toContain(
+      'Length 1: the sleeve head is 0.5 cm shorter than the armhole: it would be stretched, not eased.',
+    );
+    expect(said).toContain('Length 10.5 cm shorter, 4.3 % to stretch');
+    expect(said).toContain('Notch 1 of the sleeve headmove it 0.5 cm towards the end');
+    (await screen.findByRole('button', { name: /^Notch the sleeve head anew/ })).click();
+    expect(await answer()).toMatch(/^1.1 cm to ease in on the sleeve head/);
+    expect(await screen.findByDisplayValue('47.1 cm')).toBeDefined();
+  });
+
+  // By hand: half a neckline, back 9 and front 14.5; a facing of 9.3 and 14.2.
+  test('a facing whose shoulder seam alone lies elsewhere: where it must go', () => {
+    const { headline, warnings, lines } = answerTo(match, {
+      use: 'facing',
+      here: '9; 14.5',
+      other: '9.3; 14.2',
+    });
+    expect(headline.after).toBe('to move notch 1 of the facing');
+    expect(warnings).toEqual([expect.stringMatching(/^In all they fit/)]);
+    expect(lines).toContainEqual({
+      label: 'Notch 1 of the facing',
+      value: 'move it 0.3 cm towards the beginning',
+    });
+  });
+
+  test('a facing that is longer in all pulls or stands off, by its length', () => {
+    const { headline, warnings } = answerTo(match, {
+      use: 'facing',
+      here: '9; 14.5',
+      other: '9.3; 14.5',
+    });
+    expect(headline.after).toBe('too much in length 1');
+    expect(warnings[0]).toBe('Length 1: the facing is 0.3 cm longer: it would pull or stand off.');
+    expect(warnings[1]).toMatch(/^Cut the facing again/);
+  });
+
+  test('a sleeve gathered onto its cuff is none of it', () => {
+    const cuff = { use: 'cuff', here: '20', other: '32' };
+    expect(answerTo(match, cuff)).toMatchObject({
+      headline: { after: 'to ease in on the sleeve end' },
+      warnings: [],
+    });
+  });
+
+  test('of any two edges either may be the longer', () => {
+    const any = { use: 'any', here: '20.4', other: '20' };
+    expect(answerTo(match, any)).toMatchObject({
+      headline: { after: 'to ease in on this edge' },
+      warnings: [],
+    });
+    expect(answerTo(match, { ...any, here: '20' }).headline.after).toMatch(/^between them/);
+  });
+
+  test('shares that jump between neighbours', () => {
+    const { warnings } = answerTo(match, { cloth: 'soft', parts: '3', weights: '1; 3; 2' });
+    expect(warnings).toEqual([expect.stringMatching(/^Part 2 takes more than twice/)]);
+  });
+
+  test('not as many lengths of the one as of the other: refused in words', async () => {
+    open(match, { other: '12; 12' });
+    expect(await answer()).toContain('2 given, 4 needed: one for each');
+    const work = match.work({ ...match.start(benchOf()), other: '' }, benchOf());
+    expect(work).toMatchObject({ ok: false, faults: [{ field: 'other' }] });
+  });
+});
+
+test('a head of which only the whole is known: where to notch it, none under the arm', () => {
+  const { lines, sentence } = answerTo(match, { other: '47.2' });
+  expect(sentence).toContain('Only the whole of the sleeve head is given');
+  expect(lines).toContainEqual({
+    label: 'Notch 1 of the sleeve head',
+    value: '12 cm from the beginning',
+  });
+});

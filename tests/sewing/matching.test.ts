@@ -1,0 +1,183 @@
+/**
+ * Published: cap ease is the head less the armhole and never less than nothing (8.9, a teaching page on
+ * sleeves, emmakespatterns.com); quarters of an elastic to quarters of its edge (14.10) and both edges in the same parts (13.14)
+ * are common practice, no source. Lengths are ours.
+ */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { inches, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { match } from '../../src/sewing/matching.ts';
+import type { MatchInput } from '../../src/sewing/matching-input.ts';
+import { fieldsOf, solved } from './outcomes.ts';
+
+const cm = (...all: number[]) => all.map((one) => mm(10 * one));
+const FINE: MatchInput = {
+  here: cm(12, 12, 11, 11),
+  other: cm(12, 12.6, 11.6, 11),
+  shares: [],
+  parts: 1,
+  weights: [],
+};
+const found = (set: Partial<MatchInput> = {}) => solved(match({ ...FINE, ...set }));
+const places = (run: { marks: readonly { at: number }[] }) =>
+  run.marks.map(({ at }) => Number(toMm(at as never).toFixed(3)));
+
+test('8.9: a head of 19 1/4 in on an armhole of 18 has 1 1/4 in of ease, 6.9 %', () => {
+  const { ease, part } = found({ here: [inches(18)], other: [inches(19.25)] });
+  expect([toInches(ease), (100 * part).toFixed(1)]).toEqual([1.25, '6.9']);
+});
+
+test('14.10: quarters of an elastic of 60 to quarters of an edge of 96', () => {
+  const { runs } = found({ here: cm(60), other: cm(96), parts: 4 });
+  expect(places(runs.here)).toEqual([150, 300, 450]);
+  expect(places(runs.other)).toEqual([240, 480, 720]);
+});
+
+// By hand: 0.6 on 12 is 5 %, 0.6 on 11 is 5.45 %; 1.2 on 46.
+test('the ease of each length and of all', () => {
+  const { lengths, ease, part } = found();
+  expect(lengths.map((one) => toMm(one.ease))).toEqual([0, 6, 6, 0]);
+  expect(lengths.map(({ fullest }) => (100 * fullest).toFixed(2))).toEqual([
+    '0.00',
+    '5.00',
+    '5.45',
+    '0.00',
+  ]);
+  expect([toMm(ease), (100 * part).toFixed(2)]).toEqual([12, '2.61']);
+});
+
+describe('notches', () => {
+  // By hand: 47.4 − 46 = 1.4, none under the arm, half each above: 12, 12.7, 11.7, 11.
+  test('a head of which only the whole is known is notched by the shares', () => {
+    const head = found({ other: cm(47.4), shares: [0, 1, 1, 0] });
+    expect(head.notches.map((at) => toMm(at))).toEqual([120, 247, 364]);
+    expect(head.moves).toBeUndefined();
+    expect(places(head.runs.other)).toEqual([120, 247, 364]);
+    expect(head.lengths.map(({ ease }) => Math.round(toMm(ease)))).toEqual([0, 7, 7, 0]);
+  });
+
+  // By hand: half a neckline, back 9 and front 14.5; a facing of 9.3 and 14.2.
+  test('a facing as long as its neckline with its shoulder seam 3 mm too far: moved back by that', () => {
+    const { ease, moves } = found({ here: cm(9, 14.5), other: cm(9.3, 14.2) });
+    expect([ease, moves]).toEqual([0, [mm(-3)]]);
+  });
+});
+
+describe('marks between notches', () => {
+  test('the longer edge carries the ease unevenly, the shorter is marked evenly', () => {
+    const { runs, lengths } = found({
+      here: cm(12),
+      other: cm(12.8),
+      parts: 4,
+      weights: [1, 3, 3, 1],
+    });
+    expect(places(runs.here)).toEqual([30, 60, 90]);
+    expect(places(runs.other)).toEqual([31, 64, 97]);
+    // 3 of 8 parts of 8 mm on 30 mm.
+    expect(lengths[0]?.fullest).toBeCloseTo(0.1, 10);
+  });
+
+  test('where the other edge is the shorter, this one carries it', () => {
+    const { runs } = found({ here: cm(12.8), other: cm(12), parts: 4, weights: [1, 3, 3, 1] });
+    expect(places(runs.other)).toEqual([30, 60, 90]);
+    expect(places(runs.here)).toEqual([31, 64, 97]);
+  });
+
+  test('notches among them are notches, and both edges have as many of each', () => {
+    const { here, other } = found({ parts: 2 }).runs;
+    const kinds = (run: typeof here) => run.marks.map(({ kind }) => kind);
+    expect(kinds(here)).toEqual([
+      'measure',
+      'notch',
+      'measure',
+      'notch',
+      'measure',
+      'notch',
+      'measure',
+    ]);
+    expect(kinds(other)).toEqual(kinds(here));
+    expect(here.marks.map(({ label }) => label)).toEqual(['1', '2', '3', '4', '5', '6', '7']);
+  });
+});
+
+const lengths = (n: number) =>
+  fc.array(fc.integer({ min: 80_000, max: 4_000_000 }).map(length), { minLength: n, maxLength: n });
+const many = fc.integer({ min: 1, max: 8 });
+
+test('lengths add up; moved as they are said to be, the notches share the difference as it is meant', () => {
+  fc.assert(
+    fc.property(
+      many.chain((n) =>
+        fc.record({
+          here: lengths(n),
+          other: lengths(n),
+          shares: fc.array(fc.integer({ min: 1, max: 9 }), { minLength: n, maxLength: n }),
+        }),
+      ),
+      fc.integer({ min: 1, max: 5 }),
+      (set, parts) => {
+        const input = { ...FINE, ...set, parts };
+        const outcome = match(input);
+        if (!outcome.ok) {
+          expect(fieldsOf(outcome)).toEqual(['shares']);
+          return;
+        }
+        const plan = outcome.value;
+        const sum = (all: readonly number[]) => all.reduce((one, other) => one + other, 0);
+        expect(sum(plan.lengths.map(({ ease }) => ease))).toBeCloseTo(plan.ease, 3);
+        // Another road: notches moved, and the edges matched again.
+        const moved = plan.moves?.map((by, i) => sum(set.other.slice(0, i + 1)) + by) ?? [];
+        const ends = [0, ...moved, sum(set.other)];
+        const again = set.here.map((one, i) => (ends[i + 1] ?? 0) - (ends[i] ?? 0) - one);
+        const share = plan.ease / sum(set.shares);
+        for (const [i, ease] of again.entries()) {
+          expect(ease).toBeCloseTo(share * (set.shares[i] ?? 0), 2);
+        }
+        // In order on both edges, and as many.
+        for (const run of [plan.runs.here, plan.runs.other]) {
+          const at = [0, ...run.marks.map((mark) => mark.at as number), run.length + 1];
+          expect(run.marks).toHaveLength(set.here.length * parts - 1);
+          expect(at.every((one, i) => i === 0 || one > (at[i - 1] ?? 0))).toBe(true);
+        }
+      },
+    ),
+    { seed: 1520, numRuns: 400 },
+  );
+});
+
+test('turned round, what was eased is stretched by as much', () => {
+  fc.assert(
+    fc.property(
+      many.chain((n) => fc.tuple(lengths(n), lengths(n))),
+      ([here, other]) => {
+        if (here.length === 1) return;
+        const one = match({ ...FINE, here, other });
+        const back = match({ ...FINE, here: other, other: here });
+        if (!one.ok || !back.ok) return;
+        expect(back.value.ease).toBe(0 - one.value.ease + 0);
+        expect(back.value.lengths.map(({ fullest }) => fullest)).toEqual(
+          one.value.lengths.map(({ fullest }) => fullest),
+        );
+        expect(back.value.runs.here.marks).toEqual(one.value.runs.other.marks);
+      },
+    ),
+    { seed: 1521 },
+  );
+});
+
+describe('refused', () => {
+  test.each<[string, Partial<MatchInput>, string[]]>([
+    ['an edge without lengths', { here: [] }, ['here']],
+    ['nine lengths', { here: cm(1, 1, 1, 1, 1, 1, 1, 1, 1) }, ['here']],
+    ['a length of nothing', { other: [ZERO] }, ['other']],
+    ['three lengths for four', { other: cm(12, 12, 12) }, ['other']],
+    ['two shares for four lengths', { shares: [1, 1] }, ['shares']],
+    ['a share of less than nothing', { shares: [1, 1, -1, 1] }, ['shares']],
+    ['shares that are all nothing', { shares: [0, 0, 0, 0] }, ['shares']],
+    ['three weights for two parts', { parts: 2, weights: [1, 1, 1] }, ['weights']],
+    ['no parts', { parts: 0 }, ['parts']],
+    ['more stretched than there is', { other: cm(30), shares: [1, 0, 0, 0] }, ['shares']],
+  ])('%s', (_, set, fields) => {
+    expect(fieldsOf(match({ ...FINE, ...set }))).toEqual(fields);
+  });
+});
