@@ -6,6 +6,7 @@ import { homeWords, SCREEN_WORDS } from '#words/home-words.ts';
 import { pageWords } from '#words/page-words.ts';
 import { engine } from './.ci/engine.mjs';
 import { licences } from './.ci/licences.mjs';
+import Order from './.ci/order.mjs';
 import { together } from './.ci/together.mjs';
 
 const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
@@ -20,12 +21,14 @@ const fastCheck = {
   ],
 };
 /**
- * Tests with a window each: what they reach is the phone's (its storage, its caches, modules that
- * know what has happened on it), or they put other modules in the place of ours. All others of
- * the window's share one (`isolate`), which takes a fifth of the time.
+ * Tests with a window and modules each: they put other modules in the place of ours, or ours know
+ * what has happened on the phone. All others of the window's share one (`isolate`), which takes a
+ * fifth of the time.
  */
 const APART = [
-  'tests/{app,storage,camera}/**/*.test.{ts,tsx}',
+  'tests/app/tape/*.test.{ts,tsx}',
+  'tests/app/offline/watch.test.ts',
+  'tests/camera/open-file.test.ts',
   'tests/screens/tape{,-ask,-lines,-live}.test.tsx',
   'tests/calculations/no-drawing.test.ts',
 ];
@@ -227,6 +230,7 @@ export default defineConfig({
     reporters: ['default', './.ci/reporter.mjs'],
     // One more than the two cores: a browser's test waits more than it works.
     maxWorkers: 3,
+    sequence: { sequencer: Order },
     projects: [
       {
         oxc,
@@ -247,7 +251,9 @@ export default defineConfig({
           ...dom.test,
           name: 'dom',
           isolate: false,
-          include: ['tests/{calculation,calculations,controls,screens}/**/*.test.{ts,tsx}'],
+          include: [
+            'tests/{calculation,calculations,controls,screens,app,storage,camera}/**/*.test.{ts,tsx}',
+          ],
           exclude: APART,
         },
       },
@@ -267,6 +273,7 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/browser/**/*.test.ts', 'tests/structure/built/**/*.test.ts'],
           globalSetup: ['tests/browser/global-setup.ts'],
+          setupFiles: ['tests/browser/until-built.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

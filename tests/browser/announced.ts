@@ -31,3 +31,24 @@ export async function listen(page: Page): Promise<() => Promise<string[]>> {
   });
   return () => heard.jsonValue();
 }
+
+/** Roles of what can be operated (WAI-ARIA 1.2, section 5.3.2, and the strip of tape). */
+const OPERATED =
+  /^(button|link|textbox|searchbox|combobox|listbox|option|radio|checkbox|switch|slider|spinbutton|menuitem|tab|application)$/i;
+
+/** What the browser hands to a screen reader: each control's role and name. */
+async function controls(page: Page): Promise<{ role: string; name: string }[]> {
+  const session = await page.context().newCDPSession(page);
+  const { nodes } = await session.send('Accessibility.getFullAXTree');
+  await session.detach();
+  return nodes
+    .filter((node) => !node.ignored && OPERATED.test(String(node.role?.value)))
+    .map(({ role, name }) => ({ role: String(role?.value), name: String(name?.value ?? '') }));
+}
+
+/** The roles of what can be operated on the page and has no name; it has something, or that is one fault. */
+export async function nameless(page: Page): Promise<string[]> {
+  const all = await controls(page);
+  if (all.length === 0) return ['nothing can be operated'];
+  return all.filter(({ name }) => name.trim() === '').map(({ role }) => role);
+}

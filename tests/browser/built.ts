@@ -15,12 +15,18 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
  *
  * It runs in a process of its own: the test runner's NODE_ENV would leak into the build.
  */
-export async function buildApp(
-  /** Of what: this project, or a copy of it. */
+export async function buildApp({
   root = ROOT,
-  more: readonly string[] = [],
-): Promise<string> {
-  const folder = await mkdtemp(join(tmpdir(), 'thumbrule-build-'));
+  into,
+  more = [],
+}: {
+  /** Of what: this project, or a copy of it. */
+  root?: string;
+  /** A folder that is there and empty, unless a new one is wanted. */
+  into?: string;
+  more?: readonly string[];
+} = {}): Promise<string> {
+  const folder = into ?? (await mkdtemp(join(tmpdir(), 'thumbrule-build-')));
   const { NODE_ENV: _, VITEST: __, ...env } = process.env;
   const vite = join(root, 'node_modules/vite/bin/vite.js');
   const args = [vite, 'build', '--outDir', folder, '--emptyOutDir', '--logLevel', 'warn'];

@@ -1,9 +1,11 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { phoneWords } from '#words/phone-words.ts';
+import { inGate, THOROUGH } from '../thorough.ts';
+import { nameless } from './announced.ts';
 import { axeFaults } from './axe.ts';
-import { launchBrowser, openApp, SMALL_PHONE, takePhone } from './harness.ts';
-import { EVERY_SCREEN, SCREENS } from './screens.ts';
+import { launchBrowser, openApp, PHONE, SMALL_PHONE, takePhone, wear } from './harness.ts';
+import { EVERY_SCREEN, type Screen } from './screens.ts';
 import { stored } from './stored.ts';
 
 let browser: Browser;
@@ -25,12 +27,6 @@ const STATES: [string, string, (page: Page) => Promise<void>][] = [
   ['made elsewhere', '#/closures/follow', (page) => page.getByText('Made elsewhere').tap()],
   ['nowhere', '#/nowhere', async () => {}],
 ];
-
-/** As src/app/start/theme.ts does. */
-const wear = (page: Page, theme: 'paper' | 'night') =>
-  page.evaluate((worn) => {
-    document.documentElement.dataset.theme = worn;
-  }, theme);
 
 const large = (page: Page) =>
   page.evaluate(() => {
@@ -69,35 +65,61 @@ const cutOff = (page: Page) =>
 const overflow = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 
-test.each(EVERY_SCREEN)(
-  '$name suits the left hand, large text, and a narrow phone',
-  async (screen) => {
+/** What is to be pressed and lies above the lower 60 %, where no thumb reaches. */
+const outOfReach = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, a, label')]
+      .filter((target) => target.checkVisibility())
+      .filter((target) => target.getBoundingClientRect().top < innerHeight * 0.4 - 1)
+      .map((target) => target.textContent),
+  );
+
+const SIZES = [SMALL_PHONE, NARROW, SIDEWAYS];
+
+/** The same page by day and by night, large and small, with small letters and large ones. */
+async function lookAt({ steps }: Screen, page: Page): Promise<void> {
+  await wear(page, 'paper');
+  expect(await axeFaults(page), 'paper').toEqual([]);
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    expect(await smallTargets(page), `${size.width} wide`).toEqual([]);
+    expect(await overflow(page), `${size.width} wide`).toBe(0);
+  }
+  await page.setViewportSize(SMALL_PHONE);
+  if (!steps) expect(await outOfReach(page), 'out of reach').toEqual([]);
+  expect(await nameless(page)).toEqual([]);
+  await wear(page, 'night');
+  if (THOROUGH) expect(await axeFaults(page), 'night').toEqual([]);
+  await large(page);
+  expect(await axeFaults(page), 'night, large text').toEqual([]);
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    expect(await overflow(page), `large text, ${size.width} wide`).toBe(0);
+    expect(await cutOff(page), `large text, ${size.width} wide`).toEqual([]);
+  }
+}
+
+/** Each screen is for both hands; in the gate for the one or the other in turns. */
+const VISITS = inGate(
+  EVERY_SCREEN.flatMap((screen) =>
+    (['left', 'right'] as const).map((hand) => ({ name: screen.name, screen, hand })),
+  ),
+  (_, i) => i % 4 === 0 || i % 4 === 3,
+);
+
+test.each(VISITS)(
+  '$name suits everyone: the $hand hand, by day and night, large text, a narrow phone',
+  async ({ screen, hand }) => {
     const app = await openApp(browser, inject('address'), {
       at: screen.hash,
-      size: SMALL_PHONE,
-      bench: { hand: 'left', theme: 'night' },
+      size: PHONE,
+      bench: { hand },
       serviceWorkers: 'block',
     });
     const { page } = app;
     await page.locator('h1').first().waitFor();
     await screen.steps?.(page);
-    for (const size of [SMALL_PHONE, NARROW, SIDEWAYS]) {
-      await page.setViewportSize(size);
-      expect(await smallTargets(page), `${size.width} wide`).toEqual([]);
-      expect(await overflow(page), `${size.width} wide`).toBe(0);
-    }
-    await page.setViewportSize(SMALL_PHONE);
-    // By day and at the usual size those with an address are looked at in `smoke.test`.
-    if (screen.steps) await wear(page, 'paper');
-    if (screen.steps) expect(await axeFaults(page), 'left hand, paper').toEqual([]);
-    await wear(page, 'night');
-    await large(page);
-    expect(await axeFaults(page), 'left hand, night, large text').toEqual([]);
-    for (const size of [SMALL_PHONE, NARROW, SIDEWAYS]) {
-      await page.setViewportSize(size);
-      expect(await overflow(page), `large text, ${size.width} wide`).toBe(0);
-      expect(await cutOff(page), `large text, ${size.width} wide`).toEqual([]);
-    }
+    await lookAt(screen, page);
     expect(app.complaints).toEqual([]);
     await app.close();
   },
@@ -119,25 +141,6 @@ test.each(STATES)('%s can be used by everyone', async (_, at, reach) => {
   await large(page);
   expect(await axeFaults(page), 'paper, large text').toEqual([]);
   expect(app.complaints).toEqual([]);
-  await app.close();
-});
-
-test('everything that is pressed lies in the lower 60 % of a small phone', async () => {
-  const app = await openApp(browser, inject('address'), {
-    size: SMALL_PHONE,
-    serviceWorkers: 'block',
-  });
-  for (const { hash } of SCREENS) {
-    await app.page.goto(inject('address') + hash);
-    await app.page.locator('h1').first().waitFor();
-    const high = await app.page.evaluate(() =>
-      [...document.querySelectorAll('button, a, label')]
-        .filter((target) => target.checkVisibility())
-        .filter((target) => target.getBoundingClientRect().top < innerHeight * 0.4 - 1)
-        .map((target) => target.textContent),
-    );
-    expect(high, hash).toEqual([]);
-  }
   await app.close();
 });
 

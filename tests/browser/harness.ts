@@ -165,6 +165,13 @@ export async function slowDown(page: Page, times: number): Promise<void> {
   await session.send('Emulation.setCPUThrottlingRate', { rate: times });
 }
 
+/** As src/app/start/theme.ts does; that the setting leads there is tried with the settings. */
+export async function wear(page: Page, theme: Bench['theme']): Promise<void> {
+  await page.evaluate((worn) => {
+    document.documentElement.dataset.theme = worn;
+  }, theme);
+}
+
 /** Waits until the service worker has everything and is in charge of the page. */
 export async function waitUntilKept(page: Page): Promise<void> {
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');

@@ -38,11 +38,11 @@ export function makerAt(page: Page) {
     face: () => page.locator('.next-key .made').textContent(),
     /** How many steps of the garment are made, as home says it. */
     made: () => page.locator('.in-hand header p').textContent(),
-    /** Presses the key once its words have stood long enough to be read, and waits for others. */
+    /** Presses the key once its words have stood long enough to be read (by the page's clock, which is moved on), and waits for others. */
     async key() {
       const key = page.locator('.next-key');
       const before = await key.textContent();
-      await page.waitForTimeout(SETTLING + 20);
+      await page.clock.fastForward(SETTLING + 20);
       await tap(key.locator('.made'));
       await page.waitForFunction(
         (was) => document.querySelector('.next-key')?.textContent !== was,

@@ -43,8 +43,8 @@ test('once kept, every screen opens with the server gone', async () => {
   await app.page.getByText(phoneWords.tape.here).waitFor();
   await served.close();
   for (const { hash } of SCREENS) {
+    await app.page.goto('about:blank'); // or only the route would change
     await app.page.goto(`${served.address}${hash}`);
-    await app.page.reload();
     await app.page.locator('h1').first().waitFor();
     await settled(app.page);
   }

@@ -7,6 +7,7 @@
 import { rm } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { inGate } from '../thorough.ts';
 import { buildApp, type Served, serveApp } from './built.ts';
 import { launchBrowser, type OpenApp, openApp, SMALL_PHONE } from './harness.ts';
 import { EVERY_SCREEN } from './screens.ts';
@@ -21,7 +22,7 @@ let app: OpenApp;
 
 beforeAll(async () => {
   copy = await secondLanguage();
-  built = await buildApp(copy, ['--minify', 'oxc']);
+  built = await buildApp({ root: copy, more: ['--minify', 'oxc'] });
   served = await serveApp(built);
   browser = await launchBrowser();
   app = await openApp(browser, served.address, { size: SMALL_PHONE, serviceWorkers: 'block' });
@@ -44,9 +45,7 @@ const IN_GATE = [
   'a field of a work',
   'how it goes on',
 ];
-const looked = EVERY_SCREEN.filter(
-  ({ name }) => process.env.EVERY_SCREEN || IN_GATE.includes(name),
-);
+const looked = inGate(EVERY_SCREEN, ({ name }) => IN_GATE.includes(name));
 
 /** Makes each field the current one, with the keys or the choices it brings. */
 async function inEachField(page: Page, look: () => Promise<void>): Promise<void> {

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
+import { launchBrowser, SMALL_PHONE, takePhone } from './harness.ts';
 import { enterShirt, enterSkirt, onEmptyPhone } from './invented-garments.ts';
 import { keptGarments } from './kept-garments.ts';
 import type { Maker } from './maker.ts';
@@ -22,8 +22,16 @@ afterAll(() => browser.close());
 /** The machine may be busy with other tests. */
 const LONG = 180_000;
 
-const start = () =>
-  openApp(browser, inject('address'), { size: SMALL_PHONE, serviceWorkers: 'block' });
+/** A phone whose clock the maker moves on: a key wants its words to have stood for a moment. */
+async function start() {
+  const phone = await takePhone(browser, inject('address'), {
+    size: SMALL_PHONE,
+    serviceWorkers: 'block',
+  });
+  await phone.page.clock.install();
+  await phone.page.goto(inject('address'));
+  return phone;
+}
 
 /** How many things made the one garment on the phone holds. */
 async function facts(page: Page): Promise<number> {

@@ -8,6 +8,7 @@ import { placeOn, type ScaleGeometry } from '../../src/tape/scales/scale.ts';
 import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 import { frameAround } from '../browser/camera-file.ts';
 import { knownScene } from '../tape/made/known-scene.ts';
+import { inGate, thoroughly } from '../thorough.ts';
 import { nodeEngine } from './node-engine.ts';
 import { type Scene, type SceneKind, scene } from './scene.ts';
 
@@ -92,7 +93,7 @@ describe('the cross on whichever edge', () => {
     ['cm and inch from both ends', 11],
     ['two tapes', 12],
   ];
-  for (const [kind, seed] of drawings) {
+  for (const [kind, seed] of inGate(drawings, (_, i) => i === 0)) {
     test(`${kind} ${seed}: each edge is read, and held as the hand sways`, async () => {
       const drawn = scene(kind, seed);
       for (const { x, y, mm, scale } of middles(drawn)) {
@@ -113,18 +114,21 @@ describe('the cross on whichever edge', () => {
     });
   }
 
-  test('from the one edge straight over to the other without looking at the numbers again', async () => {
-    const drawn = scene('cm and inch from one end', 11);
-    const [first, second] = middles(drawn);
-    const { look, reads } = camera(drawn);
-    await look(first!);
-    let last: TapeReading | undefined;
-    for (const at of way(first!, second!)) last = await look(at);
-    const told = crossOf(last);
-    expect(told?.ok && told.unit).toBe('inch');
-    expect(told?.ok && Math.abs(told.mm - second!.mm)).toBeLessThan(0.2);
-    expect(reads()).toBe(1);
-  });
+  thoroughly(
+    'from the one edge straight over to the other without looking at the numbers again',
+    async () => {
+      const drawn = scene('cm and inch from one end', 11);
+      const [first, second] = middles(drawn);
+      const { look, reads } = camera(drawn);
+      await look(first!);
+      let last: TapeReading | undefined;
+      for (const at of way(first!, second!)) last = await look(at);
+      const told = crossOf(last);
+      expect(told?.ok && told.unit).toBe('inch');
+      expect(told?.ok && Math.abs(told.mm - second!.mm)).toBeLessThan(0.2);
+      expect(reads()).toBe(1);
+    },
+  );
 
   test('an edge whose numbers can’t be seen any more is let go, and the other one held', async () => {
     const drawn = scene('cm and inch from one end', 11);

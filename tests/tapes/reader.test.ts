@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readTape } from '../../src/tape/reader/read-tape.ts';
 import { readingAt } from '../../src/tape/scales/read-at.ts';
+import { inGate, thoroughly } from '../thorough.ts';
 import { nodeEngine } from './node-engine.ts';
 import { type SceneKind, scene } from './scene.ts';
 
@@ -56,14 +57,14 @@ describe('the real character reader on drawn photos', () => {
     expect(worst).toBeLessThan(0.2);
   });
 
-  test('a steel rule in millimetres', async () => {
+  thoroughly('a steel rule in millimetres', async () => {
     const { reading, worst, count } = await read('steel millimetres', 1);
     expect(reading.scales[0]).toMatchObject({ unit: 'mm', sure: true });
     expect(count).toBeGreaterThan(4);
     expect(worst).toBeLessThan(0.2);
   });
 
-  test('light print on a dark tape', async () => {
+  thoroughly('light print on a dark tape', async () => {
     const { reading, worst, count } = await read('light print on dark', 2);
     expect(reading.outcome).toBe('read');
     expect(count).toBeGreaterThan(3);
@@ -78,14 +79,18 @@ describe('the real character reader on drawn photos', () => {
   });
 
   // The first two were told by a short or half line that only the ink of the digits over it made look long.
-  test.each([
+  const beforeTheirLine = [
     ['wide angle', 102, 'inches an eighth off'],
     ['counting down', 407, 'centimetres a half off'],
     // By the line under a number turned across the tape, and by a line read as a 1 between two digits.
     ['boxed, many lengths of line', 2, '3 mm off'],
     ['line between two digits', 3, '280 inches off'],
-  ] as const)('numbers before their line: %s %i, once told %s', async (kind, seed, _) => {
-    const { worst } = await read(kind, seed);
-    expect(worst).toBeLessThan(WRONG_MM);
-  });
+  ] as const;
+  test.each(inGate(beforeTheirLine, ([, seed]) => seed === 102 || seed === 3))(
+    'numbers before their line: %s %i, once told %s',
+    async (kind, seed, _) => {
+      const { worst } = await read(kind, seed);
+      expect(worst).toBeLessThan(WRONG_MM);
+    },
+  );
 });

@@ -192,6 +192,8 @@ describe('a page', () => {
           });
         },
       ),
+      // There are eight of them in all.
+      { numRuns: 16 },
     );
   });
 

@@ -7,6 +7,7 @@ import { isOneEdge } from '../../../src/tape/scales/one-edge.ts';
 import { answered } from '../../../src/tape/scales/question.ts';
 import { readingAt } from '../../../src/tape/scales/read-at.ts';
 import type { TapeReading } from '../../../src/tape/scales/tape-reading.ts';
+import { thoroughly } from '../../thorough.ts';
 import {
   centimetreLines,
   type DrawnTape,
@@ -101,12 +102,12 @@ describe('a tape that is read', () => {
     expectRight(await readTape(pictureOf(tape), readPage), tape, (tick) => 410 + tick);
   });
 
-  test('standing upright in the picture', async () => {
+  thoroughly('standing upright in the picture', async () => {
     const tape = { ...CENTIMETRES, width: 420, height: 1300, angle: Math.PI / 2 - 0.05 };
     expectRight(await readTape(pictureOf(tape), readPage), tape, (tick) => 410 + tick);
   });
 
-  test('light print on dark', async () => {
+  thoroughly('light print on dark', async () => {
     const tape = { ...CENTIMETRES, light: true };
     expectRight(await readTape(pictureOf(tape), readPage), tape, (tick) => 410 + tick);
   });
@@ -147,7 +148,7 @@ describe('a tape that is read', () => {
     expect((await readTape(pictureOf(midway), readPage)).outcome).not.toBe('read');
   });
 
-  test('numbers read against the scale, before their lines as it counts', async () => {
+  thoroughly('numbers read against the scale, before their lines as it counts', async () => {
     const against = (sign: 1 | -1) => ({
       ...CENTIMETRES,
       numbers: TENS.map((tick) => ({
@@ -169,7 +170,7 @@ describe('a tape that is read', () => {
     expect(Math.abs(x - next)).toBeLessThan(3);
   });
 
-  test('from a small picture, which is doubled first', async () => {
+  thoroughly('from a small picture, which is doubled first', async () => {
     const tape = { ...CENTIMETRES, width: 650, height: 220, pitchPx: 5 };
     const reading = await readTape(pictureOf(tape), readPage);
     expect(reading).toMatchObject({ width: 650, height: 220, outcome: 'read' });

@@ -5,6 +5,7 @@ import type { TapeReading } from '../../../src/tape/scales/tape-reading.ts';
 import { snapTo } from '../../../src/tape/touch/snap.ts';
 import { scaleByTouch, type Touch } from '../../../src/tape/touch/touch.ts';
 import { cameraOf } from '../../tapes/camera.ts';
+import { inGate } from '../../thorough.ts';
 import { drawScene, placeOf, type Scene, seeded } from '../made/stroke-scene.ts';
 
 // No source: that 95 of 100 places lie within a stated 95 % is what the words mean. Geometry of
@@ -44,7 +45,7 @@ interface Row {
   readonly zero: number;
 }
 
-const TOUCHES = [2, 3, 5];
+const TOUCHES = inGate([2, 3, 5], (touches) => touches !== 3);
 const share = ({ places, within }: Tally) => within / places;
 
 describe('law: 95 of 100 places lie within the stated ±, where no line is snapped to', () => {
@@ -68,7 +69,7 @@ describe('law: 95 of 100 places lie within the stated ±, where no line is snapp
     return { see, row: { from: 0, to, zero: 500 } };
   }
 
-  test.each([0, 15, 30])('seen %i° from square', (tilt) => {
+  test.each(inGate([0, 15, 30], (tilt) => tilt !== 15))('seen %i° from square', (tilt) => {
     for (const touches of TOUCHES) {
       const random = seeded(100 * tilt + touches);
       const tally = { places: 0, within: 0 };

@@ -1,0 +1,17 @@
+import { test } from 'vitest';
+
+/**
+ * `npm run thorough` tries the whole of what the gate only samples: every size of every screen,
+ * every scene, every step of a long way. The gate sees the same things, each once.
+ */
+export const THOROUGH = process.env.THOROUGH !== undefined;
+
+/** All of them, or in the gate those that are chosen for it. */
+export function inGate<One>(all: readonly One[], chosen: (one: One, i: number) => boolean): One[] {
+  return THOROUGH ? [...all] : all.filter(chosen);
+}
+
+/** A test of `npm run thorough` alone: the gate has one of the same kind. */
+export const thoroughly: (name: string, run: () => unknown) => void = THOROUGH
+  ? test
+  : () => undefined;
