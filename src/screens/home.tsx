@@ -20,7 +20,6 @@ export function Home({ hand, unknown, onOpen, children }: Props) {
         <p class="lead">{homeWords.lead}</p>
         <p>{homeWords.about}</p>
         {unknown !== undefined && <p class="warning">{homeWords.unknown(unknown)}</p>}
-        {children}
       </main>
       <nav aria-label={homeWords.calculations}>
         {Object.entries(SCREEN_WORDS).map(([id, title]) => (
@@ -36,6 +35,8 @@ export function Home({ hand, unknown, onOpen, children }: Props) {
           </a>
         ))}
       </nav>
+      {/* Below what is pressed: it comes and goes by itself, and must move nothing. */}
+      <footer>{children}</footer>
     </div>
   );
 }

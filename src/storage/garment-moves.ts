@@ -1,8 +1,9 @@
 import { promisifyRequest } from 'idb-keyval';
-import type { Garment } from '../garment/record/record.ts';
+import { parted, type WithPhotos } from '../garment/record/photos.ts';
 import { deleteRecord, getRecord, putRecord } from './garment-entries.ts';
 import { BIN, PREFIX } from './garment-keys.ts';
 import { remember } from './garment-memory.ts';
+import { putPhotos } from './garment-photos.ts';
 import { GarmentError, orCleared, writable } from './garments.ts';
 import { recordText } from './record-text.ts';
 import type { Store } from './store.ts';
@@ -13,9 +14,14 @@ import type { Store } from './store.ts';
  * @param spare an id no garment has, for the one in the bin
  * @throws GarmentError when it could not be read again
  */
-export async function replaceGarment(store: Store, garment: Garment, spare: string): Promise<void> {
+export async function replaceGarment(
+  store: Store,
+  garment: WithPhotos,
+  spare: string,
+): Promise<void> {
+  const { record, photos } = parted(garment);
   // As large as it is it was kept once.
-  const next = writable(garment, garment);
+  const next = writable(record, record);
   await store.transact('readwrite', async (kept) => {
     const before = await getRecord(kept, PREFIX + next.id);
     const isSame = same(before.record, next);
@@ -23,6 +29,7 @@ export async function replaceGarment(store: Store, garment: Garment, spare: stri
       putRecord(kept, BIN + spare, withId(before.record, spare), before.log);
     }
     putRecord(kept, PREFIX + next.id, next, isSame ? before.log : []);
+    putPhotos(kept, photos);
     await promisifyRequest(kept.transaction);
   });
   remember(store, next);

@@ -1,11 +1,13 @@
 import { promisifyRequest } from 'idb-keyval';
 import type { Change } from '../garment/actions/state.ts';
 import { type Limit, overLimit, sizeOf } from '../garment/record/limits.ts';
+import { parted, type WithPhotos } from '../garment/record/photos.ts';
 import { readRecord } from '../garment/record/read-record.ts';
 import type { Garment } from '../garment/record/record.ts';
 import { getRecord, putRecord, type StoredRecord } from './garment-entries.ts';
 import { BIN, PREFIX } from './garment-keys.ts';
 import { remember, remembered } from './garment-memory.ts';
+import { putPhotos } from './garment-photos.ts';
 import type { Store } from './store.ts';
 
 /** A garment and what can be taken back of it: the log lies beside the record, and in no backup. */
@@ -62,15 +64,17 @@ export async function findGarment(store: Store, id: string): Promise<Garment | u
 }
 
 /**
- * Keeps a new garment. One that is there under the same id is not written over.
+ * Keeps a new garment, with the photos it brings. One that is there under the same id is not written over.
  * @throws GarmentError when it could not be read again
  */
-export async function addGarment(store: Store, garment: Garment): Promise<void> {
+export async function addGarment(store: Store, garment: WithPhotos): Promise<void> {
+  const { record, photos } = parted(garment);
   // It is empty, or all of it was kept once.
-  const next = writable(garment, garment);
+  const next = writable(record, record);
   await store.transact('readwrite', async (kept) => {
     const there = await getRecord(kept, PREFIX + next.id);
     if (there.record === undefined) putRecord(kept, PREFIX + next.id, next, []);
+    putPhotos(kept, photos);
     await promisifyRequest(kept.transaction);
   });
   remember(store, next);

@@ -34,6 +34,14 @@ const LEFT: readonly Left[] = [
     steps: opened,
   })),
   {
+    name: 'an open garment',
+    hash: '#/garments',
+    steps: async (page) => {
+      await page.locator('.garments article:has(form) > button.plain').first().click();
+      await page.locator('.next-key .number').waitFor();
+    },
+  },
+  {
     name: 'a tape that has been read',
     hash: '#/tape',
     steps: async (page) => {

@@ -30,6 +30,13 @@ async function more(page: Page): Promise<void> {
   await page.locator('.more').waitFor();
 }
 
+async function order(page: Page): Promise<void> {
+  await invented(page);
+  await press(page, '.in-hand .to-order');
+  await press(page, '.order .step');
+  await page.locator('.order .deeds').waitFor();
+}
+
 /** Where a step was made is said: the keys are up. */
 async function elsewhere(page: Page): Promise<void> {
   await more(page);
@@ -83,6 +90,12 @@ export const IN_HAND: readonly Screen[] = [
     await pressKey(page, '.checks');
   }),
   state('more about a step', more),
+  state('steps and their order', order),
+  state('a note at a work', async (page) => {
+    await order(page);
+    await press(page, '.order .whole');
+    await page.locator('.note-screen').waitFor();
+  }),
   state('made elsewhere', elsewhere),
   state('made otherwise', otherwise),
   state('how it goes on', async (page) => {

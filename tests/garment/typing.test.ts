@@ -5,6 +5,7 @@ import { pendingOf, previewOf } from '../../src/garment/actions/typing.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { readRecord } from '../../src/garment/record/read-record.ts';
 import type { Parts } from '../../src/garment/record/record.ts';
+import { plusMinus } from '../../src/garment/work-out/doubt.ts';
 import { mm } from '../../src/lengths/length.ts';
 import { plain } from './trial/compare.ts';
 import { garmentOf, output, quantity, typed } from './trial/garments.ts';
@@ -224,4 +225,19 @@ test('what is said of several is one change; of what is not there it is refused'
   expect(act(state, say(['hem', 'gone'])).refused).toEqual({ why: 'not there', what: 'work' });
   const undone = act(final, { do: 'undo', change: final.log[0]?.id ?? 0, now }).state;
   expect(plain(undone.record)).toEqual(plain(state.record));
+});
+
+test('how sure a reading was comes with the number that was read, and goes with it', () => {
+  const record = garmentOf({
+    quantities: { edge: { name: 'Edge', kind: 'length', rank: 1, parts: typed('') } },
+  });
+  const place = { quantity: 'edge' };
+  const read: Action = { do: 'choose', place, parts: typed('46.32 ± 0.02 cm'), now: 1 };
+  const state = act(begin(record, KNOWN), read).state;
+  const result = state.answer.values.get('edge||');
+  expect(result?.ok && [result.value, plusMinus(result)]).toEqual([mm(463.2), mm(0.2)]);
+  const anew = act(state, { do: 'choose', place, parts: typed('46'), now: 2 }).state;
+  expect(anew.record.quantities.edge).not.toHaveProperty('plusMinus');
+  const back = act(anew, { do: 'undo', change: 2, now: 3 }).state;
+  expect(back.record.quantities.edge).toEqual(state.record.quantities.edge);
 });

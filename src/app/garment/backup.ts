@@ -6,6 +6,7 @@ import { readRecord } from '../../garment/record/read-record.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import { garmentKeys, PREFIX } from '../../storage/garment-keys.ts';
 import type { SetAside } from '../../storage/garment-list.ts';
+import { withPhotos } from '../../storage/garment-photos.ts';
 import { recordText } from '../../storage/record-text.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
 import { saveFile } from '../paper/save-file.ts';
@@ -30,7 +31,7 @@ export async function saveBackup(store: Store, watch: Watch): Promise<string | u
     if (watch.signal.aborted) return words.notWritten;
     const read = readRecord(record);
     if (read.ok && key.startsWith(PREFIX)) {
-      lines.push(garmentLine(read.value));
+      lines.push(garmentLine(await withPhotos(store, read.value)));
       written.push({ id: read.value.id, edits: read.value.edits });
     } else if (!read.ok && record !== undefined) aside.push(asideLine(key, recordText(record)));
   }

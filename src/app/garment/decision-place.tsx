@@ -1,4 +1,7 @@
+import { useState } from 'preact/hooks';
+import { readLength } from '../../lengths/read-length.ts';
 import { Decision } from '../../screens/garment/decision.tsx';
+import { MeasureFact } from '../../screens/garment/measure-fact.tsx';
 import type { HandProps } from './hand-props.ts';
 
 type Props = HandProps & {
@@ -8,14 +11,32 @@ type Props = HandProps & {
   onDone: () => void;
 };
 
-/** How what is made otherwise than asked goes on. */
+/** How what is made otherwise than asked goes on; or where one of it really is, being typed. */
 export function DecisionPlace({ state, bench, hand, home, to, onDone }: Props) {
+  const { answer } = state;
+  const [measures, setMeasures] = useState<string>();
+  const made = answer.sound.facts.get(home)?.find(({ id }) => id === measures);
+  if (made) {
+    const keep = (text: string) => {
+      const read = readLength(text, bench.unit, bench.decimalMark);
+      const measured = read.ok ? read.value : undefined;
+      hand.act({ do: 'measure', fact: made.id, measured, now: Date.now() });
+      setMeasures(undefined);
+    };
+    return (
+      <MeasureFact
+        {...{ answer, home, bench, fact: made.fact }}
+        onKeep={keep}
+        onCancel={() => setMeasures(undefined)}
+      />
+    );
+  }
   return (
     <Decision
       {...{ state, bench, home, onDone }}
       onAct={hand.act}
       onOpen={(work) => to({ w: work })}
-      onMeasure={() => to({ w: home.split('|')[0] ?? '' })}
+      onMeasure={setMeasures}
     />
   );
 }

@@ -1,6 +1,6 @@
 import type { State } from '../../garment/actions/state.ts';
 import { type Next, nextOf } from '../../garment/next/next.ts';
-import { readHome } from '../../garment/record/home.ts';
+import { homeOf, readHome } from '../../garment/record/home.ts';
 import { GarmentHome } from '../../screens/garment/home.tsx';
 import type { HomeWay } from '../../screens/garment/home-way.ts';
 
@@ -17,6 +17,8 @@ import { useDrawing } from './work-parts.tsx';
 const loadWork = () => import('./work-place.tsx').then((part) => part.WorkPlace);
 const loadAdd = () => import('./add-place.tsx').then((part) => part.AddPlace);
 const loadOrder = () => import('./order-place.tsx').then((part) => part.OrderPlace);
+const loadNote = () => import('./note-place.tsx').then((part) => part.NotePlace);
+const loadNoted = () => import('./noted-place.tsx').then((part) => part.NotedPlace);
 const loadMadeTo = () => import('./made-to-place.tsx').then((part) => part.MadeToPlace);
 const loadDecision = () => import('./decision-place.tsx').then((part) => part.DecisionPlace);
 
@@ -38,7 +40,7 @@ export function HandPlaces(props: HandProps) {
 function Place(props: HandProps) {
   const { state, bench, hand, address, id } = props;
   // Addresses of before followed a garment, or `only` one thing kept on it.
-  const { d, q, by, only, w = only } = address.route.draft;
+  const { d, n, q, by, only, w = only } = address.route.draft;
   const to = (draft: Readonly<Record<string, string>>) =>
     address.go({ screen: 'garments', mode: 'open', draft: { g: id, ...draft } });
   const home = () => to({});
@@ -47,6 +49,9 @@ function Place(props: HandProps) {
   const shared = { ...props, said, to, onDone: home };
   if (d !== undefined) {
     return <Fetched load={loadDecision} onLeave={home} give={{ ...shared, home: d }} />;
+  }
+  if (n !== undefined && state.answer.works.has(readHome(n).id)) {
+    return <Fetched key={n} load={loadNote} onLeave={home} give={{ ...shared, home: n }} />;
   }
   if (w === 'add') return <Fetched load={loadAdd} onLeave={home} give={shared} />;
   if (w === 'measures') {
@@ -85,17 +90,26 @@ function Home({ store, address, bench, id, hand, state, said, news, to }: HomePr
         return to({ d: way.home });
       case 'sheet':
         return address.go({ screen: 'garments', mode: 'sheet', draft: { g: id } });
+      case 'note':
+        return to({ n: way.home });
       case 'missing':
         return to(missingDraft(state, way.step, way.read));
       default:
         return to({ w: way.to });
     }
   };
+  const noted = [homeOf(readHome(at).id), at].filter((one) => state.answer.sound.notes.has(one));
+  const notes = noted.length > 0 && (
+    <Fetched
+      load={loadNoted}
+      give={{ state, store, homes: noted, onOpen: (home: string) => to({ n: home }) }}
+    />
+  );
   const missing = ({ step, trouble }: Extract<Next, { kind: 'missing' }>) =>
     troubleWords({ answer: state.answer, bench }, step.home, trouble);
   return (
     <GarmentHome
-      {...{ state, bench, inHand, missing, said, news, drawing }}
+      {...{ state, bench, inHand, missing, said, news, drawing, notes }}
       waiting={hand.waiting}
       onAct={hand.act}
       onInHand={setInHand}

@@ -8,7 +8,7 @@ import { same } from '../work-out/same.ts';
  * along. A quantity that was only measured is typed, from the first.
  */
 export function copyAsNewStart(garment: Garment, id: string, name: string, now: number): Garment {
-  const { pending: _, ...rest } = garment;
+  const { pending: _, passed: __, ...rest } = garment;
   const { facts, quantities } = soundOf(garment);
   const measured = [...quantities].flatMap(([own, quantity]): [string, Quantity][] => {
     const fact = facts.get(homeOf(own))?.at(-1)?.fact;

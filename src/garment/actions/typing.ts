@@ -1,3 +1,4 @@
+import { doubtIn } from '../../lengths/doubt-in.ts';
 import { overLimit, sizeOf } from '../record/limits.ts';
 import type { Garment, Parts } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
@@ -74,5 +75,12 @@ export function previewOf({ record, known, answer }: State): Answer {
 export function typedEdits({ record }: Pick<State, 'record'>, { place, parts }: Pending): Edit[] {
   const typed = edit(record, slotOf(place), parts);
   if (!('quantity' in place) || same(typed.before, typed.after)) return [typed];
-  return [typed, edit(record, ['quantities', place.quantity, 'plusMinus'], undefined)];
+  return [typed, edit(record, ['quantities', place.quantity, 'plusMinus'], doubtOf(parts))];
+}
+
+/** How sure the one number is that was read: a sum has the doubts of its parts. */
+function doubtOf(parts: Parts): number | undefined {
+  const [only, other] = parts;
+  if (!only || other || !('text' in only)) return undefined;
+  return doubtIn(only.text, only.unit, only.mark);
 }

@@ -1,4 +1,5 @@
 import { madeButNotIn } from '../actions/copy.ts';
+import type { WithPhotos } from '../record/photos.ts';
 import type { Garment, Kept } from '../record/record.ts';
 import { same } from '../work-out/same.ts';
 
@@ -60,7 +61,7 @@ function namesOf(kept: Kept): string[] {
   });
 }
 
-/** All but when and how often it was changed. */
-function contentOf({ changed: _, edits: __, ...content }: Garment): object {
+/** All but when and how often it was changed, and the photos that a backup has with it. */
+function contentOf({ changed: _, edits: __, photos: ___, ...content }: WithPhotos): object {
   return content;
 }

@@ -10,5 +10,7 @@ export interface OrderProps {
   onAct: (action: Action) => void;
   /** Takes a step in hand, and goes to it. */
   onInHand: (home: string) => void;
+  /** Notes something at a step, or at a work. */
+  onNote: (home: string) => void;
   onDone: () => void;
 }

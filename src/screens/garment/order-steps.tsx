@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { garmentOrderWords as words } from '#words/garment-order-words.ts';
 import { isMade } from '../../garment/next/next.ts';
 import type { WorkLine } from '../../garment/next/work-lines.ts';
+import { homeOf } from '../../garment/record/home.ts';
 import type { GarmentStep } from '../../garment/work-out/told.ts';
 import type { OrderProps } from './order-props.ts';
 import { stepWords } from './say.ts';
@@ -10,7 +11,7 @@ type Props = OrderProps & { line: WorkLine };
 
 /** The steps of a work: how far each is, and what can be said of it. */
 export function OrderSteps(props: Props) {
-  const { line, onAct } = props;
+  const { line, onAct, onNote } = props;
   const { steps } = line;
   const [open, setOpen] = useState<string>();
   const unmade = steps.filter(({ made }) => made === 0);
@@ -29,6 +30,9 @@ export function OrderSteps(props: Props) {
           onOpen={() => setOpen(open === step.home ? undefined : step.home)}
         />
       ))}
+      <button type="button" class="whole" onClick={() => onNote(homeOf(line.id))}>
+        {words.noteWhole(line.name)}
+      </button>
       {unmade.length > 1 && (
         <button type="button" class="whole" onClick={allBefore}>
           {words.whole(line.name)}
@@ -74,7 +78,7 @@ function stateSaid({ state, step }: LineProps): string {
 
 type Deed = readonly [face: string, press: () => void];
 
-function deedsFor({ state, step, onAct, onInHand }: LineProps): Deed[] {
+function deedsFor({ state, step, onAct, onInHand, onNote }: LineProps): Deed[] {
   const { home, made, passed } = step;
   const now = Date.now();
   const before = state.answer.sound.before.get(home);
@@ -92,6 +96,7 @@ function deedsFor({ state, step, onAct, onInHand }: LineProps): Deed[] {
       () => onAct({ do: 'make before', homes: [home], id: crypto.randomUUID(), now }),
     ],
     before && [words.notBefore, () => onAct({ do: 'unmake', fact: before.id, now })],
+    [words.note, () => onNote(home)],
   ];
   return deeds.filter((deed): deed is Deed => Array.isArray(deed));
 }

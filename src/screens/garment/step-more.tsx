@@ -93,6 +93,7 @@ function waysFor(props: Props, act: (action: Action) => void, onUpTo: () => void
     made === 0 && [words.before, before],
     passes && [words.passOver, () => over(true)],
     last !== undefined && [words.backOne, () => act({ do: 'undo', change: last.id, now })],
+    [words.note, () => onGo({ to: 'note', home })],
     [words.work, () => onGo({ to: 'work', work: id })],
     [words.speak, () => props.onSpeak(`${said}. ${numberOf(kind, next.value, bench)}`)],
   ];

@@ -27,6 +27,7 @@ export const garmentOrderWords = {
   sayBefore: 'Made before the app knew',
   notBefore: 'It isn’t made yet',
   note: 'Note or photo',
+  noteWhole: (work: string) => `Note or photo at ${work} as a whole`,
   whole: (work: string) => `All of ${work} was made before the app knew`,
   done: 'Done',
 

@@ -35,6 +35,7 @@ function Screen() {
       said={undefined}
       onAct={(action) => set((was) => act(was, action).state)}
       onInHand={(home) => inHand.push(home)}
+      onNote={() => {}}
       onDone={() => {}}
     />
   );
