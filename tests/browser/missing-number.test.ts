@@ -49,7 +49,8 @@ test('what the next step lacks is read off a photo, with how sure it is, and the
   const keyBox = await page.locator('.next-key').boundingBox();
   expect(keyBox?.height).toBeLessThanOrEqual(0.4 * SMALL_PHONE.height + 0.5);
   const photo = page.getByLabel('Choose a photo');
-  while (!(await photo.count())) await reads.tap();
+  // The key answers once its words have stood for a moment; then it is gone.
+  while (!(await photo.count())) await reads.tap({ timeout: 1000 }).catch(() => undefined);
   await photo.setInputFiles(file);
   await page.getByRole('slider').waitFor();
   const on = drawn.points.filter(({ onScale }) => onScale);
