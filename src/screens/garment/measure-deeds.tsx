@@ -55,6 +55,9 @@ export function MeasureDeeds(props: Props) {
         on={quantity.body === true}
         onPress={() => turn('body')}
       />
+      {ofLength && (
+        <Deed words={words.which} hint={words.whichHint} onPress={() => onDeed('which')} />
+      )}
       <TakeOff {...props} />
       <Deed words={words.done} onPress={onBack} />
     </div>

@@ -1,9 +1,13 @@
 import { useState } from 'preact/hooks';
 import { measuresWords as words } from '#words/garment-measures-words.ts';
 import { tapeStep } from '../../calculation/bench.ts';
+import { later } from '../../controls/parts.tsx';
 import { Rich } from '../../controls/rich.tsx';
 import { previewOf } from '../../garment/actions/typing.ts';
+import type { Saying } from '../../garment/actions/works.ts';
 import { homeOf } from '../../garment/record/home.ts';
+import { isBodyMeasure } from '../../sewing/body-measures.ts';
+import { measuresIn } from './add-quantity.ts';
 import { BeforeAfter } from './before-after.tsx';
 import { MeasureDeeds } from './measure-deeds.tsx';
 import { MeasureEntry } from './measure-entry.tsx';
@@ -13,6 +17,10 @@ import type { MeasureDeed, MeasuresProps } from './measures-props.ts';
 import { quantityName } from './names.ts';
 import { quantityNumber, quantitySource } from './quantity-words.ts';
 import type { Do } from './use-typing.ts';
+
+const Choose = later(() => import('./measure-choose.tsx').then((part) => part.MeasureChoose));
+const Guide = later(() => import('./measure-guide.tsx').then((part) => part.MeasureGuide));
+const Odd = later(() => import('./odd-asked.tsx').then((part) => part.OddAsked));
 
 interface Props extends MeasuresProps {
   id: string;
@@ -30,6 +38,15 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
   const onDo: Do = (one) => onAct({ ...one, now: Date.now() } as Parameters<typeof onAct>[0]);
   const look = () => setDeed('look');
   const name = quantityName({ answer }, id);
+  const { measure } = quantity;
+  const say = (set: Saying['set']) => {
+    onDo({ do: 'say', of: 'quantities', ids: [id], set });
+    look();
+  };
+  if (deed === 'which') {
+    const isIt = (which: string) => say({ measure: which, body: true });
+    return <Choose there={measuresIn(state)} which onChoose={isIt} onLeave={look} />;
+  }
   return (
     <>
       <div class="reading one">
@@ -42,6 +59,12 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
             <Rich text={quantitySource({ answer, bench }, id, quantity)} />
           </p>
           <BeforeAfter state={state} work={id} bench={bench} />
+          {deed === 'look' && measure !== undefined && (
+            <>
+              <Odd {...{ answer, id, bench }} onRight={() => say({ final: true })} />
+              {isBodyMeasure(measure) && <Guide id={measure} />}
+            </>
+          )}
           {deed === 'look' && <MeasureDeeds {...props} id={id} onDeed={setDeed} onBack={onBack} />}
         </div>
       </div>
@@ -67,10 +90,7 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
           first={quantity.name}
           deed={words.rename}
           kinds={false}
-          onName={(to) => {
-            onDo({ do: 'say', of: 'quantities', ids: [id], set: { name: to } });
-            look();
-          }}
+          onName={(to) => say({ name: to })}
           onLeave={look}
         />
       )}

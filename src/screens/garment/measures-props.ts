@@ -16,4 +16,4 @@ export interface MeasuresProps {
 }
 
 /** What is done with a number just now. */
-export type MeasureDeed = 'look' | 'type' | 'sum' | 'measure' | 'rename';
+export type MeasureDeed = 'look' | 'type' | 'sum' | 'measure' | 'rename' | 'which';

@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
 import { measuresWords as words } from '#words/garment-measures-words.ts';
 import { adopt } from '../../controls/adopt.ts';
+import { later } from '../../controls/parts.tsx';
 import { Rich } from '../../controls/rich.tsx';
 import { pendingOf } from '../../garment/actions/typing.ts';
 import { homeOf } from '../../garment/record/home.ts';
+import { addQuantity, measuresIn } from './add-quantity.ts';
 import workCss from './garment-work.css?inline';
 import { type MeasureKind, MeasureName } from './measure-name.tsx';
 import { MeasureOne } from './measure-one.tsx';
@@ -16,13 +18,23 @@ adopt(workCss);
 adopt(css);
 
 /** What is open over the list. */
-type Over = { one: string; deed: MeasureDeed } | { add: 'number' | 'sum' } | undefined;
+type Over = { one: string; deed: MeasureDeed } | { add: 'number' | 'sum' | 'body' } | undefined;
+
+const Choose = later(() => import('./measure-choose.tsx').then((part) => part.MeasureChoose));
 
 /** The numbers of a garment itself: where each is from, and all that is done with them. */
 export function Measures(props: MeasuresProps) {
-  const { state, bench, onDone, said } = props;
+  const { state, bench, onAct, onDone, said } = props;
   const [over, setOver] = useState<Over>(() => typedNow(props));
   const back = () => setOver(undefined);
+  const body = over && 'add' in over && over.add === 'body';
+  const choose = (measure: string, names: readonly string[]) => {
+    const ids = names.map((name, i) => {
+      const more = { body: true, measure } as const;
+      return addQuantity({ state, bench, onAct }, { name, kind: 'length', after: i, more });
+    });
+    setOver(ids[0] === undefined ? undefined : { one: ids[0], deed: 'type' });
+  };
   // One that was taken off, here or in another tab, leaves the list.
   const isOpen = over && 'one' in over && state.answer.sound.quantities.has(over.one);
   return (
@@ -32,16 +44,23 @@ export function Measures(props: MeasuresProps) {
           <Rich text={said} />
         </p>
       )}
-      {isOpen ? (
+      {body ? (
+        <Choose there={measuresIn(state)} onChoose={choose} onLeave={back} />
+      ) : isOpen ? (
         <MeasureOne {...props} key={over.one} id={over.one} first={over.deed} onBack={back} />
       ) : (
         <List {...props} onOpen={(one) => setOver({ one, deed: 'look' })} />
       )}
-      {over && 'add' in over && <Add {...props} what={over.add} onAdded={setOver} onLeave={back} />}
+      {over && 'add' in over && over.add !== 'body' && (
+        <Add {...props} what={over.add} onAdded={setOver} onLeave={back} />
+      )}
       {!isOpen && !(over && 'add' in over) && (
         <nav class="actions" aria-label={words.title}>
           <button type="button" onClick={onDone}>
             {words.done}
+          </button>
+          <button type="button" onClick={() => setOver({ add: 'body' })}>
+            {words.addBody}
           </button>
           <button type="button" onClick={() => setOver({ add: 'number' })}>
             {words.add}
@@ -99,14 +118,10 @@ interface AddProps extends MeasuresProps {
   onLeave: () => void;
 }
 
-/** A new number after all others, still to be typed; a sum, to be taken together. */
-function Add({ state, bench, what, onAct, onAdded, onLeave }: AddProps) {
+/** A new number, still to be typed; or a sum, to be taken together. */
+function Add({ what, onAdded, onLeave, ...props }: AddProps) {
   const add = (name: string, kind: MeasureKind) => {
-    const ranks = [...state.answer.sound.quantities.values()].map(({ rank }) => rank);
-    const rank = ranks.reduce((most, one) => Math.max(most, one), 0) + 1;
-    const it = { name, kind, rank, parts: [{ text: '', unit: bench.unit }] };
-    const id = crypto.randomUUID();
-    onAct({ do: 'add', to: 'quantities', id, it, now: Date.now() });
+    const id = addQuantity(props, { name, kind });
     onAdded({ one: id, deed: what === 'sum' ? 'sum' : 'type' });
   };
   return (

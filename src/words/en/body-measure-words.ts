@@ -54,9 +54,18 @@ export const bodyMeasureWords = {
   takenAsRead: 'where it is taken, too',
   takenFromMemory: 'where it is taken is common practice, from memory',
   from: (name: string, taken: string) => `It is ${name}; ${taken}.`,
+  choose: 'Which measure of the body',
+  list: 'Measures of the body',
+  there: (name: string) => `${name} ✓`,
+  others: 'Others',
+  take: 'Add it',
+  takeBoth: 'Add left and right',
+  isIt: 'It is this one',
+  drawing: (where: string) => `Drawing: ${where}`,
   sides: { left: 'left', right: 'right' },
   side: (name: string, side: string) => `${name}, ${side}`,
 
+  right: 'It is right',
   /** A quiet question about a measure that few have. */
   odd: (past: 'least' | 'most', end: string, beside: string | undefined) =>
     beside === undefined

@@ -102,6 +102,3 @@ export const CALCULATION_NAMES: Readonly<Record<string, string>> = Object.fromEn
     Object.entries(of).map(([id, { name }]) => [id, name]),
   ),
 );
-
-/** Words of a question that name nothing that is looked for. */
-export const PASSED_OVER = 'how much many long wide do does i need the a an of for to is my what';

@@ -2,7 +2,7 @@
 export const measuresWords = {
   title: 'Measures',
   list: 'The numbers of this garment',
-  none: 'No numbers yet. Add what several works take: a round, a length, how many.',
+  none: 'No numbers yet. Add a measure of the wearer, or what several works take: a round, a length, how many.',
 
   typed: 'typed',
   read: (off: string) => `read, ± ${off}`,
@@ -16,6 +16,7 @@ export const measuresWords = {
   plusMinus: (number: string, off: string) => `${number} ± ${off}`,
   noNumber: '—',
 
+  addBody: 'Add a measure',
   add: 'Add a number',
   addSum: 'Add a sum',
   name: 'Name',
@@ -41,6 +42,8 @@ export const measuresWords = {
   isFinal: 'It is final',
   finalHint: 'not asked about before a cut',
   isBody: 'A measure of someone’s body',
+  which: 'Which measure of the body it is',
+  whichHint: 'how it is taken, and whether the number is usual',
   bodyHint: 'left out of what you share, unless you say so',
   takenBy: (names: readonly string[]) => `Taken by ${names.join(', ')}.`,
   remove: 'Take it off',
