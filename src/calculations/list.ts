@@ -96,6 +96,21 @@ const LIST: Readonly<Record<string, Listed>> = {
     gives: () => import('./piece/outputs.ts').then(({ pieceOutputs }) => pieceOutputs),
     draws: () => import('./piece/drawing.ts').then(({ pieceDrawing }) => pieceDrawing),
   },
+  fit: {
+    page: () => import('./fit/fit.ts').then(({ fit }) => asked(fit)),
+    gives: () => import('./fit/outputs.ts').then(({ fitOutputs }) => fitOutputs),
+    draws: () => import('./fit/drawing.ts').then(({ fitDrawing }) => fitDrawing),
+  },
+  opening: {
+    page: () => import('./opening/opening.ts').then(({ opening }) => asked(opening)),
+    gives: () => import('./opening/outputs.ts').then(({ openingOutputs }) => openingOutputs),
+    draws: () => import('./opening/drawing.ts').then(({ openingDrawing }) => openingDrawing),
+  },
+  vent: {
+    page: () => import('./vent/vent.ts').then(({ vent }) => asked(vent)),
+    gives: () => import('./vent/outputs.ts').then(({ ventOutputs }) => ventOutputs),
+    draws: () => import('./vent/drawing.ts').then(({ ventDrawing }) => ventDrawing),
+  },
   facing: {
     page: () => import('./facing/facing.ts').then(({ facing }) => asked(facing)),
     gives: () => import('./facing/outputs.ts').then(({ facingOutputs }) => facingOutputs),

@@ -21,8 +21,8 @@ const SIDEWAYS = 50;
 
 /** The drawing of a measure: the stretch of the body it is on, and where the tape lies. */
 export function bodyFigure(id: BodyMeasureId): BodyFigure {
-  const { view, from, to, ring, path, level } = MEASURE_LINES[id];
-  const box = { from: { x: -SIDEWAYS, y: from }, to: { x: SIDEWAYS, y: to } };
+  const { view, from, to, left = -SIDEWAYS, ring, path, level } = MEASURE_LINES[id];
+  const box = { from: { x: left, y: from }, to: { x: SIDEWAYS, y: to } };
   return {
     view,
     body: bodyLines(view).flatMap((line) =>

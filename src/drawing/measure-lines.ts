@@ -17,6 +17,8 @@ export interface TapeLine {
   /** What of the body is shown, from the top down. */
   from: number;
   to: number;
+  /** Only what lies right of this, where one arm or leg is all that is wanted. */
+  left?: number;
   ring?: TapeRing;
   /** Its points, as `pointsOf` reads them. */
   path?: string;
@@ -31,8 +33,12 @@ const round = (
   view: BodyView = 'front',
 ): TapeLine => ({ view, from, to, ring: { at: [0, y], half } });
 
-const roundAt = (ring: TapeRing, [from, to]: readonly [number, number]): TapeLine => ({
+const roundAt = (
+  ring: TapeRing,
+  [from, to, left]: readonly [number, number, left?: number],
+): TapeLine => ({
   ...{ view: 'front', from, to, ring },
+  ...(left !== undefined && { left }),
 });
 
 const along = (
@@ -44,8 +50,11 @@ const along = (
 
 const HEAD = [-3, 40] as const;
 const TRUNK = [-3, 94] as const;
-const ARMS = [24, 102] as const;
+const ARM = [28, 100, 9] as const;
+const HAND = [70, 100, 18] as const;
 const LEGS = [58, 172] as const;
+const LEG = [80, 172, -1] as const;
+const SHIN = [112, 172, -1] as const;
 const FOOT = [146, 173] as const;
 const WHOLE = [-3, 173] as const;
 
@@ -64,15 +73,15 @@ export const MEASURE_LINES: Readonly<Record<BodyMeasureId, TapeLine>> = {
   'natural-waist-girth': roundAt({ at: [0, 65], half: 12.4, high: 4.4 }, TRUNK),
   'hip-girth': round(86, 17.1, TRUNK),
   'trunk-circumference': along('front', '12 29.6, 8 47, 6 66, 3 82, 0 88', TRUNK),
-  'armscye-girth': roundAt({ at: [17.4, 38.8], half: 6.6, high: 2.6, turn: 78 }, ARMS),
-  'upper-arm-girth': roundAt({ at: [20.2, 49], half: 2.9, turn: -12 }, ARMS),
+  'armscye-girth': roundAt({ at: [17.4, 38.8], half: 6.6, high: 2.6, turn: 78 }, ARM),
+  'upper-arm-girth': roundAt({ at: [20.2, 49], half: 2.9, turn: -12 }, ARM),
   'elbow-girth': along('side-arm', '-7.6 61.4, -3 60, 1.6 60.4', TRUNK),
-  'wrist-girth': roundAt({ at: [25.7, 81.6], half: 1.9, turn: -10 }, ARMS),
-  'hand-girth': roundAt({ at: [27.2, 89.4], half: 2.4, turn: -10 }, ARMS),
-  'thigh-girth': roundAt({ at: [8.9, 93], half: 7.8 }, LEGS),
-  'knee-girth': roundAt({ at: [8.4, 122], half: 4 }, LEGS),
-  'calf-girth': roundAt({ at: [8.4, 134], half: 4.4 }, LEGS),
-  'ankle-girth': roundAt({ at: [6.5, 160.5], half: 2.5 }, LEGS),
+  'wrist-girth': roundAt({ at: [25.7, 81.6], half: 1.9, turn: -10 }, HAND),
+  'hand-girth': roundAt({ at: [27.2, 89.4], half: 2.4, turn: -10 }, HAND),
+  'thigh-girth': roundAt({ at: [8.9, 93], half: 7.8 }, LEG),
+  'knee-girth': roundAt({ at: [8.4, 122], half: 4 }, SHIN),
+  'calf-girth': roundAt({ at: [8.4, 134], half: 4.4 }, SHIN),
+  'ankle-girth': roundAt({ at: [6.5, 160.5], half: 2.5 }, SHIN),
   'heel-girth': {
     ...{ view: 'side', from: FOOT[0], to: FOOT[1] },
     ring: { at: [-0.4, 163.8], half: 7.6, high: 2.2, turn: -34 },
@@ -96,7 +105,7 @@ export const MEASURE_LINES: Readonly<Record<BodyMeasureId, TapeLine>> = {
   'scye-depth': along('back', '0 27.5, 0 46', TRUNK, '-17 46, 17 46'),
   'arm-length': along('side-arm', '-0.6 32.6, -3 46, -6.6 61, 4 65, 16 68', TRUNK),
   'upper-arm-length': along('side-arm', '-0.6 32.6, -3 46, -6.6 61', TRUNK),
-  'under-arm-length': along('front', '15.6 45, 17.6 50, 20.8 62, 24.2 82', ARMS),
+  'under-arm-length': along('front', '15.6 45, 17.6 50, 20.8 62, 24.2 82', TRUNK),
   'cervical-to-wrist': along(
     'back',
     '0 27.5, 13 30, 18.6 32.6, 21 37, 22.6 48, 24.8 61, 27.4 82',

@@ -71,6 +71,13 @@ async function measures(page: Page): Promise<void> {
   await page.locator('.numbers .number').first().waitFor();
 }
 
+/** All measures of the body there are to choose from. */
+async function chooseMeasure(page: Page): Promise<void> {
+  await measures(page);
+  await press(page, '.measures .actions button:nth-child(2)');
+  await page.locator('.choosing .find').waitFor();
+}
+
 const state = (name: string, steps: (page: Page) => Promise<void>): Screen => ({
   name,
   hash: AT,
@@ -126,6 +133,12 @@ export const IN_HAND: readonly Screen[] = [
     await invented(page);
     await press(page, '.bar button:last-child');
     await page.locator('.sheet .page').first().waitFor();
+  }),
+  state('a measure to choose', chooseMeasure),
+  state('how a measure is taken', async (page) => {
+    await chooseMeasure(page);
+    await press(page, '.choosing section:nth-of-type(1) button:nth-of-type(14)');
+    await page.locator('.guide svg').waitFor();
   }),
   state('garments with one on it', async (page) => {
     await invented(page);

@@ -4,7 +4,9 @@ import { DEMO_CALCULATIONS, demoGarment } from '../../src/garment/actions/demo.t
 import { homeOf } from '../../src/garment/record/home.ts';
 import { readRecord } from '../../src/garment/record/read-record.ts';
 import { soundOf } from '../../src/garment/record/sound.ts';
+import { oddQuantity } from '../../src/garment/work-out/odd-quantity.ts';
 import { workOut } from '../../src/garment/work-out/work-out.ts';
+import { mm } from '../../src/lengths/length.ts';
 import type { Run } from '../../src/sewing/run.ts';
 import { KNOWN } from './trial/known.ts';
 
@@ -42,6 +44,22 @@ test('its strip is as long as the armhole, its lace goes through the holes of th
   const holes = numberAt(homeOf('lace', '', 'holes')) as Run;
   expect(holes.marks).toHaveLength(78);
   expect(lace).toBeGreaterThan(2 * 624 * 8000);
+});
+
+test('its wearer’s measures are invented and say so, nothing is odd about them, and the fit takes one', () => {
+  const measured = [...answer.sound.quantities].filter(([, { measure }]) => measure !== undefined);
+  expect(measured.map(([, { measure }]) => measure)).toEqual([
+    'chest-girth',
+    'natural-waist-girth',
+    'back-waist-length',
+  ]);
+  for (const [id, { body, name }] of measured) {
+    expect(body).toBe(true);
+    expect(name).toContain('(invented)');
+    expect(oddQuantity(answer, id)).toBeUndefined();
+  }
+  // 98 and 8 of ease.
+  expect(numberAt(homeOf('fit', '', 'wanted'))).toBe(mm(1060));
 });
 
 test('side seams and front hems are made; what is cut comes first of what is left', () => {

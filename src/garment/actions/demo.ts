@@ -1,4 +1,5 @@
 import { mm } from '../../lengths/length.ts';
+import type { BodyMeasureId } from '../../sewing/body-measures.ts';
 import { homeOf } from '../record/home.ts';
 import type { Fields, Garment, Part, Quantity, Work } from '../record/record.ts';
 import type { Known } from '../work-out/seen-work.ts';
@@ -26,6 +27,8 @@ export type DemoNames = Readonly<
   Record<'name' | keyof typeof QUANTITIES | (typeof WORKS)[number][0], string>
 >;
 
+const ofBody = (measure: BodyMeasureId) => ({ kind: 'length', body: true, measure }) as const;
+
 const QUANTITIES = {
   front: { kind: 'length', rank: 1, parts: [text('46.3')] },
   round: {
@@ -34,6 +37,9 @@ const QUANTITIES = {
     parts: [text('62.4')],
     plusMinus: mm(2),
   },
+  chest: { ...ofBody('chest-girth'), rank: 3, parts: [text('98')] },
+  waist: { ...ofBody('natural-waist-girth'), rank: 4, parts: [text('88.5')] },
+  nape: { ...ofBody('back-waist-length'), rank: 5, parts: [text('47')] },
 } satisfies Readonly<Record<string, Omit<Quantity, 'name'>>>;
 
 /** What is left of the fields is as each calculation begins (`withKeys`). */
@@ -63,6 +69,7 @@ const WORKS = [
       margin: [{ link: { work: 'strip', output: 'margin' } }],
     },
   ],
+  ['fit', 'fit', { ...typed('of=shirt-chest&ease=8'), body: [{ link: { quantity: 'chest' } }] }],
 ] as const satisfies readonly (readonly [id: string, calculation: string, fields: Fields])[];
 
 /** The calculations that the demo holds. */

@@ -60,11 +60,9 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
           </p>
           <BeforeAfter state={state} work={id} bench={bench} />
           {deed === 'look' && measure !== undefined && (
-            <>
-              <Odd {...{ answer, id, bench }} onRight={() => say({ final: true })} />
-              {isBodyMeasure(measure) && <Guide id={measure} />}
-            </>
+            <Odd {...{ answer, id, bench }} onRight={() => say({ final: true })} />
           )}
+          {deed !== 'sum' && isBodyMeasure(measure) && <Guide id={measure} />}
           {deed === 'look' && <MeasureDeeds {...props} id={id} onDeed={setDeed} onBack={onBack} />}
         </div>
       </div>

@@ -2,7 +2,7 @@ import type { BodyMeasureId } from '../body-measures.ts';
 import type { Quoted } from './published.ts';
 
 /** What of this file is quoted; its words are in `src/words/en/published-people-words.ts`. */
-export type PeopleQuote = 'grown-ups';
+export type PeopleQuote = 'grown-ups' | 'neck-base';
 
 /** Between which one in a hundred is less and one in a hundred is more; of women, of men, or of both. */
 export interface Spread {
@@ -116,4 +116,15 @@ export const GROWN_UPS: Quoted<Survey, PeopleQuote> = {
       { of: 'heel-girth', to: 'ankle-girth', as: 'less', women: [6.1, 12.3], men: [8.8, 14.4] },
     ],
   },
+};
+
+/**
+ * How many of them have a head that passes round the base of the neck: none.
+ *
+ * Reference: the same records.
+ */
+export const HEADS_THAT_PASS: Quoted<0, PeopleQuote> = {
+  value: 0,
+  quote: 'neck-base',
+  grade: 'manual',
 };

@@ -43,6 +43,7 @@ export const USUAL = {
   garmentLength: commonMm(50, 3000),
   chord: commonMm(20, 2000),
   around: commonMm(50, 10_000),
+  wearingEase: commonMm(1, 300),
   across: commonMm(30, 2000),
   seamAllowance: commonMm(3, 50),
   seamTrim: commonMm(1.5, 20),

@@ -42,7 +42,7 @@ const named: Readonly<Record<NamedBy, string>> = {
 };
 
 const { says, source } = peopleQuotes['grown-ups'];
-const ends = { least: 'at least', most: 'at most' } as const;
+const ends = { least: 'At least', most: 'At most' } as const;
 
 /** The measures of a wearer. */
 export const bodyMeasureWords = {

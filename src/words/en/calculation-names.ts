@@ -15,6 +15,18 @@ export const calculationNames: Readonly<
         name: 'Inches and centimetres',
         also: 'convert units millimetres fractions sum add divide tape',
       },
+      fit: {
+        name: 'Fit: ease and girth',
+        also: 'finished size body bust chest waist hip wearing room too tight loose let out take in dart seam pieces width lacks',
+      },
+      opening: {
+        name: 'Does it pass: head, hand, hips',
+        also: 'neck opening neckline placket slit over the head cuff hand heel trouser hem pull on closed fits through',
+      },
+      vent: {
+        name: 'Room at the hip, vent',
+        also: 'jacket coat skirt slit walk step stride hem narrow sweep back vent begins',
+      },
       sizes: {
         name: 'Stitches, buttons, needles',
         also: 'button size line ligne stitch length per inch needle number thread sewing machine',

@@ -58,6 +58,8 @@ test('a measure is chosen from its group, shown where it is taken, added and typ
   expect(screen.getByText(/Over what is worn beneath the garment/)).toBeTruthy();
   expect(screen.getByText(/named as in ISO 8559-1:2017/)).toBeTruthy();
   await press('Add it');
+  // It stays in sight above the keys.
+  expect(await screen.findByRole('img', { name: /^Drawing: Where a belt settles/ })).toBeTruthy();
   type('88');
   await press('Done');
   const [one] = added(state());
@@ -107,7 +109,7 @@ test('a slip is asked about where it stands, once said to be right no more, and 
   type('31');
   await press('Done');
   // Row 20.40: 0.447 × 176 = 78.672.
-  const asks = /at least 78\.7 cm is usual beside this Height: is one of them mistaken\?/;
+  const asks = /At least 78\.7 cm is usual beside this Height: is one of them mistaken\?/;
   expect(await screen.findByText(asks)).toBeTruthy();
   const [id = ''] = Object.keys(state().record.quantities).slice(-1);
   const result = state().answer.values.get(homeOf(id));
