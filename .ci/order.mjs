@@ -16,7 +16,10 @@ const LONGEST = [
 ].map((name) => `${name}.test.`);
 
 export default class Order extends BaseSequencer {
-  /** @param {import('vitest/node').TestSpecification[]} files */
+  /**
+   * @override
+   * @param {import('vitest/node').TestSpecification[]} files
+   */
   async sort(files) {
     const bySize = await super.sort(files);
     /** @param {import('vitest/node').TestSpecification} file */
