@@ -10,7 +10,10 @@ import { promisifyRequest } from 'idb-keyval';
 export interface Store {
   /** What is kept under a key, or undefined. Rejects with a StoreError. */
   load(key: string): Promise<unknown>;
-  /** Reads, or reads and writes, in one transaction, so that no other tab comes between. */
+  /**
+   * Reads, or reads and writes, in one transaction, so that no other tab comes between. What is slow
+   * is taken back; where it is being written down already it is waited for.
+   */
   transact<Value>(
     mode: IDBTransactionMode,
     work: (kept: IDBObjectStore) => Promise<Value>,
@@ -49,7 +52,7 @@ const FAULTS: Readonly<Record<string, StoreFault>> = {
 /** Opens the store; nothing is asked of the browser before the first load or change. */
 export function openStore(name = 'thumbrule'): Store {
   const use = strictStore(name);
-  const transact: Store['transact'] = (mode, work) => within(() => use(mode, work));
+  const transact: Store['transact'] = (mode, work) => within((limit) => use(mode, work, limit));
   return {
     transact,
     load: (key) => transact('readonly', (kept) => promisifyRequest(kept.get(key))),
@@ -71,8 +74,11 @@ async function changed(
   await promisifyRequest(kept.transaction);
 }
 
-/** An idb-keyval store whose writes are on the disk before they are called done. */
-function strictStore(name: string): Store['transact'] {
+/**
+ * An idb-keyval store whose writes are on the disk before they are called done. What has not
+ * begun, or not ended, when its limit rejects is not kept later either: it is said not to be.
+ */
+function strictStore(name: string) {
   let opened: Promise<IDBDatabase> | undefined;
   const forget = () => {
     opened = undefined;
@@ -84,21 +90,23 @@ function strictStore(name: string): Store['transact'] {
     }
     return opened;
   };
-  return async (mode, callback) => {
-    const db = await open();
+  return async <Value>(
+    mode: IDBTransactionMode,
+    callback: (kept: IDBObjectStore) => Promise<Value>,
+    limit: Promise<never>,
+  ): Promise<Value> => {
+    const db = await Promise.race([open(), limit]);
     const all = db.transaction('bench', mode, { durability: 'strict' });
-    return callback(all.objectStore('bench')).catch((error) => undone(all, error));
+    const done = callback(all.objectStore('bench'));
+    return Promise.race([done, limit]).catch((error) => {
+      try {
+        all.abort();
+      } catch {
+        return done; // It is over already, or can't be stopped any more.
+      }
+      throw error;
+    });
   };
-}
-
-/** Takes back what was written before an error: else it would be kept though it is said not to be. */
-function undone(all: IDBTransaction, error: unknown): never {
-  try {
-    all.abort();
-  } catch {
-    // It is over already.
-  }
-  throw error;
 }
 
 async function openDatabase(name: string, onLost: () => void): Promise<IDBDatabase> {
@@ -113,13 +121,13 @@ async function openDatabase(name: string, onLost: () => void): Promise<IDBDataba
   return db;
 }
 
-async function within<Value>(work: () => Promise<Value>): Promise<Value> {
+async function within<Value>(work: (limit: Promise<never>) => Promise<Value>): Promise<Value> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const limit = new Promise<never>((_, reject) => {
     timer = setTimeout(() => reject(new StoreError('slow')), LIMIT_MS);
   });
   try {
-    return await Promise.race([work(), limit]);
+    return await work(limit);
   } catch (error) {
     if (!(error instanceof DOMException)) throw error;
     throw new StoreError(FAULTS[error.name] ?? 'refused', error);

@@ -41,6 +41,8 @@ export async function pressTogether(
   const app = await openApp(browser, address, {
     ...{ at: '#/settings', size: SMALL_PHONE, serviceWorkers: 'block' },
   });
+  // A tab that is started anew beside others may take long, and nothing is wrong with it.
+  app.context.setDefaultTimeout(180_000);
   await app.page.locator('h1').first().waitFor();
   await store(app.page, 'garment:row', longRow());
   await store(app.page, 'in-hand', IN_HAND);

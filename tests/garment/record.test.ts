@@ -101,6 +101,30 @@ const SECOND = {
   ],
 };
 
+const DRAFTS = {
+  closures: { opening: '46.3', count: '7', top: '1.2', bottom: '2.5' },
+  crossing: { pitch: '0.8', width: '2', upperPitch: '1.1', upperWidth: '2', upperPhase: '0.3' },
+} as const;
+
+/** A record of the second version: planned as its draft says, with what was made under labels of before. */
+function madeBefore(
+  calculation: keyof typeof DRAFTS,
+  changed: object,
+  made: Readonly<Record<string, string | undefined>>,
+) {
+  const draft = { u: 'cm', ...DRAFTS[calculation], ...changed };
+  const kept = { id: 'x', name: 'Row', stage: 'edge', calculation, draft };
+  const record = { ...SECOND, takenOff: [] };
+  const bare = withKeys(read({ ...record, kept: [{ ...kept, runs: [] }] }), KNOWN);
+  const key = calculation === 'closures' ? 'marks' : 'holes';
+  const row = workOut(bare, KNOWN).values.get(homeOf('x', '', key));
+  if (!row?.ok || typeof row.value === 'number') throw new Error(JSON.stringify(row));
+  const planned = Object.fromEntries(
+    row.value.marks.map(({ at }, i) => [String(i + 1), Math.round(at)]),
+  );
+  return { ...record, kept: [{ ...kept, runs: [{ planned, made }] }] };
+}
+
 function read(record: unknown): Garment {
   const found = readRecord(record);
   if (!found.ok) throw new Error(JSON.stringify(found.damage));
@@ -135,6 +159,32 @@ describe('of older versions', () => {
     const { conflicts } = workOut(garment, KNOWN);
     expect(conflicts.map(({ home }) => home)).toEqual([MARKS]);
   });
+
+  test.each([
+    // Seven hooks of which the last was made, then eight; then six. Of a crossing of two strips 2 cm
+    // wide the last of two new holes was punched; a wider one has four, two of them level with it.
+    ['closures', { count: '8' }, { '7': '43.8 cm' }, [43.8, 7, 8]],
+    ['closures', { count: '6' }, { '7': '43.8 cm' }, [43.8, 5, 6]],
+    ['closures', { count: '8' }, { '1': '', '7': '43.8 cm' }, [43.8, 7, 8]],
+    ['crossing', { width: '3' }, { '1': '', '2': '1.3 cm' }, [1.3, 2, 4]],
+    ['crossing', { width: '3' }, { '2': '1.3 cm' }, [1.3, 2, 4]],
+  ] as const)(
+    'the second: %s with %o made as %o: no ghost, and what is made is where it was made',
+    (calculation, changed, made, [at, rank, of]) => {
+      const garment = withKeys(read(madeBefore(calculation, changed, made)), KNOWN);
+      const answer = workOut(garment, KNOWN);
+      const home = homeOf('x', '', calculation === 'closures' ? 'marks' : 'holes');
+      const row = answer.values.get(home);
+      if (!row?.ok || typeof row.value === 'number') throw new Error(JSON.stringify(row));
+      expect(Object.values(garment.facts).at(-1)).toMatchObject({ mark: { rank, of } });
+      expect(row.value.marks.map((mark) => mark.at / CM)[rank]).toBeCloseTo(at, 6);
+      expect(row.value.marks).toHaveLength(of);
+      // Nothing of what is still to come lies where it is made.
+      const level = row.value.marks.filter((mark) => Math.abs(mark.at / CM - at) < 0.05);
+      expect(new Set(level.map(({ across }) => across)).size).toBe(level.length);
+      expect(answer.conflicts).toEqual([]);
+    },
+  );
 
   test('a length kept for itself is a quantity, no link is invented, what is off stays off', () => {
     const garment = read(SECOND);

@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import { promisifyRequest } from 'idb-keyval';
 import { afterEach, expect, test, vi } from 'vitest';
 import { openStore, StoreError } from '../../src/storage/store.ts';
 
@@ -75,6 +76,41 @@ test('a store that never answers is named slow', async () => {
   const waited = faultOf(openStore(fresh()).load('a'));
   await vi.advanceTimersByTimeAsync(5000);
   expect(await waited).toBe('slow');
+});
+
+test('what is named slow is not kept later all the same', async () => {
+  const store = openStore(fresh());
+  await store.change('a', () => 1);
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  let slow = true;
+  const waited = faultOf(
+    store.transact('readwrite', async (kept) => {
+      kept.put(2, 'a');
+      while (slow) await promisifyRequest(kept.get('a'));
+    }),
+  );
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(await waited).toBe('slow');
+  slow = false;
+  vi.useRealTimers();
+  expect(await store.load('a')).toBe(1);
+});
+
+test('nor when the store answers only after that', async () => {
+  const name = fresh();
+  await openStore(name).change('a', () => 1);
+  const db = await promisifyRequest(indexedDB.open(name));
+  const asked: { result?: IDBDatabase; onsuccess?: () => void } = {};
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  vi.spyOn(indexedDB, 'open').mockReturnValueOnce(asked as unknown as IDBOpenDBRequest);
+  const store = openStore(name);
+  const waited = faultOf(store.change('a', () => 2));
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(await waited).toBe('slow');
+  vi.useRealTimers();
+  asked.result = db;
+  asked.onsuccess?.();
+  expect(await store.load('a')).toBe(1);
 });
 
 test('a disk that is full only when the change is written down is named full too', async () => {

@@ -1,6 +1,7 @@
 import { type Action, act } from '../../garment/actions/act.ts';
 import { begin, type Done, type Refused, type State } from '../../garment/actions/state.ts';
 import { withKeys } from '../../garment/actions/with-keys.ts';
+import { same } from '../../garment/work-out/same.ts';
 import type { Known } from '../../garment/work-out/seen-work.ts';
 import { type Logged, loadGarment } from '../../storage/garments.ts';
 import type { Store, StoreError } from '../../storage/store.ts';
@@ -131,7 +132,7 @@ function createHolder(store: Store, id: string): Holder {
         const one: Doing = { action, state };
         const deed: Deed = (now) => {
           // It took the store too long, and is there all the same.
-          if (isSame(now, one.redone?.state ?? one.state)) return now;
+          if (isThere(now, one.redone?.state ?? one.state)) return now;
           const inStep = disk !== undefined && isSame(now, disk);
           one.redone = inStep ? undefined : act(begun(now, one.state.known), action);
           const { record, log } = one.redone?.state ?? one.state;
@@ -155,6 +156,11 @@ function createHolder(store: Store, id: string): Holder {
 
 function begun({ record, log }: Pick<State, 'record' | 'log'>, known: Known): State {
   return begin(withKeys(record, known), known, log);
+}
+
+/** Whether just this was written: another tab may have done something else in the same millisecond. */
+function isThere(now: Logged, done: Logged): boolean {
+  return isSame(now, done) && same(now.log, done.log);
 }
 
 /** Whether a record is the one that was seen: each change counts on, and what is being typed is compared. */

@@ -1,8 +1,8 @@
 import type { Bench } from '../../calculation/bench.ts';
 import type { Outputs } from '../../calculation/output.ts';
 import { type BenchUnit, benchUnit } from '../../lengths/unit.ts';
-import { runKey } from '../record/from-second.ts';
 import { homeOf } from '../record/home.ts';
+import { runKey } from '../record/made-in-second.ts';
 import type { Fact, Fields, Garment, Kept, TextPart, Work } from '../record/record.ts';
 import { soundOf } from '../record/sound.ts';
 import { absentBy, type Known, type SeenWork, seenWork } from '../work-out/seen-work.ts';

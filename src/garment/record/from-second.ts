@@ -1,20 +1,13 @@
 import { stateOf } from '../../calculation/parted.ts';
 import { readLengths } from '../../lengths/read-lengths.ts';
 import { type BenchUnit, benchUnit } from '../../lengths/unit.ts';
-import { inMm, placeOf } from '../as-made.ts';
+import { placeOf } from '../as-made.ts';
 import type { KeptRun, Kept as KeptWork, Garment as Second } from '../garment.ts';
-import { homeOf } from './home.ts';
+import { begunIn, factsOf } from './made-in-second.ts';
 import type { Begun, Fact, Garment, Quantity, TextPart, Work } from './record.ts';
 
 /** The unit of what is bare in a draft that doesn't say: that of a new bench. */
 const UNSAID: BenchUnit = 'cm';
-/** What a mark was made with isn't known: a tape of millimetres. */
-const TAPE_UNSAID = 8000;
-
-/** The key of a run that only its place among the runs of its calculation is known of, from 0. */
-export function runKey(place: number): string {
-  return `#${place}`;
-}
 
 /**
  * A garment of the second version as one of the third. No link is invented. What is made of a run
@@ -93,53 +86,4 @@ function placesMade({ planned, made }: KeptRun): number[] {
   return Object.entries(made).flatMap(
     ([label, typed]) => (typed === '' ? planned[label] : placeOf(typed)) ?? [],
   );
-}
-
-/** What is made of its runs. */
-export function factsOf({ runs }: Typed, own: string, when: number): Record<string, Fact> {
-  const all = runs.flatMap((run, place) =>
-    madeOf(run, homeOf(own, '', runKey(place)), when).map(
-      (fact, j) => [`${own}-${place}-${j + 1}`, fact] as const,
-    ),
-  );
-  return Object.fromEntries(all);
-}
-
-/** What its runs under way were planned as. */
-export function begunIn({ runs }: Typed, own: string, when: number): Record<string, Begun> {
-  const all = runs.flatMap((run, place) => {
-    const home = homeOf(own, '', runKey(place));
-    const made = madeOf(run, home, when);
-    return made.length > 0 ? [[home, begunOf(made, Object.values(run.planned))] as const] : [];
-  });
-  return Object.fromEntries(all);
-}
-
-/** Its made marks, by where they were planned. */
-function madeOf({ planned, made }: KeptRun, home: string, when: number): Fact[] {
-  const labels = Object.keys(planned).sort((a, b) => (planned[a] ?? 0) - (planned[b] ?? 0));
-  const beyond = Object.keys(made).filter((label) => !Object.hasOwn(planned, label));
-  const all = [...labels, ...beyond];
-  return all.flatMap((label, rank) => {
-    const typed = Object.hasOwn(made, label) ? made[label] : undefined;
-    if (typed === undefined) return [];
-    const plan = (Object.hasOwn(planned, label) ? planned[label] : placeOf(typed)) ?? 0;
-    const measured = placeOf(typed);
-    // What can't be read is kept as it was said.
-    const said = typed !== '' && measured === undefined ? { said: typed } : {};
-    const mark = { rank, of: all.length, asked: plan };
-    const shown = measured !== undefined && Math.abs(measured - plan) < 1 ? measured : plan;
-    const stood = { shown: Math.round(shown), plan, tape: TAPE_UNSAID, rule: 1, read: '', when };
-    const elsewhere = measured !== undefined && inMm(measured) !== inMm(stood.shown);
-    return [{ home, ...stood, ...(elsewhere && { measured }), mark, ...said }];
-  });
-}
-
-/** The places as they were planned last, around what is made. */
-function begunOf(made: readonly Fact[], planned: readonly number[]): Begun {
-  const places = [...planned].sort((a, b) => a - b);
-  for (const { mark, measured } of made) {
-    if (mark && mark.rank < places.length && measured !== undefined) places[mark.rank] = measured;
-  }
-  return { count: places.length, points: places.map((at, rank) => [rank, at]), by: {} };
 }

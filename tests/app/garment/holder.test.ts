@@ -161,6 +161,19 @@ test('two tabs: back one takes back what that tab has made last, not what the ot
   await until(() => expect(here.state()?.record.facts).toEqual(facts));
 });
 
+test('two tabs: what both do in the same millisecond is there, or refused in words', async () => {
+  const { name, store } = await jacket();
+  const [here, there] = [await held(store), await held(openStore(name))];
+  here.act(make('a'));
+  there.act({ do: 'choose', place: opening, parts: typed('13'), now: 5 });
+  await kept(here);
+  await kept(there);
+  const { facts, works, edits } = await onDisk(store);
+  expect(Object.keys(facts)).toEqual(['a']);
+  expect(works).toMatchObject({ hooks: { fields: { opening: typed('13') } } });
+  expect(edits).toBe(3);
+});
+
 test('what is being typed is on the disk too, and settles there with the next press', async () => {
   const { name, store } = await jacket();
   const holder = await held(store);
