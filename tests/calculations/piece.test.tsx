@@ -9,7 +9,7 @@ afterEach(cleanup);
 test('from the finished size to what is cut, with what is checked before', async () => {
   open(piece, {});
   const said = await answer();
-  expect(said).toMatch(/^43 cm × 65.5 cm to cut, wide × long/);
+  expect(said).toMatch(/^43 × 65.5 cm to cut, wide × long/);
   expect(said).toContain('40 cm + 2 × 1.5 cm = 43 cm.');
   expect(said).toContain('60 cm + 1.5 cm + 4 cm = 65.5 cm.');
   expect(said).toContain('Before you cut: measure what the piece is sewn to');
@@ -19,7 +19,7 @@ test('from the finished size to what is cut, with what is checked before', async
 test('on the fold the hand cuts half: what that is, and what it opens to', async () => {
   open(piece, { fold: 'side', count: '2', pairs: 'pairs' });
   const said = await answer();
-  expect(said).toMatch(/^21.5 cm × 65.5 cm to cut/);
+  expect(said).toMatch(/^21.5 × 65.5 cm to cut/);
   expect(said).toContain('Lay one edge on the fold and cut 21.5 cm from it: opened it is 43 cm.');
   expect(said).toContain('1.5 cm; the fold takes nothing');
   expect(said).toContain('40 cm ÷ 2 + 1.5 cm = 21.5 cm.');
@@ -29,14 +29,14 @@ test('on the fold the hand cuts half: what that is, and what it opens to', async
 
 test('what is cut is rounded up on the tape, never down', () => {
   const { headline } = answerTo(piece, { width: '40.01', side: '0', top: '0', bottom: '0' });
-  expect(headline).toMatchObject({ before: 'about', number: '40.1 cm × 60 cm' });
+  expect(headline).toMatchObject({ before: 'about', number: '40.1 × 60 cm' });
 });
 
 describe('what was cut', () => {
   test('gives this, rounded down, and how', async () => {
     open(piece, { given: 'cut', width: '43.05', length: '65.5' });
     const said = await answer();
-    expect(said).toMatch(/^about 40 cm × 60 cm finished, wide × long/);
+    expect(said).toMatch(/^about 40 × 60 cm finished, wide × long/);
     expect(said).toContain('65.5 cm − 1.5 cm − 4 cm = 60 cm.');
     expect(said).not.toContain('Before you cut');
   });
@@ -76,7 +76,7 @@ test('with nothing at any edge, published allowances are offered, and taken', ()
     'Leave a sleeve’s for fitting: 1/4 in top, 1 in sides',
   ]);
   const taken = piece.work(work.answer.offers[0]?.take ?? {}, bench);
-  expect(taken).toMatchObject({ answer: { headline: { number: '19 in × 24 1/2 in' } } });
+  expect(taken).toMatchObject({ answer: { headline: { number: '19 × 24 1/2 in' } } });
   expect(answerTo(piece, {}).offers).toEqual([]);
 });
 

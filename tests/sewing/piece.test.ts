@@ -152,6 +152,28 @@ describe('slanted sides', () => {
   });
 });
 
+// By hand: 40 + 2 × 1.5 is 43, a fifth of it lost: 53.75; slanted 53.75 is what a square piece is widest, too.
+test('its widest place is that of the cloth before it shrinks, square or nearly', () => {
+  const shrinks = { across: 20, along: 0 };
+  expect(toMm(plan({ shrinks }).widest ?? ZERO)).toBe(537.5);
+  const nearly = plan({ shrinks, angle: 89.9999, ...edges(cm(1.5), ZERO, cm(1.5)) });
+  expect(toMm(nearly.widest ?? ZERO)).toBeCloseTo(537.5, 2);
+});
+
+// By hand: sides at 60° meet at 20 × tan 60° = 34.641 above the bottom; as cut, with 1.5 and 4 more.
+test('sides that meet say how long a piece can be, finished or as cut', () => {
+  const most = (set: Partial<PieceInput>) => {
+    const found = piece({ ...FINE, angle: 60, ...set });
+    return found.ok
+      ? undefined
+      : found.problems.map((one) => 'most' in one && toMm(one.most as Length));
+  };
+  expect(most({})?.[0]).toBeCloseTo(346.41, 2);
+  const wide = 40 + 3 / Math.sin(Math.PI / 3);
+  const cut = { given: 'cut', width: cm(wide), length: cm(60) } as const;
+  expect(most(cut)?.[0]).toBeCloseTo(346.41 + 55, 2);
+});
+
 const some = fc.record({
   width: fc.integer({ min: 800_000, max: 8_000_000 }).map(length),
   fold: fc.boolean(),
@@ -191,6 +213,7 @@ describe('refused', () => {
     ['a width of nothing', { width: ZERO }, ['width']],
     ['an allowance of less than nothing', edges(mm(-1), ZERO, ZERO), ['top']],
     ['a side hardly off the bottom', { angle: 5 }, ['angle']],
+    ['a side bent back past it', { angle: 175 }, ['angle']],
     ['sides that meet below the top', { angle: 60 }, ['length']],
     ['cloth that shrinks to nothing', { shrinks: { across: 100, along: 0 } }, ['shrinksAcross']],
     ['cut no wider than its seams', { given: 'cut', width: cm(3) }, ['width']],

@@ -29,6 +29,12 @@ test('what the counts can’t carry is told: 1 cm and 1 mm over four edges alike
   expect([each.map(toMm), toMm(left)]).toEqual([[3], -1]);
 });
 
+test('what has no share is left as it is, whatever is left over', () => {
+  const kinds = [kind('sides', 4, 25), kind('back', 1, 0)];
+  const { each, left } = solved(shareOut({ change: mm(13), kinds, step: mm(1) }));
+  expect([each.map(toMm), toMm(left)]).toEqual([[3, 0], 1]);
+});
+
 test('a change of less than half a step changes nothing, and is all left', () => {
   const { each, left } = solved(shareOut({ ...HIP, change: inches(1 / 20) }));
   expect([each, left]).toEqual([[ZERO, ZERO, ZERO], inches(1 / 20)]);

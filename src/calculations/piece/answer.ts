@@ -36,13 +36,15 @@ function headline({ input, plan }: PieceFound, short: Lack | undefined, bench: B
   const round = cut ? upToGraduation : downToGraduation;
   const size = (way: Sized) => (cut ? way.cut : way.gives);
   const ways = [plan.across, plan.along].flatMap((way) => (way ? [size(way)] : []));
-  const texts = ways.map((one) => onTape(one, bench, round));
-  const rounded = ways.some((one) => numberOnTape(one, bench, round).rounded);
-  const [first = '', second] = texts;
+  const shown = ways.map((one) => numberOnTape(one, bench, round));
+  const rounded = shown.some((one) => one.rounded);
+  const [first = '', second] = ways.map((one) => onTape(one, bench, round));
   const which = second !== undefined ? 'both' : plan.across ? 'width' : 'length';
   return {
     before: rounded ? words.about : '',
-    number: second === undefined ? first : words.both(first, second),
+    // The unit is said once, after both.
+    number:
+      second === undefined ? first : words.both(first.slice(0, -bench.unit.length - 1), second),
     after: (cut ? words.after : words.gives)[which],
   };
 }
