@@ -33,10 +33,10 @@ export function MadeToIt({ state, bench, asks, onUndo, onLeave }: Props) {
         ))}
       </ul>
       <div>
-        <button type="button" onClick={onLeave}>
+        <button type="button" class="plain main" onClick={onLeave}>
           {words.leave}
         </button>
-        <button type="button" onClick={onUndo}>
+        <button type="button" class="plain" onClick={onUndo}>
           {words.undoAll}
         </button>
       </div>

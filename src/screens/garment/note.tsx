@@ -56,16 +56,16 @@ export function NoteScreen(props: Props) {
           <Chooser key={way} way={way} off={opening} onFile={(file) => props.onPhoto(file, text)} />
         ))}
         {note?.photo !== undefined && (
-          <button type="button" onClick={() => props.onTakeOff(text)}>
+          <button type="button" class="plain" onClick={() => props.onTakeOff(text)}>
             {words.takeOff}
           </button>
         )}
         {props.onUndo && (
-          <button type="button" onClick={props.onUndo}>
+          <button type="button" class="plain" onClick={props.onUndo}>
             {words.undo}
           </button>
         )}
-        <button type="button" class="main" onClick={leave}>
+        <button type="button" class="plain main" onClick={leave}>
           {text.trim() === (note?.text ?? '') ? words.back : words.keep}
         </button>
       </div>

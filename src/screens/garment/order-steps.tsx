@@ -57,7 +57,7 @@ function StepLine(props: LineProps) {
       {isOpen && (
         <div class="deeds">
           {deedsFor(props).map(([face, press]) => (
-            <button type="button" key={face} onClick={press}>
+            <button type="button" class="plain" key={face} onClick={press}>
               {face}
             </button>
           ))}

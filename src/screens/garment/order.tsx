@@ -53,7 +53,7 @@ export function Order(props: OrderProps) {
           {at >= 0 && words.place(name, at + 1, lines.length)}
         </p>
       </main>
-      <button type="button" class="main" onClick={onDone}>
+      <button type="button" class="plain main" onClick={onDone}>
         {words.done}
       </button>
     </div>
