@@ -128,8 +128,14 @@ const pwa = VitePWA({
       action: './share',
       method: 'POST',
       enctype: 'multipart/form-data',
-      params: { files: [{ name: 'photo', accept: ['image/*'] }] },
+      params: {
+        files: [
+          { name: 'photo', accept: ['image/*'] },
+          { name: 'garment', accept: ['application/json', '.json', 'text/plain', '.txt'] },
+        ],
+      },
     },
+    file_handlers: [{ action: './#/garments/receive', accept: { 'application/json': ['.json'] } }],
     shortcuts: [
       shortcut(SCREEN_WORDS.convert, './#/convert'),
       shortcut(SCREEN_WORDS.closures, './#/closures'),

@@ -40,8 +40,8 @@ registerRoute(
 // would take it over unasked.
 clientsClaim();
 
-/** A photo handed over by another app, until the page asks for it. It is never stored. */
-let shared: { photo: File; taken: () => void } | undefined;
+/** What another app has handed over, until the page asks for it. It is never stored. */
+let shared: { file: File; taken: () => void } | undefined;
 
 /** The page has to start first, on a slow phone; longer than this it is not coming. */
 const SHARED_MS = 60_000;
@@ -49,23 +49,25 @@ const SHARED_MS = 60_000;
 /** Takes what another app shares and opens the page for it. */
 async function share({ event, request }: RouteHandlerCallbackOptions): Promise<Response> {
   const form = await request.formData().catch(() => undefined);
-  const photo = form?.get('photo');
+  const garment = form?.get('garment');
+  const file = garment instanceof File ? garment : form?.get('photo');
   shared?.taken();
   shared = undefined;
-  if (photo instanceof File) {
+  if (file instanceof File) {
     // The worker must not be put to sleep while it holds the only copy.
     const held = new Promise<void>((taken) => {
-      shared = { photo, taken };
+      shared = { file, taken };
       setTimeout(taken, SHARED_MS);
     });
     event.waitUntil(held);
   }
-  return Response.redirect('./#/tape?shared=1', 303);
+  const place = garment instanceof File ? './#/garments/receive' : './#/tape?shared=1';
+  return Response.redirect(place, 303);
 }
 
 self.addEventListener('message', ({ data, ports: [asker] }) => {
-  if ((data as { type?: unknown } | null)?.type !== 'SHARED_PHOTO') return;
-  asker?.postMessage(shared?.photo);
+  if ((data as { type?: unknown } | null)?.type !== 'SHARED_FILE') return;
+  asker?.postMessage(shared?.file);
   shared?.taken();
   shared = undefined;
 });

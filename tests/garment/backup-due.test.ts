@@ -1,16 +1,17 @@
 import { expect, test } from 'vitest';
 import { backupDue, readStand } from '../../src/garment/backup/backup-due.ts';
 import { standOf } from '../../src/garment/backup/backup-stand.ts';
-import { newGarment, renamed } from '../../src/garment/record/new-garment.ts';
-import type { Garment } from '../../src/garment/record/record.ts';
+import { type Listed, listedOf } from '../../src/garment/record/listed.ts';
+import { newGarment as begun } from '../../src/garment/record/new-garment.ts';
 
 // A week and twenty changes: common practice, no source.
 const DAY = 24 * 60 * 60 * 1000;
 const START = 1_000 * DAY;
 
+const newGarment = (id: string, name: string, at: number) => listedOf(begun(id, name, at));
 const coat = newGarment('g', 'Coat', START);
-const changed = (garment: Garment, times: number, at: number) =>
-  Array.from({ length: times }).reduce<Garment>((so) => renamed(so, so.name, at), garment);
+const changed = (garment: Listed, times: number, at: number): Listed =>
+  times === 0 ? garment : { ...garment, edits: garment.edits + times, changed: at };
 
 test('nothing is asked while nothing has changed, however long ago', () => {
   const last = standOf([coat], START);
@@ -25,13 +26,13 @@ test('one change is asked for after seven days, not before', () => {
   const last = standOf([coat], START);
   const now = changed(coat, 1, START + DAY);
   expect(backupDue([now], last, undefined, START + 7 * DAY - 1)).toBeUndefined();
-  expect(backupDue([now], last, undefined, START + 7 * DAY)).toEqual({ changes: 1, days: 7 });
+  expect(backupDue([now], last, undefined, START + 7 * DAY)).toMatchObject({ changes: 1, days: 7 });
 });
 
 test('twenty changes are asked for at once', () => {
   const last = standOf([coat], START);
   expect(backupDue([changed(coat, 19, START)], last, undefined, START)).toBeUndefined();
-  expect(backupDue([changed(coat, 20, START)], last, undefined, START)).toEqual({
+  expect(backupDue([changed(coat, 20, START)], last, undefined, START)).toMatchObject({
     changes: 20,
     days: 0,
   });
@@ -39,7 +40,10 @@ test('twenty changes are asked for at once', () => {
 
 test('without any backup the first garment’s age counts', () => {
   expect(backupDue([coat], undefined, undefined, START + 6 * DAY)).toBeUndefined();
-  expect(backupDue([coat], undefined, undefined, START + 8 * DAY)).toEqual({ changes: 1, days: 8 });
+  expect(backupDue([coat], undefined, undefined, START + 8 * DAY)).toMatchObject({
+    changes: 1,
+    days: 8,
+  });
 });
 
 test('put off, it is quiet for another week or twenty changes; a later backup ends that', () => {
@@ -47,7 +51,7 @@ test('put off, it is quiet for another week or twenty changes; a later backup en
   const last = standOf([coat], START);
   const putOff = standOf([now], START + DAY);
   expect(backupDue([now], last, putOff, START + 2 * DAY)).toBeUndefined();
-  expect(backupDue([now], last, putOff, START + 8 * DAY)).toEqual({ changes: 25, days: 8 });
+  expect(backupDue([now], last, putOff, START + 8 * DAY)).toMatchObject({ changes: 25, days: 8 });
   const more = changed(now, 20, START + 2 * DAY);
   expect(backupDue([more], last, putOff, START + 2 * DAY)?.changes).toBe(45);
   const backedUp = standOf([more], START + 3 * DAY);
@@ -66,9 +70,12 @@ test('of several garments the changes add up, and the oldest change is the one t
   const trousers = newGarment('t', 'Trousers', START);
   const last = standOf([coat, trousers], START);
   const all = [changed(coat, 9, START + DAY), changed(trousers, 11, START + 2 * DAY)];
-  expect(backupDue(all, last, undefined, START + 3 * DAY)).toEqual({ changes: 20, days: 3 });
+  expect(backupDue(all, last, undefined, START + 3 * DAY)).toMatchObject({ changes: 20, days: 3 });
   const young = [newGarment('a', 'A', START + 5 * DAY), newGarment('b', 'B', START)];
-  expect(backupDue(young, undefined, undefined, START + 7 * DAY)).toEqual({ changes: 2, days: 7 });
+  expect(backupDue(young, undefined, undefined, START + 7 * DAY)).toMatchObject({
+    changes: 2,
+    days: 7,
+  });
   // What was not there yet at the last backup is changed since.
   const skirt = changed(newGarment('s', 'Skirt', START), 20, START);
   expect(backupDue([coat, skirt], standOf([coat], START), undefined, START)?.changes).toBe(21);
@@ -84,11 +91,43 @@ test('what was kept of a backup is read as it was at first, and damaged', () => 
   const old = readStand(START);
   expect(backupDue([coat], old, undefined, START + 9 * DAY)).toBeUndefined();
   const later = changed(coat, 1, START + DAY);
-  expect(backupDue([later], old, undefined, START + 9 * DAY)).toEqual({ changes: 1, days: 9 });
+  expect(backupDue([later], old, undefined, START + 9 * DAY)).toMatchObject({
+    changes: 1,
+    days: 9,
+  });
   expect(readStand(undefined)).toBeUndefined();
   expect(readStand({ at: 'x' })).toBeUndefined();
   expect(readStand({ at: Number.NaN })).toBeUndefined();
   expect(readStand({ at: Number.POSITIVE_INFINITY })).toBeUndefined();
-  expect(readStand({ at: 5, edits: { g: 'many', h: 2 } })).toEqual({ at: 5, edits: { h: 2 } });
+  expect(readStand({ at: 5, edits: { g: 'many', h: 2 } })).toMatchObject({
+    at: 5,
+    edits: { h: 2 },
+  });
   expect(readStand(standOf([coat], 5))).toEqual(standOf([coat], 5));
+});
+
+test('what would be lost is named: garments, what was made on them, changes', () => {
+  const [coat2, hat] = [changed({ ...coat, facts: 5 }, 15, START), { ...coat, id: 'h' }];
+  const last = standOf([coat2, hat], START);
+  const now = [
+    changed({ ...coat2, facts: 88 }, 30, START),
+    changed({ ...hat, facts: 2 }, 1, START),
+  ];
+  const more = { ...coat, id: 'new', facts: 7 };
+  const due = backupDue([...now, more], last, undefined, START + 2 * DAY);
+  expect(due).toEqual({ garments: 3, made: 83 + 2 + 7, changes: 32, days: 2 });
+});
+
+test('what was made since a backup that did not count it is not guessed', () => {
+  const last = readStand({ at: START, edits: { g: 1 } });
+  const due = backupDue([changed({ ...coat, facts: 9 }, 25, START)], last, undefined, START);
+  expect(due).toMatchObject({ garments: 1, made: 0, changes: 25 });
+  expect(
+    backupDue(
+      [changed({ ...coat, facts: 9 }, 25, START + 1)],
+      readStand(START),
+      undefined,
+      START + 9 * DAY,
+    ),
+  ).toMatchObject({ made: 0 });
 });

@@ -23,6 +23,7 @@ function deedsOf(set: Partial<GarmentDeeds> = {}): GarmentDeeds {
     putAway: none,
     bringBack: none,
     backup: none,
+    share: none,
     putOffBackup: none,
     restore: none,
     saveSetAside: none,
@@ -127,11 +128,15 @@ test('a backup is asked for in a quiet line, and can be put off', async () => {
     <GarmentsScreen
       {...NOTHING}
       lastBackup="1 May"
-      due={{ changes: 3, days: 8 }}
+      due={{ garments: 3, made: 88, changes: 120, days: 8 }}
       deeds={deedsOf({ backup, putOffBackup })}
     />,
   );
-  expect(await screen.findByText('3 changes in 8 days since the last backup.')).toBeTruthy();
+  expect(
+    await screen.findByText(
+      'Only on this phone: 3 garments, 88 made, 120 changes in 8 days since the last backup.',
+    ),
+  ).toBeTruthy();
   fireEvent.click(screen.getAllByRole('button', { name: 'Save a backup' })[0] as HTMLElement);
   fireEvent.click(screen.getByRole('button', { name: 'Not now' }));
   expect(backup).toHaveBeenCalledOnce();

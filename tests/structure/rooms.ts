@@ -30,6 +30,10 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'record work-out',
       'what is shown next follows from the answer, whatever was done to get there',
     ),
+    share: room(
+      'record work-out actions',
+      'what is handed on is a record, without what the maker keeps',
+    ),
     sheet: room(
       'record work-out next',
       'what is put on paper is what the garment is worked out to, whoever asks for it',

@@ -9,7 +9,7 @@ import type { SetAside } from '../../storage/garment-list.ts';
 import { withPhotos } from '../../storage/garment-photos.ts';
 import { recordText } from '../../storage/record-text.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
-import { saveFile } from '../paper/save-file.ts';
+import { saveFile, shareFile } from '../paper/save-file.ts';
 import { BACKUP_KEY, PUT_OFF_KEY } from './deeds.ts';
 import { type ShowWork, type Watch, watched } from './watch.ts';
 
@@ -20,10 +20,14 @@ import { type ShowWork, type Watch, watched } from './watch.ts';
  *
  * @returns what is to be said of it
  */
-export async function saveBackup(store: Store, watch: Watch): Promise<string | undefined> {
+export async function saveBackup(
+  store: Store,
+  watch: Watch,
+  way: 'save' | 'share' = 'save',
+): Promise<string | undefined> {
   const lines: string[] = [];
   const aside: string[] = [];
-  const written: Pick<Garment, 'id' | 'edits'>[] = [];
+  const written: { id: string; edits: number; facts: number }[] = [];
   const keys = await garmentKeys(store);
   for (const [i, key] of keys.entries()) {
     watch.show(i, keys.length);
@@ -32,10 +36,12 @@ export async function saveBackup(store: Store, watch: Watch): Promise<string | u
     const read = readRecord(record);
     if (read.ok && key.startsWith(PREFIX)) {
       lines.push(garmentLine(await withPhotos(store, read.value)));
-      written.push({ id: read.value.id, edits: read.value.edits });
+      const { id, edits, facts } = read.value;
+      written.push({ id, edits, facts: Object.keys(facts).length });
     } else if (!read.ok && record !== undefined) aside.push(asideLine(key, recordText(record)));
   }
-  saveParts(backupParts(lines, aside));
+  const became = await handOut(backupParts(lines, aside), way);
+  if (became === 'called off') return words.notHandedOver;
   try {
     await store.change(BACKUP_KEY, () => standOf(written, Date.now()));
   } catch (error) {
@@ -43,12 +49,16 @@ export async function saveBackup(store: Store, watch: Watch): Promise<string | u
     if (error instanceof StoreError) return words.notRemembered;
     throw error;
   }
-  return undefined;
+  return way === 'share' && became === 'saved' ? words.savedInstead : undefined;
 }
 
 /** The same, shown while it is done. */
-export function backUp(store: Store, show: ShowWork): Promise<string | undefined> {
-  return watched('writing', show, (watch) => saveBackup(store, watch));
+export function backUp(
+  store: Store,
+  show: ShowWork,
+  way: 'save' | 'share',
+): Promise<string | undefined> {
+  return watched('writing', show, (watch) => saveBackup(store, watch, way));
 }
 
 /** A backup is not asked for again for a while. */
@@ -66,8 +76,19 @@ export function saveSetAside(setAside: readonly SetAside[]): void {
   saveFile('thumbrule-set-aside.json', json([recordText(setAside, 1)]));
 }
 
+/** What became of a backup: a phone that hands on no file of this kind saves it. */
+async function handOut(parts: string[], way: 'save' | 'share') {
+  if (way === 'share') return shareFile(backupName(), json(parts));
+  saveParts(parts);
+  return 'saved';
+}
+
 function saveParts(parts: string[]): void {
-  saveFile(`thumbrule-${new Date().toISOString().slice(0, 10)}.json`, json(parts));
+  saveFile(backupName(), json(parts));
+}
+
+function backupName(): string {
+  return `thumbrule-${new Date().toISOString().slice(0, 10)}.json`;
 }
 
 function json(parts: string[]): Blob {

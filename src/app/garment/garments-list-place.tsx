@@ -12,6 +12,8 @@ interface Props {
   address: Address;
   bench: Bench;
   onHome: () => void;
+  /** A backup that is to be looked at. */
+  backup: File | undefined;
 }
 
 const loadRestore = () =>
@@ -21,8 +23,8 @@ const loadProgress = () =>
   import('../../screens/garments/file-progress.tsx').then((loaded) => loaded.FileProgress);
 
 /** Every garment on this phone, and everything done with them. */
-export function GarmentsListPlace({ store, address, bench, onHome }: Props) {
-  const state = useGarments(store, address, onHome);
+export function GarmentsListPlace({ store, address, bench, onHome, backup }: Props) {
+  const state = useGarments(store, address, onHome, backup);
   const { garments, deleted, setAside, cleared, file, work } = state;
   const newer = setAside.filter(({ damage }) => damage.kind === 'newer').length;
   const held = useHeld(store, state.look);

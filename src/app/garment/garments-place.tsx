@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Bench } from '../../calculation/bench.ts';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { Store } from '../../storage/store.ts';
@@ -12,20 +13,41 @@ interface Props {
 }
 
 const loadOpen = () => import('./open-place.tsx').then((loaded) => loaded.OpenPlace);
-
 const loadSheet = () => import('./sheet-place.tsx').then((loaded) => loaded.SheetPlace);
+const loadShare = () => import('./share-place.tsx').then((loaded) => loaded.SharePlace);
+const loadReceive = () => import('./receive-place.tsx').then((loaded) => loaded.ReceivePlace);
 
-/** The garments on this phone, or one of them. */
+/** The garments on this phone, one of them, or one that is handed on. */
 export function GarmentsPlace(props: Props) {
   const { store, address, bench } = props;
   const { mode, draft } = address.route;
-  if (mode === 'sheet') {
-    const onOpen = () => address.go({ screen: 'garments', mode: 'open', draft: { ...draft } });
-    const sheet = { store, bench, id: draft.g ?? '', onLeave: onOpen };
-    return <Fetched key={draft.g} load={loadSheet} onLeave={onOpen} give={sheet} />;
+  const [backup, setBackup] = useState<File>();
+  const { g: id = '' } = draft;
+  const toList = () => address.go({ screen: 'garments', mode: '', draft: {} });
+  const toOpen = () => address.go({ screen: 'garments', mode: 'open', draft: { ...draft } });
+  switch (mode) {
+    case 'sheet': {
+      const give = { store, bench, id, onLeave: toOpen };
+      return <Fetched key={id} load={loadSheet} onLeave={toOpen} give={give} />;
+    }
+    case 'share': {
+      const give = { store, bench, id, onLeave: toList };
+      return <Fetched key={id} load={loadShare} onLeave={toList} give={give} />;
+    }
+    case 'receive': {
+      const onBackup = (file: File) => {
+        setBackup(file);
+        toList();
+      };
+      const give = { store, address, bench, hash: location.hash, onLeave: toList, onBackup };
+      return <Fetched load={loadReceive} onLeave={toList} give={give} />;
+    }
+    case 'open':
+    case 'follow': {
+      const give = { store, address, bench, id, onLeave: toList };
+      return <Fetched key={draft.g} load={loadOpen} onLeave={toList} give={give} />;
+    }
+    default:
+      return <GarmentsListPlace {...props} backup={backup} />;
   }
-  if (mode !== 'open' && mode !== 'follow') return <GarmentsListPlace {...props} />;
-  const onLeave = () => address.go({ screen: 'garments', mode: '', draft: {} });
-  const give = { store, address, bench, id: draft.g ?? '', onLeave };
-  return <Fetched key={draft.g} load={loadOpen} onLeave={onLeave} give={give} />;
 }

@@ -24,11 +24,11 @@ const changes = () => part(import('./changes.ts'));
 const files = () => part(import('./backup.ts'));
 
 /** All garments as they are in the store, and everything that is done with them. */
-export function useGarments(store: Store, address: Address, leave: () => void) {
+export function useGarments(store: Store, address: Address, leave: () => void, backup?: File) {
   const { shown, show, compare } = useShown(store);
   const [said, setSaid] = useState<string>();
   const [undo, setUndo] = useState<Undo>();
-  const [file, setFile] = useState<File>();
+  const [file, setFile] = useState(backup);
   const [work, setWork] = useState<Work>();
 
   const fail = (error: unknown) => notKept(error).then(setSaid);
@@ -74,7 +74,8 @@ export function useGarments(store: Store, address: Address, leave: () => void) {
       act(async () => (await changes()).putAway(store, garment), back);
     },
     bringBack,
-    backup: () => act(async () => ({ said: await (await files()).backUp(store, setWork) })),
+    share: ({ id }) => address.go({ screen: 'garments', mode: 'share', draft: { g: id } }),
+    backup: (way) => act(async () => ({ said: await (await files()).backUp(store, setWork, way) })),
     putOffBackup: () => act(async () => (await files()).putOffBackup(store, shown.garments)),
     restore: setFile,
     saveSetAside: () => act(async () => (await files()).saveSetAside(shown.setAside)),

@@ -11,7 +11,9 @@ export function saveFile(name: string, file: Blob): void {
 }
 
 /**
- * Hands a file to another app of the phone; where the phone refuses, it is saved.
+ * Hands a file to another app of the phone; where the phone refuses, it is saved. Browsers share
+ * only kinds of files they know to do no harm: another is handed over as text, where that is all
+ * it is.
  *
  * @returns what became of it: the maker may have called it off
  */
@@ -19,15 +21,21 @@ export async function shareFile(
   name: string,
   file: Blob,
 ): Promise<'shared' | 'saved' | 'called off'> {
+  const files = [asFile(name, file, file.type), asFile(`${name}.txt`, file, 'text/plain')];
+  const taken = files.find((one) => navigator.canShare?.({ files: [one] }));
   try {
-    const files = [new File([file], safeName(name), { type: file.type })];
-    await navigator.share({ files });
+    if (!taken) throw new TypeError('no such file can be shared');
+    await navigator.share({ files: [taken] });
     return 'shared';
   } catch (error) {
     if (error instanceof DOMException && error.name === 'AbortError') return 'called off';
     saveFile(name, file);
     return 'saved';
   }
+}
+
+function asFile(name: string, file: Blob, type: string): File {
+  return new File([file], safeName(name), { type });
 }
 
 /** A name no system chokes on: letters and digits of any alphabet, spaces, dots and hyphens. */

@@ -3,9 +3,10 @@ import { useLoaded } from '../../controls/use-loaded.ts';
 import { LastHomeView } from '../../screens/garment/last-home.tsx';
 import { Home } from '../../screens/home.tsx';
 import type { Store, StoreFault } from '../../storage/store.ts';
+import { handOver } from '../garment/hand-over.ts';
 import { lastHomeOf, lookUpOpen, useOpenGarment } from '../garment/open-garment.ts';
 import type { Offline } from '../offline/watch.ts';
-import { Notice, PhoneNews } from './phone-news.tsx';
+import { Notice, PhoneNews, RestoreKey } from './phone-news.tsx';
 import type { Address } from './use-address.ts';
 import { Waiting } from './waiting.tsx';
 
@@ -36,9 +37,14 @@ function HomePlace({ store, address, bench, screen, onOpen, ...news }: Props) {
   if (open !== undefined && screen === '') {
     return <OpenHome {...{ store, address, bench, onOpen, ...news }} id={open} />;
   }
+  const receive = (file: File) => {
+    handOver(file);
+    address.go({ screen: 'garments', mode: 'receive', draft: {} });
+  };
   const unknown = screen === '' || screen === ALL ? undefined : screen;
   return (
     <Home hand={bench.hand} unknown={unknown} onOpen={onOpen}>
+      {open === undefined && <RestoreKey onFile={receive} />}
       <PhoneNews offline={news.offline} fault={news.storeFault} onDismiss={() => read(news.hear)} />
     </Home>
   );

@@ -6,6 +6,9 @@ import css from './phone-news.css?inline';
 
 adopt(css);
 
+/** Backups, and garments handed on; as text where a phone hands on no others. */
+const BACKUP_FILES = 'application/json,.json,text/plain,.txt';
+
 interface Props {
   offline: Offline;
   fault: StoreFault | undefined;
@@ -28,6 +31,20 @@ export function PhoneNews({ offline, fault, onDismiss }: Props) {
 function said({ block, ready }: Offline): string {
   if (block) return phoneWords.blocked[block];
   return ready ? phoneWords.ready : phoneWords.getting;
+}
+
+/** On a phone without a garment: a backup of another phone is one press away. */
+export function RestoreKey({ onFile }: { onFile: (file: File) => void }) {
+  return (
+    <label class="restore">
+      {phoneWords.restore}
+      <input
+        type="file"
+        accept={BACKUP_FILES}
+        onChange={({ currentTarget: { files } }) => files?.[0] && onFile(files[0])}
+      />
+    </label>
+  );
 }
 
 /** The two things the app says by itself: it is ready offline, or a newer version is here. */

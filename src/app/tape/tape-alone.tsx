@@ -5,11 +5,11 @@ import type { Bench } from '../../calculation/bench.ts';
 import { heldOf, type Paged } from '../../calculation/page.ts';
 import { askNewer } from '../../controls/newer-ask.ts';
 import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
+import { sharedFile } from '../offline/shared-file.ts';
 import { type Last, openingDraft } from '../start/last.ts';
 import { loaderOf } from '../start/registry.ts';
 import { readRoute } from '../start/route.ts';
 import type { Address } from '../start/use-address.ts';
-import { sharedPhoto } from './shared-photo.ts';
 import { typedInto } from './tape-place.tsx';
 import { TAPE_SERVICES } from './tape-services.ts';
 
@@ -41,7 +41,7 @@ export function TapeAlone({ address, bench, last, onHome }: Props) {
   const shared = useMemo(() => {
     if (!isShared) return undefined;
     return async () => {
-      const photo = await sharedPhoto();
+      const photo = await sharedFile();
       // It is handed over once: who comes back here is not to be told that it didn't arrive.
       // Who has gone meanwhile is not called back.
       if ('shared' in readRoute(location.hash).draft) {

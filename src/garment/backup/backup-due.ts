@@ -12,20 +12,36 @@ export interface BackupStand {
   at: number;
   /** By the garment's id; undefined where it was not counted. */
   edits: Readonly<Record<string, number>> | undefined;
+  /** How much of each was made by then; undefined where it was not counted. */
+  facts?: Readonly<Record<string, number>> | undefined;
 }
 
-/** What is asked of a garment: how often it was changed, and when last. */
-type Counted = Pick<Garment, 'id' | 'edits' | 'changed'>;
+/** What would be lost with this phone. */
+export interface Due {
+  /** How many garments were changed since. */
+  garments: number;
+  /** How much was made since, as far as it was counted. */
+  made: number;
+  changes: number;
+  days: number;
+}
+
+/** What is asked of a garment: how often it was changed, when last, and how much of it is made. */
+type Counted = Pick<Garment, 'id' | 'edits' | 'changed'> & { facts: number };
 
 /** Reads a stand from whatever was kept; at first only the time was. */
 export function readStand(kept: unknown): BackupStand | undefined {
   if (typeof kept === 'number') return { at: kept, edits: undefined };
-  const { at, edits } = Object(kept) as Record<string, unknown>;
+  const { at, edits, facts } = Object(kept) as Record<string, unknown>;
   if (typeof at !== 'number' || !Number.isFinite(at)) return undefined;
-  const counted = Object.entries(Object(edits)).filter(
+  return { at, edits: countsIn(edits), ...(facts !== undefined && { facts: countsIn(facts) }) };
+}
+
+function countsIn(kept: unknown): Readonly<Record<string, number>> {
+  const counted = Object.entries(Object(kept)).filter(
     (pair): pair is [string, number] => typeof pair[1] === 'number',
   );
-  return { at, edits: Object.fromEntries(counted) };
+  return Object.fromEntries(counted);
 }
 
 /**
@@ -40,7 +56,7 @@ export function backupDue(
   last: BackupStand | undefined,
   putOff: BackupStand | undefined,
   now: number,
-): { changes: number; days: number } | undefined {
+): Due | undefined {
   const changed = garments.filter((garment) => changesOf(garment, last) > 0);
   if (changed.length === 0) return undefined;
   const changes = total(garments, last);
@@ -49,11 +65,20 @@ export function backupDue(
   const asked = putOff && putOff.at >= (last?.at ?? 0) ? putOff : last;
   const waited = now - (asked?.at ?? first);
   const due = waited >= DUE_AFTER_DAYS * DAY_MS || total(garments, asked) >= DUE_AFTER_CHANGES;
-  return due ? { changes, days } : undefined;
+  if (!due) return undefined;
+  const made = changed.reduce((sum, garment) => sum + madeSince(garment, last), 0);
+  return { garments: changed.length, made, changes, days };
 }
 
 function total(garments: readonly Counted[], since: BackupStand | undefined): number {
   return garments.reduce((sum, garment) => sum + changesOf(garment, since), 0);
+}
+
+/** What was made of a garment since; of one whose count isn't known nothing is said. */
+function madeSince({ id, facts }: Counted, since: BackupStand | undefined): number {
+  if (!since?.edits || !Object.hasOwn(since.edits, id)) return since && !since.edits ? 0 : facts;
+  const then = since.facts && Object.hasOwn(since.facts, id) ? since.facts[id] : undefined;
+  return then === undefined ? 0 : Math.max(0, facts - then);
 }
 
 function changesOf({ id, edits, changed }: Counted, since: BackupStand | undefined): number {

@@ -1,3 +1,4 @@
+import { garmentOrderWords } from '#words/garment-order-words.ts';
 import {
   sheetPageWords as pageWords,
   garmentSheetWords as words,
@@ -6,8 +7,10 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import type { SheetBlock, SheetJob, SheetWords } from '../../drawing/sheet-job.ts';
 import type { State } from '../../garment/actions/state.ts';
+import { readHome } from '../../garment/record/home.ts';
 import { type GarmentSheet, sheetOf } from '../../garment/sheet/sheet.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
+import { asSentence, workName } from './names.ts';
 import { sheetDrawn } from './sheet-drawn.ts';
 import { givenNumber, givesBlocks, type SheetTelling, stepBlocks } from './sheet-steps.ts';
 import { conflictSaid, unsoundSaid, workTroubleSaid } from './told-words.ts';
@@ -36,7 +39,7 @@ export function sheetSaid(wish: SheetWish): SheetJob {
     ...notices(sheet, wish, telling),
     ...measures(sheet, wish, telling),
     ...sheet.stages.flatMap(({ stage, steps }): SheetBlock[] => [
-      { kind: 'heading', text: words.stages[stage] },
+      { kind: 'heading', text: asSentence(garmentOrderWords.stages[stage]) },
       ...stepBlocks(steps, telling),
     ]),
     ...givesBlocks(
@@ -81,10 +84,20 @@ function notices(sheet: GarmentSheet, { state }: SheetWish, telling: SheetTellin
     ...(missing.length > 0 ? [loud(words.unread)] : []),
     ...missing.map(plain),
     ...(earlier.length > 0 ? [plain(words.earlier(earlier.length))] : []),
+    ...workNotes(telling).map(plain),
     ...(sheet.of + sheet.gives.length + sheet.quantities.length === 0
       ? [plain(words.nothing)]
       : []),
   ];
+}
+
+/** What is noted at whole works. */
+function workNotes({ answer }: SheetTelling): string[] {
+  return [...answer.sound.notes].flatMap(([home, { text }]) => {
+    const { id, key } = readHome(home);
+    const isWork = key === '' && answer.works.get(id)?.work.off !== true;
+    return text === undefined || !isWork ? [] : [words.noteAt(workName({ answer }, id), text)];
+  });
 }
 
 function measures(

@@ -1,3 +1,4 @@
+import { garmentOrderWords } from '#words/garment-order-words.ts';
 import { garmentSheetWords as words } from '#words/garment-sheet-words.ts';
 import { markWords } from '#words/mark-words.ts';
 import { tapeStep } from '../../calculation/bench.ts';
@@ -32,27 +33,55 @@ export function stepBlocks(steps: readonly SheetStep[], telling: SheetTelling): 
 
 /** A step: its box, its number where that is sure, where it is measured from. */
 function stepBlock(step: SheetStep, telling: SheetTelling): StepBlock {
-  const { number, made, kind } = step;
+  const { number, made } = step;
   const { home } = step.step;
   const why = number.is === 'waits' ? [troubleWords(telling, home, number.trouble)] : [];
   const row = 'row' in number ? number.row : undefined;
-  const { answer } = telling;
   return {
     ...{ kind: 'step', made },
-    number:
-      row && number.is !== 'waits'
-        ? countSaid(step, row, number)
-        : made && number.is === 'sure'
-          ? valueText(kind, number.value, telling.bench)
-          : stepNumber(kind, number, telling),
-    what: stepWords(answer, step.step),
-    under: [...why, ...(row ? rowNotes(row, number.is !== 'row', telling) : [])],
+    number: numberSaid(step, row, telling),
+    what: whatSaid(step, telling),
+    under: [
+      ...why,
+      ...notesAt(home, telling),
+      ...(row ? rowNotes(row, number.is !== 'row', telling) : []),
+    ],
     ...(row && rowParts(row, telling)),
   };
 }
 
+function numberSaid(
+  { step, made, kind, number }: SheetStep,
+  row: SheetRow | undefined,
+  telling: SheetTelling,
+): string {
+  // That it is made is known, its number isn't.
+  if (telling.answer.sound.before.has(step.home)) return garmentOrderWords.before;
+  if (row && number.is !== 'waits') return countSaid({ step }, row, number);
+  if (made && number.is === 'sure') return valueText(kind, number.value, telling.bench);
+  return stepNumber(kind, number, telling);
+}
+
+function whatSaid({ step }: SheetStep, { answer }: SheetTelling): string {
+  const what = stepWords(answer, step);
+  return step.passed ? words.passed(what) : what;
+}
+
+/** What the maker has noted at a step. */
+function notesAt(home: string, { answer }: SheetTelling): string[] {
+  const { text, photo } = answer.sound.notes.get(home) ?? {};
+  return [
+    ...(text === undefined ? [] : [words.note(text)]),
+    ...(photo === undefined ? [] : [words.photo]),
+  ];
+}
+
 /** How many of a row are made, of how many; while that isn't decided, that it isn't. */
-function countSaid({ step: { made, of } }: SheetStep, { marks }: SheetRow, number: SheetNumber) {
+function countSaid(
+  { step: { made, of } }: Pick<SheetStep, 'step'>,
+  { marks }: SheetRow,
+  number: SheetNumber,
+) {
   if (number.is === 'undecided') return words.undecided;
   return words.count(made, of ?? marks.length);
 }

@@ -1,24 +1,28 @@
 import { garmentDueWords as words } from '#words/garment-due-words.ts';
 import { garmentListWords as listWords } from '#words/garment-list-words.ts';
+import type { Due } from '../../garment/backup/backup-due.ts';
 import type { GarmentDeeds } from './deeds.ts';
 
-interface Props {
-  changes: number;
-  days: number;
+interface Props extends Due {
   /** There has been a backup before. */
   ever: boolean;
   deeds: GarmentDeeds;
 }
 
 /** A quiet line that asks for a backup, and can be put off. */
-export function BackupDue({ changes, days, ever, deeds }: Props) {
+export function BackupDue({ ever, deeds, ...due }: Props) {
   return (
     <div class="due">
-      <p>{words.due(changes, days, ever)}</p>
+      <p>{words.due(due, ever)}</p>
       <div class="keys">
-        <button type="button" class="plain" onClick={deeds.backup}>
+        <button type="button" class="plain" onClick={() => deeds.backup('save')}>
           {listWords.backup}
         </button>
+        {typeof navigator.share === 'function' && (
+          <button type="button" class="plain" onClick={() => deeds.backup('share')}>
+            {listWords.shareBackup}
+          </button>
+        )}
         <button type="button" class="plain" onClick={deeds.putOffBackup}>
           {words.later}
         </button>

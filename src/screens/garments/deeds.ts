@@ -11,7 +11,10 @@ export interface GarmentDeeds {
   copy(garment: Listed): void;
   putAway(garment: Listed): void;
   bringBack(garment: Listed): void;
-  backup(): void;
+  /** Hands it on to someone. */
+  share(garment: Listed): void;
+  /** All of them in one file: saved, or handed to another app of the phone. */
+  backup(way: 'save' | 'share'): void;
   putOffBackup(): void;
   restore(file: File): void;
   saveSetAside(): void;

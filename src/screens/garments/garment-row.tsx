@@ -71,6 +71,7 @@ function Whole({ garment, deeds, onDone }: WholeProps) {
       <button type="button" class="plain" onClick={() => setRenaming(true)}>
         {words.rename}
       </button>
+      {deed(listWords.handOn, deeds.share)}
       {deed(listWords.copy, deeds.copy)}
       {deed(listWords.putAway, deeds.putAway)}
     </div>

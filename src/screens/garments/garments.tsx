@@ -4,6 +4,7 @@ import { garmentListWords as listWords } from '#words/garment-list-words.ts';
 import { garmentWords as words } from '#words/garment-words.ts';
 import { plain } from '../../calculation/find.ts';
 import { adopt } from '../../controls/adopt.ts';
+import type { Due } from '../../garment/backup/backup-due.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import type { GarmentDeeds } from './deeds.ts';
 import { Fetched } from './fetched.tsx';
@@ -22,7 +23,7 @@ export interface GarmentsProps extends AsideProps {
   garments: readonly Listed[];
   lastBackup: string | undefined;
   /** What a backup made now would add, when it is time to ask for one. */
-  due: { changes: number; days: number } | undefined;
+  due: Due | undefined;
   /** What was just done, or why it could not be. */
   said: string | undefined;
   /** What the last press can be undone with. */
@@ -131,14 +132,19 @@ function Files({ deeds }: { deeds: GarmentDeeds }) {
   return (
     <article>
       <div class="keys">
-        <button type="button" class="plain" onClick={deeds.backup}>
+        <button type="button" class="plain" onClick={() => deeds.backup('save')}>
           {listWords.backup}
         </button>
+        {typeof navigator.share === 'function' && (
+          <button type="button" class="plain" onClick={() => deeds.backup('share')}>
+            {listWords.shareBackup}
+          </button>
+        )}
         <label class="choose">
           {listWords.restore}
           <input
             type="file"
-            accept="application/json,.json"
+            accept="application/json,.json,text/plain,.txt"
             onChange={(event) => {
               const file = event.currentTarget.files?.[0];
               if (file) deeds.restore(file);

@@ -7,6 +7,9 @@ export const garmentFileWords = {
   part: (done: number, of: number) => `${Math.floor((100 * done) / Math.max(1, of))} %`,
   stop: 'Stop',
   notWritten: 'Stopped: no file was written.',
+  notHandedOver: 'Called off: the backup went nowhere.',
+  savedInstead:
+    'This phone hands on no such file: the backup is saved on it. Put it elsewhere, too.',
   notRead: 'Stopped: nothing was changed.',
   notRemembered:
     'The file is written, but storage did not take down when: you will be asked for a backup again.',

@@ -6,6 +6,7 @@ export const garmentListWords = {
   search: 'Search by name',
   noneFound: (sought: string) => `No garment is called “${sought}”.`,
   more: (name: string) => `More with ${name}`,
+  handOn: 'Hand it on',
   copy: 'Copy as a new start',
   putAway: 'Put away',
   undo: (name: string) => `Undo: bring back ${name}`,
@@ -14,6 +15,7 @@ export const garmentListWords = {
     return facts === 0 ? kept : `${kept}, ${facts} made`;
   },
   backup: 'Save a backup',
+  shareBackup: 'Send a backup',
   restore: 'Restore from a file',
   lastBackup: (when: string) => `Last backup: ${when}.`,
   noBackup: 'No backup yet. One file keeps what this phone could lose.',

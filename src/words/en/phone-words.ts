@@ -31,6 +31,7 @@ export const phoneWords = {
     'held up':
       'The older version is still at work. The newer one comes by itself once every open page of this app has been left alone for half a minute.',
   },
+  restore: 'Restore a backup',
   later: 'Later',
   understood: 'Good',
 };

@@ -2,10 +2,10 @@
 const ANSWER_MS = 5000;
 
 /**
- * The photo another app has shared, handed over by the service worker, which holds it in memory
+ * What another app has shared, a photo or a garment's file, handed over by the service worker, which holds it in memory
  * only and once. Undefined when there is none any more: the page was loaded again.
  */
-export async function sharedPhoto(): Promise<Blob | undefined> {
+export async function sharedFile(): Promise<Blob | undefined> {
   const worker = navigator.serviceWorker;
   if (!worker) return undefined;
   const channel = new MessageChannel();
@@ -13,10 +13,10 @@ export async function sharedPhoto(): Promise<Blob | undefined> {
     channel.port1.onmessage = ({ data }) => arrived(data instanceof Blob ? data : undefined);
     setTimeout(() => arrived(undefined), ANSWER_MS);
     void worker.ready.then(({ active }) =>
-      active?.postMessage({ type: 'SHARED_PHOTO' }, [channel.port2]),
+      active?.postMessage({ type: 'SHARED_FILE' }, [channel.port2]),
     );
   });
-  const photo = await answer;
+  const file = await answer;
   channel.port1.close();
-  return photo;
+  return file;
 }
