@@ -2,19 +2,19 @@ import { isObject } from '../record/sound-values.ts';
 
 /** What this version of the app knows of each part of a record. A link holds nothing else. */
 const KEYS = {
-  quantities: 'name kind rank parts plusMinus final body measure',
-  works: 'name calculation rank fields sides own off final older',
-  facts: 'home shown plan tape rule read when measured mark before',
-  begun: 'count points by',
-  decisions: 'way facts asked tolerance allow',
-  notes: 'text',
+  quantities: ['name', 'kind', 'rank', 'parts', 'plusMinus', 'final', 'body', 'measure'],
+  works: ['name', 'calculation', 'rank', 'fields', 'sides', 'own', 'off', 'final', 'older'],
+  facts: ['home', 'shown', 'plan', 'tape', 'rule', 'read', 'when', 'measured', 'mark', 'before'],
+  begun: ['count', 'points', 'by'],
+  decisions: ['way', 'facts', 'asked', 'tolerance', 'allow'],
+  notes: ['text'],
 } as const;
 
 type Part = keyof typeof KEYS;
 
 /** A map of a record with what is known of each thing in it; of fields, of each part. */
 export function knownOnly(part: Part, kept: unknown): Readonly<Record<string, unknown>> {
-  const keys = KEYS[part].split(' ');
+  const keys: readonly string[] = KEYS[part];
   return mapped(kept, (one) => {
     if (!isObject(one)) return undefined;
     const known = picked(one, keys);

@@ -1,16 +1,15 @@
-// @vitest-environment node
 import { expect, test } from 'vitest';
-import { readFile } from '../../../src/app/garment/file.ts';
-import { linkOf, readLink } from '../../../src/app/garment/share-link.ts';
-import { begin } from '../../../src/garment/actions/state.ts';
-import { writeBackup } from '../../../src/garment/backup/backup.ts';
-import { asOwn, readHanded } from '../../../src/garment/share/read-shared.ts';
-import { type SharedGarment, sharedGarment } from '../../../src/garment/share/shared.ts';
-import { sheetOf } from '../../../src/garment/sheet/sheet.ts';
-import { damaged } from '../../garment/trial/changed-records.ts';
-import { type Dice, dice } from '../../garment/trial/dice.ts';
-import { KNOWN } from '../../garment/trial/known.ts';
-import { randomGarment } from '../../garment/trial/random-garment.ts';
+import { readFile } from '../../src/app/garment/file.ts';
+import { linkOf, readLink } from '../../src/app/garment/share-link.ts';
+import { begin } from '../../src/garment/actions/state.ts';
+import { writeBackup } from '../../src/garment/backup/backup.ts';
+import { asOwn, readHanded } from '../../src/garment/share/read-shared.ts';
+import { type SharedGarment, sharedGarment } from '../../src/garment/share/shared.ts';
+import { sheetOf } from '../../src/garment/sheet/sheet.ts';
+import { damaged } from './trial/changed-records.ts';
+import { type Dice, dice } from './trial/dice.ts';
+import { KNOWN } from './trial/known.ts';
+import { randomGarment } from './trial/random-garment.ts';
 
 /** A sample in the gate; `npm run hostile` tries ten thousand. */
 const CASES = Number(process.env.HOSTILE ?? 60);

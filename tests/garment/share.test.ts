@@ -1,19 +1,18 @@
-// @vitest-environment node
 import { expect, test } from 'vitest';
-import { isLink, LONGEST_LINK, linkOf, readLink } from '../../../src/app/garment/share-link.ts';
-import { act } from '../../../src/garment/actions/act.ts';
-import { begin, type State } from '../../../src/garment/actions/state.ts';
-import { writeBackup } from '../../../src/garment/backup/backup.ts';
-import { readBackup } from '../../../src/garment/backup/read-backup.ts';
-import { homeOf } from '../../../src/garment/record/home.ts';
-import type { Garment } from '../../../src/garment/record/record.ts';
-import { asOwn, isHanded, readHanded } from '../../../src/garment/share/read-shared.ts';
-import { type ShareWish, sharedGarment } from '../../../src/garment/share/shared.ts';
-import { mm } from '../../../src/lengths/length.ts';
-import { garmentOf, quantity, typed } from '../../garment/trial/garments.ts';
-import { KNOWN } from '../../garment/trial/known.ts';
-import { randomGarment } from '../../garment/trial/random-garment.ts';
-import { HOOKS, waistcoat } from '../../garment/trial/waistcoat.ts';
+import { isLink, LONGEST_LINK, linkOf, readLink } from '../../src/app/garment/share-link.ts';
+import { act } from '../../src/garment/actions/act.ts';
+import { begin, type State } from '../../src/garment/actions/state.ts';
+import { writeBackup } from '../../src/garment/backup/backup.ts';
+import { readBackup } from '../../src/garment/backup/read-backup.ts';
+import { homeOf } from '../../src/garment/record/home.ts';
+import type { Garment } from '../../src/garment/record/record.ts';
+import { asOwn, isHanded, readHanded } from '../../src/garment/share/read-shared.ts';
+import { type ShareWish, sharedGarment } from '../../src/garment/share/shared.ts';
+import { mm } from '../../src/lengths/length.ts';
+import { garmentOf, quantity, typed } from './trial/garments.ts';
+import { KNOWN } from './trial/known.ts';
+import { randomGarment } from './trial/random-garment.ts';
+import { HOOKS, waistcoat } from './trial/waistcoat.ts';
 
 const LEAST: ShareWish = {
   ...{ bodies: false, notes: false, times: false, goOn: false },
