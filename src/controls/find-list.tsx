@@ -1,4 +1,5 @@
-import { calculationNames } from '#words/calculation-names.ts';
+import { CALCULATION_NAMES } from '#words/calculation-names.ts';
+import { calculationUses } from '#words/calculation-uses.ts';
 import { findWords } from '#words/find-words.ts';
 import { type Choosable, FindAmong } from './find-among.tsx';
 
@@ -8,8 +9,13 @@ interface Props {
   onChoose: (id: string, name: string) => void;
 }
 
-const ALL: readonly Choosable[] = Object.values(calculationNames).flatMap(({ stage, of }) =>
-  Object.entries(of).map(([id, it]) => ({ id, group: stage, ...it })),
+const ALL: readonly Choosable[] = Object.values(calculationUses).flatMap(({ stage, of }) =>
+  Object.entries(of).map(([id, also]) => ({
+    id,
+    group: stage,
+    name: CALCULATION_NAMES[id] ?? id,
+    also,
+  })),
 );
 
 /** Calculations by stage, or those that fit what is looked for. */

@@ -1,0 +1,59 @@
+/** The stages of the work, with the calculations that stand there and plain words each may be looked for by. */
+export const calculationUses: Readonly<
+  Record<string, { stage: string; of: Readonly<Record<string, string>> }>
+> = {
+  measure: {
+    stage: 'Measure',
+    of: {
+      convert: 'convert units millimetres fractions sum add divide tape',
+      fit: 'finished size body bust chest waist hip wearing room too tight loose let out take in dart seam pieces width lacks',
+      opening:
+        'neck opening neckline placket slit over the head cuff hand heel trouser hem pull on closed fits through',
+      vent: 'jacket coat skirt slit walk step stride hem narrow sweep back vent begins',
+      sizes: 'button size line ligne stitch length per inch needle number thread sewing machine',
+    },
+  },
+  cut: {
+    stage: 'Cut',
+    of: {
+      piece:
+        'pattern piece cut size width length seam allowance on the fold pair pocket patch panel sleeve shrinkage',
+      shares:
+        'alter pattern girth length wider narrower take in let out waist hip dart share percent grade lengthen shorten side seam',
+      pleats: 'knife box inverted fold skirt kilt how much cloth strip width fullness',
+      facing: 'lining of an edge strip neckline armhole curved hem shaped bias',
+    },
+  },
+  join: {
+    stage: 'Join',
+    of: {
+      seam: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
+      match:
+        'ease easing notches sleeve head cap armhole cuff waistband neckline facing band collar set in gather fit together shoulder seam',
+      parts: 'quarter marks divide evenly halves thirds pins notches gather ease even spacing',
+    },
+  },
+  'turn-up': {
+    stage: 'Turn up',
+    of: {
+      hem: 'turn up fold press bottom edge curved narrow rolled blind depth trouser skirt sleeve end',
+      corner: 'mitre hem vent corner diagonal fold napkin',
+    },
+  },
+  close: {
+    stage: 'Close',
+    of: {
+      closures: 'hooks eyes buttons snaps ties fasteners spacing opening front placket how many',
+      buttonhole: 'button hole slit length place overlap lap stand',
+    },
+  },
+  edge: {
+    stage: 'Edge',
+    of: {
+      edging: 'holes punch leather suede strip pitch rows stagger border trim',
+      centre: 'middle count holes half',
+      lacing: 'lace cord ribbon thong how much length loop whip cross holes eyelets',
+      crossing: 'overlap angle strips meet clash holes punch',
+    },
+  },
+};
