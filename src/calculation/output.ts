@@ -3,6 +3,7 @@ import type { Outcome } from '../sewing/problem.ts';
 import type { Datum, Run } from '../sewing/run.ts';
 import type { Fault } from './calculation.ts';
 import type { Ask, FieldSpec } from './field-spec.ts';
+import type { MaterialTaken } from './material.ts';
 import type { InputOf, Schema } from './schema.ts';
 
 /** When in the making of a garment something is done, in this order. */
@@ -79,6 +80,8 @@ export interface Output {
   step?: Step;
   /** Whether several of it add up: left and right, or one of each size. */
   adds: boolean;
+  /** What it takes of a material. */
+  material?: MaterialTaken;
   /** Of a run under way: the fields that decide how many it has and how they fit. */
   decides: readonly string[];
   /** The field that takes it away by what is chosen there; undefined where it is there. */
@@ -107,6 +110,7 @@ interface Declared<All extends Specs, Key extends keyof All & string, K extends 
   bentBy?: readonly Output[];
   step?: Step;
   adds?: true;
+  material?: MaterialTaken;
   decides?: readonly Key[];
   /** Only there while all this holds: the first that doesn't takes it away. */
   when?: When<All> | readonly When<All>[];
@@ -124,7 +128,8 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
   return <Key extends keyof All & string, K extends Kind>(
     declared: Declared<All, Key, K>,
   ): Output => {
-    const { key, name, kind, reads, takes = [], bentBy = [], step, adds = false } = declared;
+    const { key, name, kind, reads, takes = [], bentBy = [], adds = false } = declared;
+    const { step, material } = declared;
     const when = [declared.when ?? []].flat();
     return {
       key,
@@ -135,6 +140,7 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
       bentBy: bentBy.map((one) => one.key),
       ...(step && { step }),
       adds,
+      ...(material && { material }),
       decides: declared.decides ?? [],
       absent: (ask) => when.find(({ is }) => !is(ask))?.field,
       of: ({ fields, ...more }) => declared.of(fields as Pick<InputOf<All>, Key>, more),

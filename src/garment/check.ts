@@ -23,7 +23,8 @@ export type RecordPart =
   | 'begun'
   | 'decisions'
   | 'passed'
-  | 'notes';
+  | 'notes'
+  | 'materials';
 
 /** Why something that was read is no garment. */
 export type Damage =

@@ -78,6 +78,14 @@ async function chooseMeasure(page: Page): Promise<void> {
   await page.locator('.choosing .find').waitFor();
 }
 
+/** What is to be at hand for it, by way of what can be added. */
+async function materials(page: Page): Promise<void> {
+  await invented(page);
+  await press(page, '.bar button');
+  await press(page, '.adding .beside button:nth-child(2)');
+  await page.locator('.materials .tick').first().waitFor();
+}
+
 const state = (name: string, steps: (page: Page) => Promise<void>): Screen => ({
   name,
   hash: AT,
@@ -139,6 +147,18 @@ export const IN_HAND: readonly Screen[] = [
     await chooseMeasure(page);
     await press(page, '.choosing section:nth-of-type(1) button:nth-of-type(14)');
     await page.locator('.guide svg').waitFor();
+  }),
+  state('materials of a garment', materials),
+  state('one material', async (page) => {
+    await materials(page);
+    await press(page, '.numbers .number');
+    await page.locator('.deeds').first().waitFor();
+  }),
+  state('a number of a material', async (page) => {
+    await materials(page);
+    await press(page, '.numbers .number');
+    await press(page, '.deeds .deed');
+    await page.locator('.tiles input:focus').waitFor();
   }),
   state('garments with one on it', async (page) => {
     await invented(page);

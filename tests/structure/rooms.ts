@@ -38,6 +38,10 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'record work-out next',
       'what is put on paper is what the garment is worked out to, whoever asks for it',
     ),
+    materials: room(
+      'record rows work-out next',
+      'what is to be at hand follows from what works take, and what the maker says of it',
+    ),
     backup: room(
       '. record work-out actions',
       'a file holds records, and is compared with what is here before it is taken',

@@ -40,6 +40,7 @@ export function AddPlace({ state, bench, hand, said, address, to, onDone }: Prop
       off={off}
       onPutBack={putBack}
       onMeasure={() => to({ w: 'measures' })}
+      onMaterials={() => to({ w: 'materials' })}
       onAll={() => address.go({ screen: 'all', mode: '', draft: {} })}
       onLeave={onDone}
     />

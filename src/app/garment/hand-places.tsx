@@ -22,6 +22,7 @@ const loadNoted = () => import('./noted-place.tsx').then((part) => part.NotedPla
 const loadMadeTo = () => import('./made-to-place.tsx').then((part) => part.MadeToPlace);
 const loadDecision = () => import('./decision-place.tsx').then((part) => part.DecisionPlace);
 
+const loadMaterials = () => import('./materials-place.tsx').then((part) => part.MaterialsPlace);
 const loadMeasures = () => import('./measures-place.tsx').then((part) => part.MeasuresPlace);
 
 /** What of a garment in hand the address says; over it what a change is asked before it is taken back. */
@@ -63,6 +64,7 @@ function Place(props: HandProps) {
       />
     );
   }
+  if (w === 'materials') return <Fetched load={loadMaterials} onLeave={home} give={shared} />;
   if (w === 'order') return <Fetched load={loadOrder} onLeave={home} give={shared} />;
   if (w !== undefined && state.answer.works.has(w)) {
     return <Fetched key={w} load={loadWork} onLeave={home} give={{ ...shared, work: w }} />;

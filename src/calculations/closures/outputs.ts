@@ -44,6 +44,7 @@ export const closuresOutputs: Outputs = {
       reads: [],
       takes: [marks],
       adds: true,
+      material: { kind: 'closure' },
       of: (_, { takes }) => ({ ok: true, value: runTaken(takes, marks).marks.length }),
     }),
     output({

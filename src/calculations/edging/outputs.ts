@@ -11,7 +11,7 @@ import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless } from '../../sewing/problem.ts';
 import { edgingFields } from './fields.ts';
 import { holesOn, spanOf, widestPitch } from './punched.ts';
-import { cut, cutStrip, holes, holesTwo, sidesOf } from './row-outputs.ts';
+import { cutStrip, cutWidth, holes, holesTwo, sidesOf } from './row-outputs.ts';
 
 const output = outputOf(edgingFields);
 
@@ -52,15 +52,7 @@ export const edgingOutputs: Outputs = {
   fields: edgingFields,
   outputs: [
     cutStrip,
-    output({
-      key: 'cut-width',
-      name: words.cutWidth,
-      kind: 'length',
-      reads: ['width'],
-      step: { do: words.cutWide, ...cut },
-      of: ({ width }) =>
-        answerUnless(mustBePositive('width', width), () => ({ ok: true, value: width })),
-    }),
+    cutWidth,
     holes,
     holesTwo,
     ...sides,

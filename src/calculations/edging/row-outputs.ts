@@ -27,8 +27,17 @@ const punch = (datum: Step['datum']): Step => ({
   undoable: false,
   caution: holeWords.punch,
 });
-/** How a strip is cut. */
-export const cut = { datum: 'zero', stage: 'cut', undoable: false, caution: words.blade } as const;
+const cut = { datum: 'zero', stage: 'cut', undoable: false, caution: words.blade } as const;
+
+export const cutWidth = output({
+  key: 'cut-width',
+  name: words.cutWidth,
+  kind: 'length',
+  reads: ['width'],
+  step: { do: words.cutWide, ...cut },
+  of: ({ width }) =>
+    answerUnless(mustBePositive('width', width), () => ({ ok: true, value: width })),
+});
 
 /** Its holes are placed on it as it was cut. */
 export const cutStrip = output({
@@ -37,6 +46,7 @@ export const cutStrip = output({
   kind: 'length',
   reads: ['length'],
   adds: true,
+  material: { kind: 'strip', across: cutWidth },
   step: { do: words.cut, ...cut },
   of: ({ length }) =>
     answerUnless(mustBePositive('length', length), () => ({ ok: true, value: length })),

@@ -25,6 +25,7 @@ const facingDeep = output({
   name: words.facingDeep,
   kind: 'length',
   reads: CUT_FIELDS,
+  material: { kind: 'strip', edge: true },
   step: {
     do: words.cut,
     datum: 'cut-end',

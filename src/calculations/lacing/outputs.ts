@@ -125,6 +125,7 @@ export const lacingOutputs: Outputs = {
       reads: [],
       takes: laces,
       adds: true,
+      material: { kind: 'lace' },
       of: (_, { takes }) => ({ ok: true, value: exactLength(sumTaken(takes)) }),
     }),
     ...ofRows({

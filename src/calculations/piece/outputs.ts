@@ -8,6 +8,7 @@ import { type Piece, rawCorner, type Sized, sizedAlong, widestOf } from '../../s
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   LENGTH_FIELDS,
+  onFold,
   type PieceAsked,
   pieceFields,
   pieceInput,
@@ -59,6 +60,17 @@ const cutLength = output({
 
 const ALL_FIELDS = [...WIDTH_FIELDS, ...LENGTH_FIELDS] as const;
 
+/** Opened, where it is widest. */
+const whole = output({
+  key: 'across',
+  name: words.across,
+  kind: 'length',
+  reads: ALL_FIELDS,
+  bentBy: [cutWidth],
+  when: wide,
+  of: (fields, { made }) => widest(fields, made[cutWidth.key]),
+});
+
 /** What a piece gives: what is cut, what that gives finished, as cut where it is cut, and what it lacks. */
 export const pieceOutputs: Outputs = {
   id: 'piece',
@@ -105,15 +117,7 @@ export const pieceOutputs: Outputs = {
       of: (fields, { made }) =>
         lacking(along(fields), made[cutLength.key], fields.wantedLength ?? fields.length),
     }),
-    output({
-      key: 'across',
-      name: words.across,
-      kind: 'length',
-      reads: ALL_FIELDS,
-      bentBy: [cutWidth],
-      when: wide,
-      of: (fields, { made }) => widest(fields, made[cutWidth.key]),
-    }),
+    whole,
     output({
       key: 'corner-bottom',
       name: words.cornerBottom,
@@ -134,6 +138,7 @@ export const pieceOutputs: Outputs = {
       kind: 'count',
       reads: ['count', 'pairs'],
       adds: true,
+      material: { kind: 'cloth', along: cutLength, across: whole, fold: onFold, unless: wasCut },
       of: ({ count, pairs }) =>
         answerUnless(mustBeCount('count', count, 1, MOST_PIECES), () => ({
           ok: true,

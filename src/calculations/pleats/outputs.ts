@@ -63,6 +63,19 @@ function strips(fields: Pick<PleatsAsked, (typeof STRIP_FIELDS)[number]>): Outco
 
 const STRIP_FIELDS = [...PLEAT_FIELDS, 'cloth', 'deep'] as const;
 
+/** How wide the cloth is that its strips are cut across. */
+const clothWide = output({
+  key: 'cloth-wide',
+  name: words.clothWide,
+  kind: 'length',
+  reads: ['cloth'],
+  when: { field: 'cloth', is: given(cloth) },
+  of: (fields) => {
+    const { cloth } = needed({ cloth: fields.cloth });
+    return answerUnless(mustBePositive('cloth', cloth), () => ({ ok: true, value: cloth }));
+  },
+});
+
 /** What pleats give: the strip, its lines, and what comes of them. */
 export const pleatsOutputs: Outputs = {
   id: 'pleats',
@@ -128,6 +141,7 @@ export const pleatsOutputs: Outputs = {
       when: { field: 'cloth', is: given(cloth) },
       of: (fields) => mapped(strips(fields), ({ count }) => count),
     }),
+    clothWide,
     output({
       key: 'cloth',
       name: words.cloth,
@@ -135,6 +149,7 @@ export const pleatsOutputs: Outputs = {
       reads: STRIP_FIELDS,
       when: { field: 'deep', is: all(given(cloth), given(deep)) },
       adds: true,
+      material: { kind: 'cloth', across: clothWide, always: true },
       of: (fields) => mapped(strips(fields), ({ cloth }) => needed({ cloth }).cloth),
     }),
   ],

@@ -116,6 +116,7 @@ export function rowOutputs(stitchLine: Output): Output[] {
       key: 'strip',
       name: words.strip,
       ...row('bound'),
+      material: { kind: 'bias', edge: true },
       step: { do: words.cutStrip, ...cut('cut-end'), stage: 'cut' },
       of: (fields) => there(plan(fields), ({ strip }) => strip),
     }),

@@ -2,6 +2,7 @@ import type { Note, Parts, Quantity, Work } from '../record/record.ts';
 import { type Before, makeBefore, pass } from './before.ts';
 import { decide } from './decide.ts';
 import { type Making, make, unmake } from './make.ts';
+import { type MaterialSaying, sayMaterial } from './material.ts';
 import { type FactMeasure, measureFact, measureQuantity, type QuantityMeasure } from './measure.ts';
 import { note } from './note.ts';
 import { type Ranking, rank } from './rank.ts';
@@ -25,6 +26,8 @@ export type Action = { now: number } & (
   | ({ do: 'rank' } & Ranking)
   /** Says something of works or quantities: their name, that they are final, how often a work is done. */
   | ({ do: 'say' } & Saying)
+  /** Says something of a thing to have at hand. */
+  | ({ do: 'material' } & MaterialSaying)
   | ({ do: 'make' } & Making)
   /** Says that steps were made before the app knew. */
   | ({ do: 'make before' } & Before)
@@ -83,6 +86,8 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       return rank(state, action, now);
     case 'say':
       return say(state, action, now);
+    case 'material':
+      return sayMaterial(state, action, now);
     case 'make':
       return make(state, action);
     case 'make before':

@@ -1,14 +1,15 @@
 import { homeOf } from '../record/home.ts';
+import { materialsWithout } from '../record/material.ts';
 import type { Garment, PutPart, Quantity } from '../record/record.ts';
 import { numberOf, soundOf } from '../record/sound.ts';
 import { same } from '../work-out/same.ts';
 
 /**
- * A garment begun anew from another: plans and links stay, what was made and decided doesn't go
- * along. A quantity that was only measured is typed, from the first.
+ * A garment begun anew from another: plans and links stay, what was made, decided and bought doesn't
+ * go along. A quantity that was only measured is typed, from the first.
  */
 export function copyAsNewStart(garment: Garment, id: string, name: string, now: number): Garment {
-  const { pending: _, passed: __, ...rest } = garment;
+  const { pending: _, passed: __, materials, ...rest } = garment;
   const { facts, quantities } = soundOf(garment);
   const measured = [...quantities].flatMap(([own, quantity]): [string, Quantity][] => {
     const fact = facts.get(homeOf(own))?.at(-1)?.fact;
@@ -21,6 +22,7 @@ export function copyAsNewStart(garment: Garment, id: string, name: string, now: 
     ...rest,
     ...{ id, name, invented: false, changed: now, edits: 1 },
     quantities: { ...garment.quantities, ...Object.fromEntries(measured) },
+    ...(materials && { materials: materialsWithout(materials, 'there') }),
     ...{ facts: {}, begun: {}, decisions: {} },
   };
 }

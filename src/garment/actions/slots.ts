@@ -38,7 +38,12 @@ export function inverse(edits: readonly Edit[]): Edit[] {
 }
 
 /** A side without numbers of its own leaves no shell, nor does what a garment needn't have. */
-const LEAVES_NO_SHELL: ReadonlySet<string | undefined> = new Set(['own', 'passed', 'notes']);
+const LEAVES_NO_SHELL: ReadonlySet<string | undefined> = new Set([
+  'own',
+  'passed',
+  'notes',
+  'materials',
+]);
 
 function put(it: unknown, slot: Slot, value: unknown, inOwn = false): unknown {
   const [key, ...rest] = slot;

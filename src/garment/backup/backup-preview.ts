@@ -11,7 +11,7 @@ export interface Preview {
   state: 'new' | 'same' | 'differs';
   /** When it differs: the backup's is the later one. */
   later: boolean;
-  /** Names of works and quantities, by what would become of them. */
+  /** Names of works, quantities and materials, by what would become of them. */
   added: readonly string[];
   changed: readonly string[];
   lost: readonly string[];
@@ -46,8 +46,10 @@ export function previewOf(own: Garment | undefined, garment: Garment, damaged: b
   };
 }
 
-function namedIn({ works, quantities }: Garment): Kept {
-  return { ...quantities, ...works };
+/** What is said of a material that works take by themselves has no name of its own. */
+function namedIn({ works, quantities, materials = {} }: Garment): Kept {
+  const named = Object.entries(materials).filter(([, one]) => namesOf({ one }).join('') !== '');
+  return { ...Object.fromEntries(named), ...quantities, ...works };
 }
 
 function without(these: Kept, those: Kept): Kept {

@@ -6,7 +6,7 @@ import type { Garment, Kept } from './record.ts';
 const MAPS = ['quantities', 'works', 'facts', 'begun', 'decisions'] as const;
 
 /** What a garment has from a later build on, if it has any. */
-const LATER = ['passed', 'notes'] as const;
+const LATER = ['passed', 'notes', 'materials'] as const;
 
 /**
  * Reads a garment of any version from anything. Of version 3 only what holds it together is

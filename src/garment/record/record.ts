@@ -27,6 +27,8 @@ export interface Garment {
   passed?: Kept;
   /** By home of a step, or of a work, what the maker wants remembered there. */
   notes?: Kept;
+  /** What is said of the things to have at hand. */
+  materials?: Kept;
   /** What is being typed and isn't settled. */
   pending?: unknown;
 }

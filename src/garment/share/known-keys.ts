@@ -8,6 +8,10 @@ const KEYS = {
   begun: ['count', 'points', 'by'],
   decisions: ['way', 'facts', 'asked', 'tolerance', 'allow'],
   notes: ['text'],
+  materials: [
+    ...['name', 'kind', 'rank', 'width', 'folded', 'unit', 'there', 'price', 'more'],
+    ...['spare', 'shrinksAlong', 'shrinksAcross', 'serves', 'long'],
+  ],
 } as const;
 
 type Part = keyof typeof KEYS;

@@ -5,6 +5,7 @@ import { todays, turnParts } from '../actions/put.ts';
 import { edited } from '../actions/slots.ts';
 import type { State } from '../actions/state.ts';
 import { homeOf, readHome } from '../record/home.ts';
+import { materialsWithout } from '../record/material.ts';
 import type { Garment, Kept, Link, Part, Quantity, TextPart } from '../record/record.ts';
 import { type KnownFact, numberOf } from '../record/sound.ts';
 import { isObject } from '../record/sound-values.ts';
@@ -66,6 +67,7 @@ export function sharedGarment(
     pending: _,
     passed,
     notes,
+    materials,
     ...rest
   } = wish.goOn ? edited(record, edits) : withMeasured(edited(record, edits), state);
   const stays = (home: string) => !bodies.has(readHome(home).id);
@@ -86,6 +88,10 @@ export function sharedGarment(
     begun: wish.goOn ? without(rest.begun, stays) : {},
     decisions: wish.goOn ? without(rest.decisions, stays) : {},
     ...(wish.goOn && passed && { passed }),
+    // Another buys for themselves.
+    ...(materials && {
+      materials: wish.goOn ? materials : materialsWithout(materials, 'there', 'price'),
+    }),
   };
   const asNotes = wish.goOn ? [] : made.map(([home, all]) => noteOf(state, home, all, sayMade));
   const all = joined([...given.map(([home, { text = '' }]) => [home, text] as const), ...asNotes]);
@@ -187,7 +193,7 @@ function joined(notes: readonly (readonly [string, string])[]): Kept {
 }
 
 function onlyKnown(garment: Garment): Garment {
-  const { version, id, name, invented, changed, edits, passed, notes } = garment;
+  const { version, id, name, invented, changed, edits, passed, notes, materials } = garment;
   return {
     ...{ version, id, name, invented, changed, edits },
     quantities: knownOnly('quantities', garment.quantities),
@@ -196,6 +202,7 @@ function onlyKnown(garment: Garment): Garment {
     begun: knownOnly('begun', garment.begun),
     decisions: knownOnly('decisions', garment.decisions),
     ...(passed && { passed }),
+    ...(materials && { materials: knownOnly('materials', materials) }),
     ...(notes && { notes: knownOnly('notes', notes) }),
   };
 }

@@ -15,6 +15,8 @@ interface Props {
   offers: (calculation: string) => boolean;
   onAdd: (calculation: string, name: string) => void;
   onMeasure: () => void;
+  /** To what is to be at hand. */
+  onMaterials: () => void;
   /** Works that were taken off. */
   off: readonly { id: string; name: string }[];
   onPutBack: (work: string) => void;
@@ -45,6 +47,9 @@ export function AddScreen(props: Props) {
         ))}
         <button type="button" onClick={props.onMeasure}>
           {words.measure}
+        </button>
+        <button type="button" onClick={props.onMaterials}>
+          {words.materials}
         </button>
         <button type="button" onClick={props.onAll}>
           {words.all}

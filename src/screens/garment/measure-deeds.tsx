@@ -5,6 +5,7 @@ import type { Action } from '../../garment/actions/act.ts';
 import { unmake } from '../../garment/actions/make.ts';
 import { remove, takersOf } from '../../garment/actions/remove.ts';
 import { homeOf } from '../../garment/record/home.ts';
+import { Deed } from './deed.tsx';
 import type { MeasureDeed, MeasuresProps } from './measures-props.ts';
 import { isTaken, measureOf, quantityNumber } from './quantity-words.ts';
 import { refusedSaid, slotName } from './refused-words.ts';
@@ -98,22 +99,5 @@ function TakeOff({ state, id, bench, onAct, onBack }: Props) {
         </p>
       )}
     </>
-  );
-}
-
-interface DeedProps {
-  words: string;
-  hint?: string;
-  /** Of what can be on or off. */
-  on?: boolean;
-  onPress: () => void;
-}
-
-function Deed({ words: said, hint, on, onPress }: DeedProps) {
-  return (
-    <button type="button" class="deed" aria-pressed={on} onClick={onPress}>
-      <Rich text={said} />
-      {hint && <small>{hint}</small>}
-    </button>
   );
 }

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { measuresWords as words } from '#words/garment-measures-words.ts';
 import { readWords } from '#words/read-words.ts';
@@ -7,46 +8,60 @@ import { Pad } from '../../controls/pad.tsx';
 import type { Fresh } from '../../controls/pad-keys.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { readLength } from '../../lengths/read-length.ts';
-import { readCount } from '../../lengths/read-number.ts';
-import type { MeasureKind } from './measure-name.tsx';
+import { readCount, readNumber } from '../../lengths/read-number.ts';
 
 interface Props {
   /** What is typed here. */
   label: string;
   /** What keeping it is called. */
   deed: string;
-  kind: MeasureKind;
+  kind: keyof typeof READ;
   bench: Bench;
-  /** In 1/8000 mm, or how many. */
+  /** Why what was read can't be kept; undefined where it can. */
+  refuses?: (read: number) => string | undefined;
+  /** What else can be done instead. */
+  children?: ComponentChildren;
+  /** In 1/8000 mm, or a number. */
   onKeep: (measured: number) => void;
   onLeave: () => void;
 }
 
+const READ = {
+  length: (text: string, { unit, decimalMark }: Bench) => readLength(text, unit, decimalMark),
+  count: (text: string) => readCount(text),
+  number: (text: string) => readNumber(text),
+};
+
 /** A number that is typed for itself: what something measures, or how far off it may be. */
-export function MeasureEntry({ label, deed, kind, bench, onKeep, onLeave }: Props) {
+export function MeasureEntry(props: Props) {
+  const { label, deed, kind, bench, refuses, children, onKeep, onLeave } = props;
   const [{ text, fresh }, setTyped] = useState<{ text: string; fresh: Fresh }>({
     text: '',
     fresh: 'all',
   });
   const field = { key: 'measure', kind, label };
-  const reading =
-    kind === 'length' ? readLength(text, bench.unit, bench.decimalMark) : readCount(text);
-  const wrong = !reading.ok && text.trim() !== '';
+  const reading = READ[kind](text, bench);
+  const why = reading.ok
+    ? refuses?.(reading.value)
+    : readWords(label, reading.fault, bench.decimalMark);
+  const wrong = why !== undefined && text.trim() !== '';
+  const good = reading.ok && why === undefined;
   const keep = () => {
-    if (reading.ok) onKeep(reading.value);
+    if (good) onKeep(reading.value);
   };
   return (
     <>
-      {!reading.ok && wrong && (
+      {wrong && (
         <p class="warning" id="measure-fault" role="status">
-          <Rich text={readWords(field.label, reading.fault, bench.decimalMark)} />
+          <Rich text={why} />
         </p>
       )}
       <div class="actions">
         <button type="button" onClick={onLeave}>
           {words.cancel}
         </button>
-        <button type="button" class="main" disabled={!reading.ok} onClick={keep}>
+        {children}
+        <button type="button" class="main" disabled={!good} onClick={keep}>
           {deed}
         </button>
       </div>

@@ -3,6 +3,7 @@ export const garmentAddWords = {
   title: (name: string) => `Add to ${name}`,
   about: 'What is added takes numbers from the garment, and gives it its own.',
   measure: 'A measure or number',
+  materials: 'Materials: what to buy',
   putBack: (work: string) => `Put ${work} back`,
   all: 'All calculations, settings',
   back: 'Back to the garment',

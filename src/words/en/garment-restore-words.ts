@@ -13,6 +13,7 @@ const parts = {
   begun: 'list of what is begun',
   decisions: 'list of decisions',
   passed: 'list of what was passed over',
+  materials: 'list of materials',
   notes: 'list of notes',
 };
 

@@ -5,6 +5,7 @@ export const namelessWords = {
   gone: 'something that isn’t in this garment any more',
   output: 'a number of it',
   field: 'a field of it',
+  material: 'what is said of a material',
 };
 
 /** Names in the place of what only the app calls things by. */

@@ -10,5 +10,6 @@ export const pleatsOutputWords = {
   finished: 'Finished width as it comes out',
   fold: 'Fold and pin, measure across, then press',
   strips: 'Strips across the cloth',
+  clothWide: 'How wide that cloth is',
   cloth: 'Cloth for the strips',
 };

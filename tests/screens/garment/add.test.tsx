@@ -12,6 +12,7 @@ const NONE = {
   onAdd: nothing,
   offers: () => true,
   onMeasure: nothing,
+  onMaterials: nothing,
   onPutBack: nothing,
 };
 const shown = (set: Partial<Parameters<typeof AddScreen>[0]>) =>
@@ -33,6 +34,13 @@ test('what gives something to a garment can be added, and nothing else', () => {
   expect(screen.queryByRole('button', { name: 'Inches and centimetres' })).toBeNull();
   press('Hem');
   expect(onAdd).toHaveBeenCalledWith('hem', 'Hem');
+});
+
+test('what is to be at hand is one press from here', () => {
+  const onMaterials = vi.fn();
+  shown({ onMaterials });
+  press('Materials: what to buy');
+  expect(onMaterials).toHaveBeenCalledOnce();
 });
 
 test('a work that was taken off is put back by a press', () => {

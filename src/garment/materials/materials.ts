@@ -1,0 +1,124 @@
+import { materialsIn } from '../record/material.ts';
+import type { Garment } from '../record/record.ts';
+import { NOTHING } from '../rows/points.ts';
+import type { WorkTrouble } from '../work-out/told.ts';
+import type { Answer } from '../work-out/work-out.ts';
+import { type Need, needsOf } from './need.ts';
+import { netOf, tooWide, type Unsure, unsureOf } from './net.ts';
+import { type Served, servedBy } from './served.ts';
+import { costOf, upToUnit, withSpare } from './to-buy.ts';
+
+/** A thing to have at hand. Lengths in 1/8000 mm. */
+export interface MaterialNow extends Served {
+  /** What the works take of it, and what is wanted besides; of what is known so far. */
+  net: number;
+  /** The same with what is spare, and before it shrinks. */
+  have: number;
+  /** The same up to what the shop sells. */
+  buy: number;
+  /** Why that is not to be relied on; empty where it is. */
+  unsure: readonly Unsure[];
+  /** Pieces are laid in rows: it is the most it takes, until a lay is found. */
+  bound: boolean;
+  state: Need['state'];
+  /** All of it is there. */
+  ticked: boolean;
+  /** How much more is to be bought; all of it while nothing is said to be there. */
+  lacks: number;
+  /** The works that what is there doesn't reach for, in their order; none while nothing is said of it. */
+  stops: readonly string[];
+  /** What it costs, and what is lacking of it does; undefined without a price, and of what is unsure. */
+  cents: number | undefined;
+  left: number | undefined;
+}
+
+/** All that a garment wants at hand. */
+export interface Materials {
+  all: readonly MaterialNow[];
+  /** Works whose needs aren't known here. */
+  unknown: readonly WorkTrouble[];
+  /** Ids of what is said of materials and can't be read. */
+  unsound: readonly string[];
+  /** What it comes to, in hundredths: all of it, and what is still to be bought. */
+  cents: number;
+  left: number;
+  /** How many of all are not in that sum. */
+  without: number;
+}
+
+/** Everything to have at hand for a garment, as its works take it and its maker says of it. */
+export function materialsOf(record: Garment, answer: Answer): Materials {
+  const { said, unsound } = materialsIn(record);
+  const needs = needsOf(answer);
+  const served = servedBy(needs, said);
+  const taken = new Set(served.flatMap((one) => one.needs));
+  const shown = served.filter(
+    ({ own, needs: mine, said: of, could }) =>
+      own || mine.length > 0 || of.more !== undefined || could.some((need) => !taken.has(need)),
+  );
+  const all = shown.map(materialNow).sort(inOrder);
+  const sum = (part: 'cents' | 'left') => all.reduce((so, one) => so + (one[part] ?? 0), 0);
+  return {
+    ...{ all, unsound, unknown: answer.troubles },
+    ...{ cents: sum('cents'), left: sum('left') },
+    without: all.filter(({ cents }) => cents === undefined).length,
+  };
+}
+
+function materialNow(served: Served): MaterialNow {
+  const { needs, said, form } = served;
+  const net = netOf(served, needs) + (said.more ?? 0);
+  const have = withSpare(net, said);
+  const bought = upToUnit(have, said.unit);
+  const unsure: readonly Unsure[] =
+    bought === undefined ? [...unsureOf(served), { why: 'too much' }] : unsureOf(served);
+  const buy = bought ?? 0;
+  const lacks = lackingOf(have, served) ?? 0;
+  const price = unsure.length === 0 ? said.price : undefined;
+  return {
+    ...served,
+    ...{ net, have, buy, unsure, lacks },
+    bound: form === 'laid' && needs.length > 0,
+    state: stateOf(needs),
+    ticked: said.there !== undefined && unsure.length === 0 && lacks === 0,
+    stops: stoppedBy(served),
+    cents: price && costOf(buy, price),
+    left: price && costOf(lacks, price),
+  };
+}
+
+function lackingOf(have: number, { said: { there = 0, unit } }: Served): number | undefined {
+  const lacks = have - there;
+  return lacks <= NOTHING ? 0 : upToUnit(lacks, unit);
+}
+
+/** What is made has had its share; the rest takes it in the order of the work. */
+function stoppedBy(served: Served): string[] {
+  const { needs, said } = served;
+  const { there, spare: _, ...bare } = said;
+  if (there === undefined) return [];
+  const made = needs.filter(({ state }) => state === 'made');
+  const open = needs.filter((need) => need.size && !made.includes(need) && !tooWide(served, need));
+  const reaches = (many: number) =>
+    withSpare(netOf(served, [...made, ...open.slice(0, many)]), bare) <= there + NOTHING;
+  // One more never takes less, so the first that isn't reached is found by halving.
+  let [enough, short] = [0, open.length + 1];
+  while (short - enough > 1) {
+    const half = Math.floor((enough + short) / 2);
+    if (reaches(half)) enough = half;
+    else short = half;
+  }
+  return [...new Set(open.slice(enough).map(({ work }) => work))];
+}
+
+function stateOf(needs: readonly Need[]): Need['state'] {
+  if (needs.length > 0 && needs.every(({ state }) => state === 'made')) return 'made';
+  return needs.some(({ state }) => state !== 'planned') ? 'partly made' : 'planned';
+}
+
+/** Cloth first; then as the work takes it, and last what none takes. */
+function inOrder(one: MaterialNow, other: MaterialNow): number {
+  const place = ({ form, needs }: MaterialNow) =>
+    form === 'laid' ? -1 : (needs[0]?.place ?? Number.MAX_SAFE_INTEGER);
+  return place(one) - place(other);
+}

@@ -1,0 +1,94 @@
+/** One thing to have at hand: how much of it and why, and what can be said of it. */
+export const garmentMaterialWords = {
+  laid: (long: string, wide: string) =>
+    `Laid ${wide} takes ${long}: the longest pieces first, side by side, a new row where the next has no room.`,
+  openCloth: (width: string) => `open, ${width} wide,`,
+  foldedCloth: (width: string) => `folded, ${width} wide when open,`,
+  upperBound:
+    'That is an upper bound: pieces laid with care take less. Until a lay is found, buy no less.',
+  sum: (takes: string) => `The works take ${takes}.`,
+  besides: (more: string) => `Wanted besides: ${more}.`,
+  reckoned: (by: readonly string[], have: string) => `With ${by.join(' and ')}: ${have}.`,
+  spareBy: (share: string) => `${share} % spare`,
+  shrinksBy: (share: string) => `${share} % lost in the wash`,
+  sold: (unit: string, buy: string) => `Sold by ${unit}: ${buy} to buy.`,
+  there: (there: string) => `There: ${there}.`,
+  lacksSaid: (amount: string) => `It lacks ${amount}.`,
+  stopsSaid: (works: readonly string[]) =>
+    `What is there doesn’t reach for ${works.join(', ')}: buy more before you begin there.`,
+  costs: (money: string) => `It costs ${money}.`,
+
+  noWidth: 'Say how wide it is: then it is known how much is wanted.',
+  tooWide: (piece: string, by: string) =>
+    `${piece} is ${by} wider than the cloth: take wider cloth, or cut the piece in two with a seam.`,
+  noLength: (strip: string) => `${strip}: say how long it is, along its edge.`,
+  undecided: (work: string) => `${work}: decide first how what is made otherwise goes on.`,
+  tooMuch: 'That is more than a kilometre. Look over the numbers it is worked out from.',
+
+  piece: (name: string, count: number, along: string, across: string) =>
+    `${name}: ${count === 1 ? '' : `${count} × `}${across} wide, ${along} long`,
+  strip: (name: string, across: string) => `${name}: ${across} wide, as long as its edge`,
+  long: (name: string, long: string) => `${name}: ${long}`,
+  pieces: (name: string, count: number, long: string) => `${name}: ${count} × ${long}`,
+  waits: (name: string) => `${name}: not known yet`,
+  onFold: (piece: string) => `${piece}, on the fold`,
+
+  parts: {
+    width: 'Usable width',
+    unit: 'Sold by',
+    spare: 'Spare, %',
+    shrinksAlong: 'Loses in length when washed, %',
+    shrinksAcross: 'Loses in width when washed, %',
+    price: 'Price',
+    there: 'How much is there',
+    more: 'Wanted besides',
+  },
+  hints: {
+    width: 'without the selvedges',
+    widthOfStrip: 'of the hide or cloth it is cut from; as it is bought, leave it',
+    unit: 'the least the shop adds',
+    spare: 'more than the works take',
+    shrinksAlong: 'wash a piece marked 20 cm first: 1 mm less is 0.5 %',
+    shrinksAcross: 'what pieces lose after they are cut, is said in each piece',
+    price: { m: 'of a metre', yd: 'of a yard', one: 'of one', pack: 'of as many as it is sold by' },
+    there: 'with what is used already',
+    more: 'what no work here takes',
+  },
+  per: {
+    m: (money: string) => `${money} a metre`,
+    yd: (money: string) => `${money} a yard`,
+    one: (money: string) => `${money} each`,
+    pack: (money: string, count: number) => `${money} for ${count}`,
+  },
+  share: (share: string) => `${share} %`,
+  notSaid: 'not said',
+  partOf: (name: string, part: string) => `${name}: ${part}`,
+  valued: (part: string, value: string) => `${part}: ${value}`,
+  lengthOf: (strip: string) => `How long: ${strip}`,
+
+  keep: 'Keep it',
+  clear: 'Say nothing of it',
+  noShare: (most: string) =>
+    `A share is from 0 to ${most} per cent. What grows in the wash counts as 0.`,
+  noMoney: 'A price has whole hundredths, as 12.50, and is no less than nothing.',
+  noAmount: 'It is more than nothing, and no more than a kilometre.',
+  noCount: 'It is a whole number from 1 to a million.',
+
+  rename: 'Rename',
+  folded: 'Cut from folded cloth',
+  foldedHint: (open: string, folded: string) => `open ${open}, folded ${folded}`,
+  pairs: 'pairs through both layers',
+  for: 'What it is for',
+  forget: 'Forget what is said of it',
+  remove: 'Take it off',
+  name: (name: string) => `${name}, name`,
+
+  nameHint: 'such as: lining, zip, thread',
+  done: 'Done',
+};
+
+/** A material as a line of a sheet. */
+export const materialLineWords = {
+  there: '[x]',
+  open: '[ ]',
+};

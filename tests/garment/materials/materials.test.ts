@@ -1,0 +1,232 @@
+import { describe, expect, test } from 'vitest';
+import { demoWords } from '#words/demo-words.ts';
+import { demoGarment } from '../../../src/garment/actions/demo.ts';
+import { begin } from '../../../src/garment/actions/state.ts';
+import { homeOf } from '../../../src/garment/record/home.ts';
+import { mm } from '../../../src/lengths/length.ts';
+import { KNOWN } from '../trial/known.ts';
+import { doing, garment, materials, one, work } from './garments.ts';
+
+const now = 5;
+const hooks = work('closures', 'opening=46.3&count=7&top=1.2&bottom=2.5');
+const HOOKS = 'closure|hooks||count';
+/** 40 × 60 with 1.5 at the sides and the top, 4 below: cut 43 × 65.5 (worked by hand). */
+const front = work('piece', 'width=40&length=60&top=1.5&bottom=4&side=1.5&count=2');
+const sleeve = work('piece', 'width=30&length=50&top=0&bottom=0&side=0&count=2');
+const cm = (amount: number) => mm(10 * amount);
+const cloth = { width: cm(140) };
+
+test('the demo, invented: its strip, its hooks and its lace, nothing else', () => {
+  const demo = begin(demoGarment(demoWords, 'demo', 7, KNOWN), KNOWN);
+  const { all, unknown, cents } = materials(demo);
+  const ids = ['strip|strip||cut-strip', 'closure|hooks||count', 'lace|lace||lace-all'];
+  expect(all.map(({ id }) => id)).toEqual(ids);
+  const [strip, closures, lace] = all;
+  // Read 62.4 ± 0.2: a strip is cut from what is at hand, so the longer is had.
+  expect(strip).toMatchObject({ net: cm(62.6), buy: cm(62.6), unsure: [], state: 'planned' });
+  expect(closures).toMatchObject({ net: 7, buy: 7, unsure: [], state: 'partly made' });
+  expect(lace?.net).toBeGreaterThan(2 * cm(62.4));
+  expect([unknown, cents]).toEqual([[], 0]);
+});
+
+describe('cloth', () => {
+  test('is laid in rows across its width: an upper bound, with what shrinks and what is spare', () => {
+    // 43 + 43 + 30 in the first row of 65.5, the other sleeve in one of 50.
+    const state = garment({ front, sleeve }, { cloth });
+    expect(one(state, 'cloth')).toMatchObject({ net: cm(65.5 + 50), bound: true, unsure: [] });
+    const spare = { ...cloth, spare: 1000, shrinksAlong: 500, unit: cm(10) };
+    const more = one(garment({ front, sleeve }, { cloth: spare }), 'cloth');
+    expect(more.have).toBeCloseTo((cm(115.5) * 1.1) / 0.95, 3);
+    expect(more.buy).toBe(cm(140));
+  });
+
+  test('that shrinks across has less room', () => {
+    const narrow = { width: cm(120), shrinksAcross: 500 };
+    // 114 is left: 43 + 43, and 30 no more.
+    expect(one(garment({ front, sleeve }, { cloth: { width: cm(120) } }), 'cloth').net).toBe(
+      cm(115.5),
+    );
+    expect(one(garment({ front, sleeve }, { cloth: narrow }), 'cloth').net).toBe(cm(115.5));
+    const narrower = { width: cm(120), shrinksAcross: 600 };
+    expect(one(garment({ front, front2: front }, { cloth: narrower }), 'cloth').net).toBe(cm(131));
+  });
+
+  test('without its width, or too narrow for a piece, is no sure number', () => {
+    expect(one(garment({ front }), 'cloth').unsure).toEqual([{ why: 'no width' }]);
+    const narrow = one(garment({ front, sleeve }, { cloth: { width: cm(42) } }), 'cloth');
+    expect(narrow.unsure).toMatchObject([{ why: 'too wide', by: cm(1), need: { work: 'front' } }]);
+    expect(narrow).toMatchObject({ net: cm(100), cents: undefined, ticked: false });
+  });
+
+  test('folded, a piece on the fold is laid as half of itself, pairs through both layers', () => {
+    const back = work('piece', 'width=40&length=60&top=0&bottom=0&side=0&fold=side&count=1');
+    const folded = { width: cm(80), folded: true };
+    // Half of the back, 20, lies on the fold of 40; beside it there is no room for 43.
+    expect(one(garment({ back, sleeve }, { cloth: folded }), 'cloth').net).toBe(cm(110));
+    expect(one(garment({ back, sleeve }, { cloth: { width: cm(80) } }), 'cloth').net).toBe(cm(110));
+    const wide = { width: cm(100), folded: true };
+    expect(one(garment({ back, sleeve }, { cloth: wide }), 'cloth').net).toBe(cm(60));
+  });
+
+  test('a piece whose length isn’t given waits; one that was cut takes nothing', () => {
+    const state = garment({ a: work('piece', 'width=40&length='), b: sleeve }, { cloth });
+    expect(one(state, 'cloth')).toMatchObject({
+      net: cm(50),
+      unsure: [{ why: 'waits', at: { home: homeOf('a', '', 'cut-length') } }],
+    });
+    const cut = garment({ a: work('piece', 'given=cut&width=40&length=60') }, { cloth });
+    expect(materials(cut).all).toEqual([]);
+  });
+
+  test('pleats take it by the strip, as wide as it was said there, and wait until that is said', () => {
+    const query = 'finished=92&depth=4&seam=1&kind=knife&by=width&width=5';
+    const bare = one(garment({ pleats: work('pleats', query) }, { cloth }), 'cloth');
+    expect(bare.unsure.map(({ why }) => why)).toContain('waits');
+    const said = work('pleats', `${query}&cloth=140&deep=60`);
+    expect(one(garment({ said }, { cloth }), 'cloth')).toMatchObject({ net: cm(120), unsure: [] });
+    const narrow = one(garment({ said }, { cloth: { width: cm(115) } }), 'cloth');
+    expect(narrow.unsure).toMatchObject([{ why: 'too wide', by: cm(25) }]);
+  });
+
+  test('cut from is made; its works no longer wait for what is there', () => {
+    const state = garment({ front, sleeve }, { cloth: { ...cloth, there: cm(70) } });
+    expect(one(state, 'cloth')).toMatchObject({ stops: ['sleeve'], lacks: cm(45.5) });
+    const home = (key: string) => homeOf('sleeve', '', key);
+    const made = doing(
+      state,
+      { do: 'make', home: home('cut-width'), id: 'a', tape: 8000, now },
+      { do: 'make', home: home('cut-length'), id: 'b', tape: 8000, now },
+    );
+    expect(one(made, 'cloth')).toMatchObject({ stops: ['front'], state: 'partly made' });
+  });
+});
+
+describe('closures', () => {
+  test('left and right are counted together, and each work by itself', () => {
+    const sides = { sides: ['left', 'right'] };
+    const both = work('closures', 'opening=30&count=5&top=1&bottom=2', sides);
+    const state = garment({ hooks, both });
+    expect(materials(state).all.map(({ id, net }) => [id, net])).toEqual([
+      [HOOKS, 7],
+      ['closure|both||count', 10],
+    ]);
+  });
+
+  test('are taken of another where that is said, and then not of their own as well', () => {
+    const other = work('closures', 'opening=30&count=5&top=1&bottom=2');
+    const key = homeOf('other', '', 'count');
+    const state = garment({ hooks, other });
+    const joined = doing(state, { do: 'material', id: HOOKS, need: key, serves: true, now });
+    expect(materials(joined).all.map(({ id, net }) => [id, net])).toEqual([[HOOKS, 12]]);
+    const left = doing(state, {
+      do: 'material',
+      id: `closure|${key}`,
+      need: key,
+      serves: false,
+      now,
+    });
+    // Taken of nothing, it is still there to be seen.
+    expect(materials(left).all.map(({ net }) => net)).toEqual([7, 0]);
+  });
+
+  test('too few of them stop the works that come last; what is spare stops none', () => {
+    const other = work('closures', 'opening=30&count=5&top=1&bottom=2');
+    const key = homeOf('other', '', 'count');
+    const said = { serves: { [key]: true }, there: 11, spare: 1000, unit: 5 };
+    const state = garment({ hooks, other }, { [HOOKS]: said });
+    // 12 and a tenth of them are 14; 3 more are sold as 5.
+    expect(one(state, HOOKS)).toMatchObject({ buy: 15, lacks: 5, stops: ['other'] });
+    const enough = doing(state, { do: 'material', id: HOOKS, set: { there: 12 }, now });
+    expect(one(enough, HOOKS)).toMatchObject({ lacks: 5, stops: [], ticked: false });
+    const all = doing(state, { do: 'material', id: HOOKS, set: { there: 15 }, now });
+    expect(one(all, HOOKS)).toMatchObject({ lacks: 0, ticked: true, stops: [] });
+  });
+
+  test('while a decision is open how many is not sure', () => {
+    const demo = demoGarment(demoWords, 'demo', 7, KNOWN);
+    const state = begin({ ...demo, decisions: {} }, KNOWN);
+    expect(one(state, HOOKS)).toMatchObject({
+      unsure: [{ why: 'undecided', need: { work: 'hooks' } }],
+      ticked: false,
+    });
+  });
+
+  test('more of them than were there are no longer ticked', () => {
+    const state = garment({ hooks }, { [HOOKS]: { there: 7 } });
+    expect(one(state, HOOKS).ticked).toBe(true);
+    const place = { work: 'hooks', field: 'count' };
+    const more = doing(state, {
+      ...{ do: 'choose', place, now },
+      parts: [{ text: '9', unit: 'cm' }],
+    });
+    expect(one(more, HOOKS)).toMatchObject({ ticked: false, lacks: 2, stops: ['hooks'] });
+  });
+});
+
+describe('by length', () => {
+  test('a strip is bought as long as it is, or cut from what is as wide as is said', () => {
+    const strip = work('edging', 'length=62.4&width=1.2&pitch=8 mm&end=0.4');
+    const id = 'strip|strip||cut-strip';
+    const sides = garment({ strip: { ...strip, sides: ['left', 'right'] } });
+    expect(one(sides, id)).toMatchObject({ net: cm(124.8), form: 'length', bound: false });
+    const said = garment({ strip: { ...strip, sides: ['left', 'right'] } }, { [id]: cloth });
+    expect(one(said, id)).toMatchObject({ net: cm(62.4), form: 'laid', bound: true });
+  });
+
+  test('a strip as long as its edge waits until that is said', () => {
+    const bound = work('seam', 'what=finish&given=1.5&finish=bound');
+    const id = 'bias|bound||strip';
+    const key = homeOf('bound', '', 'strip');
+    const state = garment({ bound });
+    expect(one(state, id)).toMatchObject({ net: 0, unsure: [{ why: 'no length' }] });
+    const said = doing(state, { do: 'material', id, need: key, long: cm(80), now });
+    expect(one(said, id)).toMatchObject({ net: cm(80), unsure: [] });
+  });
+});
+
+describe('what the maker adds', () => {
+  test('a lining takes of the pieces it is given, and the cloth takes them, too', () => {
+    const lining = { kind: 'cloth', name: 'Lining', rank: 1, width: cm(140) };
+    const key = homeOf('front', '', 'count');
+    const state = garment({ front, sleeve }, { cloth, lining });
+    expect(one(state, 'lining')).toMatchObject({ net: 0, own: true, needs: [] });
+    const some = doing(state, { do: 'material', id: 'lining', need: key, serves: true, now });
+    expect(one(some, 'lining').net).toBe(cm(65.5));
+    expect(one(some, 'cloth').net).toBe(cm(115.5));
+  });
+
+  test('what no work takes is wanted as it is said', () => {
+    const thread = {
+      kind: 'other',
+      name: 'Thread',
+      rank: 1,
+      more: 2,
+      price: { cents: 350, per: 1 },
+    };
+    const state = garment(
+      { hooks },
+      { thread, [HOOKS]: { price: { cents: 499, per: 10 }, unit: 10 } },
+    );
+    expect(one(state, 'thread')).toMatchObject({ net: 2, cents: 700, ticked: false });
+    expect(materials(state)).toMatchObject({ cents: 1199, left: 1199, without: 0 });
+    const bought = doing(state, { do: 'material', id: 'thread', set: { there: 2 }, now });
+    expect(materials(bought)).toMatchObject({ cents: 1199, left: 499 });
+  });
+});
+
+test('a work this build doesn’t know is told, and what is said of a newer kind is kept', () => {
+  const lattice = work('lattice');
+  const state = garment({ hooks, lattice }, { [HOOKS]: { there: -1 }, x: { kind: 'foil' }, y: 7 });
+  const { unknown, unsound, all } = materials(state);
+  expect(unknown).toMatchObject([{ work: 'lattice', why: 'newer' }]);
+  expect(unsound).toEqual([HOOKS, 'x', 'y']);
+  expect(all).toMatchObject([{ id: HOOKS, said: {}, net: 7 }]);
+});
+
+test('a work that is taken off takes nothing; what was said of it waits', () => {
+  const state = garment({ hooks, front }, { [HOOKS]: { there: 7 } });
+  const off = doing(state, { do: 'take off', work: 'hooks', leave: 'wait', now });
+  expect(materials(off).all.map(({ id }) => id)).toEqual(['cloth']);
+  const back = doing(off, { do: 'put back', work: 'hooks', now });
+  expect(one(back, HOOKS).ticked).toBe(true);
+});

@@ -1,0 +1,187 @@
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { useState } from 'preact/hooks';
+import { afterEach, expect, test, vi } from 'vitest';
+import { type Action, act } from '../../../src/garment/actions/act.ts';
+import type { State } from '../../../src/garment/actions/state.ts';
+import { materialLines } from '../../../src/screens/garment/material-lines.ts';
+import { MaterialOne } from '../../../src/screens/garment/material-one.tsx';
+import { MaterialsScreen } from '../../../src/screens/garment/materials.tsx';
+import { benchOf } from '../../controls/helpers.ts';
+import { garment, work } from '../../garment/materials/garments.ts';
+
+afterEach(cleanup);
+
+const hooks = work('closures', 'opening=46.3&count=7&top=1.2&bottom=2.5', { name: 'Hooks' });
+const front = work('piece', 'width=40&length=60&top=1.5&bottom=4&side=1.5&count=2', {
+  name: 'Front',
+});
+const sleeve = work('piece', 'width=30&length=50&top=0&bottom=0&side=0&count=2', {
+  name: 'Sleeve',
+});
+
+/** The screen over a garment in hand, as the app keeps it. */
+function show(first: State, bench = benchOf()) {
+  let latest = first;
+  const done = vi.fn();
+  function Hand() {
+    const [state, setState] = useState(latest);
+    const onAct = (action: Action) => {
+      latest = act(latest, action).state;
+      setState(latest);
+    };
+    return (
+      <MaterialsScreen
+        {...{ state, bench, onAct, onDone: done, said: undefined, One: MaterialOne }}
+      />
+    );
+  }
+  render(<Hand />);
+  return { state: () => latest, done };
+}
+
+const rows = () =>
+  within(screen.getByRole('list'))
+    .getAllByRole('button')
+    .map(({ textContent }) => textContent);
+const tick = (name: string) =>
+  screen.getByRole<HTMLInputElement>('checkbox', { name: `${name}: it is there` });
+const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
+const type = (text: string) => {
+  const input = screen.getByRole('textbox');
+  fireEvent.input(input, { target: { value: text } });
+};
+const say = (part: RegExp, text: string) => {
+  press(part);
+  type(text);
+  press('Keep it');
+};
+const page = () => document.body.textContent;
+
+test('each is a line with how much to buy; cloth without its width is no number', () => {
+  show(garment({ hooks, front }));
+  expect(rows()).toEqual(['Clothsay how wide it is—', 'HooksClosures7']);
+  expect(tick('Cloth').disabled).toBe(true);
+  expect(page()).not.toMatch(/All together/);
+});
+
+test('its width is typed, its shop’s unit, its price: an upper bound, and what it costs', () => {
+  const { state } = show(garment({ hooks, front, sleeve }));
+  press(/^Cloth/);
+  expect(page()).toMatch(/Say how wide it is/);
+  say(/^Usable width/, '140');
+  expect(page()).toMatch(/at most 115.5 cm/);
+  expect(page()).toMatch(/That is an upper bound/);
+  say(/^Sold by/, '10');
+  say(/^Price/, '12.50');
+  say(/^Spare/, '5');
+  expect(page()).toMatch(/With 5 % spare: 121.3 cm.Sold by 10 cm: 130 cm \(1.3 m\) to buy/);
+  expect(page()).toMatch(/Price: 12.50 a metre/);
+  press('Done');
+  expect(rows()[0]).toBe('Clothlaid in rowsat most 130 cm (1.3 m)');
+  expect(page()).toMatch(/All together 16.25 · still to buy 16.25 · one has no price yet/);
+  expect(state().record.materials).toEqual({
+    cloth: {
+      ...{ width: 11_200_000, unit: 800_000, spare: 500 },
+      price: { cents: 1250, per: 8_000_000 },
+    },
+  });
+});
+
+test('ticked it is there; more of it than was there is told, with the work it stops', () => {
+  const first = garment({ hooks });
+  const { state } = show(first);
+  fireEvent.click(tick('Hooks'));
+  expect(tick('Hooks').checked).toBe(true);
+  expect(state().record.materials).toEqual({ 'closure|hooks||count': { there: 7 } });
+  fireEvent.click(tick('Hooks'));
+  expect(state().record.materials).toBeUndefined();
+  press(/^Hooks/);
+  say(/^How much is there/, '5');
+  expect(page()).toMatch(/There: 5.It lacks 2.What is there doesn’t reach for Hooks/);
+  press('Done');
+  expect(rows()).toEqual(['HooksClosures · lacks 2 · stops Hooks7']);
+});
+
+test('a piece wider than the cloth says so, by how much, and the way out', () => {
+  show(garment({ front }, { cloth: { width: 8000 * 420 } }));
+  press(/^Cloth/);
+  expect(page()).toMatch(/Front is 1 cm wider than the cloth: take wider cloth, or cut/);
+  expect(page()).toMatch(/—/);
+});
+
+test('what can’t be kept is said, and not kept', () => {
+  const { state } = show(garment({ front }));
+  press(/^Cloth/);
+  press(/^Loses in length/);
+  type('100');
+  expect(screen.getByRole('status').textContent).toMatch(/from 0 to 99.99 per cent/);
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Keep it' }).disabled).toBe(true);
+  press('Leave it');
+  press(/^Price/);
+  type('12.345');
+  expect(screen.getByRole('status').textContent).toMatch(/whole hundredths/);
+  press('Leave it');
+  expect(state().record.materials).toBeUndefined();
+});
+
+test('a lining is added, and given its pieces; then taken off again', () => {
+  const { state } = show(garment({ front, sleeve }));
+  press('Add a material');
+  fireEvent.input(screen.getByRole('textbox'), { target: { value: 'Lining' } });
+  press('Add');
+  const group = within(screen.getByRole('group', { name: 'What it is for' }));
+  fireEvent.click(group.getByRole('button', { name: /^Front: 2 × 43 cm wide, 65.5 cm long/ }));
+  expect(group.getAllByRole('button', { pressed: true })).toHaveLength(1);
+  say(/^Usable width/, '140');
+  expect(page()).toMatch(/at most 65.5 cm/);
+  press('Done');
+  expect(rows()).toHaveLength(2);
+  press(/^Lining/);
+  press('Take it off');
+  expect(rows()).toHaveLength(1);
+  expect(state().record.materials).toBeUndefined();
+});
+
+test('a strip as long as its edge is given its length here', () => {
+  const bound = work('seam', 'what=finish&given=1.5&finish=bound', { name: 'Side seam' });
+  const { state } = show(garment({ bound }));
+  press(/^Side seam/);
+  say(/^How long: Side seam/, '80');
+  expect(page()).toMatch(/80 cm/);
+  press(/^How long/);
+  press('Say nothing of it');
+  expect(state().record.materials).toBeUndefined();
+});
+
+test('on a bench of inches it is said in yards where it is sold by their eighths', () => {
+  const bench = benchOf({ unit: 'in' });
+  const { record, answer } = garment(
+    { front, sleeve },
+    { cloth: { width: 11_200_000, unit: 914_400 } },
+  );
+  const [cloth] = materialLines(record, { answer, bench });
+  // 115.5 cm are 45.47 in: eleven eighths of a yard are 49 1/2.
+  expect(cloth?.amount).toBe('at most 49 1/2 in (1 3/8 yd)');
+});
+
+test('a work this build doesn’t know is said, and what can’t be read is kept', () => {
+  const lattice = work('lattice', '', { name: 'Lattice' });
+  show(garment({ hooks, lattice }, { x: 7 }));
+  expect(page()).toMatch(/Lattice: this version of the app doesn’t know/);
+  expect(page()).toMatch(/What is said of one material can’t be read here/);
+});
+
+test('a sheet has them as lines', () => {
+  const state = garment({ hooks, front }, { 'closure|hooks||count': { there: 7 } });
+  const lines = materialLines(state.record, { answer: state.answer, bench: benchOf() });
+  expect(lines).toEqual([
+    {
+      ...{ mark: '[ ]', there: false, name: 'Cloth', amount: '—' },
+      notes: ['Say how wide it is: then it is known how much is wanted.'],
+    },
+    {
+      ...{ mark: '[x]', there: true, name: 'Hooks', amount: '7' },
+      notes: ['The works take 7.', 'There: 7.'],
+    },
+  ]);
+});
