@@ -61,7 +61,7 @@ export function shareOut(input: SharesInput): Outcome<Shares> {
 }
 
 /** What of a change is in none of the places, as they are. */
-export function leftOf(
+function leftOf(
   change: Length,
   kinds: readonly Pick<Sharing, 'count'>[],
   each: readonly ExactLength[],

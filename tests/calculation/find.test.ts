@@ -7,7 +7,7 @@ const LIST = [
   { name: 'Elastic', also: 'waist casing cord length' },
   { name: 'Cord ends', also: 'knot' },
 ];
-const PASSED = 'how much is the';
+const PASSED = 'how much is the for a';
 const names = (typed: string) => found(typed, LIST, PASSED).map(({ name }) => name);
 
 test('what is typed is looked for in the name and in what it is for', () => {

@@ -54,8 +54,8 @@ test('on no sheet of a random garment lies anything on anything, is smaller than
   }
 });
 
-test('the demo is on two pages of A4', () => {
-  expect(sheetOn(saidOf(DEMO), { size: 'a4' })).toHaveLength(2);
+test('the demo, with its measures and its fit, is on three pages of A4', () => {
+  expect(sheetOn(saidOf(DEMO), { size: 'a4' })).toHaveLength(3);
 });
 
 test('read back from the file, no lettering is under 9 pt, on other lettering or off the page', async () => {

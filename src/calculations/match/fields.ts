@@ -10,7 +10,7 @@ export type Spread = keyof typeof words.spreadSleeve;
 
 const use = choice(words.use, { start: 'sleeve' });
 /** Whether a sleeve is set into its armhole. */
-export const isSleeve = use.is('sleeve');
+const isSleeve = use.is('sleeve');
 
 const spread = choice<Spread>((ask) => (isSleeve(ask) ? words.spreadSleeve : words.spread), {
   known: (value) => Object.hasOwn(words.spreadSleeve, value),

@@ -28,7 +28,8 @@ export function MaterialOne(props: MaterialProps) {
     <>
       <div class="reading one">
         <h1>{materialName(telling, one)}</h1>
-        <div class="scroll">
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+        <section class="scroll" tabIndex={0} aria-label={materialName(telling, one)}>
           <p class="measure">
             <Rich text={materialAmount(telling, one)} />
           </p>
@@ -42,7 +43,7 @@ export function MaterialOne(props: MaterialProps) {
               <MaterialDeeds {...props} onDeed={setDeed} />
             </>
           )}
-        </div>
+        </section>
       </div>
       {deed && 'name' in deed && (
         <NameEntry

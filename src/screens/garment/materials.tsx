@@ -111,7 +111,8 @@ function List({ materials, telling, name, onSay, onOpen }: ListProps) {
         <h1>{words.title}</h1>
         <span>{name}</span>
       </header>
-      <div class="scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <section class="scroll" tabIndex={0} aria-label={words.title}>
         {unknown.map((one) => (
           <p class="said warning" key={one.work}>
             {workTroubleSaid(telling, one)}
@@ -138,7 +139,7 @@ function List({ materials, telling, name, onSay, onOpen }: ListProps) {
           ))}
         </ul>
         <Total {...materials} telling={telling} />
-      </div>
+      </section>
     </div>
   );
 }

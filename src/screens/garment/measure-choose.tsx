@@ -49,9 +49,10 @@ export function MeasureChoose({ there, which, onChoose, onLeave }: Props) {
   return (
     <div class="choosing">
       <h1>{name}</h1>
-      <div class="scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <section class="scroll" tabIndex={0} aria-label={name}>
         <MeasureGuide id={id} />
-      </div>
+      </section>
       <nav class="actions" aria-label={name}>
         <button type="button" onClick={() => setId(undefined)}>
           {words.others}

@@ -51,7 +51,8 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
     <>
       <div class="reading one">
         <h1>{name}</h1>
-        <div class="scroll">
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+        <section class="scroll" tabIndex={0} aria-label={name}>
           <p class="measure">
             <Rich text={quantityNumber(quantity, answer.values.get(homeOf(id)), bench)} />
           </p>
@@ -64,7 +65,7 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
           )}
           {deed !== 'sum' && isBodyMeasure(measure) && <Guide id={measure} />}
           {deed === 'look' && <MeasureDeeds {...props} id={id} onDeed={setDeed} onBack={onBack} />}
-        </div>
+        </section>
       </div>
       {(deed === 'type' || deed === 'sum') && (
         <MeasureTyping {...{ state, id, bench, onDo }} sum={deed === 'sum'} onDone={look} />

@@ -18,12 +18,12 @@ const inch = (parts: number) => (UNITS_PER_INCH * parts) as Length;
  *
  * Reference: en.paperblog.com 419520, which quotes both.
  */
-export const CAP_TEXTBOOK: Quoted<Ease, MatchQuote> = {
+const CAP_TEXTBOOK: Quoted<Ease, MatchQuote> = {
   value: [inch(1), inch(1.5)],
   quote: 'cap-textbook',
   grade: 'page',
 };
-export const CAP_FACTORY: Quoted<Ease, MatchQuote> = {
+const CAP_FACTORY: Quoted<Ease, MatchQuote> = {
   value: [inch(1 / 2), inch(1 / 2)],
   quote: 'cap-factory',
   grade: 'page',
@@ -34,7 +34,7 @@ export const CAP_FACTORY: Quoted<Ease, MatchQuote> = {
  *
  * Reference: designloft.blogspot.com, March 2008, which quotes it.
  */
-export const CAP_DRAFT: Quoted<Ease, MatchQuote> = {
+const CAP_DRAFT: Quoted<Ease, MatchQuote> = {
   value: [inch(1.5), inch(1.5)],
   quote: 'cap-draft',
   grade: 'page',
@@ -45,7 +45,7 @@ export const CAP_DRAFT: Quoted<Ease, MatchQuote> = {
  *
  * Reference: sewandso.wordpress.com, 6 November 2014.
  */
-export const CAP_GATHERS: Quoted<Ease, MatchQuote> = {
+const CAP_GATHERS: Quoted<Ease, MatchQuote> = {
   value: [inch(1 / 2), inch(1)],
   quote: 'cap-gathers',
   grade: 'page',
@@ -56,7 +56,7 @@ export const CAP_GATHERS: Quoted<Ease, MatchQuote> = {
  *
  * Reference: fashion-incubator.com.
  */
-export const CAP_NONE: Quoted<Ease, MatchQuote> = {
+const CAP_NONE: Quoted<Ease, MatchQuote> = {
   value: [ZERO, ZERO],
   quote: 'cap-none',
   grade: 'page',

@@ -2,20 +2,9 @@ import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
 import type { Quoted } from './published.ts';
 
 /** What of this file is quoted; its words are in `src/words/en/published-piece-words.ts`. */
-export type PieceQuote = 'patch-pocket' | 'fitting-allowances';
+export type PieceQuote = 'fitting-allowances';
 
 const inch = (parts: number) => (UNITS_PER_INCH * parts) as Length;
-
-/**
- * What the edges of a patch pocket take: its top a hem of 1 in and a turn, the others a seam.
- *
- * Reference: A Complete Course in Dressmaking, vol. 2, about 1922, pages 27 and 32, en.wikisource.org.
- */
-export const PATCH_POCKET: Quoted<{ top: Length; others: Length }, PieceQuote> = {
-  value: { top: inch(11 / 8), others: inch(3 / 8) },
-  quote: 'patch-pocket',
-  grade: 'manual',
-};
 
 /** What each edge takes; nothing where the source has none for it. */
 export interface EdgesTake {
