@@ -215,7 +215,11 @@ test('a backup is asked for a week after the last one, can be put off, and says 
   await addGarment(store, newGarment('coat', 'Coat', Date.now()));
   await store.change('last-backup', () => ({ at: Date.now() - 8 * DAY, edits: {} }));
   start('#/garments');
-  expect(await screen.findByText('1 change in 8 days since the last backup.')).toBeTruthy();
+  expect(
+    await screen.findByText(
+      'Only on this phone: 1 garment, 1 change in 8 days since the last backup.',
+    ),
+  ).toBeTruthy();
   await press('Not now');
   await waitFor(() => expect(screen.queryByText(/since the last backup/)).toBeNull());
   cleanup();

@@ -22,7 +22,7 @@ import { randomAction } from '../../garment/trial/random-action.ts';
 import { randomGarment } from '../../garment/trial/random-garment.ts';
 
 const bench = benchOf();
-const GARMENTS = 78;
+const GARMENTS = 140;
 
 /** As a maker would name things: nothing of it is an id or a key. */
 function named(record: Garment): Garment {
