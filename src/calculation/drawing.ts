@@ -1,5 +1,6 @@
 import type { Dimension, Dimensioned, DimensionOf } from '../drawing/dimension.ts';
 import type { Point } from '../drawing/figure.ts';
+import type { StandingRow } from '../drawing/row-marks.ts';
 import { type ExactLength, exactLength, toMm } from '../lengths/length.ts';
 import type { Bench } from './bench.ts';
 import type { Draft } from './calculation.ts';
@@ -11,9 +12,17 @@ export interface Drawing {
   id: string;
   /** Fields of lengths and counts that have no place on the drawing, for what is chosen. */
   unplaced(ask: Ask): readonly string[];
-  /** Undefined where there is no answer to draw. */
-  draw(draft: Draft, bench: Bench): Dimensioned | undefined;
+  /** Rows that it draws itself as they stand, by the key of their output: others are drawn under it. */
+  rows?: readonly string[];
+  /**
+   * Undefined where there is no answer to draw.
+   * @param rows as they stand in a garment, in the place of those planned
+   */
+  draw(draft: Draft, bench: Bench, rows?: StandingRows): Dimensioned | undefined;
 }
+
+/** Rows as they stand, by the key of their output. */
+export type StandingRows = Readonly<Record<string, StandingRow | undefined>>;
 
 /** A length between two places of a drawing, written in the bench's unit. */
 export function lengthAt(

@@ -4,9 +4,10 @@ import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
-import { circle } from '../../drawing/figure-ring.ts';
+import { rowMarks } from '../../drawing/row-marks.ts';
 import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
-import { type ClosurePlan, spaceClosures } from '../../sewing/closures.ts';
+import { spaceClosures } from '../../sewing/closures.ts';
+import type { Run } from '../../sewing/run.ts';
 import { type ClosuresAsked, closureFields } from './fields.ts';
 import { closuresInput } from './input.ts';
 
@@ -28,13 +29,15 @@ export const closuresDrawing: Drawing = {
     ...(by.is('widest')(ask) ? ['pitch'] : []),
     ...(ends.is('given')(ask) ? [] : ['top', 'bottom']),
   ],
-  draw(draft, bench) {
+  rows: ['marks'],
+  draw(draft, bench, rows) {
     const read = closureFields.read(draft, bench);
     if (!read.ok) return undefined;
     const row = spaceClosures(closuresInput(read.value));
     if (!row.ok) return undefined;
     const { opening } = read.value;
-    const [whole, places] = [toMm(opening), row.value.run.marks.map(({ at }) => at)];
+    const whole = toMm(opening);
+    const standing = rows?.marks ?? { run: row.value.run, made: [] };
     return {
       name: words.title,
       toScale: true,
@@ -43,16 +46,16 @@ export const closuresDrawing: Drawing = {
         ...[0, whole].map((x) =>
           lineThrough('cloth', { x, y: -0.03 * whole }, { x, y: 0.03 * whole }),
         ),
-        ...places.map((x) => circle(place(x), MARK * whole, 'hole')),
+        ...rowMarks(standing, place, MARK * whole),
       ],
-      dimensions: dimensions(read.value, row.value, bench),
+      dimensions: dimensions(read.value, standing.run, bench),
     };
   },
 };
 
-function dimensions(asked: ClosuresAsked, { run, count }: ClosurePlan, bench: Bench): Dimension[] {
+function dimensions(asked: ClosuresAsked, { marks }: Run, bench: Bench): Dimension[] {
   const { opening, level, width, gap, item } = asked;
-  const places = run.marks.map(({ at }) => at);
+  const places = marks.map(({ at }) => at);
   const [first = ZERO, second] = places;
   const last = places.at(-1) ?? first;
   const of = (from: number, to: number, one: DimensionOf): Dimension[] => [
@@ -71,7 +74,7 @@ function dimensions(asked: ClosuresAsked, { run, count }: ClosurePlan, bench: Be
     {
       from: place(first),
       to: place(last),
-      text: words.counted(count, words.items[item]),
+      text: words.counted(marks.length, words.items[item]),
       by: counted,
     },
     ...(level === undefined ? [] : of(0, level, { given: 'level' })),

@@ -3,6 +3,7 @@ import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { DimensionOf } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
+import { rowMarks, type StandingRow } from '../../drawing/row-marks.ts';
 import { type Length, toMm } from '../../lengths/length.ts';
 import { type DividedEdge, equalParts } from '../../sewing/equal-parts.ts';
 import { partsFields, partsInput } from './fields.ts';
@@ -15,7 +16,8 @@ const MARK = 0.03;
 export const partsDrawing: Drawing = {
   id: 'parts',
   unplaced: () => [],
-  draw(draft, bench) {
+  rows: ['marks', 'marks-other'],
+  draw(draft, bench, rows) {
     const read = partsFields.read(draft, bench);
     if (!read.ok) return undefined;
     const { length, other, into } = read.value;
@@ -30,8 +32,10 @@ export const partsDrawing: Drawing = {
       name: words.title,
       toScale: true,
       shapes: [
-        ...edge(length, found.value.edge, here, MARK * longest),
-        ...(met && other !== undefined ? edge(other, met, there, MARK * longest) : []),
+        ...edge(length, rows?.marks ?? planned(found.value.edge), here, MARK * longest),
+        ...(met && other !== undefined
+          ? edge(other, rows?.['marks-other'] ?? planned(met), there, MARK * longest)
+          : []),
       ],
       dimensions: [
         lengthAlong(here, [0, length], { given: 'length' }, bench),
@@ -53,11 +57,17 @@ export const partsDrawing: Drawing = {
   },
 };
 
-function edge(length: Length, { run }: DividedEdge, y: number, mark: number): FigureShape[] {
+function planned({ run }: DividedEdge): StandingRow {
+  return { run, made: [] };
+}
+
+/** An edge with its marks across it, and a ring on each: full where it is made. */
+function edge(length: Length, row: StandingRow, y: number, mark: number): FigureShape[] {
   return [
     lineThrough('cloth', { x: 0, y }, { x: toMm(length), y }),
-    ...run.marks.map(({ at }) =>
+    ...row.run.marks.map(({ at }) =>
       lineThrough('measure', { x: toMm(at), y: y - mark }, { x: toMm(at), y: y + mark }),
     ),
+    ...rowMarks(row, (at) => ({ x: toMm(at), y }), mark / 2),
   ];
 }

@@ -1,7 +1,8 @@
 import { garmentWorkWords as words } from '#words/garment-work-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Drawing } from '../../calculation/drawing.ts';
+import type { Drawing, StandingRows } from '../../calculation/drawing.ts';
 import type { Dimension, Dimensioned, DimensionOf } from '../../drawing/dimension.ts';
+import { rowsUnder } from '../../drawing/row-marks.ts';
 import type { Label } from './drawn-work.tsx';
 import type { OpenWork } from './open-work.ts';
 import { type Gives, numberText } from './work-numbers.ts';
@@ -16,8 +17,12 @@ export function drawnOf(
   gives: readonly Gives[],
   bench: Bench,
 ): Dimensioned | undefined {
-  const drawn = open.draft && drawing?.draw(open.draft, bench);
+  const rows = standingRows(gives);
+  const drawn = open.draft && drawing?.draw(open.draft, bench, rows);
   if (!drawn) return undefined;
+  const under = Object.entries(rows).flatMap(([key, row]) =>
+    row && !drawing?.rows?.includes(key) ? [row] : [],
+  );
   const dimensions = drawn.dimensions.map((one): Dimension => {
     const name = nameOf(one.by, open, gives);
     const made = foundBy(one.by, gives);
@@ -26,7 +31,18 @@ export function drawnOf(
     const text = made && isOther ? numberText(made.output, made.number ?? 0, bench) : one.text;
     return { ...one, text: signOf(one.by, open, made) + text, ...(name !== undefined && { name }) };
   });
-  return { ...drawn, dimensions };
+  return { ...drawn, shapes: rowsUnder(drawn.shapes, under), dimensions };
+}
+
+/** The rows that the hand makes, as they stand. */
+function standingRows(gives: readonly Gives[]): StandingRows {
+  const rows = gives.flatMap(({ output, result }) => {
+    if (!output.step || !result.ok || typeof result.value !== 'object') return [];
+    const { value: run, made = [] } = result;
+    const row = { run, made: run.marks.map((_, rank) => made[rank] !== undefined) };
+    return [[output.key, row] as const];
+  });
+  return Object.fromEntries(rows);
 }
 
 /** Before a number that is taken from elsewhere, or made: told from what is typed not by colour alone. */
