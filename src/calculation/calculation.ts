@@ -21,7 +21,7 @@ interface FieldBase {
 
 /** One thing the maker gives. */
 export type Field =
-  | (FieldBase & { kind: 'length' | 'lengths' | 'count' | 'number' | 'run' | 'text' })
+  | (FieldBase & { kind: 'length' | 'lengths' | 'count' | 'number' | 'text' })
   | (FieldBase & { kind: 'choice'; options: readonly Option[] });
 
 export interface Option {

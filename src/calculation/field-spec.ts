@@ -4,7 +4,7 @@ import type { Read } from '../lengths/read-fault.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { readLengths } from '../lengths/read-lengths.ts';
 import { readCount, readNumber } from '../lengths/read-number.ts';
-import { placeOfLetter, type Taken } from '../lengths/taken.ts';
+import type { Taken } from '../lengths/taken.ts';
 import type { Run } from '../sewing/run.ts';
 import type { Measure } from '../sewing/sources/usual.ts';
 import type { Bench } from './bench.ts';
@@ -35,6 +35,8 @@ export interface About {
   needed?: { readonly when: Condition; readonly after: FieldSpec<unknown> };
   /** Another label than its own; undefined where its own holds. */
   label?: (ask: Ask) => string | undefined;
+  /** What is taken there from elsewhere is a run of marks. */
+  takesRun?: true;
   /** Of a length that may be smaller or larger where something made lacks or has some: an allowance, a hem, an end. */
   givesWay?: true;
   /** Of a choice whose options change: whether one that isn't offered just now is one of it. */
@@ -132,17 +134,6 @@ export function numbers(hint: string, about: About = {}): FieldSpec<readonly num
     return { ok: true, value };
   };
   return { kind: 'text', read, none: [], hint, ...about };
-}
-
-/** A run of marks that is followed: nothing that is typed, only what is taken from elsewhere. */
-export function maybeRun(hint: string, about: About = {}): FieldSpec<Run | undefined> {
-  const read = (typed: string, { runs }: Reading): Read<{ value: Run }> => {
-    const text = typed.trim();
-    const run = text.length === 1 ? runs?.get(placeOfLetter(text)) : undefined;
-    if (run) return { ok: true, value: run };
-    return { ok: false, fault: { kind: 'not-understood', at: typed.indexOf(text), text } };
-  };
-  return { kind: 'run', read, none: undefined, hint, ...about };
 }
 
 /** A text, read by the calculation itself. */

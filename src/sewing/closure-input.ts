@@ -1,4 +1,4 @@
-import { exactLength, type Length } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import type { Problem } from './problem.ts';
 import { lengthOf, type Segment } from './segment.ts';
 
@@ -38,6 +38,8 @@ export interface ClosuresInput {
   sewn?: readonly Length[] | undefined;
   /** The least clear gap that what is placed around sewn ones is to keep; read only with a width. */
   leastGap?: Length | undefined;
+  /** Places of another row that this one follows, in order; then nothing of it is spaced. */
+  follow?: readonly ExactLength[] | undefined;
   /** Width of one item, to show the clear gap. The gap rule has its own. */
   width?: Length | undefined;
 }

@@ -4,6 +4,7 @@ import { closureProblems } from './closure-checks.ts';
 import { type ClosuresInput, itemWidth, keptPitch } from './closure-input.ts';
 import { type ClosureRow, closureRow, type Layout } from './closure-row.ts';
 import { evenRow } from './even.ts';
+import { followedRow } from './followed-row.ts';
 import { levelRows } from './level-rows.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 
@@ -36,16 +37,23 @@ export interface ClosurePlan extends ClosureRow {
  *   there is room for; the remainder lies below the last one.
  * - a level: see `twoPitches` and `movedEnds`. A widest pitch holds on both sides
  *   of it; an exact pitch runs through it and leaves a remainder at either end.
+ * - another row followed: its places, and nothing else is read of the spacing.
  * - some already sewn: see `shareOut`. An exact pitch becomes the nearest even one.
  *
  * Source of dividing by spaces rather than closures: Butterick, The New
  * Dressmaker (1921), ch. 24; the rest is arithmetic, derived here.
  */
 export function spaceClosures(input: ClosuresInput): Outcome<ClosurePlan> {
+  if (input.follow) return following(input, input.follow);
   return answerUnless(closureProblems(input), () => {
     if (input.sewn?.length) return around(input, input.sewn);
     return input.level === undefined ? evenly(input) : throughLevel(input, input.level);
   });
+}
+
+function following(input: ClosuresInput, places: readonly ExactLength[]): Outcome<ClosurePlan> {
+  const layout = followedRow(input, places);
+  return layout.ok ? plan(input, layout.value, undefined) : layout;
 }
 
 function evenly(input: ClosuresInput): Outcome<ClosurePlan> {

@@ -1,6 +1,6 @@
 import { promisifyRequest } from 'idb-keyval';
 import type { Change } from '../garment/actions/state.ts';
-import { type Limit, overLimit, sizeOf } from '../garment/record/limits.ts';
+import { type GarmentLimit, overLimit, sizeOf } from '../garment/record/limits.ts';
 import { parted, type WithPhotos } from '../garment/record/photos.ts';
 import { readRecord } from '../garment/record/read-record.ts';
 import type { Garment } from '../garment/record/record.ts';
@@ -127,7 +127,7 @@ export function writable(garment: Garment, before: Garment): Garment {
   return read.value;
 }
 
-function amountOf(garment: Garment, limit: Limit): number {
+function amountOf(garment: Garment, limit: GarmentLimit): number {
   return limit === 'size' ? sizeOfSettled(garment) : Object.keys(garment[limit]).length;
 }
 

@@ -265,6 +265,7 @@ test('a clear gap needs a width, which then comes after it', () => {
     'item',
     'width',
     'side',
+    'follow',
   ]);
 });
 

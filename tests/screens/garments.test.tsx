@@ -277,6 +277,7 @@ test('a calculation is kept under a name, on a new garment', () => {
       first={first}
       hand="right"
       said={undefined}
+      sides={[]}
       onKeep={onKeep}
       onLeave={() => undefined}
     />,

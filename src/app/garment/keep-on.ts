@@ -47,7 +47,8 @@ export async function keepOn(store: Store, keeping: Keeping): Promise<PageState>
   const typed = { ...typedOn(calculation, page, bench), name: wish.name.trim() };
   const known = await knownOf(calculation.id);
   const mark = bench.decimalMark === ',' ? { mark: bench.decimalMark } : {};
-  const parts = partsOf(typed, id, { known, now, ...mark });
+  const side = again && wish.side !== undefined ? { side: wish.side } : {};
+  const parts = partsOf(typed, id, { known, now, ...mark, ...side });
   const kept = (state: State) => done(keeping, state, parts, now);
   let to = wish.garment;
   let record: Garment;

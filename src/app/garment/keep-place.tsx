@@ -12,6 +12,7 @@ import { GarmentError, type GarmentFault } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
 import { askToPersist, loadOpen, notKept, part } from './deeds.ts';
 import { loadOpened, type Opened } from './opened.ts';
+import { typedOn } from './page-kept.ts';
 
 interface Props {
   store: Store;
@@ -72,10 +73,22 @@ export function KeepPlace({ store, calculation, state, bench, onDone }: Props) {
       }}
       hand={bench.hand}
       said={said ?? leftOut}
+      sides={from && isMeasured(calculation, state, bench) ? sidesOf(from.kept) : NONE}
       onKeep={(wish) => void keep(wish)}
       onLeave={() => onDone(state)}
     />
   );
+}
+
+const NONE: readonly string[] = [];
+
+function sidesOf(kept: Opened['kept']): readonly string[] {
+  return ('sides' in kept && kept.sides) || NONE;
+}
+
+/** Whether a mark of the page was measured since it was kept. */
+function isMeasured(calculation: Calculation, state: PageState, bench: Bench): boolean {
+  return typedOn(calculation, state, bench).runs.some(({ made }) => Object.keys(made).length > 0);
 }
 
 /** What was measured on another plan than the one on the page, in words. */

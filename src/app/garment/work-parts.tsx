@@ -11,14 +11,18 @@ import { DrawnHere } from '../../screens/garment/drawn-here.tsx';
 /** What is fetched of a calculation that isn't one. */
 const NONE = () => undefined;
 
+/** A drawing that is on its way. */
+const AWAITED = 'awaited' as const;
+
 /** The page and the drawing of a work's calculation, as far as they are there. */
 export function useWorkParts({ answer }: State, work: string) {
   const calculation = answer.works.get(work)?.work.calculation ?? '';
   const page = useLoaded<Calculation | undefined>(partOf(CALCULATIONS, calculation));
   const drawing = useLoaded<Drawing | undefined>(partOf(DRAWINGS, calculation));
+  const isAwaited = drawing.state === 'loading' && Object.hasOwn(DRAWINGS, calculation);
   return {
     page: page.state === 'here' ? page.value : undefined,
-    drawing: drawing.state === 'here' ? drawing.value : undefined,
+    drawing: drawing.state === 'here' ? drawing.value : isAwaited ? AWAITED : undefined,
   };
 }
 
@@ -34,7 +38,9 @@ export function useDrawing(state: State, home: string, bench: Bench) {
   const { id, side } = readHome(home);
   const { drawing } = useWorkParts(state, id);
   return useMemo(
-    () => drawing && <DrawnHere {...{ state, drawing, bench, side }} work={id} />,
+    () =>
+      drawing &&
+      drawing !== AWAITED && <DrawnHere {...{ state, drawing, bench, side }} work={id} />,
     [state, drawing, bench, id, side],
   );
 }

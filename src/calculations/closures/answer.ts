@@ -33,7 +33,7 @@ export function closuresAnswer(
     cautions: [beside.caution],
     runs: [{ name: words.title, item: beside.item.one, run: plan.run }],
     workings: [
-      { formula: closuresFormula(plan, input, bench), source: words.source },
+      { formula: closuresFormula(plan, input, beside.offset, bench), source: words.source },
       ...beside.sources.map((source) => ({ formula: '', source })),
     ],
   };

@@ -15,6 +15,8 @@ export interface Beside {
   item: (typeof words.items)[Item];
   lines: readonly Line[];
   caution: string;
+  /** How much further down the row lies than the one it follows, in 1/8000 mm. */
+  offset: number;
   problems: readonly Problem[];
   sources: readonly string[];
 }
@@ -23,7 +25,14 @@ export interface Beside {
 export function besideRow(asked: ClosuresAsked, bench: Bench): Beside {
   const { item, side } = asked;
   const caution = item === 'tie' ? cautionWords.cords : cautionWords.smallParts;
-  const nothing = { item: words.items[item], lines: [], caution, problems: [], sources: [] };
+  const nothing = {
+    item: words.items[item],
+    offset: asked.offset,
+    lines: [],
+    caution,
+    problems: [],
+    sources: [],
+  };
   if (side === 'none') return nothing;
   const { setBack } = needed({ setBack: asked.setBack });
   const { lap } = side === 'lap' ? needed({ lap: asked.lap }) : { lap: ZERO };

@@ -45,7 +45,13 @@ export const closures: Calculation = {
 
 function typedAround(draft: Draft, made: readonly string[], count: number): ClosuresTyped {
   const ask = closureFields.asks(draft);
-  const typed: ClosuresTyped = { sewn: made.join('; '), by: 'count', count: String(count) };
+  // What is spaced anew follows no row any more.
+  const typed: ClosuresTyped = {
+    sewn: made.join('; '),
+    by: 'count',
+    count: String(count),
+    follow: '',
+  };
   // A clear gap that was asked for is still the least; the number is what is kept now.
   return by.is('gap')(ask) ? { ...typed, leastGap: ask(gap) } : typed;
 }

@@ -22,6 +22,8 @@ export const closuresDrawing: Drawing = {
   // What lies across the edge is too small beside its length, and what is sewn is a list.
   unplaced: (ask) => [
     'sewn',
+    'follow',
+    'offset',
     'leastGap',
     'setBack',
     'lap',
@@ -62,13 +64,13 @@ function dimensions(asked: ClosuresAsked, { marks }: Run, bench: Bench): Dimensi
     lengthAlong(0, [from, to], one, bench),
   ];
   const half = (width ?? 0) / 2;
-  const counted = asked.by === 'count' ? { given: 'count' } : { found: 'count' };
+  const counted = asked.count !== undefined ? { given: 'count' } : { found: 'count' };
   return [
     ...of(0, opening, { given: 'opening' }),
-    ...(asked.ends === 'given'
+    ...(asked.top !== undefined && asked.bottom !== undefined
       ? [
-          ...of(0, asked.top ?? ZERO, { given: 'top' }),
-          ...of(opening - (asked.bottom ?? 0), opening, { given: 'bottom' }),
+          ...of(0, asked.top, { given: 'top' }),
+          ...of(opening - asked.bottom, opening, { given: 'bottom' }),
         ]
       : []),
     {

@@ -20,9 +20,15 @@ interface Worked {
 }
 
 /** How the row was got, with its numbers in it, for the rule and the branch that made it. */
-export function closuresFormula(plan: ClosurePlan, input: ClosuresInput, bench: Bench): string {
+export function closuresFormula(
+  plan: ClosurePlan,
+  input: ClosuresInput,
+  offset: number,
+  bench: Bench,
+): string {
   const show = (x: number) => exactly(exactLength(x), bench);
   const { rule, level, levelBy, sewn } = input;
+  if (input.follow) return words.followed(plan.count, offset === 0 ? '' : show(offset));
   const wanted = show('pitch' in rule ? rule.pitch : (keptPitch(rule) ?? 0));
   const pitch = show(plan.stretches[0]?.pitch ?? 0);
   const worked = { plan, input, given: input.ends === 'given', show, pitch, wanted };

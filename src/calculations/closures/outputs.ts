@@ -19,7 +19,7 @@ const marks = output({
   name: words.marks,
   kind: 'run',
   reads: ROW_FIELDS,
-  decides: ['count', 'gap', 'pitch', 'by', 'ends'],
+  decides: ['count', 'gap', 'pitch', 'by', 'ends', 'follow'],
   step: { do: words.sew, datum: 'top-edge', stage: 'close', undoable: true },
   of: (fields, { count }) => row(closuresInput(fields), count),
 });

@@ -1,4 +1,6 @@
+import type { Limit } from '../record/limits.ts';
 import type { Note, Parts, Quantity, Work } from '../record/record.ts';
+import { QUANTITY_SPECS } from '../work-out/quantity-node.ts';
 import { type Before, makeBefore, pass } from './before.ts';
 import { decide } from './decide.ts';
 import { type Making, make, unmake } from './make.ts';
@@ -8,6 +10,7 @@ import { note } from './note.ts';
 import { type Ranking, rank } from './rank.ts';
 import { remove } from './remove.ts';
 import { type Done, refuse, type State, settle } from './state.ts';
+import { tooLong, tooMuch, tooMuchIn } from './too-much.ts';
 import { type FieldPlace, isPlaceThere, settleTyping, type, typedEdits } from './typing.ts';
 import { undo } from './undo.ts';
 import { add, putBack, type Saying, say, share, takeOff, unlink } from './works.ts';
@@ -68,6 +71,8 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
   if ('place' in action && !isPlaceThere(state, action.place)) {
     return refuse(state, { why: 'not there', what: 'work' });
   }
+  const limit = tooMuchOf(state, action);
+  if (limit) return refuse(state, { why: 'limit', limit });
   switch (action.do) {
     case 'type':
       return type(state, { place: action.place, parts: action.parts }, now);
@@ -110,5 +115,26 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       return decide(state, action.home, action.way, action);
     case 'undo':
       return undo(state, action.change, action);
+  }
+}
+
+/** What it would bring too much of: refused before anything is written. */
+function tooMuchOf(state: State, action: Action): Limit | undefined {
+  switch (action.do) {
+    case 'type':
+    case 'link':
+    case 'choose':
+      return tooMuchIn(state, action.place, action.parts);
+    case 'add':
+      return action.to === 'quantities'
+        ? tooMuch(action.it.parts, QUANTITY_SPECS[action.it.kind])
+        : undefined;
+    case 'make':
+    case 'measure':
+      return tooLong(action.measured);
+    case 'decide':
+      return tooLong(action.allow);
+    default:
+      return undefined;
   }
 }

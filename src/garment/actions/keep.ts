@@ -1,5 +1,6 @@
 import { LENGTH_ALONE, quantityOf, type Typed, workOf } from '../record/from-second.ts';
 import { begunIn, factsOf } from '../record/made-in-second.ts';
+import { homeOf, readHome } from '../record/home.ts';
 import { newGarment } from '../record/new-garment.ts';
 import type { Fact, Garment, Part, Work } from '../record/record.ts';
 import { numberOf } from '../record/sound.ts';
@@ -20,11 +21,12 @@ export type PageParts = Pick<Garment, (typeof MAPS)[number]>;
  * one length alone; and a fact of each mark that was measured.
  * @param mark the mark of the bench for decimals, where it isn't the point
  * @param known what its calculation gives; where that is missing, it is looked up another time
+ * @param side of a work that is done several times, the one that was measured
  */
 export function partsOf(
   page: Typed,
   id: string,
-  { known, mark, now }: { known: Known; mark?: ','; now: number },
+  { known, mark, now, side = '' }: { known: Known; mark?: ','; now: number; side?: string },
 ): PageParts {
   const bare = newGarment('page', 'page', now);
   if (page.calculation === LENGTH_ALONE) {
@@ -41,7 +43,19 @@ export function partsOf(
   const fields = Object.entries(work.fields).map(
     ([key, parts]) => [key, parts.map((one) => marked(one, mark))] as const,
   );
-  return { ...kept, works: { [id]: { ...work, fields: Object.fromEntries(fields) } } };
+  const works = { [id]: { ...work, fields: Object.fromEntries(fields) } };
+  return side === '' ? { ...kept, works } : { ...onSide(kept, side), works };
+}
+
+/** What was made, on one side of its work. */
+function onSide(kept: PageParts, side: string): PageParts {
+  const there = (home: string) => homeOf(readHome(home).id, side, readHome(home).key);
+  const facts = Object.entries(kept.facts).map(([id, fact]) => {
+    const { home, ...rest } = fact as Fact;
+    return [`${id}-${side}`, { ...rest, home: there(home) }];
+  });
+  const begun = Object.entries(kept.begun).map(([home, one]) => [there(home), one]);
+  return { ...kept, facts: Object.fromEntries(facts), begun: Object.fromEntries(begun) };
 }
 
 function marked(part: Part, mark: ',' | undefined): Part {

@@ -26,7 +26,7 @@ export interface Offered {
 }
 
 /** What is taken by each kind of field. */
-const FITS: Readonly<Record<Field['kind'], readonly Kind[]>> = {
+const FITS: Readonly<Record<Field['kind'] | 'run', readonly Kind[]>> = {
   length: ['length'],
   lengths: ['length'],
   count: ['count'],
@@ -66,10 +66,11 @@ interface Candidate extends Offered {
   stage: number;
 }
 
-function kindOf({ sound, works }: Answer, place: FieldPlace): Field['kind'] | undefined {
+function kindOf({ sound, works }: Answer, place: FieldPlace): keyof typeof FITS | undefined {
   if ('quantity' in place) return sound.quantities.get(place.quantity)?.kind;
   const specs = works.get(place.work)?.outputs?.fields.specs ?? {};
-  return Object.hasOwn(specs, place.field) ? specs[place.field]?.kind : undefined;
+  const spec = Object.hasOwn(specs, place.field) ? specs[place.field] : undefined;
+  return spec?.takesRun ? 'run' : spec?.kind;
 }
 
 function byName(a: Offered, b: Offered): number {

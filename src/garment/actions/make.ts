@@ -2,6 +2,7 @@ import type { Given } from '../../calculation/output.ts';
 import { toGraduation } from '../../lengths/graduation.ts';
 import { exactLength, type Length } from '../../lengths/length.ts';
 import type { Begun, Fact } from '../record/record.ts';
+import { isRun } from '../record/sound-values.ts';
 import { pointsOf } from '../rows/points.ts';
 import { placesIn } from '../rows/row.ts';
 import { readDigest } from '../work-out/digest.ts';
@@ -112,6 +113,9 @@ function ranksFor({ value, made }: Here, step: GarmentStep, { rank, upTo }: Maki
   return open.slice(0, 1);
 }
 
+/** What is kept of a run that decides how many there are. */
+const FOLLOWED = 'followed';
+
 /** What a row keeps from its first made mark on. */
 function begun(state: State, home: string): Edit[] {
   const result = state.answer.values.get(home);
@@ -122,7 +126,8 @@ function begun(state: State, home: string): Edit[] {
   const by = (output?.decides ?? []).filter((key) => fields[key] !== undefined);
   const kept: Begun = {
     ...pointsOf(placesIn(result.value)),
-    by: Object.fromEntries(by.map((key) => [key, fields[key]])),
+    // A run that is followed is never the same as this: a row that follows keeps no count.
+    by: Object.fromEntries(by.map((key) => [key, isRun(fields[key]) ? FOLLOWED : fields[key]])),
   };
   return [edit(state.record, ['begun', home], kept)];
 }

@@ -13,8 +13,11 @@ export const LONGEST_NOTE = 2000;
 /** How many photos a garment has at its steps. */
 export const MOST_PHOTOS = 40;
 
-/** What there would be too much of. */
-export type Limit = 'works' | 'facts' | 'size';
+/** What a garment would have too much of. */
+export type GarmentLimit = 'works' | 'facts' | 'size';
+
+/** What there would be too much of: of a garment, links of a field, marks of a row, or how long something is. */
+export type Limit = GarmentLimit | 'links' | 'row' | 'length';
 
 /** How many characters a record takes, or a part of it, as it is written. */
 export function sizeOf(part: unknown): number {
@@ -25,7 +28,7 @@ export function sizeOf(part: unknown): number {
 export function overLimit(
   { works, facts }: Pick<Garment, 'works' | 'facts'>,
   size: number,
-): Limit | undefined {
+): GarmentLimit | undefined {
   if (Object.keys(works).length > MOST_WORKS) return 'works';
   if (Object.keys(facts).length > MOST_FACTS) return 'facts';
   return size > MOST_SIZE ? 'size' : undefined;

@@ -1,5 +1,6 @@
 import type { Given } from '../../calculation/output.ts';
 import { exactLength, LONGEST } from '../../lengths/length.ts';
+import { MOST_ROW } from '../record/limits.ts';
 import type { Fact } from '../record/record.ts';
 import { numberOf } from '../record/sound.ts';
 import { through } from './doubt.ts';
@@ -186,6 +187,7 @@ function isAsBegun(
 function checked(value: Value, given: Given | undefined): Asked {
   const size =
     typeof value === 'number' ? value : Math.max(value.length, value.marks.at(-1)?.at ?? 0);
-  if (Math.abs(size) <= LONGEST) return { ok: true, value, given };
-  return nothing({ kind: 'too large' });
+  const many = typeof value === 'object' && value.marks.length > MOST_ROW;
+  if (Math.abs(size) <= LONGEST && !many) return { ok: true, value, given };
+  return nothing({ kind: many ? 'too many marks' : 'too large' });
 }

@@ -1,5 +1,6 @@
-import { count, type FieldSpec, length, maybeRun, number } from '../../calculation/field-spec.ts';
+import { count, type FieldSpec, length, number } from '../../calculation/field-spec.ts';
 import type { Kind } from '../../calculation/output.ts';
+import { maybeRun } from '../../calculation/run-field.ts';
 import { homeOf } from '../record/home.ts';
 import type { Quantity } from '../record/record.ts';
 import type { KnownFact, Seen } from '../record/sound.ts';
@@ -8,7 +9,8 @@ import type { Places } from './links.ts';
 import type { FactNode, NodeField, PlanNode } from './node.ts';
 import { nodeField } from './node-field.ts';
 
-const SPECS: Readonly<Record<Kind, FieldSpec<unknown>>> = {
+/** How the number of a quantity is read. */
+export const QUANTITY_SPECS: Readonly<Record<Kind, FieldSpec<unknown>>> = {
   length: length({}),
   count: count({}),
   number: number({}),
@@ -30,7 +32,7 @@ export function quantityNode(
     return { ...base, form: 'fact', fact, sources: [], own: ['fact', fact.id, fact.fact] };
   }
   const text = textOnce(quantity, seen);
-  const spec = SPECS[kind];
+  const spec = QUANTITY_SPECS[kind];
   const read: NodeField['read'] = (how) => spec.read(text.text, how);
   const site = { side: '', places, read: new Map() };
   const field = nodeField('value', text, { kind: spec.kind, read }, site);

@@ -34,6 +34,8 @@ export type Trouble =
   | { kind: 'impossible'; problems: readonly Problem[] }
   /** Larger than a fact can hold. */
   | { kind: 'too large' }
+  /** More marks than a row may have. */
+  | { kind: 'too many marks' }
   | { kind: 'sides differ'; field: string; part: number }
   /** For the number with this key; the root is what keeps that one waiting. */
   | { kind: 'waits'; field: string; for: string; root: string; gone?: Gone }

@@ -32,9 +32,7 @@ export function MeasureDeeds(props: Props) {
   };
   return (
     <div class="deeds">
-      {fact === undefined && quantity.kind !== 'run' && (
-        <Deed words={words.type} onPress={() => onDeed('type')} />
-      )}
+      {fact === undefined && <Deed words={words.type} onPress={() => onDeed('type')} />}
       {measures && (
         <Deed
           words={fact === undefined ? words.measure : words.measureAgain}

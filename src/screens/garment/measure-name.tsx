@@ -2,7 +2,7 @@ import { measuresWords as words } from '#words/garment-measures-words.ts';
 import { NameEntry } from './name-entry.tsx';
 
 /** A quantity's kind, where it can be chosen. */
-export type MeasureKind = 'length' | 'count';
+export type MeasureKind = 'length' | 'count' | 'run';
 
 interface Props {
   first: string;
@@ -13,7 +13,7 @@ interface Props {
   onLeave: () => void;
 }
 
-const KINDS: readonly MeasureKind[] = ['length', 'count'];
+const KINDS: readonly MeasureKind[] = ['length', 'count', 'run'];
 
 /** Names a number of the garment. */
 export function MeasureName({ kinds, onName, ...given }: Props) {

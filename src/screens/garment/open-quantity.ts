@@ -19,6 +19,8 @@ export function openQuantity(
   const pending = pendingOf(state.record);
   const parts = pending && isSame(pending.place, place) ? pending.parts : quantity.parts;
   const { kind, name } = quantity;
-  const field = { key: VALUE, kind, label: words.number(name) };
-  return { fields: [{ field, place, ...textAt(parts, kind, bench), own: false }] };
+  // The places of a run are typed as a list.
+  const typed = kind === 'run' ? 'lengths' : kind;
+  const field = { key: VALUE, kind: typed, label: words.number(name) } as const;
+  return { fields: [{ field, place, ...textAt(parts, typed, bench), own: false }] };
 }

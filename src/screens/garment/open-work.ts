@@ -110,7 +110,10 @@ function writtenOut(
   bench: Bench,
 ): string | undefined {
   const now: Part = 'link' in part ? todays(state, part, side) : part;
-  if (!('put' in now) || typeof now.put !== 'number') return undefined;
+  if (!('put' in now)) return undefined;
+  if (typeof now.put === 'object') {
+    return now.put.marks.map(({ at }) => asTyped(at, bench)).join('; ');
+  }
   const said = now.kind === 'length' ? asTyped(exactLength(now.put), bench) : String(now.put);
   return now.put < 0 ? `(${said})` : said;
 }

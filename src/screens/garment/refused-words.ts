@@ -6,7 +6,14 @@ import {
 import type { Slot } from '../../garment/actions/slots.ts';
 import type { Refused } from '../../garment/actions/state.ts';
 import { readHome } from '../../garment/record/home.ts';
-import { LONGEST_NOTE, MOST_FACTS, MOST_PHOTOS, MOST_WORKS } from '../../garment/record/limits.ts';
+import {
+  LONGEST_NOTE,
+  MOST_FACTS,
+  MOST_LINKS,
+  MOST_PHOTOS,
+  MOST_ROW,
+  MOST_WORKS,
+} from '../../garment/record/limits.ts';
 import { fieldName, type Named, numberName, quantityName, workName } from './names.ts';
 import { pathWords } from './path-words.ts';
 import { type Telling, troubleWords } from './told-words.ts';
@@ -59,8 +66,18 @@ function takenWords(named: Named, by: readonly Slot[]): string {
 }
 
 function limitWords(limit: Extract<Refused, { why: 'limit' }>['limit']): string {
-  if (limit === 'works') return words.works(MOST_WORKS);
-  return limit === 'facts' ? words.facts(MOST_FACTS) : words.size;
+  switch (limit) {
+    case 'works':
+      return words.works(MOST_WORKS);
+    case 'facts':
+      return words.facts(MOST_FACTS);
+    case 'links':
+      return words.links(MOST_LINKS);
+    case 'row':
+      return words.row(MOST_ROW);
+    default:
+      return words[limit];
+  }
 }
 
 /** A work or a quantity by its name. */

@@ -10,7 +10,7 @@ import { readWords } from '#words/read-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { faultWords, problemSaid } from '../../controls/fault-words.ts';
 import { readHome } from '../../garment/record/home.ts';
-import { MOST_LINKS } from '../../garment/record/limits.ts';
+import { MOST_LINKS, MOST_ROW } from '../../garment/record/limits.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import type { Unsound } from '../../garment/record/sound.ts';
 import { isObject } from '../../garment/record/sound-values.ts';
@@ -45,7 +45,10 @@ function troubleIn(telling: Telling, key: string, trouble: Trouble): string {
     case 'reading':
       return readingWords(telling, { id, side }, trouble);
     case 'kinds':
-      return words.kinds(field(trouble.field), trouble.part + 1);
+      return words.kinds(
+        field(trouble.field),
+        takenIn(telling, { id, side, field: trouble.field }, trouble.part),
+      );
     case 'too many links':
       return words.tooManyLinks(field(trouble.field), MOST_LINKS);
     case 'absent':
@@ -56,6 +59,8 @@ function troubleIn(telling: Telling, key: string, trouble: Trouble): string {
       return trouble.problems.map((one) => problemSaid(one, field, telling.bench)).join(' ');
     case 'too large':
       return words.tooLarge(numberName(telling, key));
+    case 'too many marks':
+      return words.tooManyMarks(numberName(telling, key), MOST_ROW);
     case 'sides differ': {
       const { field: of, part } = trouble;
       return words.sidesDiffer(field(of), takenIn(telling, { id, side, field: of }, part));

@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import type { Action } from '../../garment/actions/act.ts';
-import type { State } from '../../garment/actions/state.ts';
+import type { Refused, State } from '../../garment/actions/state.ts';
 import { pendingOf } from '../../garment/actions/typing.ts';
 import { openWork } from './open-work.ts';
 import { useRested } from './use-rested.ts';
@@ -24,14 +24,18 @@ interface Given {
   bench: Bench;
   /** The calculation of the work, and how it is drawn, as far as they are there. */
   page: Calculation | undefined;
-  drawing: Drawing | undefined;
+  drawing: Drawing | 'awaited' | undefined;
   onAct: (action: Action) => void;
+  /** Why the last thing wasn't done. */
+  refused: Refused | undefined;
 }
 
 export type WorkInHand = ReturnType<typeof useWork>;
 
 /** A work that is open: the side in hand, what is typed, what it gives, what lies over its keys. */
-export function useWork({ state, work: id, bench, page, drawing, onAct }: Given) {
+export function useWork({ state, work: id, bench, page, drawing: coming, refused, onAct }: Given) {
+  const awaited = coming === 'awaited';
+  const drawing = awaited ? undefined : coming;
   const sides = state.answer.works.get(id)?.sides.map((one) => one.side) ?? [''];
   const [chosen, setSide] = useState(sides[0] ?? '');
   const side = sides.includes(chosen) ? chosen : (sides[0] ?? '');
@@ -58,7 +62,8 @@ export function useWork({ state, work: id, bench, page, drawing, onAct }: Given)
     setPanel(over);
   };
   return {
-    ...{ state, id, bench, side, sides, open, onDo, typing, gives, drawn, planned },
+    ...{ state, id, bench, side, sides, open, onDo, typing, gives, drawn, planned, awaited },
+    refusals: useRefusals(refused),
     ...{ panel, setPanel, more, setMore, show },
     headline: headlineOf(gives, state.answer, typed),
     pending,
@@ -74,6 +79,15 @@ export function useWork({ state, work: id, bench, page, drawing, onAct }: Given)
       typing.pick(touched.field);
     },
   };
+}
+
+/** How many things were refused since the work was opened. */
+function useRefusals(refused: Refused | undefined): number {
+  const met = useRef({ refused, count: 0 });
+  if (met.current.refused !== refused) {
+    met.current = { refused, count: met.current.count + (refused ? 1 : 0) };
+  }
+  return met.current.count;
 }
 
 function panelFor({ answer }: State, { gives }: Extract<Touch, { gives: unknown }>): Panel {

@@ -25,13 +25,15 @@ interface ListProps {
   /** Those that have no place there are wanted, too. */
   more: boolean;
   odd: Readonly<Record<string, string>> | undefined;
+  /** How often something typed was refused: the field that is typed into then shows what stands there. */
+  refusals: number;
   /** The id of the sentence that says what is wrong, and the field it is about. */
   wrong: { field: string; id: string } | undefined;
 }
 
 /** The fields as one list: a keyboard and a screen reader go through all, an eye sees those not drawn above. */
 export function WorkFields(props: ListProps) {
-  const { state, open, bench, typing, placed, more, odd, wrong } = props;
+  const { state, open, bench, typing, placed, more, odd, wrong, refusals } = props;
   const at = typing.field?.field.key;
   const isSeen = ({ field }: OpenField) => {
     if (at !== undefined) return field.key === at;
@@ -47,7 +49,10 @@ export function WorkFields(props: ListProps) {
           wrong: wrong?.field === field.key ? wrong.id : undefined,
         };
         return (
-          <div key={field.key} class={isSeen(one) ? 'seen' : 'unseen'}>
+          <div
+            key={`${field.key} ${field.key === at ? refusals : 0}`}
+            class={isSeen(one) ? 'seen' : 'unseen'}
+          >
             {field.kind === 'choice' ? (
               <ChoiceTile {...tile} />
             ) : taken.length > 0 ? (

@@ -26,7 +26,7 @@ type Props = WorkWays & { hand: WorkInHand; lacks: Lacks | undefined };
 /** What the thumb has of an open work: its sides, the ways on, its fields and their keys. */
 export function WorkHand(props: Props) {
   const { hand, lacks } = props;
-  const { state, open, bench, typing, panel, planned, pending, drawn } = hand;
+  const { state, open, bench, typing, panel, planned, pending, drawn, awaited } = hand;
   const at = typing.field;
   if (panel && panel.of !== 'links') return <WorkPanel hand={hand} onOff={props.onDone} />;
   const wrong = lacks?.field !== undefined && !pending && !lacks.soft ? lacks.field : undefined;
@@ -37,7 +37,8 @@ export function WorkHand(props: Props) {
       {open && (
         <WorkFields
           {...{ state, open, bench, typing }}
-          more={hand.more || !drawn}
+          refusals={hand.refusals}
+          more={hand.more || !(drawn || awaited)}
           placed={placedOn(drawn)}
           odd={planned?.odd}
           wrong={wrong === undefined ? undefined : { field: wrong, id: LACKS_ID }}

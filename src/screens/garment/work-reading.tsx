@@ -3,6 +3,7 @@ import { garmentWorkWords as words } from '#words/garment-work-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { Refused } from '../../garment/actions/state.ts';
 import { BeforeAfter } from './before-after.tsx';
+import { DrawingRoom } from './drawing-room.tsx';
 import { DrawnWork } from './drawn-work.tsx';
 import { numberName, workName } from './names.ts';
 import { refusedSaid, slotName } from './refused-words.ts';
@@ -30,6 +31,7 @@ export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
   const telling = { answer: state.answer, bench, here: id };
   const scroller = useScrolledUp(hand.typing.field?.field.key);
   const conflicts = open ? conflictsOf(telling, open) : [];
+  const rows = gives.filter(({ output }) => output.kind === 'run');
   const asPlanned = planned?.ok ? planned.answer : undefined;
   return (
     <main class="reading">
@@ -62,9 +64,8 @@ export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
             </p>
           ))}
         <Beside hand={hand} />
-        {gives
-          .filter(({ output }) => output.kind === 'run')
-          .map((row) => (
+        {!hand.awaited &&
+          rows.map((row) => (
             <Row
               key={row.home}
               row={row}
@@ -72,7 +73,7 @@ export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
               onMade={(fact) => hand.show({ of: 'made', home: row.home, fact })}
             />
           ))}
-        {hand.more && (
+        {!hand.awaited && hand.more && (
           <GivesList
             gives={gives}
             bench={bench}
@@ -110,12 +111,14 @@ function Beside({ hand }: { hand: WorkInHand }) {
           </button>
         </p>
       )}
-      {drawn && open && (
-        <DrawnWork
-          drawing={drawn}
-          labelOf={(one) => labelFor(one, { open, gives, at, onTouch: touch })}
-        />
-      )}
+      <DrawingRoom awaited={hand.awaited}>
+        {drawn && open && (
+          <DrawnWork
+            drawing={drawn}
+            labelOf={(one) => labelFor(one, { open, gives, at, onTouch: touch })}
+          />
+        )}
+      </DrawingRoom>
     </>
   );
 }

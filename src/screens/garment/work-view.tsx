@@ -18,7 +18,7 @@ export interface WorkViewProps extends WorkWays {
   bench: Bench;
   /** The calculation of the work, and how it is drawn, as far as they are there. */
   page: Calculation | undefined;
-  drawing: Drawing | undefined;
+  drawing: Drawing | 'awaited' | undefined;
   onAct: (action: Action) => void;
   /** Why the last thing wasn't done. */
   refused: Refused | undefined;

@@ -14,6 +14,8 @@ export interface KeepWish {
   /** An id, or nothing for a new garment of the name given. */
   garment: string;
   newName: string;
+  /** Which side of its work was measured. */
+  side?: string;
 }
 
 interface Props {
@@ -21,14 +23,19 @@ interface Props {
   first: KeepWish;
   hand: 'right' | 'left';
   said: string | undefined;
+  /** The sides of the work it was kept as, where something was measured. */
+  sides: readonly string[];
   onKeep: (wish: KeepWish) => void;
   onLeave: () => void;
 }
 
 /** Keeps a calculation on a garment, under a name. */
-export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Props) {
+export function KeepScreen({ garments, first, hand, said, sides, onKeep, onLeave }: Props) {
   const [wish, setWish] = useState(first);
   const missing = wish.name.trim() === '' || (wish.garment === '' && wish.newName.trim() === '');
+  // Under another name, or elsewhere, it is a new work without sides.
+  const inPlace = wish.name === first.name && wish.garment === first.garment;
+  const keep = () => onKeep(inPlace && sides[0] ? { side: sides[0], ...wish } : wish);
   const text = (key: 'name' | 'newName', label: string) => (
     <label>
       {label}
@@ -72,13 +79,30 @@ export function KeepScreen({ garments, first, hand, said, onKeep, onLeave }: Pro
             </span>
           </label>
           {wish.garment === '' && text('newName', words.newGarment)}
+          {inPlace && sides.length > 0 && (
+            <label>
+              {keepWords.side}
+              <span class="keys">
+                <select
+                  value={wish.side ?? sides[0]}
+                  onChange={(event) => setWish({ ...wish, side: event.currentTarget.value })}
+                >
+                  {sides.map((side) => (
+                    <option key={side} value={side}>
+                      {side}
+                    </option>
+                  ))}
+                </select>
+              </span>
+            </label>
+          )}
         </form>
       </main>
       <nav class="actions" aria-label={keepWords.keep}>
         <button type="button" onClick={onLeave}>
           {words.back}
         </button>
-        <button type="button" class="main" disabled={missing} onClick={() => onKeep(wish)}>
+        <button type="button" class="main" disabled={missing} onClick={keep}>
           {keepWords.keepIt}
         </button>
       </nav>

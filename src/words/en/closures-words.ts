@@ -25,6 +25,8 @@ const labels = {
   levelBy: 'To meet that level',
   sewn: 'Already sewn at',
   leastGap: 'Clear gap, at least',
+  follow: 'Follows the places',
+  offset: 'Further down by',
   item: 'What is placed',
   side: 'The other side',
   setBack: 'Set back from the edge',
@@ -46,6 +48,7 @@ export const closuresWords = {
   labels,
   items,
   none: 'none',
+  samePlaces: 'nothing',
   unknownWidth: 'not given',
   by: {
     count: 'Number',
@@ -110,6 +113,8 @@ export const closuresWords = {
     below: ' below',
     least: ' Of all ways to share the spaces out, these two differ least.',
     narrowed: (even: string) => `Less than the even ${even}, to keep the ends clear of the edges. `,
+    followed: (count: number, offset: string) =>
+      `The ${count === 1 ? 'place' : `${count} places`} it follows${offset === '' ? '' : `, each ${offset} further from the top edge`}.`,
     around: (asked: string) =>
       `What is sewn stays; the others go where the spaces are widest, then evenly${asked}.`,
     within: (pitch: string) => `, none wider than ${pitch}`,

@@ -25,6 +25,7 @@ export const measuresWords = {
   kind: 'What it is',
   length: 'a length',
   count: 'how many',
+  run: 'places',
   make: 'Add',
   cancel: 'Leave it',
   done: 'Done',

@@ -22,14 +22,16 @@ export const placeInGarment = {
 export const noNumberWords = {
   notGiven: (field: string) => `${field}: give a number.`,
   damaged: (field: string) => `${field}: what stands there can’t be read. Type it again.`,
-  kinds: (field: string, part: number) =>
-    `${field}: part ${part} is not of the kind that belongs there, as a count among lengths is not. Take another number.`,
+  kinds: (field: string, taken: string) =>
+    `${field}: ${taken} is not of the kind that belongs there, as a count among lengths is not. Take another number.`,
   tooManyLinks: (field: string, most: number) =>
     `${field}: it takes more than ${most} numbers. Make some of them one sum among the measures, and take that.`,
   absent: (name: string, field: string) =>
     `${name} is not there with what stands at ${field}. Change that, and it is there again.`,
   tooLarge: (name: string) =>
     `${name} comes to more than a kilometre. Check the numbers it is worked out from, and their units.`,
+  tooManyMarks: (name: string, most: number) =>
+    `${name} has more than ${most} marks. Check the numbers it is worked out from, and their units.`,
   sidesDiffer: (field: string, taken: string) =>
     `${field}: the sides of ${taken} differ. Say which of them is meant.`,
   circle: (path: string) =>
@@ -102,6 +104,12 @@ export const refusedWords = {
   facts: (most: number) =>
     `Not done: a garment holds ${most} things made at the most. Begin another garment for what is further.`,
   size: 'Not done: this garment is as large as one can be. Begin another garment for what is further.',
+  links: (most: number) =>
+    `Not done: a field takes ${most} numbers at the most. Make some of them one sum among the measures, and take that.`,
+  row: (most: number) =>
+    `Not done: a row has ${most} marks at the most. Make two rows of it, or give fewer.`,
+  length:
+    'Not done: a length is a kilometre at the most. Look at the number and at its unit, and type it again.',
   circle: (path: string) =>
     `Not done: each of these would need the one after it first: ${path}. Take another number, or type one.`,
   stale: 'Not done: the number on the key has changed. Look at it, then press again.',

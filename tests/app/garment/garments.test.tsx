@@ -194,6 +194,31 @@ test('what was measured on a page is kept as made, at its mark; of another plan 
   ]);
 });
 
+test('of a work done left and right it is asked which side was measured, and that one has it', async () => {
+  const kept = 'u=cm&opening=46.3&count=7&top=1.2&bottom=2.5';
+  await addGarment(store, newGarment('coat', 'Coat', 1));
+  start(`#/closures/keep?${kept}`);
+  await press('Keep it');
+  await waitFor(async () => expect(Object.keys((await onlyOne()).works)).toHaveLength(1));
+  const [id, work] = await onlyWork();
+  cleanup();
+  await addGarment(store, {
+    ...{ ...(await onlyOne()), id: 'sides', name: 'Sides' },
+    works: { [id]: { ...work, sides: ['left', 'right'] } },
+  });
+  start(`#/closures/keep?${kept}&made=3%3D15.8 cm&kept=sides.${id}`);
+  const side = await screen.findByLabelText<HTMLSelectElement>('Which side was measured');
+  expect([...side.options].map(({ value }) => value)).toEqual(['left', 'right']);
+  fireEvent.change(side, { target: { value: 'right' } });
+  await press('Keep it');
+  const sides = async () => (await here()).find((one) => one.id === 'sides') as Garment;
+  await waitFor(async () => expect(Object.keys((await sides()).facts)).toHaveLength(1));
+  expect(Object.values((await sides()).facts)).toMatchObject([
+    { home: homeOf(id, 'right', 'marks'), measured: 15.8 * 80_000 },
+  ]);
+  expect(Object.keys((await sides()).begun)).toEqual([homeOf(id, 'right', 'marks')]);
+});
+
 test('a measure of another plan is not taken along when it is kept, and said', async () => {
   await addGarment(store, newGarment('coat', 'Coat', 1));
   start('#/closures/follow?u=cm&opening=46.3&count=7&top=1.2&bottom=2.5&at=1');

@@ -61,7 +61,7 @@ export function randomParts(
   from: readonly Takeable[],
   links: number,
 ): Parts {
-  const kind = WANTED[spec.kind];
+  const kind = spec.takesRun ? 'run' : WANTED[spec.kind];
   if (!kind) return typed(spec.kind === 'choice' ? '' : '', 'mm');
   const fits = from.filter(([, its]) => its === kind);
   const link = (): Part => {

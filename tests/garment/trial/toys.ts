@@ -5,9 +5,9 @@ import {
   lengthOrNone,
   maybeCount,
   maybeLength,
-  maybeRun,
 } from '../../../src/calculation/field-spec.ts';
 import { type Outputs, outputOf, type Step } from '../../../src/calculation/output.ts';
+import { maybeRun } from '../../../src/calculation/run-field.ts';
 import { schema } from '../../../src/calculation/schema.ts';
 import { exactLength, length as units } from '../../../src/lengths/length.ts';
 import { type Outcome, refused } from '../../../src/sewing/problem.ts';
@@ -245,6 +245,7 @@ const follows = followOutput({
   name: 'Marks',
   kind: 'run',
   reads: ['row', 'by'],
+  decides: ['row'],
   step: step('close'),
   of: ({ row, by }) => {
     if (!row) return none('row');

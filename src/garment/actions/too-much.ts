@@ -1,0 +1,49 @@
+import type { FieldSpec } from '../../calculation/field-spec.ts';
+import { LONGEST } from '../../lengths/length.ts';
+import { type Limit, MOST_ROW } from '../record/limits.ts';
+import type { Parts } from '../record/record.ts';
+import { isRun } from '../record/sound-values.ts';
+import { type FieldText, fieldText } from '../work-out/field-text.ts';
+import { QUANTITY_SPECS } from '../work-out/quantity-node.ts';
+import type { State } from './state.ts';
+import type { FieldPlace } from './typing.ts';
+
+/** What a field would have too much of with these parts; undefined where it is within the limits. */
+export function tooMuchIn(state: State, place: FieldPlace, parts: Parts): Limit | undefined {
+  return tooMuch(parts, specOf(state, place));
+}
+
+/** The same of a length for itself, in 1/8000 mm. */
+export function tooLong(...lengths: readonly (number | undefined)[]): Limit | undefined {
+  return lengths.some((one) => one !== undefined && Math.abs(one) > LONGEST) ? 'length' : undefined;
+}
+
+/** The same of what a new quantity is to hold. */
+export function tooMuch(parts: Parts, spec: FieldSpec<unknown> | undefined): Limit | undefined {
+  const text = fieldText(parts);
+  if (text.trouble === 'too many links') return 'links';
+  // What is taken has its own limits, where it is worked out.
+  return spec && text.taken.length === 0 ? tooMuchTyped(text, spec) : undefined;
+}
+
+function tooMuchTyped({ text, how }: FieldText, spec: FieldSpec<unknown>): Limit | undefined {
+  const isLength = spec.kind === 'length' || spec.kind === 'lengths';
+  const read = isLength ? spec.read(text, how) : undefined;
+  if (!read) return undefined;
+  if (!read.ok) return read.fault.kind === 'too-long' ? 'length' : undefined;
+  const { value } = read;
+  const marks = isRun(value) ? value.marks.length : Array.isArray(value) ? value.length : 0;
+  // A run of more is no run that can be read again.
+  const isLonger = spec.takesRun === true && !isRun(value);
+  return isLonger || marks > MOST_ROW ? 'row' : undefined;
+}
+
+function specOf({ answer }: State, place: FieldPlace): FieldSpec<unknown> | undefined {
+  if ('quantity' in place) {
+    const kind = answer.sound.quantities.get(place.quantity)?.kind;
+    return kind && QUANTITY_SPECS[kind];
+  }
+  const gives = answer.works.get(place.work)?.gives;
+  const specs = typeof gives === 'object' ? gives.fields.specs : {};
+  return Object.hasOwn(specs, place.field) ? specs[place.field] : undefined;
+}
