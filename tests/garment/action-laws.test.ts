@@ -9,8 +9,9 @@ import { openBefore } from '../../src/garment/work-out/before-cut.ts';
 import { same } from '../../src/garment/work-out/same.ts';
 import { workOut } from '../../src/garment/work-out/work-out.ts';
 import { alike, frozen, plain } from './trial/compare.ts';
-import { dice } from './trial/dice.ts';
+import { type Dice, dice } from './trial/dice.ts';
 import { KNOWN } from './trial/known.ts';
+import { linkedGarment } from './trial/linked-garment.ts';
 import { randomAction } from './trial/random-action.ts';
 import { randomGarment } from './trial/random-garment.ts';
 import { soundFaults } from './trial/second-opinion.ts';
@@ -180,12 +181,25 @@ test('law 9: every way out leaves no conflict there, moves no fact and gives wha
   expect(ways).toBeGreaterThan(50);
 });
 
+/** Pieces that take their allowances from hems and seams, cut larger or smaller than asked. */
+function cutOtherwise(d: Dice): State {
+  let state = begin(linkedGarment(6 * d.int(1, 2)), KNOWN);
+  for (const { home, step } of state.answer.steps) {
+    const asked = state.answer.values.get(home);
+    if (step.stage !== 'cut' || !asked?.ok || typeof asked.value !== 'number') continue;
+    const measured = Math.round(asked.value) + d.int(-160_000, 160_000);
+    const id = `cut-${home}`;
+    state = act(state, { do: 'make', home, id, tape: 8000, measured, now }).state;
+  }
+  return state;
+}
+
 test('law 9, of what takes a difference up: as asked then, no fact moved, nothing else in the way, and undone whole', () => {
   let ways = 0;
   fc.assert(
     fc.property(seeds, (seed) => {
-      const shape = (['rows', 'half made', 'half made'] as const)[seed % 3];
-      const state = begin(randomGarment(seed, shape), KNOWN);
+      const random = () => begin(randomGarment(seed, seed % 4 === 1 ? 'rows' : 'half made'), KNOWN);
+      const state = seed % 2 === 0 ? cutOtherwise(dice(seed)) : random();
       const homes = new Set(state.answer.conflicts.map(({ home }) => home));
       for (const home of homes) {
         for (const { place, parts, after, answer: shown } of takeUps(state, home)) {
@@ -208,9 +222,9 @@ test('law 9, of what takes a difference up: as asked then, no fact moved, nothin
         }
       }
     }),
-    { ...GARMENTS, numRuns: 90 },
+    { ...GARMENTS, numRuns: 24 },
   );
-  expect(ways).toBeGreaterThan(8);
+  expect(ways).toBeGreaterThan(20);
 });
 
 test('law 9, of what a maker allows: kept with any way, it leaves no conflict, and lets later ones within it be', () => {

@@ -118,8 +118,11 @@ function addRing(d: Dice, draft: Draft): void {
 
 function relink(d: Dice, draft: Draft, times: number): void {
   const all = takeable(draft);
+  // In every other one the ring stays as it is, with others hanging on it.
+  const kept = d.chance(0.5) ? 'w90' : 'none';
+  const ids = Object.keys(draft.works).filter((id) => !id.startsWith(kept));
   for (let k = 0; k < times; k++) {
-    const id = d.of(Object.keys(draft.works));
+    const id = d.of(ids);
     const work = draft.works[id] as Work;
     const [key, spec] = d.of(Object.entries(givesOf(work)?.fields.specs ?? {}));
     if (spec.kind === 'choice') continue;

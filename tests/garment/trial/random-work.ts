@@ -54,6 +54,9 @@ const WANTED: Readonly<Record<string, Kind>> = {
   run: 'run',
 };
 
+/** How often a row follows another where it may. */
+const FOLLOWS = 0.4;
+
 /** What may stand in a field: a link, a sum with one or two, or a typed number. */
 export function randomParts(
   d: Dice,
@@ -70,6 +73,8 @@ export function randomParts(
   };
   if (spec.hint !== undefined && d.chance(0.4)) return typed('', 'mm');
   if (kind === 'run') return fits.length > 0 ? [link()] : typed('', 'mm');
+  // A row follows another now and then, and else is spaced by itself.
+  if (spec.takesRun && !d.chance(FOLLOWS)) return typed('', 'mm');
   if (fits.length === 0 || !d.chance(links)) return typed(near(d, spec), 'mm');
   const roll = d.next();
   if (roll < 0.6) return [link()];
