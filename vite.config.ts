@@ -81,6 +81,8 @@ const TOGETHER = {
     'src/garment/record/read-record.ts',
     'src/drawing/lacing-figure.ts',
     'src/drawing/strip-figure.ts',
+    'src/calculation/run-field.ts',
+    'src/sewing/followed-row.ts',
     'src/sewing/respacing.ts',
     'src/sewing/two-pitches.ts',
     'src/sewing/strip-joined.ts',

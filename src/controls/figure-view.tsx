@@ -67,13 +67,7 @@ export function drawn(shape: FigureShape, place: Place) {
     );
   }
   const points = shape.points.map(place).map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`);
-  const made = shape.ring?.made;
-  const ring = shape.ring
-    ? made === undefined
-      ? ' ring'
-      : made
-        ? ' ring made'
-        : ' ring open'
-    : '';
-  return <path class={`line-${shape.line}${ring}`} d={`M${points.join('L')}`} />;
+  const ring = shape.ring ? ' ring' : '';
+  const made = shape.made === undefined ? '' : shape.made ? ' made' : ' open';
+  return <path class={`line-${shape.line}${ring}${made}`} d={`M${points.join('L')}`} />;
 }

@@ -5,7 +5,7 @@ export function circle(
   { x, y }: Point,
   radius: number,
   style: 'cut' | 'hole' = 'cut',
-): FigureShape {
+): Extract<FigureShape, { line: string }> {
   const points = Array.from({ length: 13 }, (_, i) => {
     const turn = (i / 12) * 2 * Math.PI;
     return { x: x + radius * Math.cos(turn), y: y + radius * Math.sin(turn) };

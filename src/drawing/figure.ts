@@ -22,12 +22,9 @@ export type FigureShape =
       line: LineStyle;
       points: readonly Point[];
       /** The circle that the points go round, for those who can draw one. */
-      ring?: {
-        at: Point;
-        radius: number;
-        /** Of a mark of a row: whether it is made, and filled, or to come, and open. */
-        made?: boolean;
-      };
+      ring?: { at: Point; radius: number };
+      /** Of marks of a row: whether they are made, and full, or to come, and open. */
+      made?: boolean;
     }
   | { label: string; at: Point };
 

@@ -12,24 +12,50 @@ export interface StandingRow {
   made: readonly boolean[];
 }
 
-/** Of a longer row every second or third is drawn, so that no drawing takes long. */
-const MOST_DRAWN = 250;
+/** Of more marks no ring would be told from the next: what is made, and what is to come, are bands. */
+const MOST_RINGS = 40;
 /** A mark of a row of its own, in parts of its line; and the most of the space to its neighbour. */
 const MARK = 0.014;
 const OF_SPACE = 0.42;
 
-/** The marks of a row as rings, each told as made or to come. @param place where a mark is, in mm */
+/**
+ * The marks of a row along a level line, each told as made or to come: as rings, or where they are many as
+ * bands from the first to the last that follow each other.
+ * @param place where a mark is, in mm
+ */
 export function rowMarks(
+  row: StandingRow,
+  place: (at: ExactLength) => Point,
+  radius: number,
+): FigureShape[] {
+  const { marks } = row.run;
+  if (marks.length > MOST_RINGS) return bands(row, place, radius);
+  return marks.map(({ at }, rank) => {
+    return { ...circle(place(at), radius, 'hole'), made: row.made[rank] === true };
+  });
+}
+
+function bands(
   { run: { marks }, made }: StandingRow,
   place: (at: ExactLength) => Point,
   radius: number,
 ): FigureShape[] {
-  const every = Math.max(1, Math.ceil(marks.length / MOST_DRAWN));
-  return marks.flatMap(({ at }, rank) => {
-    if (rank % every !== 0) return [];
-    const shape = circle(place(at), radius, 'hole');
-    const ring = 'ring' in shape && shape.ring;
-    return ring ? [{ ...shape, ring: { ...ring, made: made[rank] === true } }] : [];
+  const places = marks.map(({ at }) => place(at));
+  const isMade = (rank: number) => made[rank] === true;
+  const starts = places.flatMap((_, i) => (i === 0 || isMade(i) !== isMade(i - 1) ? [i] : []));
+  return starts.map((from, i) => {
+    const to = (starts[i + 1] ?? places.length) - 1;
+    const [left, right] = [places[from], places[to]] as [Point, Point];
+    const [start, end] = [left.x - radius / 2, right.x + radius / 2];
+    const [top, foot] = [left.y - radius, left.y + radius];
+    const points = [
+      { x: start, y: top },
+      { x: end, y: top },
+      { x: end, y: foot },
+      { x: start, y: foot },
+      { x: start, y: top },
+    ];
+    return { line: 'hole', points, made: isMade(from) };
   });
 }
 
@@ -53,8 +79,14 @@ function rowUnder(above: Figure, row: StandingRow): FigureShape[] {
     lineThrough('cloth', at(0), at(long)),
     across('cloth', 0),
     across('cloth', long),
-    ...rowMarks(row, along, Math.min(MARK * wide, OF_SPACE * leastSpace(places, wide / long))),
+    ...rowMarks(row, along, radiusFor(places, wide, long)),
   ];
+}
+
+/** Rings that don't touch; a band is as high as a ring of a short row. */
+function radiusFor(places: readonly number[], wide: number, long: number): number {
+  if (places.length > MOST_RINGS) return MARK * wide;
+  return Math.min(MARK * wide, OF_SPACE * leastSpace(places, wide / long));
 }
 
 function leastSpace(places: readonly number[], scale: number): number {

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { FieldPlace } from '../../garment/actions/typing.ts';
 import { isMade } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
@@ -20,6 +20,7 @@ type Props = HandProps & {
 export function WorkPlace(props: Props) {
   const { state, work, bench, hand, store, id, to, onDone } = props;
   const parts = useWorkParts(state, work);
+  const since = useRef(state.log.at(-1)?.id ?? 0).current;
   const [read, setRead] = useState<FieldPlace>();
   const back = () => setRead(undefined);
   if (read) {
@@ -35,7 +36,7 @@ export function WorkPlace(props: Props) {
   };
   return (
     <WorkView
-      {...{ state, work, bench, onDone }}
+      {...{ state, work, bench, since, onDone }}
       {...parts}
       refused={hand.refused}
       onAct={hand.act}

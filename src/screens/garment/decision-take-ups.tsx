@@ -24,7 +24,7 @@ export function DecisionTakeUps({ state, home, bench, onAct, onDone }: Props) {
           onDone();
         };
         return (
-          <button type="button" key={JSON.stringify(place)} onClick={take}>
+          <button type="button" class="way" key={JSON.stringify(place)} onClick={take}>
             {words.takeUp(nameOf(way, state))}
             <small>
               <Rich text={priceOf(way, { state, bench })} />

@@ -37,7 +37,7 @@ export function DecisionWays(props: Props) {
           onDone();
         };
         return (
-          <button type="button" key={one.way} onClick={take}>
+          <button type="button" class="way" key={one.way} onClick={take}>
             {title}
             <small>
               <Rich text={price} />

@@ -10,12 +10,14 @@ import { AllowKey, useAllow } from './decision-allow.tsx';
 import type { DecisionProps } from './decision-props.ts';
 import { DecisionTakeUps } from './decision-take-ups.tsx';
 import { DecisionWays } from './decision-ways.tsx';
+import workCss from './garment-work.css?inline';
 import { MadeOtherwise } from './made-otherwise.tsx';
 import { MeasureEntry } from './measure-entry.tsx';
 import { numberName, workName } from './names.ts';
 import { RowDots } from './row-dots.tsx';
 import { WhatIsAsked } from './what-is-asked.tsx';
 
+adopt(workCss);
 adopt(css);
 
 /** What is made otherwise than asked: every way to go on, with its numbers, before one is taken. */
@@ -33,7 +35,15 @@ export function Decision(props: DecisionProps) {
   const { allow, ...allowing } = useAllow(allowedAt(state, home));
   if (allowing.types) {
     return (
-      <div class="bench decision" data-hand={bench.hand}>
+      <div class="bench garment-work" data-hand={bench.hand}>
+        <div class="reading">
+          <header>
+            <h1>{numberName(telling, home)}</h1>
+          </header>
+          <div class="scroll decision-what">
+            <WhatIsAsked {...{ state, home, bench, conflict, cause }} />
+          </div>
+        </div>
         <MeasureEntry
           {...{ bench, kind: 'length', label: words.allowing, deed: words.allowIt }}
           onKeep={allowing.keep}
@@ -52,7 +62,7 @@ export function Decision(props: DecisionProps) {
         {row && typeof row.value === 'object' && (
           <RowDots row={{ run: row.value, made: row.made ?? [] }} />
         )}
-        <WhatIsAsked state={state} home={home} bench={bench} conflict={conflict} cause={cause} />
+        <WhatIsAsked {...{ state, home, bench, conflict, cause }} />
         <div class="ways">
           <DecisionWays {...props} conflict={conflict} allow={allow} />
           <DecisionTakeUps {...props} />

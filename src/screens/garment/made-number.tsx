@@ -28,7 +28,8 @@ export function MadeNumber({ state, home, fact: id, bench, onDo, onName, onBack 
   const kind = state.answer.nodes.get(home)?.kind ?? 'length';
   const text = (value: number) => valueText(kind, value, bench);
   const mark = fact.mark ? `, ${fact.mark.rank + 1}` : '';
-  const name = numberName({ answer: state.answer }, home) + mark;
+  const here = state.answer.nodes.get(home)?.id;
+  const name = numberName({ answer: state.answer, here }, home) + mark;
   const measured = fact.measured === undefined ? '' : text(fact.measured);
   if (measures) {
     return (
@@ -47,7 +48,7 @@ export function MadeNumber({ state, home, fact: id, bench, onDo, onName, onBack 
   }
   const said = [words.planned(text(fact.plan)), words.shown(text(fact.shown))];
   return (
-    <section class="panel" aria-label={name}>
+    <section class="panel made" aria-label={name}>
       <h2>{name}</h2>
       <p>
         <Rich text={[...said, ...(measured ? [words.measured(measured)] : [])].join(' · ')} />

@@ -28,12 +28,23 @@ interface Given {
   onAct: (action: Action) => void;
   /** Why the last thing wasn't done. */
   refused: Refused | undefined;
+  /** The last change before the work was opened, where that was before it is shown, as when a tape was read for it. */
+  since?: number | undefined;
 }
 
 export type WorkInHand = ReturnType<typeof useWork>;
 
 /** A work that is open: the side in hand, what is typed, what it gives, what lies over its keys. */
-export function useWork({ state, work: id, bench, page, drawing: coming, refused, onAct }: Given) {
+export function useWork({
+  state,
+  work: id,
+  bench,
+  page,
+  drawing: coming,
+  refused,
+  since,
+  onAct,
+}: Given) {
   const awaited = coming === 'awaited';
   const drawing = awaited ? undefined : coming;
   const sides = state.answer.works.get(id)?.sides.map((one) => one.side) ?? [''];
@@ -68,7 +79,7 @@ export function useWork({ state, work: id, bench, page, drawing: coming, refused
     headline: headlineOf(gives, state.answer, typed),
     pending,
     rested: useRested(state.record.pending),
-    last: useLast(state, id),
+    last: useLast(state, id, since),
     chooseSide: (one: string) => {
       typing.settle();
       setSide(one);
@@ -98,8 +109,8 @@ function panelFor({ answer }: State, { gives }: Extract<Touch, { gives: unknown 
 }
 
 /** The last change of this work since it was opened, which can be taken back here. */
-function useLast({ log }: State, id: string) {
-  const newest = log.at(-1)?.id ?? 0;
+function useLast({ log }: State, id: string, since: number | undefined) {
+  const newest = since ?? log.at(-1)?.id ?? 0;
   const first = useRef(newest);
   const last = [...log].reverse().find(({ press }) => !press);
   const slot = last?.edits[0]?.slot;

@@ -20,6 +20,7 @@ export interface WorkViewProps extends WorkWays {
   page: Calculation | undefined;
   drawing: Drawing | 'awaited' | undefined;
   onAct: (action: Action) => void;
+  since?: number | undefined;
   /** Why the last thing wasn't done. */
   refused: Refused | undefined;
 }
