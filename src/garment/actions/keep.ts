@@ -1,6 +1,6 @@
 import { LENGTH_ALONE, quantityOf, type Typed, workOf } from '../record/from-second.ts';
-import { begunIn, factsOf } from '../record/made-in-second.ts';
 import { homeOf, readHome } from '../record/home.ts';
+import { begunIn, factsOf } from '../record/made-in-second.ts';
 import { newGarment } from '../record/new-garment.ts';
 import type { Fact, Garment, Part, Work } from '../record/record.ts';
 import { numberOf } from '../record/sound.ts';

@@ -151,6 +151,30 @@ test('a number is added with its kind, and typed', () => {
   expect(added).toMatchObject({ name: 'Buttons', kind: 'count', rank: 4 });
 });
 
+test('places of marks are a number of the garment too: typed as a list, or a row of a work taken', async () => {
+  const { state } = show();
+  press('Add a number');
+  fireEvent.input(screen.getByLabelText('Name'), { target: { value: 'Buttonholes' } });
+  press('places');
+  press('Add');
+  const input = await screen.findByLabelText<HTMLInputElement>(/^Buttonholes/);
+  fireEvent.input(input, { target: { value: '1.2; 8.3; 15.8' } });
+  press('Done');
+  const [id] = [...state().answer.sound.quantities].find(
+    ([, { name }]) => name === 'Buttonholes',
+  ) ?? [''];
+  const places = (of: State) => {
+    const run = value(of, id);
+    return typeof run === 'object' ? run.marks.map(({ at }) => at / mm(10)) : [];
+  };
+  expect(places(state())).toEqual([1.2, 8.3, 15.8]);
+  press('Type it anew');
+  press('From the garment');
+  fireEvent.click(await screen.findByRole('button', { name: /^Hooks · Places of the closures/ }));
+  press('Done');
+  expect(places(state())).toHaveLength(7);
+});
+
 test('a sum is added and taken together from the garment, link by link', () => {
   const { state } = show(waistcoat);
   press('Add a sum');
