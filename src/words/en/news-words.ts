@@ -3,6 +3,16 @@ export const newsWords = {
   title: 'What is new',
   releases: [
     {
+      date: '30 November 2026',
+      says: [
+        'Measures of the wearer, each with where and how it is taken. Fit: body and ease against what the pieces give; what an opening passes; where a vent begins.',
+        'Pieces to cut, whose edges take what their works need; a change shared over seams and darts; two edges matched from notch to notch.',
+        'What to have at hand, from the works themselves; a garment on paper, its steps to tick; a garment handed on as a file or a link; a backup sent to another app.',
+        'At home: steps passed over, made before the app knew, made together; works moved in their order; a note and a photo at a step.',
+        'Every calculation is found by its name or by what it is for.',
+      ],
+    },
+    {
       date: '29 November 2026',
       says: [
         'A garment knows its numbers: fields take them from each other, and what is made stays as it was made. With one open, the app starts at its next number, large, with Made under the thumb; before a cut it shows what to check.',
