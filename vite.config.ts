@@ -66,12 +66,15 @@ const TOGETHER = {
   /** What comes just after the first answer, on every calculation; and the record of a garment. */
   late: [
     'src/calculations/list.ts',
+    'src/words/en/calculation-names.ts',
     'src/calculations/convert/convert.ts',
     'src/controls/answer-parts.tsx',
     'src/controls/choice-tile.tsx',
     'src/controls/choices.tsx',
     'src/controls/fault-list.tsx',
+    'src/controls/make-pdf.tsx',
     'src/controls/offers.tsx',
+    'src/controls/paper-choice.tsx',
     'src/controls/run-tape.tsx',
     'src/app/start/modes.tsx',
     'src/app/start/places.tsx',
