@@ -157,7 +157,9 @@ test('places of marks are a number of the garment too: typed as a list, or a row
   fireEvent.input(screen.getByLabelText('Name'), { target: { value: 'Buttonholes' } });
   press('places');
   press('Add');
-  const input = await screen.findByLabelText<HTMLInputElement>(/^Buttonholes/);
+  const input = await screen.findByLabelText<HTMLInputElement>(/^Buttonholes/, {
+    selector: 'input',
+  });
   fireEvent.input(input, { target: { value: '1.2; 8.3; 15.8' } });
   press('Done');
   const [id] = [...state().answer.sound.quantities].find(
