@@ -12,13 +12,15 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const tops = (page: Page) =>
-  page.locator('.home nav a').evaluateAll((all) => all.map((a) => a.getBoundingClientRect().top));
+  page
+    .locator('.home[data-hand] nav a')
+    .evaluateAll((all) => all.map((a) => a.getBoundingClientRect().top));
 
 test.each([SMALL_PHONE, PHONE])(
   'nothing of it moves under the thumb while the app stores itself and says so (%o)',
   async (size) => {
     const { page, close } = await openApp(browser, inject('address'), { at: '#/', size });
-    await page.locator('.home nav a').first().waitFor();
+    await page.locator('.home[data-hand] nav a').first().waitFor();
     const before = await tops(page);
     await page.locator('.home .news').first().waitFor();
     expect(await tops(page)).toEqual(before);
