@@ -42,7 +42,7 @@ describe('a row that follows another', () => {
     ]);
   });
 
-  test('law: any rising places on the opening are kept to the last 1/8000 mm, and the spaces add up', () => {
+  test('law: rising places on the opening are kept to the last 1/8000 mm, and the spaces add up', () => {
     const places = fc.uniqueArray(fc.integer({ min: 0, max: 463 * 8000 }), {
       minLength: 1,
       maxLength: 60,

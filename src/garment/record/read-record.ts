@@ -5,7 +5,7 @@ import type { Garment, Kept } from './record.ts';
 
 const MAPS = ['quantities', 'works', 'facts', 'begun', 'decisions'] as const;
 
-/** What a garment has from a later build on, if it has any. */
+/** What a garment may have from a later build on. */
 const LATER = ['passed', 'notes', 'materials'] as const;
 
 /**

@@ -154,7 +154,7 @@ test('two tabs: back one takes back what that tab has made last, not what the ot
   await kept(there);
   const { facts, begun } = await onDisk(store);
   expect(Object.keys(facts)).toEqual(['b']);
-  // The row is begun as long as any of it is made.
+  // The row is begun while one mark of it is made.
   expect(Object.keys(begun)).toEqual([HOOKS]);
   expect(there.refused()).toBeUndefined();
   here.look();
