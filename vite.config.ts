@@ -2,8 +2,8 @@ import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
-import { homeWords, SCREEN_WORDS } from '#words/home-words.ts';
-import { pageWords } from '#words/page-words.ts';
+import { homeWords, SCREEN_WORDS } from '#words/phone/home-words.ts';
+import { pageWords } from '#words/phone/page-words.ts';
 import { engine } from './.ci/engine.mjs';
 import { licences } from './.ci/licences.mjs';
 import Order from './.ci/order.mjs';
@@ -66,7 +66,7 @@ const TOGETHER = {
   /** What comes just after the first answer, on every calculation; and the record of a garment. */
   late: [
     'src/calculations/list.ts',
-    'src/words/en/calculation-names.ts',
+    'src/words/en/calculations/calculation-names.ts',
     'src/calculations/convert/convert.ts',
     'src/controls/answer-parts.tsx',
     'src/controls/choice-tile.tsx',

@@ -1,4 +1,4 @@
-import { figureWords } from '#words/figure-words.ts';
+import { figureWords } from '#words/common/figure-words.ts';
 import { type ExactLength, exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { inPlaceOrder, runAsMade } from '../sewing/made-run.ts';

@@ -1,5 +1,5 @@
-import { doubtWords } from '#words/doubt-words.ts';
-import { markWords } from '#words/mark-words.ts';
+import { doubtWords } from '#words/common/doubt-words.ts';
+import { markWords } from '#words/common/mark-words.ts';
 import { upToGraduation } from '../lengths/graduation.ts';
 import { exactLength } from '../lengths/length.ts';
 import { readLength } from '../lengths/read-length.ts';

@@ -1,4 +1,4 @@
-import { turnedWords as turned } from '#words/turned-words.ts';
+import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import { foldShare } from '../sewing/hem-folds.ts';
 import type { Bench } from './bench.ts';

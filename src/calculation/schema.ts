@@ -1,4 +1,4 @@
-import { schemaWords } from '#words/schema-words.ts';
+import { schemaWords } from '#words/common/schema-words.ts';
 import type { Read } from '../lengths/read-fault.ts';
 import type { Bench } from './bench.ts';
 import type { Calculation, Draft, Fault, Field } from './calculation.ts';

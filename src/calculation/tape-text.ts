@@ -1,4 +1,4 @@
-import { markWords, tapeWords } from '#words/mark-words.ts';
+import { markWords, tapeWords } from '#words/common/mark-words.ts';
 import { downToGraduation, toGraduation, upToGraduation } from '../lengths/graduation.ts';
 import { type ExactLength, exactLength, inches, mm, ZERO } from '../lengths/length.ts';
 import { remainder, type Shown, showExact, shownText, showOnTape } from '../lengths/show-length.ts';

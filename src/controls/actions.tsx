@@ -1,4 +1,4 @@
-import { viewWords } from '#words/control-words.ts';
+import { viewWords } from '#words/controls/control-words.ts';
 import type { Field, Work } from '../calculation/calculation.ts';
 import type { Page } from '../calculation/page.ts';
 import { isLength } from './pad-keys.ts';

@@ -1,5 +1,5 @@
 import { useMemo, useRef } from 'preact/hooks';
-import { viewWords } from '#words/control-words.ts';
+import { viewWords } from '#words/controls/control-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import {
   type Calculation,

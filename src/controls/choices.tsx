@@ -1,5 +1,5 @@
 import { useLayoutEffect } from 'preact/hooks';
-import { padWords } from '#words/pad-words.ts';
+import { padWords } from '#words/controls/pad-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
 import { adopt } from './adopt.ts';

@@ -1,4 +1,4 @@
-import { answerWords } from '#words/mark-words.ts';
+import { answerWords } from '#words/common/mark-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import { type Fault, type Field, isUnfinished } from '../calculation/calculation.ts';
 import { faultWords } from './fault-words.ts';

@@ -1,6 +1,6 @@
-import { type ProblemSay, problemWords } from '#words/problem-words.ts';
-import { readStepsWords } from '#words/read-steps-words.ts';
-import { readWords } from '#words/read-words.ts';
+import { readWords } from '#words/common/read-words.ts';
+import { type ProblemSay, problemWords } from '#words/controls/problem-words.ts';
+import { readStepsWords } from '#words/controls/read-steps-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Fault } from '../calculation/calculation.ts';
 import { bound, exactly } from '../calculation/tape-text.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import { fieldWords } from '#words/control-words.ts';
+import { fieldWords } from '#words/controls/control-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
 import { isLength } from './pad-keys.ts';

@@ -1,4 +1,4 @@
-import { figureWords } from '#words/figure-words.ts';
+import { figureWords } from '#words/common/figure-words.ts';
 import { boundsOf, type Figure, type FigureShape, stylesOf } from '../drawing/figure.ts';
 import { adopt } from './adopt.ts';
 import css from './figure.css?inline';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { findWords, PASSED_OVER } from '#words/find-words.ts';
+import { findWords, PASSED_OVER } from '#words/calculations/find-words.ts';
 import { found, type Sought } from '../calculation/find.ts';
 import { adopt } from './adopt.ts';
 import css from './find-among.css?inline';

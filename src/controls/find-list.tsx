@@ -1,6 +1,6 @@
-import { CALCULATION_NAMES } from '#words/calculation-names.ts';
-import { calculationUses } from '#words/calculation-uses.ts';
-import { findWords } from '#words/find-words.ts';
+import { CALCULATION_NAMES } from '#words/calculations/calculation-names.ts';
+import { calculationUses } from '#words/calculations/calculation-uses.ts';
+import { findWords } from '#words/calculations/find-words.ts';
 import { type Choosable, FindAmong } from './find-among.tsx';
 
 interface Props {

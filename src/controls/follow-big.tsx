@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { followWords } from '#words/follow-words.ts';
+import { followWords } from '#words/controls/follow-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import { exactly, onTape, wordOf } from '../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../lengths/length.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 
-import { followWords } from '#words/follow-words.ts';
+import { followWords } from '#words/controls/follow-words.ts';
 
 interface Props {
   words: string;

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { followWords } from '#words/follow-words.ts';
+import { followWords } from '#words/controls/follow-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import type { Calculation, NamedRun } from '../calculation/calculation.ts';
 import { type Made, withRecord } from '../calculation/made.ts';

@@ -1,7 +1,7 @@
 import type { ComponentChildren, ComponentProps } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { followWords } from '#words/follow-words.ts';
-import { spoken } from '#words/spoken.ts';
+import { spoken } from '#words/common/spoken.ts';
+import { followWords } from '#words/controls/follow-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import type { NamedRun } from '../calculation/calculation.ts';
 import { onTape, wordOf } from '../calculation/tape-text.ts';

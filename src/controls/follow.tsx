@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { followWords } from '#words/follow-words.ts';
+import { followWords } from '#words/controls/follow-words.ts';
 import { followedRun } from '../calculation/as-made.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Calculation, NamedRun } from '../calculation/calculation.ts';

@@ -1,4 +1,4 @@
-import { followWords } from '#words/follow-words.ts';
+import { followWords } from '#words/controls/follow-words.ts';
 import { Rich } from './rich.tsx';
 
 interface Props {

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { viewWords } from '#words/control-words.ts';
-import { followWords } from '#words/follow-words.ts';
-import { madeWords } from '#words/made-words.ts';
-import { readWords } from '#words/read-words.ts';
+import { madeWords } from '#words/common/made-words.ts';
+import { readWords } from '#words/common/read-words.ts';
+import { viewWords } from '#words/controls/control-words.ts';
+import { followWords } from '#words/controls/follow-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import { readLength } from '../lengths/read-length.ts';
 import { FieldTile } from './field-tile.tsx';

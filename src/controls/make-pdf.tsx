@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { paperWords as words } from '#words/paper-words.ts';
+import { paperWords as words } from '#words/paper/paper-words.ts';
 import type { PaperPage } from '../drawing/paper-job.ts';
 import type { PaperServices } from './paper-services.ts';
 

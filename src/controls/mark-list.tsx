@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { markWords } from '#words/mark-words.ts';
-import { placeWords } from '#words/place-words.ts';
+import { markWords } from '#words/common/mark-words.ts';
+import { placeWords } from '#words/common/place-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
 import { exactly, onTape, wordOf } from '../calculation/tape-text.ts';
 import { settled } from '../lengths/length.ts';

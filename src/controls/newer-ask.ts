@@ -1,4 +1,4 @@
-import type { newerWords } from '#words/newer-words.ts';
+import type { newerWords } from '#words/phone/newer-words.ts';
 
 /**
  * What to say where something could not be fetched because the app's host has a newer build;

@@ -1,4 +1,4 @@
-import { newerWords } from '#words/newer-words.ts';
+import { newerWords } from '#words/phone/newer-words.ts';
 
 /*
  * Fetched ahead of need, by what watches over the app's being on the phone

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 
-import { loadNewer, type newerWords } from '#words/newer-words.ts';
+import { loadNewer, type newerWords } from '#words/phone/newer-words.ts';
 import { askNewer } from './newer-ask.ts';
 
 /**

@@ -1,5 +1,5 @@
-import { offerWords } from '#words/mark-words.ts';
-import { asDecimals, asThousands } from '#words/read-words.ts';
+import { offerWords } from '#words/common/mark-words.ts';
+import { asDecimals, asThousands } from '#words/common/read-words.ts';
 import type { Draft, Fault, Offer, Work } from '../calculation/calculation.ts';
 import { Rich } from './rich.tsx';
 

@@ -1,4 +1,4 @@
-import { padWords } from '#words/pad-words.ts';
+import { padWords } from '#words/controls/pad-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
 import { STEP } from '../lengths/graduation.ts';

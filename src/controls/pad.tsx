@@ -1,5 +1,5 @@
 import { useMemo, useRef } from 'preact/hooks';
-import { padWords } from '#words/pad-words.ts';
+import { padWords } from '#words/controls/pad-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
 import { unitOfTail } from './pad-edit.ts';

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { tapeWords } from '#words/mark-words.ts';
+import { tapeWords } from '#words/common/mark-words.ts';
 import { drawnRun } from '../calculation/as-made.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { NamedRun } from '../calculation/calculation.ts';

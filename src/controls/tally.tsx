@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { centreWords } from '#words/centre-words.ts';
+import { centreWords } from '#words/calculations/centre-words.ts';
 import type { Answer } from '../calculation/calculation.ts';
 import type { Page } from '../calculation/page.ts';
 import { adopt } from './adopt.ts';

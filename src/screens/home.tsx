@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 
-import { homeWords, SCREEN_WORDS } from '#words/home-words.ts';
+import { homeWords, SCREEN_WORDS } from '#words/phone/home-words.ts';
 
 interface Props {
   hand: 'right' | 'left';

@@ -1,4 +1,4 @@
-import { demoWords } from '#words/demo-words.ts';
+import { demoWords } from '#words/garment/demo-words.ts';
 import { demoGarment } from '../../src/garment/actions/demo.ts';
 import type { Fields, Garment, Link, Part, Work } from '../../src/garment/record/record.ts';
 import { KNOWN } from '../garment/trial/known.ts';

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
-import { garmentKeepWords } from '#words/garment-keep-words.ts';
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentKeepWords } from '#words/garment/garment-keep-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
 import { garmentWith, putGarments } from './kept-garments.ts';
 import { median, SLOWER } from './press.ts';

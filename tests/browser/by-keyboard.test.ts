@@ -1,7 +1,7 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { garmentListWords } from '#words/garment-list-words.ts';
-import { garmentWords } from '#words/garment-words.ts';
+import { garmentListWords } from '#words/garment/garment-list-words.ts';
+import { garmentWords } from '#words/garment/garment-words.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
 import { IN_HAND } from './in-hand.ts';
 import { settled } from './settled.ts';

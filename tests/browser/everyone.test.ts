@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { phoneWords } from '#words/phone-words.ts';
+import { phoneWords } from '#words/phone/phone-words.ts';
 import { inGate, THOROUGH } from '../thorough.ts';
 import { nameless } from './announced.ts';
 import { axeFaults } from './axe.ts';

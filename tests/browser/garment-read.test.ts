@@ -1,5 +1,5 @@
 import { expect, inject, test } from 'vitest';
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
 import { IN_HAND } from './in-hand.ts';
 import { onScreen, photoOf } from './tape-pictures.ts';

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { licenceWords } from '#words/licence-words.ts';
+import { licenceWords } from '#words/phone/licence-words.ts';
 import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, SMALL_PHONE, waitUntilKept } from './harness.ts';
 

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { phoneWords } from '#words/phone-words.ts';
+import { phoneWords } from '#words/phone/phone-words.ts';
 import { launchBrowser, openApp, PHONE, SMALL_PHONE, waitUntilKept } from './harness.ts';
 
 /** The list of all calculations: what the app says of this phone comes and goes beside it. */

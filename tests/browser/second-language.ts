@@ -1,6 +1,6 @@
 import { cp, mkdtemp, readdir, readFile, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { pseudoSource } from './pseudo-words.ts';
 
@@ -30,7 +30,9 @@ export async function secondLanguage(): Promise<string> {
 
 async function translate(from: string, to: string): Promise<void> {
   await cp(from, to, { recursive: true });
-  for (const name of await readdir(from)) {
+  const files = await readdir(from, { recursive: true, withFileTypes: true });
+  for (const file of files.filter((entry) => entry.isFile())) {
+    const name = relative(from, join(file.parentPath, file.name));
     await writeFile(join(to, name), pseudoSource(await readFile(join(from, name), 'utf8')));
   }
 }

@@ -1,5 +1,5 @@
-import type { garmentFailedWords } from '#words/garment-failed-words.ts';
-import type { garmentWords } from '#words/garment-words.ts';
+import type { garmentFailedWords } from '#words/garment/garment-failed-words.ts';
+import type { garmentWords } from '#words/garment/garment-words.ts';
 
 /**
  * One thing a maker does to a garment in a tab. Garments on the list are known by how

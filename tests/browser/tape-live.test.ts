@@ -1,5 +1,5 @@
 import { expect, inject, test } from 'vitest';
-import { liveWords } from '#words/live-words.ts';
+import { liveWords } from '#words/tape/live-words.ts';
 import { scene } from '../tapes/scene.ts';
 import { cameraOver } from './camera-file.ts';
 import { launchBrowser, openApp } from './harness.ts';

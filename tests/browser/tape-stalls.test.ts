@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { photoFaultWords, photoWords } from '#words/photo-words.ts';
+import { photoFaultWords, photoWords } from '#words/tape/photo-words.ts';
 import { launchBrowser, SMALL_PHONE, takePhone } from './harness.ts';
 import { photoOf } from './tape-pictures.ts';
 

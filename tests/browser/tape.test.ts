@@ -1,10 +1,10 @@
 import { deflateSync } from 'node:zlib';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { cannotWords } from '#words/cannot-words.ts';
-import { liveWords } from '#words/live-words.ts';
-import { phoneWords } from '#words/phone-words.ts';
-import { photoFaultWords } from '#words/photo-words.ts';
+import { phoneWords } from '#words/phone/phone-words.ts';
+import { cannotWords } from '#words/tape/cannot-words.ts';
+import { liveWords } from '#words/tape/live-words.ts';
+import { photoFaultWords } from '#words/tape/photo-words.ts';
 import { crc32 } from '../tapes/crc32.ts';
 import { axeFaults } from './axe.ts';
 import { cameraOver } from './camera-file.ts';

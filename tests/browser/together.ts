@@ -1,8 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
-import { garmentFailedWords } from '#words/garment-failed-words.ts';
-import { garmentKeepWords } from '#words/garment-keep-words.ts';
-import { garmentListWords } from '#words/garment-list-words.ts';
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentFailedWords } from '#words/garment/garment-failed-words.ts';
+import { garmentKeepWords } from '#words/garment/garment-keep-words.ts';
+import { garmentListWords } from '#words/garment/garment-list-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import type { Garment, Work } from '../../src/garment/record/record.ts';
 import { openApp } from './harness.ts';
 import { keptGarments } from './kept-garments.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { CALCULATION_NAMES } from '#words/calculation-names.ts';
-import { calculationUses } from '#words/calculation-uses.ts';
+import { CALCULATION_NAMES } from '#words/calculations/calculation-names.ts';
+import { calculationUses } from '#words/calculations/calculation-uses.ts';
 import { STAGES } from '../../src/calculation/output.ts';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
 

@@ -8,8 +8,8 @@ import {
   waitFor,
 } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
-import { appWords } from '#words/app-words.ts';
-import { newerWords } from '#words/newer-words.ts';
+import { appWords } from '#words/phone/app-words.ts';
+import { newerWords } from '#words/phone/newer-words.ts';
 import { Waiting } from '../../src/app/start/waiting.tsx';
 import { loadAhead, useLoaded } from '../../src/controls/use-loaded.ts';
 import { hostHas, NEWER_PAGE } from './host.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bodyMeasureWords as words } from '#words/body-measure-words.ts';
+import { bodyMeasureWords as words } from '#words/body/body-measure-words.ts';
 import { bentThrough, pointsOf } from '../../src/drawing/bent-line.ts';
 import { bodyFigure } from '../../src/drawing/body-figure.ts';
 import { boundsOf } from '../../src/drawing/figure.ts';

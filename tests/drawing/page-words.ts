@@ -1,4 +1,4 @@
-import { paperWords } from '#words/paper-words.ts';
+import { paperWords } from '#words/paper/paper-words.ts';
 import type { PaperWords } from '../../src/drawing/paper-job.ts';
 
 /** What stands on pages, with lengths in millimetres. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { demoWords } from '#words/demo-words.ts';
+import { demoWords } from '#words/garment/demo-words.ts';
 import { DEMO_CALCULATIONS, demoGarment } from '../../src/garment/actions/demo.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { readRecord } from '../../src/garment/record/read-record.ts';

@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
-import { licenceWords as words } from '#words/licence-words.ts';
+import { licenceWords as words } from '#words/phone/licence-words.ts';
 import { Licences } from '../../src/screens/settings/licences.tsx';
 
 afterEach(cleanup);

@@ -1,7 +1,7 @@
 import { cleanup, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
-import { garmentWords } from '#words/garment-words.ts';
-import { newerWords } from '#words/newer-words.ts';
+import { garmentWords } from '#words/garment/garment-words.ts';
+import { newerWords } from '#words/phone/newer-words.ts';
 import { notKept, part } from '../../src/app/garment/deeds.ts';
 import { Fetched } from '../../src/screens/garments/fetched.tsx';
 import { hostHas, NEWER_PAGE } from '../controls/host.ts';

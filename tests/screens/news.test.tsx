@@ -1,6 +1,6 @@
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
-import { newsWords } from '#words/news-words.ts';
+import { newsWords } from '#words/phone/news-words.ts';
 import { CHOICES } from '../../src/app/start/settings.ts';
 import { Settings } from '../../src/screens/settings/settings.tsx';
 import { benchOf } from '../controls/helpers.ts';

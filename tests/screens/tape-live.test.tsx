@@ -1,7 +1,7 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { liveWords } from '#words/live-words.ts';
-import { photoFaultWords } from '#words/photo-words.ts';
+import { liveWords } from '#words/tape/live-words.ts';
+import { photoFaultWords } from '#words/tape/photo-words.ts';
 import type { Bench } from '../../src/calculation/bench.ts';
 import { TapeError } from '../../src/camera/tape-fault.ts';
 import { Live } from '../../src/screens/tape/live.tsx';

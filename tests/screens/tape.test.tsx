@@ -1,8 +1,8 @@
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { cannotWords } from '#words/cannot-words.ts';
-import { loadNewer, newerWords } from '#words/newer-words.ts';
-import { photoFaultWords } from '#words/photo-words.ts';
+import { loadNewer, newerWords } from '#words/phone/newer-words.ts';
+import { cannotWords } from '#words/tape/cannot-words.ts';
+import { photoFaultWords } from '#words/tape/photo-words.ts';
 import { TapeError } from '../../src/camera/tape-fault.ts';
 import type { TapeReading } from '../../src/tape/scales/tape-reading.ts';
 import { PX, scaleAt, straight } from '../camera/readings.ts';

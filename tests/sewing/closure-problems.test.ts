@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { problemWords } from '#words/problem-words.ts';
+import { problemWords } from '#words/controls/problem-words.ts';
 import { exactLength, type Length, LONGEST, length, mm, toMm } from '../../src/lengths/length.ts';
 import type { ClosuresInput, SpacingRule } from '../../src/sewing/closure-input.ts';
 import { type ClosurePlan, spaceClosures } from '../../src/sewing/closures.ts';

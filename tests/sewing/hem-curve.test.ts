@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { hemQuotes } from '#words/published-hem-words.ts';
+import { hemQuotes } from '#words/published/published-hem-words.ts';
 import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { type CurveInput, curvedHem } from '../../src/sewing/hem-curve.ts';
 import { EASE_BY_CLOTH, HEM_DEPTHS, SKIRT_DEPTHS } from '../../src/sewing/sources/hems.ts';

@@ -94,6 +94,18 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'page and worker exchange what goes in and comes out',
     ),
   },
+  'src/words/en': {
+    published: room('', 'what is quoted stands by itself, whoever is told'),
+    common: room('published', 'cloth, marks and places have one name, on every page'),
+    calculations: room('published common', 'what a calculation says is for its page alone'),
+    outputs: room('', 'a garment asks for the names of numbers, and not for what a page says'),
+    body: room('published', 'a measure has one name, whichever garment it is taken for'),
+    controls: room('common', 'tiles, pad and following say the same of every calculation'),
+    tape: room('', 'what is said of a picture is the same for every number read in it'),
+    paper: room('common', 'a page says where marks lie, whatever they are made for'),
+    garment: room('common paper', 'what is said of a garment is said on its own pages and sheet'),
+    phone: room('', 'what is said of the app and its phone holds for every page'),
+  },
 };
 
 /** Which room of its folder a file stands in; '.' beside the rooms. */
@@ -103,9 +115,10 @@ export function roomOf(path: string, zone: string): string {
 }
 
 /** What is wrong with one file asking for another of the same folder; undefined when nothing is. */
-export function roomFault(from: string, to: string, zone: string): string | undefined {
-  const rooms = ROOMS[zone];
-  if (!rooms) return undefined;
+export function roomFault(from: string, to: string): string | undefined {
+  const zone = Object.keys(ROOMS).find((one) => from.startsWith(`${one}/`));
+  const rooms = zone && ROOMS[zone];
+  if (!rooms || !to.startsWith(`${zone}/`)) return undefined;
   const [own, other] = [roomOf(from, zone), roomOf(to, zone)];
   const wall = rooms[own];
   if (!wall) return `${from} is in no room of ${zone}`;

@@ -79,12 +79,12 @@ test('packages and missing endings are seen too', () => {
 
 test('words are asked for by the one way in, which knows the language', () => {
   const sources = [
-    file('src/screens/home.tsx', "import '#words/home.ts';", "import '../words/en/home.ts';"),
-    file('src/words/en/home.ts', "import './unit.ts';"),
-    file('src/words/en/unit.ts', ''),
+    file('src/screens/a.tsx', "import '#words/phone/a.ts';", "import '../words/en/phone/a.ts';"),
+    file('src/words/en/phone/a.ts', "import './b.ts';"),
+    file('src/words/en/phone/b.ts', ''),
   ];
   expect(brokenWalls(sources)).toEqual([
-    expect.stringContaining("home.tsx must ask for '#words/…' instead of ../words/en/home.ts"),
+    expect.stringContaining("a.tsx must ask for '#words/…' instead of ../words/en/phone/a.ts"),
   ]);
 });
 
@@ -132,11 +132,14 @@ test('a room that imports backwards is seen, and a room that is in no table', ()
     file('src/tape/claims/claim.ts', "import '../protocol.ts';"),
     file('src/tape/protocol.ts', ''),
     file('src/tape/cellar/a.ts', "import '../frame/frame.ts';"),
+    file('src/words/en/outputs/a.ts', "import '../phone/b.ts';"),
+    file('src/words/en/phone/b.ts', ''),
   ];
   expect(brokenWalls(sources)).toEqual([
     expect.stringContaining('pitch/a.ts must not import from src/tape/claims: a pitch is measured'),
     expect.stringContaining('claim.ts must not import from src/tape/.: a claim is what'),
     expect.stringContaining('src/tape/cellar/a.ts is in no room of src/tape'),
+    expect.stringContaining('a.ts must not import from src/words/en/phone: a garment asks'),
   ]);
 });
 

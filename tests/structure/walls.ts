@@ -123,7 +123,7 @@ function fault(from: string, asked: string, there: ReadonlySet<string>): string 
   if (toZone === 'src/words' && zone !== toZone && asked.startsWith('.')) {
     return `${from} must ask for '#words/…' instead of ${asked}: it must not know which language it is`;
   }
-  const wrongRoom = toZone === zone ? roomFault(from, to, zone) : undefined;
+  const wrongRoom = roomFault(from, to);
   if (wrongRoom) return wrongRoom;
   if (there.has(to)) return undefined;
   return `${from} asks for ${asked}, which is not a file: an import carries its .ts or .tsx ending`;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type ProblemSay, problemWords } from '#words/problem-words.ts';
+import { type ProblemSay, problemWords } from '#words/controls/problem-words.ts';
 import { mm, toMm } from '../../src/lengths/length.ts';
 import type { Problem } from '../../src/sewing/problem.ts';
 

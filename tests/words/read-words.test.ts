@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readWords } from '#words/read-words.ts';
-import { spoken } from '#words/spoken.ts';
+import { readWords } from '#words/common/read-words.ts';
+import { spoken } from '#words/common/spoken.ts';
 import type { ReadFaultKind } from '../../src/lengths/read-fault.ts';
 import { readLength } from '../../src/lengths/read-length.ts';
 

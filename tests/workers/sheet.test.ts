@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { demoWords } from '#words/demo-words.ts';
+import { demoWords } from '#words/garment/demo-words.ts';
 import type { PaperPage } from '../../src/drawing/paper-job.ts';
 import type { SheetJob, SheetStrip } from '../../src/drawing/sheet-job.ts';
 import { demoGarment } from '../../src/garment/actions/demo.ts';

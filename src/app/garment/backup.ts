@@ -1,4 +1,4 @@
-import { garmentFileWords as words } from '#words/garment-file-words.ts';
+import { garmentFileWords as words } from '#words/garment/garment-file-words.ts';
 import { asideLine, backupParts, garmentLine, writeBackup } from '../../garment/backup/backup.ts';
 import { standOf } from '../../garment/backup/backup-stand.ts';
 import type { Listed } from '../../garment/record/listed.ts';

@@ -1,4 +1,4 @@
-import { garmentFileWords as fileWords } from '#words/garment-file-words.ts';
+import { garmentFileWords as fileWords } from '#words/garment/garment-file-words.ts';
 import { copyAsNewStart } from '../../garment/actions/copy.ts';
 import { newGarment, renamed, shortened } from '../../garment/record/new-garment.ts';
 import type { Garment } from '../../garment/record/record.ts';

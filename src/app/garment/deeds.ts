@@ -1,4 +1,4 @@
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { askNewer } from '../../controls/newer-ask.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import { GarmentError } from '../../storage/garments.ts';
@@ -28,7 +28,7 @@ export async function notKept(error: unknown): Promise<string> {
   if (!(error instanceof GarmentError || error instanceof StoreError)) throw error;
   const { fault } = error;
   if (fault === 'gone') return words.gone;
-  return import('#words/garment-failed-words.ts').then(
+  return import('#words/garment/garment-failed-words.ts').then(
     ({ garmentFailedWords }) => garmentFailedWords[fault],
     notFetched,
   );

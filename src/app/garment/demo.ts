@@ -1,4 +1,4 @@
-import { demoWords } from '#words/demo-words.ts';
+import { demoWords } from '#words/garment/demo-words.ts';
 import type { Outputs } from '../../calculation/output.ts';
 import { OUTPUTS } from '../../calculations/list.ts';
 import { DEMO_CALCULATIONS, demoGarment } from '../../garment/actions/demo.ts';

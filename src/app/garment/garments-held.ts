@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import type { Store } from '../../storage/store.ts';
 import { keepersOf } from './keeper.ts';
 import { useNotKept } from './not-kept.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { garmentListWords as listWords } from '#words/garment-list-words.ts';
+import { garmentListWords as listWords } from '#words/garment/garment-list-words.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import type { GarmentDeeds } from '../../screens/garments/deeds.ts';
 import type { Store } from '../../storage/store.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { garmentKeepWords as words } from '#words/garment-keep-words.ts';
+import { garmentKeepWords as words } from '#words/garment/garment-keep-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { recordOf } from '../../calculation/made.ts';

@@ -1,4 +1,4 @@
-import { keptNameWords } from '#words/kept-name-words.ts';
+import { keptNameWords } from '#words/garment/kept-name-words.ts';
 import type { Store } from '../../storage/store.ts';
 import { loadOpened } from './opened.ts';
 

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { garmentHomeWords as words } from '#words/garment-home-words.ts';
+import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { State } from '../../garment/actions/state.ts';
 import type { Next } from '../../garment/next/next.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { photoFaultWords } from '#words/photo-words.ts';
+import { photoFaultWords } from '#words/tape/photo-words.ts';
 import { openPhoto } from '../../camera/photo.ts';
 import { smallJpeg } from '../../camera/small-jpeg.ts';
 import { MOST_PHOTO } from '../../garment/record/photos.ts';

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { garmentHomeWords as words } from '#words/garment-home-words.ts';
-import { garmentWords } from '#words/garment-words.ts';
+import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
+import { garmentWords } from '#words/garment/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';

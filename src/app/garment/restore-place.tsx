@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { garmentFileWords as fileWords } from '#words/garment-file-words.ts';
-import { garmentRestoreWords as words } from '#words/garment-restore-words.ts';
+import { garmentFileWords as fileWords } from '#words/garment/garment-file-words.ts';
+import { garmentRestoreWords as words } from '#words/garment/garment-restore-words.ts';
 import type { Preview } from '../../garment/backup/backup-preview.ts';
 import type { BackupRead } from '../../garment/backup/read-backup.ts';
 import { FileProgress } from '../../screens/garments/file-progress.tsx';

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { garmentHomeWords } from '#words/garment-home-words.ts';
-import { garmentShareWords as words } from '#words/garment-share-words.ts';
-import { garmentWords } from '#words/garment-words.ts';
+import { garmentHomeWords } from '#words/garment/garment-home-words.ts';
+import { garmentShareWords as words } from '#words/garment/garment-share-words.ts';
+import { garmentWords } from '#words/garment/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { writeBackup } from '../../garment/backup/backup.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { garmentHomeWords as words } from '#words/garment-home-words.ts';
-import { garmentWords } from '#words/garment-words.ts';
+import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
+import { garmentWords } from '#words/garment/garment-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import { DRAWINGS } from '../../calculations/list.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { glassWords } from '#words/glass-words.ts';
+import { glassWords } from '#words/paper/glass-words.ts';
 import { drawnAnswer } from '../../calculation/as-made.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation } from '../../calculation/calculation.ts';

@@ -1,6 +1,6 @@
 import { Component, type ComponentChildren } from 'preact';
 
-import { appWords } from '#words/app-words.ts';
+import { appWords } from '#words/phone/app-words.ts';
 
 /** Shows a sentence and a way back where a screen fails: never a blank page. */
 export class Boundary extends Component<{ children: ComponentChildren }, { message?: string }> {

@@ -1,4 +1,4 @@
-import { phoneWords } from '#words/phone-words.ts';
+import { phoneWords } from '#words/phone/phone-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { StoreFault } from '../../storage/store.ts';
 import type { Offline } from '../offline/watch.ts';

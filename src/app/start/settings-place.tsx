@@ -1,4 +1,4 @@
-import { phoneWords } from '#words/phone-words.ts';
+import { phoneWords } from '#words/phone/phone-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Settings } from '../../screens/settings/settings.tsx';
 import type { StoreFault } from '../../storage/store.ts';

@@ -1,4 +1,4 @@
-import { appWords } from '#words/app-words.ts';
+import { appWords } from '#words/phone/app-words.ts';
 import type { Loaded } from '../../controls/use-loaded.ts';
 
 interface Props {

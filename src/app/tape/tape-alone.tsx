@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { CALCULATION_NAMES } from '#words/calculation-names.ts';
-import { hairlineWords } from '#words/hairline-words.ts';
+import { CALCULATION_NAMES } from '#words/calculations/calculation-names.ts';
+import { hairlineWords } from '#words/tape/hairline-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { heldOf, type Paged } from '../../calculation/page.ts';
 import { askNewer } from '../../controls/newer-ask.ts';

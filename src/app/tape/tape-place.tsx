@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { madeWords } from '#words/made-words.ts';
+import { madeWords } from '#words/common/made-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { withMeasure } from '../../calculation/made.ts';

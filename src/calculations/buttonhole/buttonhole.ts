@@ -1,5 +1,5 @@
-import { buttonholeWords as words } from '#words/buttonhole-words.ts';
-import { cautionWords } from '#words/caution-words.ts';
+import { buttonholeWords as words } from '#words/calculations/buttonhole-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Line } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';

@@ -1,4 +1,4 @@
-import { buttonholeWords as words } from '#words/buttonhole-words.ts';
+import { buttonholeWords as words } from '#words/calculations/buttonhole-words.ts';
 import { choice, length, maybeLength } from '../../calculation/field-spec.ts';
 import { schema } from '../../calculation/schema.ts';
 

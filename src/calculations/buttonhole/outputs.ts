@@ -1,5 +1,5 @@
-import { buttonholeOutputWords as words } from '#words/buttonhole-output-words.ts';
-import { cautionWords } from '#words/caution-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { buttonholeOutputWords as words } from '#words/outputs/buttonhole-output-words.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { buttonhole } from '../../sewing/buttonhole.ts';

@@ -1,4 +1,4 @@
-import { centreWords as words } from '#words/centre-words.ts';
+import { centreWords as words } from '#words/calculations/centre-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
 import { exactly } from '../../calculation/tape-text.ts';

@@ -1,4 +1,4 @@
-import { centreWords as words } from '#words/centre-words.ts';
+import { centreWords as words } from '#words/calculations/centre-words.ts';
 import { count, maybeCount, maybeLength } from '../../calculation/field-spec.ts';
 import { schema } from '../../calculation/schema.ts';
 

@@ -1,4 +1,4 @@
-import { centreOutputWords as words } from '#words/centre-output-words.ts';
+import { centreOutputWords as words } from '#words/outputs/centre-output-words.ts';
 import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';

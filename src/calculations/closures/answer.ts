@@ -1,4 +1,4 @@
-import { closuresWords as words } from '#words/closures-words.ts';
+import { closuresWords as words } from '#words/calculations/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line } from '../../calculation/calculation.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';

@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { closuresWords as words } from '#words/closures-words.ts';
+import { closuresWords as words } from '#words/calculations/closures-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { needed } from '../../calculation/needed.ts';

@@ -1,5 +1,5 @@
-import { closuresWords as words } from '#words/closures-words.ts';
-import type { partsWords } from '#words/parts-words.ts';
+import { closuresWords as words } from '#words/calculations/closures-words.ts';
+import type { partsWords } from '#words/calculations/parts-words.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import type { Typed } from '../../calculation/schema.ts';

@@ -1,4 +1,4 @@
-import { closuresWords as words } from '#words/closures-words.ts';
+import { closuresWords as words } from '#words/calculations/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';

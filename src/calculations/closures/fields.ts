@@ -1,4 +1,4 @@
-import { closuresWords as words } from '#words/closures-words.ts';
+import { closuresWords as words } from '#words/calculations/closures-words.ts';
 import {
   all,
   choice,

@@ -1,4 +1,4 @@
-import { closuresWords } from '#words/closures-words.ts';
+import { closuresWords } from '#words/calculations/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';

@@ -1,4 +1,4 @@
-import { closuresOutputWords as words } from '#words/closures-output-words.ts';
+import { closuresOutputWords as words } from '#words/outputs/closures-output-words.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';

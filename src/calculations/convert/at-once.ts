@@ -1,4 +1,4 @@
-import { convertWords as words } from '#words/convert-words.ts';
+import { convertWords as words } from '#words/calculations/convert-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import { readLengthOf } from '../../calculation/draft.ts';

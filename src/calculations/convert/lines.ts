@@ -1,4 +1,4 @@
-import { convertLineWords as words } from '#words/convert-line-words.ts';
+import { convertLineWords as words } from '#words/calculations/convert-line-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line, Working } from '../../calculation/calculation.ts';
 import { STEP } from '../../lengths/graduation.ts';

@@ -1,5 +1,5 @@
-import { cornerWords as words } from '#words/corner-words.ts';
-import { turnedWords } from '#words/turned-words.ts';
+import { cornerWords as words } from '#words/calculations/corner-words.ts';
+import { turnedWords } from '#words/common/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Working } from '../../calculation/calculation.ts';
 import { foldWorking, halfFoldWorking } from '../../calculation/fold-working.ts';

@@ -1,4 +1,4 @@
-import { cornerWords as words } from '#words/corner-words.ts';
+import { cornerWords as words } from '#words/calculations/corner-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';

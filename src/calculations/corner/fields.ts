@@ -1,5 +1,5 @@
-import { cornerWords as words } from '#words/corner-words.ts';
-import { turnedWords } from '#words/turned-words.ts';
+import { cornerWords as words } from '#words/calculations/corner-words.ts';
+import { turnedWords } from '#words/common/turned-words.ts';
 import { choice, length, lengthOrNone, number } from '../../calculation/field-spec.ts';
 import { schema } from '../../calculation/schema.ts';
 

@@ -1,6 +1,6 @@
-import { cornerOutputWords as words } from '#words/corner-output-words.ts';
-import { cornerWords } from '#words/corner-words.ts';
-import { turnedWords } from '#words/turned-words.ts';
+import { cornerWords } from '#words/calculations/corner-words.ts';
+import { turnedWords } from '#words/common/turned-words.ts';
+import { cornerOutputWords as words } from '#words/outputs/corner-output-words.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import type { InputOf } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';

@@ -1,5 +1,5 @@
-import { crossingWords as words } from '#words/crossing-words.ts';
-import { holeWords } from '#words/hole-words.ts';
+import { crossingWords as words } from '#words/calculations/crossing-words.ts';
+import { holeWords } from '#words/common/hole-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, NamedRun, Offer } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';

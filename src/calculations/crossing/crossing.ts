@@ -1,4 +1,4 @@
-import { crossingWords as words } from '#words/crossing-words.ts';
+import { crossingWords as words } from '#words/calculations/crossing-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { crossing as workCrossing } from '../../sewing/strip-crossing.ts';

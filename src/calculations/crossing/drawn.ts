@@ -1,4 +1,4 @@
-import { crossingWords as words } from '#words/crossing-words.ts';
+import { crossingWords as words } from '#words/calculations/crossing-words.ts';
 import type { DrawnCrossing } from '../../drawing/crossing-figure.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
 import { type Crossed, linesUnder } from '../../sewing/crossing-holes.ts';

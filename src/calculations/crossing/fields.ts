@@ -1,5 +1,5 @@
-import { crossingWords as words } from '#words/crossing-words.ts';
-import { holeWords } from '#words/hole-words.ts';
+import { crossingWords as words } from '#words/calculations/crossing-words.ts';
+import { holeWords } from '#words/common/hole-words.ts';
 import { choice, length, lengthOrNone, number } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import type { Crossed } from '../../sewing/crossing-holes.ts';

@@ -1,5 +1,5 @@
-import { crossingOutputWords as words } from '#words/crossing-output-words.ts';
-import { holeWords } from '#words/hole-words.ts';
+import { holeWords } from '#words/common/hole-words.ts';
+import { crossingOutputWords as words } from '#words/outputs/crossing-output-words.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import type { Crossed } from '../../sewing/crossing-holes.ts';

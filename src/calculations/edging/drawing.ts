@@ -1,4 +1,4 @@
-import { drawingWords as words } from '#words/drawing-words.ts';
+import { drawingWords as words } from '#words/common/drawing-words.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import { wholeUnder } from '../../drawing/whole-line.ts';
 import { toMm } from '../../lengths/length.ts';

@@ -1,4 +1,4 @@
-import { edgingWords as words } from '#words/edging-words.ts';
+import { edgingWords as words } from '#words/calculations/edging-words.ts';
 import type { Calculation, Work } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { stripHoles } from '../../sewing/strip-holes.ts';

@@ -1,5 +1,5 @@
-import { edgingWords as words } from '#words/edging-words.ts';
-import { holeWords } from '#words/hole-words.ts';
+import { edgingWords as words } from '#words/calculations/edging-words.ts';
+import { holeWords } from '#words/common/hole-words.ts';
 import {
   all,
   choice,

@@ -1,4 +1,4 @@
-import { edgingWords as words } from '#words/edging-words.ts';
+import { edgingWords as words } from '#words/calculations/edging-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { onTape } from '../../calculation/tape-text.ts';

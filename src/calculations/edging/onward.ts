@@ -1,6 +1,6 @@
-import type { centreWords } from '#words/centre-words.ts';
-import type { crossingWords } from '#words/crossing-words.ts';
-import type { lacingWords } from '#words/lacing-words.ts';
+import type { centreWords } from '#words/calculations/centre-words.ts';
+import type { crossingWords } from '#words/calculations/crossing-words.ts';
+import type { lacingWords } from '#words/calculations/lacing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft } from '../../calculation/calculation.ts';
 import type { Typed } from '../../calculation/schema.ts';

@@ -1,4 +1,4 @@
-import { edgingOutputWords as words } from '#words/edging-output-words.ts';
+import { edgingOutputWords as words } from '#words/outputs/edging-output-words.ts';
 import {
   type Output,
   type Outputs,

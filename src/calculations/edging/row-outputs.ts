@@ -1,5 +1,5 @@
-import { edgingOutputWords as words } from '#words/edging-output-words.ts';
-import { holeWords } from '#words/hole-words.ts';
+import { holeWords } from '#words/common/hole-words.ts';
+import { edgingOutputWords as words } from '#words/outputs/edging-output-words.ts';
 import { type Condition, given, not } from '../../calculation/field-spec.ts';
 import { type Output, outputOf, runTaken, type Step } from '../../calculation/output.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';

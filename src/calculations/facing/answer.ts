@@ -1,5 +1,5 @@
-import { facingWords as words } from '#words/facing-words.ts';
-import { turnedWords as turned } from '#words/turned-words.ts';
+import { facingWords as words } from '#words/calculations/facing-words.ts';
+import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { foldWorking, halfFoldWorking } from '../../calculation/fold-working.ts';

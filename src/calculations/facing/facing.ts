@@ -1,4 +1,4 @@
-import { facingWords as words } from '#words/facing-words.ts';
+import { facingWords as words } from '#words/calculations/facing-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { facedHem } from '../../sewing/hem-facing.ts';

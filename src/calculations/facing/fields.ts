@@ -1,5 +1,5 @@
-import { facingWords as words } from '#words/facing-words.ts';
-import { turnedWords as turned } from '#words/turned-words.ts';
+import { facingWords as words } from '#words/calculations/facing-words.ts';
+import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { choice, given, length, lengthOrNone, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 

@@ -1,6 +1,6 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { facingOutputWords as words } from '#words/facing-output-words.ts';
-import { turnedWords } from '#words/turned-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { turnedWords } from '#words/common/turned-words.ts';
+import { facingOutputWords as words } from '#words/outputs/facing-output-words.ts';
 import { given } from '../../calculation/field-spec.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';

@@ -1,4 +1,4 @@
-import { fitAnswerWords as words } from '#words/fit-answer-words.ts';
+import { fitAnswerWords as words } from '#words/calculations/fit-answer-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line } from '../../calculation/calculation.ts';
 import { numberSaid, said } from '../../calculation/tape-said.ts';

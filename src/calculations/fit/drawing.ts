@@ -1,4 +1,4 @@
-import { fitWords as words } from '#words/fit-words.ts';
+import { fitWords as words } from '#words/calculations/fit-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import { exactly } from '../../calculation/tape-text.ts';

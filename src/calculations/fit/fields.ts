@@ -1,4 +1,4 @@
-import { fitWords as words } from '#words/fit-words.ts';
+import { fitWords as words } from '#words/calculations/fit-words.ts';
 import {
   all,
   choice,

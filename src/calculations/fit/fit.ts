@@ -1,4 +1,4 @@
-import { fitWords as words } from '#words/fit-words.ts';
+import { fitWords as words } from '#words/calculations/fit-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { fitAnswer } from './answer.ts';

@@ -1,4 +1,4 @@
-import { fitOutputWords as words } from '#words/fit-output-words.ts';
+import { fitOutputWords as words } from '#words/outputs/fit-output-words.ts';
 import { all, either, given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';

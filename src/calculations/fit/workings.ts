@@ -1,4 +1,4 @@
-import { fitAnswerWords as words } from '#words/fit-answer-words.ts';
+import { fitAnswerWords as words } from '#words/calculations/fit-answer-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';

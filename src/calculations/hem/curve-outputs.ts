@@ -1,4 +1,4 @@
-import { hemOutputWords as words } from '#words/hem-output-words.ts';
+import { hemOutputWords as words } from '#words/outputs/hem-output-words.ts';
 import { outputOf, type TakenAway } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { type CurvedHem, curvedHem } from '../../sewing/hem-curve.ts';

@@ -1,4 +1,4 @@
-import { turnedWords } from '#words/turned-words.ts';
+import { turnedWords } from '#words/common/turned-words.ts';
 import { type Drawing, lengthUp } from '../../calculation/drawing.ts';
 import type { DimensionOf } from '../../drawing/dimension.ts';
 import { hemLines, layersOf } from '../../drawing/hem-figure.ts';

@@ -1,4 +1,4 @@
-import { hemWords as words } from '#words/hem-words.ts';
+import { hemWords as words } from '#words/calculations/hem-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { hem as workHem } from '../../sewing/hem.ts';

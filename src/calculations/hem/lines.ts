@@ -1,5 +1,5 @@
-import { hemWords as words } from '#words/hem-words.ts';
-import { turnedWords as turned } from '#words/turned-words.ts';
+import { hemWords as words } from '#words/calculations/hem-words.ts';
+import { turnedWords as turned } from '#words/common/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import type { Ask } from '../../calculation/field-spec.ts';

@@ -1,4 +1,4 @@
-import { hemWords as words } from '#words/hem-words.ts';
+import { hemWords as words } from '#words/calculations/hem-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Offer } from '../../calculation/calculation.ts';
 import type { Ask } from '../../calculation/field-spec.ts';

@@ -1,5 +1,5 @@
-import { hemOutputWords as words } from '#words/hem-output-words.ts';
-import { turnedWords } from '#words/turned-words.ts';
+import { turnedWords } from '#words/common/turned-words.ts';
+import { hemOutputWords as words } from '#words/outputs/hem-output-words.ts';
 import { type Comes, type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import type { ExactLength } from '../../lengths/length.ts';
 import { hem } from '../../sewing/hem.ts';

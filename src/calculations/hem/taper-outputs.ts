@@ -1,5 +1,5 @@
-import { hemOutputWords as words } from '#words/hem-output-words.ts';
-import { turnedWords } from '#words/turned-words.ts';
+import { turnedWords } from '#words/common/turned-words.ts';
+import { hemOutputWords as words } from '#words/outputs/hem-output-words.ts';
 import { outputOf } from '../../calculation/output.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import type { Taper } from '../../sewing/taper.ts';

@@ -1,4 +1,4 @@
-import { lacingWords as words } from '#words/lacing-words.ts';
+import { lacingWords as words } from '#words/calculations/lacing-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';

@@ -1,4 +1,4 @@
-import { drawingWords as words } from '#words/drawing-words.ts';
+import { drawingWords as words } from '#words/common/drawing-words.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import { boundsOf } from '../../drawing/figure.ts';
 import { lacingFigure } from '../../drawing/lacing-figure.ts';

@@ -1,4 +1,4 @@
-import { lacingWords as words } from '#words/lacing-words.ts';
+import { lacingWords as words } from '#words/calculations/lacing-words.ts';
 import {
   choice,
   count,

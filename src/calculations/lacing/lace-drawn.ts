@@ -1,4 +1,4 @@
-import { drawingWords as words } from '#words/drawing-words.ts';
+import { drawingWords as words } from '#words/common/drawing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';

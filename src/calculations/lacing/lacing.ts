@@ -1,4 +1,4 @@
-import { lacingWords as words } from '#words/lacing-words.ts';
+import { lacingWords as words } from '#words/calculations/lacing-words.ts';
 import type { Calculation, Work } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { lace } from '../../sewing/lacing.ts';

@@ -1,4 +1,4 @@
-import { lacingOutputWords as words } from '#words/lacing-output-words.ts';
+import { lacingOutputWords as words } from '#words/outputs/lacing-output-words.ts';
 import { type Condition, given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import {

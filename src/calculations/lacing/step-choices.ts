@@ -1,4 +1,4 @@
-import { lacingWords as words } from '#words/lacing-words.ts';
+import { lacingWords as words } from '#words/calculations/lacing-words.ts';
 import { exactLength, UNITS_PER_MM } from '../../lengths/length.ts';
 import { type LacingKind, strandsOf } from '../../sewing/lacing-kinds.ts';
 import type { Repeat } from '../../sewing/lacing-repeat.ts';

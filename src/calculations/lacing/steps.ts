@@ -1,4 +1,4 @@
-import { lacingWords } from '#words/lacing-words.ts';
+import { lacingWords } from '#words/calculations/lacing-words.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import type { HolePlace } from '../../sewing/hole-place.ts';

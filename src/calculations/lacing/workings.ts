@@ -1,4 +1,4 @@
-import { lacingWords as words } from '#words/lacing-words.ts';
+import { lacingWords as words } from '#words/calculations/lacing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';

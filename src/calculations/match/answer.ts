@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { matchWords as words } from '#words/match-words.ts';
+import { matchWords as words } from '#words/calculations/match-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Offer } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';

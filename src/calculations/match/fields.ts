@@ -1,5 +1,5 @@
-import { clothEaseWords } from '#words/cloth-ease-words.ts';
-import { matchWords as words } from '#words/match-words.ts';
+import { matchWords as words } from '#words/calculations/match-words.ts';
+import { clothEaseWords } from '#words/common/cloth-ease-words.ts';
 import { type Ask, choice, count, lengths, number, numbers } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 

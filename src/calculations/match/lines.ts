@@ -1,4 +1,4 @@
-import { matchWords as words } from '#words/match-words.ts';
+import { matchWords as words } from '#words/calculations/match-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { percentText } from '../../calculation/tape-said.ts';

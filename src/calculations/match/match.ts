@@ -1,4 +1,4 @@
-import { matchWords as words } from '#words/match-words.ts';
+import { matchWords as words } from '#words/calculations/match-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { matchAnswer } from './answer.ts';

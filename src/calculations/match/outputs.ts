@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { matchOutputWords as words } from '#words/match-output-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { matchOutputWords as words } from '#words/outputs/match-output-words.ts';
 import type { Condition } from '../../calculation/field-spec.ts';
 import { type Outputs, outputOf, type Step, sumTaken } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';

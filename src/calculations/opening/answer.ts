@@ -1,4 +1,4 @@
-import { openingAnswerWords as words } from '#words/opening-answer-words.ts';
+import { openingAnswerWords as words } from '#words/calculations/opening-answer-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { numberSaid, percentText } from '../../calculation/tape-said.ts';

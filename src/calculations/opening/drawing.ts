@@ -1,4 +1,4 @@
-import { openingWords as words } from '#words/opening-words.ts';
+import { openingWords as words } from '#words/calculations/opening-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';

@@ -1,4 +1,4 @@
-import { openingWords as words } from '#words/opening-words.ts';
+import { openingWords as words } from '#words/calculations/opening-words.ts';
 import { choice, given, length, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 

@@ -1,4 +1,4 @@
-import { openingWords as words } from '#words/opening-words.ts';
+import { openingWords as words } from '#words/calculations/opening-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';

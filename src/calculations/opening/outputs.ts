@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { openingOutputWords as words } from '#words/opening-output-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { openingOutputWords as words } from '#words/outputs/opening-output-words.ts';
 import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Comes, type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';

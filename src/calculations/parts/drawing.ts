@@ -1,4 +1,4 @@
-import { partsWords as words } from '#words/parts-words.ts';
+import { partsWords as words } from '#words/calculations/parts-words.ts';
 import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { DimensionOf } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';

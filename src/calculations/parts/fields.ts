@@ -1,4 +1,4 @@
-import { partsWords as words } from '#words/parts-words.ts';
+import { partsWords as words } from '#words/calculations/parts-words.ts';
 import { choice, count, length, maybeLength } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';

@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { partsOutputWords as words } from '#words/parts-output-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { partsOutputWords as words } from '#words/outputs/parts-output-words.ts';
 import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, type Step } from '../../calculation/output.ts';

@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { partsWords as words } from '#words/parts-words.ts';
+import { partsWords as words } from '#words/calculations/parts-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Line } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';

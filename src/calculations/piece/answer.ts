@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { pieceWords as words } from '#words/piece-words.ts';
+import { pieceWords as words } from '#words/calculations/piece-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line, Offer } from '../../calculation/calculation.ts';
 import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';

@@ -1,4 +1,4 @@
-import { pieceWords as words } from '#words/piece-words.ts';
+import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';

@@ -1,4 +1,4 @@
-import { pieceWords as words } from '#words/piece-words.ts';
+import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';

@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { pieceOutputWords as words } from '#words/piece-output-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { pieceOutputWords as words } from '#words/outputs/piece-output-words.ts';
 import { either, given, not } from '../../calculation/field-spec.ts';
 import { type Comes, type Outputs, outputOf, type Step } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';

@@ -1,4 +1,4 @@
-import { pieceWords as words } from '#words/piece-words.ts';
+import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { pieceAnswer } from './answer.ts';

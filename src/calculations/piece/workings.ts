@@ -1,4 +1,4 @@
-import { pieceWords as words } from '#words/piece-words.ts';
+import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';

@@ -1,5 +1,5 @@
-import { pleatsWords as words } from '#words/pleats-words.ts';
-import { turnedWords as turned } from '#words/turned-words.ts';
+import { pleatsWords as words } from '#words/calculations/pleats-words.ts';
+import { turnedWords as turned } from '#words/common/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line, Offer } from '../../calculation/calculation.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';

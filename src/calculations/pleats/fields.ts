@@ -1,4 +1,4 @@
-import { pleatsWords as words } from '#words/pleats-words.ts';
+import { pleatsWords as words } from '#words/calculations/pleats-words.ts';
 import { choice, count, given, length, maybeLength } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';

@@ -1,6 +1,6 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { pleatsOutputWords as words } from '#words/pleats-output-words.ts';
-import { turnedWords as turned } from '#words/turned-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { turnedWords as turned } from '#words/common/turned-words.ts';
+import { pleatsOutputWords as words } from '#words/outputs/pleats-output-words.ts';
 import { all, given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';

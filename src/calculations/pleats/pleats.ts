@@ -1,4 +1,4 @@
-import { pleatsWords as words } from '#words/pleats-words.ts';
+import { pleatsWords as words } from '#words/calculations/pleats-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { pleats as pleated } from '../../sewing/pleats.ts';

@@ -1,4 +1,4 @@
-import { pleatsWords as words } from '#words/pleats-words.ts';
+import { pleatsWords as words } from '#words/calculations/pleats-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';

@@ -1,4 +1,4 @@
-import { seamWords as words } from '#words/seam-words.ts';
+import { seamWords as words } from '#words/calculations/seam-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import { numberSaid } from '../../calculation/tape-said.ts';

@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { seamOutputWords as words } from '#words/seam-output-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { seamOutputWords as words } from '#words/outputs/seam-output-words.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Comes, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';

@@ -1,5 +1,5 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { seamOutputWords as words } from '#words/seam-output-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { seamOutputWords as words } from '#words/outputs/seam-output-words.ts';
 import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { outputOf, runTaken } from '../../calculation/output.ts';

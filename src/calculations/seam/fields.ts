@@ -1,4 +1,4 @@
-import { seamWords as words } from '#words/seam-words.ts';
+import { seamWords as words } from '#words/calculations/seam-words.ts';
 import { all, choice, count, length, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 

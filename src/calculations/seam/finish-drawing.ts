@@ -1,4 +1,4 @@
-import { drawingWords as words } from '#words/drawing-words.ts';
+import { drawingWords as words } from '#words/common/drawing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { lengthAlong } from '../../calculation/drawing.ts';
 import { needed } from '../../calculation/needed.ts';

@@ -1,6 +1,6 @@
-import { cautionWords } from '#words/caution-words.ts';
-import { seamOutputWords as words } from '#words/seam-output-words.ts';
-import { turnedWords } from '#words/turned-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import { turnedWords } from '#words/common/turned-words.ts';
+import { seamOutputWords as words } from '#words/outputs/seam-output-words.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Comes, type Output, outputOf, type StepDatum } from '../../calculation/output.ts';
 import { type ExactLength, exactLength, length } from '../../lengths/length.ts';

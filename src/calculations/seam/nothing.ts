@@ -1,4 +1,4 @@
-import { cautionWords } from '#words/caution-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
 
 /** What answers about seams have in common: no offers, and the caution where blades come. */
 export const NOTHING = {

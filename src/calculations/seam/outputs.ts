@@ -1,4 +1,4 @@
-import { seamOutputWords as words } from '#words/seam-output-words.ts';
+import { seamOutputWords as words } from '#words/outputs/seam-output-words.ts';
 import { either, not } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';

@@ -1,4 +1,4 @@
-import { seamWords as words } from '#words/seam-words.ts';
+import { seamWords as words } from '#words/calculations/seam-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { seamFields } from './fields.ts';

@@ -1,4 +1,4 @@
-import { sharesWords as words } from '#words/shares-words.ts';
+import { sharesWords as words } from '#words/calculations/shares-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { numberSaid } from '../../calculation/tape-said.ts';

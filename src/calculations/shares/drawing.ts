@@ -1,4 +1,4 @@
-import { sharesWords as words } from '#words/shares-words.ts';
+import { sharesWords as words } from '#words/calculations/shares-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';

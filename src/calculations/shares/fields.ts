@@ -1,4 +1,4 @@
-import { sharesWords as words } from '#words/shares-words.ts';
+import { sharesWords as words } from '#words/calculations/shares-words.ts';
 import {
   all,
   type Condition,

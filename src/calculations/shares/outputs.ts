@@ -1,4 +1,4 @@
-import { sharesOutputWords as words } from '#words/shares-output-words.ts';
+import { sharesOutputWords as words } from '#words/outputs/shares-output-words.ts';
 import { type Condition, given } from '../../calculation/field-spec.ts';
 import { type Outputs, outputOf, sumTaken } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';

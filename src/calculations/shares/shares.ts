@@ -1,4 +1,4 @@
-import { sharesWords as words } from '#words/shares-words.ts';
+import { sharesWords as words } from '#words/calculations/shares-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { sharesAnswer } from './answer.ts';

@@ -1,4 +1,4 @@
-import { sizesWords as words } from '#words/sizes-words.ts';
+import { sizesWords as words } from '#words/calculations/sizes-words.ts';
 import { type Ask, choice, length, number } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import type { Measure } from '../../sewing/sources/usual.ts';

@@ -1,4 +1,4 @@
-import { sizesOutputWords as words } from '#words/sizes-output-words.ts';
+import { sizesOutputWords as words } from '#words/outputs/sizes-output-words.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { nearestButton } from '../../sewing/buttons.ts';

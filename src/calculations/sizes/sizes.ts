@@ -1,4 +1,4 @@
-import { sizesWords as words } from '#words/sizes-words.ts';
+import { sizesWords as words } from '#words/calculations/sizes-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation } from '../../calculation/calculation.ts';
 import { needed } from '../../calculation/needed.ts';

@@ -1,4 +1,4 @@
-import { ventAnswerWords as words } from '#words/vent-answer-words.ts';
+import { ventAnswerWords as words } from '#words/calculations/vent-answer-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { numberSaid, saidAtMost } from '../../calculation/tape-said.ts';

@@ -1,4 +1,4 @@
-import { ventWords as words } from '#words/vent-words.ts';
+import { ventWords as words } from '#words/calculations/vent-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';

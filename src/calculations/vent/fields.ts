@@ -1,4 +1,4 @@
-import { ventWords as words } from '#words/vent-words.ts';
+import { ventWords as words } from '#words/calculations/vent-words.ts';
 import { given, length, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 

@@ -1,4 +1,4 @@
-import { ventOutputWords as words } from '#words/vent-output-words.ts';
+import { ventOutputWords as words } from '#words/outputs/vent-output-words.ts';
 import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { mapped } from '../../sewing/problem.ts';

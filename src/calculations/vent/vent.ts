@@ -1,4 +1,4 @@
-import { ventWords as words } from '#words/vent-words.ts';
+import { ventWords as words } from '#words/calculations/vent-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { ventAnswer } from './answer.ts';

@@ -1,4 +1,4 @@
-import { findWords as words } from '#words/find-words.ts';
+import { findWords as words } from '#words/calculations/find-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { FindList } from '../../controls/find-list.tsx';
 import css from './find.css?inline';

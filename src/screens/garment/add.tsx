@@ -1,4 +1,4 @@
-import { garmentAddWords as words } from '#words/garment-add-words.ts';
+import { garmentAddWords as words } from '#words/garment/garment-add-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { FindList } from '../../controls/find-list.tsx';

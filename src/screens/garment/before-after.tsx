@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { State } from '../../garment/actions/state.ts';

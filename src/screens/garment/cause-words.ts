@@ -1,4 +1,4 @@
-import { decisionWords as words } from '#words/garment-decision-words.ts';
+import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
 import type { Cause } from '../../garment/actions/cause.ts';
 import { at, type Edit } from '../../garment/actions/slots.ts';
 import type { State } from '../../garment/actions/state.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { decisionWords as words } from '#words/garment-decision-words.ts';
+import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { valueText } from './value-text.ts';

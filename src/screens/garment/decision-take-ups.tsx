@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { decisionWords as words } from '#words/garment-decision-words.ts';
+import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { type TakeUp, takeUps } from '../../garment/actions/take-up.ts';
 import { changedNumbers } from './changed-numbers.ts';

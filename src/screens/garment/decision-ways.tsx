@@ -1,4 +1,4 @@
-import { decisionWords as words } from '#words/garment-decision-words.ts';
+import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { waysOutOf } from '../../garment/actions/decide.ts';
 import type { State } from '../../garment/actions/state.ts';

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { decisionWords as words } from '#words/garment-decision-words.ts';
+import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { type Cause, causeOf } from '../../garment/actions/cause.ts';

@@ -1,5 +1,5 @@
 import { useRef } from 'preact/hooks';
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { drawn as drawnShape } from '../../controls/figure-view.tsx';
 import { Rich } from '../../controls/rich.tsx';

@@ -1,6 +1,6 @@
 import type { ComponentChildren, RefObject } from 'preact';
 import { useState } from 'preact/hooks';
-import { garmentHomeWords as words } from '#words/garment-home-words.ts';
+import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import { useLanding } from '../../controls/use-landing.ts';
 import type { Action } from '../../garment/actions/act.ts';

@@ -1,4 +1,4 @@
-import { garmentHomeWords as words } from '#words/garment-home-words.ts';
+import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { usePress } from '../../controls/use-press.ts';
 import type { Next } from '../../garment/next/next.ts';

@@ -1,4 +1,4 @@
-import { lastHomeWords as words } from '#words/last-home-words.ts';
+import { lastHomeWords as words } from '#words/garment/last-home-words.ts';
 import './home-style.ts';
 import { type Said, StepBody } from './key-body.tsx';
 

@@ -1,4 +1,4 @@
-import { garmentHomeWords as words } from '#words/garment-home-words.ts';
+import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { Action } from '../../garment/actions/act.ts';

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { garmentHomeWords as words } from '#words/garment-home-words.ts';
+import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { Action } from '../../garment/actions/act.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { MadeEntry } from '../../controls/made-entry.tsx';
 import { Rich } from '../../controls/rich.tsx';

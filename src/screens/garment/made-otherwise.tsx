@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { decisionWords as words } from '#words/garment-decision-words.ts';
+import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import { numberOf } from '../../garment/record/sound.ts';
 import type { DecisionProps } from './decision-props.ts';

@@ -1,4 +1,4 @@
-import { garmentOrderWords as words } from '#words/garment-order-words.ts';
+import { garmentOrderWords as words } from '#words/garment/garment-order-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';

@@ -1,4 +1,4 @@
-import { garmentMaterialWords as words } from '#words/garment-material-words.ts';
+import { garmentMaterialWords as words } from '#words/garment/garment-material-words.ts';
 import type { MaterialSaying } from '../../garment/actions/material.ts';
 import type { MaterialNow } from '../../garment/materials/materials.ts';
 import type { Need } from '../../garment/materials/need.ts';

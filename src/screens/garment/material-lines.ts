@@ -1,4 +1,4 @@
-import { materialLineWords as words } from '#words/garment-material-words.ts';
+import { materialLineWords as words } from '#words/garment/garment-material-words.ts';
 import { materialsOf } from '../../garment/materials/materials.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import { materialSentences } from './material-sentences.ts';

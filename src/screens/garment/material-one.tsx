@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentMaterialWords as words } from '#words/garment-material-words.ts';
+import { garmentMaterialWords as words } from '#words/garment/garment-material-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { MaterialSaying } from '../../garment/actions/material.ts';
 import type { MaterialNow } from '../../garment/materials/materials.ts';

@@ -1,4 +1,4 @@
-import { garmentMaterialWords as words } from '#words/garment-material-words.ts';
+import { garmentMaterialWords as words } from '#words/garment/garment-material-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { MaterialForm, MaterialKind } from '../../calculation/material.ts';
 import {

@@ -1,4 +1,4 @@
-import { garmentMaterialsWords as words } from '#words/garment-materials-words.ts';
+import { garmentMaterialsWords as words } from '#words/garment/garment-materials-words.ts';
 import { MATERIALS } from '../../calculation/material.ts';
 import type { MaterialNow } from '../../garment/materials/materials.ts';
 import { amountText } from './materials-text.ts';

@@ -1,4 +1,4 @@
-import { garmentMaterialsWords as words } from '#words/garment-materials-words.ts';
+import { garmentMaterialsWords as words } from '#words/garment/garment-materials-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { MaterialForm } from '../../calculation/material.ts';
 import { onTape } from '../../calculation/tape-text.ts';

@@ -1,6 +1,6 @@
 import type { FunctionComponent } from 'preact';
 import { useState } from 'preact/hooks';
-import { garmentMaterialsWords as words } from '#words/garment-materials-words.ts';
+import { garmentMaterialsWords as words } from '#words/garment/garment-materials-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';

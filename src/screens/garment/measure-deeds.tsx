@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { measuresWords as words } from '#words/garment-measures-words.ts';
+import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { Action } from '../../garment/actions/act.ts';
 import { unmake } from '../../garment/actions/make.ts';

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { measuresWords as words } from '#words/garment-measures-words.ts';
-import { readWords } from '#words/read-words.ts';
+import { readWords } from '#words/common/read-words.ts';
+import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { FieldTile } from '../../controls/field-tile.tsx';
 import { Pad } from '../../controls/pad.tsx';

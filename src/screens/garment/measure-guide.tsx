@@ -1,4 +1,4 @@
-import { bodyMeasureWords as words } from '#words/body-measure-words.ts';
+import { bodyMeasureWords as words } from '#words/body/body-measure-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { drawn } from '../../controls/figure-view.tsx';
 import { type BodyFigure, bodyFigure } from '../../drawing/body-figure.ts';

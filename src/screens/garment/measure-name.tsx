@@ -1,4 +1,4 @@
-import { measuresWords as words } from '#words/garment-measures-words.ts';
+import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 import { NameEntry } from './name-entry.tsx';
 
 /** A quantity's kind, where it can be chosen. */

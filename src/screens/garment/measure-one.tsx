@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { measuresWords as words } from '#words/garment-measures-words.ts';
+import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 import { tapeStep } from '../../calculation/bench.ts';
 import { later } from '../../controls/parts.tsx';
 import { Rich } from '../../controls/rich.tsx';

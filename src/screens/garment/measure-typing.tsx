@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { measuresWords as words } from '#words/garment-measures-words.ts';
-import { garmentWorkWords as workWords } from '#words/garment-work-words.ts';
+import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
+import { garmentWorkWords as workWords } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { FieldTile } from '../../controls/field-tile.tsx';
 import type { State } from '../../garment/actions/state.ts';

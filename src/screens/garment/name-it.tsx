@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Kind } from '../../calculation/output.ts';
 import type { State } from '../../garment/actions/state.ts';
 import type { Link } from '../../garment/record/record.ts';

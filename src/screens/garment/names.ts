@@ -1,4 +1,4 @@
-import { namelessWords, placeInGarment } from '#words/garment-trouble-words.ts';
+import { namelessWords, placeInGarment } from '#words/garment/garment-trouble-words.ts';
 import { fieldsEver } from '../../calculation/fields-ever.ts';
 import { readHome } from '../../garment/record/home.ts';
 import type { Link } from '../../garment/record/record.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentNoteWords as words } from '#words/garment-note-words.ts';
+import { garmentNoteWords as words } from '#words/garment/garment-note-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Note } from '../../garment/record/record.ts';

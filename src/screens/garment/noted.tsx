@@ -1,4 +1,4 @@
-import { garmentNoteWords as words } from '#words/garment-note-words.ts';
+import { garmentNoteWords as words } from '#words/garment/garment-note-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import css from './note.css?inline';
 

@@ -1,4 +1,4 @@
-import { bodyMeasureWords as words } from '#words/body-measure-words.ts';
+import { bodyMeasureWords as words } from '#words/body/body-measure-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { onTape } from '../../calculation/tape-text.ts';
 import { Rich } from '../../controls/rich.tsx';

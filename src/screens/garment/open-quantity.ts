@@ -1,4 +1,4 @@
-import { measuresWords as words } from '#words/garment-measures-words.ts';
+import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { type FieldPlace, pendingOf } from '../../garment/actions/typing.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentOrderWords as words } from '#words/garment-order-words.ts';
+import { garmentOrderWords as words } from '#words/garment/garment-order-words.ts';
 import { isMade } from '../../garment/next/next.ts';
 import type { WorkLine } from '../../garment/next/work-lines.ts';
 import { homeOf } from '../../garment/record/home.ts';

@@ -1,6 +1,6 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { garmentOrderWords as words } from '#words/garment-order-words.ts';
+import { garmentOrderWords as words } from '#words/garment/garment-order-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { useLanding } from '../../controls/use-landing.ts';
 import { moved } from '../../garment/actions/rank.ts';

@@ -1,4 +1,4 @@
-import { namelessWords, placeInGarment } from '#words/garment-trouble-words.ts';
+import { namelessWords, placeInGarment } from '#words/garment/garment-trouble-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { withUnits } from '../../calculation/with-units.ts';
 import { isObject } from '../../garment/record/sound-values.ts';

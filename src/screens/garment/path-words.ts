@@ -1,4 +1,4 @@
-import { placeInGarment as words } from '#words/garment-trouble-words.ts';
+import { placeInGarment as words } from '#words/garment/garment-trouble-words.ts';
 import { fieldName, type Named, numberName } from './names.ts';
 
 /** How many of a long way round are named at its beginning, and at its end. */

@@ -1,4 +1,4 @@
-import { measuresWords as words } from '#words/garment-measures-words.ts';
+import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { homeOf } from '../../garment/record/home.ts';
 import type { Quantity } from '../../garment/record/record.ts';

@@ -1,4 +1,4 @@
-import { garmentReceiveWords as words } from '#words/garment-share-words.ts';
+import { garmentReceiveWords as words } from '#words/garment/garment-share-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import { soundOf } from '../../garment/record/sound.ts';

@@ -2,7 +2,7 @@ import {
   namelessWords,
   notThereWords,
   refusedWords as words,
-} from '#words/garment-trouble-words.ts';
+} from '#words/garment/garment-trouble-words.ts';
 import type { Slot } from '../../garment/actions/slots.ts';
 import type { Refused } from '../../garment/actions/state.ts';
 import { readHome } from '../../garment/record/home.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentShareWords as words } from '#words/garment-share-words.ts';
+import { garmentShareWords as words } from '#words/garment/garment-share-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { LeftOut, ShareWish } from '../../garment/share/shared.ts';
 import css from './share.css?inline';

@@ -1,4 +1,4 @@
-import { garmentSheetWords } from '#words/garment-sheet-words.ts';
+import { garmentSheetWords } from '#words/garment/garment-sheet-words.ts';
 import type { SheetBlock, SheetJob } from '../../drawing/sheet-job.ts';
 
 const words = garmentSheetWords.text;

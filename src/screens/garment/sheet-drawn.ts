@@ -1,4 +1,4 @@
-import { garmentSheetWords as words } from '#words/garment-sheet-words.ts';
+import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';

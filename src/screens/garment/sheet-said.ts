@@ -1,8 +1,8 @@
-import { garmentOrderWords } from '#words/garment-order-words.ts';
+import { garmentOrderWords } from '#words/garment/garment-order-words.ts';
 import {
   sheetPageWords as pageWords,
   garmentSheetWords as words,
-} from '#words/garment-sheet-words.ts';
+} from '#words/garment/garment-sheet-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import type { SheetBlock, SheetJob, SheetWords } from '../../drawing/sheet-job.ts';

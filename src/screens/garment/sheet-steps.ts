@@ -1,6 +1,6 @@
-import { garmentOrderWords } from '#words/garment-order-words.ts';
-import { garmentSheetWords as words } from '#words/garment-sheet-words.ts';
-import { markWords } from '#words/mark-words.ts';
+import { markWords } from '#words/common/mark-words.ts';
+import { garmentOrderWords } from '#words/garment/garment-order-words.ts';
+import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.ts';
 import { tapeStep } from '../../calculation/bench.ts';
 import type { Kind } from '../../calculation/output.ts';
 import { wordOf } from '../../calculation/tape-text.ts';

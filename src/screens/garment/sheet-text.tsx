@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentSheetWords as words } from '#words/garment-sheet-words.ts';
+import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.ts';
 import type { PaperServices } from '../../controls/paper-services.ts';
 import type { SheetJob } from '../../drawing/sheet-job.ts';
 import { sheetText } from './sheet-as-text.ts';

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
-import { garmentSheetWords as words } from '#words/garment-sheet-words.ts';
-import { paperWords } from '#words/paper-words.ts';
+import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.ts';
+import { paperWords } from '#words/paper/paper-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import { adopt } from '../../controls/adopt.ts';

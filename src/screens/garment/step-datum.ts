@@ -1,5 +1,5 @@
-import { isStepDatum, stepDatumWords } from '#words/datum-words.ts';
-import { placeWords } from '#words/place-words.ts';
+import { placeWords } from '#words/common/place-words.ts';
+import { isStepDatum, stepDatumWords } from '#words/garment/datum-words.ts';
 import type { Kind, Step } from '../../calculation/output.ts';
 
 /**

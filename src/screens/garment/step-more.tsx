@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentHomeWords as words } from '#words/garment-home-words.ts';
+import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Action } from '../../garment/actions/act.ts';
 import type { State } from '../../garment/actions/state.ts';

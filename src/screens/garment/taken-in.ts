@@ -1,4 +1,4 @@
-import { namelessWords, placeInGarment } from '#words/garment-trouble-words.ts';
+import { namelessWords, placeInGarment } from '#words/garment/garment-trouble-words.ts';
 import { fieldText } from '../../garment/work-out/field-text.ts';
 import { placeOfLetter } from '../../lengths/taken.ts';
 import { linkName, type Named } from './names.ts';

@@ -1,4 +1,4 @@
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Offered } from '../../garment/actions/links-for.ts';
 import { todays } from '../../garment/actions/put.ts';

@@ -1,3 +1,4 @@
+import { readWords } from '#words/common/read-words.ts';
 import {
   conflictWords,
   goneWords,
@@ -5,8 +6,7 @@ import {
   unsoundWords,
   noNumberWords as words,
   workTroubleWords,
-} from '#words/garment-trouble-words.ts';
-import { readWords } from '#words/read-words.ts';
+} from '#words/garment/garment-trouble-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { faultWords, problemSaid } from '../../controls/fault-words.ts';
 import { readHome } from '../../garment/record/home.ts';

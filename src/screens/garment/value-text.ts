@@ -1,4 +1,4 @@
-import { handWords } from '#words/garment-decision-words.ts';
+import { handWords } from '#words/garment/garment-decision-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Kind } from '../../calculation/output.ts';
 import { exactly, onTape } from '../../calculation/tape-text.ts';

@@ -1,4 +1,4 @@
-import { decisionWords as words } from '#words/garment-decision-words.ts';
+import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import {
   lastFromEnd,

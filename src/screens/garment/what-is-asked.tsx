@@ -1,5 +1,5 @@
-import { decisionWords as words } from '#words/garment-decision-words.ts';
-import { conflictWords } from '#words/garment-trouble-words.ts';
+import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
+import { conflictWords } from '#words/garment/garment-trouble-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { Cause } from '../../garment/actions/cause.ts';
 import { numberOf } from '../../garment/record/sound.ts';

@@ -1,4 +1,4 @@
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { later } from '../../controls/parts.tsx';
 import { partsOf } from '../../garment/actions/typed-parts.ts';
 import type { FieldPlace } from '../../garment/actions/typing.ts';

@@ -1,4 +1,4 @@
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing, StandingRows } from '../../calculation/drawing.ts';
 import type { Dimension, Dimensioned, DimensionOf } from '../../drawing/dimension.ts';

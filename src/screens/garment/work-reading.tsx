@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { garmentWorkWords as words } from '#words/garment-work-words.ts';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { Rich } from '../../controls/rich.tsx';
 import type { Refused } from '../../garment/actions/state.ts';
 import { BeforeAfter } from './before-after.tsx';

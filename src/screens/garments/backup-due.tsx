@@ -1,5 +1,5 @@
-import { garmentDueWords as words } from '#words/garment-due-words.ts';
-import { garmentListWords as listWords } from '#words/garment-list-words.ts';
+import { garmentDueWords as words } from '#words/garment/garment-due-words.ts';
+import { garmentListWords as listWords } from '#words/garment/garment-list-words.ts';
 import type { Due } from '../../garment/backup/backup-due.ts';
 import type { GarmentDeeds } from './deeds.ts';
 

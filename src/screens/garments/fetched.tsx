@@ -1,5 +1,5 @@
 import type { FunctionComponent } from 'preact';
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
 
 interface Props<Part> {

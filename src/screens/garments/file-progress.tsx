@@ -1,4 +1,4 @@
-import { garmentFileWords as words } from '#words/garment-file-words.ts';
+import { garmentFileWords as words } from '#words/garment/garment-file-words.ts';
 
 interface Props {
   kind: 'writing' | 'reading' | 'restoring';

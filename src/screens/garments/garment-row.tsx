@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { garmentListWords as listWords } from '#words/garment-list-words.ts';
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentListWords as listWords } from '#words/garment/garment-list-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import type { GarmentDeeds } from './deeds.ts';
 import { NameForm } from './name-form.tsx';

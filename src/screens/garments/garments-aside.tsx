@@ -1,5 +1,5 @@
-import { garmentAsideWords as words } from '#words/garment-aside-words.ts';
-import { garmentWords } from '#words/garment-words.ts';
+import { garmentAsideWords as words } from '#words/garment/garment-aside-words.ts';
+import { garmentWords } from '#words/garment/garment-words.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import type { GarmentDeeds } from './deeds.ts';

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { garmentListWords as listWords } from '#words/garment-list-words.ts';
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentListWords as listWords } from '#words/garment/garment-list-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { plain } from '../../calculation/find.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Due } from '../../garment/backup/backup-due.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { garmentKeepWords as keepWords } from '#words/garment-keep-words.ts';
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentKeepWords as keepWords } from '#words/garment/garment-keep-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { LONGEST_NAME } from '../../garment/garment.ts';
 import type { Garment } from '../../garment/record/record.ts';

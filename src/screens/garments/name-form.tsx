@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentWords as words } from '#words/garment-words.ts';
+import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { LONGEST_NAME } from '../../garment/garment.ts';
 
 interface Props {

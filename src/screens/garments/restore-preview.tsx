@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { garmentRestoreWords as words } from '#words/garment-restore-words.ts';
+import { garmentRestoreWords as words } from '#words/garment/garment-restore-words.ts';
 import type { AsideRecord, Rejected } from '../../garment/backup/backup-finds.ts';
 import type { Preview } from '../../garment/backup/backup-preview.ts';
 import { writtenIn } from '../../garment/backup/written.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { glassWords as words } from '#words/glass-words.ts';
+import { glassWords as words } from '#words/paper/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import type { Page } from '../../calculation/page.ts';

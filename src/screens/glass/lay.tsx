@@ -1,4 +1,4 @@
-import { glassWords as words } from '#words/glass-words.ts';
+import { glassWords as words } from '#words/paper/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import { Rich } from '../../controls/rich.tsx';

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import { glassWords } from '#words/glass-words.ts';
+import { glassWords } from '#words/paper/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { useBox } from '../../controls/use-box.ts';
 import { CARD, type CardMeasure, scaleFrom } from '../../drawing/glass-card.ts';

@@ -1,4 +1,4 @@
-import { glassWords as words } from '#words/glass-words.ts';
+import { glassWords as words } from '#words/paper/glass-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import { exactly, onTape } from '../../calculation/tape-text.ts';

@@ -1,5 +1,5 @@
 import { useMemo, useRef } from 'preact/hooks';
-import { glassWords as words } from '#words/glass-words.ts';
+import { glassWords as words } from '#words/paper/glass-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import { useBox } from '../../controls/use-box.ts';

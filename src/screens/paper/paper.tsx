@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { paperWords as words } from '#words/paper-words.ts';
+import { paperWords as words } from '#words/paper/paper-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import type { Page } from '../../calculation/page.ts';

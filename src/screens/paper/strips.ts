@@ -1,4 +1,4 @@
-import { paperWords as words } from '#words/paper-words.ts';
+import { paperWords as words } from '#words/paper/paper-words.ts';
 import type { NamedRun } from '../../calculation/calculation.ts';
 import type { PaperRow, PaperStrip } from '../../drawing/paper-job.ts';
 import { toMm } from '../../lengths/length.ts';

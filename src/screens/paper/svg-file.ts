@@ -1,4 +1,4 @@
-import { paperWords as words } from '#words/paper-words.ts';
+import { paperWords as words } from '#words/paper/paper-words.ts';
 import { svgOf } from '../../drawing/svg.ts';
 import { templateFigure } from '../../drawing/template-figure.ts';
 import type { Part } from './choices.ts';

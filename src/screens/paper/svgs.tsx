@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 
-import { paperWords as words } from '#words/paper-words.ts';
+import { paperWords as words } from '#words/paper/paper-words.ts';
 import type { PaperServices } from '../../controls/paper-services.ts';
 import type { Part } from './choices.ts';
 

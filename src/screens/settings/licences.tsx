@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { licenceWords as words } from '#words/licence-words.ts';
+import { licenceWords as words } from '#words/phone/licence-words.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
 
 /** A part of the app that others wrote. */

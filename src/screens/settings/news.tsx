@@ -1,4 +1,4 @@
-import { newsWords as words } from '#words/news-words.ts';
+import { newsWords as words } from '#words/phone/news-words.ts';
 
 /** What has changed in the app, on the phone with the rest of it. */
 export function News() {

@@ -1,5 +1,5 @@
 import type { ComponentProps } from 'preact';
-import { settingsWords } from '#words/settings-words.ts';
+import { settingsWords } from '#words/phone/settings-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { askWords as words } from '#words/tape-question-words.ts';
+import { askWords as words } from '#words/tape/tape-question-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { answerTo, printable, type Question, type Reading } from '../../camera/tape-eye.ts';
 import { FieldTile } from '../../controls/field-tile.tsx';

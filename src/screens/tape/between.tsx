@@ -1,5 +1,5 @@
-import { cannotWords } from '#words/cannot-words.ts';
-import { photoFaultWords, photoWords as words } from '#words/photo-words.ts';
+import { cannotWords } from '#words/tape/cannot-words.ts';
+import { photoFaultWords, photoWords as words } from '#words/tape/photo-words.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { TapeFault } from '../../camera/tape-fault.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';

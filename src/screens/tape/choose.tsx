@@ -1,4 +1,4 @@
-import { photoWords as words } from '#words/photo-words.ts';
+import { photoWords as words } from '#words/tape/photo-words.ts';
 import { LoadNewer } from '../../controls/newer-part.tsx';
 import { useLanding } from '../../controls/use-landing.ts';
 

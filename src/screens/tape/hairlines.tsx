@@ -1,6 +1,6 @@
 import type { TargetedKeyboardEvent } from 'preact';
-import { pointWords, hairlineWords as words } from '#words/hairline-words.ts';
-import { spoken } from '#words/spoken.ts';
+import { spoken } from '#words/common/spoken.ts';
+import { pointWords, hairlineWords as words } from '#words/tape/hairline-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import {
   type Hair,

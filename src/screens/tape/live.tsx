@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { hairlineWords } from '#words/hairline-words.ts';
-import { liveWords as words } from '#words/live-words.ts';
-import { photoFaultWords, photoWords } from '#words/photo-words.ts';
-import { spoken } from '#words/spoken.ts';
+import { spoken } from '#words/common/spoken.ts';
+import { hairlineWords } from '#words/tape/hairline-words.ts';
+import { liveWords as words } from '#words/tape/live-words.ts';
+import { photoFaultWords, photoWords } from '#words/tape/photo-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Seen, underCross } from '../../camera/cross.ts';
 import { photoOf } from '../../camera/drawn.ts';

@@ -1,6 +1,6 @@
 import type { FunctionComponent } from 'preact';
-import { appWords } from '#words/app-words.ts';
-import { photoWords } from '#words/photo-words.ts';
+import { appWords } from '#words/phone/app-words.ts';
+import { photoWords } from '#words/tape/photo-words.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
 
 interface Props<Given> {

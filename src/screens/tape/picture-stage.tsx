@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
-import { hairlineWords as words } from '#words/hairline-words.ts';
-import { photoWords } from '#words/photo-words.ts';
+import { hairlineWords as words } from '#words/tape/hairline-words.ts';
+import { photoWords } from '#words/tape/photo-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Photo } from '../../camera/photo.ts';
 import {

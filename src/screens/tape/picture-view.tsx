@@ -1,6 +1,6 @@
 import type { ComponentChildren, TargetedPointerEvent } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { hairlineWords as words } from '#words/hairline-words.ts';
+import { hairlineWords as words } from '#words/tape/hairline-words.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { Place } from '../../camera/tape-eye.ts';
 import { Lens } from './lens.tsx';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { photoFaultWords } from '#words/photo-words.ts';
+import { photoFaultWords } from '#words/tape/photo-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { Reading } from '../../camera/tape-eye.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { photoFaultWords, photoWords } from '#words/photo-words.ts';
-import { touchWords as words } from '#words/touch-words.ts';
+import { photoFaultWords, photoWords } from '#words/tape/photo-words.ts';
+import { touchWords as words } from '#words/tape/touch-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Photo } from '../../camera/photo.ts';
 import type { TapeBridge } from '../../camera/tape-bridge.ts';

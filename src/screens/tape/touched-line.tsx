@@ -1,6 +1,6 @@
 import type { TargetedKeyboardEvent } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { touchWords as words } from '#words/touch-words.ts';
+import { touchWords as words } from '#words/tape/touch-words.ts';
 import type { Place } from '../../camera/tape-eye.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-ease-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-ease-words.ts`. */
 export type EaseQuote =
   | 'bodice'
   | 'dress-waist'

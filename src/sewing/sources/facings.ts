@@ -1,7 +1,7 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-facing-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-facing-words.ts`. */
 export type FacingQuote = 'facing-seam';
 
 /**

@@ -1,7 +1,7 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
 import type { Published, Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-hem-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-hem-words.ts`. */
 export type HemQuote = 'hem-stitch' | 'hem-depths' | 'skirt-depths';
 
 const inch = (parts: number) => (UNITS_PER_INCH * parts) as Length;

@@ -1,7 +1,7 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
 import type { Published, Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-hook-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-hook-words.ts`. */
 export type HookQuote = 'hook-set-back-eighth' | 'hook-set-back-quarter';
 
 const EIGHTH_INCH = (UNITS_PER_INCH / 8) as Length;

@@ -1,7 +1,7 @@
 import { type Length, UNITS_PER_INCH, ZERO } from '../../lengths/length.ts';
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-match-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-match-words.ts`. */
 export type MatchQuote =
   | 'cap-textbook'
   | 'cap-draft'

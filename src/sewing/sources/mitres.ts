@@ -1,7 +1,7 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-mitre-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-mitre-words.ts`. */
 export type MitreQuote = 'mitre-trim';
 
 /**

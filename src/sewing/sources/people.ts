@@ -1,7 +1,7 @@
 import type { BodyMeasureId } from '../body-measures.ts';
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-people-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-people-words.ts`. */
 export type PeopleQuote = 'grown-ups' | 'neck-base';
 
 /** Between which one in a hundred is less and one in a hundred is more; of women, of men, or of both. */

@@ -1,7 +1,7 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-piece-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-piece-words.ts`. */
 export type PieceQuote = 'fitting-allowances';
 
 const inch = (parts: number) => (UNITS_PER_INCH * parts) as Length;

@@ -1,6 +1,6 @@
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-pleat-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-pleat-words.ts`. */
 export type PleatQuote = 'knife-takes' | 'box-takes';
 
 /**

@@ -1,7 +1,7 @@
 import { type Length, UNITS_PER_INCH } from '../../lengths/length.ts';
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-seam-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-seam-words.ts`. */
 export type SeamQuote =
   | 'french'
   | 'french-wide'

@@ -1,6 +1,6 @@
 import type { Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-share-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-share-words.ts`. */
 export type ShareQuote = 'hip-to-waist';
 
 /** Shares of one of each, per cent, and how many there are. */

@@ -1,6 +1,6 @@
 import type { Published, Quoted } from './published.ts';
 
-/** What of this file is quoted; its words are in `src/words/en/published-size-words.ts`. */
+/** What of this file is quoted; its words are in `src/words/en/published/published-size-words.ts`. */
 export type SizeQuote =
   | 'shirt-stitches'
   | 'trouser-stitches'

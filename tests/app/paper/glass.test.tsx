@@ -8,7 +8,7 @@ import {
   waitFor,
 } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { glassWords } from '#words/glass-words.ts';
+import { glassWords } from '#words/paper/glass-words.ts';
 import { checkScale } from '../../../src/app/paper/glass-place.tsx';
 import { App } from '../../../src/app/start/app.tsx';
 import { readRoute } from '../../../src/app/start/route.ts';

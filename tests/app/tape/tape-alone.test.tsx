@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { SCREEN_WORDS } from '#words/home-words.ts';
-import { newerWords } from '#words/newer-words.ts';
+import { SCREEN_WORDS } from '#words/phone/home-words.ts';
+import { newerWords } from '#words/phone/newer-words.ts';
 import { TapeAlone } from '../../../src/app/tape/tape-alone.tsx';
 import { stateOf } from '../../../src/calculation/parted.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { demoWords } from '#words/demo-words.ts';
+import { demoWords } from '#words/garment/demo-words.ts';
 import { demoGarment } from '../../../src/garment/actions/demo.ts';
 import { begin } from '../../../src/garment/actions/state.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { garmentListWords } from '#words/garment-list-words.ts';
+import { garmentListWords } from '#words/garment/garment-list-words.ts';
 import { type Served, serveApp } from '../../browser/built.ts';
 import { untilFirstAnswer } from '../../browser/first-answer.ts';
 import { launchBrowser, openApp, takePhone, waitUntilKept } from '../../browser/harness.ts';

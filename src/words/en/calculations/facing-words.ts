@@ -1,0 +1,41 @@
+import type { FacingQuote } from '../../../sewing/sources/facings.ts';
+import { turnedWords } from '../common/turned-words.ts';
+import { facingQuotes } from '../published/published-facing-words.ts';
+import { quoted } from '../published/published-words.ts';
+
+/** A hem finished with a facing. */
+export const facingWords = {
+  title: 'Faced hem',
+  labels: {
+    depth: 'Depth, finished',
+    kind: 'The facing',
+    seam: 'Facing seam',
+    turn: 'Free edge, turned',
+    edgeStitch: 'Stitch in from edge',
+    thickness: 'Cloth thick',
+    radius: 'Radius of the curve',
+    finished: 'Finished length',
+    otherEnd: turnedWords.otherEnd,
+    left: 'Cloth below hem line',
+  },
+  kind: { shaped: 'Cut to the curve', bias: 'Bias strip' },
+  after: 'to leave for the seam',
+  sentence: (seam: string, turn: string) =>
+    `Sew the facing on ${seam} from the raw edge, turn it in, press on the seam. Turn its free edge ${turn} under.`,
+  unturned: (seam: string) =>
+    `Sew the facing on ${seam} from the raw edge, turn it in, press on the seam.`,
+  hemLine: 'hem line',
+  freeEdge: 'free edge',
+  deep: { shaped: 'Cut the facing deep', bias: 'Cut the bias strip wide' },
+  long: { shaped: 'Its edge', bias: 'Its length' },
+  longOf: {
+    shaped: 'the curve of the hem line, on the same grain',
+    bias: 'as the hem line, and a seam at each end',
+  },
+  gives: 'Free edge has to give',
+  givesOf: (percent: string) => `${percent} %: lose on an outward curve, gain on an inward one`,
+  givesFormula: (depth: string, radius: string, percent: string) =>
+    `${depth} ÷ ${radius} = ${percent} %.`,
+  givesSource: 'Half of what a hem turned up would have to (geometry, derived here).',
+  published: ({ quote }: { quote: FacingQuote }) => `${quoted(facingQuotes[quote])}.`,
+};

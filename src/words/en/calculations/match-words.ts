@@ -1,0 +1,113 @@
+import type { MatchQuote } from '../../../sewing/sources/matching.ts';
+import { matchQuotes } from '../published/published-match-words.ts';
+import { quoted } from '../published/published-words.ts';
+
+/** Each edge by what is matched: its field, and how it is called in a sentence. */
+interface Edge {
+  label: string;
+  called: string;
+}
+
+const here = {
+  any: { label: 'This edge, by notches', called: 'this edge' },
+  sleeve: { label: 'Armhole, by notches', called: 'the armhole' },
+  facing: { label: 'Neckline, by notches', called: 'the neckline' },
+  band: { label: 'Neck edge, by notches', called: 'the neck edge' },
+  cuff: { label: 'Cuff, by notches', called: 'the cuff' },
+  waistband: { label: 'Waistband, by notches', called: 'the waistband' },
+} satisfies Record<string, Edge>;
+
+const other: Readonly<Record<keyof typeof here, Edge>> = {
+  any: { label: 'The edge it meets', called: 'the edge it meets' },
+  sleeve: { label: 'Sleeve head', called: 'the sleeve head' },
+  facing: { label: 'Facing', called: 'the facing' },
+  band: { label: 'Band', called: 'the band' },
+  cuff: { label: 'Sleeve end', called: 'the sleeve end' },
+  waistband: { label: 'Waist', called: 'the waist' },
+};
+
+/** Two edges matched from notch to notch. */
+export const matchWords = {
+  title: 'Matching two edges',
+  labels: {
+    here: here.any.label,
+    other: other.any.label,
+    use: 'What is matched',
+    parts: 'Parts, each length',
+    cloth: 'The cloth eases in',
+    ease: 'Eases in, per cent',
+    spread: 'Share the difference',
+    shares: 'Shares, one each length',
+    weights: 'Ease in each part',
+  },
+  use: {
+    any: 'Any two edges',
+    sleeve: 'Sleeve into armhole',
+    facing: 'Facing to neckline',
+    band: 'Band to neck edge',
+    cuff: 'Cuff onto sleeve',
+    waistband: 'Waistband onto waist',
+  },
+  here,
+  other,
+  spread: { even: 'By length', own: 'By my shares' },
+  spreadSleeve: { free: 'None under the arm', even: 'By length', own: 'By my shares' },
+  none: 'lengths, parted by ;',
+  byLength: 'by length',
+  evenly: 'the same',
+  edges: 'Both edges, notches joined, what is eased marked on the longer',
+  parts: (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}`,
+  about: 'about',
+  ease: (edge: string) => `to ease in on ${edge}`,
+  alike: 'between them: both are alike',
+  tooFull: (i: number) => `too much in length ${i}`,
+  tooShort: (i: number, edge: string) => `missing on ${edge} in length ${i}`,
+  seamOff: (edge: string, i: number) => `to move notch ${i} of ${edge}`,
+  sentence: (other: string, here: string) =>
+    `Pin notch to notch, then mark to mark; sew with the longer edge below. Marks are measured from where both edges begin, on ${here} and on ${other} each by itself.`,
+  planned: (edge: string) => `Only the whole of ${edge} is given: notch it as listed.`,
+  length: (i: number) => `Length ${i}`,
+  lengthOf: (ease: string, percent: string, shorter: boolean) =>
+    shorter ? `${ease} shorter, ${percent} % to stretch` : `${ease} to ease, ${percent} %`,
+  lengthSame: 'alike',
+  all: 'In all',
+  move: (i: number, edge: string) => `Notch ${i} of ${edge}`,
+  moveOf: (by: string, on: boolean) =>
+    on ? `move it ${by} towards the end` : `move it ${by} towards the beginning`,
+  notch: (i: number, edge: string) => `Notch ${i} of ${edge}`,
+  notchOf: (at: string) => `${at} from the beginning`,
+  published: 'Published',
+  publishedOf: ({ quote }: { quote: MatchQuote }) => quoted(matchQuotes[quote]),
+  marks: (edge: string) => `Marks on ${edge}`,
+  mark: 'Mark',
+  short: (i: number, other: string, here: string, by: string) =>
+    `Length ${i}: ${other} is ${by} shorter than ${here}: it would be stretched, not eased.`,
+  over: (i: number, by: string, percent: string, takes: string, less: string) =>
+    `Length ${i}: ${by} to ease is ${percent} % in its fullest part, the cloth takes about ${takes} %. Make the longer edge ${less} shorter there, spread the ease over more parts, or gather it.`,
+  differs: (i: number, other: string, by: string, shorter: boolean) =>
+    `Length ${i}: ${other} is ${by} ${shorter ? 'shorter' : 'longer'}: it would pull or stand off.`,
+  seamMoves: (edge: string) =>
+    `In all they fit: only the notches of ${edge} lie elsewhere. Move them, or its shoulder seam, as listed.`,
+  anew: (edge: string) => `Notch ${edge} anew, as its ease is shared`,
+  jump: (i: number) =>
+    `Part ${i} takes more than twice the ease of its neighbour: it would show as a pucker. Share it more evenly.`,
+  mend: {
+    any: 'Make one of the edges longer or shorter there, or move its notch.',
+    sleeve:
+      'Raise or lower the sleeve head, take the armhole in or let it out at the side seam, or move the notch.',
+    facing: 'Cut the facing again from the neckline, or move its shoulder seam.',
+    band: 'Make the band longer or shorter at its centre, or move its shoulder marks.',
+    cuff: 'Lay pleats or gathers where it is too much; else make the cuff longer.',
+    waistband: 'Take the waist in or let it out at seams or darts, or move the notch.',
+  },
+  cap: 'Ease of a head: its length less the armhole’s, never less than nothing (a teaching page on sleeves).',
+  capacity: 'What a cloth eases in is common practice, no source.',
+  derived: 'Geometry, derived here.',
+  formula: {
+    all: (other: string, here: string, ease: string) => `${other} − ${here} = ${ease} in all.`,
+    length: (other: string, here: string, ease: string) => `${other} − ${here} = ${ease}.`,
+    percent: (ease: string, shorter: string, percent: string) =>
+      `${ease} ÷ ${shorter} = ${percent} %.`,
+    sum: (all: readonly string[], whole: string) => `${all.join(' + ')} = ${whole}.`,
+  },
+};

@@ -1,0 +1,114 @@
+import type { PieceQuote } from '../../../sewing/sources/pieces.ts';
+import { pieceQuotes } from '../published/published-piece-words.ts';
+import { quoted } from '../published/published-words.ts';
+
+/** A piece of a garment: its finished size, what its edges take, what is cut. */
+export const pieceWords = {
+  title: 'Piece to cut',
+  labels: {
+    width: 'Finished width',
+    length: 'Finished length',
+    top: 'Top edge takes',
+    bottom: 'Bottom edge takes',
+    side: 'Each side takes',
+    otherSide: 'Other side takes',
+    fold: 'Cut',
+    sides: 'The two sides',
+    count: 'How many',
+    pairs: 'They are',
+    given: 'Given',
+    wantedWidth: 'Wanted finished width',
+    wantedLength: 'Wanted finished length',
+    angle: 'Corner of bottom and side, °',
+    shrinksAcross: 'Shrinks across, %',
+    shrinksAlong: 'Shrinks along, %',
+    cloth: 'Cloth wide',
+  },
+  /** Labels of the sizes and sides for what is chosen. */
+  cutWidth: 'Width as cut',
+  cutHalf: 'Width as cut, half',
+  cutLength: 'Length as cut',
+  farSide: 'Side, far from fold',
+  oneSide: 'One side takes',
+  fold: { none: 'Open, single', side: 'On the fold' },
+  sides: { alike: 'Take the same', different: 'Differ' },
+  pairs: { alike: 'All alike', pairs: 'Pairs, mirrored' },
+  given: { finished: 'Finished size', cut: 'What was cut' },
+  nothing: 'nothing',
+  notGiven: 'not given',
+  about: 'about',
+  both: (wide: string, long: string) => `${wide} × ${long}`,
+  after: {
+    both: 'to cut, wide × long',
+    width: 'wide to cut',
+    length: 'long to cut',
+  },
+  gives: {
+    both: 'finished, wide × long',
+    width: 'wide, finished',
+    length: 'long, finished',
+  },
+  lacks: { width: 'too narrow', length: 'too short' },
+  onFold: (wide: string | undefined, opened: string | undefined) =>
+    wide === undefined || opened === undefined
+      ? 'Lay one edge on the fold.'
+      : `Lay one edge on the fold and cut ${wide} from it: opened it is ${opened}.`,
+  flat: 'Cut it single, the length along the grain.',
+  wasCut: (wide: string | undefined, long: string | undefined) =>
+    `It gives ${[wide && `${wide} wide`, long && `${long} long`].filter(Boolean).join(' and ')}, finished.`,
+  wasLess: (wanted: string, take: string) =>
+    `Wanted ${wanted}. Take less at an edge: ${take} in all is taken now.`,
+  across: 'Sides take, in width',
+  along: 'Top and bottom take, in length',
+  widthTake: {
+    fold: (takes: string) => `${takes}; the fold takes nothing`,
+    flat: (takes: string) => takes,
+  },
+  opened: 'Opened, as cut',
+  widest: 'Widest, as cut',
+  corner: 'Raw corner, beyond the finished one',
+  cornerOf: (bottom: string, side: string) => `${bottom} along the bottom, ${side} along the side`,
+  pieces: 'Pieces',
+  piecesOf: (count: number, pairs: boolean) =>
+    pairs
+      ? `${2 * count}: ${count === 1 ? 'a pair' : `${count} pairs`}, one of each turned over`
+      : String(count),
+  counted: (count: number, pairs: boolean) =>
+    pairs
+      ? `${count} ${count === 1 ? 'pair' : 'pairs'}`
+      : `${count} ${count === 1 ? 'piece' : 'pieces'}`,
+  tooWide: (over: string) =>
+    `Wider than the cloth by ${over}: turn it across the cloth where its grain allows, or cut it in two and add a seam to both.`,
+  noEdge: 'No edge takes anything: as cut it has no seam, hem or turn.',
+  slanted:
+    'The sides slant: measure the width where the finished bottom is, and mark the raw corners before cutting.',
+  offer: {
+    skirt: 'Leave a skirt’s for fitting',
+    bodice: 'Leave a bodice’s for fitting',
+    sleeve: 'Leave a sleeve’s for fitting',
+  },
+  offerOf: (what: string, top: string, side: string) => `${what}: ${top} top, ${side} sides`,
+  before:
+    'Before you cut: measure what the piece is sewn to, and see that its hems and seams are as you want them.',
+  figure: 'The piece as it is cut, and its finished edges in it',
+  top: 'top',
+  bottom: 'bottom',
+  foldLine: 'fold',
+  formula: {
+    cut: (takes: string, sum: string) => `${takes} = ${sum}.`,
+    slant: (side: string, angle: string, across: string) =>
+      `${side} ÷ sin ${angle}° = ${across} along the bottom.`,
+    half: (width: string) => `${width} ÷ 2`,
+    shrinks: (size: string, percent: string, cut: string) =>
+      `${size} ÷ (1 − ${percent} %) = ${cut}.`,
+    shrunk: (cut: string, percent: string, size: string) =>
+      `${cut} × (1 − ${percent} %) = ${size}.`,
+    twice: (half: string, whole: string) => `2 × ${half} = ${whole}.`,
+    corner: (own: string, other: string, angle: string, beyond: string) =>
+      `(${other} + ${own} × cos ${angle}°) ÷ sin ${angle}° = ${beyond}.`,
+  },
+  source: 'Finished size and what each edge takes: common practice, no source.',
+  derived: 'Geometry, derived here.',
+  shrinkage: 'By division, each way by itself (derived here): added on, it would come out short.',
+  published: ({ quote }: { quote: PieceQuote }) => `${quoted(pieceQuotes[quote])}.`,
+};
