@@ -30,7 +30,7 @@ const APART = [
   'tests/app/offline/watch.test.ts',
   'tests/camera/open-file.test.ts',
   'tests/screens/tape{,-ask,-lines,-live}.test.tsx',
-  'tests/calculations/no-drawing.test.ts',
+  'tests/calculations/{no-drawing,step-rounding}.test.ts',
 ];
 
 /** A law tried 100,000 times takes its time. */

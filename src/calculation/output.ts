@@ -31,6 +31,11 @@ export interface Step {
   stage: Stage;
   /** Whether it can be undone: a press and a seam can, a cut, a punch and a trim can't. */
   undoable: boolean;
+  /**
+   * Where its length lies between two graduations: of what may be no less the one above is taken, of
+   * what may be no more the one below, else the nearest. Its page shows the same.
+   */
+  bound?: 'least' | 'most';
   /** What can hurt someone at this step. */
   caution?: string;
 }

@@ -155,8 +155,8 @@ test('± of a − a is none, of a + a twice, of two readings the root of their s
 });
 
 test('what the key shows is on the tape; what a restore would lose is told', () => {
-  expect(shownOn(12_700, 'length', mm(20))).toBe(13 * 12_700);
-  expect(shownOn(8000, 'count', 7)).toBe(7);
+  expect(shownOn(12_700, { kind: 'length' }, mm(20))).toBe(13 * 12_700);
+  expect(shownOn(8000, { kind: 'count' }, 7)).toBe(7);
   const made = after(begin(back, KNOWN), cut()).record;
   expect(madeButNotIn(made, back)).toEqual(['cut']);
   expect(madeButNotIn(made, made)).toEqual([]);

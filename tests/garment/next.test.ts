@@ -51,7 +51,7 @@ const pressed = (state: State, action: object) =>
 /** What is shown, with lengths in centimetres. */
 function seen(next: Next) {
   if (next.kind !== 'step') return next.kind;
-  const then = next.after === undefined ? undefined : Math.round(next.after / 800) / 100;
+  const then = next.after && Math.round(next.after.value / 800) / 100;
   return [next.step.home, Math.round(next.value / 800) / 100, next.mark?.rank, then];
 }
 

@@ -107,3 +107,22 @@ test('cut 5 mm short of half on the fold, its whole width lacks 10, and less at 
   );
   expect(inMm(doing(cut('cut-width', 198)), 'lacks-width')).toBe(10);
 });
+
+// Design §2: what is at least is rounded up. 40.05 on the fold: half is 200.25, and 3 of the seam.
+test('a cut is made on the graduation over what is asked, as its page says it, and is as asked then', () => {
+  const width: Action = {
+    do: 'choose',
+    place: { work: 'piece', field: 'width' },
+    parts: typed('40.05'),
+    now,
+  };
+  const home = homeOf('piece', '', 'cut-width');
+  const press: Action = { do: 'make', home, id: 'cut', tape: mm(1), now };
+  const made = doing(width, press);
+  expect(made.record.facts.cut).toMatchObject({ shown: mm(204), plan: mm(203.25) });
+  expect(made.answer.conflicts).toEqual([]);
+  expect(inMm(made, 'lacks-width')).toBe(-1.5);
+  const conflicts = (measured: number) =>
+    doing(width, { ...press, measured: mm(measured) }).answer.conflicts.length;
+  expect([202.5, 203, 204, 204.5].map(conflicts)).toEqual([1, 0, 0, 1]);
+});

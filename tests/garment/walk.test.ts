@@ -20,8 +20,7 @@ const TAPES = [8000, 4000, 12_700];
 /** What a press on the key does, as home sends it. */
 function keyPress({ answer }: State, next: Next, tape: number, id: string, now: number) {
   if (next.kind !== 'step') return undefined;
-  const kind = answer.nodes.get(next.step.home)?.kind ?? 'length';
-  const shown = shownOn(tape, kind, next.value);
+  const shown = shownOn(tape, answer.nodes.get(next.step.home), next.value);
   return { do: 'make', home: next.step.home, id, tape, shown, now } as const satisfies Action;
 }
 

@@ -30,7 +30,7 @@ const start = (key: string, name: string, when: typeof across | typeof along, wh
     of: (fields) => mapped(buttonhole(buttonholeInput(fields)), ({ past }) => past),
   });
 
-/** To the other end: the button passes a hole that starts elsewhere too. */
+/** To the other end: the button passes a hole that starts elsewhere, or between two graduations, too. */
 const end = (
   key: string,
   name: string,
@@ -44,7 +44,7 @@ const end = (
     ...hole,
     when,
     bentBy: [from],
-    step: { do: what, datum: 'centre-line', ...mark },
+    step: { do: what, datum: 'centre-line', bound: 'least', ...mark },
     of: (fields, { made }) =>
       mapped(buttonhole(buttonholeInput(fields)), ({ past, rest }) =>
         exactLength(rest - ((made[from.key] ?? past) - past)),
@@ -76,6 +76,7 @@ export const buttonholeOutputs: Outputs = {
         datum: 'zero',
         stage: 'close',
         undoable: false,
+        bound: 'least',
         caution: cautionWords.blades,
       },
       of: (fields, { made }) =>

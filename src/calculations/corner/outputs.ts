@@ -72,6 +72,7 @@ export const cornerOutputs: Outputs = {
         datum: 'stitch-line',
         stage: 'turn-up',
         undoable: false,
+        bound: 'least',
         caution: cornerWords.check,
       },
       of: () => ({ ok: true, value: MITRE_TRIM.value }),

@@ -27,7 +27,13 @@ const punch = (datum: Step['datum']): Step => ({
   undoable: false,
   caution: holeWords.punch,
 });
-const cut = { datum: 'zero', stage: 'cut', undoable: false, caution: words.blade } as const;
+const cut: Omit<Step, 'do'> = {
+  datum: 'zero',
+  stage: 'cut',
+  undoable: false,
+  bound: 'least',
+  caution: words.blade,
+};
 
 export const cutWidth = output({
   key: 'cut-width',

@@ -31,6 +31,7 @@ const facingDeep = output({
     datum: 'cut-end',
     stage: 'cut',
     undoable: false,
+    bound: 'least',
     caution: cautionWords.blades,
   },
   of: (fields) => mapped(facedHem(inputOf(fields)), ({ cutDeep }) => cutDeep),

@@ -28,6 +28,7 @@ const cut = {
   datum: 'zero',
   stage: 'cut',
   undoable: false,
+  bound: 'least',
   caution: turnedWords.tryOn,
 } as const;
 

@@ -104,7 +104,10 @@ const laces = ofRows({
   names: words.lace,
   kind: 'length',
   adds: true,
-  step: { do: words.cut, datum: 'zero', stage: 'edge', undoable: false, caution: words.blade },
+  step: {
+    ...{ do: words.cut, datum: 'zero', stage: 'edge', undoable: false, bound: 'least' },
+    caution: words.blade,
+  },
   see: ({ total }) => total,
 });
 

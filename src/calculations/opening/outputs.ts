@@ -36,7 +36,7 @@ const open = output({
   kind: 'length',
   reads: FIELDS,
   when: { field: 'way', is: way.is('seam') },
-  step: { do: words.mark, datum: 'stitch-line', stage: 'join', undoable: true },
+  step: { do: words.mark, datum: 'stitch-line', stage: 'join', undoable: true, bound: 'least' },
   of: planned,
 });
 
@@ -51,6 +51,7 @@ const slit = output({
     datum: 'stitch-line',
     stage: 'cut',
     undoable: false,
+    bound: 'least',
     caution: cautionWords.blades,
   },
   of: planned,

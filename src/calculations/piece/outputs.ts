@@ -28,6 +28,7 @@ const cut: Omit<Step, 'do'> = {
   datum: 'cut-end',
   stage: 'cut',
   undoable: false,
+  bound: 'least',
   caution: cautionWords.shears,
 };
 

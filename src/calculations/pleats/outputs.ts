@@ -28,6 +28,7 @@ const strip = output({
     datum: 'cut-end',
     stage: 'cut',
     undoable: false,
+    bound: 'least',
     caution: cautionWords.shears,
   },
   of: (fields) => mapped(pleats(pleatsInput(fields)), ({ cut }) => cut),

@@ -28,6 +28,7 @@ export const changeOutputs = [
       datum: 'raw-edge',
       stage: 'cut',
       undoable: false,
+      bound: 'most',
       caution: cautionWords.blades,
     },
     of: (fields) => more(mapped(changed(fields), ({ eachEdge }) => eachEdge)),
@@ -36,7 +37,7 @@ export const changeOutputs = [
     key: 'add-edge',
     name: words.addEdge,
     ...change,
-    step: { do: words.addTo, datum: 'raw-edge', stage: 'cut', undoable: true },
+    step: { do: words.addTo, datum: 'raw-edge', stage: 'cut', undoable: true, bound: 'least' },
     of: (fields) => more(mapped(changed(fields), ({ eachEdge }) => exactLength(-eachEdge))),
   }),
   output({

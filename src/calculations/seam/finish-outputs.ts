@@ -34,7 +34,7 @@ export const spareOutput = output({
   kind: 'length',
   reads: FINISH_FIELDS,
   when: finishing,
-  step: { do: words.trimSpare, ...cut('raw-edge'), stage: 'cut' },
+  step: { do: words.trimSpare, ...cut('raw-edge'), stage: 'cut', bound: 'most' },
   of: (fields) => there(plan(fields), ({ spare }) => (spare > 0 ? spare : undefined)),
 });
 
@@ -117,7 +117,7 @@ export function rowOutputs(stitchLine: Output): Output[] {
       name: words.strip,
       ...row('bound'),
       material: { kind: 'bias', edge: true },
-      step: { do: words.cutStrip, ...cut('cut-end'), stage: 'cut' },
+      step: { do: words.cutStrip, ...cut('cut-end'), stage: 'cut', bound: 'least' },
       of: (fields) => there(plan(fields), ({ strip }) => strip),
     }),
     output({

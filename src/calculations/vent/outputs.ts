@@ -23,7 +23,7 @@ const begins = output({
   name: words.begins,
   kind: 'length',
   reads: FIELDS,
-  step: { do: words.mark, datum: 'top-edge', stage: 'join', undoable: true },
+  step: { do: words.mark, datum: 'top-edge', stage: 'join', undoable: true, bound: 'most' },
   of: (fields) => ofVent(fields, (vent) => vent.begins),
 });
 

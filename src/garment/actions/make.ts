@@ -1,5 +1,5 @@
-import type { Given } from '../../calculation/output.ts';
-import { toGraduation } from '../../lengths/graduation.ts';
+import type { Given, Kind, Output } from '../../calculation/output.ts';
+import { roundingOf } from '../../calculation/step-rounding.ts';
 import { exactLength, type Length } from '../../lengths/length.ts';
 import type { Begun, Fact } from '../record/record.ts';
 import { isRun } from '../record/sound-values.ts';
@@ -34,10 +34,14 @@ export interface Making {
   also?: readonly string[] | undefined;
 }
 
-/** What a key shows of a number. */
-export function shownOn(tape: number, kind: string, value: number): number {
+/** What a key shows of a number: as its step rounds it. */
+export function shownOn(
+  tape: number,
+  { kind, output }: { kind: Kind; output?: Output } = { kind: 'length' },
+  value: number,
+): number {
   return kind === 'length' || kind === 'run'
-    ? toGraduation(exactLength(value), tape as Length)
+    ? roundingOf(output?.step)(exactLength(value), tape as Length)
     : Math.round(value);
 }
 
@@ -83,14 +87,14 @@ function factsAt(state: State, making: Making): Fact[] | Refused {
 function factsFor(state: State, step: GarmentStep, result: Here, making: Making): Fact[] {
   const { home, tape, now, measured } = making;
   const { answer } = state;
-  const kind = answer.nodes.get(home)?.kind ?? 'length';
+  const node = answer.nodes.get(home);
   const rule = ruleOf(state, home);
   const read = readNow(answer, home);
   const base = { home, rule, read, when: now, ...(measured !== undefined && { measured }) };
   const { value } = result;
   if (typeof value === 'number') {
-    const own = kind === 'length' ? tape : 0;
-    return [{ ...base, shown: shownOn(tape, kind, value), plan: value, tape: own }];
+    const own = (node?.kind ?? 'length') === 'length' ? tape : 0;
+    return [{ ...base, shown: shownOn(tape, node, value), plan: value, tape: own }];
   }
   const asked = answer.values.get(askedKey(home)) ?? result;
   const askedRun = asked.ok && typeof asked.value === 'object' ? asked.value : value;
@@ -99,7 +103,7 @@ function factsFor(state: State, step: GarmentStep, result: Here, making: Making)
     const plan = value.marks[rank]?.at ?? 0;
     const there = askedRun.marks.length === of ? askedRun.marks[rank]?.at : undefined;
     const mark = { rank, of, asked: there ?? plan };
-    return { ...base, shown: shownOn(tape, kind, plan), plan, tape, mark };
+    return { ...base, shown: shownOn(tape, node, plan), plan, tape, mark };
   });
 }
 

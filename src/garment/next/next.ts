@@ -13,8 +13,8 @@ export type Next =
       value: number;
       /** Of a row: which mark is next, and where the one before stands. */
       mark?: { rank: number; before: number | undefined };
-      /** The number after it: of the next mark, or of the next step of the same work. */
-      after: number | undefined;
+      /** The number after it, and whose: of the next mark, or of the next step of the same work. */
+      after: { home: string; value: number } | undefined;
     }
   /** Nothing goes on there before the maker has said how. */
   | { kind: 'decide'; home: string }
@@ -109,7 +109,9 @@ function shown(answer: Answer, step: GarmentStep): Next {
   const rank = nextRank(result, value.marks.length);
   const mark = { rank, before: value.marks[rank - 1]?.at };
   const at = value.marks[rank]?.at ?? 0;
-  return { kind: 'step', step, value: at, mark, after: value.marks[rank + 1]?.at };
+  const further = value.marks[rank + 1]?.at;
+  const after = further === undefined ? undefined : { home: step.home, value: further };
+  return { kind: 'step', step, value: at, mark, after };
 }
 
 /** The first mark still to come; where nothing is made, the first of all. */
@@ -119,7 +121,10 @@ function nextRank({ made = [] }: { made?: readonly (string | undefined)[] }, cou
 }
 
 /** The number of the next step of the same work and side that is a single one. */
-function afterIn({ steps, values }: Answer, { home }: GarmentStep): number | undefined {
+function afterIn(
+  { steps, values }: Answer,
+  { home }: GarmentStep,
+): Extract<Next, { kind: 'step' }>['after'] {
   const { id, side } = readHome(home);
   const own = steps.filter((step) => {
     const other = readHome(step.home);
@@ -127,7 +132,9 @@ function afterIn({ steps, values }: Answer, { home }: GarmentStep): number | und
   });
   const next = own[own.findIndex((step) => step.home === home) + 1];
   const result: Result | undefined = next && values.get(next.home);
-  return result?.ok && typeof result.value === 'number' ? result.value : undefined;
+  return next && result?.ok && typeof result.value === 'number'
+    ? { home: next.home, value: result.value }
+    : undefined;
 }
 
 /** Where the decision is open that a step waits for: its own, or the nearest behind it. */

@@ -117,7 +117,7 @@ function rowConflict({ key }: RowNode, result: Result | undefined): Conflict | u
 
 /** A difference inside its own doubt is none, and one that was answered is none. */
 function numberConflict(
-  { key, fact: { id, fact } }: FactNode,
+  { key, output, fact: { id, fact } }: FactNode,
   asked: Result | undefined,
   { decisions }: Sound,
 ): Conflict | undefined {
@@ -126,10 +126,17 @@ function numberConflict(
   const noted = decision?.way === 'noted' ? decision : undefined;
   const slack = Math.max(fact.tape / 2, plusMinus(asked), noted?.allow ?? 0) + NOTHING;
   const over = numberOf(fact) - asked.value;
-  if (Math.abs(over) <= slack) return undefined;
+  if (Math.abs(over) <= slack || isRounded(over, fact.tape, output)) return undefined;
   const named = noted?.facts.includes(id);
   const holds = typeof noted?.asked === 'number' && Math.abs(noted.asked - asked.value) <= slack;
   return named && holds ? undefined : { home: key, facts: [id], over };
+}
+
+/** What may be no less is made up to a graduation over what is asked, what may be no more as much under it. */
+function isRounded(over: number, tape: number, output: Output | undefined): boolean {
+  const { bound } = output?.step ?? {};
+  const past = bound === 'most' ? -over : over;
+  return bound !== undefined && past > 0 && past < tape - NOTHING;
 }
 
 function stepsOf(

@@ -62,8 +62,7 @@ export function GarmentHome(props: Props) {
   const make = (measured?: number) => {
     if (next.kind !== 'step') return;
     done();
-    const kind = answer.nodes.get(next.step.home)?.kind ?? 'length';
-    const shown = shownOn(tape, kind, next.value);
+    const shown = shownOn(tape, answer.nodes.get(next.step.home), next.value);
     const also = together.also.map((step) => step.home);
     onInHand(next.step.home);
     onAct({

@@ -5,7 +5,7 @@ import type { Next } from '../../garment/next/next.ts';
 import type { GarmentStep } from '../../garment/work-out/told.ts';
 import type { Answer } from '../../garment/work-out/work-out.ts';
 import { type Said, StepBody } from './key-body.tsx';
-import { numberOf, stepWords, workOf } from './say.ts';
+import { numberAt, numberOf, stepWords, workOf } from './say.ts';
 
 interface Props {
   answer: Answer;
@@ -73,12 +73,12 @@ export function stepSaid(
   const rank = mark && words.mark(mark.rank + 1, step.of ?? 0);
   const from =
     mark?.before === undefined ? undefined : words.from(numberOf(kind, value - mark.before, bench));
-  const further = after === undefined ? undefined : words.after(numberOf(kind, after, bench));
+  const further = after && words.after(numberAt(answer, after.home, after.value, bench));
   return {
     above: [stepWords(answer, step, also), rank, step.passed && words.passedOver]
       .filter(Boolean)
       .join(' · '),
-    number: numberOf(kind, value, bench),
+    number: numberAt(answer, step.home, value, bench),
     below: [from, further].filter(Boolean).join(' · '),
   };
 }

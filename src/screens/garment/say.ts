@@ -1,6 +1,7 @@
 import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Kind } from '../../calculation/output.ts';
+import type { Kind, Step } from '../../calculation/output.ts';
+import { roundingOf } from '../../calculation/step-rounding.ts';
 import { onTape } from '../../calculation/tape-text.ts';
 import { readHome } from '../../garment/record/home.ts';
 import type { GarmentStep } from '../../garment/work-out/told.ts';
@@ -10,17 +11,22 @@ import { workName } from './names.ts';
 import { datumSaid } from './step-datum.ts';
 import { valueText } from './value-text.ts';
 
-/** A number as the tape in hand shows it: a length, or a count. */
-export function numberOf(kind: Kind | undefined, value: number, bench: Bench): string {
+/** A number as the tape in hand shows it: a length, as its step rounds it, or a count. */
+export function numberOf(
+  kind: Kind | undefined,
+  value: number,
+  bench: Bench,
+  step?: Pick<Step, 'bound'>,
+): string {
   return kind === 'length' || kind === 'run'
-    ? onTape(exactLength(Math.round(value)), bench)
+    ? onTape(exactLength(Math.round(value)), bench, roundingOf(step))
     : String(Math.round(value));
 }
 
 /** A number of a garment: as the hand takes it where a step makes it, else exactly, as its page says it. */
 export function numberAt({ nodes }: Answer, key: string, value: number, bench: Bench): string {
   const { output, kind = 'length' } = nodes.get(key) ?? {};
-  return output?.step ? numberOf(kind, value, bench) : valueText(kind, value, bench);
+  return output?.step ? numberOf(kind, value, bench, output.step) : valueText(kind, value, bench);
 }
 
 /** What a work is called, with its side, by the home of one of its steps. */

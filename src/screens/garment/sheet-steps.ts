@@ -59,7 +59,7 @@ function numberSaid(
   if (telling.answer.sound.before.has(step.home)) return garmentOrderWords.before;
   if (row && number.is !== 'waits') return countSaid({ step }, row, number);
   if (made && number.is === 'sure') return valueText(kind, number.value, telling.bench);
-  return stepNumber(kind, number, telling);
+  return stepNumber({ step, kind, number }, telling);
 }
 
 function whatSaid({ step }: SheetStep, { answer }: SheetTelling): string {
@@ -87,10 +87,13 @@ function countSaid(
 }
 
 /** A number as the tape in hand shows it; what isn't sure is said to be so, without it. */
-function stepNumber(kind: Kind, number: SheetNumber, { bench }: SheetTelling): string {
+function stepNumber(
+  { step, kind, number }: Omit<SheetStep, 'made'>,
+  { bench }: SheetTelling,
+): string {
   switch (number.is) {
     case 'sure': {
-      const said = numberOf(kind, number.value, bench);
+      const said = numberOf(kind, number.value, bench, step.step);
       // What a tape leaves in doubt anyway is no news.
       if (number.off <= tapeStep(bench) || kind !== 'length') return said;
       return words.off(...sureText(kind, number.value, number.off, bench));

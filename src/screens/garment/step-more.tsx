@@ -7,7 +7,7 @@ import { lastPress } from '../../garment/actions/undo.ts';
 import { afterNext, type Next } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
 import type { HomeWay } from './home-way.ts';
-import { numberOf, stepWords } from './say.ts';
+import { numberAt, numberOf, stepWords } from './say.ts';
 import type { Together } from './use-together.ts';
 
 interface Props {
@@ -95,7 +95,7 @@ function waysFor(props: Props, act: (action: Action) => void, onUpTo: () => void
     last !== undefined && [words.backOne, () => act({ do: 'undo', change: last.id, now })],
     [words.note, () => onGo({ to: 'note', home })],
     [words.work, () => onGo({ to: 'work', work: id })],
-    [words.speak, () => props.onSpeak(`${said}. ${numberOf(kind, next.value, bench)}`)],
+    [words.speak, () => props.onSpeak(`${said}. ${numberAt(answer, home, next.value, bench)}`)],
   ];
   return ways.filter((way): way is WayOut => way !== false);
 }

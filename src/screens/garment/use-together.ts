@@ -19,8 +19,8 @@ export function useTogether(answer: Answer, next: Next, tape: number): Together 
   const [on, setOn] = useState<string>();
   if (next.kind !== 'step') return { can: [], also: [], turn: () => undefined };
   const { home } = next.step;
-  const kind = answer.nodes.get(home)?.kind ?? 'length';
-  const can = besides(answer, next, (value) => shownOn(tape, kind, value));
+  const node = answer.nodes.get(home);
+  const can = besides(answer, next, (value) => shownOn(tape, node, value));
   const { id, key } = readHome(home);
   const ofAll = homeOf(id, '', key);
   const turn = () => setOn((was) => (was === ofAll ? undefined : ofAll));

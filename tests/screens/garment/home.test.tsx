@@ -381,3 +381,18 @@ test('where what had the focus has gone, it is at the name again', () => {
     screen.getByRole('heading', { name: 'Waistcoat (invented)' }),
   );
 });
+
+test('what is cut stands on the key rounded up, as on its page, is made so, and said so', () => {
+  const square = { angle: typed('90'), shrinksAcross: typed('0'), shrinksAlong: typed('0') };
+  const sizes = { width: typed('40.05'), length: typed('60'), count: typed('1') };
+  const fields = { ...square, ...sizes, fold: typed('side') };
+  const panel = { name: 'Panel', calculation: 'piece', rank: 1, fields };
+  render(<Home of={garmentOf({ works: { panel } })} />);
+  // Half of 40.05 is 20.025.
+  expect(key().textContent).toContain('20.1 cm');
+  expect(key().textContent).toContain('then 60 cm');
+  tap(screen.getByRole('button', { name: 'Check' }));
+  tap(made());
+  expect(screen.getByText(/made 20.1 cm/)).toBeTruthy();
+  expect(state.answer.conflicts).toEqual([]);
+});
