@@ -1,4 +1,5 @@
-import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
+import { placeProblems } from './followed-places.ts';
 import { mustBeCount, mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Mark, Run } from './run.ts';
@@ -51,6 +52,43 @@ export function equalParts(input: PartsInput): Outcome<EqualParts> {
   });
 }
 
+/** Marks that lie where those of another edge do, and on the edge it meets by the same fractions. */
+export interface FollowedMarks {
+  edge: Run;
+  other: Run | undefined;
+}
+
+/**
+ * Marks carried over from another edge: place for place on this one, and on the edge it meets at
+ * place × its length ÷ this length, so that the difference is shared as evenly between marks as
+ * their distances allow (derived here).
+ *
+ * Problems: a length of nothing, no marks or more than 500, one off the edge or twice.
+ */
+export function followedMarks(
+  { length, other }: Pick<PartsInput, 'length' | 'other'>,
+  follow: readonly ExactLength[],
+): Outcome<FollowedMarks> {
+  const room = { least: ZERO, most: length, count: MOST_PARTS };
+  const problems = [...edgeProblems({ length, other }), ...placeProblems(follow, room)];
+  const at = (long: Length, share: number): Run => ({
+    datum: 'zero',
+    length: long,
+    marks: follow.map((place, i) => ({
+      at: exactLength(place * share),
+      label: String(i + 1),
+      kind: 'measure',
+    })),
+  });
+  return answerUnless(problems, () => ({
+    ok: true,
+    value: {
+      edge: at(length, 1),
+      other: other === undefined ? undefined : at(other, other / length),
+    },
+  }));
+}
+
 function divided(length: Length, { parts, round }: PartsInput): DividedEdge {
   const marks = Array.from({ length: parts }, (_, i): Mark => {
     const at = exactLength((i * length) / parts);
@@ -71,10 +109,13 @@ function greatestShared(a: number, b: number): number {
   return b === 0 ? a : greatestShared(b, a % b);
 }
 
-function partsProblems({ length, other, parts }: PartsInput): Problem[] {
+function partsProblems({ parts, ...edges }: PartsInput): Problem[] {
+  return [...edgeProblems(edges), ...mustBeCount('count', parts, 2, MOST_PARTS)];
+}
+
+function edgeProblems({ length, other }: Pick<PartsInput, 'length' | 'other'>): Problem[] {
   return [
     ...mustBePositive('length', length),
     ...(other === undefined ? [] : mustBePositive('other', other)),
-    ...mustBeCount('count', parts, 2, MOST_PARTS),
   ];
 }

@@ -1,11 +1,9 @@
-import { type ExactLength, exactLength, type Length, length, ZERO } from '../lengths/length.ts';
+import { type ExactLength, exactLength, ZERO } from '../lengths/length.ts';
 import { type ClosuresInput, MOST_CLOSURES } from './closure-input.ts';
 import type { Layout, Stretch } from './closure-row.ts';
+import { NOISE, placeProblems } from './followed-places.ts';
 import { mustBePositive } from './length-checks.ts';
-import { answerUnless, type Outcome, type Problem } from './problem.ts';
-
-/** Spaces that differ by no more are one pitch, in 1/8000 mm: what dividing leaves. */
-const NOISE = 0.01;
+import { answerUnless, type Outcome } from './problem.ts';
 
 /** The row that has the places of another one. Problems name `follow` where one can't be on this opening. */
 export function followedRow(
@@ -15,7 +13,7 @@ export function followedRow(
   const problems = [
     ...mustBePositive('opening', opening),
     ...(width === undefined ? [] : mustBePositive('width', width)),
-    ...placeProblems(opening, places),
+    ...placeProblems(places, { least: ZERO, most: opening, count: MOST_CLOSURES }),
   ];
   return answerUnless(problems, () => ({
     ok: true,
@@ -24,19 +22,6 @@ export function followedRow(
       stretches: stretchesOf(places),
     },
   }));
-}
-
-function placeProblems(opening: Length, places: readonly ExactLength[]): Problem[] {
-  const field = 'follow';
-  const given = places.length;
-  if (given === 0) return [{ kind: 'too-few', field, least: 1, given }];
-  if (given > MOST_CLOSURES) return [{ kind: 'too-many', field, most: MOST_CLOSURES, given }];
-  const off = places.find((at) => at < -NOISE || at > opening + NOISE);
-  if (off !== undefined) {
-    return [{ kind: 'outside', field, given: length(Math.round(off)), least: ZERO, most: opening }];
-  }
-  const twice = places.find((at, i) => i > 0 && at - (places[i - 1] ?? at) <= NOISE);
-  return twice === undefined ? [] : [{ kind: 'twice', field, given: length(Math.round(twice)) }];
 }
 
 /** Neighbouring spaces of one pitch, from the top. */

@@ -18,8 +18,8 @@ export interface Logged {
 
 /**
  * Why a garment could not be read or changed: it was deleted, the browser cleared it, its
- * record can't be read or is of a newer version, what was to be written is more than a garment
- * holds; or the same is on it already, or has been changed, or measured otherwise, meanwhile.
+ * record can't be read or is of a newer version, what was to be written is more than a garment,
+ * a length or a row holds; or the same is on it already, or has been changed, or measured otherwise, meanwhile.
  */
 export type GarmentFault =
   | 'gone'
@@ -27,6 +27,8 @@ export type GarmentFault =
   | 'damaged'
   | 'newer'
   | 'limit'
+  | 'length'
+  | 'row'
   | 'there'
   | 'changed'
   | 'measured';

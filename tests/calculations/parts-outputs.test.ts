@@ -30,3 +30,26 @@ test('as many marks as were begun are kept, all round and between two ends', () 
     150, 300, 450,
   ]);
 });
+
+// Common practice, no source: a waistband is marked where the gathered skirt's marks came to lie.
+test('marks follow those of another edge, and the edge it meets by the same fractions', () => {
+  expect(givenBy(partsOutputs, { length: '60', other: '96', follow: '15; 31; 45' })).toEqual({
+    marks: [150, 310, 450],
+    // 96 ÷ 60 = 1.6 times as far.
+    'marks-other': [240, 496, 720],
+    part: 'absent by follow',
+    'part-other': 'absent by follow',
+    ease: 'absent by follow',
+  });
+  expect(givenBy(partsOutputs, { length: '60', follow: '15; 31', offset: '0.5' }).marks).toEqual([
+    155, 315,
+  ]);
+});
+
+test('as many as are followed, whatever was begun; one off the edge is a problem of what it follows', () => {
+  const begun = { counts: { marks: 3 } };
+  expect(givenBy(partsOutputs, { length: '60', follow: '15; 31' }, begun).marks).toEqual([
+    150, 310,
+  ]);
+  expect(givenBy(partsOutputs, { length: '60', follow: '15; 61' }).marks).toEqual(['follow']);
+});

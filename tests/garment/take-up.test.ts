@@ -142,3 +142,62 @@ test('a single number that is within what is allowed is none to decide about, as
     }).state.answer.conflicts.length;
   expect([asked('60.1'), asked('60.4')]).toEqual([0, 1]);
 });
+
+/** An invented skirt of one piece: its waist, with wearing ease, is the wanted width between two seams of 1.5 cm. */
+const skirtOfOne = garmentOf({
+  quantities: { waist: { name: 'Waist', kind: 'length', rank: 1, parts: typed('70') } },
+  works: {
+    fit: {
+      ...{ name: 'Fit', calculation: 'fit', rank: 2 },
+      fields: { body: [quantity('waist')], ease: typed('2.5') },
+    },
+    skirt: {
+      ...{ name: 'Skirt', calculation: 'piece', rank: 3 },
+      fields: {
+        ...{ width: [output('fit', 'wanted')], length: typed('60'), top: typed('1.5') },
+        ...{ bottom: typed('4'), side: typed('1.5'), fold: typed('none'), sides: typed('alike') },
+        ...{
+          count: typed('1'),
+          pairs: typed('alike'),
+          given: typed('finished'),
+          angle: typed('90'),
+        },
+        ...{ shrinksAcross: typed('0'), shrinksAlong: typed('0') },
+      },
+    },
+  },
+});
+const WIDE = homeOf('skirt', '', 'cut-width');
+
+test('a piece cut 1 cm narrow: its seams take it up, or the ease of the fit it is cut to; the body gives nothing', () => {
+  const state = doing(skirtOfOne, {
+    // 70 + 2.5 + 2 × 1.5 = 75.5; cut 74.5.
+    ...{ do: 'make', home: WIDE, id: 'cut', tape: mm(1), measured: mm(745), now },
+  });
+  expect(state.answer.troubles).toEqual([]);
+  expect(state.answer.conflicts.map(({ home }) => home)).toEqual([WIDE]);
+  expect(shown(state, WIDE)).toEqual([
+    ['skirt.side', 15, 10, '1 cm'],
+    ['fit.ease', 25, 15, '1.5 cm'],
+  ]);
+  const ease = takeUps(state, WIDE).find(({ place }) => 'work' in place && place.work === 'fit');
+  const done = act(state, { do: 'choose', place: ease!.place, parts: ease!.parts, now }).state;
+  expect(done.answer.conflicts).toEqual([]);
+  expect(done.answer.values).toEqual(ease!.answer.values);
+  expect(done.answer.values.get(homeOf('fit', '', 'wanted'))).toMatchObject({ value: mm(715) });
+});
+
+test('an ease that is too small for it, or was read off a tape, gives nothing', () => {
+  const eased = (ease: string) => {
+    const record = structuredClone(skirtOfOne);
+    (record.works.fit as { fields: Record<string, Parts> }).fields.ease = typed(ease);
+    return record;
+  };
+  const narrow = { ...cut(0), home: WIDE } as Action;
+  const places = (ease: string, measured: number) =>
+    shown(doing(eased(ease), { ...narrow, measured: mm(measured) } as Action), WIDE).map(
+      ([name]) => name,
+    );
+  expect(places('0.5', 725)).toEqual(['skirt.side']);
+  expect(places('2.5 ± 0.1 cm', 745)).toEqual(['skirt.side']);
+});

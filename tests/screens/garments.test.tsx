@@ -290,3 +290,60 @@ test('a calculation is kept under a name, on a new garment', () => {
   fireEvent.click(keep);
   expect(onKeep).toHaveBeenCalledWith({ ...first, newName: 'Coat' });
 });
+
+test('a name is taken as it stands in the field, even where it was not drawn again since it was typed', async () => {
+  const deeds = deedsOf({ make: vi.fn() });
+  render(<GarmentsScreen {...NOTHING} deeds={deeds} />);
+  const field = screen.getByLabelText<HTMLInputElement>(/A new garment/);
+  // As a program that fills a form in does: typed and sent in one go.
+  field.value = 'Cloak';
+  field.dispatchEvent(new Event('input', { bubbles: true }));
+  field.form?.dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+  expect(deeds.make).toHaveBeenCalledWith('Cloak');
+});
+
+test('which side was measured is never taken silently: nothing is kept before it is said', () => {
+  const onKeep = vi.fn();
+  const first = { name: 'Hooks', garment: 'g', newName: '' };
+  render(
+    <KeepScreen
+      garments={[newGarment('g', 'Coat', 1)]}
+      first={first}
+      hand="right"
+      said={undefined}
+      sides={['left', 'right']}
+      onKeep={onKeep}
+      onLeave={() => undefined}
+    />,
+  );
+  const keep = screen.getByRole('button', { name: 'Keep it' });
+  expect(keep).toHaveProperty('disabled', true);
+  expect(screen.getByText('Say which side was measured; nothing is kept before.')).toBeTruthy();
+  const [left, right] = ['left', 'right'].map((name) => screen.getByRole('radio', { name }));
+  expect([left, right].map((one) => (one as HTMLInputElement).checked)).toEqual([false, false]);
+  fireEvent.click(right as HTMLElement);
+  expect(keep).toHaveProperty('disabled', false);
+  fireEvent.click(keep);
+  expect(onKeep).toHaveBeenCalledWith({ ...first, side: 'right' });
+});
+
+test('under another name it is a new work, of which no side is asked', () => {
+  const onKeep = vi.fn();
+  const first = { name: 'Hooks', garment: 'g', newName: '' };
+  render(
+    <KeepScreen
+      garments={[newGarment('g', 'Coat', 1)]}
+      first={first}
+      hand="right"
+      said={undefined}
+      sides={['left', 'right']}
+      onKeep={onKeep}
+      onLeave={() => undefined}
+    />,
+  );
+  fireEvent.click(screen.getByRole('radio', { name: 'left' }));
+  fireEvent.input(screen.getByLabelText('Name'), { target: { value: 'Eyes' } });
+  expect(screen.queryByRole('radio')).toBeNull();
+  fireEvent.click(screen.getByRole('button', { name: 'Keep it' }));
+  expect(onKeep).toHaveBeenCalledWith({ ...first, name: 'Eyes' });
+});

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, mm, toInches, toMm } from '../../src/lengths/length.ts';
-import { equalParts } from '../../src/sewing/equal-parts.ts';
+import { exactLength, inches, mm, toInches, toMm } from '../../src/lengths/length.ts';
+import { equalParts, followedMarks } from '../../src/sewing/equal-parts.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -79,4 +79,41 @@ test('all parts are alike, the last too, and both edges carry the same fractions
     }),
     { seed: 12 },
   );
+});
+
+test('law: marks that follow those of an even edge divide it as evenly, and the edge it meets', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 100, max: 3000 }),
+      fc.integer({ min: 100, max: 3000 }),
+      fc.integer({ min: 2, max: 60 }),
+      fc.boolean(),
+      (long, met, parts, round) => {
+        const edges = { length: mm(long), other: mm(met) };
+        const even = solved(equalParts({ ...edges, parts, round }));
+        const follow = even.edge.run.marks.map(({ at }) => at);
+        const found = solved(followedMarks(edges, follow));
+        expect(found.edge.marks.map(({ at }) => at)).toEqual(follow);
+        for (const [i, { at }] of (found.other?.marks ?? []).entries()) {
+          expect(at).toBeCloseTo(even.other?.run.marks[i]?.at ?? Number.NaN, 3);
+        }
+      },
+    ),
+    { seed: 1422 },
+  );
+});
+
+test('what can’t lie on the edge, or lies twice, is a problem of what it follows', () => {
+  const problems = (...follow: number[]) => {
+    const found = followedMarks(
+      { length: mm(600) },
+      follow.map((at) => exactLength(mm(at))),
+    );
+    return found.ok ? [] : found.problems.map(({ kind, field }) => [kind, field]);
+  };
+  expect(problems()).toEqual([['too-few', 'follow']]);
+  expect(problems(-1, 5)).toEqual([['outside', 'follow']]);
+  expect(problems(5, 601)).toEqual([['outside', 'follow']]);
+  expect(problems(5, 5)).toEqual([['twice', 'follow']]);
+  expect(problems(0, 600)).toEqual([]);
 });

@@ -6,6 +6,7 @@ import { OUTPUTS } from '../../calculations/list.ts';
 import { keepAgain, keepNew, type PageParts, partsOf } from '../../garment/actions/keep.ts';
 import { isMeasuredTwice, isThere } from '../../garment/actions/keep-asks.ts';
 import { begin, type Done, type State } from '../../garment/actions/state.ts';
+import { tooMuchKept } from '../../garment/actions/too-much.ts';
 import { settleTyping } from '../../garment/actions/typing.ts';
 import { newGarment } from '../../garment/record/new-garment.ts';
 import type { Garment } from '../../garment/record/record.ts';
@@ -49,7 +50,7 @@ export async function keepOn(store: Store, keeping: Keeping): Promise<PageState>
   const mark = bench.decimalMark === ',' ? { mark: bench.decimalMark } : {};
   const side = again && wish.side !== undefined ? { side: wish.side } : {};
   const parts = partsOf(typed, id, { known, now, ...mark, ...side });
-  const kept = (state: State) => done(keeping, state, parts, now);
+  const kept = (state: State) => done(keeping, state, parts, known, now);
   let to = wish.garment;
   let record: Garment;
   if (to === '') {
@@ -83,14 +84,23 @@ function done(
   { state: { page }, again, asked }: Keeping,
   state: State,
   parts: PageParts,
+  known: Known,
   now: number,
 ): State {
   const there = again && keptIn(state.record, again.id);
   const fault = faultOf(state.record, parts, there && again.seen, page);
   if (fault && fault !== asked) throw new GarmentError(fault);
+  const limit = tooMuchOf(parts, known);
+  if (limit) throw new GarmentError(limit);
   const kept: Done = there ? keepAgain(state, parts, now) : keepNew(state, parts, now);
   if (kept.refused) throw new GarmentError('limit');
   return kept.state;
+}
+
+/** What a page has too much of; a page takes nothing from elsewhere, so that no field has too many links. */
+function tooMuchOf(parts: PageParts, known: Known): 'length' | 'row' | undefined {
+  const limit = tooMuchKept(parts, known);
+  return limit === 'length' || limit === 'row' ? limit : undefined;
 }
 
 /** What is to be asked about before it is kept. */

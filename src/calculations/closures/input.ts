@@ -1,6 +1,7 @@
 import { needed } from '../../calculation/needed.ts';
-import { exactLength, ZERO } from '../../lengths/length.ts';
+import { ZERO } from '../../lengths/length.ts';
 import type { ClosuresInput, SpacingRule } from '../../sewing/closure-input.ts';
+import { placesOf } from '../../sewing/followed-places.ts';
 import type { Run } from '../../sewing/run.ts';
 import type { ClosuresAsked } from './fields.ts';
 
@@ -36,12 +37,12 @@ export function closuresInput(asked: RowAsked): ClosuresInput {
 }
 
 /** The places of another row, from the same edge, each so much further down. */
-function following({ opening, offset, width }: RowAsked, { marks }: Run): ClosuresInput {
+function following({ opening, offset, width }: RowAsked, run: Run): ClosuresInput {
   return {
     opening,
     ...{ ends: 'given', top: ZERO, bottom: ZERO },
-    rule: { by: 'count', count: marks.length },
-    follow: marks.map(({ at }) => exactLength(at + offset)),
+    rule: { by: 'count', count: run.marks.length },
+    follow: placesOf(run, offset),
     width,
   };
 }

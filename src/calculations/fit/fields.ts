@@ -21,7 +21,11 @@ const darts = maybeCount(words.notGiven, { when: known, usual: 'seams' });
 export const fitFields = schema(words.labels, {
   body: length({ start: { cm: '92', mm: '920', in: '36' }, usual: 'around' }),
   of: choice(words.of),
-  ease: length({ start: { cm: '6.5', mm: '65', in: '2 1/2' }, usual: 'wearingEase' }),
+  ease: length({
+    start: { cm: '6.5', mm: '65', in: '2 1/2' },
+    usual: 'wearingEase',
+    givesWay: true,
+  }),
   cloth: choice(words.cloth),
   pieces,
   allowances: lengthOrNone(words.finishedWidths, { when: known }),

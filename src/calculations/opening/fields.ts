@@ -17,7 +17,7 @@ export const openingFields = schema(words.labels, {
     },
   }),
   edge: length({ start: { cm: '40', mm: '400', in: '15 3/4' }, usual: 'around' }),
-  ease: length({ start: { cm: '2', mm: '20', in: '3/4' }, usual: 'wearingEase' }),
+  ease: length({ start: { cm: '2', mm: '20', in: '3/4' }, usual: 'wearingEase', givesWay: true }),
   slit: maybeLength(words.none, { usual: 'across' }),
   passes,
   way: choice(words.way),

@@ -4,15 +4,25 @@ import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, type Step } from '../../calculation/output.ts';
 import type { ExactLength } from '../../lengths/length.ts';
-import { type DividedEdge, equalParts, type PartsInput } from '../../sewing/equal-parts.ts';
+import {
+  type DividedEdge,
+  equalParts,
+  followedMarks,
+  type PartsInput,
+} from '../../sewing/equal-parts.ts';
+import { placesOf } from '../../sewing/followed-places.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import { DIVIDED, type PartsAsked, partsFields, partsInput } from './fields.ts';
+import type { Run } from '../../sewing/run.ts';
+import { alone, DIVIDED, MARKED, type PartsAsked, partsFields, partsInput } from './fields.ts';
 
 const output = outputOf(partsFields);
 
 const ofBoth = [...DIVIDED, 'other'] as const;
+const markedBoth = [...MARKED, 'other'] as const;
 const met = { field: 'other', is: given(partsFields.specs.other) } as const;
-const decides = ['into', 'count', 'round'] as const;
+/** Marks that follow others have no even parts. */
+const even = { field: 'follow', is: alone } as const;
+const decides = ['into', 'count', 'round', 'follow'] as const;
 const step: Step = {
   do: words.mark,
   datum: 'zero',
@@ -38,6 +48,25 @@ function meeting(
   });
 }
 
+type Marked = Pick<PartsAsked, (typeof MARKED)[number]>;
+
+/** The marks of the edge: evenly, or where those it follows are. */
+function marksOf(asked: Marked, count?: number): Outcome<Run> {
+  if (!asked.follow) return mapped(equalParts(begun(asked, count)), ({ edge }) => edge.run);
+  const places = placesOf(asked.follow, asked.offset);
+  return mapped(followedMarks(asked, places), ({ edge }) => edge);
+}
+
+/** The same of the edge it meets. */
+function otherMarksOf(
+  asked: Pick<PartsAsked, (typeof markedBoth)[number]>,
+  count?: number,
+): Outcome<Run> {
+  if (!asked.follow) return mapped(meeting(asked, count), ({ run }) => run);
+  const places = placesOf(asked.follow, asked.offset);
+  return mapped(followedMarks(asked, places), ({ other }) => needed({ other }).other);
+}
+
 /** What a divided edge gives, and the one it meets. */
 export const partsOutputs: Outputs = {
   id: 'parts',
@@ -48,26 +77,27 @@ export const partsOutputs: Outputs = {
       key: 'marks',
       name: words.marks,
       kind: 'run',
-      reads: DIVIDED,
+      reads: MARKED,
       decides,
       step,
-      of: (fields, { count }) => mapped(equalParts(begun(fields, count)), ({ edge }) => edge.run),
+      of: (fields, { count }) => marksOf(fields, count),
     }),
     output({
       key: 'marks-other',
       name: words.otherMarks,
       kind: 'run',
-      reads: ofBoth,
+      reads: markedBoth,
       decides,
       when: met,
       step,
-      of: (fields, { count }) => mapped(meeting(fields, count), ({ run }) => run),
+      of: (fields, { count }) => otherMarksOf(fields, count),
     }),
     output({
       key: 'part',
       name: words.part,
       kind: 'length',
       reads: DIVIDED,
+      when: even,
       of: (fields) => mapped(equalParts(begun(fields)), ({ edge }) => edge.part),
     }),
     output({
@@ -75,7 +105,7 @@ export const partsOutputs: Outputs = {
       name: words.otherPart,
       kind: 'length',
       reads: ofBoth,
-      when: met,
+      when: [met, even],
       of: (fields) => mapped(meeting(fields), ({ part }) => part),
     }),
     output({
@@ -83,7 +113,7 @@ export const partsOutputs: Outputs = {
       name: words.ease,
       kind: 'length',
       reads: ofBoth,
-      when: met,
+      when: [met, even],
       of: (fields) => mapped(meeting(fields), ({ longer }) => longer),
     }),
   ],

@@ -1,16 +1,16 @@
 import type { Limit } from '../record/limits.ts';
 import type { Note, Parts, Quantity, Work } from '../record/record.ts';
-import { QUANTITY_SPECS } from '../work-out/quantity-node.ts';
 import { type Before, makeBefore, pass } from './before.ts';
 import { decide } from './decide.ts';
 import { type Making, make, unmake } from './make.ts';
 import { type MaterialSaying, sayMaterial } from './material.ts';
 import { type FactMeasure, measureFact, measureQuantity, type QuantityMeasure } from './measure.ts';
+import { type Moving, move } from './move.ts';
 import { note } from './note.ts';
 import { type Ranking, rank } from './rank.ts';
 import { remove } from './remove.ts';
 import { type Done, refuse, type State, settle } from './state.ts';
-import { tooLong, tooMuch, tooMuchIn } from './too-much.ts';
+import { tooLong, tooMuchIn, tooMuchKept } from './too-much.ts';
 import { type FieldPlace, isPlaceThere, settleTyping, type, typedEdits } from './typing.ts';
 import { undo } from './undo.ts';
 import { add, putBack, type Saying, say, share, takeOff, unlink } from './works.ts';
@@ -27,6 +27,8 @@ export type Action = { now: number } & (
   | { do: 'add'; to: 'works'; id: string; it: Work }
   | { do: 'add'; to: 'quantities'; id: string; it: Quantity }
   | ({ do: 'rank' } & Ranking)
+  /** Steps of a work among those of others. */
+  | ({ do: 'move' } & Moving)
   /** Says something of works or quantities: their name, that they are final, how often a work is done. */
   | ({ do: 'say' } & Saying)
   /** Says something of a thing to have at hand. */
@@ -89,6 +91,8 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       return add(state, action.to, action.id, action.it, now);
     case 'rank':
       return rank(state, action, now);
+    case 'move':
+      return move(state, action, now);
     case 'say':
       return say(state, action, now);
     case 'material':
@@ -126,9 +130,10 @@ function tooMuchOf(state: State, action: Action): Limit | undefined {
     case 'choose':
       return tooMuchIn(state, action.place, action.parts);
     case 'add':
-      return action.to === 'quantities'
-        ? tooMuch(action.it.parts, QUANTITY_SPECS[action.it.kind])
-        : undefined;
+      return tooMuchKept(
+        { works: {}, quantities: {}, facts: {}, [action.to]: { [action.id]: action.it } },
+        state.known,
+      );
     case 'make':
     case 'measure':
       return tooLong(action.measured);

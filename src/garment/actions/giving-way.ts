@@ -15,24 +15,34 @@ export interface GivingField {
 }
 
 /**
- * The typed lengths behind what is asked at a home that may be smaller or larger: those its calculation
- * says may give way, and what such a field takes in turn. Nearest first. What is made gives nothing any more.
+ * The typed lengths behind what is asked at a home that may be smaller or larger: those a calculation
+ * says may give way, as an allowance or an ease, wherever they lie behind it; and a number of the garment
+ * that such a field takes. Nearest first. A measure of a body gives nothing, nor what was read or is made.
  */
 export function givingFields(state: State, home: string): GivingField[] {
   const { nodes } = state.answer;
   const found = new Map<string, GivingField>();
-  const met = new Set([askedKey(home)]);
-  for (const key of met) {
+  // Whether a number was come upon through a field that may give way.
+  const met = new Map([[askedKey(home), false]]);
+  const order = [askedKey(home)];
+  const meet = (key: string, through: boolean) => {
+    const before = met.get(key);
+    if (before === true || before === through) return;
+    met.set(key, through);
+    order.push(key);
+  };
+  for (const key of order) {
     const node = nodes.get(key);
     if (node?.form !== 'plan') continue;
+    const through = met.get(key) ?? false;
     for (const field of node.fields) {
-      if (!givesWay(state, node, field)) continue;
-      for (const from of sourcesOf(field)) met.add(from);
-      const giving = typedOf(state, placeOf(state, node, field), field);
+      const gives = node.output ? givesWay(state, node, field) : through;
+      for (const from of sourcesOf(field)) meet(from, gives);
+      const giving = gives && typedOf(state, placeOf(state, node, field), field);
       if (giving) found.set(JSON.stringify(giving.place), giving);
     }
     // What the number is made of within its own work.
-    for (const [, from] of node.takes) met.add(from);
+    for (const [, from] of node.takes) meet(from, through);
   }
   return [...found.values()];
 }
@@ -41,9 +51,7 @@ function sourcesOf({ sources }: NodeField): string[] {
   return sources.flatMap(({ keys }) => keys);
 }
 
-/** A quantity is reached only through a field that may give way. */
-function givesWay({ answer }: State, { id, output }: PlanNode, { key }: NodeField): boolean {
-  if (!output) return true;
+function givesWay({ answer }: State, { id }: PlanNode, { key }: NodeField): boolean {
   const specs = answer.works.get(id)?.outputs?.fields.specs ?? {};
   return Object.hasOwn(specs, key) && specs[key]?.givesWay === true;
 }

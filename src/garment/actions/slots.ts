@@ -40,6 +40,7 @@ export function inverse(edits: readonly Edit[]): Edit[] {
 /** A side without numbers of its own leaves no shell, nor does what a garment needn't have. */
 const LEAVES_NO_SHELL: ReadonlySet<string | undefined> = new Set([
   'own',
+  'moved',
   'passed',
   'notes',
   'materials',

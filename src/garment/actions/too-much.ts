@@ -1,10 +1,11 @@
 import type { FieldSpec } from '../../calculation/field-spec.ts';
 import { LONGEST } from '../../lengths/length.ts';
 import { type Limit, MOST_ROW } from '../record/limits.ts';
-import type { Parts } from '../record/record.ts';
+import type { Fact, Garment, Parts, Quantity, Work } from '../record/record.ts';
 import { isRun } from '../record/sound-values.ts';
 import { type FieldText, fieldText } from '../work-out/field-text.ts';
 import { QUANTITY_SPECS } from '../work-out/quantity-node.ts';
+import type { Known } from '../work-out/seen-work.ts';
 import type { State } from './state.ts';
 import type { FieldPlace } from './typing.ts';
 
@@ -24,6 +25,45 @@ export function tooMuch(parts: Parts, spec: FieldSpec<unknown> | undefined): Lim
   if (text.trouble === 'too many links') return 'links';
   // What is taken has its own limits, where it is worked out.
   return spec && text.taken.length === 0 ? tooMuchTyped(text, spec) : undefined;
+}
+
+/** The same of what is kept as a whole: each field of works and quantities, and what is made of them. */
+export function tooMuchKept(
+  { works, quantities, facts }: Pick<Garment, 'works' | 'quantities' | 'facts'>,
+  known: Known,
+): Limit | undefined {
+  const lengths = Object.values(facts).flatMap((fact) => {
+    const { shown, measured } = fact as Partial<Fact>;
+    return [shown, measured];
+  });
+  return (
+    tooLong(...lengths) ??
+    firstOf(Object.values(works), (work) => tooMuchOfWork(work as Work, known)) ??
+    firstOf(Object.values(quantities), (one) => {
+      const { kind, parts } = one as Quantity;
+      return tooMuch(parts, QUANTITY_SPECS[kind]);
+    })
+  );
+}
+
+function tooMuchOfWork({ calculation, fields }: Work, known: Known): Limit | undefined {
+  const gives = known.get(calculation);
+  const specs: Readonly<Record<string, FieldSpec<unknown>>> =
+    typeof gives === 'object' ? gives.fields.specs : {};
+  return firstOf(Object.entries(fields), ([key, parts]) =>
+    tooMuch(parts, Object.hasOwn(specs, key) ? specs[key] : undefined),
+  );
+}
+
+function firstOf<One>(
+  all: readonly One[],
+  limitOf: (one: One) => Limit | undefined,
+): Limit | undefined {
+  for (const one of all) {
+    const limit = limitOf(one);
+    if (limit) return limit;
+  }
+  return undefined;
 }
 
 function tooMuchTyped({ text, how }: FieldText, spec: FieldSpec<unknown>): Limit | undefined {

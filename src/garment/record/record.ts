@@ -1,4 +1,4 @@
-import type { Kind } from '../../calculation/output.ts';
+import type { Kind, Stage } from '../../calculation/output.ts';
 import type { BenchUnit } from '../../lengths/unit.ts';
 import type { Run } from '../../sewing/run.ts';
 
@@ -86,6 +86,8 @@ export interface Work {
   calculation: string;
   /** Its place among all works; all different, ties by id. */
   rank: number;
+  /** By stage, its steps that are made at another place than their stage and its rank say. */
+  moved?: Readonly<Partial<Record<Stage, { stage: Stage; rank: number }>>>;
   fields: Fields;
   /** Where it is done several times: left, right, 1…n. Fields are shared but for `own`. */
   sides?: readonly string[];

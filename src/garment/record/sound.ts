@@ -130,7 +130,7 @@ function workIn(one: unknown): Work | undefined {
   if (!isObject(one) || typeof one.calculation !== 'string' || !isObject(one.fields)) {
     return undefined;
   }
-  const { sides: _, own, ...rest } = one as unknown as Work;
+  const { sides: _, own, moved, ...rest } = one as unknown as Work;
   const sides = sidesIn(one.sides);
   return {
     ...rest,
@@ -138,6 +138,7 @@ function workIn(one: unknown): Work | undefined {
     rank: rankIn(one),
     ...(sides.length > 0 && { sides }),
     ...(isObject(own) && { own }),
+    ...(isObject(moved) && { moved }),
   };
 }
 

@@ -3,7 +3,18 @@ import { isObject } from '../record/sound-values.ts';
 /** What this version of the app knows of each part of a record. A link holds nothing else. */
 const KEYS = {
   quantities: ['name', 'kind', 'rank', 'parts', 'plusMinus', 'final', 'body', 'measure'],
-  works: ['name', 'calculation', 'rank', 'fields', 'sides', 'own', 'off', 'final', 'older'],
+  works: [
+    'name',
+    'calculation',
+    'rank',
+    'moved',
+    'fields',
+    'sides',
+    'own',
+    'off',
+    'final',
+    'older',
+  ],
   facts: ['home', 'shown', 'plan', 'tape', 'rule', 'read', 'when', 'measured', 'mark', 'before'],
   begun: ['count', 'points', 'by'],
   decisions: ['way', 'facts', 'asked', 'tolerance', 'allow'],
@@ -25,9 +36,13 @@ export function knownOnly(part: Part, kept: unknown): Readonly<Record<string, un
     if (part === 'quantities') return { ...known, parts: partsOf(one.parts) };
     if (part !== 'works') return known;
     const own = one.own === undefined ? {} : { own: mapped(one.own, fieldsOf) };
-    return { ...known, fields: fieldsOf(one.fields), ...own };
+    const moved = one.moved === undefined ? {} : { moved: movedOf(one.moved) };
+    return { ...known, fields: fieldsOf(one.fields), ...own, ...moved };
   });
 }
+
+const movedOf = (moved: unknown) =>
+  mapped(moved, (at) => (isObject(at) ? picked(at, ['stage', 'rank']) : undefined));
 
 const PART_KEYS = ['text', 'unit', 'mark', 'was', 'link', 'put', 'kind', 'plusMinus'];
 

@@ -63,7 +63,7 @@ export function sheetOf(record: Garment, answer: Answer): GarmentSheet {
     number: numberOf(values.get([id, '', ''].join('|')), false),
   }));
   const stages = STAGES.flatMap((stage) => {
-    const steps = answer.steps.filter(({ step }) => step.stage === stage);
+    const steps = answer.steps.filter((one) => one.stage === stage);
     return steps.length === 0 ? [] : [{ stage, steps: steps.map((one) => stepOf(answer, one)) }];
   });
   return {

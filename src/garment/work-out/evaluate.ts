@@ -5,7 +5,7 @@ import type { Fact } from '../record/record.ts';
 import { numberOf } from '../record/sound.ts';
 import { through } from './doubt.ts';
 import { fieldAt, sourceCount } from './field-value.ts';
-import type { Source } from './links.ts';
+import type { PutNumber } from './links.ts';
 import type { BeforeNode, FactNode, PlanNode } from './node.ts';
 import { type Here, type Nothing, nothing, type Result, type Value } from './result.ts';
 import { same } from './same.ts';
@@ -106,7 +106,7 @@ function foundOf(node: PlanNode, get: Get): Found | Nothing {
   const sources: Here[] = [];
   for (const { key, sources: links } of node.fields) {
     for (const link of links) {
-      if (link.put) sources.push(put(link.put, `${node.key}:${key}:${sources.length}`));
+      if (link.put) sources.push(put(link.put));
       for (const from of link.keys) {
         const result = get(from);
         if (!result?.ok) return waitsFor(from, key, result);
@@ -137,7 +137,7 @@ function waitsFor(key: string, field: string, result: Result | undefined): Nothi
   return nothing({ kind: 'waits', field, for: key, root: waits?.root ?? key, ...gone });
 }
 
-function put({ value, plusMinus }: NonNullable<Source['put']>, reading: string): Here {
+function put({ value, plusMinus, reading }: PutNumber): Here {
   const sure = typeof value === 'number' && plusMinus > 0;
   const ends = sure ? { [`p:${reading}`]: [value - plusMinus, value + plusMinus] as const } : {};
   return { ok: true, value, ends, state: 'planned' };

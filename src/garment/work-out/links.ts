@@ -11,7 +11,15 @@ export interface Source {
   keys: readonly string[];
   total: boolean;
   /** What was put in a link's place. */
-  put?: { value: Value; plusMinus: number };
+  put?: PutNumber;
+}
+
+/** A number that stands in a field itself, and how sure it is. */
+export interface PutNumber {
+  value: Value;
+  plusMinus: number;
+  /** Names what is in doubt: the same for every number that reads the field. */
+  reading: string;
 }
 
 /** Why a link takes nothing. */
@@ -22,15 +30,19 @@ export interface Places {
   works: ReadonlyMap<string, SeenWork>;
 }
 
-/** Where a link of one side of a work leads; a quantity has no side. */
+/**
+ * Where a link of one side of a work leads; a quantity has no side.
+ * @param reading names what is in doubt of a number that was put in a link's place
+ */
 export function sourceOf(
   part: LinkPart | PutPart,
   side: string,
   places: Places,
+  reading = '',
 ): Source | NoSource {
   if (!('link' in part)) {
     const { kind, put: value, plusMinus = 0 } = part;
-    return { kind, keys: [], total: false, put: { value, plusMinus } };
+    return { kind, keys: [], total: false, put: { value, plusMinus, reading } };
   }
   const { link } = part;
   if (!('quantity' in link)) return outputOfWork(link, side, places);

@@ -33,9 +33,13 @@ export function quantityNode(
   }
   const text = textOnce(quantity, seen);
   const spec = QUANTITY_SPECS[kind];
-  const read: NodeField['read'] = (how) => spec.read(text.text, how);
-  const site = { side: '', places, read: new Map() };
-  const field = nodeField('value', text, { kind: spec.kind, read }, site);
+  const readOf =
+    ({ text: one }: FieldText): NodeField['read'] =>
+    (how) =>
+      spec.read(one, how);
+  // How sure a reading alone is is kept beside it.
+  const site = { side: '', owner: id, places, read: new Map(), sure: plusMinus > 0 };
+  const field = nodeField('value', text, { kind: spec.kind, readOf }, site);
   const sources = field.trouble ? [] : field.sources.flatMap(({ keys }) => keys);
   return {
     ...base,

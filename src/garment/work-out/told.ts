@@ -1,5 +1,5 @@
 import type { Fault } from '../../calculation/calculation.ts';
-import { type Output, STAGES, type Step } from '../../calculation/output.ts';
+import { type Output, STAGES, type Stage, type Step } from '../../calculation/output.ts';
 import type { Sound, Unsound } from '../record/sound.ts';
 import { numberOf } from '../record/sound.ts';
 import { NOTHING } from '../rows/points.ts';
@@ -9,6 +9,7 @@ import { absence } from './evaluate.ts';
 import { askedKey, type FactNode, type Node, type RowNode } from './node.ts';
 import type { Result } from './result.ts';
 import type { SeenWork } from './seen-work.ts';
+import { inWorkOrder } from './step-order.ts';
 
 /** A row, or a single number, that is made otherwise than asked, and nothing answers it. */
 export interface Conflict {
@@ -24,6 +25,8 @@ export interface Conflict {
 export interface GarmentStep {
   home: string;
   step: Step;
+  /** Among the steps of which stage it is made: its own, unless the maker has moved it. */
+  stage: Stage;
   rank: number;
   /** How much of it is made, of how much; undefined while that isn't known. */
   made: number;
@@ -157,10 +160,12 @@ function stepsOf(
     const ready = result?.ok === true && !(result.undecided && made !== of);
     const rank = works.get(node.id)?.work.rank ?? 0;
     const over = passed.has(node.key) && { passed: true as const };
-    return [{ home: node.key, step: output.step, rank, made, of, ready, ...over }];
+    const { stage } = output.step;
+    return [{ home: node.key, step: output.step, stage, rank, made, of, ready, ...over }];
   });
+  if ([...works.values()].some(({ work }) => work.moved)) return inWorkOrder(steps, works);
   // Works are in order of rank, and their outputs as declared: each stage takes them as they come.
-  return STAGES.flatMap((stage) => steps.filter(({ step }) => step.stage === stage));
+  return STAGES.flatMap((stage) => steps.filter((one) => one.stage === stage));
 }
 
 function countOf({ kind }: Node, result: Result | undefined): number | undefined {

@@ -1,7 +1,9 @@
 import type { Output } from '../../calculation/output.ts';
 import { homeOf } from '../record/home.ts';
+import type { Work } from '../record/record.ts';
 import type { KnownFact, Sound } from '../record/sound.ts';
-import { fieldText } from './field-text.ts';
+import { isObject } from '../record/sound-values.ts';
+import { type FieldText, fieldText } from './field-text.ts';
 import type { Places } from './links.ts';
 import { askedKey, type Node, type NodeField, type PlanNode } from './node.ts';
 import { nodeField } from './node-field.ts';
@@ -111,7 +113,12 @@ function planNode(output: Output, site: Site, key: string, begun: PlanNode['begu
   return { ...base, form: 'plan', plusMinus: 0, fields, takes, bends, early, begun, sources, own };
 }
 
-function fieldOnce(name: string, { seen, side, fields, places }: Site): NodeField {
+function ownOn({ own }: Work, side: string, field: string): boolean {
+  const fields: unknown = own && Object.hasOwn(own, side) ? own[side] : undefined;
+  return isObject(fields) && Object.hasOwn(fields, field);
+}
+
+function fieldOnce(name: string, { id, seen, side, fields, places }: Site): NodeField {
   const before = fields.get(name);
   if (before) return before;
   const schema = seen.outputs?.fields;
@@ -119,10 +126,14 @@ function fieldOnce(name: string, { seen, side, fields, places }: Site): NodeFiel
   // What isn't asked for takes nothing, whatever stands in it.
   const text = schema?.asksFor(name, side.ask) ? typed : NO_FIELD;
   const kind = schema?.specs[name]?.kind ?? 'text';
-  const read: NodeField['read'] = (how) =>
-    schema?.readOne(name, text.text, side.ask, how) ?? { ok: true, value: undefined };
-  const site = { side: side.side, places, read: side.read };
-  const field = nodeField(name, text, { kind, read }, site);
+  const readOf =
+    ({ text: one }: FieldText): NodeField['read'] =>
+    (how) =>
+      schema?.readOne(name, one, side.ask, how) ?? { ok: true, value: undefined };
+  // What all sides share is in doubt once.
+  const owner = homeOf(id, ownOn(seen.work, side.side, name) ? side.side : '', '');
+  const site = { side: side.side, owner, places, read: side.read };
+  const field = nodeField(name, text, { kind, readOf }, site);
   fields.set(name, field);
   return field;
 }

@@ -9,7 +9,7 @@ import { numberName } from './names.ts';
 import type { Do } from './use-typing.ts';
 import { valueText } from './value-text.ts';
 
-interface Props {
+export interface MadeProps {
   state: State;
   home: string;
   /** Which of its facts: of a row, that of one mark. */
@@ -21,7 +21,7 @@ interface Props {
 }
 
 /** A number that is made: as it was planned, as it was shown, as it was measured; and what can be done about it. */
-export function MadeNumber({ state, home, fact: id, bench, onDo, onName, onBack }: Props) {
+export function MadeNumber({ state, home, fact: id, bench, onDo, onName, onBack }: MadeProps) {
   const [measures, setMeasures] = useState(false);
   const fact = state.answer.sound.facts.get(home)?.find((one) => one.id === id)?.fact;
   if (!fact) return null;

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 
 interface Props<Kind extends string> {
@@ -18,9 +18,12 @@ export function NameEntry<Kind extends string>(props: Props<Kind>) {
   const [name, setName] = useState(first);
   const [kind, setKind] = useState(kinds[0]?.[0]);
   const [missing, setMissing] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
   const keep = () => {
-    setMissing(name.trim() === '');
-    if (name.trim() !== '') onName(name.trim(), kind);
+    // As it stands there: what was typed just now may not be drawn yet.
+    const typed = (field.current?.value ?? name).trim();
+    setMissing(typed === '');
+    if (typed !== '') onName(typed, kind);
   };
   return (
     <form
@@ -33,6 +36,7 @@ export function NameEntry<Kind extends string>(props: Props<Kind>) {
       <label>
         {words.name}
         <input
+          ref={field}
           type="text"
           value={name}
           maxLength={80}

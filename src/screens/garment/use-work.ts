@@ -103,6 +103,7 @@ function useRefusals(refused: Refused | undefined): number {
 
 function panelFor({ answer }: State, { gives }: Extract<Touch, { gives: unknown }>): Panel {
   const { home, result } = gives;
+  if (gives.before !== undefined) return { of: 'made', home, fact: gives.before };
   const fact = answer.sound.facts.get(home)?.at(-1)?.id;
   const isMade = fact !== undefined && result.ok && result.state === 'made';
   return isMade ? { of: 'made', home, fact } : { of: 'name', home };

@@ -1,7 +1,7 @@
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Rich } from '../../controls/rich.tsx';
-import type { Touch } from './work-labels.ts';
+import { isMadeBefore, type Touch } from './work-labels.ts';
 import { type Gives, numberText } from './work-numbers.ts';
 
 interface ListProps {
@@ -27,8 +27,17 @@ export function GivesList({ gives, bench, onTouch, onTakeOff, onAs }: ListProps)
           : numberText(output, number, bench);
         return (
           <button type="button" key={home} onClick={() => onTouch({ gives: one })}>
-            <span>{output.name}</span>
+            <span>
+              {output.name}
+              {isMadeBefore(one) && (
+                <>
+                  {' '}
+                  <small>{words.isBefore}</small>
+                </>
+              )}
+            </span>
             <b>
+              {isMadeBefore(one) && '(✓) '}
               {result.ok && result.state === 'made' && '✓ '}
               <Rich text={text} />
             </b>
@@ -55,7 +64,8 @@ interface RowProps {
 const NAMED = 8;
 
 /** A row: its marks as they are made, and those to come. */
-export function Row({ row: { result, output }, bench, onMade }: RowProps) {
+export function Row({ row, bench, onMade }: RowProps) {
+  const { result, output } = row;
   if (!result.ok || typeof result.value !== 'object') return null;
   const { value, made = [] } = result;
   const marks = value.marks.map((mark, rank) => ({
@@ -65,6 +75,19 @@ export function Row({ row: { result, output }, bench, onMade }: RowProps) {
   }));
   const done = marks.filter(({ fact }) => fact !== undefined);
   const rest = marks.filter(({ fact }) => fact === undefined);
+  if (isMadeBefore(row)) {
+    // As one: no mark of it was ever measured.
+    return (
+      <section class="row" aria-label={output.name}>
+        <p>
+          {words.rowBefore}{' '}
+          <button type="button" onClick={() => onMade(made[0] ?? '')}>
+            (✓) {words.marks(marks.length)}
+          </button>
+        </p>
+      </section>
+    );
+  }
   return (
     <section class="row" aria-label={output.name}>
       {done.length > 0 && (

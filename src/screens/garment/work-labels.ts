@@ -46,10 +46,12 @@ function standingRows(gives: readonly Gives[]): StandingRows {
 }
 
 /** Before a number that is taken from elsewhere, or made: told from what is typed not by colour alone. */
-const [TAKEN, MADE] = ['↳ ', '✓ '];
+const [TAKEN, MADE, BEFORE] = ['↳ ', '✓ ', '(✓) '];
+const SIGN = /^(?:↳|✓|\(✓\)) /u;
 
 function signOf(by: DimensionOf, open: OpenWork, found: Gives | undefined): string {
   if ('given' in by) return takesAny(open, by.given) ? TAKEN : '';
+  if (found && isMadeBefore(found)) return BEFORE;
   return found?.result.ok && found.result.state === 'made' ? MADE : '';
 }
 
@@ -77,7 +79,7 @@ export function labelFor(
     onTouch: (touch: Touch) => void;
   },
 ): Label {
-  const text = written.replace(/^[↳✓] /u, '');
+  const text = written.replace(SIGN, '');
   if ('given' in by) {
     const one = open.fields.find(({ field }) => field.key === by.given);
     if (!one) return { kind: 'plain', aloud: `${name} ${text}`, current: false };
@@ -90,13 +92,22 @@ export function labelFor(
   }
   const found = foundBy(by, gives);
   if (!found?.result.ok) return { kind: 'plain', aloud: `${name} ${text}`, current: false };
-  const isMade = found.result.state === 'made';
+  const aloud = isMadeBefore(found)
+    ? words.asBefore
+    : found.result.state === 'made'
+      ? words.asMade
+      : words.found;
   return {
-    kind: isMade ? 'made' : 'found',
-    aloud: isMade ? words.asMade(name, text) : words.found(name, text),
+    kind: aloud === words.found ? 'found' : 'made',
+    aloud: aloud(name, text),
     current: false,
     onTouch: () => onTouch({ gives: found }),
   };
+}
+
+/** A step that was made before the app knew, with a plan to stand in for its number. */
+export function isMadeBefore({ before, result }: Gives): boolean {
+  return before !== undefined && result.ok;
 }
 
 function nameOf(by: DimensionOf, open: OpenWork, gives: readonly Gives[]): string | undefined {

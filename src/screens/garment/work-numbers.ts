@@ -20,6 +20,8 @@ export interface Gives {
   result: Result;
   /** Of a row the place of the next mark; undefined while there is none. */
   number: number | undefined;
+  /** Of a step that was made before the app knew: the fact that says so. */
+  before?: string;
 }
 
 /**
@@ -52,7 +54,9 @@ export function givesOf({ id, side, seen }: OpenWork, answer: Answer): Gives[] {
   return (seen.outputs?.outputs ?? []).flatMap((output): Gives[] => {
     const home = homeOf(id, side, output.key);
     const result = answer.values.get(home);
-    return result ? [{ home, output, result, number: numberIn(result) }] : [];
+    const before = answer.sound.before.get(home)?.id;
+    const made = before !== undefined && { before };
+    return result ? [{ home, output, result, number: numberIn(result), ...made }] : [];
   });
 }
 

@@ -1,5 +1,6 @@
 import { readHome } from '../../garment/record/home.ts';
 import { FromGarment } from './from-garment.tsx';
+import { MadeBefore } from './made-before.tsx';
 import { MadeNumber } from './made-number.tsx';
 import { NameIt } from './name-it.tsx';
 import { TakeOff } from './take-off.tsx';
@@ -21,6 +22,9 @@ export function WorkPanel({ hand, onOff }: Props) {
   if (panel?.of === 'made') {
     const { home, fact } = panel;
     const name = () => setPanel({ of: 'name', home });
+    if (state.answer.sound.before.get(home)?.id === fact) {
+      return <MadeBefore {...all} home={home} fact={fact} onName={name} />;
+    }
     return <MadeNumber {...all} home={home} fact={fact} onName={name} />;
   }
   if (panel?.of === 'name') {

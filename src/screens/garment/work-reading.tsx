@@ -27,7 +27,7 @@ interface Props {
 /** What is read of an open work: what it gives next, what becomes of others, its drawing. */
 export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
   const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
-  const { made, of } = madeOf(state, id, side);
+  const { made, of, before } = madeOf(state, id, side);
   const telling = { answer: state.answer, bench, here: id };
   const scroller = useScrolledUp(hand.typing.field?.field.key);
   const conflicts = open ? conflictsOf(telling, open) : [];
@@ -37,7 +37,7 @@ export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
     <main class="reading">
       <header>
         <h1>{workName(telling, id)}</h1>
-        {of > 0 && <span>{words.made(made, of)}</span>}
+        {of > 0 && <span>{words.made(made, of, before)}</span>}
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <section class="scroll" ref={scroller} tabIndex={0} aria-label={words.answer}>

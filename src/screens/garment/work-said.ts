@@ -44,11 +44,22 @@ export function conflictsOf(
 }
 
 /** How much of a side of a work is made: the marks of its one row, or its steps. */
-export function madeOf({ answer }: State, id: string, side: string): { made: number; of: number } {
+export function madeOf({ answer }: State, id: string, side: string): MadeOf {
   const steps = answer.steps.filter(({ home }) => isOf(home, id, side));
+  const before = steps.filter(({ home }) => answer.sound.before.has(home));
   const [only] = steps;
-  if (steps.length === 1 && only?.of !== undefined) return { made: only.made, of: only.of };
-  return { made: steps.filter(({ made, of }) => made === of).length, of: steps.length };
+  if (steps.length === 1 && only?.of !== undefined) {
+    return { made: only.made, of: only.of, before: before.length > 0 ? only.made : 0 };
+  }
+  const made = steps.filter((step) => step.made === step.of).length;
+  return { made, of: steps.length, before: before.length };
+}
+
+interface MadeOf {
+  made: number;
+  of: number;
+  /** Of what is made, what was so before the app knew. */
+  before: number;
 }
 
 function isOf(home: string, id: string, side: string): boolean {

@@ -32,10 +32,16 @@ interface Props {
 /** Keeps a calculation on a garment, under a name. */
 export function KeepScreen({ garments, first, hand, said, sides, onKeep, onLeave }: Props) {
   const [wish, setWish] = useState(first);
-  const missing = wish.name.trim() === '' || (wish.garment === '' && wish.newName.trim() === '');
+  const nameless = wish.name.trim() === '' || (wish.garment === '' && wish.newName.trim() === '');
   // Under another name, or elsewhere, it is a new work without sides.
   const inPlace = wish.name === first.name && wish.garment === first.garment;
-  const keep = () => onKeep(inPlace && sides[0] ? { side: sides[0], ...wish } : wish);
+  const asksSide = inPlace && sides.length > 0;
+  // On the wrong side a measure would bend what is still to be made there: none is taken unsaid.
+  const sideless = asksSide && wish.side === undefined;
+  const keep = () => {
+    const { side, ...whole } = wish;
+    onKeep(asksSide ? wish : whole);
+  };
   const text = (key: 'name' | 'newName', label: string) => (
     <label>
       {label}
@@ -59,7 +65,8 @@ export function KeepScreen({ garments, first, hand, said, sides, onKeep, onLeave
             {said}
           </p>
         )}
-        {missing && <p>{words.nameMissing}</p>}
+        {nameless && <p>{words.nameMissing}</p>}
+        {sideless && <p>{keepWords.sideMissing}</p>}
         <form class="lower" onSubmit={(event) => event.preventDefault()}>
           {text('name', words.name)}
           <label>
@@ -79,22 +86,12 @@ export function KeepScreen({ garments, first, hand, said, sides, onKeep, onLeave
             </span>
           </label>
           {wish.garment === '' && text('newName', words.newGarment)}
-          {inPlace && sides.length > 0 && (
-            <label>
-              {keepWords.side}
-              <span class="keys">
-                <select
-                  value={wish.side ?? sides[0]}
-                  onChange={(event) => setWish({ ...wish, side: event.currentTarget.value })}
-                >
-                  {sides.map((side) => (
-                    <option key={side} value={side}>
-                      {side}
-                    </option>
-                  ))}
-                </select>
-              </span>
-            </label>
+          {asksSide && (
+            <KeptSide
+              sides={sides}
+              chosen={wish.side}
+              onSide={(side) => setWish({ ...wish, side })}
+            />
           )}
         </form>
       </main>
@@ -102,10 +99,31 @@ export function KeepScreen({ garments, first, hand, said, sides, onKeep, onLeave
         <button type="button" onClick={onLeave}>
           {words.back}
         </button>
-        <button type="button" class="main" disabled={missing} onClick={keep}>
+        <button type="button" class="main" disabled={nameless || sideless} onClick={keep}>
           {keepWords.keepIt}
         </button>
       </nav>
     </div>
+  );
+}
+
+interface SideProps {
+  sides: readonly string[];
+  chosen: string | undefined;
+  onSide: (side: string) => void;
+}
+
+/** Which side was measured: none is chosen before the maker says so. */
+function KeptSide({ sides, chosen, onSide }: SideProps) {
+  return (
+    <fieldset class="sides">
+      <legend>{keepWords.side}</legend>
+      {sides.map((side) => (
+        <label key={side}>
+          <input type="radio" name="side" checked={side === chosen} onChange={() => onSide(side)} />
+          {side}
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { LONGEST_NAME } from '../../garment/garment.ts';
 
@@ -13,13 +13,16 @@ interface Props {
 export function NameForm({ label, first, deed, onName }: Props) {
   const [name, setName] = useState(first);
   const [missing, setMissing] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
   return (
     <form
       onSubmit={(event) => {
         event.preventDefault();
-        setMissing(name.trim() === '');
-        if (name.trim() === '') return;
-        onName(name);
+        // As it stands there: what was typed just now may not be drawn yet.
+        const typed = field.current?.value ?? name;
+        setMissing(typed.trim() === '');
+        if (typed.trim() === '') return;
+        onName(typed);
         setName('');
       }}
     >
@@ -27,6 +30,7 @@ export function NameForm({ label, first, deed, onName }: Props) {
         {label}
         <span class="keys">
           <input
+            ref={field}
             type="text"
             value={name}
             maxLength={LONGEST_NAME}

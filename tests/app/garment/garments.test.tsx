@@ -1,5 +1,13 @@
 import 'fake-indexeddb/auto';
-import { cleanup, configure, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import {
+  cleanup,
+  configure,
+  fireEvent,
+  render,
+  screen,
+  waitFor,
+  within,
+} from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { App } from '../../../src/app/start/app.tsx';
 import { readRoute } from '../../../src/app/start/route.ts';
@@ -10,7 +18,7 @@ import { addGarment } from '../../../src/storage/garments.ts';
 import { openStore, type Store } from '../../../src/storage/store.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { loadGarments } from '../../storage/all-garments.ts';
-import { withWork } from '../../storage/coats.ts';
+import { hooks, withWork } from '../../storage/coats.ts';
 
 // Parts are fetched, and the store writes, on a machine that may be busy.
 configure({ asyncUtilTimeout: 20_000 });
@@ -194,6 +202,45 @@ test('what was measured on a page is kept as made, at its mark; of another plan 
   ]);
 });
 
+const full = (works: number) => {
+  const each = Array.from({ length: works }, (_, i) => [`w${i}`, hooks({ rank: i + 1 })]);
+  return { ...newGarment('coat', 'Coat', 1), works: Object.fromEntries(each) as Garment['works'] };
+};
+const CLOSED = 'u=cm&opening=46.3&count=7&top=1.2&bottom=2.5';
+
+test.each([
+  ['a 501st work', full(500), CLOSED, /^Not kept: it is more than one garment holds \(500 works/],
+  [
+    'more than a kilometre',
+    full(1),
+    'u=cm&opening=100001&count=7&top=1.2&bottom=2.5',
+    /^Not kept: a length is a kilometre at the most\./,
+  ],
+  [
+    'a row of 10,001 places',
+    full(1),
+    `${CLOSED}&follow=${'1;'.repeat(10_000)}1`,
+    /^Not kept: a row has 10,000 marks at the most\./,
+  ],
+  [
+    'a character too many',
+    { ...full(1), notes: { w0: { text: 'x'.repeat(999_000) } } },
+    CLOSED,
+    /^Not kept: it is more than one garment holds/,
+  ],
+] as const)(
+  '%s is refused in words from its page, and the garment is as it was',
+  async (_, garment, page, said) => {
+    await addGarment(store, garment as Garment);
+    const before = await store.load('garment:coat');
+    start(`#/closures/keep?${page}`);
+    await press('Keep it');
+    expect(await screen.findByText(said)).toBeTruthy();
+    expect(await store.load('garment:coat')).toEqual(before);
+    expect(await store.load('log:garment:coat')).toBeUndefined();
+  },
+);
+
 test('of a work done left and right it is asked which side was measured, and that one has it', async () => {
   const kept = 'u=cm&opening=46.3&count=7&top=1.2&bottom=2.5';
   await addGarment(store, newGarment('coat', 'Coat', 1));
@@ -207,9 +254,10 @@ test('of a work done left and right it is asked which side was measured, and tha
     works: { [id]: { ...work, sides: ['left', 'right'] } },
   });
   start(`#/closures/keep?${kept}&made=3%3D15.8 cm&kept=sides.${id}`);
-  const side = await screen.findByLabelText<HTMLSelectElement>('Which side was measured');
-  expect([...side.options].map(({ value }) => value)).toEqual(['left', 'right']);
-  fireEvent.change(side, { target: { value: 'right' } });
+  const asked = await screen.findByRole('group', { name: 'Which side was measured' });
+  expect(within(asked).getAllByRole('radio')).toHaveLength(2);
+  expect(screen.getByRole('button', { name: 'Keep it' })).toHaveProperty('disabled', true);
+  fireEvent.click(within(asked).getByRole('radio', { name: 'right' }));
   await press('Keep it');
   const sides = async () => (await here()).find((one) => one.id === 'sides') as Garment;
   await waitFor(async () => expect(Object.keys((await sides()).facts)).toHaveLength(1));

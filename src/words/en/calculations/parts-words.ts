@@ -7,12 +7,21 @@ export const partsWords = {
     count: 'How many parts',
     round: 'The edge',
     other: 'The edge it meets',
+    follow: 'Follows the marks',
+    offset: 'Further on by',
   },
   into: { quarters: 'Quarters', halves: 'Halves', eighths: 'Eighths', other: 'Other' },
   round: { open: 'Has two ends', closed: 'Goes all round' },
   notGiven: 'not given',
+  none: 'none',
+  samePlaces: 'nothing',
   mark: 'Mark',
   parts: (count: number) => `${count} parts`,
+  marks: (count: number) => (count === 1 ? 'mark' : 'marks'),
+  followed: (count: number, further: string) =>
+    `${count === 1 ? 'The mark lies where the one it follows does' : 'The marks lie where those they follow do'}${further === '' ? '' : `, ${further} further on`}. Measure all from the same end; both edges then agree at every mark.`,
+  followedFormula: (length: string, other: string) =>
+    `Each mark of the edge it meets: its place ÷ ${length} × ${other}.`,
   about: 'about',
   after: 'in each part',
   open: (marks: number) =>

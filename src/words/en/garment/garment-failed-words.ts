@@ -19,6 +19,9 @@ export const garmentFailedWords = {
     'Not kept: it was changed on the garment since it was opened here, perhaps in another tab. To put this in its place, keep it again.',
   measured:
     'Not kept: a mark measured here was measured in another tab, too, and lies elsewhere by that. To put the measure taken here in its place, keep it again.',
+  length:
+    'Not kept: a length is a kilometre at the most. Go back, look at the numbers and at their units, and type them again. The garment is as it was.',
+  row: 'Not kept: a row has 10,000 marks at the most. Go back and make two rows of it, or give fewer. The garment is as it was.',
   limit:
     'Not kept: it is more than one garment holds (500 works, 5,000 marks and numbers made, a million characters). The garment is as it was. Take something off it, or begin another garment.',
 };

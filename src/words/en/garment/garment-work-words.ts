@@ -2,7 +2,8 @@
 export const garmentWorkWords = {
   actions: 'Actions',
   answer: 'What it gives',
-  made: (made: number, of: number) => `${made} of ${of} made`,
+  made: (made: number, of: number, before: number) =>
+    `${made} of ${of} made${before > 0 ? `, ${before} of them before the app knew` : ''}`,
   sides: 'Which side',
   noNumber: '–',
   stepAt: (what: string, where: string) => (where === '' ? what : `${what}, ${where}`),
@@ -10,11 +11,18 @@ export const garmentWorkWords = {
   given: (field: string, text: string) => `${field}, ${text}: change it`,
   found: (name: string, text: string) => `${name}, ${text}: name it`,
   asMade: (name: string, text: string) => `${name}, ${text}, made: plan and measure`,
+  asBefore: (name: string, text: string) =>
+    `${name}, ${text}, made before the app knew: what is known of it`,
+  isBefore: 'made before the app knew',
+  beforeLead: (text: string) =>
+    `Made before the app knew. Its number was never taken: the plan stands in for it, ${text}.`,
+  notBefore: 'It isn’t made yet',
   from: (name: string) => `from ${name}`,
   link: (name: string, number: string) => `${name} ${number}`,
   waiting: 'waits',
   marks: (count: number) => `${count} ${count === 1 ? 'mark' : 'marks'}`,
   rowMade: 'Made',
+  rowBefore: 'Made before the app knew',
   rowToCome: 'To come',
   andMore: (count: number) => `and ${count} more`,
   done: 'Done',
