@@ -13,11 +13,17 @@ export interface WholeLine {
 const BELOW = 0.12;
 const MARK = 0.02;
 
-/** @param length of the whole, in mm */
-export function wholeUnder(close: Figure, length: number): WholeLine {
+/**
+ * @param length of the whole, in mm
+ * @param toScale where what is above it is the whole, too: as long as it is, from the same zero
+ */
+export function wholeUnder(close: Figure, length: number, toScale = false): WholeLine {
   const { x, y, width, height } = boundsOf(close);
   const under = y + height + BELOW * width;
-  const at = (along: number): Point => ({ x: x + (along / length) * width, y: under });
+  const at = (along: number): Point => ({
+    x: toScale ? along : x + (along / length) * width,
+    y: under,
+  });
   return {
     at,
     across: (style, along, long = 1) => {

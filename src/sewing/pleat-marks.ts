@@ -1,5 +1,5 @@
-import { exactLength, type Length, length } from '../lengths/length.ts';
-import { depthsTaken, type PleatKind, type PleatsInput } from './pleat-input.ts';
+import { type ExactLength, exactLength } from '../lengths/length.ts';
+import { depthsTaken, type PleatKind, type PleatsInput, pleatedWidth } from './pleat-input.ts';
 import type { Mark } from './run.ts';
 
 /** How many lines each pleat is marked with. */
@@ -14,35 +14,36 @@ interface FoldedLine {
   taken: number;
 }
 
+/** So many pleats, as deep as they are where they are marked. */
+export interface Marked extends Pick<PleatsInput, 'kind' | 'finished' | 'flat' | 'ends' | 'seam'> {
+  depth: ExactLength;
+  face: ExactLength;
+  count: number;
+}
+
 /**
  * The lines of every pleat from the cut end, each pleat's after the one's before (derived here):
- * a knife pleat folds at its end and is laid on the line 2 depths on; a box folds at both sides of
- * its front, an inverted pleat's folds meet over its middle.
+ * a knife pleat folds at its end, or in its middle, and is laid on the line 2 depths on; a box folds
+ * at both sides of its front, an inverted pleat's folds meet over its middle.
  */
-export function marksAcross(
-  input: Pick<PleatsInput, 'kind' | 'finished' | 'depth' | 'seam'> & {
-    face: Length;
-    count: number;
-  },
-): Mark[] {
+export function marksAcross(input: Marked): Mark[] {
   const { kind, depth, seam, count } = input;
   const each = Array.from({ length: count }, (_, i) => i);
   const lines = each.flatMap((i) => linesOf(input, i));
   return lines.map(({ kind: what, visible, taken }, i) => {
     const before = Math.floor(i / LINES[kind]) * depthsTaken(kind).value;
-    const inFolds = length((before + taken) * depth);
+    const inFolds = exactLength((before + taken) * depth);
     const at = exactLength(seam + inFolds + visible / (2 * count));
     return { at, taken: inFolds, label: String(i + 1), kind: what };
   });
 }
 
-function linesOf(
-  { kind, finished, count, face }: Parameters<typeof marksAcross>[0],
-  i: number,
-): FoldedLine[] {
-  const middle = (2 * i + 1) * finished;
+function linesOf(marked: Marked, i: number): FoldedLine[] {
+  const { kind, count, face, ends } = marked;
+  const each = pleatedWidth(marked);
+  const middle = (2 * i + 1) * each;
   if (kind === 'knife') {
-    const visible = 2 * (i + 1) * finished;
+    const visible = ends === 'half' ? middle : 2 * (i + 1) * each;
     return [
       { kind: 'fold', visible, taken: 0 },
       { kind: 'placement', visible, taken: 2 },

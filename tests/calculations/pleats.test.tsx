@@ -1,5 +1,6 @@
 import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
+import { pleatsDrawing } from '../../src/calculations/pleats/drawing.ts';
 import { pleatsOutputs } from '../../src/calculations/pleats/outputs.ts';
 import { pleats } from '../../src/calculations/pleats/pleats.ts';
 import { mm, toMm } from '../../src/lengths/length.ts';
@@ -98,6 +99,55 @@ test.each<[string, Record<string, string>, RegExp]>([
   expect(await answer()).toMatch(said);
 });
 
+test('what stays flat comes last, and half a space first: said, and in the formula', async () => {
+  open(pleats, { finished: '56', flat: '24', width: '4', depth: '2', ends: 'half', seam: '0' });
+  const said = await answer();
+  expect(said).toMatch(/^88 cm of strip to cut/);
+  expect(said).toContain(
+    '8 knife pleats, one every 4 cm, the first fold 2 cm from the seam, then 24 cm flat.',
+  );
+  expect(said).toContain('(56 cm − 24 cm) ÷ 4 cm = 8, so 8. (56 cm − 24 cm) ÷ 8 = 4 cm each.');
+  expect(said).not.toContain('past the seam');
+  type('Depth of a fold', '4');
+  expect(await answer()).toContain('The first fold reaches 2 cm past the seam.');
+});
+
+// A Complete Course in Dressmaking 5 (about 1922), pages 64–69: 21 7/8 in to go in 7 pleats is 3 1/8.
+test('the same strip fitted at the hips and the lower edge: depth, lines and formula', async () => {
+  const set = { by: 'count', count: '7', finished: '14', depth: '1 255/256', seam: '0' };
+  const skirt = { ...set, lower: '20', edge: '27 1/2' };
+  open(pleats, skirt, benchOf({ unit: 'in' }));
+  const said = await answer();
+  expect(said).toContain('Across, lower downeach fold 1 9/16');
+  expect(said).toContain('Lines on the strip, lower edge');
+  const { workings } = answerTo(pleats, { lower: '110', edge: '200' });
+  expect(workings.map(({ formula }) => formula)).toContain(
+    '(236 cm − 110 cm) ÷ (18 × 2) = 3.5 cm. (236 cm − 200 cm) ÷ (18 × 2) = 1 cm.',
+  );
+});
+
+test('where it is as wide as the strip the pleats hang open, wider it names the level', async () => {
+  open(pleats, { lower: '110', edge: '236' });
+  const said = await answer();
+  expect(said).toContain('Across, lower downeach fold 3.5 cm deep, one every 6.111 cm');
+  expect(said).toContain('Across, lower edgeas wide as the strip: no fold there');
+  expect(said).not.toContain('Lines on the strip, lower edge');
+  type('Across, lower edge', '240');
+  expect(await answer()).toMatch(/Across, lower edge: 240 cm is too long; give at most 236 cm/);
+});
+
+test('a level is a line under the drawing, with its width and the depth there', () => {
+  const bench = benchOf();
+  const drawn = pleatsDrawing.draw(
+    { ...pleats.start(bench), lower: '110', flat: '10', edge: '220' },
+    bench,
+  );
+  const on = drawn?.dimensions.map(({ by, text }) => [...Object.values(by), text].join(' '));
+  expect(on).toEqual(
+    expect.arrayContaining(['flat 10 cm', 'lower 110 cm', 'lower-depth 3.438 cm', 'edge 220 cm']),
+  );
+});
+
 describe('what it gives to a garment', () => {
   const bench = benchOf();
   const came = (set: Record<string, string>, made = {}) =>
@@ -116,6 +166,8 @@ describe('what it gives to a garment', () => {
     expect(steps).toEqual([
       ['strip', 'cut', false],
       ['marks', 'cut', true],
+      ['lower-marks', 'cut', true],
+      ['edge-marks', 'cut', true],
       ['finished', 'cut', true],
     ]);
   });
@@ -134,6 +186,19 @@ describe('what it gives to a garment', () => {
     const all = came({}, { counts: { marks: 38 } });
     expect(all.get('count')).toMatchObject({ state: 'here', value: 19 });
     expect(Number(mmOf(all, 'width')).toFixed(2)).toBe('48.42');
+  });
+
+  test('each level gives its depth and its lines, of as many pleats as were begun at the top', () => {
+    const set = { lower: '110', edge: '236' };
+    const planned = came(set);
+    expect(mmOf(planned, 'lower-depth')).toBe(35);
+    expect(mmOf(planned, 'edge-depth')).toBe(0);
+    expect(planned.get('edge-marks')).toEqual({ state: 'absent', by: 'edge' });
+    expect(came({}).get('lower-marks')).toEqual({ state: 'absent', by: 'lower' });
+    const begun = came(set, { counts: { marks: 38 } }).get('lower-marks');
+    expect(begun).toMatchObject({ state: 'here' });
+    // 92 + 19 × 2 × 4 is the strip they are of, less 110.
+    expect(mmOf(came(set, { counts: { marks: 38 } }), 'lower-depth')).toBeCloseTo(1340 / 38, 3);
   });
 
   test('strips and cloth are there where the cloth is given', () => {

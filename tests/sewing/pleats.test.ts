@@ -14,6 +14,7 @@ import { cameOut, pleats } from '../../src/sewing/pleats.ts';
 import { stripsFor } from '../../src/sewing/strips.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
+import { visibleBetween } from './pleats-folded.ts';
 
 const cm = (x: number) => mm(10 * x);
 const toCm = (x: number) => toMm(exactLength(x)) / 10;
@@ -25,6 +26,8 @@ const FINE: PleatsInput = {
   finished: cm(92),
   rule: byWidth(cm(5)),
   depth: cm(4),
+  ends: 'fold',
+  flat: ZERO,
   seam: ZERO,
 };
 const plan = (set: Partial<PleatsInput>) => solved(pleats({ ...FINE, ...set }));
@@ -87,6 +90,11 @@ describe('published', () => {
     expect(fieldsOf(cameOut(cm(64), input))).toEqual(['depth']);
   });
 
+  test('page 205: of 120 with 8 normal pleats 4 deep, 32 lie in pleats and 24 stay flat', () => {
+    const { count, strip, width } = plan({ finished: cm(56), flat: cm(24), rule: byWidth(cm(4)) });
+    expect([count, toCm(strip), toCm(width)]).toEqual([8, 120, 4]);
+  });
+
   // Page 205, exercises: strip, cloth, seam lost on each strip, cut deep → strips, cloth. The first
   // is page 203, worked: its line (c) prints 2.34 m for its own 2.36; 3 strips and 45 cm either way.
   test.each([
@@ -125,6 +133,28 @@ describe('the lines', () => {
   test('a knife pleat folds at its end, onto the line two depths on; seams come before', () => {
     const set = { finished: cm(10), rule: byCount(2), depth: cm(2), seam: cm(1) };
     expect(placesOf(set)).toEqual(['fold 6', 'placement 10', 'fold 15', 'placement 19']);
+  });
+
+  test('with half a space at the ends each folds in its middle; what stays flat comes last', () => {
+    const set = { finished: cm(13), rule: byCount(2), depth: cm(2), seam: cm(1) };
+    const half = { ...set, ends: 'half', flat: cm(3) } as const;
+    expect(placesOf(half)).toEqual(['fold 3.5', 'placement 7.5', 'fold 12.5', 'placement 16.5']);
+    expect(toCm(plan(half).cut)).toBe(23);
+    expect(placesOf({ ...set, flat: cm(3) })).toEqual([
+      'fold 6',
+      'placement 10',
+      'fold 15',
+      'placement 19',
+    ]);
+  });
+
+  test('a first fold that reaches past the seam is told, and by how much', () => {
+    const set = { finished: cm(20), rule: byCount(5) };
+    expect(plan(set).past).toBeUndefined();
+    expect(plan({ ...set, depth: cm(5) }).past).toBe(cm(1));
+    expect(plan({ ...set, ends: 'half' }).past).toBe(cm(2));
+    expect(plan({ ...set, ends: 'half', depth: cm(2) }).past).toBeUndefined();
+    expect(plan({ ...set, kind: 'inverted' }).past).toBeUndefined();
   });
 
   test('a box folds at both sides of its front', () => {
@@ -166,23 +196,11 @@ const anyPleats = fc
     rule: fc.oneof(typed(5, 300).map(byWidth), fc.integer({ min: 1, max: 80 }).map(byCount)),
     depth: typed(1, 100),
     face: fc.option(typed(2, 100), { nil: undefined }),
+    ends: fc.constantFrom('fold', 'half'),
+    flat: typed(0, 200),
     seam: typed(0, 30),
   })
   .filter((input) => pleats(input).ok);
-
-// A second road: the marked strip is folded line by line, and what shows is measured.
-function visibleBetween(marks: readonly { at: number; kind: string }[], kind: PleatKind) {
-  const hidden = marks.slice(1).map((mark, i) => {
-    const before = marks[i] as { at: number; kind: string };
-    const ofOne = Math.floor(i / LINES[kind]) === Math.floor((i + 1) / LINES[kind]);
-    return ofOne && mark.kind !== before.kind ? mark.at - before.at : 0;
-  });
-  let taken = 0;
-  return marks.map(({ at }, i) => {
-    taken += i === 0 ? 0 : (hidden[i - 1] ?? 0);
-    return at - taken;
-  });
-}
 
 describe('laws', () => {
   test('what shows and what is folded away make the strip, and the last edge is the finished width', () => {
@@ -192,9 +210,10 @@ describe('laws', () => {
         expect(run.marks).toHaveLength(count * LINES[input.kind]);
         expect(strip).toBe(input.finished + count * takeUp);
         expect(cut).toBe(strip + 2 * input.seam);
-        expect(count * width).toBeCloseTo(input.finished, 4);
+        expect(count * width).toBeCloseTo(input.finished - input.flat, 4);
         const shown = visibleBetween(run.marks, input.kind);
         const last = run.marks.at(-1)?.at ?? 0;
+        expect(cut - last).toBeGreaterThanOrEqual(input.seam + input.flat - 1e-3);
         expect((shown.at(-1) ?? 0) + (cut - last)).toBeCloseTo(input.finished + 2 * input.seam, 3);
         run.marks.slice(1).forEach((mark, i) => {
           expect(mark.at).toBeGreaterThanOrEqual((run.marks[i]?.at ?? 0) - 1e-3);
@@ -310,6 +329,8 @@ test.each<[string, Partial<PleatsInput>, string[]]>([
   ['nothing to pleat', { finished: ZERO }, ['finished']],
   ['no depth', { depth: ZERO }, ['depth']],
   ['a seam of less than nothing', { seam: cm(-1) }, ['seam']],
+  ['a flat part of less than nothing', { flat: cm(-1) }, ['flat']],
+  ['nothing but a flat part', { flat: cm(92) }, ['flat']],
   ['no pleat', { rule: byCount(0) }, ['count']],
   ['half a pleat', { rule: byCount(2.5) }, ['count']],
   ['too many', { rule: byCount(301) }, ['count']],

@@ -9,6 +9,7 @@ import type { Pleats } from '../../sewing/pleats.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { PleatsTyped } from './fields.ts';
 import { pleatsFigure } from './figure.ts';
+import { levelLines, levelRuns, levelWarnings } from './level-answer.ts';
 import type { Pleated } from './pleated.ts';
 import { pleatsWorkings } from './workings.ts';
 
@@ -26,19 +27,32 @@ export function pleatsAnswer(pleated: Pleated, draft: Draft, bench: Bench): Answ
   const drawn = plan.overlap && input.kind !== 'knife' ? 1 : Math.min(plan.count, DRAWN);
   return {
     headline: { before: cut.rounded ? words.about : '', number: cut, after: words.after },
-    sentence: words.sentence(plan.count, input.kind, byTape(plan.width, bench)),
+    sentence: sentence(pleated, bench),
     lines: lines(pleated, bench),
     offers: offers(plan, draft, bench),
-    warnings: warnings(pleated),
+    warnings: warnings(pleated, bench),
     cautions: [words.cut, turned.iron(IRON_ONE_DOT.value)],
     listsLast: true,
-    runs: [{ name: words.lines, item: words.line, run: plan.run }],
+    runs: [{ name: words.lines, item: words.line, run: plan.run }, ...levelRuns(pleated)],
     figures: [{ name: words.figure(drawn), draw: () => pleatsFigure(input, plan, drawn) }],
     workings: pleatsWorkings(pleated, bench),
   };
 }
 
-function lines({ input, plan, strips }: Pleated, bench: Bench): Line[] {
+function sentence({ input, plan }: Pleated, bench: Bench): string {
+  const { kind, ends, flat } = input;
+  const half = kind === 'knife' && ends === 'half';
+  return words.sentence(
+    plan.count,
+    kind,
+    byTape(plan.width, bench),
+    half ? byTape(exactLength(plan.width / 2), bench) : '',
+    flat === 0 ? '' : byTape(flat, bench),
+  );
+}
+
+function lines(pleated: Pleated, bench: Bench): Line[] {
+  const { input, plan, strips } = pleated;
   const { rule, seam } = input;
   const width = byTape(plan.width, bench);
   const wanted = rule.by === 'width' && rule.width !== plan.width;
@@ -53,7 +67,10 @@ function lines({ input, plan, strips }: Pleated, bench: Bench): Line[] {
     ],
     [words.cloth, strips?.cloth && onTape(strips.cloth, bench, upToGraduation)],
   ];
-  return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
+  return [
+    ...found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }])),
+    ...levelLines(pleated, bench),
+  ];
 }
 
 function betweenOf(between: NonNullable<Pleats['box']>['between'], bench: Bench): string {
@@ -69,10 +86,14 @@ function offers({ beside }: Pleats, draft: Draft, bench: Bench): Offer[] {
   });
 }
 
-function warnings({ plan: { count, overlap, layers }, strips }: Pleated): string[] {
+function warnings(pleated: Pleated, bench: Bench): string[] {
+  const { plan, strips } = pleated;
+  const { count, overlap, layers, past } = plan;
   const bulk = layers === undefined ? words.overlap : words.layers(layers);
   return [
     ...(overlap ? [bulk] : []),
+    ...(past === undefined ? [] : [words.past(byTape(past, bench))]),
+    ...levelWarnings(pleated),
     ...(count === 1 ? [words.alone] : []),
     ...(strips && strips.left < strips.count * LITTLE_LEFT ? [words.littleLeft] : []),
   ];

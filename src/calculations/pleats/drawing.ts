@@ -5,11 +5,12 @@ import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { Figure, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { type WholeLine, wholeUnder } from '../../drawing/whole-line.ts';
-import { exactLength, type Length, toMm } from '../../lengths/length.ts';
-import { type Pleats, pleats } from '../../sewing/pleats.ts';
-import { stripsFor } from '../../sewing/strips.ts';
-import { type PleatsAsked, pleatFields, pleatsInput } from './fields.ts';
+import { exactLength, type Length, toMm, ZERO } from '../../lengths/length.ts';
+import type { Pleats } from '../../sewing/pleats.ts';
+import { type PleatsAsked, pleatFields } from './fields.ts';
 import { foldedAt, pleatsShapes } from './figure.ts';
+import { withLevels } from './level-drawing.ts';
+import { pleated } from './pleated.ts';
 
 /** Pleats seen near: of more than these, all of them are two lines under the first few. */
 const SEEN = 4;
@@ -22,24 +23,26 @@ export const pleatsDrawing: Drawing = {
   draw(draft, bench) {
     const read = pleatFields.read(draft, bench);
     if (!read.ok) return undefined;
-    const { cloth, seam, deep } = read.value;
-    const input = pleatsInput(read.value);
-    const found = pleats(input);
+    const found = pleated(read.value);
     if (!found.ok) return undefined;
-    const plan = found.value;
-    if (cloth !== undefined && !stripsFor({ needed: plan.strip, cloth, seam, deep }).ok) {
-      return undefined;
-    }
+    const { input, plan } = found.value;
+    const { seam } = input;
     const drawn = Math.min(plan.count, SEEN);
     const near = pleatsShapes(input, plan, drawn);
     const low = foldedAt(input, plan, drawn);
     const all =
       drawn === plan.count ? asDrawn(near, low) : underIt(near, plan.cut, [seam, input.finished]);
+    const toScale = drawn === plan.count;
+    const levels = withLevels(all.shapes, found.value, bench, toScale);
     return {
-      name: drawn === plan.count ? words.figureAll : words.figureFirst,
-      toScale: drawn === plan.count,
-      shapes: all.shapes,
-      dimensions: [...ofEach(read.value, plan, low, bench), ...ofAll(read.value, plan, all, bench)],
+      name: toScale ? words.figureAll : words.figureFirst,
+      toScale,
+      shapes: levels.shapes,
+      dimensions: [
+        ...ofEach(read.value, plan, low, bench),
+        ...ofAll(read.value, plan, all, bench),
+        ...levels.dimensions,
+      ],
     };
   },
 };
@@ -72,14 +75,14 @@ function underIt(near: Figure, cut: Length, [seam, finished]: readonly [Length, 
 
 /** What is measured on the first pleats. */
 function ofEach(
-  { depth, kind, seam, face }: PleatsAsked,
+  { depth, kind, seam, face, ends }: PleatsAsked,
   { width, box }: Pleats,
   low: number,
   bench: Bench,
 ): Dimension[] {
   const on = (y: number, from: number, to: number, by: DimensionOf) =>
     lengthAlong(y, [from, to], by, bench);
-  const fold = seam + (kind === 'knife' ? width : width / 2);
+  const fold = seam + (kind === 'knife' && ends === 'fold' ? width : width / 2);
   const front = box?.face ?? 0;
   return [
     on(0, 0, seam, { given: 'seam' }),
@@ -93,17 +96,25 @@ function ofEach(
 
 /** What is measured on all of them: the strip that is cut, and what it is folded to. */
 function ofAll(
-  { finished, seam, by }: PleatsAsked,
+  { finished, flat, seam, by }: PleatsAsked,
   { cut, count }: Pleats,
-  { flat, folded }: All,
+  all: All,
   bench: Bench,
 ): Dimension[] {
-  const ends = [folded(toMm(seam)), folded(toMm(exactLength(seam + finished)))] as const;
-  const across = lengthAt(ends, finished, { given: 'finished' }, bench);
+  const folded = (along: number) => all.folded(toMm(exactLength(seam + along)));
+  const across = lengthAt([folded(0), folded(finished)], finished, { given: 'finished' }, bench);
   const counted: DimensionOf = by === 'count' ? { given: 'count' } : { found: 'count' };
+  const plain = flat ?? ZERO;
+  const last = lengthAt(
+    [folded(finished - plain), folded(finished)],
+    plain,
+    { given: 'flat' },
+    bench,
+  );
   return [
-    lengthAt([flat(0), flat(toMm(cut))], cut, { found: 'strip' }, bench),
+    lengthAt([all.flat(0), all.flat(toMm(cut))], cut, { found: 'strip' }, bench),
     across,
     { ...across, text: words.counted(count), by: counted },
+    ...(flat === undefined ? [] : [last]),
   ];
 }

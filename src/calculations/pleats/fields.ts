@@ -2,6 +2,7 @@ import { pleatsWords as words } from '#words/calculations/pleats-words.ts';
 import { choice, count, given, length, maybeLength } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
+import { ZERO } from '../../lengths/length.ts';
 import type { PleatsInput } from '../../sewing/pleat-input.ts';
 
 const kind = choice(words.kinds);
@@ -21,7 +22,11 @@ export const pleatFields = schema(words.labels, {
   kind,
   by,
   face: maybeLength(words.twice, { when: kind.is('box'), usual: 'pleatWidth' }),
+  ends: choice(words.ends, { when: kind.is('knife') }),
+  flat: maybeLength(words.noFlat, { usual: 'flatPart' }),
   seam: length({ start: { cm: '1', mm: '10', in: '3/8' }, usual: 'seamAllowance', givesWay: true }),
+  lower: maybeLength(words.notGiven, { usual: 'around' }),
+  edge: maybeLength(words.notGiven, { usual: 'around' }),
   cloth,
   deep: maybeLength(words.notGiven, { when: given(cloth), usual: 'stripDeep' }),
 });
@@ -40,12 +45,18 @@ export const PLEAT_FIELDS = [
   'kind',
   'by',
   'face',
+  'ends',
+  'flat',
   'seam',
 ] as const satisfies readonly (keyof PleatsAsked)[];
 
 /** The pleats that are asked for. */
 export function pleatsInput(asked: Pick<PleatsAsked, (typeof PLEAT_FIELDS)[number]>): PleatsInput {
-  const { finished, width, count, depth, kind, by, face, seam } = asked;
+  const { finished, width, count, depth, kind, by, face, ends, flat = ZERO, seam } = asked;
   const rule = by === 'count' ? { by, ...needed({ count }) } : { by, ...needed({ width }) };
-  return { kind, finished, rule, depth, face, seam };
+  return { kind, finished, rule, depth, face, ends, flat, seam };
 }
+
+/** Where else the same strip is fitted, from above. */
+export const LEVELS = ['lower', 'edge'] as const satisfies readonly (keyof PleatsAsked)[];
+export type LevelField = (typeof LEVELS)[number];

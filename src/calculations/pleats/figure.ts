@@ -77,6 +77,8 @@ function foldedShapes(input: PleatsInput, plan: Pleats, drawn: number): FigureSh
     depth,
     face: plan.box === undefined ? 0 : toMm(plan.box.face),
     overlap: plan.overlap,
+    half: input.kind === 'knife' && input.ends === 'half',
+    flat: drawn === plan.count ? toMm(input.flat) : 0,
     drawn,
     apart,
   });

@@ -12,6 +12,10 @@ export interface Folded {
   face: number;
   /** Whether the folds of a box lie over each other behind. */
   overlap: boolean;
+  /** Whether a knife pleat folds in its middle, and not where it ends. */
+  half: boolean;
+  /** After the last of those drawn. */
+  flat: number;
   /** How many are drawn. */
   drawn: number;
   /** From one layer to the next. */
@@ -20,7 +24,8 @@ export interface Folded {
 
 /** The folded cloth as one line from its cut end, its front at the top. */
 export function foldedCloth(folded: Folded): Point[] {
-  const { kind, seam, width, drawn } = folded;
+  const { kind, seam, width, flat, drawn } = folded;
+  const end = 2 * seam + drawn * width + flat;
   const each = { knife, box, inverted }[kind];
   const pleats = Array.from({ length: drawn }, (_, i) => each(folded, i)).flat();
   const first = pleats[0] as Point;
@@ -29,8 +34,8 @@ export function foldedCloth(folded: Folded): Point[] {
     { x: 0, y: first.y + slope(folded) * first.x },
     ...pleats,
     {
-      x: 2 * seam + drawn * width,
-      y: last.y - slope(folded) * (2 * seam + drawn * width - last.x),
+      x: end,
+      y: last.y - slope(folded) * (end - last.x),
     },
   ];
 }
@@ -44,8 +49,8 @@ function slope({ kind, width, apart }: Folded): number {
 }
 
 function knife(folded: Folded, i: number): Point[] {
-  const { seam, width, depth, apart } = folded;
-  const fold = seam + (i + 1) * width;
+  const { seam, width, depth, half, apart } = folded;
+  const fold = seam + (i + (half ? 0.5 : 1)) * width;
   const under = slope(folded) * depth;
   return [
     { x: fold, y: 0 },

@@ -4,7 +4,7 @@ import { pleatsOutputWords as words } from '#words/outputs/pleats-output-words.t
 import { all, given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';
-import { exactLength } from '../../lengths/length.ts';
+import { exactLength, ZERO } from '../../lengths/length.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import type { PleatKind } from '../../sewing/pleat-input.ts';
 import { LINES } from '../../sewing/pleat-marks.ts';
@@ -14,6 +14,7 @@ import type { Run } from '../../sewing/run.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { type Strips, stripsFor } from '../../sewing/strips.ts';
 import { PLEAT_FIELDS, type PleatsAsked, pleatFields, pleatsInput } from './fields.ts';
+import { levelOutputs } from './level-outputs.ts';
 
 const output = outputOf(pleatFields);
 const { cloth, deep } = pleatFields.specs;
@@ -85,6 +86,7 @@ export const pleatsOutputs: Outputs = {
   outputs: [
     strip,
     marks,
+    ...levelOutputs(marks),
     output({
       key: 'count',
       name: words.count,
@@ -98,11 +100,11 @@ export const pleatsOutputs: Outputs = {
       key: 'width',
       name: words.width,
       kind: 'length',
-      reads: ['finished', 'kind'],
+      reads: ['finished', 'flat', 'kind'],
       takes: [marks],
-      of: ({ finished, kind }, { takes }) => ({
+      of: ({ finished, flat = ZERO, kind }, { takes }) => ({
         ok: true,
-        value: exactLength(finished / pleatsIn(runTaken(takes, marks), kind)),
+        value: exactLength((finished - flat) / pleatsIn(runTaken(takes, marks), kind)),
       }),
     }),
     output({

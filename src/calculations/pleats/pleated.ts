@@ -1,13 +1,54 @@
+import { ZERO } from '../../lengths/length.ts';
 import type { PleatsInput } from '../../sewing/pleat-input.ts';
-import type { Pleats } from '../../sewing/pleats.ts';
-import type { Strips } from '../../sewing/strips.ts';
-import type { PleatsAsked } from './fields.ts';
+import { type Level, type LevelPleats, pleatsAtLevel } from '../../sewing/pleat-levels.ts';
+import { type Pleats, pleats } from '../../sewing/pleats.ts';
+import { answerUnless, type Outcome, type Problem } from '../../sewing/problem.ts';
+import { type Strips, stripsFor } from '../../sewing/strips.ts';
+import { LEVELS, type LevelField, type PleatsAsked, pleatsInput } from './fields.ts';
+
+/** Another level that is given, and the pleats there. */
+export interface FittedLevel extends Level {
+  field: LevelField;
+  plan: LevelPleats;
+}
 
 /** Pleats as they were worked out, with what was asked. */
 export interface Pleated {
   asked: PleatsAsked;
   input: PleatsInput;
   plan: Pleats;
+  /** From above. */
+  levels: readonly FittedLevel[];
   /** Undefined where the cloth isn't known. */
   strips: Strips | undefined;
+}
+
+/** All that is asked of pleats, or every reason why not. */
+export function pleated(asked: PleatsAsked): Outcome<Pleated> {
+  const input = pleatsInput(asked);
+  const found = pleats(input);
+  if (!found.ok) return found;
+  const plan = found.value;
+  const problems: Problem[] = [];
+  const levels = LEVELS.flatMap((field): FittedLevel[] => {
+    const across = asked[field];
+    if (across === undefined) return [];
+    const there = pleatsAtLevel(input, plan, { field, across });
+    if (there.ok) return [{ field, across, plan: there.value }];
+    problems.push(...there.problems);
+    return [];
+  });
+  const { cloth, seam, deep } = asked;
+  const strips =
+    cloth === undefined ? undefined : stripsFor({ needed: plan.strip, cloth, seam, deep });
+  if (strips && !strips.ok) problems.push(...strips.problems);
+  return answerUnless(problems, () => ({
+    ok: true,
+    value: { asked, input, plan, levels, strips: strips?.ok ? strips.value : undefined },
+  }));
+}
+
+/** Whether the pleats hang open there: nothing is folded. */
+export function hangsOpen({ plan }: FittedLevel): boolean {
+  return plan.depth === ZERO;
 }

@@ -11,17 +11,18 @@ const { formula } = words;
 
 /** How pleats were got, with their numbers in it. */
 export function pleatsWorkings(pleated: Pleated, bench: Bench): Working[] {
-  const { finished, rule, kind, depth, seam } = pleated.input;
+  const { finished, rule, kind, depth, flat, seam } = pleated.input;
   const { count, width, cut } = pleated.plan;
   const show = (x: ExactLength) => exactly(x, bench);
   const takes = depthsTaken(kind);
+  const over = formula.over(show(finished), flat === 0 ? '' : show(flat));
   const counted =
     rule.by === 'count'
       ? ''
       : formula.count(
-          show(finished),
+          over,
           show(rule.width),
-          shownNumber(finished / rule.width, 2, bench.decimalMark),
+          shownNumber(exactLength(finished - flat) / rule.width, 2, bench.decimalMark),
           count,
         );
   const strip = formula.strip(
@@ -34,11 +35,22 @@ export function pleatsWorkings(pleated: Pleated, bench: Bench): Working[] {
   );
   return [
     {
-      formula: counted + formula.width(show(finished), count, show(width)) + strip,
+      formula: counted + formula.width(over, count, show(width)) + strip,
       source: words.published(takes),
     },
+    ...levelWorkings(pleated, bench),
     ...stripsWorking(pleated, bench),
   ];
+}
+
+function levelWorkings({ input, plan, levels }: Pleated, bench: Bench): Working[] {
+  if (levels.length === 0) return [];
+  const show = (x: ExactLength) => exactly(x, bench);
+  const takes = depthsTaken(input.kind).value;
+  const each = levels.map(({ across, plan: { depth } }) =>
+    formula.level(show(plan.strip), show(across), plan.count, takes, show(depth)),
+  );
+  return [{ formula: each.join(' '), source: words.levelSource }];
 }
 
 function stripsWorking({ asked, plan, strips }: Pleated, bench: Bench): Working[] {

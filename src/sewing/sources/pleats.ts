@@ -1,7 +1,7 @@
 import type { Quoted } from './published.ts';
 
 /** What of this file is quoted; its words are in `src/words/en/published/published-pleat-words.ts`. */
-export type PleatQuote = 'knife-takes' | 'box-takes';
+export type PleatQuote = 'knife-takes' | 'box-takes' | 'fitted-level';
 
 /**
  * Depths of cloth a knife pleat takes up.

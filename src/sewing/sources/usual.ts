@@ -73,6 +73,7 @@ export const USUAL = {
   pleatWidth: commonMm(5, 300),
   pleatDepth: commonMm(3, 200),
   pleats: common(1, 150),
+  flatPart: commonMm(5, 2000),
   clothWidth: commonMm(300, 3200),
   stripDeep: commonMm(20, 2000),
   /** Of one length from notch to notch. */

@@ -23,18 +23,24 @@ export const pleatsWords = {
     count: 'How many',
     depth: 'Depth of a fold',
     face: 'Front of a box',
+    ends: 'First fold',
+    flat: 'Left flat',
     seam: 'Seam, each end',
+    lower: 'Across, lower down',
+    edge: 'Across, lower edge',
     cloth: 'Cloth wide',
     deep: 'Strip cut deep',
   },
   kinds,
   by: { width: 'Width of one', count: 'Number' },
+  ends: { fold: 'A width from the seam', half: 'Half a width' },
+  noFlat: 'nothing',
   twice: 'twice the depth',
   notGiven: 'not given',
   about: 'about',
   after: 'of strip to cut',
-  sentence: (count: number, kind: keyof typeof kinds, width: string) =>
-    `${count} ${kinds[kind].toLowerCase()} ${count === 1 ? 'pleat' : 'pleats'}, one every ${width}. Mark every line from the same cut end. ${folding[kind]}`,
+  sentence: (count: number, kind: keyof typeof kinds, width: string, half: string, flat: string) =>
+    `${count} ${kinds[kind].toLowerCase()} ${count === 1 ? 'pleat' : 'pleats'}, one every ${width}${half === '' ? '' : `, the first fold ${half} from the seam`}${flat === '' ? '' : `, then ${flat} flat`}. Mark every line from the same cut end. ${folding[kind]}`,
   corrected: (wanted: string) => `, not ${wanted}`,
   one: 'Width of one',
   away: 'In the folds',
@@ -49,6 +55,14 @@ export const pleatsWords = {
   offer: (count: number, width: string, cut: string) => `Or ${count}, each ${width}: strip ${cut}`,
   layers: (most: number) =>
     `Deeper than one is wide: up to ${most} layers lie over each other. Try a few on a scrap and press them first.`,
+  past: (past: string) =>
+    `The first fold reaches ${past} past the seam. In a ring it goes on under what comes before; at an end, make it less deep or catch it in the seam.`,
+  levelOf: (depth: string, width: string) => `each fold ${depth} deep, one every ${width}`,
+  open: 'as wide as the strip: no fold there, the pleats hang open',
+  levelLines: { lower: 'Lines on the strip, lower down', edge: 'Lines on the strip, lower edge' },
+  levelOverlap: (level: string) =>
+    `${level}: the folds lie over each other there. Try one on a scrap and press it first.`,
+  levelSource: `${quoted(pleatQuotes['fitted-level'])}. Between levels the lines are straight.`,
   overlap: 'The folds lie over each other behind: try one on a scrap and press it first.',
   alone: 'One pleat alone: see that it lies where you want it.',
   littleLeft:
@@ -65,10 +79,10 @@ export const pleatsWords = {
   stripsSource:
     'Strips: each join takes a seam of both (Dress Making, Trade Practical 2, government teaching book, 2024).',
   formula: {
-    count: (finished: string, wanted: string, exact: string, count: number) =>
-      `${finished} ÷ ${wanted} = ${exact}, so ${count}. `,
-    width: (finished: string, count: number, width: string) =>
-      `${finished} ÷ ${count} = ${width} each. `,
+    count: (over: string, wanted: string, exact: string, count: number) =>
+      `${over} ÷ ${wanted} = ${exact}, so ${count}. `,
+    over: (finished: string, flat: string) => (flat === '' ? finished : `(${finished} − ${flat})`),
+    width: (over: string, count: number, width: string) => `${over} ÷ ${count} = ${width} each. `,
     strip: (
       finished: string,
       count: number,
@@ -78,6 +92,8 @@ export const pleatsWords = {
       cut: string,
     ) =>
       `${finished} + ${count} × ${takes} × ${depth}${seam === '' ? '' : ` + 2 × ${seam}`} = ${cut}.`,
+    level: (strip: string, across: string, count: number, takes: number, depth: string) =>
+      `(${strip} − ${across}) ÷ (${count} × ${takes}) = ${depth}.`,
     strips: (strip: string, each: string, exact: string, count: number) =>
       `${strip} ÷ ${each} = ${exact}, so ${count}. `,
     left: (count: number, each: string, strip: string, left: string) =>

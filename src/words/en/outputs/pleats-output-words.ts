@@ -4,6 +4,15 @@ export const pleatsOutputWords = {
   cut: 'Cut the strip',
   marks: 'Fold and placement lines',
   mark: 'Mark the line across the strip',
+  levelDepth: {
+    lower: 'Depth of a fold, lower down',
+    edge: 'Depth of a fold, lower edge',
+  },
+  levelMarks: { lower: 'Lines, lower down', edge: 'Lines, lower edge' },
+  levelMark: {
+    lower: 'Mark the line at the level lower down',
+    edge: 'Mark the line at the lower edge',
+  },
   count: 'Pleats',
   width: 'Width of one',
   depth: 'Depth of a fold',
