@@ -5,53 +5,60 @@ import { textWidth } from './helvetica.ts';
 import { LINE_LOOKS } from './line-looks.ts';
 import type { PaperShape } from './paper-job.ts';
 import { line } from './paper-shapes.ts';
-import type { Piece, SheetDrawing, SheetWords } from './sheet-job.ts';
+import { columnOf } from './sheet-flow.ts';
+import type { Piece, SheetWords, SheetWork } from './sheet-job.ts';
+import { pairPieces } from './sheet-pairs.ts';
 import { LETTERING, lettered, linesOf, RULE } from './sheet-text.ts';
 
 /** One unit of a layout as mm of the paper. */
-const UNIT = 0.2;
-/** Between two drawings, and the most one may be high without its numbers; in mm. */
-const GAP = 6;
-const HIGH = 23;
-/** Inside a label, in mm. */
-const INSIDE = 0.8;
+const UNIT = 0.15;
+/** The most a drawing may be high without its numbers, and what is under a work; in mm. */
+const HIGH = 20;
+const AFTER = 2.4;
+/** Inside a label, in mm: as much as a layout leaves there. */
+const INSIDE = 4 * UNIT;
 /** Between a name and its number on one line. */
 const BETWEEN = 1.2;
 /** A label beside a drawing may be this part of its width, as `layOut` has it; one under it this. */
 const BESIDE = 0.6;
-const UNDER = 0.96;
+const UNDER = 1;
 /** A label of one line, and of two. */
 const ONE = LETTERING.mark.line + INSIDE;
 const TWO = LETTERING.small.line + ONE;
 /** A piece of each line of the key, in mm. */
 const SAMPLE = 8;
 
-/** Drawings two by two, each pair as like in height as can be; and the key of their lines. */
-export function drawingPieces(
-  drawings: readonly SheetDrawing[],
+/** Works in two columns, each with its drawing and its other numbers; and the key of the lines. */
+export function workPieces(
+  works: readonly SheetWork[],
   across: number,
   words: SheetWords,
 ): Piece[] {
-  const wide = (across - GAP) / 2;
-  const cells = drawings
-    .map((one) => cellOf(one, wide, words))
-    .sort((one, other) => one.high - other.high);
-  const pieces: Piece[] = [];
-  for (let i = 0; i < cells.length; i += 2) {
-    const row = cells.slice(i, i + 2);
-    pieces.push({
-      high: Math.max(...row.map(({ high }) => high)) + 2,
-      shapesAt: ({ x, y }) =>
-        row.flatMap((cell, column) => cell.shapesAt({ x: x + column * (wide + GAP), y })),
-    });
-  }
-  const styles = stylesOf(drawings.flatMap(({ drawn }) => drawn.shapes));
+  const pieces = works.map((one) => workPiece(one, columnOf(across), words));
+  const styles = stylesOf(works.flatMap(({ drawn }) => drawn?.shapes ?? []));
   return styles.length === 0 ? pieces : [...pieces, keyPiece(styles, across, words)];
 }
 
-function cellOf({ name, drawn }: SheetDrawing, wide: number, words: SheetWords): Piece {
-  const called = drawn.toScale ? name : words.notToScale(name);
+function workPiece({ name, drawn, pairs }: SheetWork, wide: number, words: SheetWords): Piece {
+  const called = drawn && !drawn.toScale ? words.notToScale(name) : name;
   const title = linesOf(called, LETTERING.plain, wide, 3);
+  const head = title.length * LETTERING.plain.line + 1;
+  const parts = [...(drawn ? [drawingPiece(drawn, wide)] : []), ...pairPieces(pairs, wide)];
+  return {
+    ...{ narrow: true, high: parts.reduce((high, part) => high + part.high, head) + AFTER },
+    shapesAt({ x, y }) {
+      let down = y + head;
+      const under = parts.flatMap((part) => {
+        const shapes = part.shapesAt({ x, y: down });
+        down += part.high;
+        return shapes;
+      });
+      return [...lettered(title, { x, y }, { ...LETTERING.plain, bold: true }), ...under];
+    },
+  };
+}
+
+function drawingPiece(drawn: Dimensioned, wide: number): Piece {
   const most = (one: Dimension) => wide * (isAlong(one) ? UNDER : BESIDE);
   const fit = drawn.dimensions.every((one) => labelWide(one) + 2 * INSIDE <= most(one));
   const row = fit ? ONE : TWO;
@@ -68,13 +75,9 @@ function cellOf({ name, drawn }: SheetDrawing, wide: number, words: SheetWords):
       ...{ letter: { wide: 1, high: row / UNIT }, under: UNDER },
     },
   );
-  const head = title.length * LETTERING.plain.line + 1;
   return {
-    high: head + layout.height * UNIT,
-    shapesAt: (at) => [
-      ...lettered(title, at, { ...LETTERING.plain, bold: true }),
-      ...shapesOf(drawn, layout, said, { x: at.x, y: at.y + head }),
-    ],
+    high: layout.height * UNIT + 1,
+    shapesAt: (at) => shapesOf(drawn, layout, said, at),
   };
 }
 

@@ -17,10 +17,22 @@ export interface SheetTick {
   made: boolean;
 }
 
-/** A drawing of a work with its numbers. */
-export interface SheetDrawing {
+/** Names, each with its number. */
+export type SheetPairs = readonly (readonly [name: string, number: string])[];
+
+/** A work with its numbers: on its drawing, where it has one, and under it what isn't on that. */
+export interface SheetWork {
   name: string;
-  drawn: Dimensioned;
+  drawn?: Dimensioned | undefined;
+  pairs: SheetPairs;
+}
+
+/** A material, to tick when it is there. */
+export interface SheetMaterial {
+  there: boolean;
+  name: string;
+  amount: string;
+  notes: readonly string[];
 }
 
 /** What stands on the sheet of a garment, in words, in order. */
@@ -28,7 +40,8 @@ export type SheetBlock =
   | { kind: 'heading'; text: string }
   /** `loud`: to be read before anything is made. */
   | { kind: 'note'; text: string; loud: boolean }
-  | { kind: 'pairs'; pairs: readonly (readonly [name: string, number: string])[] }
+  | { kind: 'pairs'; pairs: SheetPairs }
+  | { kind: 'materials'; materials: readonly SheetMaterial[] }
   | {
       kind: 'step';
       made: boolean;
@@ -39,7 +52,7 @@ export type SheetBlock =
       strip?: SheetStrip;
       ticks?: readonly SheetTick[];
     }
-  | { kind: 'drawings'; drawings: readonly SheetDrawing[] };
+  | { kind: 'works'; works: readonly SheetWork[] };
 
 export interface SheetJob {
   title: string;
@@ -73,8 +86,10 @@ export interface SheetWords
 export interface Piece {
   /** In mm. */
   high: number;
-  /** It stays on the page of what follows it. */
-  keep?: true;
+  /** It stays on the page of what follows it; `rather`: where that takes no page more. */
+  keep?: true | 'rather';
+  /** It is as wide as one of two columns. */
+  narrow?: true;
   /** It is at true size, so that the page needs bars to check it by. */
   trueSize?: true;
   shapesAt(corner: Point): PaperShape[];

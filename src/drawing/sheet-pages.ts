@@ -1,6 +1,7 @@
 import { textWidth } from './helvetica.ts';
 import { PAPER, type PaperOutcome, type PaperShape } from './paper-job.ts';
 import { barShapes } from './paper-sheet.ts';
+import { columnOf, onPages } from './sheet-flow.ts';
 import type { Piece, SheetJob, SheetSetting, SheetWords } from './sheet-job.ts';
 import { piecesOf } from './sheet-pieces.ts';
 import { LETTERING, lettered, linesOf } from './sheet-text.ts';
@@ -12,7 +13,7 @@ const FOOT = 20;
 /** The largest margin that leaves room for what is written. */
 const WIDEST_MARGIN = 30;
 /** Under the head of a page. */
-const UNDER = 3;
+const UNDER = 2;
 
 /**
  * Lays the sheet of a garment out on upright pages: as many as it takes, nothing on each other and
@@ -40,10 +41,10 @@ export function sheetPages(job: SheetJob, setting: SheetSetting, words: SheetWor
       ...placeShapes(words.pageOf(i + 1, sheets.length), width - margin, margin),
       ...(foot > 0 ? footShapes({ x: margin, y: height - margin }, across, words) : []),
     ];
-    let y = margin + head.high;
-    for (const piece of all) {
-      shapes.push(...piece.shapesAt({ x: margin, y }));
-      y += piece.high;
+    const right = across - columnOf(across);
+    for (const { piece, column, down } of all) {
+      const x = margin + column * right;
+      shapes.push(...piece.shapesAt({ x, y: margin + head.high + down }));
     }
     return { width, height, shapes };
   });
@@ -89,28 +90,4 @@ function footShapes(
     ...lettered(how, { x, y: y - FOOT + 2 }, LETTERING.plain),
     ...barShapes({ x, y: y - 4 }, words),
   ];
-}
-
-/** Pieces on pages: what is kept with the next comes on its page, where there is room on any. */
-function onPages(pieces: readonly Piece[], roomOn: (page: number) => number): Piece[][] {
-  const pages: Piece[][] = [[]];
-  let left = roomOn(0);
-  for (const [i, piece] of pieces.entries()) {
-    const page = pages.at(-1) ?? [];
-    if (page.length > 0 && highOf(pieces, i) > left) {
-      pages.push([]);
-      left = roomOn(pages.length - 1);
-    }
-    pages.at(-1)?.push(piece);
-    left -= piece.high;
-  }
-  return pages;
-}
-
-/** How high a piece is with all that it is kept with. */
-function highOf(pieces: readonly Piece[], i: number): number {
-  let high = 0;
-  let last = i;
-  while (pieces[last]?.keep) high += pieces[last++]?.high ?? 0;
-  return high + (pieces[last]?.high ?? 0);
 }

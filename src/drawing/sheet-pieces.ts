@@ -1,11 +1,14 @@
 import { textWidth } from './helvetica.ts';
 import { line } from './paper-shapes.ts';
-import { drawingPieces } from './sheet-drawing.ts';
+import { workPieces } from './sheet-drawing.ts';
+import { columnOf } from './sheet-flow.ts';
 import type { Piece, SheetBlock, SheetSetting, SheetTick, SheetWords } from './sheet-job.ts';
+import { materialPieces, pairPieces } from './sheet-pairs.ts';
 import { stripPieces } from './sheet-strip.ts';
 import {
   BOX,
   boxShapes,
+  highOf,
   LETTERING,
   type Lettering,
   lettered,
@@ -13,12 +16,17 @@ import {
   RULE,
 } from './sheet-text.ts';
 
-/** Room between columns, and after what stands together; in mm. */
-const GAP = 6;
-const AFTER = 1.6;
+/** Under what stands together, in mm. */
+const AFTER = 1;
+/** Over a heading. */
+const ABOVE = 1.6;
 /** The number of a step begins after its box, what is done after that. */
 const NUMBER = { at: BOX + 3, wide: 38 };
 const WHAT = NUMBER.at + NUMBER.wide + 2;
+/** Between two boxes beside each other. */
+const APART = 2;
+/** So many lines of boxes aren't parted. */
+const FEW = 5;
 /** What stands under a step is set in by this. */
 const INSET = NUMBER.at;
 
@@ -35,22 +43,24 @@ export function piecesOf(
     case 'note':
       return [paragraph(block.text, across, block.loud ? LETTERING.loud : LETTERING.plain)];
     case 'pairs':
-      return pairPieces(block.pairs, across);
+      return pairPieces(block.pairs, columnOf(across));
+    case 'materials':
+      return materialPieces(block.materials, columnOf(across));
     case 'step':
       return stepPieces(block, across, setting, words);
-    case 'drawings':
-      return drawingPieces(block.drawings, across, words);
+    case 'works':
+      return workPieces(block.works, across, words);
   }
 }
 
 function headingPiece(said: string, across: number): Piece {
   const kind = LETTERING.heading;
   const lines = linesOf(said, kind, across);
-  const high = 2 + lines.length * kind.line;
+  const high = ABOVE + highOf(lines.length, kind) + AFTER;
   return {
     high,
     keep: true,
-    shapesAt: ({ x, y }) => lettered(lines, { x, y: y + 2 }, kind),
+    shapesAt: ({ x, y }) => lettered(lines, { x, y: y + ABOVE }, kind),
   };
 }
 
@@ -62,44 +72,20 @@ function paragraph(said: string, across: number, kind: Lettering): Piece {
   };
 }
 
-/** Names with their numbers, two beside each other. */
-function pairPieces(
-  pairs: readonly (readonly [name: string, number: string])[],
-  across: number,
-): Piece[] {
-  const wide = (across - GAP) / 2;
-  const [name, number] = [0.62 * wide, 0.38 * wide - 2];
-  const cells = pairs.map(([what, text]) => ({
-    what: linesOf(what, LETTERING.plain, name),
-    text: linesOf(text, LETTERING.mark, number),
-  }));
-  return inRows(cells, 2).map((row): Piece => {
-    const lines = Math.max(...row.flatMap(({ what, text }) => [what.length, text.length]));
-    return {
-      high: lines * LETTERING.mark.line + AFTER / 2,
-      shapesAt: ({ x, y }) =>
-        row.flatMap(({ what, text }, i) => {
-          const left = x + i * (wide + GAP);
-          return [
-            ...lettered(what, { x: left, y }, LETTERING.plain),
-            ...lettered(text, { x: left + name + 2, y }, LETTERING.mark),
-          ];
-        }),
-    };
-  });
-}
-
 type Step = Extract<SheetBlock, { kind: 'step' }>;
 
 /** A step with its box and number, what is to be minded, and of a row its strip and its marks. */
 function stepPieces(step: Step, across: number, setting: SheetSetting, words: SheetWords): Piece[] {
   const room = across - INSET;
-  const rows = [
-    ...(step.strip ? stripPieces(step.strip, room, setting, words) : []),
-    ...tickPieces(step.ticks ?? [], room),
-  ].map(
-    (piece): Piece => ({
+  const ticks = tickPieces(step.ticks ?? [], room);
+  const strips = step.strip ? stripPieces(step.strip, room, setting, words) : [];
+  // The last strip and the first of its numbers are read together; of a short row, all of them.
+  const first = strips.length - 1;
+  const last = first + (ticks.length <= FEW ? ticks.length : 1);
+  const rows = [...strips, ...ticks].map(
+    (piece, i): Piece => ({
       ...piece,
+      ...(i >= first && i < last && { keep: i === first ? true : 'rather' }),
       shapesAt: ({ x, y }) => piece.shapesAt({ x: x + INSET, y }),
     }),
   );
@@ -107,13 +93,17 @@ function stepPieces(step: Step, across: number, setting: SheetSetting, words: Sh
   return [rows.length > 0 ? { ...head, keep: true } : head, ...rows];
 }
 
-function stepHead({ made, number, what, under }: Step, across: number): Piece {
+function stepHead({ made, number, what, under: notes }: Step, across: number): Piece {
   const room = across - WHAT;
   const numbers = linesOf(number, LETTERING.number, NUMBER.wide);
   const said = linesOf(what, LETTERING.what, room);
-  const minded = under.flatMap((one) => linesOf(one, LETTERING.plain, room));
-  const text = said.length * LETTERING.what.line + minded.length * LETTERING.plain.line;
-  const high = Math.max(numbers.length * LETTERING.number.line, text, BOX) + AFTER;
+  // Under a number of one line there is room for what is minded.
+  const left = numbers.length > 1 ? WHAT : INSET;
+  const minded = notes.flatMap((one) => linesOf(one, LETTERING.plain, across - left));
+  const down = Math.max(said.length * LETTERING.what.line, LETTERING.number.line);
+  const under = minded.length === 0 ? 0 : down + highOf(minded.length, LETTERING.plain);
+  const beside = [highOf(numbers.length, LETTERING.number), highOf(said.length, LETTERING.what)];
+  const high = 1 + Math.max(...beside, under, BOX) + AFTER;
   return {
     high,
     shapesAt: ({ x, y }) => [
@@ -121,11 +111,7 @@ function stepHead({ made, number, what, under }: Step, across: number): Piece {
       ...boxShapes({ x, y: y + 0.8 }, made),
       ...lettered(numbers, { x: x + NUMBER.at, y: y + 1 }, LETTERING.number),
       ...lettered(said, { x: x + WHAT, y: y + 1 }, LETTERING.what),
-      ...lettered(
-        minded,
-        { x: x + WHAT, y: y + 1 + said.length * LETTERING.what.line },
-        LETTERING.plain,
-      ),
+      ...lettered(minded, { x: x + left, y: y + 1 + down }, LETTERING.plain),
     ],
   };
 }
@@ -139,15 +125,15 @@ function tickPieces(ticks: readonly SheetTick[], across: number): Piece[] {
     ticks.map((one) => one.label),
     LETTERING.label,
   );
-  const number = BOX + 1.5 + label + 2;
+  const number = BOX + 1.5 + label + 1.6;
   const most = across - number;
   const texts = ticks.map(({ text }) => linesOf(text, LETTERING.mark, most, 1));
-  const wide = number + Math.min(most, widest(texts.flat(), LETTERING.mark)) + 3;
-  const columns = Math.max(1, Math.floor((across + 3) / wide));
+  const wide = number + Math.min(most, widest(texts.flat(), LETTERING.mark)) + APART;
+  const columns = Math.max(1, Math.floor((across + APART) / wide));
   const cells = ticks.map((tick, i) => ({ ...tick, lines: texts[i] ?? [] }));
   return inRows(cells, columns).map(
     (row): Piece => ({
-      high: BOX + 1.8,
+      high: BOX + 1.5,
       shapesAt: ({ x, y }) =>
         row.flatMap(({ label: own, made, lines }, i) => {
           const left = x + i * wide;

@@ -4,7 +4,7 @@ import { type Band, bandsOf, letterOf } from './paper-bands.ts';
 import type { PaperShape } from './paper-job.ts';
 import { FINE, line, text } from './paper-shapes.ts';
 import type { Piece, SheetSetting, SheetStrip, SheetWords } from './sheet-job.ts';
-import { LETTERING, lettered, linesOf } from './sheet-text.ts';
+import { highOf, LETTERING, lettered, linesOf } from './sheet-text.ts';
 
 /** How high a strip is drawn, and how heavy its edges and what is made are; in mm. */
 const HIGH = 7;
@@ -87,7 +87,7 @@ function bandPiece(
     .map((mark) => ({ ...mark, x: place(mark.at) - band.from }))
     .filter(({ x }) => x >= -0.001 && x <= band.to - band.from + 0.001);
   return {
-    high: head + HIGH + 1.5 + caption.length * LETTERING.small.line + 2,
+    high: head + HIGH + 1.5 + highOf(caption.length, LETTERING.small) + 1.8,
     shapesAt(corner) {
       const top = corner.y + head;
       const foot = top + HIGH;

@@ -34,6 +34,9 @@ export const RULE = 0.1;
 /** The side of a box to tick. */
 export const BOX = 4;
 
+/** Capitals with the tails of letters, as a part of the capitals. */
+const TAILS = 1.35;
+
 /** So many lines at the most: what is longer is read on the phone. */
 const MOST_LINES = 12;
 
@@ -56,6 +59,11 @@ export function lettered(
     ...{ kind: 'text', at: { x, y: y + size + i * down }, text, size },
     ...(bold && { bold }),
   }));
+}
+
+/** How high so many lines of it are: to under the tails of the last, in mm. */
+export function highOf(lines: number, { size, line: down }: Lettering): number {
+  return lines === 0 ? 0 : (lines - 1) * down + TAILS * size;
 }
 
 /** A box, ticked where it is made. @param at its upper left corner */

@@ -17,8 +17,13 @@ const WISH = { bodies: false, notes: false, times: false, goOn: true, knownOnly:
 const FAULTS = ['newer', 'damaged', 'too-large', 'cant-unpack'];
 const PLACE = '#/garments/receive/';
 
-const handedOn = (seed: number): SharedGarment =>
-  sharedGarment(begin(randomGarment(seed), KNOWN), WISH, 'new', () => 'made');
+/** Garments to do harm to: making one takes longer than opening it. */
+const GARMENTS = Array.from({ length: 40 }, (_, i) =>
+  sharedGarment(begin(randomGarment(i + 1), KNOWN), WISH, 'new', () => 'made'),
+);
+const LINKS = await Promise.all(GARMENTS.map(linkOf));
+const handedOn = (seed: number) => GARMENTS[seed % GARMENTS.length] as SharedGarment;
+const linked = (seed: number) => LINKS[seed % LINKS.length] as string;
 
 test(`of ${CASES} damaged and hostile links each is refused in words, or opens and can be worked with`, async () => {
   const told = new Map<string, number>();
@@ -74,15 +79,14 @@ function workWith(garment: Parameters<typeof begin>[0]): void {
 }
 
 async function hostileLink(d: Dice, seed: number): Promise<string> {
-  const garment = handedOn(1 + (seed % 40));
+  const garment = handedOn(seed);
+  const link = linked(seed);
   const way = d.int(0, 8);
   if (way === 0) {
-    const link = await linkOf(garment);
     return link.slice(0, d.int(PLACE.length, link.length - 1));
   }
-  if (way <= 2) return flipped(d, await linkOf(garment), PLACE.length);
-  if (way === 3)
-    return (await linkOf(garment)).replace('/1.', `/${d.of(['2', '99', '1e9', '-1'])}.`);
+  if (way <= 2) return flipped(d, link, PLACE.length);
+  if (way === 3) return link.replace('/1.', `/${d.of(['2', '99', '1e9', '-1'])}.`);
   if (way === 4) {
     const letters = Array.from({ length: d.int(0, 300) }, () =>
       String.fromCharCode(d.int(33, 0x2fff)),
@@ -136,7 +140,7 @@ const HOSTILE = [
 ];
 
 function hostileFile(d: Dice, seed: number): string {
-  const garment = handedOn(1 + (seed % 40));
+  const garment = handedOn(seed);
   const text = writeBackup([d.chance(0.5) ? garment : hostileRecord(d, garment)]);
   const way = d.int(0, 5);
   if (way === 0) return text.slice(0, d.int(0, text.length));

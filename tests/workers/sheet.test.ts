@@ -54,8 +54,41 @@ test('on no sheet of a random garment lies anything on anything, is smaller than
   }
 });
 
-test('the demo, with its measures and its fit, is on three pages of A4', () => {
-  expect(sheetOn(saidOf(DEMO), { size: 'a4' })).toHaveLength(3);
+test('the demo, with its measures, materials and fit, is on two pages of A4 and of Letter', () => {
+  for (const unit of ['cm', 'mm', 'in'] as const) {
+    const bench = benchOf({ unit });
+    for (const size of SIZES) {
+      expect(sheetOn(saidOf(DEMO, bench), { size }, bench), `${size} in ${unit}`).toHaveLength(2);
+    }
+  }
+});
+
+test('what is longer goes on: no piece is lost or out of order where it takes many pages', () => {
+  const job = saidOf(DEMO);
+  const many = { ...job, blocks: [1, 2, 3, 4].flatMap(() => job.blocks) };
+  const letters = (pages: readonly PaperPage[]) =>
+    pages.flatMap(({ shapes }) => shapes.flatMap((one) => (one.kind === 'text' ? [one.text] : [])));
+  const once = letters(sheetOn({ ...job, title: '' }, {}));
+  const all = letters(sheetOn({ ...many, title: '' }, {}));
+  const said = (texts: readonly string[], text: string) => texts.filter((one) => one === text);
+  for (const text of new Set(once)) {
+    if (/^\d+ of \d+$/.test(text) || job.under.includes(text)) continue;
+    expect(said(all, text).length, text).toBe(4 * said(once, text).length);
+  }
+});
+
+test('every number of a drawing has its name on paper, in any unit', () => {
+  for (const unit of ['cm', 'in'] as const) {
+    const bench = benchOf({ unit });
+    const job = saidOf(DEMO, bench);
+    const on = sheetOn(job, {}, bench).flatMap(({ shapes }) =>
+      shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : [])),
+    );
+    const drawn = job.blocks.flatMap((block) => (block.kind === 'works' ? block.works : []));
+    const names = drawn.flatMap((one) => (one.drawn?.dimensions ?? []).map(({ name }) => name));
+    expect(names.length).toBeGreaterThan(20);
+    for (const name of names) expect(on).toContain(name);
+  }
 });
 
 test('read back from the file, no lettering is under 9 pt, on other lettering or off the page', async () => {

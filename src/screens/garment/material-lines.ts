@@ -1,4 +1,7 @@
-import { materialLineWords as words } from '#words/garment/garment-material-words.ts';
+import {
+  garmentMaterialWords,
+  materialLineWords as words,
+} from '#words/garment/garment-material-words.ts';
 import { materialsOf } from '../../garment/materials/materials.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import { materialSentences } from './material-sentences.ts';
@@ -14,17 +17,22 @@ export interface MaterialLine {
   name: string;
   /** How much to buy. */
   amount: string;
-  /** What is to be said of it beside, as sentences. */
+  /** What is to be said of it beside, as sentences; not the amount again. */
   notes: readonly string[];
 }
 
 /** Everything to have at hand for a garment, as lines. */
 export function materialLines(record: Garment, telling: Telling): MaterialLine[] {
-  return materialsOf(record, telling.answer).all.map((one) => ({
-    mark: words[one.ticked ? 'there' : 'open'],
-    there: one.ticked,
-    name: materialName(telling, one),
-    amount: materialAmount(telling, one),
-    notes: materialSentences(telling, one).map(asSentence),
-  }));
+  return materialsOf(record, telling.answer).all.map((one) => {
+    const amount = materialAmount(telling, one);
+    const told = materialSentences(telling, one).filter(
+      (said) => said !== garmentMaterialWords.sum(amount),
+    );
+    return {
+      mark: words[one.ticked ? 'there' : 'open'],
+      there: one.ticked,
+      name: materialName(telling, one),
+      ...{ amount, notes: told.map(asSentence) },
+    };
+  });
 }

@@ -26,6 +26,13 @@ export function numberName({ answer, here }: Named, key: string): string {
   return id === here && side === '' ? output : partOf(seen, side, output);
 }
 
+/** What a number of a work is called within it: "Allowance". */
+export function ownName({ answer }: Named, home: string): string {
+  const { id, key } = readHome(home);
+  const seen = answer.works.get(id);
+  return seen ? outputName(seen, key) : namelessWords.gone;
+}
+
 export function quantityName({ answer }: Named, id: string): string {
   const name = answer.sound.quantities.get(id)?.name.trim();
   return name === '' ? namelessWords.quantity : (name ?? namelessWords.gone);

@@ -1,5 +1,5 @@
 import { garmentSheetWords } from '#words/garment/garment-sheet-words.ts';
-import type { SheetBlock, SheetJob } from '../../drawing/sheet-job.ts';
+import type { SheetBlock, SheetJob, SheetPairs } from '../../drawing/sheet-job.ts';
 
 const words = garmentSheetWords.text;
 
@@ -15,24 +15,39 @@ function linesOf(block: SheetBlock): string[] {
     case 'note':
       return [block.text];
     case 'pairs':
-      return block.pairs.map(([name, number]) => words.pair(name, number));
+      return pairLines(block.pairs);
+    case 'materials':
+      return block.materials.flatMap(({ there, name, amount, notes }) => [
+        words.line(markOf(there), amount, name),
+        ...notes.map(set),
+      ]);
     case 'step':
       return [
         words.line(markOf(block.made), block.number, block.what),
-        ...block.under.map((one) => `    ${one}`),
-        ...(block.strip ? [`    ${block.strip.datum}`] : []),
-        ...(block.ticks ?? []).map(
-          ({ made, label, text }) => `    ${words.tick(markOf(made), label, text)}`,
+        ...block.under.map(set),
+        ...(block.strip ? [set(block.strip.datum)] : []),
+        ...(block.ticks ?? []).map(({ made, label, text }) =>
+          set(words.tick(markOf(made), label, text)),
         ),
       ];
-    case 'drawings':
-      return block.drawings.flatMap(({ name, drawn }) => [
+    case 'works':
+      return block.works.flatMap(({ name, drawn, pairs }) => [
         name,
-        ...drawn.dimensions.map(
-          (one) => `    ${one.name ? words.pair(one.name, one.text) : one.text}`,
+        ...(drawn?.dimensions ?? []).map((one) =>
+          set(one.name ? words.pair(one.name, one.text) : one.text),
         ),
+        ...pairLines(pairs).map(set),
       ]);
   }
+}
+
+function pairLines(pairs: SheetPairs): string[] {
+  return pairs.map(([name, number]) => words.pair(name, number));
+}
+
+/** Under what it belongs to. */
+function set(line: string): string {
+  return `    ${line}`;
 }
 
 function markOf(made: boolean): string {

@@ -1,18 +1,17 @@
 import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
-import type { Dimension } from '../../drawing/dimension.ts';
-import type { SheetDrawing } from '../../drawing/sheet-job.ts';
+import type { Dimension, Dimensioned } from '../../drawing/dimension.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { homeOf } from '../../garment/record/home.ts';
 import { sourceOf } from '../../garment/work-out/links.ts';
-import { workName } from './names.ts';
 import { type OpenWork, openWork } from './open-work.ts';
 import { drawnOf } from './work-labels.ts';
 import { givesOf, numberText } from './work-numbers.ts';
 
 /** A side of a work as it is drawn, and which of its numbers stand on the drawing. */
-export interface SheetDrawn extends SheetDrawing {
+export interface SheetDrawn {
+  drawn: Dimensioned;
   homes: readonly string[];
 }
 
@@ -40,8 +39,7 @@ export function sheetDrawn(
   const homes = drawn.dimensions.map(({ by }) =>
     homeOf(id, side, 'given' in by ? by.given : 'found' in by ? by.found : by.made),
   );
-  const name = workName({ answer: state.answer }, id, side);
-  return { name, drawn: { ...drawn, dimensions }, homes };
+  return { drawn: { ...drawn, dimensions }, homes };
 }
 
 function textOf({ by, text }: Dimension, open: OpenWork, { answer }: State, bench: Bench): string {

@@ -5,14 +5,15 @@ import {
 } from '#words/garment/garment-sheet-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
-import type { SheetBlock, SheetJob, SheetWords } from '../../drawing/sheet-job.ts';
+import type { SheetBlock, SheetJob, SheetWords, SheetWork } from '../../drawing/sheet-job.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { readHome } from '../../garment/record/home.ts';
 import { type GarmentSheet, sheetOf } from '../../garment/sheet/sheet.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
+import { materialLines } from './material-lines.ts';
 import { asSentence, workName } from './names.ts';
 import { sheetDrawn } from './sheet-drawn.ts';
-import { givenNumber, givesBlocks, type SheetTelling, stepBlocks } from './sheet-steps.ts';
+import { givenNumber, givesPairs, type SheetTelling, stepBlocks } from './sheet-steps.ts';
 import { conflictSaid, unsoundSaid, workTroubleSaid } from './told-words.ts';
 
 /** What the sheet is made with. */
@@ -32,26 +33,16 @@ export function sheetSaid(wish: SheetWish): SheetJob {
   const { state, bench, day } = wish;
   const sheet = sheetOf(state.record, state.answer);
   const telling = { answer: state.answer, bench };
-  const drawn = sheet.works.flatMap((work) => sheetDrawn(state, work, wish.drawings, bench) ?? []);
-  // A number that stands on a drawing isn't said again.
-  const there = new Set(drawn.flatMap(({ homes }) => homes));
+  const works = worksSaid(sheet, wish, telling);
   const blocks: SheetBlock[] = [
     ...notices(sheet, wish, telling),
     ...measures(sheet, wish, telling),
+    ...materials(wish, telling),
     ...sheet.stages.flatMap(({ stage, steps }): SheetBlock[] => [
-      { kind: 'heading', text: asSentence(garmentOrderWords.stages[stage]) },
+      heading(asSentence(garmentOrderWords.stages[stage])),
       ...stepBlocks(steps, telling),
     ]),
-    ...givesBlocks(
-      sheet.gives.filter(({ home }) => !there.has(home)),
-      telling,
-    ),
-    ...(drawn.length > 0
-      ? [
-          { kind: 'heading', text: words.drawings } as const,
-          { kind: 'drawings', drawings: drawn } as const,
-        ]
-      : []),
+    ...(works.length > 0 ? [heading(words.works), { kind: 'works', works } as const] : []),
   ];
   const under = [words.written(day), words.made(sheet.made, sheet.of)].join(' ');
   return {
@@ -59,6 +50,25 @@ export function sheetSaid(wish: SheetWish): SheetJob {
     under: sheet.invented ? [under, words.invented] : [under],
     blocks,
   };
+}
+
+function heading(text: string): SheetBlock {
+  return { kind: 'heading', text };
+}
+
+/** Each work with its drawing; a number that stands there isn't said again. */
+function worksSaid(sheet: GarmentSheet, wish: SheetWish, telling: SheetTelling): SheetWork[] {
+  const { state, bench, drawings } = wish;
+  return sheet.works.flatMap((work) => {
+    const { drawn, homes = [] } = sheetDrawn(state, work, drawings, bench) ?? {};
+    const gives = sheet.gives.filter(({ home }) => {
+      const { id, side } = readHome(home);
+      return id === work.id && side === work.side && !homes.includes(home);
+    });
+    if (!drawn && gives.length === 0) return [];
+    const name = workName(telling, work.id, work.side);
+    return [{ name, drawn, pairs: givesPairs(gives, telling) }];
+  });
 }
 
 /** What stands on the pages besides, with numbers as the bench writes them. */
@@ -112,8 +122,11 @@ function measures(
     const said = givenNumber(quantity.kind, number, telling);
     return [quantity.body ? words.body(name) : name, said] as const;
   });
-  return [
-    { kind: 'heading', text: words.measures },
-    { kind: 'pairs', pairs },
-  ];
+  return [heading(words.measures), { kind: 'pairs', pairs }];
+}
+
+/** Everything to have at hand; a box is ticked where all of it is there. */
+function materials({ state }: SheetWish, telling: SheetTelling): SheetBlock[] {
+  const all = materialLines(state.record, telling);
+  return all.length === 0 ? [] : [heading(words.materials), { kind: 'materials', materials: all }];
 }

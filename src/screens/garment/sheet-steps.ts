@@ -4,11 +4,11 @@ import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.t
 import { tapeStep } from '../../calculation/bench.ts';
 import type { Kind } from '../../calculation/output.ts';
 import { wordOf } from '../../calculation/tape-text.ts';
-import type { SheetBlock, SheetStrip, SheetTick } from '../../drawing/sheet-job.ts';
+import type { SheetBlock, SheetPairs, SheetStrip, SheetTick } from '../../drawing/sheet-job.ts';
 import type { SheetMark, SheetRow } from '../../garment/sheet/row.ts';
 import type { SheetGives, SheetNumber, SheetStep } from '../../garment/sheet/sheet.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
-import { numberName } from './names.ts';
+import { ownName } from './names.ts';
 import { numberOf, stepWords } from './say.ts';
 import { datumSaid } from './step-datum.ts';
 import { type Telling, troubleWords } from './told-words.ts';
@@ -120,18 +120,13 @@ export function givenNumber(kind: Kind, number: SheetNumber, { bench }: SheetTel
   }
 }
 
-/** Numbers no hand makes; of a row how many there are, and how far apart. */
-export function givesBlocks(gives: readonly SheetGives[], telling: SheetTelling): SheetBlock[] {
-  const pairs = gives.map(({ home, kind, number }) => {
+/** Numbers of a work that no hand makes; of a row how many there are, and how far apart. */
+export function givesPairs(gives: readonly SheetGives[], telling: SheetTelling): SheetPairs {
+  return gives.map(({ home, kind, number }) => {
     const apart = number.is === 'row' ? apartOf(number.row, telling) : undefined;
     const said = givenNumber(kind, number, telling);
-    return [numberName(telling, home), apart ? words.apart(said, apart) : said] as const;
+    return [ownName(telling, home), apart ? words.apart(said, apart) : said] as const;
   });
-  if (pairs.length === 0) return [];
-  return [
-    { kind: 'heading', text: words.numbers },
-    { kind: 'pairs', pairs },
-  ];
 }
 
 function rowNotes(row: SheetRow, undecided: boolean, telling: SheetTelling): string[] {

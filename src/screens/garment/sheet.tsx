@@ -33,6 +33,8 @@ interface Props {
 
 /** Margins that any printer keeps to, in mm. */
 const MARGIN = 10;
+/** A garment of common size has no more pages; that another has more is said. */
+const MOST = 2;
 
 /** The whole garment on paper, seen before it is printed; and as text. */
 export function GarmentSheet(props: Props) {
@@ -129,7 +131,7 @@ function said(laid: PaperOutcome, title: string, missing: boolean): string {
   }
   const lacking = lettersLacking(title);
   return [
-    `${words.pages(laid.pages.length)}.`,
+    laid.pages.length > MOST ? words.many(laid.pages.length) : `${words.pages(laid.pages.length)}.`,
     words.look,
     ...(missing ? [words.missing] : []),
     ...(lacking === '' ? [] : [paperWords.lacking(lacking)]),

@@ -181,7 +181,7 @@ test('a sheet has them as lines', () => {
     },
     {
       ...{ mark: '[x]', there: true, name: 'Hooks', amount: '7' },
-      notes: ['The works take 7.', 'There: 7.'],
+      notes: ['There: 7.'],
     },
   ]);
 });

@@ -22,11 +22,13 @@ beforeEach(() => {
 });
 afterEach(cleanup);
 
-function open(missing = false) {
+/** @param more works like the hooks, by name */
+function open(missing = false, more: readonly string[] = []) {
   const { front } = waistcoat.quantities as { front: object };
   const garment = {
     ...waistcoat,
     quantities: { ...waistcoat.quantities, front: { ...front, body: true } },
+    works: { ...waistcoat.works, ...Object.fromEntries(more.map(likeHooks)) },
   };
   render(
     <GarmentSheet
@@ -39,6 +41,11 @@ function open(missing = false) {
       onLeave={() => undefined}
     />,
   );
+}
+
+function likeHooks(name: string, i: number) {
+  const { hooks } = waistcoat.works as { hooks: object };
+  return [name, { ...hooks, name, rank: 10 + i }];
 }
 
 const pages = () => screen.getAllByRole('img', { name: /^Page \d of \d$/ });
@@ -61,6 +68,17 @@ test('a page is made large by a press, and small again by another', () => {
   expect(key.getAttribute('aria-pressed')).toBe('true');
   fireEvent.click(key);
   expect(key.getAttribute('aria-pressed')).toBe('false');
+});
+
+test('where there is more on it than two pages hold, that is said', () => {
+  open();
+  expect(screen.getByRole('status').textContent).toMatch(/^(One page|2 pages)\./);
+  cleanup();
+  open(
+    false,
+    Array.from({ length: 40 }, (_, i) => `Hooks ${i}`),
+  );
+  expect(screen.getByRole('status').textContent).toMatch(/^\d+ pages: there is more/);
 });
 
 test('long rows are put at true size in parts where that is wanted', () => {

@@ -23,8 +23,8 @@ export const garmentSheetWords = {
 
   measures: 'Measures',
   body: (name: string) => `${name} (body)`,
-  numbers: 'What the works come to',
-  drawings: 'Drawings, with their numbers',
+  materials: 'Materials, to have at hand',
+  works: 'The works, with their numbers',
 
   passed: (what: string) => `${what} (passed over)`,
   note: (text: string) => `Note: ${text}`,
@@ -51,6 +51,7 @@ export const garmentSheetWords = {
   },
 
   pages: (pages: number) => (pages === 1 ? 'One page' : `${pages} pages`),
+  many: (pages: number) => `${pages} pages: there is more on this garment than two hold.`,
   page: (page: number, pages: number) => `Page ${page} of ${pages}`,
   long: 'Rows longer than a page',
   longs: { scale: 'to scale', true: 'at true size, in parts' },
