@@ -2,7 +2,7 @@ import type { ExactLength } from '../lengths/length.ts';
 import type { Outcome } from '../sewing/problem.ts';
 import type { Datum, Run } from '../sewing/run.ts';
 import type { Fault } from './calculation.ts';
-import type { Ask, FieldSpec } from './field-spec.ts';
+import type { Ask, Condition, FieldSpec } from './field-spec.ts';
 import type { MaterialTaken } from './material.ts';
 import type { InputOf, Schema } from './schema.ts';
 
@@ -77,6 +77,8 @@ export interface Output {
   kind: Kind;
   /** The fields it reads, and no other changes it. One that isn't asked for is read as nothing. */
   reads: readonly string[];
+  /** Those of them that it reads for what is chosen: the others stand for nothing there. */
+  readsNow(ask: Ask): readonly string[];
   /** Outputs of the same work, declared before it, that it takes. One that is absent is left out; without any it is absent, too. */
   takes: readonly string[];
   /** Earlier steps of the same work that bend it once they are made. */
@@ -111,6 +113,8 @@ interface Declared<All extends Specs, Key extends keyof All & string, K extends 
   name: string;
   kind: K;
   reads: readonly Key[];
+  /** Of some fields: only then they are read, else they are left out. */
+  readsIf?: { readonly [Field in Key]?: Condition };
   takes?: readonly Output[];
   bentBy?: readonly Output[];
   step?: Step;
@@ -135,12 +139,14 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
   ): Output => {
     const { key, name, kind, reads, takes = [], bentBy = [], adds = false } = declared;
     const { step, material } = declared;
+    const readsIf: Readonly<Record<string, Condition | undefined>> = declared.readsIf ?? {};
     const when = [declared.when ?? []].flat();
     return {
       key,
       name,
       kind,
       reads,
+      readsNow: (ask) => reads.filter((field) => readsIf[field]?.(ask) ?? true),
       takes: takes.map((one) => one.key),
       bentBy: bentBy.map((one) => one.key),
       ...(step && { step }),

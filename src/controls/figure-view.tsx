@@ -1,5 +1,6 @@
 import { figureWords } from '#words/common/figure-words.ts';
-import { boundsOf, type Figure, type FigureShape, stylesOf } from '../drawing/figure.ts';
+import { type Figure, type FigureShape, stylesOf } from '../drawing/figure.ts';
+import { LETTER, layFigure } from '../drawing/figure-layout.ts';
 import { adopt } from './adopt.ts';
 import css from './figure.css?inline';
 import { Rich } from './rich.tsx';
@@ -11,24 +12,12 @@ interface Props {
   figure: Figure;
 }
 
-/** How wide and high a drawing may be on the screen, in px. */
-const BOX = { width: 328, height: 190 };
-/** Room round it, and the size of its lettering, in px. */
-const ROOM = 14;
-const LETTER = 14;
-
 /** A drawing to scale, with the key of its lines in words. */
 export function FigureView({ name, figure }: Props) {
-  const { x, y, width, height } = boundsOf(figure);
-  const lettered = BOX.width - 2 * ROOM - labelWidth(figure);
-  const pxPerMm = Math.min(lettered / (width || 1), (BOX.height - 2 * ROOM) / (height || 1));
-  const place = (point: { x: number; y: number }) => ({
-    x: (point.x - x) * pxPerMm + ROOM,
-    y: (point.y - y) * pxPerMm + ROOM,
-  });
+  const { width, height, place } = layFigure(figure);
   return (
     <figure class="drawing">
-      <svg role="img" aria-label={name} viewBox={`0 0 ${BOX.width} ${height * pxPerMm + 2 * ROOM}`}>
+      <svg role="img" aria-label={name} viewBox={`0 0 ${width} ${height}`}>
         {figure.map((shape) => drawn(shape, place))}
       </svg>
       <figcaption>
@@ -46,12 +35,6 @@ export function FigureView({ name, figure }: Props) {
       </figcaption>
     </figure>
   );
-}
-
-/** Labels stand to the right of their point, and need room there. */
-function labelWidth(figure: Figure): number {
-  const letters = figure.map((shape) => ('label' in shape ? shape.label.length : 0));
-  return Math.max(...letters) * LETTER * 0.6;
 }
 
 type Place = (point: { x: number; y: number }) => { x: number; y: number };

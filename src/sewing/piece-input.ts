@@ -1,4 +1,4 @@
-import { type Length, ZERO } from '../lengths/length.ts';
+import { type Length, length, ZERO } from '../lengths/length.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 
@@ -10,6 +10,18 @@ const FLATTEST = 10;
 /** Cloth that loses more than this is none to cut a garment from. Ours. */
 const MOST_SHRINKAGE = 50;
 
+/** Edges of a piece; of one on the fold both sides are one. */
+export const EDGES = ['top', 'bottom', 'side', 'other'] as const;
+export type Edge = (typeof EDGES)[number];
+
+/** What an edge adds to: nothing where its allowance is in the size already, or it is bound. */
+export type EdgesAdd = Readonly<Record<Edge, Way | 'none'>>;
+
+const USUAL: EdgesAdd = { top: 'length', bottom: 'length', side: 'width', other: 'width' };
+
+/** The field of each edge's allowance. */
+const FIELD = { top: 'top', bottom: 'bottom', side: 'side', other: 'otherSide' } as const;
+
 export interface PieceInput {
   /** What `width` and `length` are: the finished size that is wanted, or what was cut. */
   given: 'finished' | 'cut';
@@ -19,7 +31,9 @@ export interface PieceInput {
   /** One side lies on the fold: it takes nothing, and the piece opens to twice as wide. */
   fold: boolean;
   /** What each edge takes for the seam, hem or facing that finishes it; on the fold both sides are one. */
-  edges: { top: Length; bottom: Length; side: Length; other: Length };
+  edges: Readonly<Record<Edge, Length>>;
+  /** What each of them adds to; where it isn't said top and bottom to the length, sides to the width. */
+  adds?: EdgesAdd;
   /** Inside the finished corner of bottom and side, in degrees: under 90 the piece is widest below. */
   angle: number;
   /** What the cloth loses after it is cut, per cent. */
@@ -28,21 +42,49 @@ export interface PieceInput {
 
 /** What is wrong with what one way is worked out from, by the fields of the calculation. */
 export function wayProblems(input: PieceInput, way: Way): Problem[] {
-  const { top, bottom, side, other } = input.edges;
   const size = input[way];
   return [
     ...(size === undefined ? [] : mustBePositive(way, size)),
-    ...(way === 'length'
-      ? [...mustNotBeNegative('top', top), ...mustNotBeNegative('bottom', bottom)]
-      : [
-          ...mustNotBeNegative('side', side),
-          ...mustNotBeNegative('otherSide', other),
-          ...angleProblems(input.angle),
-        ]),
+    ...addingTo(input, way).flatMap((edge) => mustNotBeNegative(FIELD[edge], input.edges[edge])),
+    ...(way === 'width' ? angleProblems(input.angle) : []),
     ...(way === 'length'
       ? mustShrink('shrinksAlong', input.shrinks.along)
       : mustShrink('shrinksAcross', input.shrinks.across)),
   ];
+}
+
+type Adding = Pick<PieceInput, 'edges' | 'adds' | 'fold'>;
+
+/** The edges that add to one way of what the hand cuts. */
+export function addingTo({ adds = USUAL, fold }: Adding, way: Way): Edge[] {
+  return EDGES.filter((edge) => adds[edge] === way && !(fold && edge === 'other'));
+}
+
+/** Where each allowance lies, from the finished edge out: its own edge's first. */
+export function liesAt(input: Adding): Readonly<Record<Edge, readonly Edge[]>> {
+  const long = addingTo(input, 'length');
+  const wide = addingTo(input, 'width');
+  const of = (all: readonly Edge[], ...some: readonly Edge[]) =>
+    some.filter((edge) => all.includes(edge));
+  const far = of(wide, 'side', 'bottom', ...(input.fold ? (['top'] as const) : []));
+  return {
+    top: of(long, 'top', 'other'),
+    bottom: of(long, 'bottom', 'side'),
+    side: far,
+    other: input.fold ? far : of(wide, 'other', 'top'),
+  };
+}
+
+/** How far each raw edge of the opened piece lies beyond the finished one, square to it. */
+export function beyondOf(input: Adding): Readonly<Record<Edge, Length>> {
+  const lies = liesAt(input);
+  const sum = (all: readonly Edge[]) => length(all.reduce((so, edge) => so + input.edges[edge], 0));
+  return {
+    top: sum(lies.top),
+    bottom: sum(lies.bottom),
+    side: sum(lies.side),
+    other: sum(lies.other),
+  };
 }
 
 /** What is wrong with the slant of the sides. */

@@ -2,6 +2,7 @@ import { type ExactLength, exactLength, type Length, settled } from '../lengths/
 import { mustNotBeNegative } from './length-checks.ts';
 import {
   angleProblems,
+  beyondOf,
   type PieceInput,
   sizeProblems,
   type Way,
@@ -34,7 +35,7 @@ export interface Piece {
 /**
  * A piece cut from its finished size: cut = (finished + what its edges take) ÷ (1 − what the cloth
  * loses), on the fold (half of it + what the far edge takes) ÷ (1 − loss). A side that meets the bottom at φ
- * takes a ÷ sin φ along it. The raw corner lies (a₂ + a₁ × cos φ) ÷ sin φ beyond the finished one
+ * takes a ÷ sin φ along it; an edge may add to the other way, or to none. The raw corner lies (a₂ + a₁ × cos φ) ÷ sin φ beyond the finished one
  * along edge 1 (derived here). Turned round: finished = cut × (1 − loss) − what the edges take.
  *
  * Problems: no size, one of nothing, an allowance of less, sides too flat or meeting below the top,
@@ -51,7 +52,7 @@ export function piece(input: PieceInput): Outcome<Piece> {
       const known = input.angle === 90 ? across.value : across.value && along.value;
       const widest = known && widestOf(input);
       if (widest?.ok === false) return widest;
-      const corner = cornerOf({ ...input.edges, angle: input.angle });
+      const corner = cornerOf(input);
       const ways = { across: across.value, along: along.value };
       return { ok: true, value: { ...ways, corner, widest: widest?.value } };
     },
@@ -88,20 +89,18 @@ export function sizedAlong(input: PieceInput, way: Way): Outcome<Sized> {
 }
 
 /** What the edges of one way take of what the hand cuts. */
-function takenOf({ edges, fold, angle }: PieceInput, way: Way): ExactLength {
-  const { top, bottom, side, other } = edges;
+function takenOf(input: PieceInput, way: Way): ExactLength {
+  const { top, bottom, side, other } = beyondOf(input);
   if (way === 'length') return exactLength(top + bottom);
-  return settled(exactLength((fold ? side : side + other) / sineOf(angle)));
+  return settled(exactLength((input.fold ? side : side + other) / sineOf(input.angle)));
 }
 
 /** What the raw corner is worked out from. */
-export interface CornerInput {
-  side: Length;
-  bottom: Length;
-  angle: number;
-}
+export type CornerInput = Pick<PieceInput, 'edges' | 'adds' | 'fold' | 'angle'>;
 
-function cornerOf({ side, bottom, angle }: CornerInput): Piece['corner'] {
+function cornerOf(input: CornerInput): Piece['corner'] {
+  const { angle } = input;
+  const { side, bottom } = beyondOf(input);
   const [sine, cosine] = [sineOf(angle), cosineOf(angle)];
   return {
     alongBottom: settled(exactLength((side + bottom * cosine) / sine)),
@@ -112,8 +111,8 @@ function cornerOf({ side, bottom, angle }: CornerInput): Piece['corner'] {
 /** The raw corner beside the finished one, as `piece` has it. Problems: an angle too flat, less than nothing. */
 export function rawCorner(input: CornerInput): Outcome<Piece['corner']> {
   const problems = [
-    ...mustNotBeNegative('side', input.side),
-    ...mustNotBeNegative('bottom', input.bottom),
+    ...mustNotBeNegative('side', input.edges.side),
+    ...mustNotBeNegative('bottom', input.edges.bottom),
     ...angleProblems(input.angle),
   ];
   return answerUnless(problems, () => ({ ok: true, value: cornerOf(input) }));
@@ -159,13 +158,13 @@ export interface Corner {
  * @param wide finished, where the bottom is
  */
 export function outlineOf(
-  { edges, angle, fold }: Pick<PieceInput, 'edges' | 'angle' | 'fold'>,
+  input: Pick<PieceInput, 'edges' | 'adds' | 'angle' | 'fold'>,
   wide: ExactLength,
   long: ExactLength,
 ): { finished: Corner[]; cut: Corner[] } {
+  const { angle } = input;
   const slant = cosineOf(angle) / sineOf(angle);
-  const { top, bottom, side } = edges;
-  const other = fold ? side : edges.other;
+  const { top, bottom, side, other } = beyondOf(input);
   const at = (up: number, left: number, right: number): [Corner, Corner] => [
     { x: up * slant - left / sineOf(angle), y: -up },
     { x: wide - up * slant + right / sineOf(angle), y: -up },

@@ -94,3 +94,40 @@ test('what shrinks is cut larger, by division', () => {
   const { workings } = answerTo(piece, { shrinksAlong: '3' });
   expect(workings[1]?.formula).toContain('65.5 cm ÷ (1 − 3 %) = 67.526 cm.');
 });
+
+test('what each edge adds to is chosen, each with its usual start, only where asked for', async () => {
+  const start = piece.start(benchOf());
+  const asked = (set: Record<string, string>) =>
+    piece.fields({ ...start, ...set }).flatMap(({ key }) => (/.Adds$/.test(key) ? [key] : []));
+  expect(asked({})).toEqual([]);
+  expect(asked({ adds: 'own' })).toEqual(['topAdds', 'bottomAdds', 'sideAdds']);
+  expect(asked({ adds: 'own', sides: 'different' })).toContain('otherAdds');
+  expect(start).toMatchObject({ topAdds: 'length', bottomAdds: 'length', sideAdds: 'width' });
+  open(piece, { adds: 'own', topAdds: 'none' });
+  const said = await answer();
+  expect(said).toMatch(/^43 × 64 cm to cut, wide × long/);
+  expect(said).toContain('60 cm + 4 cm = 64 cm.');
+});
+
+// By hand: 40 + 1.5 + 4 of the bottom + 1.5 of the other side; 60 + 1.5.
+test('an edge that adds to the width is in its sum, and twice one side still is', () => {
+  const said = answerTo(piece, { adds: 'own', bottomAdds: 'width' }).workings;
+  expect(said.map(({ formula }) => formula).slice(0, 2)).toEqual([
+    '40 cm + 4 cm + 2 × 1.5 cm = 47 cm.',
+    '60 cm + 1.5 cm = 61.5 cm.',
+  ]);
+});
+
+// Design §34: a slanted edge takes a ÷ cos γ; top and bottom have no slant of their own here.
+test('that top and bottom are level is said, and what one takes that isn’t', () => {
+  const said = answerTo(piece, {})
+    .workings.map(({ formula }) => formula)
+    .join(' ');
+  expect(said).toContain('Top and bottom are reckoned level.');
+  expect(said).toContain('its allowance ÷ cos of its slant');
+  expect(
+    answerTo(piece, { length: '' })
+      .workings.map(({ formula }) => formula)
+      .join(),
+  ).not.toContain('level');
+});

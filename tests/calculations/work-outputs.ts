@@ -44,7 +44,7 @@ export function workOutputs(
     }
     const [, first] = taken[0] ?? [];
     if (first?.state === 'absent' && Object.keys(takes).length === 0) return first;
-    const read = fields.readSome(output.reads, draft, bench);
+    const read = fields.readSome(output.readsNow(ask), draft, bench);
     if (!read.ok) return { state: 'faults', faults: read.faults };
     const bent = output.bentBy.flatMap((key) => {
       const made = steps[key];

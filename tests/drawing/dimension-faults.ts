@@ -27,7 +27,8 @@ function isInside(one: Box, { width, height }: { width: number; height: number }
   );
 }
 
-function overlap(one: Box, other: Box): boolean {
+/** Whether two boxes share more than an edge. */
+export function overlap(one: Box, other: Box): boolean {
   return (
     Math.min(one.x + one.width, other.x + other.width) - Math.max(one.x, other.x) > HAIR &&
     Math.min(one.y + one.height, other.y + other.height) - Math.max(one.y, other.y) > HAIR

@@ -126,3 +126,28 @@ test('a cut is made on the graduation over what is asked, as its page says it, a
     doing(width, { ...press, measured: mm(measured) }).answer.conflicts.length;
   expect([202.5, 203, 204, 204.5].map(conflicts)).toEqual([1, 0, 0, 1]);
 });
+
+// The design's own example: a hem gives its piece the allowance, and takes its edge's length from it.
+test('a hem may take the width of the piece whose length it adds to; adding to the width it goes round', () => {
+  const linked: Action[] = [
+    {
+      do: 'choose',
+      place: { work: 'hem', field: 'depth' },
+      parts: [output('piece', 'gives-width'), ...typed('− 37')],
+      now,
+    },
+  ];
+  const length = doing(...linked);
+  expect(inMm(length, 'cut-length')).toBe(600 + 15 + 30 + 10);
+  const own: Action[] = [
+    { do: 'choose', place: { work: 'piece', field: 'adds' }, parts: typed('own'), now },
+    { do: 'choose', place: { work: 'piece', field: 'bottomAdds' }, parts: typed('width'), now },
+  ];
+  expect(inMm(doing(...linked, ...own), 'cut-length')).toBe(615);
+  expect(
+    doing(...linked, ...own).answer.values.get(homeOf('piece', '', 'gives-width')),
+  ).toMatchObject({
+    ok: false,
+    trouble: { kind: 'circle' },
+  });
+});

@@ -16,7 +16,7 @@ import {
   ZERO,
 } from '../../src/lengths/length.ts';
 import { outlineOf, piece, sizedAlong, widestOf } from '../../src/sewing/piece.ts';
-import type { PieceInput } from '../../src/sewing/piece-input.ts';
+import { EDGES, type EdgesAdd, type PieceInput } from '../../src/sewing/piece-input.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (x: number) => mm(10 * x);
@@ -227,5 +227,63 @@ describe('refused', () => {
     expect(found).toMatchObject({
       problems: [{ kind: 'does-not-fit', needed: cm(3), room: cm(3) }],
     });
+  });
+});
+
+describe('what each edge adds to', () => {
+  const adds = (set: Partial<EdgesAdd>): Pick<PieceInput, 'adds'> => ({
+    adds: { top: 'length', bottom: 'length', side: 'width', other: 'width', ...set },
+  });
+  const cut = (set: Partial<PieceInput>) => {
+    const { across, along } = plan(set);
+    return [toMm(across?.cut ?? ZERO), toMm(along?.cut ?? ZERO)];
+  };
+
+  // By hand: 40 + 2 × 1.5 and 60 + 1.5 + 4, each allowance taken away or to the other way.
+  test('by itself as usual, to the other way, or to nothing, as a bound edge does', () => {
+    expect(cut(adds({}))).toEqual(cut({}));
+    expect(cut(adds({ top: 'none' }))).toEqual([430, 640]);
+    expect(cut(adds({ side: 'none', other: 'none' }))).toEqual([400, 655]);
+    expect(cut(adds({ bottom: 'width' }))).toEqual([470, 615]);
+    expect(cut(adds({ side: 'length' }))).toEqual([415, 670]);
+  });
+
+  test('on the fold the far side is the only one, and what adds to the width is in both halves', () => {
+    expect(cut({ fold: true, ...adds({ side: 'none', other: 'none' }) })).toEqual([200, 655]);
+    expect(cut({ fold: true, ...adds({ top: 'width' }) })).toEqual([230, 640]);
+    expect(toMm(plan({ fold: true, ...adds({ top: 'width' }) }).widest ?? ZERO)).toBe(460);
+  });
+
+  // A second road: what each way takes is the sum over all edges, however they are shared out.
+  test('nothing is lost or taken twice; turned round it gives what was wanted', () => {
+    const way = fc.constantFrom('width' as const, 'length' as const, 'none' as const);
+    const all = fc.record({ top: way, bottom: way, side: way, other: way });
+    const sizes = fc.tuple(...[0, 1, 2, 3].map(() => fc.integer({ min: 0, max: 40 })));
+    fc.assert(
+      fc.property(
+        all,
+        sizes,
+        fc.boolean(),
+        (to, [top = 0, bottom = 0, side = 0, other = 0], fold) => {
+          const own = { top: mm(top), bottom: mm(bottom), side: mm(side), other: mm(other) };
+          const input: PieceInput = { ...FINE, fold, edges: own, adds: to };
+          for (const one of ['width', 'length'] as const) {
+            const sum = EDGES.filter((edge) => to[edge] === one && !(fold && edge === 'other'))
+              .map((edge) => toMm(own[edge]))
+              .reduce((so, more) => so + more, 0);
+            const found = solved(sizedAlong(input, one));
+            expect(toMm(found.takes)).toBeCloseTo(sum, 6);
+            expect(found.givenBy(found.cut)).toBe(input[one]);
+          }
+          const { across, along } = solved(piece(input));
+          const { cut: outline } = outlineOf(input, cm(40), cm(60));
+          const [xs, ys] = [outline.map(({ x }) => x), outline.map(({ y }) => y)];
+          const span = (of: number[]) => Math.max(...of) - Math.min(...of);
+          expect(span(xs)).toBeCloseTo((fold ? 2 : 1) * (across?.cut ?? 0), 3);
+          expect(span(ys)).toBeCloseTo(along?.cut ?? 0, 3);
+        },
+      ),
+      { seed: 1502, numRuns: 300 },
+    );
   });
 });

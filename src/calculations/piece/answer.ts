@@ -69,8 +69,11 @@ function lines(found: PieceFound, bench: Bench): Line[] {
   const { across, along, corner, widest } = plan;
   const show = (x: ExactLength) => byTape(x, bench);
   const list: [string, string | undefined][] = [
-    [words.across, across && words.widthTake[input.fold ? 'fold' : 'flat'](show(across.takes))],
-    [words.along, along && show(along.takes)],
+    [
+      words.across[asked.adds],
+      across && words.widthTake[input.fold ? 'fold' : 'flat'](show(across.takes)),
+    ],
+    [words.along[asked.adds], along && show(along.takes)],
     [words.opened, across && input.fold ? show(exactLength(2 * across.cut)) : undefined],
     [words.widest, isSquare(found) ? undefined : widest && show(widest)],
     [

@@ -4,7 +4,8 @@ import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { Point } from '../../drawing/figure.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { pieceFields } from './fields.ts';
+import { type Edge, liesAt } from '../../sewing/piece-input.ts';
+import { addingNothing, pieceFields } from './fields.ts';
 import { type DrawnPiece, drawnPiece, pieceShapes } from './figure.ts';
 import { isSquare } from './lacks.ts';
 import { type PieceFound, pieceOf } from './read.ts';
@@ -13,7 +14,7 @@ import { type PieceFound, pieceOf } from './read.ts';
 export const pieceDrawing: Drawing = {
   id: 'piece',
   // What was wanted is none of this piece; the cloth is another one.
-  unplaced: () => ['wantedWidth', 'wantedLength', 'cloth'],
+  unplaced: (ask) => ['wantedWidth', 'wantedLength', 'cloth', ...addingNothing(ask)],
   draw(draft, bench) {
     const read = pieceFields.read(draft, bench);
     if (!read.ok) return undefined;
@@ -82,33 +83,37 @@ function sizes({ input, plan }: PieceFound, drawn: DrawnPiece, bench: Bench): Di
   ];
 }
 
-/** What each edge takes, square to it; what is not given stands nowhere. */
+/** What each edge takes, square to the edge it lies at; what adds to nothing stands nowhere. */
 function edges({ asked, input }: PieceFound, drawn: DrawnPiece, bench: Bench): Dimension[] {
   const slant = (input.angle * Math.PI) / 180;
   const { long, wide } = drawn;
   const up = long / 2;
   const lean = up / Math.tan(slant);
-  const out = (
-    from: Point,
-    square: readonly [number, number],
-    edge: ExactLength,
-  ): [Point, Point] => [
-    from,
-    { x: from.x + square[0] * toMm(edge), y: from.y + square[1] * toMm(edge) },
-  ];
-  const { top, bottom, side, other } = input.edges;
   const [sine, cosine] = [Math.sin(slant), input.angle === 90 ? 0 : Math.cos(slant)];
   const middle = (drawn.fold ?? wide) / 2;
-  const of = (ends: readonly [Point, Point], edge: ExactLength, given: string) =>
-    lengthAt(ends, edge, { given }, bench);
+  const lies = liesAt(input);
+  const isAlone = input.fold || asked.sides !== 'different';
   return [
-    of(out({ x: middle, y: -long }, [0, -1], top), top, 'top'),
-    of(out({ x: middle, y: 0 }, [0, 1], bottom), bottom, 'bottom'),
-    of(out({ x: lean, y: -up }, [-sine, -cosine], side), side, 'side'),
-    ...(!input.fold && asked.sides === 'different'
-      ? [of(out({ x: wide - lean, y: -up }, [sine, -cosine], other), other, 'otherSide')]
-      : []),
-  ];
+    ...outward({ x: middle, y: -long }, { x: 0, y: -1 }, lies.top),
+    ...outward({ x: middle, y: 0 }, { x: 0, y: 1 }, lies.bottom),
+    ...outward({ x: lean, y: -up }, { x: -sine, y: -cosine }, lies.side),
+    ...(input.fold ? [] : outward({ x: wide - lean, y: -up }, { x: sine, y: -cosine }, lies.other)),
+  ].filter(({ by }) => !(isAlone && 'given' in by && by.given === 'otherSide'));
+
+  /** One after another, from the finished edge out. */
+  function outward(from: Point, square: Point, all: readonly Edge[]): Dimension[] {
+    let gone = 0;
+    return all.map((edge) => {
+      const at = (off: number): Point => ({
+        x: from.x + square.x * off,
+        y: from.y + square.y * off,
+      });
+      const start = gone;
+      gone += toMm(input.edges[edge]);
+      const given = edge === 'other' ? 'otherSide' : edge;
+      return lengthAt([at(start), at(gone)], input.edges[edge], { given }, bench);
+    });
+  }
 }
 
 /** How far the raw corner lies beyond the finished one: where the corner is square, as far as the edges take. */

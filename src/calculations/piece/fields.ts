@@ -25,6 +25,17 @@ export const onFold = fold.is('side');
 
 const differ = all(not(onFold), sides.is('different'));
 
+const adds = choice(words.adds);
+const own = adds.is('own');
+const topAdds = choice(words.addsTo, { when: own });
+const bottomAdds = choice(words.addsTo, { when: own });
+const sideAdds = choice(words.addsTo, {
+  start: 'width',
+  when: own,
+  label: (ask) => (differ(ask) ? words.oneSideAdds : undefined),
+});
+const otherAdds = choice(words.addsTo, { start: 'width', when: all(own, differ) });
+
 const width = maybeLength(words.notGiven, {
   start: { cm: '40', mm: '400', in: '16' },
   usual: 'across',
@@ -76,6 +87,11 @@ export const pieceFields = schema(words.labels, {
   shrinksAcross: number({ start: '0', usual: 'shrinkage' }),
   shrinksAlong: number({ start: '0', usual: 'shrinkage' }),
   cloth: maybeLength(words.notGiven, { usual: 'clothWidth' }),
+  adds,
+  topAdds,
+  bottomAdds,
+  sideAdds,
+  otherAdds,
 });
 
 /** What was read of the fields. */
@@ -83,14 +99,14 @@ export type PieceAsked = InputOf<(typeof pieceFields)['specs']>;
 /** What is typed in fields for the maker. */
 export type PieceTyped = Typed<(typeof pieceFields)['specs']>;
 
+const ADDS = ['adds', 'topAdds', 'bottomAdds', 'sideAdds', 'otherAdds'] as const;
+const EDGE_FIELDS = ['top', 'bottom', 'side', 'otherSide', 'fold', 'sides', ...ADDS] as const;
+
 /** What the width is worked out from. */
 export const WIDTH_FIELDS = [
   'given',
   'width',
-  'fold',
-  'side',
-  'sides',
-  'otherSide',
+  ...EDGE_FIELDS,
   'angle',
   'shrinksAcross',
 ] as const satisfies readonly (keyof PieceAsked)[];
@@ -99,10 +115,38 @@ export const WIDTH_FIELDS = [
 export const LENGTH_FIELDS = [
   'given',
   'length',
-  'top',
-  'bottom',
+  ...EDGE_FIELDS,
   'shrinksAlong',
 ] as const satisfies readonly (keyof PieceAsked)[];
+
+/** What the raw corner of bottom and side is worked out from. */
+export const CORNER_FIELDS = [
+  ...EDGE_FIELDS,
+  'angle',
+] as const satisfies readonly (keyof PieceAsked)[];
+
+const otherUsual = not(all(own, otherAdds.is('length')));
+
+/** Of these only what adds to that way is read: a hem may take its edge's length from the piece it adds to. */
+export const WIDTH_READS = {
+  top: all(own, topAdds.is('width')),
+  bottom: all(own, bottomAdds.is('width')),
+  side: not(all(own, sideAdds.is('length'))),
+  otherSide: otherUsual,
+};
+export const LENGTH_READS = {
+  top: not(all(own, topAdds.is('width'))),
+  bottom: not(all(own, bottomAdds.is('width'))),
+  side: all(own, sideAdds.is('length')),
+  otherSide: not(otherUsual),
+};
+
+/** The fields of edges that add to nothing. */
+export function addingNothing(ask: Ask): string[] {
+  if (!own(ask)) return [];
+  const edges = { top: topAdds, bottom: bottomAdds, side: sideAdds, otherSide: otherAdds };
+  return Object.entries(edges).flatMap(([key, one]) => (one.is('none')(ask) ? [key] : []));
+}
 
 /** The piece that is asked for; what wasn't read of it takes nothing, and stands square. */
 export function pieceInput(
@@ -111,13 +155,22 @@ export function pieceInput(
 ): PieceInput {
   const { top = ZERO, bottom = ZERO, side = ZERO, otherSide, sides: which } = asked;
   const folded = asked.fold === 'side';
-  const other = !folded && which === 'different' ? (otherSide ?? ZERO) : side;
+  const differing = !folded && which === 'different';
+  const ofSide = asked.sideAdds ?? 'width';
   return {
     given: asked.given,
     width: asked.width,
     length: asked.length,
     fold: folded,
-    edges: { top, bottom, side, other },
+    edges: { top, bottom, side, other: differing ? (otherSide ?? ZERO) : side },
+    ...(asked.adds === 'own' && {
+      adds: {
+        top: asked.topAdds ?? 'length',
+        bottom: asked.bottomAdds ?? 'length',
+        side: ofSide,
+        other: differing ? (asked.otherAdds ?? 'width') : ofSide,
+      },
+    }),
     angle: asked.angle ?? 90,
     shrinks: { across: asked.shrinksAcross ?? 0, along: asked.shrinksAlong ?? 0 },
   };

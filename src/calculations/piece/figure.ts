@@ -60,15 +60,18 @@ export function pieceShapes(drawn: DrawnPiece): FigureShape[] {
   ];
 }
 
-/** Which edge is which, written inside the finished one. */
+/** Of a piece that is wide and hardly long, its names stand so far apart beside its width, for their letters. */
+const LETTERS = 0.08;
+
+/** Which edge is which, written beside all of its lines; the fold has a line of its own look. */
 export function pieceFigure(found: PieceFound): Figure {
   const drawn = drawnPiece(found);
-  const { fold, wide, long } = drawn;
-  const x = (fold ?? wide) / 2;
+  const xs = drawn.cut.map((corner) => corner.x);
+  const x = Math.max(...xs);
+  const apart = LETTERS * (x - Math.min(...xs));
   return [
     ...pieceShapes(drawn),
-    { label: words.top, at: { x, y: -0.88 * long } },
-    { label: words.bottom, at: { x, y: -0.1 * long } },
-    ...(fold === undefined ? [] : [{ label: words.foldLine, at: { x: fold, y: -long / 2 } }]),
+    { label: words.top, at: { x, y: -Math.max(drawn.long, apart) } },
+    { label: words.bottom, at: { x, y: 0 } },
   ];
 }

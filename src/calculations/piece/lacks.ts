@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
-import type { Way } from '../../sewing/piece-input.ts';
+import { beyondOf, type Way } from '../../sewing/piece-input.ts';
 import type { PieceFound } from './read.ts';
 
 /** What was cut gives less than is wanted. */
@@ -31,6 +31,6 @@ export function isSquare({ input: { angle } }: PieceFound): boolean {
 }
 
 /** Whether no edge takes anything. */
-export function takesNothing({ input: { edges } }: PieceFound): boolean {
-  return Object.values(edges).every((one) => one === 0);
+export function takesNothing({ input }: PieceFound): boolean {
+  return Object.values(beyondOf(input)).every((one) => one === 0);
 }

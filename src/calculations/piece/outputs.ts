@@ -7,12 +7,15 @@ import { mustBeCount } from '../../sewing/length-checks.ts';
 import { type Piece, rawCorner, type Sized, sizedAlong, widestOf } from '../../sewing/piece.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import {
+  CORNER_FIELDS,
   LENGTH_FIELDS,
+  LENGTH_READS,
   onFold,
   type PieceAsked,
   pieceFields,
   pieceInput,
   WIDTH_FIELDS,
+  WIDTH_READS,
   wasCut,
 } from './fields.ts';
 import { MOST_PIECES } from './read.ts';
@@ -20,6 +23,8 @@ import { MOST_PIECES } from './read.ts';
 const output = outputOf(pieceFields);
 const { width, length, wantedWidth, wantedLength } = pieceFields.specs;
 
+const ofWidth = { reads: WIDTH_FIELDS, readsIf: WIDTH_READS } as const;
+const ofLength = { reads: LENGTH_FIELDS, readsIf: LENGTH_READS } as const;
 const wide = { field: 'width', is: given(width) } as const;
 const long = { field: 'length', is: given(length) } as const;
 const toCut = { field: 'given', is: not(wasCut) } as const;
@@ -43,7 +48,7 @@ const cutWidth = output({
   key: 'cut-width',
   name: words.cutWidth,
   kind: 'length',
-  reads: WIDTH_FIELDS,
+  ...ofWidth,
   when: [wide, toCut],
   step: { do: words.cutWide, ...cut },
   of: (fields) => mapped(across(fields), (way) => way.cut),
@@ -53,13 +58,13 @@ const cutLength = output({
   key: 'cut-length',
   name: words.cutLength,
   kind: 'length',
-  reads: LENGTH_FIELDS,
+  ...ofLength,
   when: [long, toCut],
   step: { do: words.cutLong, ...cut },
   of: (fields) => mapped(along(fields), (way) => way.cut),
 });
 
-const ALL_FIELDS = [...WIDTH_FIELDS, ...LENGTH_FIELDS] as const;
+const ALL_FIELDS = [...new Set([...WIDTH_FIELDS, ...LENGTH_FIELDS])];
 
 /** Opened, where it is widest. */
 const whole = output({
@@ -84,7 +89,7 @@ export const pieceOutputs: Outputs = {
       key: 'gives-width',
       name: words.givesWidth,
       kind: 'length',
-      reads: WIDTH_FIELDS,
+      ...ofWidth,
       bentBy: [cutWidth],
       when: wide,
       of: (fields, { made }) => mapped(across(fields), (way) => stands(way, made[cutWidth.key])),
@@ -93,7 +98,7 @@ export const pieceOutputs: Outputs = {
       key: 'gives-length',
       name: words.givesLength,
       kind: 'length',
-      reads: LENGTH_FIELDS,
+      ...ofLength,
       bentBy: [cutLength],
       when: long,
       of: (fields, { made }) => mapped(along(fields), (way) => stands(way, made[cutLength.key])),
@@ -102,6 +107,7 @@ export const pieceOutputs: Outputs = {
       key: 'lacks-width',
       name: words.lacksWidth,
       kind: 'length',
+      ...ofWidth,
       reads: [...WIDTH_FIELDS, 'wantedWidth'],
       bentBy: [cutWidth],
       when: [wide, { field: 'wantedWidth', is: either(not(wasCut), given(wantedWidth)) }],
@@ -112,6 +118,7 @@ export const pieceOutputs: Outputs = {
       key: 'lacks-length',
       name: words.lacksLength,
       kind: 'length',
+      ...ofLength,
       reads: [...LENGTH_FIELDS, 'wantedLength'],
       bentBy: [cutLength],
       when: [long, { field: 'wantedLength', is: either(not(wasCut), given(wantedLength)) }],
@@ -123,14 +130,14 @@ export const pieceOutputs: Outputs = {
       key: 'corner-bottom',
       name: words.cornerBottom,
       kind: 'length',
-      reads: ['side', 'bottom', 'angle'],
+      reads: CORNER_FIELDS,
       of: (fields) => slanted(fields, ({ alongBottom }) => alongBottom),
     }),
     output({
       key: 'corner-side',
       name: words.cornerSide,
       kind: 'length',
-      reads: ['side', 'bottom', 'angle'],
+      reads: CORNER_FIELDS,
       of: (fields) => slanted(fields, ({ alongSide }) => alongSide),
     }),
     output({
@@ -179,9 +186,9 @@ function widest(
 
 /** Square corners are where the two raw edges meet: there is nothing to mark. */
 function slanted(
-  fields: Pick<PieceAsked, 'side' | 'bottom' | 'angle'>,
+  fields: Some<typeof CORNER_FIELDS>,
   which: (corner: Piece['corner']) => ExactLength,
 ): Comes<ExactLength> {
   if (fields.angle === 90) return { ok: false, absent: 'angle' };
-  return mapped(rawCorner(fields), which);
+  return mapped(rawCorner(pieceInput({ ...fields, given: 'finished' })), which);
 }

@@ -2,9 +2,10 @@ import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
-import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import type { Sized } from '../../sewing/piece.ts';
+import { addingTo, beyondOf, type Way } from '../../sewing/piece-input.ts';
 import { FITTING } from '../../sewing/sources/pieces.ts';
 import { isSquare, takesNothing } from './lacks.ts';
 import type { PieceFound } from './read.ts';
@@ -26,6 +27,7 @@ export function pieceWorkings(found: PieceFound, bench: Bench): Working[] {
       way ? worked(way, { taken, percent, found }, bench, shrinking(percent)) : [],
     ),
     ...(takesNothing(found) ? [{ formula: words.published(FITTING), source: '' }] : []),
+    ...(plan.along ? [{ formula: words.level, source: words.derived }] : []),
   ];
 }
 
@@ -61,37 +63,42 @@ function worked(
   return parts.length > 0 ? [{ formula: parts.join(' '), source }] : [];
 }
 
-function takenAlong({ input: { edges } }: PieceFound, bench: Bench): string[] {
-  return [edges.top, edges.bottom].flatMap((one) => (one === 0 ? [] : [exactly(one, bench)]));
+function takenAlong({ input }: PieceFound, bench: Bench): string[] {
+  return takenBy(input, 'length').map((one) => exactly(one, bench));
 }
 
 /** Both sides alike are twice one of them. */
 function takenAcross({ asked, input }: PieceFound, bench: Bench): string[] {
-  const { edges, fold, angle } = input;
-  const wide = (edge: ExactLength) => exactly(acrossOf(edge, angle), bench);
-  if (!fold && asked.sides === 'alike') return edges.side === 0 ? [] : [`2 × ${wide(edges.side)}`];
-  const sides = fold ? [edges.side] : [edges.side, edges.other];
-  return sides.flatMap((one) => (one === 0 ? [] : [wide(one)]));
+  const wide = takenBy(input, 'width').map((one) => exactly(acrossOf(one, input.angle), bench));
+  const [own, both] = [input.edges.side, addingTo(input, 'width').includes('other')];
+  if (asked.sides !== 'alike' || !both || own === 0) return wide;
+  return [...wide.slice(0, -2), `2 × ${wide.at(-1)}`];
+}
+
+/** The allowances that add to one way, but those of nothing. */
+function takenBy(input: PieceFound['input'], way: Way): Length[] {
+  return addingTo(input, way).flatMap((edge) =>
+    input.edges[edge] === 0 ? [] : [input.edges[edge]],
+  );
 }
 
 /** What slanted sides take along the bottom, and their raw corner. */
 function slantWorking(found: PieceFound, bench: Bench): Working[] {
   if (isSquare(found)) return [];
-  const { edges, angle, fold } = found.input;
+  const { angle } = found.input;
+  const { bottom, side } = beyondOf(found.input);
   const show = (x: ExactLength) => exactly(x, bench);
   const degrees = shownNumber(angle, 6, bench.decimalMark);
-  const sides = [...new Set(fold ? [edges.side] : [edges.side, edges.other])];
+  const sides = [...new Set(takenBy(found.input, 'width'))];
   const { alongBottom, alongSide } = found.plan.corner;
   const corner = (own: ExactLength, other: ExactLength, beyond: ExactLength) =>
     formula.corner(show(own), show(other), degrees, show(beyond));
   return [
     {
       formula: [
-        ...sides
-          .filter((one) => one > 0)
-          .map((one) => formula.slant(show(one), degrees, show(acrossOf(one, angle)))),
-        corner(edges.bottom, edges.side, alongBottom),
-        corner(edges.side, edges.bottom, alongSide),
+        ...sides.map((one) => formula.slant(show(one), degrees, show(acrossOf(one, angle)))),
+        corner(bottom, side, alongBottom),
+        corner(side, bottom, alongSide),
       ].join(' '),
       source: words.derived,
     },

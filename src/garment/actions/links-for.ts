@@ -91,9 +91,9 @@ function behindPlace({ nodes }: Answer, place: FieldPlace): ReadonlySet<string> 
   return reached;
 }
 
-function readsPlace({ id, output }: PlanNode, place: FieldPlace): boolean {
+function readsPlace({ id, fields }: PlanNode, place: FieldPlace): boolean {
   if ('quantity' in place) return id === place.quantity;
-  return id === place.work && (output?.reads.includes(place.field) ?? false);
+  return id === place.work && fields.some(({ key }) => key === place.field);
 }
 
 function ofQuantities(state: State, place: FieldPlace): Candidate[] {

@@ -79,7 +79,7 @@ function factsFor({ kind }: Output, facts = NONE): readonly KnownFact[] {
 
 function planNode(output: Output, site: Site, key: string, begun: PlanNode['begun']): PlanNode {
   const { id, seen, side, made } = site;
-  const fields = output.reads.map((name) => fieldOnce(name, site));
+  const fields = output.readsNow(side.ask).map((name) => fieldOnce(name, site));
   const takes = output.takes.flatMap((taken) =>
     absentBy(seen, side, taken) === undefined
       ? [[taken, homeOf(id, side.side, taken)] as const]

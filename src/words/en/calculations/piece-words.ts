@@ -23,7 +23,15 @@ export const pieceWords = {
     shrinksAcross: 'Shrinks across, %',
     shrinksAlong: 'Shrinks along, %',
     cloth: 'Cloth wide',
+    adds: 'Allowances add',
+    topAdds: 'Top edge adds to',
+    bottomAdds: 'Bottom edge adds to',
+    sideAdds: 'Each side adds to',
+    otherAdds: 'Other side adds to',
   },
+  oneSideAdds: 'One side adds to',
+  adds: { usual: 'As usual', own: 'Each edge its own' },
+  addsTo: { length: 'The length', width: 'The width', none: 'Nothing' },
   /** Labels of the sizes and sides for what is chosen. */
   cutWidth: 'Width as cut',
   cutHalf: 'Width as cut, half',
@@ -58,8 +66,8 @@ export const pieceWords = {
     `It gives ${[wide && `${wide} wide`, long && `${long} long`].filter(Boolean).join(' and ')}, finished.`,
   wasLess: (wanted: string, take: string) =>
     `Wanted ${wanted}. Take less at an edge: ${take} in all is taken now.`,
-  across: 'Sides take, in width',
-  along: 'Top and bottom take, in length',
+  across: { usual: 'Sides take, in width', own: 'Taken, in width' },
+  along: { usual: 'Top and bottom take, in length', own: 'Taken, in length' },
   widthTake: {
     fold: (takes: string) => `${takes}; the fold takes nothing`,
     flat: (takes: string) => takes,
@@ -93,7 +101,6 @@ export const pieceWords = {
   figure: 'The piece as it is cut, and its finished edges in it',
   top: 'top',
   bottom: 'bottom',
-  foldLine: 'fold',
   formula: {
     cut: (takes: string, sum: string) => `${takes} = ${sum}.`,
     slant: (side: string, angle: string, across: string) =>
@@ -108,6 +115,8 @@ export const pieceWords = {
       `(${other} + ${own} × cos ${angle}°) ÷ sin ${angle}° = ${beyond}.`,
   },
   source: 'Finished size and what each edge takes: common practice, no source.',
+  level:
+    'Top and bottom are reckoned level. One that slants takes more of the length: its allowance ÷ cos of its slant from level. Give that as what it takes, and measure the length where it is longest.',
   derived: 'Geometry, derived here.',
   shrinkage: 'By division, each way by itself (derived here): added on, it would come out short.',
   published: ({ quote }: { quote: PieceQuote }) => `${quoted(pieceQuotes[quote])}.`,
