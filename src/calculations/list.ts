@@ -1,3 +1,4 @@
+import type { CalculationId } from '#words/calculations/calculation-names.ts';
 import type { Calculation } from '../calculation/calculation.ts';
 import { doubted } from '../calculation/doubted.ts';
 import type { Drawing } from '../calculation/drawing.ts';
@@ -15,7 +16,7 @@ interface Listed {
 }
 
 /** Every calculation, by its address; of the first page's there is a beginning in the registry. Each part is fetched when first wanted. */
-const LIST: Readonly<Record<string, Listed>> = {
+const LIST: Readonly<Record<CalculationId, Listed>> = {
   convert: {
     page: () => import('./convert/convert.ts').then(({ convert }) => convert),
   },

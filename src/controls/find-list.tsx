@@ -1,4 +1,4 @@
-import { CALCULATION_NAMES } from '#words/calculations/calculation-names.ts';
+import { calculationName } from '#words/calculations/calculation-names.ts';
 import { calculationUses } from '#words/calculations/calculation-uses.ts';
 import { findWords } from '#words/calculations/find-words.ts';
 import { type Choosable, FindAmong } from './find-among.tsx';
@@ -13,7 +13,7 @@ const ALL: readonly Choosable[] = Object.values(calculationUses).flatMap(({ stag
   Object.entries(of).map(([id, also]) => ({
     id,
     group: stage,
-    name: CALCULATION_NAMES[id] ?? id,
+    name: calculationName(id) ?? id,
     also,
   })),
 );

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { CALCULATION_NAMES } from '#words/calculations/calculation-names.ts';
+import { calculationName } from '#words/calculations/calculation-names.ts';
 import { hairlineWords } from '#words/tape/hairline-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { heldOf, type Paged } from '../../calculation/page.ts';
@@ -78,10 +78,10 @@ async function whyUnused(name: string): Promise<string> {
 /** The calculations a field of which was asking for a tape when they were last seen. */
 function asking(last: Last): string[] {
   return Object.keys(last).filter(
-    (id) => id in CALCULATION_NAMES && /(^|&)taped=/.test(last[id] ?? ''),
+    (id) => calculationName(id) !== undefined && /(^|&)taped=/.test(last[id] ?? ''),
   );
 }
 
 function nameOf(id: string): string {
-  return CALCULATION_NAMES[id] ?? id;
+  return calculationName(id) ?? id;
 }

@@ -1,10 +1,11 @@
 import type { ButtonholeQuote } from '../../../sewing/sources/buttonholes.ts';
 import { buttonholeQuotes } from '../published/published-buttonhole-words.ts';
 import { quoted } from '../published/published-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 /** A buttonhole for a button. */
 export const buttonholeWords = {
-  title: 'Buttonhole',
+  title: CALCULATION_NAMES.buttonhole,
   labels: {
     diameter: 'Button across',
     thickness: 'Button thick',

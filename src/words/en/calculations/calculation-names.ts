@@ -1,5 +1,8 @@
-/** What each calculation is called. */
-export const CALCULATION_NAMES: Readonly<Record<string, string>> = {
+/**
+ * What each calculation is called: on its own page too, unless that says more. One that is on the list
+ * and not here, or here and not on the list, doesn't compile.
+ */
+export const CALCULATION_NAMES = {
   convert: 'Inches and centimetres',
   fit: 'Fit: ease and girth',
   opening: 'Does it pass: head, hand, hips',
@@ -16,8 +19,16 @@ export const CALCULATION_NAMES: Readonly<Record<string, string>> = {
   corner: 'Mitred corner',
   closures: 'Closures',
   buttonhole: 'Buttonhole',
-  edging: 'Edging strip',
+  edging: 'Edging strips',
   centre: 'Centre by counting',
   lacing: 'Lacing',
   crossing: 'Crossing strips',
 };
+
+/** The calculations there are, by their addresses. */
+export type CalculationId = keyof typeof CALCULATION_NAMES;
+
+/** What is called so; undefined of an address that is no calculation's. */
+export function calculationName(id: string): string | undefined {
+  return Object.hasOwn(CALCULATION_NAMES, id) ? CALCULATION_NAMES[id as CalculationId] : undefined;
+}

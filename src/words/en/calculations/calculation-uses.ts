@@ -1,6 +1,8 @@
+import type { CalculationId } from './calculation-names.ts';
+
 /** The stages of the work, with the calculations that stand there and plain words each may be looked for by. */
 export const calculationUses: Readonly<
-  Record<string, { stage: string; of: Readonly<Record<string, string>> }>
+  Record<string, { stage: string; of: Readonly<Partial<Record<CalculationId, string>>> }>
 > = {
   measure: {
     stage: 'Measure',

@@ -1,9 +1,10 @@
 import type { HolePlace } from '../../../sewing/hole-place.ts';
 import { holeWords } from '../common/hole-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 /** Finding the middle of a row by counting its holes. */
 export const centreWords = {
-  title: 'Centre by counting',
+  title: CALCULATION_NAMES.centre,
   labels: {
     count: 'Holes counted',
     other: 'From the other end',

@@ -1,6 +1,7 @@
 import type { HookQuote } from '../../../sewing/sources/hooks.ts';
 import { hookQuotes } from '../published/published-hook-words.ts';
 import { quoted } from '../published/published-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 interface Named {
   one: string;
@@ -42,7 +43,7 @@ const items: Readonly<Record<'hook' | 'button' | 'snap' | 'tie', Named>> = {
 
 /** Closures along an opening. */
 export const closuresWords = {
-  title: 'Closures',
+  title: CALCULATION_NAMES.closures,
   buttonhole: 'Buttonhole for a button',
   parts: 'Halves, quarters, eighths',
   labels,

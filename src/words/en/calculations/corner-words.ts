@@ -1,9 +1,10 @@
 import type { MitreQuote } from '../../../sewing/sources/mitres.ts';
 import { mitreQuotes } from '../published/published-mitre-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 /** A mitred corner of two hems. */
 export const cornerWords = {
-  title: 'Mitred corner',
+  title: CALCULATION_NAMES.corner,
   labels: {
     depth: 'Depth at the bottom',
     side: 'Depth at the side',

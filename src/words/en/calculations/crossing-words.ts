@@ -1,11 +1,12 @@
 import { markWords } from '../common/mark-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 const ways = ['away from its hole 1', 'towards its hole 1'];
 const back = ['towards it', 'away from it'];
 
 /** Two strips of holes laid across each other. */
 export const crossingWords = {
-  title: 'Crossing strips',
+  title: CALCULATION_NAMES.crossing,
   labels: {
     angle: 'Angle between them',
     hole: 'Punch, across',

@@ -1,4 +1,5 @@
 import type { EasePlace } from '../../../sewing/ease.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 const of: Readonly<Record<EasePlace, string>> = {
   bust: 'Bodice, bust',
@@ -15,7 +16,7 @@ const of: Readonly<Record<EasePlace, string>> = {
 
 /** Ease: finished girth from the body, and from the pieces back. */
 export const fitWords = {
-  title: 'Fit: ease and girth',
+  title: CALCULATION_NAMES.fit,
   labels: {
     body: 'Body, all round',
     of: 'Where',

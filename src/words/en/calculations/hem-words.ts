@@ -3,6 +3,7 @@ import { clothEaseWords } from '../common/cloth-ease-words.ts';
 import { turnedWords } from '../common/turned-words.ts';
 import { hemQuotes } from '../published/published-hem-words.ts';
 import { quoted } from '../published/published-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 const labels = {
   depth: 'Depth, finished',
@@ -29,7 +30,7 @@ const labels = {
 
 /** A hem: what is turned up, pressed and stitched. */
 export const hemWords = {
-  title: 'Hem',
+  title: CALCULATION_NAMES.hem,
   faced: 'Face it instead',
   corner: 'Vent or corner',
   labels,

@@ -1,6 +1,7 @@
 import type { MatchQuote } from '../../../sewing/sources/matching.ts';
 import { matchQuotes } from '../published/published-match-words.ts';
 import { quoted } from '../published/published-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 /** Each edge by what is matched: its field, and how it is called in a sentence. */
 interface Edge {
@@ -28,7 +29,7 @@ const other: Readonly<Record<keyof typeof here, Edge>> = {
 
 /** Two edges matched from notch to notch. */
 export const matchWords = {
-  title: 'Matching two edges',
+  title: CALCULATION_NAMES.match,
   labels: {
     here: here.any.label,
     other: other.any.label,

@@ -1,10 +1,11 @@
 import type { PieceQuote } from '../../../sewing/sources/pieces.ts';
 import { pieceQuotes } from '../published/published-piece-words.ts';
 import { quoted } from '../published/published-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 /** A piece of a garment: its finished size, what its edges take, what is cut. */
 export const pieceWords = {
-  title: 'Piece to cut',
+  title: CALCULATION_NAMES.piece,
   labels: {
     width: 'Finished width',
     length: 'Finished length',

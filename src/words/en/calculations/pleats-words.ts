@@ -1,6 +1,7 @@
 import type { PleatQuote } from '../../../sewing/sources/pleats.ts';
 import { pleatQuotes } from '../published/published-pleat-words.ts';
 import { quoted } from '../published/published-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 /** What is pleated, in a sentence. */
 const kinds = { knife: 'Knife', box: 'Box', inverted: 'Inverted' };
@@ -14,7 +15,7 @@ const folding: Readonly<Record<keyof typeof kinds, string>> = {
 
 /** Pleats over a finished width. */
 export const pleatsWords = {
-  title: 'Pleats',
+  title: CALCULATION_NAMES.pleats,
   labels: {
     finished: 'Finished width',
     kind: 'Pleats',

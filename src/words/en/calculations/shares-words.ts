@@ -1,6 +1,7 @@
 import type { ShareQuote } from '../../../sewing/sources/shares.ts';
 import { shareQuotes } from '../published/published-share-words.ts';
 import { quoted } from '../published/published-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 /** A place that takes a share: one of it in a sentence, several of it, and what is asked. */
 interface Place {
@@ -22,7 +23,7 @@ const places = {
 
 /** A change of girth or length shared over seams, darts and lines. */
 export const sharesWords = {
-  title: 'Sharing a change',
+  title: CALCULATION_NAMES.shares,
   labels: {
     what: 'What changes',
     change: 'By, in all',

@@ -1,5 +1,6 @@
 import type { SizeQuote } from '../../../sewing/sources/sizes.ts';
 import { sizeQuotes } from '../published/published-size-words.ts';
+import { CALCULATION_NAMES } from './calculation-names.ts';
 
 interface Size {
   us: number;
@@ -8,7 +9,7 @@ interface Size {
 
 /** Stitches, buttons and needles. */
 export const sizesWords = {
-  title: 'Stitches, buttons, needles',
+  title: CALCULATION_NAMES.sizes,
   what: { stitch: 'Stitch', button: 'Button', needle: 'Needle size' },
   labels: {
     what: 'What',

@@ -1,6 +1,8 @@
+import { CALCULATION_NAMES } from './calculation-names.ts';
+
 /** Room at the hip, and the vent it takes. */
 export const ventWords = {
-  title: 'Room at the hip, vent',
+  title: CALCULATION_NAMES.vent,
   labels: {
     hip: 'Hip, round',
     ease: 'Ease wanted',
