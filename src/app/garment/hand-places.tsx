@@ -1,3 +1,4 @@
+import { useLoaded } from '../../controls/use-loaded.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { type Next, nextOf } from '../../garment/next/next.ts';
 import { homeOf, readHome } from '../../garment/record/home.ts';
@@ -20,6 +21,7 @@ const loadOrder = () => import('./order-place.tsx').then((part) => part.OrderPla
 const loadNote = () => import('./note-place.tsx').then((part) => part.NotePlace);
 const loadNoted = () => import('./noted-place.tsx').then((part) => part.NotedPlace);
 const loadMadeTo = () => import('./made-to-place.tsx').then((part) => part.MadeToPlace);
+const loadReminder = () => import('./reminder-place.tsx').then((part) => part.ReminderPlace);
 const loadDecision = () => import('./decision-place.tsx').then((part) => part.DecisionPlace);
 
 const loadMaterials = () => import('./materials-place.tsx').then((part) => part.MaterialsPlace);
@@ -80,6 +82,7 @@ function Home({ store, address, bench, id, hand, state, said, news, to }: HomePr
   const at = next.kind === 'decide' ? next.home : 'step' in next ? next.step.home : '';
   const drawing = useDrawing(state, at, bench);
   useLastHome(store, hand, state, next, bench);
+  const reminder = useLoaded(loadReminder);
   const go = (way: HomeWay) => {
     switch (way.to) {
       case 'garments':
@@ -111,7 +114,13 @@ function Home({ store, address, bench, id, hand, state, said, news, to }: HomePr
     troubleWords({ answer: state.answer, bench }, step.home, trouble);
   return (
     <GarmentHome
-      {...{ state, bench, inHand, missing, said, news, drawing, notes }}
+      {...{ state, bench, inHand, missing, said, drawing, notes }}
+      news={
+        <>
+          {news}
+          {reminder.state === 'here' && <reminder.value store={store} />}
+        </>
+      }
       waiting={hand.waiting}
       onAct={hand.act}
       onInHand={setInHand}

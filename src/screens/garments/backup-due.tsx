@@ -1,12 +1,16 @@
 import { garmentDueWords as words } from '#words/garment/garment-due-words.ts';
 import { garmentListWords as listWords } from '#words/garment/garment-list-words.ts';
+import { adopt } from '../../controls/adopt.ts';
 import type { Due } from '../../garment/backup/backup-due.ts';
+import css from './backup-due.css?inline';
 import type { GarmentDeeds } from './deeds.ts';
+
+adopt(css);
 
 interface Props extends Due {
   /** There has been a backup before. */
   ever: boolean;
-  deeds: GarmentDeeds;
+  deeds: Pick<GarmentDeeds, 'backup' | 'putOffBackup'>;
 }
 
 /** A quiet line that asks for a backup, and can be put off. */

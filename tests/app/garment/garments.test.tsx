@@ -301,6 +301,26 @@ test('a backup is asked for a week after the last one, can be put off, and says 
   expect(screen.queryByText(/since the last backup/)).toBeNull();
 });
 
+test('it is asked for where the garment is made, too: put off there, or done, it is gone', async () => {
+  await addGarment(store, newGarment('coat', 'Coat', Date.now()));
+  start('#/garments/open?g=coat');
+  await screen.findByRole('button', { name: 'Coat' });
+  expect(screen.queryByText(/^Only on this phone/)).toBeNull();
+  for (const way of ['Not now', 'Save a backup']) {
+    await store.change('last-backup', () => ({ at: Date.now() - 8 * DAY, edits: {} }));
+    await store.change('backup-put-off', () => undefined);
+    cleanup();
+    start('#/garments/open?g=coat');
+    const line = 'Only on this phone: 1 garment, 1 change in 8 days since the last backup.';
+    expect(await screen.findByText(line)).toBeTruthy();
+    await press(way);
+    await waitFor(() => expect(screen.queryByText(line)).toBeNull());
+  }
+  await waitFor(async () =>
+    expect(await store.load('last-backup')).toMatchObject({ edits: { coat: 1 } }),
+  );
+});
+
 test('records set aside are saved as they are', async () => {
   const saved: Blob[] = [];
   URL.createObjectURL = (blob) => {
