@@ -37,7 +37,7 @@ export interface MaterialTaken {
   across?: Size;
   /** One side of it lies on the fold; `across` is of the whole. */
   fold?: Condition;
-  /** The output is how wide a strip is. It is as long as its edge, which the work doesn't know. */
+  /** The output is how wide a strip is. It is as long as its edge: `along`, where the work is given that. */
   edge?: true;
   /** Where this holds nothing is taken: it is there already. */
   unless?: Condition;

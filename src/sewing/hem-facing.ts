@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { foldShare } from './hem-folds.ts';
 import { cutLengthOf, type HemInput, hemProblems, roundProblems } from './hem-input.ts';
-import { mustBePositive } from './length-checks.ts';
+import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
@@ -80,6 +80,15 @@ export function facedHem({ seam, radius, ...input }: FacingInput): Outcome<Facin
       },
     };
   });
+}
+
+/**
+ * How long a facing is cut: its edge, and a seam at either end (common practice, no source).
+ * Problems: an edge of nothing, a seam of less.
+ */
+export function facingLength(edge: Length, seam: Length): Outcome<ExactLength> {
+  const problems = [...mustBePositive('edge', edge), ...mustNotBeNegative('seam', seam)];
+  return answerUnless(problems, () => ({ ok: true, value: exactLength(edge + 2 * seam) }));
 }
 
 function facingProblems({ seam, left, radius, ...input }: FacingInput): Problem[] {

@@ -2,7 +2,7 @@ import { cleanup } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { facing } from '../../src/calculations/facing/facing.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { answer, open } from '../screens/helpers.tsx';
+import { answer, answerTo, open } from '../screens/helpers.tsx';
 
 afterEach(cleanup);
 
@@ -57,4 +57,14 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
 test.each(WRONG)('%s: the field and the mend are named', async (_, set, said) => {
   open(facing, set);
   expect(await answer()).toMatch(said);
+});
+
+// By hand: 80 and a seam of 1 at either end.
+test('with the length of its edge, how long the facing is cut, and how; of nothing there is none', () => {
+  const { lines, workings } = answerTo(facing, { edge: '80', seam: '1' });
+  expect(lines.find(({ label }) => label === 'Its edge')?.value).toMatch(/^82 cm: /);
+  expect(workings.at(-1)?.formula).toBe('80 cm + 2 × 1 cm = 82 cm.');
+  const bench = benchOf();
+  const none = facing.work({ ...facing.start(bench), edge: '0' }, bench);
+  expect(none).toMatchObject({ ok: false, faults: [{ field: 'edge' }] });
 });

@@ -8,7 +8,7 @@ import { byTape, exactly, onTape } from '../../calculation/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
 import { insideGraduation } from '../../lengths/inside-graduation.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
-import type { Facing } from '../../sewing/hem-facing.ts';
+import { type Facing, facingLength } from '../../sewing/hem-facing.ts';
 import { FACING_SEAM } from '../../sewing/sources/facings.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { FacingAsked } from './fields.ts';
@@ -39,11 +39,15 @@ function lines(input: FacingAsked, plan: Facing, bench: Bench): Line[] {
   const show = (x: ExactLength) => byTape(x, bench);
   const { kind } = input;
   const given = kind === 'bias' ? plan.gives : undefined;
+  const long = longOf(input);
   const added = exactLength(2 * plan.folds.atSeam + plan.folds.first);
   const thick = turned.thickOf(show(exactLength(Math.abs(added))), added < 0);
   const found: [string, string | undefined][] = [
     [words.deep[kind], show(plan.cutDeep)],
-    [words.long[kind], words.longOf[kind]],
+    [
+      words.long[kind],
+      long === undefined ? words.longOf[kind] : words.longNumber(show(long), words.longOf[kind]),
+    ],
     [words.gives, given === undefined ? undefined : words.givesOf(percentText(given, bench))],
     [turned.thick, input.thickness > 0 ? thick : undefined],
     [
@@ -52,6 +56,11 @@ function lines(input: FacingAsked, plan: Facing, bench: Bench): Line[] {
     ],
   ];
   return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
+}
+
+function longOf({ edge, seam }: FacingAsked): ExactLength | undefined {
+  const long = edge === undefined ? undefined : facingLength(edge, seam);
+  return long?.ok ? long.value : undefined;
 }
 
 function figures(input: FacingAsked, plan: Facing, bench: Bench) {
@@ -71,7 +80,8 @@ function figures(input: FacingAsked, plan: Facing, bench: Bench) {
 
 function workings(input: FacingAsked, plan: Facing, bench: Bench): Working[] {
   const show = (x: ExactLength) => exactly(x, bench);
-  const { seam, depth, turn, thickness, radius } = input;
+  const { seam, depth, turn, thickness, radius, edge } = input;
+  const long = longOf(input);
   const { folds, gives, cutDeep } = plan;
   const thick = thickness > 0;
   const added = [folds.atSeam, ...(turn > 0 ? [folds.first] : [])].map(show);
@@ -94,5 +104,13 @@ function workings(input: FacingAsked, plan: Facing, bench: Bench): Working[] {
     { formula: turned.sum(terms, show(cutDeep)), source: words.published(FACING_SEAM) },
     ...(thick ? [foldWorking(thickness, 0, bench), halfFoldWorking(folds.atSeam, bench)] : []),
     ...given,
+    ...(edge === undefined || long === undefined
+      ? []
+      : [
+          {
+            formula: words.longFormula(show(edge), show(seam), show(long)),
+            source: words.longSource,
+          },
+        ]),
   ];
 }

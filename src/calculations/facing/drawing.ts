@@ -13,7 +13,7 @@ import { type FacingAsked, facingFields } from './fields.ts';
 export const facingDrawing: Drawing = {
   id: 'facing',
   // Too thin to be seen, measured round the hem line, or along the piece.
-  unplaced: () => ['thickness', 'radius', 'finished', 'otherEnd', 'left'],
+  unplaced: () => ['thickness', 'radius', 'finished', 'otherEnd', 'left', 'edge'],
   draw(draft, bench) {
     const read = facingFields.read(draft, bench);
     if (!read.ok) return undefined;

@@ -1,7 +1,7 @@
 import { facingWords as words } from '#words/calculations/facing-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { facedHem } from '../../sewing/hem-facing.ts';
+import { facedHem, facingLength } from '../../sewing/hem-facing.ts';
 import { facingAnswer } from './answer.ts';
 import { facingFields } from './fields.ts';
 
@@ -15,6 +15,9 @@ export const facing: Calculation = {
     if (!read.ok) return read;
     const outcome = facedHem(read.value);
     if (!outcome.ok) return refusedFor(outcome.problems);
+    const { edge, seam } = read.value;
+    const long = edge === undefined ? undefined : facingLength(edge, seam);
+    if (long?.ok === false) return refusedFor(long.problems);
     return { ok: true, answer: facingAnswer(read.value, outcome.value, bench) };
   },
 };

@@ -17,6 +17,7 @@ export const facingFields = schema(words.labels, {
   finished,
   otherEnd: maybeLength(turned.otherEndHint, { when: given(finished) }),
   left: maybeLength(turned.notGiven, { usual: 'hemDepth' }),
+  edge: maybeLength(turned.notGiven, { usual: 'around' }),
 });
 
 /** What was read of the fields. */

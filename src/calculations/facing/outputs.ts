@@ -4,14 +4,14 @@ import { facingOutputWords as words } from '#words/outputs/facing-output-words.t
 import { given } from '../../calculation/field-spec.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import { type Facing, type FacingInput, facedHem } from '../../sewing/hem-facing.ts';
+import { type Facing, type FacingInput, facedHem, facingLength } from '../../sewing/hem-facing.ts';
 import { type FacingStands, facingAsMade } from '../../sewing/hem-facing-made.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { type FacingAsked, facingFields } from './fields.ts';
 
 const output = outputOf(facingFields);
-const { kind, radius } = facingFields.specs;
+const { kind, radius, edge } = facingFields.specs;
 
 /** What the facing takes is asked before the piece is cut: the cloth there is, is the seam's own. */
 const CUT_FIELDS = ['depth', 'seam', 'turn', 'thickness'] as const;
@@ -20,12 +20,22 @@ type Asked = Pick<FacingAsked, (typeof CUT_FIELDS)[number]> &
 
 const turnUp = { datum: 'raw-edge', stage: 'turn-up', undoable: true } as const;
 
+const facingLong = output({
+  key: 'facing-long',
+  name: words.facingLong,
+  kind: 'length',
+  reads: ['edge', 'seam'],
+  when: { field: 'edge', is: given(edge) },
+  adds: true,
+  of: ({ edge: along = ZERO, seam: atEnds }) => facingLength(along, atEnds),
+});
+
 const facingDeep = output({
   key: 'facing-deep',
   name: words.facingDeep,
   kind: 'length',
   reads: CUT_FIELDS,
-  material: { kind: 'strip', edge: true },
+  material: { kind: 'strip', edge: true, along: facingLong },
   step: {
     do: words.cut,
     datum: 'cut-end',
@@ -66,6 +76,7 @@ export const facingOutputs: Outputs = {
   rule: 1,
   fields: facingFields,
   outputs: [
+    facingLong,
     facingDeep,
     seam,
     freeEdge,

@@ -18,7 +18,8 @@ const DRAWN: Readonly<
 /** What is done with a seam allowance, on the allowance flat and on the finished seam. */
 export const seamDrawing: Drawing = {
   id: 'seam',
-  unplaced: () => [],
+  // A strip is as long as its edge: here it is seen across.
+  unplaced: () => ['edge'],
   draw(draft, bench) {
     const read = seamFields.read(draft, bench);
     return read.ok ? DRAWN[read.value.what](read.value, bench) : undefined;

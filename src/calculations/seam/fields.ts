@@ -71,6 +71,10 @@ export const seamFields = schema(words.labels, {
     usual: 'clipOpening',
   }),
   along: maybeLength(words.notGiven, { when: curve, usual: 'curveLength' }),
+  edge: maybeLength(words.notGiven, {
+    when: all(what.is('finish'), finish.is('bound')),
+    usual: 'around',
+  }),
   what,
 });
 

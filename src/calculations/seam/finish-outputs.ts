@@ -1,10 +1,12 @@
 import { cautionWords } from '#words/common/caution-words.ts';
 import { turnedWords } from '#words/common/turned-words.ts';
 import { seamOutputWords as words } from '#words/outputs/seam-output-words.ts';
+import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Comes, type Output, outputOf, type StepDatum } from '../../calculation/output.ts';
 import { type ExactLength, exactLength, length } from '../../lengths/length.ts';
-import { mapped, type Outcome } from '../../sewing/problem.ts';
+import { mustBePositive } from '../../sewing/length-checks.ts';
+import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import { type FinishPlan, finishSeam } from '../../sewing/seam-finish.ts';
 import type { Finish, Row } from '../../sewing/seam-rows.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
@@ -12,7 +14,7 @@ import { type SeamAsked, seamFields } from './fields.ts';
 import { finishInput, ROW_FIELDS, type RowsAsked } from './read.ts';
 
 const output = outputOf(seamFields);
-const { what, finish, laid } = seamFields.specs;
+const { what, finish, laid, edge } = seamFields.specs;
 
 const finishing = { field: 'what', is: what.is('finish') } as const;
 const FINISH_FIELDS = ['given', ...ROW_FIELDS] as const;
@@ -26,6 +28,18 @@ const row = (...finishes: readonly Finish[]) => ({
 const sew = { stage: 'join', undoable: true } as const;
 const cut = (datum: StepDatum) =>
   ({ datum, stage: 'join', undoable: false, caution: cautionWords.blades }) as const;
+
+/** As long as the edge that is bound. */
+const stripLong = output({
+  key: 'strip-long',
+  name: words.stripLong,
+  kind: 'length',
+  reads: ['edge'],
+  when: [...row('bound').when, { field: 'edge', is: given(edge) }],
+  adds: true,
+  of: ({ edge: along = length(0) }) =>
+    answerUnless(mustBePositive('edge', along), () => ({ ok: true, value: along })),
+});
 
 /** What the finish doesn't need of the pattern's allowance. */
 export const spareOutput = output({
@@ -112,11 +126,12 @@ export function rowOutputs(stitchLine: Output): Output[] {
         return there(planned, (rows) => made[fold.key] ?? at('fell-stitch', 'edge-stitch')(rows));
       },
     }),
+    stripLong,
     output({
       key: 'strip',
       name: words.strip,
       ...row('bound'),
-      material: { kind: 'bias', edge: true },
+      material: { kind: 'bias', edge: true, along: stripLong },
       step: { do: words.cutStrip, ...cut('cut-end'), stage: 'cut', bound: 'least' },
       of: (fields) => there(plan(fields), ({ strip }) => strip),
     }),

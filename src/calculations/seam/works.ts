@@ -1,7 +1,8 @@
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer } from '../../calculation/calculation.ts';
 import { needed } from '../../calculation/needed.ts';
-import type { Outcome } from '../../sewing/problem.ts';
+import { mustBePositive } from '../../sewing/length-checks.ts';
+import { answerUnless, type Outcome } from '../../sewing/problem.ts';
 import { changeAllowance } from '../../sewing/seam-change.ts';
 import { clipCurve } from '../../sewing/seam-clips.ts';
 import { finishSeam } from '../../sewing/seam-finish.ts';
@@ -17,7 +18,11 @@ type Working = (asked: SeamAsked, bench: Bench) => Outcome<Answer>;
 export const WORKS: Readonly<Record<SeamAsked['what'], Working>> = {
   finish: (asked, bench) => {
     const input = finishInput(needed({ given: asked.given }).given, asked);
-    return then(finishSeam(input), (plan) => finishAnswer(plan, input, bench));
+    const { edge } = asked;
+    const long = edge === undefined ? [] : mustBePositive('edge', edge);
+    return answerUnless(long, () =>
+      then(finishSeam(input), (plan) => finishAnswer(plan, input, bench)),
+    );
   },
   change: ({ given: pattern, wanted, seams }, bench) => {
     const input = needed({ pattern, wanted, seams });

@@ -78,17 +78,18 @@ function needOf(site: Site): Need | undefined {
   const { along, across } = material;
   const size = {
     own,
-    along: along && numberAt(site, along),
+    along: along && longOf(site, along),
     across: across && numberAt(site, across),
   };
   const read = [own, size.along, size.across].filter((one) => one !== undefined);
-  const numbers = [output, along, across].filter((one) => one !== undefined);
+  const numbers = [output, size.along && along, across].filter((one) => one !== undefined);
   const homes = numbers.map(({ key }) => homeOf(id, side.side, key));
   const steps = stepsOf(answer, homes);
   return {
     key: homeOf(id, '', output.key),
     home: homeOf(id, side.side, output.key),
-    ...{ work: id, side: side.side, kind: material.kind, by: measuredBy(output) },
+    ...{ work: id, side: side.side, kind: material.kind },
+    by: measuredBy(output, size.along !== undefined),
     size: sizeOf(output, size, material.fold?.(side.ask) === true),
     waits: read.flatMap((one, i) => waitsFor(site, one, numbers[i] as Keyed)),
     undecided: read.some((one) => 'most' in one && one.undecided),
@@ -97,8 +98,15 @@ function needOf(site: Site): Need | undefined {
   };
 }
 
-function measuredBy({ kind, material }: Output): Need['by'] {
-  if (material?.edge) return 'edge';
+/** How long it is; undefined of a strip whose edge's length its work isn't given. */
+function longOf(site: Site, along: Keyed): Read | undefined {
+  const read = numberAt(site, along);
+  return site.output.material?.edge && 'absent' in read ? undefined : read;
+}
+
+/** @param known how long a strip is */
+function measuredBy({ kind, material }: Output, known: boolean): Need['by'] {
+  if (material?.edge) return known ? 'piece' : 'edge';
   if (material?.across) return 'piece';
   return kind === 'count' && !material?.along ? 'count' : 'length';
 }
@@ -129,7 +137,7 @@ function sizeOf(
   if (own === undefined || missing(read.along, along) || missing(read.across, across)) {
     return undefined;
   }
-  if (material?.edge) return { count: 1, across: own, fold };
+  if (material?.edge) return { count: 1, along, across: own, fold };
   if (kind === 'count') return { count: Math.ceil(own), along, across, fold };
   return { count: 1, along: own, across, fold };
 }

@@ -4,6 +4,7 @@ import { demoGarment } from '../../../src/garment/actions/demo.ts';
 import { begin } from '../../../src/garment/actions/state.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
 import { mm } from '../../../src/lengths/length.ts';
+import { output } from '../trial/garments.ts';
 import { KNOWN } from '../trial/known.ts';
 import { doing, garment, materials, one, work } from './garments.ts';
 
@@ -171,6 +172,31 @@ describe('by length', () => {
     expect(one(sides, id)).toMatchObject({ net: cm(124.8), form: 'length', bound: false });
     const said = garment({ strip: { ...strip, sides: ['left', 'right'] } }, { [id]: cloth });
     expect(one(said, id)).toMatchObject({ net: cm(62.4), form: 'laid', bound: true });
+  });
+
+  // By hand: 80 and a seam of 1 at either end; a bound seam’s strip is as long as the seam.
+  test('a facing or a bound seam that knows how long its edge is, is as long, and nobody is asked', () => {
+    const faced = work('facing', 'depth=4&seam=1&turn=0.6&edge=80');
+    const bound = work('seam', 'what=finish&given=1.5&finish=bound&edge=120');
+    const state = garment({ faced, bound });
+    const [strip, bias] = ['strip|faced||facing-deep', 'bias|bound||strip'].map((id) =>
+      one(state, id),
+    );
+    expect(strip).toMatchObject({ net: cm(82), unsure: [] });
+    expect(bias).toMatchObject({ net: cm(120), unsure: [] });
+    // Cut from cloth as wide as is said, it is a piece of it like any other.
+    const laid = garment({ faced }, { 'strip|faced||facing-deep': { width: cm(90) } });
+    expect(one(laid, 'strip|faced||facing-deep')).toMatchObject({ form: 'laid', net: cm(82) });
+  });
+
+  test('its edge’s length taken from the garment follows it; while that waits, so does the strip', () => {
+    const front = work('piece', 'width=40&length=60&top=0&bottom=0&side=0&count=1');
+    const faced = { ...work('facing', 'depth=4&seam=1&turn=0.6'), fields: {} };
+    const fields = { ...faced.fields, edge: [output('front', 'gives-width')] };
+    const state = garment({ front, faced: { ...faced, fields } });
+    expect(one(state, 'strip|faced||facing-deep').net).toBe(cm(42));
+    const off = doing(state, { do: 'take off', work: 'front', leave: 'wait', now });
+    expect(one(off, 'strip|faced||facing-deep').unsure[0]).toMatchObject({ why: 'waits' });
   });
 
   test('a strip as long as its edge waits until that is said', () => {

@@ -17,6 +17,7 @@ export const facingWords = {
     finished: 'Finished length',
     otherEnd: turnedWords.otherEnd,
     left: 'Cloth below hem line',
+    edge: 'Length of the edge',
   },
   kind: { shaped: 'Cut to the curve', bias: 'Bias strip' },
   after: 'to leave for the seam',
@@ -29,9 +30,12 @@ export const facingWords = {
   deep: { shaped: 'Cut the facing deep', bias: 'Cut the bias strip wide' },
   long: { shaped: 'Its edge', bias: 'Its length' },
   longOf: {
-    shaped: 'the curve of the hem line, on the same grain',
+    shaped: 'the curve of the hem line, on the same grain, and a seam at each end',
     bias: 'as the hem line, and a seam at each end',
   },
+  longNumber: (long: string, how: string) => `${long}: ${how}`,
+  longFormula: (edge: string, seam: string, long: string) => `${edge} + 2 × ${seam} = ${long}.`,
+  longSource: 'Common practice, no source.',
   gives: 'Free edge has to give',
   givesOf: (percent: string) => `${percent} %: lose on an outward curve, gain on an inward one`,
   givesFormula: (depth: string, radius: string, percent: string) =>

@@ -21,6 +21,7 @@ const labels = {
   radius: 'Radius of the curve',
   opening: 'A clip may open',
   along: 'Length of the curve',
+  edge: 'Length of the edge',
 };
 
 const finishes: Readonly<Record<Finish, string>> = {

@@ -1,6 +1,7 @@
 /** What a faced hem gives, and what the hand does for it. */
 export const facingOutputWords = {
   facingDeep: 'Facing, cut deep or wide',
+  facingLong: 'Facing, cut long',
   seam: 'Facing seam',
   freeEdge: 'Free edge, turned under',
   stitch: 'Stitching, on the flat cloth',

@@ -12,6 +12,7 @@ export const seamOutputWords = {
   fold: 'Fold of the allowance',
   foldStitch: 'Stitching of the fold',
   strip: 'Bias strip, cut wide',
+  stripLong: 'Bias strip, long',
   bind: 'Strip, stitched on',
   trimOuter: 'Outer layer, trimmed to',
   trimInner: 'Inner layer, trimmed to',
