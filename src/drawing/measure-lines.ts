@@ -65,6 +65,7 @@ export const MEASURE_LINES: Readonly<Record<BodyMeasureId, TapeLine>> = {
   'neck-base-girth': round(27.6, 7, HEAD),
   'bust-girth': round(47, 15.4, TRUNK),
   'chest-girth': round(45, 15.7, TRUNK),
+  'upper-chest-girth': round(42.4, 15.4, TRUNK),
   'underbust-girth': round(54.5, 14, TRUNK),
   'waist-girth': {
     ...round(66, 12.3, TRUNK),

@@ -34,7 +34,7 @@ const each = (one: BodyMeasure): BodyMeasure => ({ ...one, sides: true });
  *
  * Reference: the names of ISO 8559:1989, as a textbook on apparel sizing lists them; the two waists of ISO
  * 8559-1:2017, from the same; EN 13402-1 for head, neck, chest and bust. Underbust is from memory of
- * EN 13402-1, the total crotch length of ISO 8559-1; heel and ankle is a measure of the ANSUR II survey.
+ * EN 13402-1, the total crotch length and the upper chest girth of ISO 8559-1; heel and ankle is a measure of the ANSUR II survey.
  */
 export const BODY_MEASURES = {
   'head-girth': girth('hair', 'en-13402'),
@@ -42,6 +42,7 @@ export const BODY_MEASURES = {
   'neck-base-girth': girth('skin'),
   'bust-girth': girth('bra', 'en-13402'),
   'chest-girth': girth('worn-beneath', 'en-13402'),
+  'upper-chest-girth': girth('worn-beneath', 'memory'),
   'underbust-girth': girth('worn-beneath', 'memory'),
   'waist-girth': girth('worn-beneath', 'iso-2017'),
   'natural-waist-girth': girth('worn-beneath', 'iso-2017'),

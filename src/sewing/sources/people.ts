@@ -41,6 +41,8 @@ export const GROWN_UPS: Quoted<Survey, PeopleQuote> = {
       height: { women: [148.3, 177.8], men: [160.2, 192.7] },
       'bust-girth': { women: [78.4, 116] },
       'chest-girth': { men: [87.3, 127.6] },
+      // Of the survey's chest, at its fullest: the end below is high for it.
+      'upper-chest-girth': { women: [78.4, 116], men: [87.3, 127.6], alike: true },
       'waist-girth': { women: [66.5, 111.5], men: [72.5, 121.4], alike: true },
       'natural-waist-girth': { women: [66.5, 111.5], men: [72.5, 121.4], alike: true },
       'hip-girth': { women: [86.7, 120.6], men: [86.2, 121.8] },

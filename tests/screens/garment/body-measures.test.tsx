@@ -46,6 +46,19 @@ const type = (number: string) => {
 const added = (state: State) =>
   Object.values(state.record.quantities as Record<string, Quantity>).slice(2);
 
+// Row 8.7: the smaller size where the bust exceeds the high bust by 2 in.
+test('the high bust is found by that name, with what it is for', async () => {
+  show();
+  await press('Add a measure');
+  const girths = await screen.findByRole('region', { name: 'Girths: round the body' });
+  fireEvent.click(within(girths).getByRole('button', { name: 'Upper chest girth' }));
+  expect(
+    screen.getByRole('img', { name: /^Drawing: Round the body close under the arms/ }),
+  ).toBeTruthy();
+  expect(screen.getByText(/^The high bust. Where the bust is 5 cm \(2 in\) more/)).toBeTruthy();
+  expect(screen.getByText(/named as in the standards, from memory/)).toBeTruthy();
+});
+
 test('a measure is chosen from its group, shown where it is taken, added and typed', async () => {
   const { state } = show();
   await press('Add a measure');

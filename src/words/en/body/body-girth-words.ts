@@ -37,6 +37,12 @@ export const girthMeasures = {
       'Round the fullest part of the chest, under the arms and over the shoulder blades, level, breathing quietly.',
     also: 'round shirt coat waistcoat man breast',
   },
+  'upper-chest-girth': {
+    name: 'Upper chest girth',
+    where: 'Round the body close under the arms and above the bust, level behind, arms down.',
+    note: 'The high bust. Where the bust is 5 cm (2 in) more than this, or over, a pattern is chosen by this, the smaller size (an extension bulletin on pattern alteration), and its front made wider.',
+    also: 'high bust above over armpit size pattern choose bodice full',
+  },
   'underbust-girth': {
     name: 'Underbust girth',
     where: 'Round the body close below the bust, level.',
