@@ -1,0 +1,23 @@
+import { faultsOf } from '../lay/check-lay.ts';
+import { problemOf } from '../lay/problem.ts';
+import type { FromLayWorker, ToLayWorker } from '../lay/protocol.ts';
+import { solve } from '../lay/solve.ts';
+
+declare const self: DedicatedWorkerGlobalScope;
+
+const tell = (message: FromLayWorker) => self.postMessage(message);
+
+self.addEventListener('message', ({ data }: MessageEvent<ToLayWorker>) => {
+  const { task, seed, seconds } = data;
+  const began = performance.now();
+  const lay = solve(problemOf(task), {
+    seed,
+    seconds,
+    elapsed: () => (performance.now() - began) / 1000,
+    // What breaks a rule is never told: the search goes on from it, but nobody cuts by it.
+    onBetter: (better) => {
+      if (faultsOf(task, better).length === 0) tell({ kind: 'better', lay: better });
+    },
+  });
+  tell({ kind: 'done', fits: lay !== undefined });
+});
