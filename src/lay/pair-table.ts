@@ -1,6 +1,5 @@
-import type { Kind } from './problem.ts';
 import { type Grid, gridOf, noFitRegion, type Region } from './region.ts';
-import type { Shape } from './shapes.ts';
+import type { Kind, Shape } from './shapes.ts';
 
 /**
  * The regions of all pairs of shapes in a few long arrays, so that the search touches no object.

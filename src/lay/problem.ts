@@ -1,17 +1,7 @@
 import { boxOf, centred, type Outline } from './outline.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
-import { areaOf, type Shape, shapesOf } from './shapes.ts';
+import { areaOf, type Kind, type Shape, shapesOf } from './shapes.ts';
 import type { LayTask, Repeat } from './task.ts';
-
-/** Pieces of one outline, or a flaw of the cloth. */
-export interface Kind {
-  id: string;
-  area: number;
-  /** The ways it may lie, by their place among all shapes. */
-  shapes: readonly number[];
-  onFold: boolean;
-  isFlaw: boolean;
-}
 
 /** What stays where it is. */
 export interface Fixed {

@@ -31,7 +31,7 @@ export interface Grid {
 /** Where a cell lies: all within, on the outline, or all outside but nearer than the gap. */
 export const WITHIN = 0;
 export const ON_OUTLINE = 1;
-export const NEAR = 2;
+const NEAR = 2;
 
 /** Cells along the longer side of a region. */
 const FINENESS = 32;

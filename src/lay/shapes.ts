@@ -11,6 +11,16 @@ import {
 } from './outline.ts';
 import type { LayPiece } from './task.ts';
 
+/** Pieces of one outline, or a flaw of the cloth. */
+export interface Kind {
+  id: string;
+  area: number;
+  /** The ways it may lie, by their place among all shapes. */
+  shapes: readonly number[];
+  onFold: boolean;
+  isFlaw: boolean;
+}
+
 /** A piece in one of the ways it may be turned, with the middle of its box at 0. */
 export interface Shape {
   kind: number;
@@ -23,7 +33,7 @@ export interface Shape {
 }
 
 /** The outline of a piece as it lies when turned, with the middle of its box at 0. */
-export function asTurned(piece: Pick<LayPiece, 'outline' | 'onFold'>, turn: number): Outline {
+function asTurned(piece: Pick<LayPiece, 'outline' | 'onFold'>, turn: number): Outline {
   const outline = centred(tidied(piece.outline));
   if (!piece.onFold || turn === 0) return turned(outline, turn);
   // What lies on the fold is its own mirror image once opened: end for end its fold edge stays.
