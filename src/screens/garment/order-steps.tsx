@@ -1,9 +1,10 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { garmentOrderWords as words } from '#words/garment/garment-order-words.ts';
 import { isMade } from '../../garment/next/next.ts';
 import type { WorkLine } from '../../garment/next/work-lines.ts';
 import { homeOf } from '../../garment/record/home.ts';
 import type { GarmentStep } from '../../garment/work-out/told.ts';
+import { movesOf, type StepMove } from './order-moves.ts';
 import type { OrderProps } from './order-props.ts';
 import { stepWords } from './say.ts';
 
@@ -46,16 +47,21 @@ type LineProps = Props & { step: GarmentStep; isOpen: boolean; onOpen: () => voi
 
 function StepLine(props: LineProps) {
   const { state, step, isOpen, onOpen } = props;
+  const line = useRef<HTMLButtonElement>(null);
+  const place = state.answer.steps.findIndex(({ home }) => home === step.home) + 1;
+  const own = words.stages[step.step.stage];
+  const stage = step.stage === step.step.stage ? own : words.among(own, words.stages[step.stage]);
   return (
     <>
-      <button type="button" class="step" aria-expanded={isOpen} onClick={onOpen}>
-        <span>{stepWords(state.answer, step)}</span>
+      <button type="button" class="step" aria-expanded={isOpen} ref={line} onClick={onOpen}>
+        <span>{words.nth(place, stepWords(state.answer, step))}</span>
         <small>
-          {words.stages[step.step.stage]} · {stateSaid(props)}
+          {stage} · {stateSaid(props)}
         </small>
       </button>
       {isOpen && (
         <div class="deeds">
+          <StepMoves {...props} onGone={() => line.current?.focus()} />
           {deedsFor(props).map(([face, press]) => (
             <button type="button" class="plain" key={face} onClick={press}>
               {face}
@@ -63,6 +69,37 @@ function StepLine(props: LineProps) {
           ))}
         </div>
       )}
+    </>
+  );
+}
+
+/** Brings the step before, or after, those of other works; each press says where it is then. */
+function StepMoves({ state, step, onAct, onGone }: LineProps & { onGone: () => void }) {
+  const [done, setDone] = useState<StepMove>();
+  const moves = movesOf(state, step);
+  const isGone = done !== undefined && !moves.some(({ key }) => key === done.key);
+  useEffect(() => {
+    // The way that was pressed is no longer there.
+    if (isGone) onGone();
+  }, [done, isGone]);
+  return (
+    <>
+      {moves.map((one) => (
+        <button
+          type="button"
+          class="plain"
+          key={one.key}
+          onClick={() => {
+            onAct(one.action);
+            setDone(one);
+          }}
+        >
+          {one.face}
+        </button>
+      ))}
+      <p class="unseen" aria-live="polite">
+        {done?.said}
+      </p>
     </>
   );
 }

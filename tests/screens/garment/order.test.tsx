@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { afterEach, expect, test } from 'vitest';
 import { act } from '../../../src/garment/actions/act.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
+import type { Garment } from '../../../src/garment/record/record.ts';
 import { MadeToIt } from '../../../src/screens/garment/made-to-it.tsx';
 import { Order } from '../../../src/screens/garment/order.tsx';
 import { benchOf } from '../../controls/helpers.ts';
@@ -25,8 +26,27 @@ const BENCH = benchOf();
 let state: State;
 const inHand: string[] = [];
 
-function Screen() {
-  const [now, set] = useState(() => begin(SKIRT, KNOWN));
+const piece = (name: string, rank: number) => ({
+  ...{ name, calculation: 'piece', rank },
+  fields: {
+    ...{ width: typed('40'), length: typed('60'), fold: typed('none'), count: typed('1') },
+    ...{ angle: typed('90'), shrinksAcross: typed('0'), shrinksAlong: typed('0') },
+  },
+});
+/** Invented: two pieces, and marks along the edges that are joined. */
+const JOINED = garmentOf({
+  works: {
+    back: piece('Back', 1),
+    front: piece('Front', 2),
+    side: {
+      ...{ name: 'Side seam', calculation: 'parts', rank: 3 },
+      fields: { length: typed('60'), into: typed('quarters'), round: typed('open') },
+    },
+  },
+});
+
+function Screen({ start = SKIRT }: { start?: Garment }) {
+  const [now, set] = useState(() => begin(start, KNOWN));
   state = now;
   return (
     <Order
@@ -63,6 +83,35 @@ test('one press moves a work; the focus goes with it, and its place is said', ()
   // Where it can go no further, the focus is at the way back.
   expect(document.activeElement?.getAttribute('aria-label')).toBe('Back hem: earlier');
   expect(state.answer.steps[0]?.home).toBe('front||first-press');
+});
+
+const steps = () =>
+  state.answer.steps
+    .map(({ home }) => home.split('|')[0])
+    .filter((id, i, all) => id !== all[i - 1]);
+
+test('a step is brought before those of another work, whatever their stage, and back', () => {
+  render(<Screen start={JOINED} />);
+  expect(steps()).toEqual(['back', 'front', 'side']);
+  expect(screen.getByRole('button', { name: /^5\. Side seam: mark/i })).toBeTruthy();
+  press(/Side seam: mark/i);
+  press('Earlier: before Front (cut)');
+  expect(steps()).toEqual(['back', 'side', 'front']);
+  expect(screen.getByText('Side seam (join) comes before Front (cut) now.')).toBeTruthy();
+  expect(
+    screen.getByRole('button', { name: /^3\. Side seam: mark.*join, now at cut/i }),
+  ).toBeTruthy();
+  // First of all, there is only the way back: the focus is at the step then.
+  press('Earlier: before Back (cut)');
+  expect(steps()).toEqual(['side', 'back', 'front']);
+  expect(screen.queryByRole('button', { name: /^Earlier:/ })).toBeNull();
+  expect(document.activeElement?.textContent).toMatch(/Side seam: mark/i);
+  press('Later: after Back (cut)');
+  expect(steps()).toEqual(['back', 'side', 'front']);
+  press('Back to where its stage has it');
+  expect(steps()).toEqual(['back', 'front', 'side']);
+  expect(state.record.works).toEqual(JOINED.works);
+  expect(screen.queryByText('Back to where its stage has it')).toBeNull();
 });
 
 test('a step is gone to, passed over and taken up again', () => {
