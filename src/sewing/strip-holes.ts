@@ -7,6 +7,7 @@ import { stripProblems } from './strip-checks.ts';
 import { cornerProblems } from './strip-corner-checks.ts';
 import { turnedRows } from './strip-corners.ts';
 import { type FittedRow, fitRow, tooMany } from './strip-fit.ts';
+import { followedHoles } from './strip-followed.ts';
 import { outlineProblems } from './strip-outline-checks.ts';
 import { betweenRows, leastPitch, rowsAcross, stretchOf } from './strip-room.ts';
 import { isOutline } from './strip-sides.ts';
@@ -30,11 +31,14 @@ export interface StripHoles {
  * the margins cross, and each side is filled. Derived here; the corner hole also
  * on a teaching page (kingsmerecrafts.info, page97).
  *
+ * The places of another strip are followed as they are: see `followedHoles`.
+ *
  * Problems: those of `stripProblems`, a length that nothing fits, more holes than
  * are counted, rows that touch at the pitch found, corners that are no places of the
  * strip. An answer has no holes that overlap or break an edge or a cut end.
  */
 export function stripHoles(input: StripInput): Outcome<StripHoles> {
+  if (input.follow) return followedHoles(input, input.follow);
   return answerUnless(stripProblems(input), () =>
     input.corners.length > 0 ? turned(input) : straight(input),
   );

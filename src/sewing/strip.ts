@@ -43,6 +43,8 @@ export interface StripInput {
    */
   corners: readonly Length[];
   angle: number;
+  /** Places of another strip's first row that this one follows, in order; then nothing of it is fitted. Only without corners. */
+  follow?: readonly ExactLength[] | undefined;
   /** Holes that are decided already, as some of them are punched. */
   kept?: Kept | undefined;
 }
@@ -59,7 +61,10 @@ export interface HoleRow {
   runs: readonly Run[];
   /** Holes of the row; one at a corner counts once. */
   count: number;
-  /** The pitch on this row: the same all along, but from side to side where there are corners. */
+  /**
+   * The pitch on this row: the same all along, but from side to side where there are corners; of
+   * one that follows another the least and the widest step.
+   */
   pitches: readonly ExactLength[];
   /** From the outer edge of the strip to the centres of the holes. */
   across: ExactLength;

@@ -80,3 +80,24 @@ test('round a corner each side has its places, and the hole in the corner counts
   );
   expect([begun.count, begun['side-2']?.length]).toEqual([48, 24]);
 });
+
+// Common practice, no source: the other front's holes lie opposite those that are punched.
+test('a strip follows the holes of another as they are punched, on a strip of its own length', () => {
+  const came = givenBy(edgingOutputs, {
+    ...{ length: '20', follow: '0.4; 1.2; 2.06; 2.8', rows: 'level', end: '3', teeth: '4' },
+    ...{ stock: '10', crossings: '5' },
+  });
+  expect(came).toMatchObject({
+    ...{ 'cut-strip': 200, holes: [4, 12, 20.6, 28], 'holes-2': [4, 12, 20.6, 28] },
+    ...{ count: 4, 'count-2': 4, 'count-all': 8, span: 24 },
+  });
+  // Never too short for a lace: the widest step.
+  expect(came.pitch).toBeCloseTo(8.6, 6);
+  const further = { length: '20', follow: '0.4; 1.2', offset: '0.1' };
+  expect(givenBy(edgingOutputs, further, { counts: { holes: 5 } }).holes).toEqual([5, 13]);
+  // Round corners each side is filled, whatever was followed before.
+  const turned = { length: '40', fit: 'fill', corners: '20', follow: '0.4; 1.2' };
+  expect(givenBy(edgingOutputs, turned)).toEqual(
+    givenBy(edgingOutputs, { length: '40', fit: 'fill', corners: '20' }),
+  );
+});

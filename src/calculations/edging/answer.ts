@@ -7,7 +7,7 @@ import type { Figure } from '../../drawing/figure.ts';
 import { stripCorner, stripPart } from '../../drawing/strip-figure.ts';
 import type { DrawnStrip } from '../../drawing/strip-places.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
-import type { StripInput } from '../../sewing/strip.ts';
+import type { HoleRow, StripInput } from '../../sewing/strip.ts';
 import type { StripHoles } from '../../sewing/strip-holes.ts';
 import { strikesOf, websOf } from '../../sewing/strip-material.ts';
 import { drawnOf } from './drawn.ts';
@@ -51,8 +51,13 @@ export function edgingAnswer(input: EdgingInput, holes: StripHoles, bench: Bench
   };
 }
 
-function sentence({ corners, rows: wanted, fit }: StripInput, holes: StripHoles, show: Show) {
+function sentence(
+  { corners, rows: wanted, fit, follow }: StripInput,
+  holes: StripHoles,
+  show: Show,
+) {
   const { rows, count } = holes;
+  if (follow) return words.followed(count, rows.length, wanted === 'staggered');
   if (corners.length > 0) {
     return words.turned(count, rows.length, wanted === 'staggered', fit === 'loop');
   }
@@ -70,7 +75,8 @@ function named(rows: StripHoles['rows'], i: number, side: number): string {
   return (rows[i]?.runs.length ?? 0) > 1 ? words.side(row, side + 1) : row;
 }
 
-function pitchLines({ pitch }: StripInput, { rows }: StripHoles, show: Show): Line[] {
+function pitchLines({ pitch, follow }: StripInput, { rows }: StripHoles, show: Show): Line[] {
+  if (follow) return rows.flatMap((row, i) => stepLine(row, named(rows, i, 0), show));
   return rows.flatMap(({ pitches, count }, i) => {
     if (count < 2) return [];
     return pitches.map((own, side) => {
@@ -80,6 +86,14 @@ function pitchLines({ pitch }: StripInput, { rows }: StripHoles, show: Show): Li
       return { label: words.pitch(named(rows, i, side)), value };
     });
   });
+}
+
+/** How far apart holes are that follow others. */
+function stepLine({ pitches }: HoleRow, row: string, show: Show): Line[] {
+  const [least, widest = least] = pitches;
+  if (least === undefined || widest === undefined) return [];
+  const [from, to] = [show(least), show(widest)];
+  return [{ label: words.pitch(row), value: from === to ? from : words.steps(from, to) }];
 }
 
 function leftLines({ fit, radius }: StripInput, { over }: StripHoles, show: Show): Line[] {

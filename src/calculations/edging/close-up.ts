@@ -106,8 +106,13 @@ export function besideHole(
     lengthAt(across(clear, strip.width), width, given('width'), bench),
     lengthAt(across(first, line), margin, given('margin'), bench),
     lengthAt(along(first - half, first + half), hole, given('hole'), bench),
-    lengthAt(along(first, first + way * strip.pitch), pitch, given('pitch'), bench),
-    ...pitchesFound(pitch, rows, close, bench),
+    // Holes that follow others are each so far from the next as there.
+    ...(pitch === undefined
+      ? []
+      : [
+          lengthAt(along(first, first + way * strip.pitch), pitch, given('pitch'), bench),
+          ...pitchesFound(pitch, rows, close, bench),
+        ]),
     ...(end === undefined || corners.length > 0
       ? []
       : [lengthAt(along(0, toMm(end)), end, given('end'), bench)]),

@@ -12,7 +12,8 @@ import { wholeLines, wholeOf } from './whole.ts';
 /** The strip near its cut end, or at its first corner, and under it the whole of it, as wide. */
 export const edgingDrawing: Drawing = {
   id: 'edging',
-  unplaced: () => [],
+  // What is followed is a list.
+  unplaced: () => ['follow', 'offset'],
   draw(draft, bench) {
     const read = edgingFields.read(draft, bench);
     if (!read.ok) return undefined;

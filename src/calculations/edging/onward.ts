@@ -16,9 +16,10 @@ import { stripOf } from './strip.ts';
 function worked(draft: Draft, bench: Bench) {
   const read = edgingFields.read(draft, bench);
   if (!read.ok) return undefined;
-  const outcome = stripHoles(stripOf(read.value));
+  const strip = stripOf(read.value);
+  const outcome = stripHoles(strip);
   const [row, second] = outcome.ok ? outcome.value.rows : [];
-  return row && { fit: read.value.fit, row, second };
+  return row && { fit: strip.fit, row, second };
 }
 
 /** A pitch so fine that times as many holes as there may be it is still the row's length. */
@@ -47,7 +48,9 @@ export function toCentre(draft: Draft, bench: Bench): Draft | undefined {
 export function toCrossing(draft: Draft): Draft {
   const ask = edgingFields.asks(draft);
   const { specs } = edgingFields;
-  const [width, pitch, margin] = [ask(specs.width), ask(specs.pitch), ask(specs.margin)];
+  const [width, margin] = [ask(specs.width), ask(specs.margin)];
+  // Holes that follow others have no one pitch.
+  const pitch = edgingFields.asksFor('pitch', ask) ? ask(specs.pitch) : '';
   const rows = ask(specs.rows);
   const typed: Typed<typeof crossingWords.labels> = {
     width,

@@ -59,7 +59,7 @@ export const cutStrip = output({
 });
 
 const placed = { kind: 'run', reads: STRIP_FIELDS, bentBy: [cutStrip] } as const;
-const decides = ['pitch', 'fit', 'end'] as const;
+const decides = ['pitch', 'fit', 'end', 'follow'] as const;
 
 /** The first row of a strip without corners. */
 export const holes = output({

@@ -1,5 +1,7 @@
 import { needed } from '../../calculation/needed.ts';
+import { placesOf } from '../../sewing/followed-places.ts';
 import type { StripInput } from '../../sewing/strip.ts';
+import { widestOf } from '../../sewing/strip-followed.ts';
 import type { EdgingAsked } from './fields.ts';
 
 /** A strip, its iron and its pieces. */
@@ -24,12 +26,18 @@ export const STRIP_FIELDS = [
   'corners',
   'angle',
   'radius',
+  'follow',
+  'offset',
 ] as const satisfies readonly (keyof EdgingAsked)[];
 
 export type StripAsked = Pick<EdgingAsked, (typeof STRIP_FIELDS)[number]>;
 
 /** The strip that is asked for. */
-export function stripOf(asked: StripAsked): StripInput {
+export function stripOf({ follow, offset, ...asked }: StripAsked): StripInput {
   const { angle } = asked.corners.length > 0 ? needed({ angle: asked.angle }) : { angle: SQUARE };
-  return { ...asked, angle };
+  if (!follow) return { ...asked, ...needed({ pitch: asked.pitch }), angle };
+  const places = placesOf(follow, offset);
+  const pitch = widestOf(places, asked.length);
+  // Its holes are where they are: nothing is fitted.
+  return { ...asked, angle, pitch, fit: 'split', middle: 'any', end: undefined, follow: places };
 }

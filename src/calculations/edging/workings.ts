@@ -18,6 +18,7 @@ export function workingsOf(strip: StripInput, holes: StripHoles, bench: Bench): 
 }
 
 function formulaOf(strip: StripInput, { rows }: StripHoles, bench: Bench): string | undefined {
+  if (strip.follow) return undefined;
   const [row] = rows;
   const [run] = row?.runs ?? [];
   if (!row || !run || run.marks.length < 2) return undefined;

@@ -139,7 +139,7 @@ function waitsFor(key: string, field: string, result: Result | undefined): Nothi
 
 function put({ value, plusMinus, reading }: PutNumber): Here {
   const sure = typeof value === 'number' && plusMinus > 0;
-  const ends = sure ? { [`p:${reading}`]: [value - plusMinus, value + plusMinus] as const } : {};
+  const ends = sure ? { [reading]: [value - plusMinus, value + plusMinus] as const } : {};
   return { ok: true, value, ends, state: 'planned' };
 }
 

@@ -5,6 +5,7 @@ import type { Refused } from '../../garment/actions/state.ts';
 import { BeforeAfter } from './before-after.tsx';
 import { DrawingRoom } from './drawing-room.tsx';
 import { DrawnWork } from './drawn-work.tsx';
+import { endsSaid } from './ends-said.ts';
 import { numberName, workName } from './names.ts';
 import { refusedSaid, slotName } from './refused-words.ts';
 import type { WorkInHand } from './use-work.ts';
@@ -52,7 +53,12 @@ export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
           // It is said of the plan: once something is made, the numbers speak for themselves.
           sentence={made === 0 ? asPlanned?.sentence : undefined}
           lacks={lacks && { ...lacks, id: LACKS_ID, soft: pending || lacks.soft }}
-          warnings={[...conflicts.map(({ said }) => said), ...(asPlanned?.warnings ?? [])]}
+          warnings={[
+            ...conflicts.map(({ said }) => said),
+            // What is being typed never alarms.
+            ...(pending ? [] : endsSaid(telling, gives)),
+            ...(asPlanned?.warnings ?? []),
+          ]}
         />
         {onDecide &&
           conflicts.map(({ home }) => (

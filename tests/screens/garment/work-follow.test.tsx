@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
 import { homeOf } from '../../../src/garment/record/home.ts';
-import { output, typed } from '../../garment/trial/garments.ts';
+import { garmentOf, output, typed } from '../../garment/trial/garments.ts';
 import { openIn, skirt } from './work-hand.tsx';
 
 afterEach(cleanup);
@@ -108,3 +108,69 @@ test('reading a tape is asked for the field in hand, on the side that is open', 
   fireEvent.click(screen.getByRole('button', { name: 'Read it' }));
   expect(read).toHaveBeenCalledWith({ work: 'buttons', field: 'opening' });
 });
+
+/** Invented: two strips that are laced together, and two edges that are sewn together. */
+const laced = garmentOf({
+  works: {
+    first: {
+      ...{ name: 'First strip', calculation: 'edging', rank: 1 },
+      fields: {
+        ...{ length: typed('20'), pitch: typed('0.8'), rows: typed('one'), fit: typed('fill') },
+        ...{ middle: typed('any'), width: typed('2'), margin: typed('0.5'), hole: typed('0.2') },
+        end: typed('0.4'),
+      },
+    },
+    second: {
+      ...{ name: 'Second strip', calculation: 'edging', rank: 2 },
+      fields: {
+        ...{ length: typed('22'), pitch: typed('1'), rows: typed('one'), fit: typed('fill') },
+        ...{ middle: typed('any'), width: typed('2'), margin: typed('0.5'), hole: typed('0.2') },
+      },
+    },
+    skirt: {
+      ...{ name: 'Skirt', calculation: 'parts', rank: 3 },
+      fields: { length: typed('96'), into: typed('quarters'), round: typed('closed') },
+    },
+    band: {
+      ...{ name: 'Band', calculation: 'parts', rank: 4 },
+      fields: { length: typed('96'), other: typed('72'), into: typed('halves') },
+    },
+  },
+});
+
+test.each([
+  ['second', 'Follows the holes', /^First strip · /, homeOf('first', '', 'holes'), 'holes'],
+  ['band', 'Follows the marks', /^Skirt · /, homeOf('skirt', '', 'marks'), 'marks'],
+] as const)(
+  '%s follows a row as it is made, by one press',
+  async (work, label, offered, from, key) => {
+    const held = await openIn(laced, work);
+    const placesAt = (home: string) => {
+      const row = held.state.answer.values.get(home);
+      return row?.ok && typeof row.value === 'object'
+        ? row.value.marks.map(({ at }) => at / CM)
+        : [];
+    };
+    const own = homeOf(work, '', key);
+    if (screen.queryByLabelText(new RegExp(`^${label}`), { selector: 'input' }) === null) {
+      fireEvent.click(screen.getByRole('button', { name: 'More' }));
+    }
+    fireEvent.focus(field(label));
+    fireEvent.click(screen.getByRole('button', { name: 'From the garment' }));
+    fireEvent.click((await screen.findAllByRole('button', { name: offered }))[0] as HTMLElement);
+    expect(placesAt(own)).toEqual(placesAt(from));
+    // The second is made 2 mm off: there, too.
+    for (const rank of [0, 1]) {
+      const press = { do: 'make', home: from, id: `m${rank}`, tape: 8000, now: 1 } as const;
+      const off = Math.round(((placesAt(from)[rank] ?? 0) + 0.2) * CM);
+      held.act(rank === 1 ? { ...press, measured: off } : press);
+    }
+    held.act({ do: 'decide', home: from, way: 'spread', now: 2 });
+    expect(placesAt(own)).toEqual(placesAt(from));
+    expect(held.state.answer.nodes.get(own)).toMatchObject({ form: 'plan' });
+    // Its own even spacing isn't asked for any more.
+    expect(
+      screen.queryByLabelText(/^(Hole to hole|How many parts)/, { selector: 'input' }),
+    ).toBeNull();
+  },
+);

@@ -38,6 +38,8 @@ export const edgingWords = {
     teeth: 'Teeth of the iron',
     stock: 'To join from pieces of',
     crossings: 'Crossed at',
+    follow: 'Follows the holes',
+    offset: 'Further on by',
   },
   fit: {
     split: 'Kept, ends alike',
@@ -52,6 +54,15 @@ export const edgingWords = {
   halfPitch: 'half the pitch',
   straight: 'straight',
   none: 'none',
+  samePlaces: 'nothing',
+  followed: (count: number, rows: number, staggered: boolean) => {
+    const first = `${rows === 1 ? 'Each hole lies' : 'Each hole of the first row lies'} where the one it follows does, measured from the cut end`;
+    const second = staggered
+      ? 'those of the second midway between them'
+      : 'the second row is level';
+    return `${count} ${holes(count)}. ${first}${rows === 1 ? '' : `; ${second}`}.`;
+  },
+  steps: (least: string, widest: string) => `${least} to ${widest}`,
   holes,
   hole: 'Hole',
   row: (row: number, rows: number) => (rows === 1 ? 'Holes' : `Row ${row}`),

@@ -22,6 +22,10 @@ export const garmentWorkWords = {
   waiting: 'waits',
   marks: (count: number) => `${count} ${count === 1 ? 'mark' : 'marks'}`,
   rowMade: 'Made',
+  /** @param other undefined where there is no answer at that end */
+  atEnd: (name: string, now: number, other: number | undefined, reading: string, more: boolean) =>
+    `${name}: ${now} as read; ${other ?? 'no answer'} if ${reading} is at the ${more ? 'upper' : 'lower'} end of its ±.`,
+  otherReadings: 'what was measured elsewhere',
   rowBefore: 'Made before the app knew',
   rowToCome: 'To come',
   andMore: (count: number) => `and ${count} more`,
