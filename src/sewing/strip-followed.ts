@@ -3,9 +3,8 @@ import { NOISE, placeProblems } from './followed-places.ts';
 import { middleOf } from './hole-place.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import type { Mark } from './run.ts';
-import { type HoleRow, MOST_HOLES, type StripInput } from './strip.ts';
+import { type HoleRow, MOST_HOLES, type StripHoles, type StripInput } from './strip.ts';
 import { stripProblems } from './strip-checks.ts';
-import type { StripHoles } from './strip-holes.ts';
 import { betweenRows, halfHole, rowsAcross, stretchOf, touchingPitch } from './strip-room.ts';
 
 /**

@@ -2,7 +2,7 @@ import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/len
 import { middleOf } from './hole-place.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import type { Mark } from './run.ts';
-import { type HoleRow, MOST_HOLES, type StripInput } from './strip.ts';
+import { type HoleRow, MOST_HOLES, type StripHoles, type StripInput } from './strip.ts';
 import { stripProblems } from './strip-checks.ts';
 import { cornerProblems } from './strip-corner-checks.ts';
 import { turnedRows } from './strip-corners.ts';
@@ -11,15 +11,6 @@ import { followedHoles } from './strip-followed.ts';
 import { outlineProblems } from './strip-outline-checks.ts';
 import { betweenRows, leastPitch, rowsAcross, stretchOf } from './strip-room.ts';
 import { isOutline } from './strip-sides.ts';
-
-/** The holes of a strip. */
-export interface StripHoles {
-  rows: readonly HoleRow[];
-  /** Holes in all. */
-  count: number;
-  /** What the pitch wanted leaves over at each end beyond the end asked for; nothing where it is filled. */
-  over: { start: ExactLength; end: ExactLength };
-}
 
 /**
  * The holes along a strip, in one row or two.

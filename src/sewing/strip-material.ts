@@ -1,6 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import type { HoleRow, StripInput } from './strip.ts';
-import type { StripHoles } from './strip-holes.ts';
+import type { HoleRow, StripHoles, StripInput } from './strip.ts';
 import { apart, betweenRows, stretchOf, thirdSide, toCut } from './strip-room.ts';
 import { isOutline } from './strip-sides.ts';
 

@@ -73,3 +73,12 @@ export interface HoleRow {
   /** Where the middle of the row is; undefined where there are corners. */
   middle: HolePlace | undefined;
 }
+
+/** The holes of a strip. */
+export interface StripHoles {
+  rows: readonly HoleRow[];
+  /** Holes in all. */
+  count: number;
+  /** What the pitch wanted leaves over at each end beyond the end asked for; nothing where it is filled. */
+  over: { start: ExactLength; end: ExactLength };
+}

@@ -1,8 +1,7 @@
 import type { DrawnStrip } from '../../drawing/strip-places.ts';
 import { toMm } from '../../lengths/length.ts';
 import type { Run } from '../../sewing/run.ts';
-import type { StripInput } from '../../sewing/strip.ts';
-import type { StripHoles } from '../../sewing/strip-holes.ts';
+import type { StripHoles, StripInput } from '../../sewing/strip.ts';
 
 /**
  * A strip as it is drawn.

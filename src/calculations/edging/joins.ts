@@ -2,7 +2,7 @@ import { edgingWords as words } from '#words/calculations/edging-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { onTape } from '../../calculation/tape-text.ts';
-import type { StripHoles } from '../../sewing/strip-holes.ts';
+import type { StripHoles } from '../../sewing/strip.ts';
 import { stripJoins } from '../../sewing/strip-joined.ts';
 import type { EdgingInput } from './strip.ts';
 

@@ -4,8 +4,8 @@ import type { Working } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import type { StripInput } from '../../sewing/strip.ts';
-import { type StripHoles, usualEnd } from '../../sewing/strip-holes.ts';
+import type { StripHoles, StripInput } from '../../sewing/strip.ts';
+import { usualEnd } from '../../sewing/strip-holes.ts';
 import { stretchOf } from '../../sewing/strip-room.ts';
 
 /** How the holes of the first row were got; of a bent strip along its middle line. */
