@@ -115,8 +115,9 @@ function growth({ slot, before, after }: Edit): number {
 
 /** A way round that wasn't there before. */
 function newCircle(now: Answer, before: Answer): readonly string[] | undefined {
-  for (const [key, result] of now.values) {
-    if (result.ok || result.trouble.kind !== 'circle') continue;
+  for (const key of now.nodes.keys()) {
+    const result = now.values.get(key);
+    if (!result || result.ok || result.trouble.kind !== 'circle') continue;
     const was = before.values.get(key);
     if (was?.ok !== false || was.trouble.kind !== 'circle') return result.trouble.path;
   }

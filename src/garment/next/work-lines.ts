@@ -1,7 +1,9 @@
 import type { Kind } from '../../calculation/output.ts';
-import { readHome } from '../record/home.ts';
+import { homeOf } from '../record/home.ts';
+import type { Block } from '../work-out/blocks.ts';
 import type { Value } from '../work-out/result.ts';
-import type { GarmentStep } from '../work-out/told.ts';
+import type { SeenWork } from '../work-out/seen-work.ts';
+import { type GarmentStep, inTurn } from '../work-out/told.ts';
 import type { Answer } from '../work-out/work-out.ts';
 import { isMade } from './next.ts';
 
@@ -21,35 +23,38 @@ export interface WorkLine {
   shows: { home: string; kind: Kind; value: Value; made: readonly boolean[] } | undefined;
 }
 
-/** The works that are on the garment, as lines, in their order. */
+/** Lines are as before where nothing of their work is otherwise: a garment of hundreds changes by one. */
+const linesBefore = new WeakMap<Block, WorkLine>();
+
+/** The works that are on the garment, as lines, in their order; the same object for what is the same. */
 export function workLines(answer: Answer): WorkLine[] {
-  const byWork = new Map<string, GarmentStep[]>();
-  for (const step of answer.steps) {
-    const { id } = readHome(step.home);
-    const own = byWork.get(id);
-    if (own) own.push(step);
-    else byWork.set(id, [step]);
-  }
-  const conflicts = new Set(answer.conflicts.map(({ home }) => readHome(home).id));
-  return [...answer.works].flatMap(([id, { work, outputs, sides }]): WorkLine[] => {
-    if (work.off) return [];
-    const steps = byWork.get(id) ?? [];
-    const made = steps.filter(isMade).length;
-    const begun = steps.some((step) => step.made > 0);
-    const homes = (outputs?.outputs ?? []).flatMap(({ key }) =>
-      sides.map(({ side }) => [id, side, key].join('|')),
-    );
-    const shows = shownOf(answer, steps, homes);
-    const state = steps.length > 0 && made === steps.length ? 'done' : begun ? 'begun' : 'open';
-    return [
-      {
-        ...{ id, name: work.name, steps, state },
-        conflict: conflicts.has(id),
-        waits: !shows || steps.some(({ home }) => !answer.values.get(home)?.ok),
-        shows,
-      },
-    ];
+  return [...answer.works].flatMap(([id, seen]): WorkLine[] => {
+    const block = answer.memory.blocks.get(id);
+    if (seen.work.off || !block) return [];
+    const before = linesBefore.get(block);
+    if (before) return [before];
+    const line = lineOf(answer, id, seen, block.says);
+    linesBefore.set(block, line);
+    return [line];
   });
+}
+
+function lineOf(answer: Answer, id: string, seen: SeenWork, says: Block['says']): WorkLine {
+  const { work, outputs, sides } = seen;
+  const steps = inTurn(says.steps, new Map([[id, seen]]));
+  const made = steps.filter(isMade).length;
+  const begun = steps.some((step) => step.made > 0);
+  const homes = (outputs?.outputs ?? []).flatMap(({ key }) =>
+    sides.map(({ side }) => homeOf(id, side, key)),
+  );
+  const shows = shownOf(answer, steps, homes);
+  return {
+    ...{ id, name: work.name, steps },
+    state: steps.length > 0 && made === steps.length ? 'done' : begun ? 'begun' : 'open',
+    conflict: says.conflicts.length > 0,
+    waits: !shows || steps.some(({ home }) => !answer.values.get(home)?.ok),
+    shows,
+  };
 }
 
 /** How many steps of a garment are made, of how many; a row is one. */

@@ -19,6 +19,18 @@ export function readHome(home: string): Home {
   return { id, side, key };
 }
 
+/** Homes by the work or the quantity they belong to. */
+export function byId(homes: Iterable<string>): Map<string, string[]> {
+  const all = new Map<string, string[]>();
+  for (const home of homes) {
+    const { id } = readHome(home);
+    const there = all.get(id);
+    if (there) there.push(home);
+    else all.set(id, [home]);
+  }
+  return all;
+}
+
 /** Whether this can be an id or a side: it stands in homes. */
 export function isId(read: unknown): read is string {
   return typeof read === 'string' && read !== '' && read.length <= 80 && !read.includes(BETWEEN);

@@ -1,4 +1,4 @@
-import { homeOf } from '../record/home.ts';
+import { byId, homeOf } from '../record/home.ts';
 import type { Seen, Sound } from '../record/sound.ts';
 import type { Places } from './links.ts';
 import type { Node } from './node.ts';
@@ -11,34 +11,41 @@ import { workNodes } from './work-nodes.ts';
 export interface Made {
   from: readonly unknown[];
   nodes: readonly Node[];
+  /** The works and quantities it links to, by id; also where there are none such. */
+  links: readonly string[];
 }
 
-/** By id: kept while a work, what is made of it and what it links to are the same objects. */
-export type NodesBefore = ReadonlyMap<string, Made>;
-
-/** All numbers of a garment: quantities, then works by rank, their outputs as declared. */
+/**
+ * All numbers of a garment by what they are of: quantities, then works by rank, their outputs as
+ * declared. The same objects as before while a work, what is made of it and what it links to are.
+ */
 export function nodesOf(
   sound: Sound,
   works: ReadonlyMap<string, SeenWork>,
-  before: NodesBefore | undefined,
+  before: ReadonlyMap<string, { made: Made }>,
   seen: Seen,
 ): Map<string, Made> {
   const places: Places = { quantities: sound.quantities, works };
   const all = new Map<string, Made>();
-  const facts = (home: string) => sound.facts.get(home) ?? [];
-  const keep = (id: string, from: readonly unknown[], make: () => readonly Node[]) => {
-    const was = before?.get(id);
-    const kept = was !== undefined && isSameList(was.from, from);
-    all.set(id, kept ? was : { from, nodes: make() });
+  const keep = (
+    id: string,
+    links: readonly string[],
+    own: readonly unknown[],
+    make: () => readonly Node[],
+  ) => {
+    const from = [...own, ...linkedTo(links, places)];
+    const was = before.get(id)?.made;
+    all.set(id, was && isSameList(was.from, from) ? was : { from, nodes: make(), links });
   };
   for (const [id, quantity] of sound.quantities) {
-    const own = facts(homeOf(id));
-    const from = [quantity, ...own.map(({ fact }) => fact), ...linkedTo(linksOf(quantity), places)];
-    keep(id, from, () => [quantityNode(id, quantity, own, places, seen)]);
+    const facts = sound.facts.get(homeOf(id)) ?? [];
+    const own = [quantity, ...facts.map(({ fact }) => fact)];
+    keep(id, linksOf(quantity), own, () => [quantityNode(id, quantity, facts, places, seen)]);
   }
+  const touched = byId([...sound.facts.keys(), ...sound.before.keys()]);
   for (const [id, work] of works) {
-    const from = [work, ...linkedTo(work.linked, places), ...madeFor(id, work, sound)];
-    keep(id, from, () => workNodes(id, work, sound, places));
+    const own = [work, ...(touched.has(id) ? madeFor(id, work, sound) : [])];
+    keep(id, work.linked, own, () => workNodes(id, work, sound, places));
   }
   return all;
 }
@@ -57,7 +64,7 @@ function linksOf({ parts }: { parts: unknown }): string[] {
 
 /** What is made and decided of a work, in a list to compare. */
 function madeFor(id: string, { outputs, sides }: SeenWork, sound: Sound): unknown[] {
-  if (!outputs || sound.facts.size + sound.before.size === 0) return [];
+  if (!outputs) return [];
   return sides.flatMap(({ side }) =>
     outputs.outputs.flatMap(({ key }): unknown[] => {
       const home = homeOf(id, side, key);

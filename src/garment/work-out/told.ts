@@ -54,35 +54,65 @@ export interface Told {
   steps: readonly GarmentStep[];
 }
 
+/** What is said of the numbers of one work or quantity. */
+export interface BlockTold {
+  conflicts: readonly Conflict[];
+  /** In the order they are declared. */
+  steps: readonly GarmentStep[];
+  /** Ids of the facts that stand at a number of it. */
+  stands: readonly string[];
+}
+
+type Get = (key: string) => Result | undefined;
+
+/** @param its the work they are of, if it is one */
+export function toldOf(
+  nodes: readonly Node[],
+  sound: Sound,
+  its: SeenWork | undefined,
+  get: Get,
+): BlockTold {
+  return {
+    conflicts: nodes.flatMap((node) => conflictOf(node, sound, its, get)),
+    steps: nodes.flatMap((node) => stepOf(node, sound, its, get)),
+    stands: nodes.flatMap((node) => (absence(get(node.key)) ? [] : factsOf(node))),
+  };
+}
+
 /** What the garment says beside its numbers. */
 export function told(
   sound: Sound,
   works: ReadonlyMap<string, SeenWork>,
-  nodes: readonly Node[],
-  get: (key: string) => Result | undefined,
+  blocks: ReadonlyMap<string, { says: BlockTold }>,
 ): Told {
   const troubles = [...works].flatMap(
     ([work, { work: its, state: why, unknown }]): WorkTrouble[] =>
       its.off || why === 'here' ? [] : [{ work, why, unknown }],
   );
+  const all = [...blocks.values()];
+  const steps = all.flatMap(({ says }) => says.steps);
   return {
     unsound: sound.unsound,
     troubles,
-    conflicts: nodes.flatMap((node) => conflictOf(node, sound, works, get)),
-    earlier: earlierIn(sound, nodes, get),
-    steps: stepsOf(nodes, works, get, sound.passed),
+    conflicts: all.flatMap(({ says }) => says.conflicts),
+    earlier: earlierIn(sound, new Set(all.flatMap(({ says }) => says.stands))),
+    steps: inTurn(steps, works),
   };
 }
 
-function earlierIn(
-  sound: Sound,
-  nodes: readonly Node[],
-  get: (key: string) => Result | undefined,
-): Told['earlier'] {
-  if (sound.facts.size + sound.before.size === 0) return [];
-  const stands = new Set(nodes.flatMap((node) => (absence(get(node.key)) ? [] : factsOf(node))));
-  return [...sound.facts.values(), ...[...sound.before.values()].map((one) => [one])].flatMap(
-    (all) => all.flatMap(({ id, fact }) => (stands.has(id) ? [] : [{ fact: id, home: fact.home }])),
+/** Steps in the order of the work: as the works come, unless the maker has moved some. */
+export function inTurn(
+  steps: readonly GarmentStep[],
+  works: ReadonlyMap<string, SeenWork>,
+): GarmentStep[] {
+  if ([...works.values()].some(({ work }) => work.moved)) return inWorkOrder(steps, works);
+  // Works are in order of rank, and their outputs as declared: each stage takes them as they come.
+  return STAGES.flatMap((stage) => steps.filter((one) => one.stage === stage));
+}
+
+function earlierIn({ facts, before }: Sound, stands: ReadonlySet<string>): Told['earlier'] {
+  return [...facts.values(), ...[...before.values()].map((one) => [one])].flatMap((all) =>
+    all.flatMap(({ id, fact }) => (stands.has(id) ? [] : [{ fact: id, home: fact.home }])),
   );
 }
 
@@ -94,19 +124,14 @@ function factsOf(node: Node): string[] {
     : node.facts.map(({ id }) => id);
 }
 
-function conflictOf(
-  node: Node,
-  sound: Sound,
-  works: ReadonlyMap<string, SeenWork>,
-  get: (key: string) => Result | undefined,
-): Conflict[] {
+function conflictOf(node: Node, sound: Sound, its: SeenWork | undefined, get: Get): Conflict[] {
   if (node.form === 'plan' || node.form === 'before' || !node.output) return [];
   const asked = get(askedKey(node.key));
   const found =
     node.form === 'row' ? rowConflict(node, get(node.key)) : numberConflict(node, asked, sound);
   if (!found) return [];
   const facts = node.form === 'row' ? node.facts : [node.fact];
-  const rule = works.get(node.id)?.outputs?.rule;
+  const rule = its?.outputs?.rule;
   if (facts.every(({ fact }) => fact.rule === rule)) return [found];
   const read = asked?.ok && asked.given ? readDigest(asked.given) : '';
   const only = read !== '' && facts.every(({ fact }) => fact.read === read);
@@ -142,30 +167,20 @@ function isRounded(over: number, tape: number, output: Output | undefined): bool
   return bound !== undefined && past > 0 && past < tape - NOTHING;
 }
 
-function stepsOf(
-  nodes: readonly Node[],
-  works: ReadonlyMap<string, SeenWork>,
-  get: (key: string) => Result | undefined,
-  passed: Sound['passed'],
-): GarmentStep[] {
-  const steps = nodes.flatMap((node): GarmentStep[] => {
-    const output: Output | undefined = node.output;
-    if (!output?.step || (node.form === 'plan' && node.asked)) return [];
-    const result = get(node.key);
-    if (absence(result)) return [];
-    const count = countOf(node, result);
-    // One that is made without a number is whole, however many marks it has.
-    const of = node.form === 'before' ? (count ?? 1) : count;
-    const made = node.form === 'before' ? (count ?? 1) : factsOf(node).length;
-    const ready = result?.ok === true && !(result.undecided && made !== of);
-    const rank = works.get(node.id)?.work.rank ?? 0;
-    const over = passed.has(node.key) && { passed: true as const };
-    const { stage } = output.step;
-    return [{ home: node.key, step: output.step, stage, rank, made, of, ready, ...over }];
-  });
-  if ([...works.values()].some(({ work }) => work.moved)) return inWorkOrder(steps, works);
-  // Works are in order of rank, and their outputs as declared: each stage takes them as they come.
-  return STAGES.flatMap((stage) => steps.filter((one) => one.stage === stage));
+function stepOf(node: Node, { passed }: Sound, its: SeenWork | undefined, get: Get): GarmentStep[] {
+  const output: Output | undefined = node.output;
+  if (!output?.step || (node.form === 'plan' && node.asked)) return [];
+  const result = get(node.key);
+  if (absence(result)) return [];
+  const count = countOf(node, result);
+  // One that is made without a number is whole, however many marks it has.
+  const of = node.form === 'before' ? (count ?? 1) : count;
+  const made = node.form === 'before' ? (count ?? 1) : factsOf(node).length;
+  const ready = result?.ok === true && !(result.undecided && made !== of);
+  const rank = its?.work.rank ?? 0;
+  const over = passed.has(node.key) && { passed: true as const };
+  const { stage } = output.step;
+  return [{ home: node.key, step: output.step, stage, rank, made, of, ready, ...over }];
 }
 
 function countOf({ kind }: Node, result: Result | undefined): number | undefined {

@@ -1,29 +1,18 @@
+import { byId, readHome } from '../record/home.ts';
 import type { Garment } from '../record/record.ts';
 import { type Seen, type Sound, soundOf } from '../record/sound.ts';
-import { circlesOf } from './circles.ts';
-import { evaluateBefore, evaluateFact, evaluatePlan } from './evaluate.ts';
-import { evaluateRow } from './evaluate-row.ts';
+import { type Block, type Blocks, changedIn } from './blocks.ts';
 import type { Node } from './node.ts';
-import { isAsBefore, type NodesBefore, nodesOf } from './nodes.ts';
-import { inOrder } from './order.ts';
-import { nothing, type Result } from './result.ts';
-import { same } from './same.ts';
+import { type Made, nodesOf } from './nodes.ts';
+import type { Result } from './result.ts';
+import { type Cell, Round } from './round.ts';
 import { type Known, type SeenWork, seenWork } from './seen-work.ts';
-import { type Told, told } from './told.ts';
-
-/** What a number came to, and from what. */
-interface Cell {
-  /** None where it goes round: then it is worked out from nothing. */
-  node?: Node;
-  from: readonly (Result | undefined)[];
-  result: Result;
-}
+import { type Told, told, toldOf } from './told.ts';
 
 /** What an earlier answer leaves for the next one. */
 export interface Memory {
   seen: Seen;
-  nodes: NodesBefore;
-  cells: ReadonlyMap<string, Cell>;
+  blocks: Blocks;
 }
 
 /** A garment worked out: every number by its key, and what is to be said of all. */
@@ -34,6 +23,7 @@ export interface Answer extends Told {
   sources(key: string): readonly string[];
   works: ReadonlyMap<string, SeenWork>;
   sound: Sound;
+  /** Its `blocks`: each the same object as before as long as nothing of it came out otherwise. */
   memory: Memory;
   /** How many numbers were worked out anew. */
   evaluated: number;
@@ -41,125 +31,64 @@ export interface Answer extends Told {
 
 /**
  * Works a garment out: takes any record and never throws. The same whatever is remembered; with
- * an earlier answer's memory only what reads something that changed is worked out anew, at most
+ * an earlier answer's memory only works that changed are looked at and all that read them, near or
+ * far, and of those only what reads something that came out otherwise is worked out anew, at most
  * once. No bench and no clock: no number depends on them.
  *
  * @param known what each calculation gives
  */
 export function workOut(garment: Garment, known: Known, memory?: Memory): Answer {
   const seen: Seen = memory?.seen ?? new WeakMap();
+  const before: Blocks = memory?.blocks ?? new Map();
   const sound = soundOf(garment, seen);
   const works = new Map(
     [...sound.works].map(([id, work]) => [id, seenWork(work, known, seen)] as const),
   );
-  const made = nodesOf(sound, works, memory?.nodes, seen);
-  const nodes = [...made.values()].flatMap((one) => one.nodes);
-  const { groups, sources, index } = ordered(nodes);
-  const round = new Round(nodes, sources, memory);
-  for (const group of groups) round.settle(group);
-  const get = (key: string) => round.results.get(key);
+  const made = nodesOf(sound, works, before, seen);
+  const changed = changedIn(made, before);
+  const standing = (id: string) => (changed.has(id) ? undefined : before.get(id));
+  const values = valuesOf([...made.keys()].flatMap((id) => standing(id) ?? []));
+  const open = [...made].flatMap(([id, { nodes }]) => (changed.has(id) ? nodes : []));
+  const round = new Round(open, values, ({ id, key }) => before.get(id)?.cells.get(key));
+  const passed = byId(sound.passed);
+  const blocks = new Map(
+    [...made].map(([id, one]): [string, Block] => {
+      const was = standing(id);
+      const its = (passed.get(id) ?? []).join();
+      if (was?.passed === its) return [id, was];
+      const says = toldOf(one.nodes, sound, works.get(id), (key) => values.get(key));
+      return [id, { made: one, cells: was?.cells ?? cellsOf(one, round), passed: its, says }];
+    }),
+  );
   return {
-    ...told(sound, works, nodes, get),
-    values: round.results,
-    nodes: new Map(nodes.map((node) => [node.key, node])),
-    sources: (key) => keysAt(nodes, sources[index.get(key) ?? -1]),
+    ...told(sound, works, blocks),
+    values,
+    nodes: nodesByKey(made),
+    sources: (key) => blocks.get(readHome(key).id)?.cells.get(key)?.reads ?? [],
     works,
     sound,
-    memory: { seen, nodes: made, cells: round.cells },
+    memory: { seen, blocks },
     evaluated: round.evaluated,
   };
 }
 
-const keysAt = (nodes: readonly Node[], all: readonly number[] = []) =>
-  all.flatMap((i) => nodes[i]?.key ?? []);
+function valuesOf(blocks: readonly Block[]): Map<string, Result> {
+  const values = new Map<string, Result>();
+  for (const { cells } of blocks) for (const [key, { result }] of cells) values.set(key, result);
+  return values;
+}
 
-/** Whether it stands by what was made of it, whatever becomes of what is asked. */
-const stands = (node: Node | undefined) => node?.form === 'fact' || node?.form === 'row';
-
-/** Numbers after what they read. What is made doesn't go round through what is asked of it: then it stands as it was. */
-function ordered(nodes: readonly Node[]) {
-  const index = new Map(nodes.map(({ key }, i) => [key, i]));
-  const sources = nodes.map((node) => node.sources.flatMap((key) => index.get(key) ?? []));
-  const groups = inOrder(sources);
-  const rows = groups.flatMap((group) =>
-    isRound(group, sources) ? group.filter((i) => stands(nodes[i])) : [],
+function cellsOf({ nodes }: Made, { cells }: Round): Map<string, Cell> {
+  return new Map(
+    nodes.flatMap(({ key }) => {
+      const cell = cells.get(key);
+      return cell ? [[key, cell] as const] : [];
+    }),
   );
-  if (rows.length === 0) return { groups, sources, index };
-  for (const i of rows) sources[i] = [];
-  return { groups: inOrder(sources), sources, index };
 }
 
-function isRound(group: readonly number[], sources: readonly (readonly number[])[]): boolean {
-  const [first = -1] = group;
-  return group.length > 1 || (sources[first]?.includes(first) ?? false);
-}
-
-/** One working out, number by number. */
-class Round {
-  readonly results = new Map<string, Result>();
-  readonly cells = new Map<string, Cell>();
-  evaluated = 0;
-  /** By the place of its number. */
-  private readonly found: (Result | undefined)[] = [];
-  private readonly nodes: readonly Node[];
-  private readonly sources: readonly (readonly number[])[];
-  private readonly memory: Memory | undefined;
-
-  constructor(
-    nodes: readonly Node[],
-    sources: readonly (readonly number[])[],
-    memory: Memory | undefined,
-  ) {
-    this.nodes = nodes;
-    this.sources = sources;
-    this.memory = memory;
-  }
-
-  settle(group: readonly number[]): void {
-    if (!isRound(group, this.sources)) this.one(group[0] ?? 0);
-    else {
-      for (const [i, path] of circlesOf(group, this.sources)) {
-        this.keep(i, { from: [] }, nothing({ kind: 'circle', path: keysAt(this.nodes, path) }));
-      }
-    }
-  }
-
-  private one(i: number): void {
-    const node = this.nodes[i] as Node;
-    const sources = this.sources[i] as readonly number[];
-    const was = this.memory?.cells.get(node.key);
-    if (was?.node && this.isFrom(sources, was.from) && isAsBefore(node, was.node)) {
-      this.put(i, node.key, was.node === node ? was : { ...was, node });
-      return;
-    }
-    this.evaluated += 1;
-    const from = sources.map((source) => this.found[source]);
-    this.keep(i, { node, from }, this.evaluate(node, from[0]));
-  }
-
-  private evaluate(node: Node, asked: Result | undefined): Result {
-    if (node.form === 'fact') return evaluateFact(node, asked);
-    if (node.form === 'before') return evaluateBefore(node, asked);
-    if (node.form === 'row') return evaluateRow(node, asked);
-    return evaluatePlan(node, (key) => this.results.get(key));
-  }
-
-  /** What came out the same is the same object, so that nothing behind it is worked out. */
-  private keep(i: number, made: Omit<Cell, 'result'>, now: Result): void {
-    const key = this.nodes[i]?.key ?? '';
-    const was = this.memory?.cells.get(key)?.result;
-    this.put(i, key, { ...made, result: was && same(was, now) ? was : now });
-  }
-
-  private put(i: number, key: string, cell: Cell): void {
-    this.found[i] = cell.result;
-    this.results.set(key, cell.result);
-    this.cells.set(key, cell);
-  }
-
-  private isFrom(sources: readonly number[], from: Cell['from']): boolean {
-    return (
-      from.length === sources.length && from.every((one, j) => one === this.found[sources[j] ?? -1])
-    );
-  }
+function nodesByKey(made: ReadonlyMap<string, Made>): Map<string, Node> {
+  const all = new Map<string, Node>();
+  for (const { nodes } of made.values()) for (const node of nodes) all.set(node.key, node);
+  return all;
 }
