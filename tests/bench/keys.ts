@@ -2,13 +2,14 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import type { Bench } from '../../src/calculation/bench.ts';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
-import { median, type Press, SLOWER, timePress } from './press.ts';
+import { type KeyPress, OPEN_WORKS, timeOpenWork } from './open-work.ts';
+import { median, SLOWER, timePress } from './press.ts';
 import { withApp } from './with-app.ts';
 
 /**
  * `npm run bench:keys`: how long the answer takes after each key of the pad, in every field of
- * every calculation, and after the large key for the next mark or hole, beside an empty page.
- * `ONLY=hem` for one of them.
+ * every calculation, after the large key for the next mark or hole, and in an open work of a garment
+ * of 60, beside an empty page. `ONLY=hem` for one of them, `ONLY=garment` for the open works.
  */
 const ONLY = process.env.ONLY ?? '';
 const SCREENS = Object.keys(CALCULATIONS)
@@ -19,12 +20,12 @@ const ONE_KEY = ['#/closures/follow', '#/centre/count?count=40'].filter((at) => 
 const UNITS: readonly Bench['unit'][] = ['cm', 'in'];
 const NEXT_PRESSES = 30;
 
-interface KeyPress extends Press {
-  key: string;
-}
-
 await withApp(async (browser, address) => {
   const rows = [await timeEmptyPage(browser)];
+  for (const work of 'garment'.includes(ONLY) ? OPEN_WORKS : []) {
+    const { fields, presses } = await timeOpenWork(browser, address, work);
+    rows.push(row(`garment of 60, ${work}`, 'cm', fields, presses));
+  }
   for (const unit of UNITS) {
     for (const at of SCREENS) rows.push(await timeScreen(browser, address, at, unit));
     for (const at of ONE_KEY) rows.push(await timeNext(browser, address, at, unit));
@@ -108,6 +109,8 @@ function row(
     median: median(presses.map(({ took }) => took)).toFixed(1),
     worst: worst.took.toFixed(1),
     'worst key': worst.key,
+    'main thread, median': median(presses.map(({ thread }) => thread)).toFixed(1),
+    'main thread, worst': Math.max(...presses.map(({ thread }) => thread)).toFixed(1),
     'worst after the first': Math.max(...warm.map(({ took }) => took)).toFixed(1),
   };
 }

@@ -1,4 +1,4 @@
-import type { Locator, Page } from 'playwright-core';
+import type { CDPSession, Locator, Page } from 'playwright-core';
 
 /** How much slower than this machine a phone of the middle sort is taken to be. */
 export const SLOWER = 4;
@@ -12,6 +12,8 @@ export interface Press {
   took: number;
   /** The same without the wait for the screen's next refresh, which comes 60 times a second. */
   work: number;
+  /** All that the main thread worked from then on for a tenth of a second, whatever else the machine did. */
+  thread: number;
 }
 
 /** A press that isn't answered within this has been lost, and that is a fault. */
@@ -27,8 +29,31 @@ export async function timePress(page: Page, key: Locator): Promise<Press> {
   if (!box) throw new Error('the key is not on the screen');
   // The page listens before the tap is sent, or the tap could overtake the listening.
   const watch = await page.evaluateHandle(timeToPaint, { answer: ANSWER, lost: LOST_MS });
+  const before = await threadTime(page);
   await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
-  return watch.evaluate(({ painted }) => painted);
+  const painted = await watch.evaluate((one) => one.painted);
+  return { ...painted, thread: (await threadTime(page)) - before };
+}
+
+const sessions = new WeakMap<Page, Promise<CDPSession>>();
+
+/** What the main thread has worked so far, in ms of its own time. */
+async function threadTime(page: Page): Promise<number> {
+  const session = await (sessions.get(page) ?? openSession(page));
+  const { metrics } = await session.send('Performance.getMetrics');
+  return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN);
+}
+
+function openSession(page: Page): Promise<CDPSession> {
+  const opening = page
+    .context()
+    .newCDPSession(page)
+    .then(async (session) => {
+      await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+      return session;
+    });
+  sessions.set(page, opening);
+  return opening;
 }
 
 /**
@@ -36,7 +61,7 @@ export async function timePress(page: Page, key: Locator): Promise<Press> {
  * after it; a change that comes later than that starts the wait anew.
  */
 function timeToPaint({ answer, lost }: { answer: string; lost: number }) {
-  const painted = new Promise<Press>((done, failed) => {
+  const painted = new Promise<Omit<Press, 'thread'>>((done, failed) => {
     setTimeout(() => failed(new Error('a press was not answered')), lost);
     let pressed = 0;
     let settled: ReturnType<typeof setTimeout>;

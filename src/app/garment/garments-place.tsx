@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Bench } from '../../calculation/bench.ts';
+import type { LastHome } from '../../screens/garment/last-home.tsx';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { Store } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';
+import { loadLastHome, loadOpen } from './ahead.ts';
 import { GarmentsListPlace } from './garments-list-place.tsx';
 
 interface Props {
@@ -12,7 +14,6 @@ interface Props {
   onHome: () => void;
 }
 
-const loadOpen = () => import('./open-place.tsx').then((loaded) => loaded.OpenPlace);
 const loadSheet = () => import('./sheet-place.tsx').then((loaded) => loaded.SheetPlace);
 const loadShare = () => import('./share-place.tsx').then((loaded) => loaded.SharePlace);
 const loadReceive = () => import('./receive-place.tsx').then((loaded) => loaded.ReceivePlace);
@@ -22,6 +23,7 @@ export function GarmentsPlace(props: Props) {
   const { store, address, bench } = props;
   const { mode, draft } = address.route;
   const [backup, setBackup] = useState<File>();
+  const [opening, setOpening] = useState<LastHome>();
   const { g: id = '' } = draft;
   const toList = () => address.go({ screen: 'garments', mode: '', draft: {} });
   const toOpen = () => address.go({ screen: 'garments', mode: 'open', draft: { ...draft } });
@@ -44,10 +46,13 @@ export function GarmentsPlace(props: Props) {
     }
     case 'open':
     case 'follow': {
-      const give = { store, address, bench, id, onLeave: toList };
-      return <Fetched key={draft.g} load={loadOpen} onLeave={toList} give={give} />;
+      const meanwhile = opening?.garment === id && (
+        <Fetched load={loadLastHome} give={{ last: opening }} />
+      );
+      const give = { store, address, bench, id, meanwhile, onLeave: toList };
+      return <Fetched key={draft.g} load={loadOpen} onLeave={toList} {...{ give, meanwhile }} />;
     }
     default:
-      return <GarmentsListPlace {...props} backup={backup} />;
+      return <GarmentsListPlace {...props} backup={backup} onOpening={setOpening} />;
   }
 }

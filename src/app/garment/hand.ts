@@ -27,8 +27,9 @@ export function useHand(store: Store, id: string): Hand {
   const [, look] = useState({});
   useEffect(() => {
     const deaf = holder.listen(() => look({}));
-    // It may have been read between the first look and now.
+    // It may have been read between the first look and now; or long ago, and been changed on the list since.
     look({});
+    if (holder.state()) holder.look();
     return () => void deaf();
   }, [holder]);
   return {

@@ -5,9 +5,9 @@ import type { Page, PageState } from '../../calculation/page.ts';
 import { OUTPUTS } from '../../calculations/list.ts';
 import { keepAgain, keepNew, type PageParts, partsOf } from '../../garment/actions/keep.ts';
 import { isMeasuredTwice, isThere } from '../../garment/actions/keep-asks.ts';
-import { begin, type Done, type State } from '../../garment/actions/state.ts';
+import { type Written, written } from '../../garment/actions/state.ts';
 import { tooMuchKept } from '../../garment/actions/too-much.ts';
-import { settleTyping } from '../../garment/actions/typing.ts';
+import { putTyping } from '../../garment/actions/typing.ts';
 import { newGarment } from '../../garment/record/new-garment.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import { typingOf } from '../../garment/record/typing-of.ts';
@@ -50,51 +50,55 @@ export async function keepOn(store: Store, keeping: Keeping): Promise<PageState>
   const mark = bench.decimalMark === ',' ? { mark: bench.decimalMark } : {};
   const side = again && wish.side !== undefined ? { side: wish.side } : {};
   const parts = partsOf(typed, id, { known, now, ...mark, ...side });
-  const kept = (state: State) => done(keeping, state, parts, known, now);
+  // Nothing has to be worked out to put numbers down: that is done where the garment is shown.
+  const kept = (before: Written) => done(keeping, before, parts, known, now);
   let to = wish.garment;
   let record: Garment;
   if (to === '') {
     const fresh = newGarment(crypto.randomUUID(), wish.newName, now);
     to = fresh.id;
-    record = kept(begin(fresh, NOTHING_KNOWN)).record;
+    record = kept(written(fresh)).record;
     await addGarment(store, { ...record, edits: 1 });
   } else {
     ({ record } = await changeGarment(store, to, (logged) => {
-      const state = begin(logged.record, NOTHING_KNOWN, logged.log);
-      const { record: next, log } = kept(settleTyping(state, now).state);
+      const before = putTyping(written(logged.record, logged.log), now);
+      const { record: next, log } = kept(before);
       return { record: next, log };
     }));
   }
-  await rememberOpen(store, to);
+  // It is kept: which garment is open then is written behind it, and what reads that waits for it.
+  void rememberOpen(store, to);
   const seen = typingOf(keptIn(record, id));
   return { draft: page.draft, page: { ...asKept(page.page), kept: placeOf(to, id), seen } };
 }
 
-/** Nothing has to be worked out to put numbers down: that is done where the garment is shown. */
-const NOTHING_KNOWN: Known = new Map();
+/** Fetches what keeping a calculation takes, so that the press has nothing to wait for but the disk. */
+export async function readyToKeep({ id }: Calculation): Promise<void> {
+  await knownOf(id);
+}
 
 async function knownOf(calculation: string): Promise<Known> {
   const load: (() => Promise<Outputs>) | undefined = OUTPUTS[calculation];
   // Without it the work is kept all the same, and looked up when it is next opened.
   const gives = await load?.().catch(() => undefined);
-  return gives ? new Map([[calculation, gives]]) : NOTHING_KNOWN;
+  return new Map(gives ? [[calculation, gives]] : []);
 }
 
 function done(
   { state: { page }, again, asked }: Keeping,
-  state: State,
+  before: Written,
   parts: PageParts,
   known: Known,
   now: number,
-): State {
-  const there = again && keptIn(state.record, again.id);
-  const fault = faultOf(state.record, parts, there && again.seen, page);
+): Written {
+  const there = again && keptIn(before.record, again.id);
+  const fault = faultOf(before.record, parts, there && again.seen, page);
   if (fault && fault !== asked) throw new GarmentError(fault);
   const limit = tooMuchOf(parts, known);
   if (limit) throw new GarmentError(limit);
-  const kept: Done = there ? keepAgain(state, parts, now) : keepNew(state, parts, now);
-  if (kept.refused) throw new GarmentError('limit');
-  return kept.state;
+  const kept = there ? keepAgain(before, parts, now) : keepNew(before, parts, now);
+  if ('why' in kept) throw new GarmentError('limit');
+  return kept;
 }
 
 /** What a page has too much of; a page takes nothing from elsewhere, so that no field has too many links. */

@@ -43,6 +43,10 @@ export function KeepPlace({ store, calculation, state, bench, onDone }: Props) {
       setGarments([]);
       return notKept(error).then(setSaid);
     });
+    // While the form is filled in. What can't be had now is asked for again by the press.
+    keeping()
+      .then(({ readyToKeep }) => readyToKeep(calculation))
+      .catch(() => undefined);
   }, [store]);
   const leftOut = useMemo(
     () => leftOutOf(calculation, { draft, page }, bench),
@@ -54,7 +58,7 @@ export function KeepPlace({ store, calculation, state, bench, onDone }: Props) {
     const inPlace = from && wish.name === from.kept.name && wish.garment === from.garment.id;
     const again = inPlace ? { id: from.id, seen: page.seen || typingOf(from.kept) } : undefined;
     try {
-      const { keepOn } = await part(import('./keep-on.ts'));
+      const { keepOn } = await keeping();
       onDone(await keepOn(store, { calculation, state, bench, wish, again, asked }));
       askToPersist();
     } catch (error) {
@@ -79,6 +83,8 @@ export function KeepPlace({ store, calculation, state, bench, onDone }: Props) {
     />
   );
 }
+
+const keeping = () => part(import('./keep-on.ts'));
 
 const NONE: readonly string[] = [];
 

@@ -8,6 +8,7 @@ import { stepSaid } from '../../screens/garment/key.tsx';
 import type { LastHome } from '../../screens/garment/last-home.tsx';
 import type { Store } from '../../storage/store.ts';
 import type { Hand } from './hand.ts';
+import { benchSaid, withLastHome } from './last-homes.ts';
 import { LAST_HOME_KEY } from './open-keys.ts';
 
 /** Keeps what home says once all is on the disk, so that the next start can show it at once. */
@@ -29,12 +30,17 @@ export function useLastHome(
             name: record.name,
             made: words.made(made, of),
             hand: bench.hand,
+            bench: benchSaid(bench),
+            changed: record.changed,
+            edits: record.edits,
           },
         }
       : undefined;
   const text = JSON.stringify(last);
   useEffect(() => {
     // Without it the next start shows the number a little later.
-    if (hand.waiting === 0) store.change(LAST_HOME_KEY, () => last).catch(() => undefined);
+    if (hand.waiting > 0) return;
+    const keep = (kept: unknown) => withLastHome(kept, record.id, last);
+    store.change(LAST_HOME_KEY, keep).catch(() => undefined);
   }, [store, text, hand.waiting === 0]);
 }

@@ -1,26 +1,26 @@
 import { useEffect, useState } from 'preact/hooks';
-import { isLastHome, type LastHome } from '../../screens/garment/last-home.tsx';
+import type { Bench } from '../../calculation/bench.ts';
+import type { LastHome } from '../../screens/garment/last-home.tsx';
 import { openStore, type Store } from '../../storage/store.ts';
+import { lastHomeIn } from './last-homes.ts';
 import { LAST_HOME_KEY, OPEN_KEY } from './open-keys.ts';
 
 /** Which garment is open, as home was first shown: looked up before, so that nothing else is seen first. */
 let first: string | undefined;
-let last: LastHome | undefined;
+let homes: unknown;
 
-/** Looks up which garment is open, and what its home last said; without storage there is none. */
+/** Looks up which garment is open, and what homes last said; without storage there is none. */
 export async function lookUpOpen(): Promise<void> {
   const store = openStore();
-  const [open, home] = await Promise.all([
+  [first, homes] = await Promise.all([
     openIn(store),
     store.load(LAST_HOME_KEY).catch(() => undefined),
   ]);
-  first = open;
-  last = open !== undefined && isLastHome(home, open) ? home : undefined;
 }
 
 /** What the home of a garment said when the app was last left. */
-export function lastHomeOf(garment: string): LastHome | undefined {
-  return last?.garment === garment ? last : undefined;
+export function lastHomeOf(garment: string, bench: Bench): LastHome | undefined {
+  return lastHomeIn(homes, garment, bench);
 }
 
 /** The garment that is open, if one is; the same that every other screen remembers. */

@@ -1,5 +1,5 @@
 /** Under what it is kept which garment is open: its id, or nothing when the maker closed it. */
 export const OPEN_KEY = 'open-garment';
 
-/** Under what it is kept what the home of a garment last said. */
+/** Under what it is kept what the homes of garments last said. */
 export const LAST_HOME_KEY = 'last-home';

@@ -1,4 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
+import { steady } from '../../controls/steady.tsx';
+import { useSame } from '../../controls/use-same.ts';
 import type { FieldPlace } from '../../garment/actions/typing.ts';
 import { isMade } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
@@ -22,27 +24,33 @@ export function WorkPlace(props: Props) {
   const parts = useWorkParts(state, work);
   const since = useRef(state.log.at(-1)?.id ?? 0).current;
   const [read, setRead] = useState<FieldPlace>();
-  const back = () => setRead(undefined);
-  if (read) {
-    const give = { state, bench, place: read, onAct: hand.act, onDone: back };
-    return <Fetched load={loadTape} onLeave={back} give={give} />;
-  }
   const next = state.answer.steps.find(
     (step) => readHome(step.home).id === work && !isMade(step) && step.ready,
   );
-  const follow = () => {
+  const follow = useSame(() => {
     if (next) keepInHand(store, id, next.home);
     onDone();
-  };
+  });
+  const leave = useSame(onDone);
+  const decide = useSame((home: string) => to({ d: home }));
+  if (read) {
+    const back = () => setRead(undefined);
+    const give = { state, bench, place: read, onAct: hand.act, onDone: back };
+    return <Fetched load={loadTape} onLeave={back} give={give} />;
+  }
   return (
-    <WorkView
-      {...{ state, work, bench, since, onDone }}
+    <View
+      {...{ state, work, bench, since }}
       {...parts}
       refused={hand.refused}
       onAct={hand.act}
-      onDecide={(home) => to({ d: home })}
+      onDecide={decide}
       onFollow={next && follow}
       onRead={setRead}
+      onDone={leave}
     />
   );
 }
+
+/** That something came onto the disk changes nothing of an open work: it isn't drawn anew for that. */
+const View = steady(WorkView);

@@ -55,8 +55,8 @@ type OpenProps = Omit<Props, 'screen' | 'storeFault'> & { id: string };
 /** The garment that is open: until it is worked out, what its home last said. */
 function OpenHome({ store, address, bench, id, offline, onOpen, hear }: OpenProps) {
   const loaded = useLoaded(loadOpen);
-  const last = lastHomeOf(id);
-  const meanwhile = last && <LastHomeView last={{ ...last, hand: bench.hand }} />;
+  const last = lastHomeOf(id, bench);
+  const meanwhile = last && <LastHomeView last={last} />;
   const onLeave = () => onOpen(ALL);
   if (loaded.state !== 'here') {
     const waits = loaded.state === 'loading' && meanwhile;

@@ -1,11 +1,9 @@
+import { whenIdle } from '../../controls/when-idle.ts';
 import { fetchEngine, hasEngine } from './engine-files.ts';
 import { inTurn } from './engine-lock.ts';
 
 /** Whether tapes can be read without a connection: yes, soon, or not yet. */
 export type TapeStored = 'here' | 'coming' | 'missing';
-
-/** Where the browser doesn't say when it is idle: long after the first screen has settled. */
-const IDLE_MS = 3000;
 
 /**
  * Stores what reads a tape once nothing else is to be done, and says how that stands. A download
@@ -39,9 +37,4 @@ export function watchEngine(change: (stored: TapeStored) => void): void {
 function savesData(): boolean {
   const { connection } = navigator as { connection?: { saveData?: boolean } };
   return connection?.saveData === true;
-}
-
-function whenIdle(work: () => void): void {
-  if ('requestIdleCallback' in window) requestIdleCallback(work, { timeout: 4 * IDLE_MS });
-  else setTimeout(work, IDLE_MS);
 }

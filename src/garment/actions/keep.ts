@@ -8,7 +8,7 @@ import { isObject } from '../record/sound-values.ts';
 import { plain } from '../record/typing-of.ts';
 import type { Known } from '../work-out/seen-work.ts';
 import { at, type Edit, edit, type Slot } from './slots.ts';
-import { type Done, type State, settle } from './state.ts';
+import { put, type Refused, type Written } from './state.ts';
 import { withKeys } from './with-keys.ts';
 
 const MAPS = ['quantities', 'works', 'facts', 'begun'] as const;
@@ -63,11 +63,11 @@ function marked(part: Part, mark: ',' | undefined): Part {
 }
 
 /** Puts new parts on a garment, as the last of it: one change. */
-export function keepNew(state: State, parts: PageParts, now: number): Done {
+export function keepNew(state: Written, parts: PageParts, now: number): Written | Refused {
   const edits = MAPS.flatMap((map) =>
     Object.entries(parts[map]).map(([id, one]) => edit(state.record, [map, id], one)),
   );
-  return settle(
+  return put(
     state,
     'add',
     edits.map((one) => ranked(state.record, one)),
@@ -85,7 +85,7 @@ function ranked({ works, quantities }: Garment, one: Edit): Edit {
 }
 
 /** Puts what a page says now in the place of what is kept under the same id: one change. */
-export function keepAgain(state: State, parts: PageParts, now: number): Done {
+export function keepAgain(state: Written, parts: PageParts, now: number): Written | Refused {
   const { record } = state;
   const typed = fieldsIn(parts).flatMap(([slot, after]) =>
     isAsTyped(at(record, slot), after) ? [] : edit(record, slot, after),
@@ -94,7 +94,7 @@ export function keepAgain(state: State, parts: PageParts, now: number): Done {
   const begun = Object.entries(parts.begun).flatMap(([home, one]) =>
     Object.hasOwn(record.begun, home) ? [] : edit(record, ['begun', home], one),
   );
-  return settle(state, 'keep', [...typed, ...made, ...begun], { now });
+  return put(state, 'keep', [...typed, ...made, ...begun], { now });
 }
 
 function fieldsIn({ works, quantities }: PageParts): [Slot, unknown][] {

@@ -26,6 +26,9 @@ export interface State {
   size: number;
 }
 
+/** A garment as it is written down: enough for what changes it and shows no number. */
+export type Written = Pick<State, 'record' | 'log' | 'size'>;
+
 /** Why something was not done; its sentence is in words. */
 export type Refused =
   | { why: 'limit'; limit: Limit }
@@ -65,7 +68,11 @@ const MOST_LOGGED = 100;
 
 /** A garment taken in hand. What can be taken back of it is kept beside the record. */
 export function begin(record: Garment, known: Known, log: readonly Change[] = []): State {
-  return { record, known, answer: workOut(record, known), log, size: sizeOf(record) };
+  return { ...written(record, log), known, answer: workOut(record, known) };
+}
+
+export function written(record: Garment, log: readonly Change[] = []): Written {
+  return { record, log, size: sizeOf(record) };
 }
 
 /** The same garment once more of its calculations is known. */
@@ -91,20 +98,31 @@ interface Settling {
 
 /** Makes edits one change: worked out, within the limits, and to be taken back as one. */
 export function settle(state: State, what: string, edits: readonly Edit[], given: Settling): Done {
-  const { now, press = false, byHand = false, undoes, typed } = given;
+  const next = put(state, what, edits, given);
+  if ('why' in next) return refuse(state, next);
+  if (next === state) return { state };
+  const answer = workOut(next.record, state.known, state.answer.memory);
+  const path = given.byHand ? newCircle(answer, state.answer) : undefined;
+  return path ? refuse(state, { why: 'circle', path }) : { state: { ...state, ...next, answer } };
+}
+
+/** Writes edits down as one change, within the limits: nothing is worked out. The same object where nothing changes. */
+export function put(
+  before: Written,
+  what: string,
+  edits: readonly Edit[],
+  { now, press = false, undoes, typed }: Settling,
+): Written | Refused {
   // Typed and typed back is no change.
-  const real = edits.filter(({ before, after }) => !same(before, after));
-  if (real.length === 0) return { state };
-  const counted = { changed: now, edits: state.record.edits + 1 };
-  const record = { ...edited(state.record, real), ...counted };
-  const size = state.size + real.reduce((sum, one) => sum + growth(one), 0);
-  const limit = size > state.size && !typed ? overLimit(record, size) : undefined;
-  if (limit) return refuse(state, { why: 'limit', limit });
-  const answer = workOut(record, state.known, state.answer.memory);
-  const path = byHand ? newCircle(answer, state.answer) : undefined;
-  if (path) return refuse(state, { why: 'circle', path });
-  const change = { id: nextId(state.log, now), what, edits: real, press };
-  return { state: { ...state, record, answer, size, log: logged(state.log, change, undoes) } };
+  const real = edits.filter((one) => !same(one.before, one.after));
+  if (real.length === 0) return before;
+  const counted = { changed: now, edits: before.record.edits + 1 };
+  const record = { ...edited(before.record, real), ...counted };
+  const size = before.size + real.reduce((sum, one) => sum + growth(one), 0);
+  const limit = size > before.size && !typed ? overLimit(record, size) : undefined;
+  if (limit) return { why: 'limit', limit };
+  const change = { id: nextId(before.log, now), what, edits: real, press };
+  return { record, size, log: logged(before.log, change, undoes) };
 }
 
 function growth({ slot, before, after }: Edit): number {

@@ -4,8 +4,8 @@ import type { Garment, Parts } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
 import { same } from '../work-out/same.ts';
 import { type Answer, workOut } from '../work-out/work-out.ts';
-import { type Edit, edit, edited, type Slot } from './slots.ts';
-import { type Done, isThere, refuse, type State, settle } from './state.ts';
+import { at, type Edit, edit, edited, type Slot } from './slots.ts';
+import { type Done, isThere, put, refuse, type State, settle, type Written } from './state.ts';
 
 /** A field: of a quantity, or of a work, shared by its sides unless one is named. */
 export type FieldPlace = { quantity: string } | { work: string; field: string; side?: string };
@@ -54,13 +54,25 @@ export function type(state: State, pending: Pending, now: number): Done {
 /** Settles what is being typed: one change, whatever was typed in between. Never refused for a circle. */
 export function settleTyping(state: State, now: number): Done {
   if (state.record.pending === undefined) return { state };
-  const read = pendingOf(state.record);
-  const pending = read && isPlaceThere(state, read.place) ? read : undefined;
-  const { pending: _, ...record } = state.record;
-  const bare = { ...state, record };
-  return pending
-    ? settle(bare, 'type', typedEdits(bare, pending), { now, typed: true })
-    : { state: bare };
+  const { record, edits } = typedIn(state.record);
+  return settle({ ...state, record }, 'type', edits, { now, typed: true });
+}
+
+/** The same of a garment of which nothing is shown. */
+export function putTyping(before: Written, now: number): Written {
+  if (before.record.pending === undefined) return before;
+  const { record, edits } = typedIn(before.record);
+  const next = put({ ...before, record }, 'type', edits, { now, typed: true });
+  // What was let in when it was typed is never refused.
+  return 'why' in next ? before : next;
+}
+
+/** A record without what is being typed, and what that brings to it; nothing where it has no place any more. */
+function typedIn(typing: Garment) {
+  const { pending: _, ...record } = typing;
+  const read = pendingOf(typing);
+  const isTyped = read && at(record, slotOf(read.place).slice(0, 2)) !== undefined;
+  return { record, edits: isTyped ? typedEdits({ record }, read) : [] };
 }
 
 /** The garment as it would be with what is being typed: for before → after. */

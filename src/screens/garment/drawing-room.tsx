@@ -16,10 +16,16 @@ export function DrawingRoom({ awaited, children }: Props) {
   const room = useRef<HTMLDivElement>(null);
   const high = useRef<string | undefined>(undefined);
   const drawn = Boolean(children);
+  // Told by the browser once it is laid out: to ask would have it laid out at each key.
   useLayoutEffect(() => {
-    const now = room.current?.offsetHeight ?? 0;
-    if (drawn && now > 0) high.current = `${now}px`;
-  });
+    if (!drawn || !room.current || !('ResizeObserver' in globalThis)) return;
+    const watch = new ResizeObserver(([now]) => {
+      const height = now?.contentRect.height ?? 0;
+      if (height > 0) high.current = `${height}px`;
+    });
+    watch.observe(room.current);
+    return () => watch.disconnect();
+  }, [drawn]);
   const kept = drawn ? undefined : (high.current ?? (awaited ? USUAL : undefined));
   return (
     <div ref={room} class="drawing-room" style={{ minHeight: kept ?? '' }}>

@@ -9,6 +9,11 @@ export interface LastHome extends Said {
   /** How much is made, in words. */
   made: string;
   hand: 'right' | 'left';
+  /** The bench it was said for. */
+  bench: string;
+  /** The garment it was said of: when it was changed last, and how often. */
+  changed: number;
+  edits: number;
 }
 
 /** Whether something that was kept is such a home, of this garment. */

@@ -2,6 +2,8 @@ import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
+import { useAfterPaint } from '../../controls/after-paint.ts';
+import { useSame } from '../../controls/use-same.ts';
 import type { Action } from '../../garment/actions/act.ts';
 import type { Refused, State } from '../../garment/actions/state.ts';
 import { pendingOf } from '../../garment/actions/typing.ts';
@@ -56,9 +58,12 @@ export function useWork({
   const onDo: Do = (deed) => onAct({ ...deed, now: Date.now() } as Action);
   const typing = useTyping({ state, open, bench, onDo });
   const gives = useMemo(() => (open ? givesOf(open, answerOf(state, open)) : []), [state, open]);
+  const worked = useMemo(() => ({ open, gives }), [open, gives]);
+  // A key is answered first: its drawing follows.
+  const shown = useAfterPaint(worked);
   const drawn = useMemo(
-    () => open && drawnOf(drawing, open, gives, bench),
-    [drawing, open, gives, bench],
+    () => shown.open && drawnOf(drawing, shown.open, shown.gives, bench),
+    [drawing, shown, bench],
   );
   const draft = open?.draft;
   const pending = pendingOf(state.record) !== undefined;
@@ -72,8 +77,13 @@ export function useWork({
     typing.close();
     setPanel(over);
   };
+  const touch = (touched: Touch) => {
+    if ('gives' in touched) return show(panelFor(state, touched));
+    setPanel(undefined);
+    typing.pick(touched.field);
+  };
   return {
-    ...{ state, id, bench, side, sides, open, onDo, typing, gives, drawn, planned, awaited },
+    ...{ state, id, bench, side, sides, open, onDo, typing, gives, shown, drawn, planned, awaited },
     refusals: useRefusals(refused),
     ...{ panel, setPanel, more, setMore, show },
     headline: headlineOf(gives, state.answer, typed),
@@ -84,11 +94,7 @@ export function useWork({
       typing.settle();
       setSide(one);
     },
-    touch: (touched: Touch) => {
-      if ('gives' in touched) return show(panelFor(state, touched));
-      setPanel(undefined);
-      typing.pick(touched.field);
-    },
+    touch: useSame(touch),
   };
 }
 

@@ -1,6 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { Rich } from '../../controls/rich.tsx';
+import { steady } from '../../controls/steady.tsx';
+import type { Dimensioned } from '../../drawing/dimension.ts';
 import type { Refused } from '../../garment/actions/state.ts';
 import { BeforeAfter } from './before-after.tsx';
 import { DrawingRoom } from './drawing-room.tsx';
@@ -104,7 +106,7 @@ function useScrolledUp(at: string | undefined) {
 
 /** Below the number: what it changes elsewhere, the last change to be taken back, the drawing. */
 function Beside({ hand }: { hand: WorkInHand }) {
-  const { state, id, bench, pending, rested, last, drawn, open, gives, typing, touch } = hand;
+  const { state, id, bench, pending, rested, last, drawn, shown, typing, touch } = hand;
   const at = typing.field?.field.key;
   return (
     <>
@@ -118,13 +120,22 @@ function Beside({ hand }: { hand: WorkInHand }) {
         </p>
       )}
       <DrawingRoom awaited={hand.awaited}>
-        {drawn && open && (
-          <DrawnWork
+        {drawn && shown.open && (
+          <InPlace
             drawing={drawn}
-            labelOf={(one) => labelFor(one, { open, gives, at, onTouch: touch })}
+            {...{ at, onTouch: touch }}
+            open={shown.open}
+            gives={shown.gives}
           />
         )}
       </DrawingRoom>
     </>
   );
 }
+
+type InPlaceProps = Parameters<typeof labelFor>[1] & { drawing: Dimensioned };
+
+/** The drawing with all that can be touched on it; laid out anew only where it is another. */
+const InPlace = steady(({ drawing, open, gives, at, onTouch }: InPlaceProps) => (
+  <DrawnWork drawing={drawing} labelOf={(one) => labelFor(one, { open, gives, at, onTouch })} />
+));

@@ -1,4 +1,4 @@
-import type { FunctionComponent } from 'preact';
+import type { ComponentChildren, FunctionComponent } from 'preact';
 import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
 
@@ -9,12 +9,15 @@ interface Props<Part> {
   give: Part;
   /** The way back, where the part is a whole screen. */
   onLeave?: () => void;
+  /** What is shown until it is there, in place of the way back. */
+  meanwhile?: ComponentChildren;
 }
 
 /** A part fetched when it is first wanted; one that can't be had can be tried again. */
-export function Fetched<Part extends object>({ load, give, onLeave }: Props<Part>) {
+export function Fetched<Part extends object>({ load, give, onLeave, meanwhile }: Props<Part>) {
   const loaded = useLoaded(load);
   if (loaded.state === 'here') return <loaded.value {...give} />;
+  if (meanwhile && loaded.state === 'loading') return <>{meanwhile}</>;
   return (
     <div class="waiting">
       {loaded.state === 'missing' && (
