@@ -4,7 +4,7 @@ import { act } from '../../src/garment/actions/act.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
 import { previewOf } from '../../src/garment/actions/typing.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
-import type { Garment } from '../../src/garment/record/record.ts';
+import type { Garment, Parts } from '../../src/garment/record/record.ts';
 import { type Answer, workOut } from '../../src/garment/work-out/work-out.ts';
 import { alike, frozen } from './trial/compare.ts';
 import { dice } from './trial/dice.ts';
@@ -73,7 +73,7 @@ test('an answer that is left behind is a memory as good as the last one', () => 
 /** Works that read each other in a row: a, which is read by b, by c. */
 function inARow() {
   const mm = (n: number) => typed(String(n), 'mm');
-  const hem = (rank: number, depth: ReturnType<typeof mm>) => ({
+  const hem = (rank: number, depth: Parts) => ({
     ...{ name: `Hem ${rank}`, calculation: 'toy-hem', rank },
     fields: { depth, turned: typed('once'), turn: mm(3) },
   });

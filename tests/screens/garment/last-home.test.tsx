@@ -10,6 +10,9 @@ const LAST = {
   number: '24 13/16 in',
   below: 'then 2.7 cm',
   hand: 'left',
+  bench: 'cm',
+  changed: 1,
+  edits: 0,
 } as const;
 
 test('until a garment is worked out, its next number stands there and can’t be pressed', () => {
