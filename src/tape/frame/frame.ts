@@ -124,7 +124,7 @@ export function scaledFrame<From extends Space, To extends Space>(
 export function extent<S extends Space>(
   frame: RowFrame<S>,
   field: Field<NoInfer<S>>,
-): readonly [from: number, to: number] {
+): readonly [from: AlongRow<S>, to: AlongRow<S>] {
   const { origin, along } = frame;
   let from = -1e9;
   let to = 1e9;
@@ -137,5 +137,5 @@ export function extent<S extends Space>(
   };
   clip(origin[0], along[0], field.width);
   clip(origin[1], along[1], field.height);
-  return [Math.ceil(from), Math.floor(to)];
+  return [alongRow(Math.ceil(from)), alongRow(Math.floor(to))];
 }

@@ -1,15 +1,15 @@
 import type { Field } from '../picture/field.ts';
 import { sample } from '../picture/field.ts';
 import { EDGE_PX } from '../picture/limits.ts';
-import type { Space } from '../picture/space.ts';
+import type { AlongRow, Space } from '../picture/space.ts';
 import { bowAt, extent, type RowFrame } from './frame.ts';
 import { TAIL_SIGMAS } from './limits.ts';
 
 /** The band along a row, straightened: one column per whole u, one row per whole v. */
-export interface Strip {
+export interface Strip<S extends Space = Space> {
   /** u of the first and of the last column. */
-  readonly from: number;
-  readonly to: number;
+  readonly from: AlongRow<S>;
+  readonly to: AlongRow<S>;
   readonly width: number;
   /** 2·reach + 1: from v = −reach to v = reach. */
   readonly height: number;
@@ -126,7 +126,7 @@ export function strip<S extends Space>(
   field: Field<S>,
   frame: RowFrame<NoInfer<S>>,
   reach: number,
-): Strip {
+): Strip<S> {
   const [from, to] = extent(frame, field);
   const width = Math.max(0, to - from + 1);
   const height = 2 * reach + 1;

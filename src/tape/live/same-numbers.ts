@@ -1,7 +1,7 @@
 import { toImage } from '../frame/frame.ts';
 import type { Field } from '../picture/field.ts';
 import type { Point } from '../picture/place.ts';
-import { alongRow } from '../picture/space.ts';
+import { alongRow, centred } from '../picture/space.ts';
 import { densityAt } from '../pitch/position.ts';
 import type { ReadScale } from '../scales/scale.ts';
 import {
@@ -43,7 +43,7 @@ export function showsItsNumbers(
 /** Px to a graduation in the middle of a scale. */
 function sizeOf({ geometry: { frame, model, centre } }: ReadScale): number {
   const [x, y] = toImage(frame, centre, 0);
-  const [nextX, nextY] = toImage(frame, alongRow(centre + 1 / densityAt(model, 0)), 0);
+  const [nextX, nextY] = toImage(frame, alongRow(centre + 1 / densityAt(model, centred(0))), 0);
   return Math.hypot(nextX - x, nextY - y);
 }
 

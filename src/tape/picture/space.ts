@@ -1,6 +1,7 @@
 declare const SPACE: unique symbol;
 declare const SCALING: unique symbol;
 declare const ALONG: unique symbol;
+declare const CENTRED: unique symbol;
 
 /**
  * The pixels that coordinates are counted in. Those of one can't be taken for those of another:
@@ -27,6 +28,9 @@ export type Place<S extends Space> = readonly [x: number, y: number] & { readonl
 /** Px along a row from the origin of its frame, in the pixels that the frame lies in. */
 export type AlongRow<S extends Space> = number & { readonly [ALONG]: S };
 
+/** Px along a row from its own centre: not px from the origin of its frame, from which that centre lies so far. */
+export type FromCentre<S extends Space> = number & { readonly [CENTRED]: S };
+
 /** Px of one space to a px of another. */
 export type Scaling<From extends Space, To extends Space> = number & {
   readonly [SCALING]: (from: From) => To;
@@ -40,6 +44,11 @@ export function placeIn<S extends Space>(x: number, y: number): Place<S> {
 /** A distance along a row, worked out in the pixels of that space. */
 export function alongRow<S extends Space>(u: number): AlongRow<S> {
   return u as AlongRow<S>;
+}
+
+/** A distance from a row's centre, worked out in the pixels of that space. */
+export function centred<S extends Space>(t: number): FromCentre<S> {
+  return t as FromCentre<S>;
 }
 
 /** The scaling from one space to another, from px of the second to one of the first. */

@@ -1,4 +1,4 @@
-import { type AlongRow, alongRow, type Space } from '../picture/space.ts';
+import { type AlongRow, alongRow, centred, type FromCentre, type Space } from '../picture/space.ts';
 import { distanceAt, graduationAt, type PositionModel } from './position.ts';
 
 /** Graduations of a row against t = u − centre, in px of the space that its frame lies in. */
@@ -9,10 +9,10 @@ export interface Graduated<S extends Space> {
 
 /** Px from the row's centre: what a `PositionModel` asks for. */
 export function fromCentre<S extends Space>(
-  { centre }: Graduated<S>,
+  { centre }: Pick<Graduated<S>, 'centre'>,
   u: AlongRow<NoInfer<S>>,
-): number {
-  return u - centre;
+): FromCentre<S> {
+  return centred(u - centre);
 }
 
 /** Where a graduation stands along the row. */

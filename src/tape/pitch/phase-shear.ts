@@ -1,5 +1,7 @@
 import { bandSignal, type Strip, smoothed } from '../frame/strip.ts';
 import type { Carrier } from '../numerics/tone.ts';
+import { alongRow } from '../picture/space.ts';
+import { fromCentre } from './along.ts';
 import {
   HOP_PITCHES,
   PHASE_REACH,
@@ -19,14 +21,14 @@ import { agreedShear, type LocalShear } from './shear.ts';
  * in one row against the next: stripes and weave of the cloth have other frequencies. Null when
  * fewer than 6 places tell.
  */
-export function shearFromPhase(strip: Strip, pitch: RowPitch) {
+export function shearFromPhase(strip: Strip<'measuring'>, pitch: RowPitch) {
   const signals = rowSignals(strip, pitch.smoothing / 2);
-  const carrier = carrierOf(pitch.model, strip.from - pitch.centre, strip.width);
+  const carrier = carrierOf(pitch.model, fromCentre(pitch, strip.from), strip.width);
   const half = Math.max(1, strip.width / 2);
   const places: LocalShear[] = [];
   let place = 0;
   while (place < strip.width) {
-    const step = windowPitch(pitch.model, place + strip.from - pitch.centre);
+    const step = windowPitch(pitch.model, fromCentre(pitch, alongRow(place + strip.from)));
     const { turns, weight } = turnPerRow(signals, carrier, place, SIGMA_PITCHES * step);
     if (weight > PHASE_SHEAR_LEAST_LIKENESS) {
       places.push({ place: (place - half) / half, shear: turns * step, weight });
@@ -42,7 +44,7 @@ export function shearFromPhase(strip: Strip, pitch: RowPitch) {
 }
 
 /** One signal for each row near the middle, averaged with both its neighbours. */
-function rowSignals(strip: Strip, smoothing: number): Float32Array[] {
+function rowSignals(strip: Strip<'measuring'>, smoothing: number): Float32Array[] {
   const signals: Float32Array[] = [];
   for (let v = 1 - PHASE_REACH; v < PHASE_REACH; v++) {
     const signal = bandSignal(strip, v - 1, v + 1);

@@ -3,7 +3,7 @@ import { bandSignal, strip } from '../frame/strip.ts';
 import { trendBasis, withoutTrend } from '../numerics/trend.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
-import { alongRow } from '../picture/space.ts';
+import { type AlongRow, alongRow } from '../picture/space.ts';
 import {
   BAND_REACH,
   DIP,
@@ -43,7 +43,7 @@ export function pitchSeeds(
   work: Field<'measuring'>,
   frame: RowFrame<'measuring'>,
   want: number,
-  likely: (u: number, pitch: number) => boolean = () => true,
+  likely: (u: AlongRow<'measuring'>, pitch: number) => boolean = () => true,
 ): RowPitch[] {
   const along = strip(logOf(work), frame, BAND_REACH);
   const found: LikelySeed[] = [];

@@ -2,7 +2,7 @@ import type { RowFrame } from '../frame/frame.ts';
 import { bandSignal, type Strip, smoothed, strip } from '../frame/strip.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
-import { alongRow } from '../picture/space.ts';
+import { type AlongRow, alongRow } from '../picture/space.ts';
 import type { Graduated } from './along.ts';
 import {
   BAND_REACH,
@@ -21,14 +21,14 @@ export type Band = readonly [low: number, high: number];
 
 /** The graduations found along a row. */
 export interface RowPitch extends Graduated<'measuring'> {
-  readonly track: readonly PhasePoint[];
+  readonly track: readonly PhasePoint<'measuring'>[];
   readonly band: Band;
   /** Px by which the signal is smoothed (1 sigma): 0 unless the strokes are far apart. */
   readonly smoothing: number;
   /** Darkness along the row, one value per px from u = `from` to `to`. */
   readonly signal: Float32Array;
-  readonly from: number;
-  readonly to: number;
+  readonly from: AlongRow<'measuring'>;
+  readonly to: AlongRow<'measuring'>;
   /** 1 when whole graduations are dark, −1 when they are light. */
   readonly ink: 1 | -1;
   /** How clearly the pitch stands out: at best 0.7 by spectra, 1 when followed. */
@@ -38,8 +38,8 @@ export interface RowPitch extends Graduated<'measuring'> {
 }
 
 export interface Followed {
-  readonly from: number;
-  readonly to: number;
+  readonly from: AlongRow<'measuring'>;
+  readonly to: AlongRow<'measuring'>;
   /** Px between graduations at the seed. */
   readonly pitch: number;
   /** Graduations passed. */
@@ -86,7 +86,7 @@ export function pitchBySpectra(
 }
 
 /** The best course of each search in each band, the clearest first. */
-function coursesOf(along: Strip): Found[] {
+function coursesOf(along: Strip<'measuring'>): Found[] {
   const found: Found[] = [];
   for (const band of BANDS) {
     const plain = bandSignal(along, band[0], band[1]);
@@ -102,8 +102,8 @@ function coursesOf(along: Strip): Found[] {
 
 function settled(
   signal: Float32Array,
-  from: number,
-  centre: number,
+  from: AlongRow<'measuring'>,
+  centre: AlongRow<'measuring'>,
   rough: PositionModel<'measuring'>,
 ): PositionModel<'measuring'> | null {
   let model: PositionModel<'measuring'> | null = rough;

@@ -1,6 +1,7 @@
 import { leastSquares } from '../numerics/solve.ts';
 import { type ToneMeter, toneMeter } from '../numerics/tone.ts';
-import type { AlongRow } from '../picture/space.ts';
+import { type AlongRow, alongRow } from '../picture/space.ts';
+import { fromCentre } from './along.ts';
 import {
   AMBIGUOUS,
   BELIEVED_PHASE,
@@ -38,9 +39,10 @@ export interface Seed {
   readonly signal: Float32Array;
 }
 
-/** One step of the walk: graduation k stands at u. */
+/** One step of the walk: graduation k stands at a place of the signal. */
 interface Step {
-  readonly u: number;
+  /** Px from the first value of the signal. */
+  readonly place: number;
   readonly k: number;
   readonly quality: number;
 }
@@ -51,7 +53,7 @@ interface Step {
  *
  * @param from u of the first value of the seed's signal.
  */
-export function followed(seed: Seed, from: number): RowPitch | null {
+export function followed(seed: Seed, from: AlongRow<'measuring'>): RowPitch | null {
   const { signal, u: centre } = seed;
   const place = centre - from;
   const tone = toneMeter(signal);
@@ -59,7 +61,7 @@ export function followed(seed: Seed, from: number): RowPitch | null {
   if (pitch === null) return null;
   const { quality } = tone(place, 0, 1 / seed.pitch, SEED_SIGMA * seed.pitch);
   const start = tone(place, 0, 1 / pitch, SEED_SIGMA * pitch).phase;
-  const first: Step = { u: place, k: start, quality };
+  const first: Step = { place, k: start, quality };
   const ahead = walk(tone, first, 1 / pitch, 1, signal.length);
   const behind = walk(tone, first, 1 / pitch, -1, signal.length);
   const steps = [...behind.slice(1).reverse(), ...ahead];
@@ -69,13 +71,14 @@ export function followed(seed: Seed, from: number): RowPitch | null {
 
 function fitted(
   { signal, u: centre, band }: Seed,
-  from: number,
+  from: AlongRow<'measuring'>,
   pitch: number,
   start: number,
   steps: readonly Step[],
 ): RowPitch {
-  const places = steps.map(({ u, k, quality }) => ({
-    t: u + from - centre,
+  const along = (place: number) => alongRow<'measuring'>(place + from);
+  const places = steps.map(({ place, k, quality }) => ({
+    t: fromCentre({ centre }, along(place)),
     phase: k,
     quality,
     pitch,
@@ -87,8 +90,8 @@ function fitted(
     places.map((p) => ({ ...p, phase: p.phase - graduationAt(straight, p.t) })),
     straight,
   );
-  const low = (steps[0] as Step).u + from - 2 * pitch;
-  const high = (steps[steps.length - 1] as Step).u + from + 2 * pitch;
+  const low = alongRow<'measuring'>(along((steps[0] as Step).place) - 2 * pitch);
+  const high = alongRow<'measuring'>(along((steps[steps.length - 1] as Step).place) + 2 * pitch);
   const track = phaseTrack(signal, from, centre, model, TRACK_SIGMA).map((point) =>
     point.u < low || point.u > high ? { ...point, quality: 0 } : point,
   );
@@ -101,7 +104,7 @@ function fitted(
     smoothing: 0,
     signal,
     from,
-    to: from + signal.length - 1,
+    to: alongRow(from + signal.length - 1),
     ink: 1,
     score: quality * Math.min(1, steps.length / LONG_RUN),
     followed: { from: low, to: high, pitch, count: steps.length },
@@ -132,33 +135,34 @@ function walk(
   length: number,
 ): Step[] {
   const run = [first];
-  let u = first.u;
+  let place = first.place;
   let frequency = startFrequency;
   let gap = 0;
   for (let step = 0; step < MOST_STEPS && gap <= LONGEST_GAP; step++) {
-    u += direction / frequency;
-    if (u < 1 || u > length - 2) break;
-    const due = foretold(run.slice(-MEMORY), u, frequency);
+    place += direction / frequency;
+    if (place < 1 || place > length - 2) break;
+    const due = foretold(run.slice(-MEMORY), place, frequency);
     if (!due) break;
     if (due.frequency > frequency * STEADY.least && due.frequency < frequency * STEADY.most) {
       frequency = due.frequency;
     }
-    const { phase, quality } = tone(u, due.k, frequency, WALK_SIGMA / frequency);
+    const { phase, quality } = tone(place, due.k, frequency, WALK_SIGMA / frequency);
     if (quality > BELIEVED_QUALITY && Math.abs(phase) < BELIEVED_PHASE) {
-      run.push({ u, k: due.k + phase, quality });
+      run.push({ place, k: due.k + phase, quality });
       gap = 0;
     } else gap++;
   }
   return run;
 }
 
-/** Which graduation is due at u: a curve through the last steps, held straight by a light hand. */
-function foretold(last: readonly Step[], u: number, frequency: number) {
+/** Which graduation is due at a place of the signal: a curve through the last steps, held straight by a light hand. */
+function foretold(last: readonly Step[], place: number, frequency: number) {
   const end = last[last.length - 1] as Step;
-  if (last.length < FEWEST_TO_CURVE) return { k: end.k + (u - end.u) * frequency, frequency };
+  if (last.length < FEWEST_TO_CURVE)
+    return { k: end.k + (place - end.place) * frequency, frequency };
   const scale = 10 / frequency;
   const rows = last.map((step) => {
-    const t = (step.u - end.u) / scale;
+    const t = (step.place - end.place) / scale;
     return [1, t, t * t, step.k - end.k, 1];
   });
   rows.push(
@@ -167,7 +171,7 @@ function foretold(last: readonly Step[], u: number, frequency: number) {
   );
   const [level, slope, bend] = leastSquares(rows, 3) ?? [];
   if (level === undefined || slope === undefined || bend === undefined) return null;
-  const t = (u - end.u) / scale;
+  const t = (place - end.place) / scale;
   const slopeThere = slope + 2 * bend * Math.max(-FORESEEN, Math.min(FORESEEN, t));
   return { k: end.k + level + slope * t + bend * t * t, frequency: slopeThere / scale };
 }

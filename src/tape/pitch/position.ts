@@ -1,5 +1,5 @@
 import { leastSquares } from '../numerics/solve.ts';
-import type { In, Space } from '../picture/space.ts';
+import { centred, type FromCentre, type In, type Space } from '../picture/space.ts';
 import { FIT_OUTLIER, FIT_QUALITY, MOST_FORESHORTENING, POSITION_FEWEST } from './limits.ts';
 
 /**
@@ -25,9 +25,8 @@ export interface Residual {
 }
 
 /** How far the picture stands from the model at one place of the row. */
-export interface TrackedPhase {
-  /** Px along the row from its centre. */
-  readonly t: number;
+export interface TrackedPhase<S extends Space = Space> {
+  readonly t: FromCentre<S>;
   /** Graduations by which the picture is ahead of the model. */
   readonly phase: number;
   /** 1 for a pure tone of the model's frequency, 0 for none; noise gives about 0.2. */
@@ -37,7 +36,10 @@ export interface TrackedPhase {
 }
 
 /** Graduations that the residual adds at t: 0 without one. */
-export function residualAt(model: PositionModel, t: number): number {
+export function residualAt<S extends Space>(
+  model: PositionModel<S>,
+  t: FromCentre<NoInfer<S>>,
+): number {
   return model.residual ? tableAt(model.residual, t) : 0;
 }
 
@@ -53,7 +55,10 @@ export function tableAt({ from, step, values }: Residual, at: number): number {
 }
 
 /** The graduation at t px from the row's centre; whole on a line when ink is on the lines. */
-export function graduationAt(model: PositionModel, t: number): number {
+export function graduationAt<S extends Space>(
+  model: PositionModel<S>,
+  t: FromCentre<NoInfer<S>>,
+): number {
   return (model.a * t + model.b) / (model.c * t + 1) + residualAt(model, t);
 }
 
@@ -61,20 +66,26 @@ const projectiveDensity = (model: PositionModel, t: number) =>
   (model.a - model.b * model.c) / (model.c * t + 1) ** 2;
 
 /** Graduations per px at t. */
-export function densityAt(model: PositionModel, t: number): number {
+export function densityAt<S extends Space>(
+  model: PositionModel<S>,
+  t: FromCentre<NoInfer<S>>,
+): number {
   const smooth = projectiveDensity(model, t);
   if (!model.residual) return smooth;
   const { step } = model.residual;
-  return smooth + (residualAt(model, t + step) - residualAt(model, t - step)) / (2 * step);
+  return (
+    smooth +
+    (residualAt(model, centred(t + step)) - residualAt(model, centred(t - step))) / (2 * step)
+  );
 }
 
 /** Px from the row's centre at which graduation k stands: the inverse of `graduationAt`. */
-export function distanceAt(model: PositionModel, k: number): number {
-  let t = (k - model.b) / (model.a - model.c * k);
+export function distanceAt<S extends Space>(model: PositionModel<S>, k: number): FromCentre<S> {
+  let t = centred<S>((k - model.b) / (model.a - model.c * k));
   // The residual is small and smooth: Newton with the projective slope settles in 4 steps.
   if (model.residual) {
     for (let step = 0; step < 4; step++) {
-      t -= (graduationAt(model, t) - k) / projectiveDensity(model, t);
+      t = centred(t - (graduationAt(model, t) - k) / projectiveDensity(model, t));
     }
   }
   return t;
@@ -86,7 +97,7 @@ export function distanceAt(model: PositionModel, k: number): number {
  * or a horizon within the stretch.
  */
 export function fitProjective<S extends Space>(
-  track: readonly TrackedPhase[],
+  track: readonly TrackedPhase<S>[],
   model: PositionModel<S>,
 ): PositionModel<S> | null {
   const good = track.filter(({ quality }) => quality > FIT_QUALITY);
@@ -105,7 +116,7 @@ export function fitProjective<S extends Space>(
     if (slope === undefined || start === undefined || bend === undefined) return null;
     fit = { a: slope / scale, b: start, c: bend / scale };
     for (const [i, row] of rows.entries()) {
-      const off = (found[i] as number) - graduationAt(fit, (good[i] as TrackedPhase).t);
+      const off = (found[i] as number) - graduationAt(fit, (good[i] as TrackedPhase<S>).t);
       row[4] = (given[i] as number) / (1 + (off / FIT_OUTLIER) ** 2);
     }
   }

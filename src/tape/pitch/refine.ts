@@ -22,7 +22,7 @@ import { leaned, shearFromStrokes, strokeReach } from './shear.ts';
 /** A frame, the strip of the log picture along it, and how sharp the lines stand in that. */
 interface Trial {
   readonly frame: RowFrame<'measuring'>;
-  readonly along: Strip;
+  readonly along: Strip<'measuring'>;
   readonly sharp: number;
 }
 
@@ -42,7 +42,7 @@ export function refine(
 ): Refined {
   const log = logOf(work);
   const start = bestStart(log, frame, pitch);
-  let best: Refined & { along: Strip } = { ...start, pitch };
+  let best: Refined & { along: Strip<'measuring'> } = { ...start, pitch };
   if (start.frame !== frame) best = { ...best, pitch: refitted(start.along, pitch) ?? pitch };
   for (let round = 0; round < (pitch.followed ? ROUNDS_FOLLOWED : ROUNDS); round++) {
     const lean = shearFromPhase(best.along, best.pitch);
@@ -100,7 +100,7 @@ function trialOf(
 }
 
 /** The pitch again on a strip along a better frame; null when no model fits any more. */
-function refitted(along: Strip, pitch: RowPitch): RowPitch | null {
+function refitted(along: Strip<'measuring'>, pitch: RowPitch): RowPitch | null {
   const [low, high] = pitch.band;
   const plain = bandSignal(along, low, high);
   const signal = pitch.smoothing ? smoothed(plain, pitch.smoothing) : plain;
@@ -125,7 +125,10 @@ function refitted(along: Strip, pitch: RowPitch): RowPitch | null {
 }
 
 /** A followed row counts only where it was followed. */
-function counted({ followed }: RowPitch, track: PhasePoint[]): PhasePoint[] {
+function counted(
+  { followed }: RowPitch,
+  track: PhasePoint<'measuring'>[],
+): PhasePoint<'measuring'>[] {
   if (!followed) return track;
   const { from, to } = followed;
   return track.map((point) => (point.u < from || point.u > to ? { ...point, quality: 0 } : point));

@@ -20,7 +20,7 @@ import { type PositionModel, residualAt, type TrackedPhase } from './position.ts
  * when the track is too thin, or already straight.
  */
 export function withResidual<S extends Space>(
-  track: readonly TrackedPhase[],
+  track: readonly TrackedPhase<S>[],
   model: PositionModel<S>,
 ): PositionModel<S> {
   const good = track.filter((p) => p.quality > LEAST_QUALITY && Math.abs(p.phase) < MOST_PHASE);

@@ -1,4 +1,6 @@
 import { bandSignal, type Strip } from '../frame/strip.ts';
+import { alongRow } from '../picture/space.ts';
+import { fromCentre } from './along.ts';
 import {
   FEWEST_COLUMNS,
   LEAST_REACH_PX,
@@ -22,7 +24,7 @@ export const sharpnessReach = (pitch: RowPitch) =>
  * How strongly the lines stand out when rows are averaged over a tall band, in units of the log
  * signal: highest when the frame leans as the strokes do. 0 when no line is seen.
  */
-export function sharpness(strip: Strip, pitch: RowPitch): number {
+export function sharpness(strip: Strip<'measuring'>, pitch: RowPitch): number {
   const columns = lineColumns(strip, pitch);
   const reach = Math.min(strip.reach, sharpnessReach(pitch));
   let best = 0;
@@ -42,13 +44,16 @@ interface LineColumn {
   readonly aside: number;
 }
 
-function lineColumns(strip: Strip, { model, centre, followed }: RowPitch): LineColumn[] {
+function lineColumns(
+  strip: Strip<'measuring'>,
+  { model, centre, followed }: RowPitch,
+): LineColumn[] {
   const columns: LineColumn[] = [];
   for (let at = 2; at < strip.width - 2; at++) {
-    const u = at + strip.from;
+    const u = alongRow<'measuring'>(at + strip.from);
     if (followed && (u < followed.from || u > followed.to)) continue;
-    const k = graduationAt(model, u - centre);
-    const pitch = 1 / Math.abs(densityAt(model, u - centre));
+    const k = graduationAt(model, fromCentre({ centre }, u));
+    const pitch = 1 / Math.abs(densityAt(model, fromCentre({ centre }, u)));
     if (Math.abs(k - Math.round(k)) * pitch > Math.max(1, ON_LINE * pitch)) continue;
     const aside = Math.max(2, Math.round(OFF_LINE * pitch));
     if (at - aside >= 0 && at + aside < strip.width) columns.push({ at, aside });

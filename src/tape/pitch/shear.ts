@@ -1,6 +1,8 @@
 import type { RowFrame } from '../frame/frame.ts';
 import type { Strip } from '../frame/strip.ts';
 import { leastSquares } from '../numerics/solve.ts';
+import { alongRow, centred } from '../picture/space.ts';
+import { fromCentre } from './along.ts';
 import {
   EDGE,
   FEWEST_PIXELS,
@@ -21,7 +23,7 @@ import type { RowPitch } from './pitch-spectrum.ts';
 import { densityAt, graduationAt } from './position.ts';
 
 /** Px between graduations in the middle of the row. */
-export const middlePitch = ({ model }: RowPitch) => 1 / Math.abs(densityAt(model, 0));
+export const middlePitch = ({ model }: RowPitch) => 1 / Math.abs(densityAt(model, centred(0)));
 
 /** Rows to either side whose strokes tell the shear: about one graduation's length of stroke. */
 export const strokeReach = (pitch: RowPitch) =>
@@ -70,7 +72,7 @@ export function agreedShear(
  * By how much the strokes lean from the frame, from the gradients at the graduations only, so
  * that the texture of cloth has little say. Null when too little is seen or nothing leans.
  */
-export function shearFromStrokes(strip: Strip, pitch: RowPitch) {
+export function shearFromStrokes(strip: Strip<'measuring'>, pitch: RowPitch) {
   const near = nearGraduations(strip, pitch);
   const low = Math.max(strip.from, pitch.followed?.from ?? strip.from);
   const high = Math.min(strip.from + strip.width - 1, pitch.followed?.to ?? strip.to);
@@ -98,13 +100,13 @@ export function shearFromStrokes(strip: Strip, pitch: RowPitch) {
  * 1 for the columns where a stroke's edge can be. With a plain signal the ink may be half a
  * graduation off, light on dark, so both places count.
  */
-function nearGraduations(strip: Strip, pitch: RowPitch): Uint8Array {
+function nearGraduations(strip: Strip<'measuring'>, pitch: RowPitch): Uint8Array {
   const reach = Math.max(EDGE.least, Math.min(EDGE.share * middlePitch(pitch), EDGE.most));
   const bothPlaces = !pitch.followed && !pitch.smoothing;
   const fromWhole = (k: number) => Math.abs(k - Math.round(k));
   const near = new Uint8Array(strip.width);
   for (let i = 0; i < near.length; i++) {
-    const t = i + strip.from - pitch.centre;
+    const t = fromCentre(pitch, alongRow(i + strip.from));
     const k = graduationAt(pitch.model, t);
     const off = bothPlaces ? Math.min(fromWhole(k), fromWhole(k + 0.5)) : fromWhole(k);
     if (off <= reach * Math.abs(densityAt(pitch.model, t))) near[i] = 1;
@@ -113,7 +115,13 @@ function nearGraduations(strip: Strip, pitch: RowPitch): Uint8Array {
 }
 
 /** The lean that most gradients of a window agree on: along a stroke, grey doesn't change. */
-function localShear(strip: Strip, near: Uint8Array, start: number, end: number, reach: number) {
+function localShear(
+  strip: Strip<'measuring'>,
+  near: Uint8Array,
+  start: number,
+  end: number,
+  reach: number,
+) {
   const { width, values } = strip;
   const leans: number[] = [];
   const strengths: number[] = [];

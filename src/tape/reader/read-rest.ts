@@ -8,8 +8,8 @@ import type { FollowedRow } from '../graduations/followed-row.ts';
 import { trustedRange } from '../graduations/sheet.ts';
 import { mmPerUnit } from '../graduations/tape-unit.ts';
 import type { Field } from '../picture/field.ts';
-import type { Place } from '../picture/space.ts';
-import { alongAt, tickAlong } from '../pitch/along.ts';
+import { type AlongRow, alongRow, type Place } from '../picture/space.ts';
+import { alongAt, fromCentre, tickAlong } from '../pitch/along.ts';
 import { pitchSeeds } from '../pitch/pitch-seeds.ts';
 import { densityAt } from '../pitch/position.ts';
 import { refine } from '../pitch/refine.ts';
@@ -64,10 +64,10 @@ async function readBeyond(
   const { frame, pitch } = known;
   const end = placeOf(known, side);
   const [first, last] = extent(frame, work);
-  const due = (u: number) => 1 / densityAt(pitch.model, u - pitch.centre);
+  const due = (u: AlongRow<'measuring'>) => 1 / densityAt(pitch.model, fromCentre(pitch, u));
   const room = side > 0 ? last - end : end - first;
   if (!(room > LEAST_ROOM * Math.abs(due(end)))) return undefined;
-  const isLikely = (u: number, px: number) =>
+  const isLikely = (u: AlongRow<'measuring'>, px: number) =>
     side * (u - end) > 0 && Math.abs(Math.log(px / due(u))) < LIKE_PITCH;
   const [seed] = pitchSeeds(work, frame, 1, isLikely);
   if (!seed) return undefined;
@@ -86,9 +86,9 @@ async function readBeyond(
 }
 
 /** Px along the row of its last graduation on one side. */
-function placeOf({ pitch, range: [from, to] }: FollowedRow, side: -1 | 1): number {
+function placeOf({ pitch, range: [from, to] }: FollowedRow, side: -1 | 1): AlongRow<'measuring'> {
   const places = [from, to].map((tick) => alongAt(pitch, tick));
-  return side > 0 ? Math.max(...places) : Math.min(...places);
+  return alongRow(side > 0 ? Math.max(...places) : Math.min(...places));
 }
 
 function isNew(row: FollowedRow, end: number, side: -1 | 1): boolean {

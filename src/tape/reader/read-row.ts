@@ -5,7 +5,8 @@ import type { RowFrame } from '../frame/frame.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import { type TickRange, trustedRange } from '../graduations/sheet.ts';
 import type { Field } from '../picture/field.ts';
-import { alongAt } from '../pitch/along.ts';
+import { centred } from '../picture/space.ts';
+import { alongAt, fromCentre } from '../pitch/along.ts';
 import { finerRows } from '../pitch/finer-row.ts';
 import { pitchSeeds } from '../pitch/pitch-seeds.ts';
 import { pitchBySpectra, type RowPitch } from '../pitch/pitch-spectrum.ts';
@@ -75,18 +76,19 @@ function* guesses(work: Field<'measuring'>, frame: RowFrame<'measuring'>): Gener
   const clear = found !== null && found.score >= LEAST_SCORE;
   if (clear) {
     yield { frame, pitch: found };
-    yield* finerRows(work, frame, 1 / densityAt(found.model, 0));
+    yield* finerRows(work, frame, 1 / densityAt(found.model, centred(0)));
   }
   for (const pitch of pitchSeeds(work, frame, SEEDS)) yield { frame, pitch };
 }
 
 /** A seed in a stretch that was already followed with the same pitch tells nothing new. */
 function sameStretch({ pitch, range }: Tried, seed: RowPitch): boolean {
-  const { model, centre } = pitch;
+  const { model } = pitch;
   const low = alongAt(pitch, range[0]);
   const high = alongAt(pitch, range[1]);
   if (seed.centre < low || seed.centre > high) return false;
-  const ratio = densityAt(model, seed.centre - centre) / densityAt(seed.model, 0);
+  const ratio =
+    densityAt(model, fromCentre(pitch, seed.centre)) / densityAt(seed.model, centred(0));
   return Math.abs(Math.log(ratio)) < SAME_PITCH;
 }
 

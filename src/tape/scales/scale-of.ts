@@ -4,7 +4,7 @@ import { linesSeen } from '../graduations/detected-lines.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import type { Field } from '../picture/field.ts';
 import { pointOfPlace } from '../picture/place.ts';
-import { type Scaling, type Space, scaledAlong, scaledPlace } from '../picture/space.ts';
+import { centred, type Scaling, type Space, scaledAlong, scaledPlace } from '../picture/space.ts';
 import type { PhasePoint } from '../pitch/phase.ts';
 import { distanceAt, graduationAt, type PositionModel, residualAt } from '../pitch/position.ts';
 import { crowdedBeside } from './crowded.ts';
@@ -118,7 +118,7 @@ function scatterOf(track: readonly PhasePoint[]): number {
 /** The model with what its lines were last seen to differ by laid on top: it follows gentle bends. */
 export function bentTo<S extends Space>(
   model: PositionModel<S>,
-  places: readonly PhasePoint[],
+  places: readonly PhasePoint<S>[],
 ): PositionModel<S> {
   const first = places[0];
   const last = places[places.length - 1];
@@ -129,12 +129,12 @@ export function bentTo<S extends Space>(
   let at = 0;
   for (let i = 0; i < count; i++) {
     const t = first.t + i * step;
-    while (at + 1 < places.length - 1 && (places[at + 1] as PhasePoint).t < t) at++;
-    const left = places[at] as PhasePoint;
-    const right = (places[at + 1] ?? left) as PhasePoint;
+    while (at + 1 < places.length - 1 && (places[at + 1] as PhasePoint<S>).t < t) at++;
+    const left = places[at] as PhasePoint<S>;
+    const right = (places[at + 1] ?? left) as PhasePoint<S>;
     const share =
       right.t > left.t ? Math.max(0, Math.min(1, (t - left.t) / (right.t - left.t))) : 0;
-    values[i] = residualAt(model, t) + left.phase * (1 - share) + right.phase * share;
+    values[i] = residualAt(model, centred(t)) + left.phase * (1 - share) + right.phase * share;
   }
   const bent = { ...model, residual: { from: first.t, step, values } };
   return Number.isFinite(graduationAt(bent, first.t)) ? bent : model;

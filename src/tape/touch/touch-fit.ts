@@ -1,10 +1,11 @@
 import { leastSquares } from '../numerics/solve.ts';
+import { centred, type FromCentre } from '../picture/space.ts';
 import { graduationAt, type PositionModel } from '../pitch/position.ts';
 import { CROWDING, LENS, MOVED } from './limits.ts';
 
-/** A touched line: px along the row, the mm typed for it, and px by which the touch may miss it (1 sigma). */
+/** A touched line: px along the row, whose centre is where its frame begins, the mm typed for it, and px by which the touch may miss it (1 sigma). */
 export interface Along {
-  readonly t: number;
+  readonly t: FromCentre<'picture'>;
   readonly mm: number;
   readonly spread: number;
 }
@@ -12,7 +13,7 @@ export interface Along {
 /** A scale, and what is uncertain of it at each place, in its own graduations (1 sigma). */
 export interface SpreadModel {
   readonly model: PositionModel<'picture'>;
-  spreadAt(t: number): number;
+  spreadAt(t: FromCentre<'picture'>): number;
 }
 
 /**
@@ -29,7 +30,7 @@ export function throughTouches(along: readonly Along[]): SpreadModel {
     scaleThrough(along, -MOVED),
   ];
   const worse = missed(along, model);
-  const spreadAt = (t: number) => {
+  const spreadAt = (t: FromCentre<'picture'>) => {
     const here = graduationAt(model, t);
     const away = ways.map((way) => Math.abs(graduationAt(way, t) - here));
     const each = away
@@ -41,7 +42,7 @@ export function throughTouches(along: readonly Along[]): SpreadModel {
 }
 
 /** What a lens may bend between two touches that stand next to each other, or beyond the outer ones. */
-function lensBow(along: readonly Along[], t: number): number {
+function lensBow(along: readonly Along[], t: FromCentre<'picture'>): number {
   const { span, range } = sizeOf(along);
   const after = along.findIndex((one) => one.t > t);
   const right = after < 0 ? along.length - 1 : Math.max(1, after);
@@ -52,7 +53,9 @@ function lensBow(along: readonly Along[], t: number): number {
 }
 
 function moved(along: readonly Along[], which: number, sigmas: number): Along[] {
-  return along.map((one, i) => (i === which ? { ...one, t: one.t + sigmas * one.spread } : one));
+  return along.map((one, i) =>
+    i === which ? { ...one, t: centred(one.t + sigmas * one.spread) } : one,
+  );
 }
 
 /** With c expected `crowded` sigmas from 0, in the middle between the outer touches. */

@@ -3,6 +3,7 @@ import { bandSignal, type Strip, strip } from '../frame/strip.ts';
 import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
 import { fieldOf, logOf } from '../picture/field.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
+import { type AlongRow, alongRow, type FromCentre } from '../picture/space.ts';
 import { type PhasePoint, phaseTrack } from '../pitch/phase.ts';
 import { fitProjective, graduationAt, type PositionModel } from '../pitch/position.ts';
 import { withResidual } from '../pitch/residual.ts';
@@ -36,6 +37,9 @@ export interface Lean {
   readonly shearRate: number;
   readonly doubt: number;
 }
+
+/** Touched lines are counted from where their frame begins. */
+const CENTRE = alongRow<'picture'>(0);
 
 /** Distances between lines of printed scales, in mm. */
 const LINE_STEPS: Readonly<Record<TapeUnit, readonly number[]>> = {
@@ -83,7 +87,7 @@ function bandPx(low: number, high: number): [number, number] {
 
 function followAt(
   signal: Float32Array,
-  from: number,
+  from: AlongRow<'picture'>,
   along: readonly Along[],
   plain: PositionModel<'picture'>,
   mmPerTick: number,
@@ -97,9 +101,9 @@ function followAt(
     b: plain.b / mmPerTick,
     c: plain.c,
   };
-  let track: PhasePoint[] = [];
+  let track: PhasePoint<'picture'>[] = [];
   for (let pass = 0; pass < ROUNDS; pass++) {
-    track = between(phaseTrack(signal, from, 0, model, WINDOW), along, pitch);
+    track = between(phaseTrack(signal, from, CENTRE, model, WINDOW), along, pitch);
     const bent = fitProjective(track, model);
     if (!bent) return undefined;
     model = bent;
@@ -107,7 +111,7 @@ function followAt(
   const bent = rootMeanSquare(track);
   // A lens bends the scale more than a plane seen aslant does: the lines between tell how.
   model = withResidual(track, model);
-  track = between(phaseTrack(signal, from, 0, model, WINDOW), along, pitch);
+  track = between(phaseTrack(signal, from, CENTRE, model, WINDOW), along, pitch);
   const weights = along.map(({ spread }) => 1 / spread ** 2);
   const weight = sum(weights);
   const away = along.map(({ t, mm }) => graduationAt(model, t) - mm / mmPerTick);
@@ -127,7 +131,7 @@ function followAt(
   const worse = worseThan(misses, along.length - 1);
   const level = worse / Math.sqrt(weight) / pitch;
   const middle = (first.t + last.t) / 2;
-  const spreadAt = (t: number) => {
+  const spreadAt = (t: FromCentre<'picture'>) => {
     return Math.hypot(level, scatter, bent * beyond((2 * (t - middle)) / (last.t - first.t)));
   };
   return { model, mmPerTick, quality, spreadAt };
@@ -146,7 +150,7 @@ function rootMeanSquare(track: readonly PhasePoint[]): number {
   return Math.sqrt(sum(track.map(({ phase }) => phase * phase)) / track.length);
 }
 
-function between(track: readonly PhasePoint[], along: readonly Along[], pitch: number) {
+function between(track: readonly PhasePoint<'picture'>[], along: readonly Along[], pitch: number) {
   const low = (along[0] as Along).t - pitch;
   const high = (along[along.length - 1] as Along).t + pitch;
   return track.filter(({ t }) => t > low && t < high);
@@ -154,7 +158,7 @@ function between(track: readonly PhasePoint[], along: readonly Along[], pitch: n
 
 /** How the lines lean, from where they cross the two halves of a band. */
 function leanOf(
-  pixels: Strip,
+  pixels: Strip<'picture'>,
   [low, high]: readonly [number, number],
   along: readonly Along[],
   model: PositionModel<'picture'>,
@@ -163,9 +167,9 @@ function leanOf(
   const apart = (high - low + 1) / 2;
   if (apart < LEAST_HALF_PX) return undefined;
   const tracks = [bandSignal(pixels, low, cut), bandSignal(pixels, cut + 1, high)].map((signal) =>
-    between(phaseTrack(signal, pixels.from, 0, model, WINDOW), along, 0),
+    between(phaseTrack(signal, pixels.from, CENTRE, model, WINDOW), along, 0),
   );
-  const [near, far] = tracks as [PhasePoint[], PhasePoint[]];
+  const [near, far] = tracks as [PhasePoint<'picture'>[], PhasePoint<'picture'>[]];
   const seen = near.flatMap(({ t, phase, quality, pitch }, i) => {
     const other = far[i];
     if (!other || Math.min(quality, other.quality) < FOLLOWED_QUALITY) return [];

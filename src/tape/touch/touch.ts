@@ -2,7 +2,7 @@ import { type RowFrame, rowFrame, toFrame } from '../frame/frame.ts';
 import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
 import { type Point, placeOfPoint } from '../picture/place.ts';
-import { alongRow } from '../picture/space.ts';
+import { alongRow, centred } from '../picture/space.ts';
 import { distanceAt } from '../pitch/position.ts';
 import { outlineOf, type ReadScale, type ScaleGeometry } from '../scales/scale.ts';
 import type { TapeReading } from '../scales/tape-reading.ts';
@@ -102,8 +102,8 @@ function frameThrough(places: readonly Place[]): RowFrame<'picture'> {
 function alongOf(frame: RowFrame<'picture'>, places: readonly Place[]): Along[] {
   return places
     .map((place) => {
-      const [t] = toFrame(frame, placeOfPoint(place));
-      return { t, mm: place.mm, spread: place.spread };
+      const [u] = toFrame(frame, placeOfPoint(place));
+      return { t: centred<'picture'>(u), mm: place.mm, spread: place.spread };
     })
     .sort((one, other) => one.t - other.t);
 }

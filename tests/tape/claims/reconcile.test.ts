@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { reconcileClaims } from '../../../src/tape/claims/reconcile.ts';
-import { placeIn } from '../../../src/tape/picture/space.ts';
+import { alongRow, placeIn } from '../../../src/tape/picture/space.ts';
 import { distanceAt } from '../../../src/tape/pitch/position.ts';
 import { claimOn, madeRow, placed } from '../made/made-rows.ts';
 
@@ -87,7 +87,11 @@ describe('two edges of one tape', () => {
     const foot = claimOn(lower, { ...inches, first: 5 });
     expect(doubtsIn(foot)).toEqual([['line']]);
     const { row, claim } = claimOn(lower, { ...inches, first: 1 });
-    const pitch = { ...row.pitch, from: -2000, to: 2000 };
+    const pitch = {
+      ...row.pitch,
+      from: alongRow<'measuring'>(-2000),
+      to: alongRow<'measuring'>(2000),
+    };
     expect(doubtsIn({ row: { ...row, pitch, range: [-16, 60] }, claim })).toEqual([[]]);
     expect(doubtsIn({ row: { ...row, pitch, range: [-22, 60] }, claim })).toEqual([['line']]);
     // Lines seen one by one tell the beginning better than how far they were followed.
@@ -101,7 +105,11 @@ describe('two edges of one tape', () => {
     expect(doubtsIn({ row: seen(-18), claim })).toEqual([['line']]);
     // Begun where the picture begins: there may be feet outside it.
     const zero = row.pitch.centre + distanceAt(row.pitch.model, -16);
-    const cut = { ...row.pitch, from: zero - 10, to: 2000 };
+    const cut = {
+      ...row.pitch,
+      from: alongRow<'measuring'>(zero - 10),
+      to: alongRow<'measuring'>(2000),
+    };
     expect(doubtsIn({ row: { ...row, pitch: cut, range: [-16, 60] }, claim })).toEqual([['line']]);
     expect(doubtsIn(claimOn(lower, { ...inches, first: 10 }))).toEqual([[]]);
   });

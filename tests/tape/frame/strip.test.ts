@@ -7,6 +7,7 @@ import {
   smoothed,
   strip,
 } from '../../../src/tape/frame/strip.ts';
+import { alongRow } from '../../../src/tape/picture/space.ts';
 import { number } from '../made/even-numbers.ts';
 import { rowFrame, toImage } from '../made/plain-places.ts';
 
@@ -56,8 +57,8 @@ test('a column goes where it is told, and touches nothing else', () => {
 describe('the signal along a band', () => {
   const NONE = Number.NaN;
   const STRIP: Strip = {
-    from: 0,
-    to: 3,
+    from: alongRow(0),
+    to: alongRow(3),
     width: 4,
     height: 3,
     reach: 1,

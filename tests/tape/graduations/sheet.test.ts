@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { toFrame } from '../../../src/tape/frame/frame.ts';
 import { makeSheet, type Sheet, trustedRange } from '../../../src/tape/graduations/sheet.ts';
+import { alongRow, centred } from '../../../src/tape/picture/space.ts';
 import type { PhasePoint } from '../../../src/tape/pitch/phase.ts';
 import { graduationAt } from '../../../src/tape/pitch/position.ts';
 import { centimetreLines, type DrawnTape, drawTape, truthOf } from '../made/drawn-tape.ts';
@@ -61,7 +62,7 @@ describe('a sheet', () => {
     fc.assert(
       fc.property(column, fc.double({ min: 0, max: 63, noNaN: true }), (x, y) => {
         const [u, v] = toFrame<'measuring'>(frame, sheet.toMeasuring(x, y));
-        expect(graduationAt(pitch.model, u)).toBeCloseTo(-12 + x / 8, 3);
+        expect(graduationAt(pitch.model, centred(u))).toBeCloseTo(-12 + x / 8, 3);
         const side = Math.sign(y - 16);
         if (Math.abs(y - 16) > 0.01) expect(Math.sign(v)).toBe(side);
       }),
@@ -73,9 +74,9 @@ describe('the trusted range', () => {
   const model = { a: 0.1, b: 0, c: 0 };
   const rangeOf = (qualities: readonly number[]) => {
     const track = qualities.map(
-      (quality, i): PhasePoint => ({
-        u: 10 * i,
-        t: 10 * i,
+      (quality, i): PhasePoint<'measuring'> => ({
+        u: alongRow(10 * i),
+        t: centred(10 * i),
         phase: 0,
         quality,
         amplitude: 1,

@@ -1,6 +1,6 @@
 import type { RowFrame } from '../../../src/tape/frame/frame.ts';
 import type { Field } from '../../../src/tape/picture/field.ts';
-import { alongRow } from '../../../src/tape/picture/space.ts';
+import { alongRow, centred } from '../../../src/tape/picture/space.ts';
 import type { RowPitch } from '../../../src/tape/pitch/pitch-spectrum.ts';
 import { graduationAt } from '../../../src/tape/pitch/position.ts';
 import { rowFrame, toFrame } from './plain-places.ts';
@@ -61,8 +61,8 @@ export function truthOf(tape: DrawnTape): { frame: RowFrame<never>; pitch: RowPi
     band: [-3, 3],
     smoothing: 0,
     signal: new Float32Array(),
-    from: 0,
-    to: 0,
+    from: alongRow(0),
+    to: alongRow(0),
     ink: light ? -1 : 1,
     score: 1,
   };
@@ -80,7 +80,7 @@ export function drawTape(tape: DrawnTape): Field<never> {
       const x = (at % width) + ((part % FINE) - (FINE - 1) / 2) / FINE;
       const y = Math.floor(at / width) + (Math.floor(part / FINE) - (FINE - 1) / 2) / FINE;
       const [u, v] = toFrame(frame, x, y);
-      if (isInk(tape, graduationAt(pitch.model, u), v / pitchPx)) inked++;
+      if (isInk(tape, graduationAt(pitch.model, centred(u)), v / pitchPx)) inked++;
     }
     const share = inked / FINE ** 2;
     const grey = light ? 40 + 150 * share : 200 - 150 * share;

@@ -1,4 +1,5 @@
 import type { RowFrame } from '../../../src/tape/frame/frame.ts';
+import { centred } from '../../../src/tape/picture/space.ts';
 import type { RowPitch } from '../../../src/tape/pitch/pitch-spectrum.ts';
 import { densityAt, graduationAt } from '../../../src/tape/pitch/position.ts';
 import { rowFrame, toFrame } from './plain-places.ts';
@@ -36,9 +37,9 @@ export function misread(
   let worst = 0;
   for (const mm of millimetres) {
     const [u] = toFrame(frame, ...placeOf(scene, mm, across));
-    const off = graduationAt(pitch.model, u - pitch.centre) - mm;
+    const off = graduationAt(pitch.model, centred(u - pitch.centre)) - mm;
     offsets.add(Math.round(off));
-    const px = Math.abs(off - Math.round(off)) / densityAt(pitch.model, u - pitch.centre);
+    const px = Math.abs(off - Math.round(off)) / densityAt(pitch.model, centred(u - pitch.centre));
     worst = Math.max(worst, px);
   }
   return { worst, offsets: [...offsets] };

@@ -9,9 +9,23 @@ import {
 import { strip } from '../../../src/tape/frame/strip.ts';
 import { boxDown, fieldOf } from '../../../src/tape/picture/field.ts';
 import { pointOfPlace } from '../../../src/tape/picture/place.ts';
-import { alongRow, placeIn, scaledPlace, scalingOf } from '../../../src/tape/picture/space.ts';
+import {
+  type AlongRow,
+  alongRow,
+  centred,
+  placeIn,
+  scaledPlace,
+  scalingOf,
+} from '../../../src/tape/picture/space.ts';
 import { fromCentre } from '../../../src/tape/pitch/along.ts';
-import type { PositionModel } from '../../../src/tape/pitch/position.ts';
+import { phaseTrack } from '../../../src/tape/pitch/phase.ts';
+import {
+  densityAt,
+  distanceAt,
+  graduationAt,
+  type PositionModel,
+  residualAt,
+} from '../../../src/tape/pitch/position.ts';
 import { readingAt } from '../../../src/tape/scales/read-at.ts';
 import { snapTo } from '../../../src/tape/touch/snap.ts';
 
@@ -49,6 +63,25 @@ test('px along a row are not px of the picture, nor of another copy’s row', ()
   fromCentre(row, 7);
   // @ts-expect-error px along a row of the search copy
   fromCentre(row, alongRow<'search'>(7));
+});
+
+test('px from a row’s centre are not px from where its frame begins', () => {
+  const model: PositionModel<'measuring'> = { a: 1, b: 0, c: 0 };
+  const centre = alongRow<'measuring'>(5);
+  const u = alongRow<'measuring'>(7);
+  expect(graduationAt(model, fromCentre({ centre }, u))).toBe(2);
+  // @ts-expect-error px from where the frame begins
+  expect(graduationAt(model, u)).toBe(7);
+  // @ts-expect-error a number that says nothing of where it is counted from
+  expect(densityAt(model, 7)).toBe(1);
+  // @ts-expect-error of a row in another copy
+  expect(residualAt(model, centred<'search'>(7))).toBe(0);
+  // @ts-expect-error a graduation stands so far from the centre
+  const stands: AlongRow<'measuring'> = distanceAt(model, 3);
+  expect(stands).toBe(3);
+  const signal = new Float32Array(8).fill(1);
+  // @ts-expect-error a signal begins somewhere along the row
+  expect(phaseTrack(signal, 0, centre, model, 2).length).toBeGreaterThan(0);
 });
 
 test('a place of a copy is not read, nor touched', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { toneAt, toneMeter } from '../../../src/tape/numerics/tone.ts';
+import { alongRow, centred } from '../../../src/tape/picture/space.ts';
 import { carrierOf, phaseTrack } from '../../../src/tape/pitch/phase.ts';
 import { graduationAt } from '../../../src/tape/pitch/position.ts';
 import { seeded } from '../made/stroke-scene.ts';
@@ -19,12 +20,12 @@ describe('the track', () => {
     fc.assert(
       fc.property(fc.double({ min: -0.45, max: 0.45, noNaN: true }), (ahead) => {
         const signal = signalOf(
-          (t) => 5 + Math.cos(2 * Math.PI * (graduationAt(model, t) + ahead)),
+          (t) => 5 + Math.cos(2 * Math.PI * (graduationAt(model, centred(t)) + ahead)),
         );
         for (const { u, t, phase, quality, amplitude } of phaseTrack(
           signal,
-          FROM,
-          CENTRE,
+          alongRow(FROM),
+          alongRow(CENTRE),
           model,
           3,
         )) {
@@ -42,8 +43,10 @@ describe('the track', () => {
 
   test('a drift of several graduations is followed past half of one', () => {
     const drift = (t: number) => 2.5 * (t / 700) ** 2;
-    const signal = signalOf((t) => Math.cos(2 * Math.PI * (graduationAt(model, t) + drift(t))));
-    const track = phaseTrack(signal, FROM, CENTRE, model, 2.5);
+    const signal = signalOf((t) =>
+      Math.cos(2 * Math.PI * (graduationAt(model, centred(t)) + drift(t))),
+    );
+    const track = phaseTrack(signal, alongRow(FROM), alongRow(CENTRE), model, 2.5);
     const whole = Math.round(track[60]!.phase - drift(track[60]!.t));
     for (const { t, phase } of track.slice(8, -8)) {
       expect(Math.abs(phase - whole - drift(t))).toBeLessThan(0.1);
@@ -51,7 +54,7 @@ describe('the track', () => {
   });
 
   test('places stand one pitch apart', () => {
-    const track = phaseTrack(signalOf(Math.cos), FROM, CENTRE, model, 3);
+    const track = phaseTrack(signalOf(Math.cos), alongRow(FROM), alongRow(CENTRE), model, 3);
     for (let i = 1; i < track.length; i++) {
       const passed = graduationAt(model, track[i]!.t) - graduationAt(model, track[i - 1]!.t);
       expect(passed).toBeCloseTo(1, 1);
@@ -60,13 +63,13 @@ describe('the track', () => {
 
   test('neither noise nor a blank row has quality', () => {
     const random = seeded(3);
-    const noise = phaseTrack(signalOf(random), FROM, CENTRE, model, 3);
+    const noise = phaseTrack(signalOf(random), alongRow(FROM), alongRow(CENTRE), model, 3);
     expect(noise.filter(({ quality }) => quality > 0.6)).toEqual([]);
     expect(
       phaseTrack(
         signalOf(() => 4),
-        FROM,
-        CENTRE,
+        alongRow(FROM),
+        alongRow(CENTRE),
         model,
         3,
       ).every(({ quality }) => quality < 0.01),
@@ -85,7 +88,7 @@ describe('one place', () => {
     const sum = (of: (i: number) => number) => window.reduce((all, i) => all + bell(i) * of(i), 0);
     const total = sum(() => 1);
     const mean = sum((i) => signal[i]!) / total;
-    const turn = (i: number) => 2 * Math.PI * graduationAt(model, i + FROM - CENTRE);
+    const turn = (i: number) => 2 * Math.PI * graduationAt(model, centred(i + FROM - CENTRE));
     const re = sum((i) => (signal[i]! - mean) * Math.cos(turn(i)));
     const im = -sum((i) => (signal[i]! - mean) * Math.sin(turn(i)));
     const deviation = Math.sqrt(sum((i) => (signal[i]! - mean) ** 2) / total) + 1e-4;
@@ -99,7 +102,7 @@ describe('one place', () => {
 
   const random = seeded(11);
   const signal = signalOf((t) => -5 + Math.cos(0.5 * t) + random());
-  const carrier = carrierOf(model, FROM - CENTRE, LENGTH);
+  const carrier = carrierOf(model, centred(FROM - CENTRE), LENGTH);
 
   test('one pass measures what two passes do', () => {
     const places = fc.double({ min: 0, max: LENGTH - 1, noNaN: true });

@@ -88,7 +88,7 @@ describe('the walk', () => {
   const seed = { u: alongRow<'measuring'>(500), pitch: 9.6, band: [-3, 3] as const, signal };
 
   test('keeps to a course that bends both ways', () => {
-    const pitch = followed(seed, 0);
+    const pitch = followed(seed, alongRow(0));
     expect(pitch!.model.residual).toBeDefined();
     for (const { t, phase, u } of pitch!.track) {
       if (u < 60 || u > 940) continue;
@@ -101,7 +101,7 @@ describe('the walk', () => {
   test('leads nowhere in noise', () => {
     const random = seeded(4);
     const noise = Float32Array.from({ length: 1000 }, () => random());
-    const found = followed({ ...seed, signal: noise }, 0);
+    const found = followed({ ...seed, signal: noise }, alongRow(0));
     expect(found?.followed?.count ?? 0).toBeLessThan(40);
   });
 });

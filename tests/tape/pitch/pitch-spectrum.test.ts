@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { trendBasis, withoutTrend } from '../../../src/tape/numerics/trend.ts';
 import type { Field } from '../../../src/tape/picture/field.ts';
+import { centred } from '../../../src/tape/picture/space.ts';
 import { pitchBySpectra } from '../../../src/tape/pitch/pitch-spectrum.ts';
 import { densityAt } from '../../../src/tape/pitch/position.ts';
 import { bestCourse, spectraOf } from '../../../src/tape/pitch/spectra.ts';
@@ -49,7 +50,7 @@ describe('the pitch of a drawn row', () => {
     const frame = plainFrame(scene);
     const pitch = pitchBySpectra({ ...drawn, values }, frame);
     expect(pitch?.smoothing).toBeGreaterThan(0);
-    expect(1 / densityAt(pitch!.model, 0)).toBeCloseTo(48, 0);
+    expect(1 / densityAt(pitch!.model, centred(0))).toBeCloseTo(48, 0);
   });
 
   test('nothing is found in noise or in a row shorter than a window', () => {

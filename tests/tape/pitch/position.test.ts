@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { centred } from '../../../src/tape/picture/space.ts';
 import {
   densityAt,
   distanceAt,
@@ -37,7 +38,7 @@ describe('the model of a row', () => {
   test('distance undoes graduation', () => {
     fc.assert(
       fc.property(models, distances, (model, t) => {
-        expect(distanceAt(model, graduationAt(model, t))).toBeCloseTo(t, 2);
+        expect(distanceAt(model, graduationAt(model, centred(t)))).toBeCloseTo(t, 2);
       }),
     );
   });
@@ -47,9 +48,10 @@ describe('the model of a row', () => {
       fc.property(models, distances, (model, t) => {
         // The table's slope is taken over a step to either side, so that it is smooth.
         const reach = model.residual ? TABLE.step : 0.01;
-        const rise = graduationAt(model, t + reach) - graduationAt(model, t - reach);
+        const rise =
+          graduationAt(model, centred(t + reach)) - graduationAt(model, centred(t - reach));
         const slope = rise / (2 * reach);
-        expect(Math.abs(densityAt(model, t) / slope - 1)).toBeLessThan(0.02);
+        expect(Math.abs(densityAt(model, centred(t)) / slope - 1)).toBeLessThan(0.02);
       }),
     );
   });
@@ -57,7 +59,9 @@ describe('the model of a row', () => {
   test('a residual is level beyond its ends and straight between its values', () => {
     const residual = { from: 10, step: 5, values: Float32Array.of(1, 3) };
     const model = { a: 0, b: 0, c: 0, residual };
-    expect([-50, 10, 12.5, 15, 99].map((t) => graduationAt(model, t))).toEqual([1, 1, 2, 3, 3]);
+    expect([-50, 10, 12.5, 15, 99].map((t) => graduationAt(model, centred(t)))).toEqual([
+      1, 1, 2, 3, 3,
+    ]);
   });
 });
 
@@ -65,8 +69,8 @@ describe('the model of a row', () => {
 function tracked(truth: PositionModel, model: PositionModel, pitch: number): TrackedPhase[] {
   const places: TrackedPhase[] = [];
   for (let t = -REACH; t <= REACH; t += pitch) {
-    const phase = graduationAt(truth, t) - graduationAt(model, t);
-    places.push({ t, phase, quality: 0.9, pitch });
+    const phase = graduationAt(truth, centred(t)) - graduationAt(model, centred(t));
+    places.push({ t: centred(t), phase, quality: 0.9, pitch });
   }
   return places;
 }
@@ -95,7 +99,9 @@ describe('the fit', () => {
     );
     const fit = fitProjective(places, believed);
     for (const t of [-REACH, 0, REACH]) {
-      expect(Math.abs(graduationAt(fit!, t) - graduationAt(truth, t))).toBeLessThan(0.02);
+      expect(
+        Math.abs(graduationAt(fit!, centred(t)) - graduationAt(truth, centred(t))),
+      ).toBeLessThan(0.02);
     }
   });
 
@@ -123,7 +129,7 @@ describe('the residual', () => {
   test('takes up a bend', () => {
     const model = withResidual(bent, straight);
     for (const t of [-700, -300, 0, 450, 800]) {
-      expect(Math.abs(graduationAt(model, t) - 0.1 * t - bow(t))).toBeLessThan(0.005);
+      expect(Math.abs(graduationAt(model, centred(t)) - 0.1 * t - bow(t))).toBeLessThan(0.005);
     }
   });
 
@@ -133,7 +139,7 @@ describe('the residual', () => {
       ...p,
       phase: 0.1 * p.t + 2 * bow(p.t) - graduationAt(once, p.t),
     }));
-    expect(graduationAt(withResidual(rest, once), 800)).toBeCloseTo(80 + 2 * bow(800), 2);
+    expect(graduationAt(withResidual(rest, once), centred(800))).toBeCloseTo(80 + 2 * bow(800), 2);
   });
 
   test('a straight row keeps its model, and so does one hardly seen', () => {

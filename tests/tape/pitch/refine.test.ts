@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { RowFrame } from '../../../src/tape/frame/frame.ts';
 import { strip } from '../../../src/tape/frame/strip.ts';
 import { logOf } from '../../../src/tape/picture/field.ts';
+import { centred } from '../../../src/tape/picture/space.ts';
 import { shearFromPhase } from '../../../src/tape/pitch/phase-shear.ts';
 import { pitchSeeds } from '../../../src/tape/pitch/pitch-seeds.ts';
 import { pitchBySpectra } from '../../../src/tape/pitch/pitch-spectrum.ts';
@@ -85,8 +86,11 @@ describe('refine', () => {
     const pitch = pitchBySpectra(drawn, plainFrame(TILTED))!;
     const light = halfOn(pitch);
     for (const t of [-300, 0, 250]) {
-      expect(graduationAt(light.model, t)).toBeCloseTo(graduationAt(pitch.model, t) + 0.5, 9);
-      expect(densityAt(light.model, t)).toBeCloseTo(densityAt(pitch.model, t), 9);
+      expect(graduationAt(light.model, centred(t))).toBeCloseTo(
+        graduationAt(pitch.model, centred(t)) + 0.5,
+        9,
+      );
+      expect(densityAt(light.model, centred(t))).toBeCloseTo(densityAt(pitch.model, centred(t)), 9);
     }
     expect([pitch.ink, light.ink, halfOn(light).ink]).toEqual([1, -1, 1]);
   });

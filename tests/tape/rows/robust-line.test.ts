@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Strip } from '../../../src/tape/frame/strip.ts';
+import { alongRow } from '../../../src/tape/picture/space.ts';
 import { robustLine } from '../../../src/tape/rows/robust-line.ts';
 import { strokeEnergy, strokePlace } from '../../../src/tape/rows/stroke-places.ts';
 import { number } from '../made/even-numbers.ts';
@@ -43,7 +44,7 @@ function stripOf(low: number, high: number): Strip {
     const v = Math.floor(i / width) - reach;
     return (i % width) % 8 < 2 && v >= low && v <= high ? 3 : 5;
   });
-  return { from: -50, to: 149, width, height: 2 * reach + 1, reach, values };
+  return { from: alongRow(-50), to: alongRow(149), width, height: 2 * reach + 1, reach, values };
 }
 
 const EDGE = { leastAlong: 0.06, acrossCost: 3 };
