@@ -111,3 +111,40 @@ test('a head of which only the whole is known: where to notch it, none under the
     value: '12 cm from the beginning',
   });
 });
+
+describe('notches of a sleeve, row 8.13: one on the front, two on the back', () => {
+  test('the single and the double one are named on the marks, from where both edges begin', () => {
+    const label = 'Notches, armhole and sleeve head';
+    expect(answerTo(match, {}).lines).toContainEqual({
+      label,
+      value: 'mark 2 single, on the front; mark 6 double, on the back',
+    });
+    const back = answerTo(match, { hereFrom: 'back', otherFrom: 'back', parts: '1' });
+    expect(back.lines).toContainEqual({
+      label,
+      value: 'mark 1 double, on the back; mark 3 single, on the front',
+    });
+    const labels = (draft: Record<string, string>) =>
+      answerTo(match, draft).lines.filter((one) => one.label === label);
+    expect(labels({ use: 'any' })).toEqual([]);
+    expect(labels({ here: '20; 20', other: '20; 20.5' })).toEqual([]);
+  });
+
+  test('edges given from other sides are asked about first, and the head is turned round', () => {
+    const { headline, warnings, offers } = answerTo(match, { otherFrom: 'back' });
+    expect(headline).toMatchObject({ number: '1 on 2', after: 'notches: front on back' });
+    expect(warnings[0]).toMatch(/^The armhole is given front first, the sleeve head back first/);
+    const [turn] = offers;
+    expect(turn?.words).toBe('Turn the sleeve head round');
+    expect(turn?.take).toMatchObject({ other: '11; 11.6; 12.6; 12', otherFrom: 'front' });
+    expect(answerTo(match, { otherFrom: 'back', use: 'any' }).warnings).toEqual([]);
+  });
+});
+
+test('what is checked stands first: the fullest part against what the cloth takes', () => {
+  // 0.6 on 11 is 5.45 %; wool of medium weight takes 6.
+  expect(answerTo(match, {}).lines[0]).toEqual({
+    label: 'Fullest part',
+    value: '5.5 % of the 6 % the cloth takes',
+  });
+});

@@ -9,6 +9,7 @@ test('a piece of 40 × 60 with its seams and hem: what is cut, and what that giv
     'cut-width': 430,
     'cut-length': 655,
     'gives-width': 400,
+    'gives-width-all': 400,
     'gives-length': 600,
     'lacks-width': 0,
     'lacks-length': 0,
@@ -21,7 +22,13 @@ test('a piece of 40 × 60 with its seams and hem: what is cut, and what that giv
 
 test('two pairs on the fold: four pieces, the hand cuts half, opened they are whole', () => {
   const found = givenBy(pieceOutputs, { fold: 'side', count: '2', pairs: 'pairs' });
-  expect(found).toMatchObject({ 'cut-width': 215, 'gives-width': 400, across: 430, count: 4 });
+  expect(found).toMatchObject({
+    'cut-width': 215,
+    'gives-width': 400,
+    'gives-width-all': 1600,
+    across: 430,
+    count: 4,
+  });
 });
 
 describe('as cut', () => {

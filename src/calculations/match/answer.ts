@@ -7,8 +7,10 @@ import { numberSaid, percentText } from '../../calculation/tape-said.ts';
 import { byTape, numberOnTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { totalOf } from '../../sewing/matching-input.ts';
+import type { MatchTyped } from './fields.ts';
 import { matchShapes } from './figure.ts';
 import { matchLines } from './lines.ts';
+import { sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
 import { matchWorkings } from './workings.ts';
 import { type Wrong, wrongs } from './wrong.ts';
@@ -17,24 +19,33 @@ import { type Wrong, wrongs } from './wrong.ts';
 export function matchAnswer(found: Matched, draft: Draft, bench: Bench): Answer {
   const { asked, plan } = found;
   const wrong = wrongs(found, bench);
+  const mixed = sleeveNotches(found)?.mixed === true;
   const [here, other] = [words.here[asked.use].called, words.other[asked.use].called];
   const runs = [
     { name: words.marks(here), item: words.mark, run: plan.runs.here },
     { name: words.marks(other), item: words.mark, run: plan.runs.other },
   ].filter(({ run }) => run.marks.length > 0);
   return {
-    headline: headline(found, wrong[0], bench),
+    headline: mixed
+      ? { number: words.mixedNumber, after: words.mixed }
+      : headline(found, wrong[0], bench),
     sentence: [
       words.sentence(other, here),
       ...(plan.moves || asked.here.length === 1 ? [] : [words.planned(other)]),
     ].join(' '),
     lines: matchLines(found, bench),
-    offers: wrong.length > 0 ? offers(found, draft, bench) : [],
-    warnings: warnings(found, wrong, bench),
+    offers: [
+      ...(mixed ? [turnedRound(found, draft)] : []),
+      ...(wrong.length > 0 ? offers(found, draft, bench) : []),
+    ],
+    warnings: [
+      ...(mixed ? [words.mixedWhy(asked.hereFrom !== 'back')] : []),
+      ...warnings(found, wrong, bench),
+    ],
     cautions: [cautionWords.pins],
     runs,
     listsLast: true,
-    figures: [{ name: words.edges, draw: () => matchShapes(plan) }],
+    figures: [{ name: words.edges, draw: () => matchShapes(found) }],
     workings: matchWorkings(found, bench),
   };
 }
@@ -101,4 +112,14 @@ function offers({ asked, plan }: Matched, draft: Draft, bench: Bench): Offer[] {
   const whole = asTyped(totalOf(asked.other), bench);
   const name = words.other[asked.use].called;
   return [{ words: words.anew(name), take: { ...draft, other: whole } }];
+}
+
+/** The sleeve head from its other end: as many lengths, the last one first. */
+function turnedRound({ asked }: Matched, draft: Draft): Offer {
+  const lengths = (draft.other ?? '').split(';').map((one) => one.trim());
+  const take: MatchTyped = {
+    other: lengths.reverse().join('; '),
+    otherFrom: asked.hereFrom ?? 'front',
+  };
+  return { words: words.turn, take: { ...draft, ...take } };
 }

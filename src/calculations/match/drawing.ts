@@ -20,7 +20,7 @@ export const matchDrawing: Drawing = {
     return {
       name: words.edges,
       toScale: true,
-      shapes: matchShapes(found.value.plan),
+      shapes: matchShapes(found.value),
       dimensions: dimensions(found.value, bench),
     };
   },

@@ -1,7 +1,7 @@
 import { matchWords as words } from '#words/calculations/match-words.ts';
 import { clothEaseWords } from '#words/common/cloth-ease-words.ts';
 import { type Ask, choice, count, lengths, number, numbers } from '../../calculation/field-spec.ts';
-import { type InputOf, schema } from '../../calculation/schema.ts';
+import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
 
 /** What two edges are of. */
 export type MatchUse = keyof typeof words.use;
@@ -39,7 +39,11 @@ export const matchFields = schema(words.labels, {
   spread,
   shares: numbers(words.byLength, { when: spread.is('own') }),
   weights: numbers(words.evenly),
+  hereFrom: choice(words.from, { when: isSleeve }),
+  otherFrom: choice(words.from, { when: isSleeve }),
 });
 
 /** What was read of the fields. */
 export type MatchAsked = InputOf<(typeof matchFields)['specs']>;
+/** What is typed in fields for the maker. */
+export type MatchTyped = Typed<(typeof matchFields)['specs']>;

@@ -3,6 +3,8 @@ import { lineThrough } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
 import type { Match } from '../../sewing/matching.ts';
 import type { Run } from '../../sewing/run.ts';
+import { sleeveNotches } from './notches.ts';
+import type { Matched } from './read.ts';
 
 /** How far apart the edges are drawn, and how long a mark is, in parts of the longer. */
 const APART = 0.16;
@@ -17,16 +19,19 @@ function longest({ here, other }: Match['runs']): number {
   return toMm(exactLength(Math.max(here.length, other.length)));
 }
 
-/** Both edges laid straight, from where they begin, what meets joined. */
-export function matchShapes(plan: Match): FigureShape[] {
+/** Both edges laid straight, from where they begin, what meets joined; the back notch of a sleeve is a double one. */
+export function matchShapes(found: Matched): FigureShape[] {
+  const { plan } = found;
+  const notches = sleeveNotches(found);
+  const double = notches?.front ? notches.last : notches?.first;
   const { here, other } = plan.runs;
   const [mark, low] = [MARK * longest(plan.runs), otherAt(plan)];
   const edge = (run: Run, y: number) => [
     lineThrough('cloth', { x: 0, y }, { x: toMm(run.length), y }),
-    ...run.marks.map(({ at, kind }) => {
+    ...run.marks.flatMap(({ at, kind }, i) => {
       const half = kind === 'notch' ? mark : mark / 2;
-      const x = toMm(at);
-      return lineThrough('measure', { x, y: y - half }, { x, y: y + half });
+      const ticks = i === double ? [toMm(at) - mark / 3, toMm(at) + mark / 3] : [toMm(at)];
+      return ticks.map((x) => lineThrough('measure', { x, y: y - half }, { x, y: y + half }));
     }),
   ];
   const on = (run: Run, i: number, y: number): Point => ({

@@ -7,10 +7,12 @@ import { toGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { partOf } from '../../sewing/matching.ts';
 import { CAP_EASE } from '../../sewing/sources/matching.ts';
+import { sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
 
 /** The ease of each length and of all; where notches are, or where they should be; what is published. */
-export function matchLines({ asked, plan }: Matched, bench: Bench): Line[] {
+export function matchLines(found: Matched, bench: Bench): Line[] {
+  const { asked, plan } = found;
   const other = words.other[asked.use].called;
   const show = (x: ExactLength) => byTape(exactLength(Math.abs(x)), bench);
   const difference = (ease: ExactLength, part: number) =>
@@ -33,11 +35,28 @@ export function matchLines({ asked, plan }: Matched, bench: Bench): Line[] {
         value: words.notchOf(byTape(at, bench)),
       }));
   return [
+    ...fullestLine(found, bench),
     ...each,
     ...(each.length > 1 ? [{ label: words.all, value: difference(plan.ease, plan.part) }] : []),
     ...notched,
+    ...notchesLine(found),
     ...(asked.use === 'sleeve'
       ? CAP_EASE.map((rule) => ({ label: words.published, value: words.publishedOf(rule) }))
       : []),
   ];
+}
+
+/** What the cloth is asked to take, beside what it takes; a sleeve is gathered onto its cuff, whatever it takes. */
+function fullestLine({ asked, plan, takes }: Matched, bench: Bench): Line[] {
+  const fullest = Math.max(...plan.lengths.map((one) => one.fullest));
+  if (fullest === 0 || asked.use === 'cuff') return [];
+  const value = words.fullestOf(percentText(fullest, bench), percentText(takes, bench));
+  return [{ label: words.fullest, value }];
+}
+
+function notchesLine(found: Matched): Line[] {
+  const notches = sleeveNotches(found);
+  if (!notches || notches.mixed) return [];
+  const [first, last] = [notches.first + 1, notches.last + 1].map(String) as [string, string];
+  return [{ label: words.notches, value: words.notchesOf(first, last, notches.front) }];
 }

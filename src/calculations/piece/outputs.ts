@@ -104,6 +104,22 @@ export const pieceOutputs: Outputs = {
       of: (fields, { made }) => mapped(along(fields), (way) => stands(way, made[cutLength.key])),
     }),
     output({
+      key: 'gives-width-all',
+      name: words.givesWidthAll,
+      kind: 'length',
+      ...ofWidth,
+      reads: [...WIDTH_FIELDS, 'count', 'pairs'],
+      bentBy: [cutWidth],
+      when: wide,
+      adds: true,
+      of: (fields, { made }) =>
+        answerUnless(mustBeCount('count', fields.count, 1, MOST_PIECES), () =>
+          mapped(across(fields), (way) =>
+            exactLength(manyOf(fields) * stands(way, made[cutWidth.key])),
+          ),
+        ),
+    }),
+    output({
       key: 'lacks-width',
       name: words.lacksWidth,
       kind: 'length',
@@ -147,14 +163,19 @@ export const pieceOutputs: Outputs = {
       reads: ['count', 'pairs'],
       adds: true,
       material: { kind: 'cloth', along: cutLength, across: whole, fold: onFold, unless: wasCut },
-      of: ({ count, pairs }) =>
-        answerUnless(mustBeCount('count', count, 1, MOST_PIECES), () => ({
+      of: (fields) =>
+        answerUnless(mustBeCount('count', fields.count, 1, MOST_PIECES), () => ({
           ok: true,
-          value: pairs === 'pairs' ? 2 * count : count,
+          value: manyOf(fields),
         })),
     }),
   ],
 };
+
+/** How many pieces: of each pair two. */
+function manyOf({ count, pairs }: Pick<PieceAsked, 'count' | 'pairs'>): number {
+  return pairs === 'pairs' ? 2 * count : count;
+}
 
 /** What it gives finished, as it was cut where it is. */
 function stands(way: Sized, made: ExactLength | undefined): ExactLength {

@@ -40,6 +40,8 @@ export const matchWords = {
     spread: 'Share the difference',
     shares: 'Shares, one each length',
     weights: 'Ease in each part',
+    hereFrom: 'Armhole given',
+    otherFrom: 'Sleeve head given',
   },
   use: {
     any: 'Any two edges',
@@ -49,6 +51,19 @@ export const matchWords = {
     cuff: 'Cuff onto sleeve',
     waistband: 'Waistband onto waist',
   },
+  from: { front: 'Front first', back: 'Back first' },
+  mixed: 'notches: front on back',
+  mixedNumber: '1 on 2',
+  mixedWhy: (front: boolean) =>
+    `The armhole is given ${front ? 'front' : 'back'} first, the sleeve head ${front ? 'back' : 'front'} first: its single notch would meet the double one. Turn the sleeve head round, or say that it is given from the same side.`,
+  turn: 'Turn the sleeve head round',
+  notches: 'Notches, armhole and sleeve head',
+  notchesOf: (first: string, last: string, front: boolean) =>
+    front
+      ? `mark ${first} single, on the front; mark ${last} double, on the back`
+      : `mark ${first} double, on the back; mark ${last} single, on the front`,
+  fullest: 'Fullest part',
+  fullestOf: (percent: string, takes: string) => `${percent} % of the ${takes} % the cloth takes`,
   here,
   other,
   spread: { even: 'By length', own: 'By my shares' },

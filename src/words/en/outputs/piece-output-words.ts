@@ -3,6 +3,7 @@ export const pieceOutputWords = {
   cutWidth: 'Width to cut',
   cutLength: 'Length to cut',
   givesWidth: 'Finished width it gives',
+  givesWidthAll: 'Finished width of all of these',
   givesLength: 'Finished length it gives',
   lacksWidth: 'Lacks in width',
   lacksLength: 'Lacks in length',
