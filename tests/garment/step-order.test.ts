@@ -55,23 +55,23 @@ test('the seam is joined before the next piece is cut: one press, past one group
 });
 
 test('steps of one work never pass each other: they are in the order in which it can be made', () => {
-  const hem = garmentOf({
-    works: {
-      hem: {
-        ...{ name: 'Hem', calculation: 'toy-hem', rank: 1 },
-        fields: { depth: typed('3'), turned: typed('twice'), turn: typed('1') },
-      },
+  const strip = {
+    ...{ name: 'Strip', calculation: 'edging', rank: 1 },
+    fields: {
+      ...{ length: typed('20'), pitch: typed('0.8'), rows: typed('one'), fit: typed('fill') },
+      ...{ middle: typed('any'), width: typed('2'), margin: typed('0.5'), hole: typed('0.2') },
     },
-  });
-  const state = begin(hem, KNOWN);
+  };
+  const state = begin(garmentOf({ works: { strip } }), KNOWN);
   const before = homes(state);
+  expect(stepGroups(state.answer).map(({ stage }) => stage)).toEqual(['cut', 'edge']);
   for (const { work, stage } of stepGroups(state.answer)) {
     for (const by of [-1, 1] as const)
       expect(movedPast(state, { work, stage }, by)).toBeUndefined();
   }
   // By a file, or another tab: the later steps go along.
-  const far = { ...(hem.works.hem as object), moved: { cut: { stage: 'edge', rank: 9 } } };
-  expect(homes(begin({ ...hem, works: { hem: far } }, KNOWN))).toEqual(before);
+  const far = { ...strip, moved: { cut: { stage: 'edge', rank: 9 } } };
+  expect(homes(begin(garmentOf({ works: { strip: far } }), KNOWN))).toEqual(before);
 });
 
 test.each([
