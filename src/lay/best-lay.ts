@@ -59,3 +59,19 @@ export function take(places: Places, { x, y, shape }: Places): void {
   places.y.set(y);
   places.shape.set(shape);
 }
+
+/** Puts the pieces where a lay has them; false, and nothing is known of them, where it has others. */
+export function putBack(problem: Problem, { x, y, shape }: Places, { laid }: Lay): boolean {
+  const left = [...laid];
+  return problem.pieces.slice(0, problem.moving).every((kind, i) => {
+    const { id, shapes } = problem.kinds[kind]!;
+    const at = left.findIndex((one) => one.id === id);
+    const [one] = at < 0 ? [] : left.splice(at, 1);
+    const own = shapes.find((name) => problem.shapes[name]!.turn === one?.turn);
+    if (!one || own === undefined) return false;
+    x[i] = one.x;
+    y[i] = one.y;
+    shape[i] = own;
+    return true;
+  });
+}

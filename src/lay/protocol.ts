@@ -4,6 +4,8 @@ import type { Lay, LayTask } from './task.ts';
 export interface ToLayWorker {
   task: LayTask;
   seed: number;
+  /** The lay found before, to go on from. */
+  from?: Lay;
   /** How long it looks; it is ended before by ending the worker, as each better lay was told. */
   seconds: number;
 }

@@ -1,4 +1,4 @@
-import { type BestLay, copyOf, keeper, take } from './best-lay.ts';
+import { type BestLay, copyOf, keeper, putBack, take } from './best-lay.ts';
 import { type Field, fieldOf, placesOf } from './field.ts';
 import { firstLay } from './first-lay.ts';
 import { exchange, holdIn, shortened } from './moves.ts';
@@ -18,6 +18,8 @@ export interface SolveOptions {
   elapsed: () => number;
   /** After how many it ends. */
   seconds: number;
+  /** A lay of the same task found before, to go on from; it must keep the task's rules. */
+  from?: Lay;
   /** Told each better lay as it is found. */
   onBetter: (lay: Lay) => void;
 }
@@ -49,6 +51,7 @@ export function solve(problem: Problem, options: SolveOptions): Lay | undefined 
   const places = placesOf(problem);
   const random = seeded(options.seed);
   const best = keeper(problem, places, options.onBetter);
+  if (options.from && putBack(problem, places, options.from)) best.keep();
   const bySize = inOrderOfSize(problem);
   for (let i = 0; i < FIRST_LAYS && (i === 0 || options.elapsed() < FIRST_TURN / 2); i++) {
     const order = i === 0 ? bySize : jittered(problem, random);

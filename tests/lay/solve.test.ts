@@ -91,6 +91,23 @@ test('each better lay is shorter than the last, and the last of them is the answ
   expect(lay?.length).toBe(lengths.at(-1));
 });
 
+test('a search goes on from a lay found before, and never ends with a longer one', () => {
+  const outline = [
+    [0, 0],
+    [90, 0],
+    [40, 110],
+  ] as const;
+  const task: LayTask = { width: 300, pieces: [piece('a', outline, { count: 9 })] };
+  const before = found(task, { rounds: 200 })!;
+  const lengths: number[] = [];
+  const onBetter = ({ length }: { length: number }) => lengths.push(length);
+  const once = { seed: 7, elapsed: () => 1, seconds: 1, onBetter };
+  expect(solve(problemOf(task), { ...once, from: before })).toEqual(before);
+  expect(lengths[0]).toBe(before.length);
+  const other = { ...before, laid: before.laid.slice(1) };
+  expect(solve(problemOf(task), { ...once, from: other })?.length).toBeGreaterThan(before.length);
+});
+
 test('a piece wider than the cloth has no lay; one that lies there already may be all', () => {
   expect(found({ width: 100, pieces: [piece('a', rectangle(300, 101))] })).toBeUndefined();
   const laid = [{ id: 'a', turn: 0, x: 150, y: 40 }];
