@@ -83,6 +83,10 @@ export function turned(outline: Outline, degrees: number): Outline {
 export const moved = (outline: Outline, dx: number, dy: number): Outline =>
   outline.map(([x, y]) => [x + dx, y + dy]);
 
+/** The outline as in a mirror laid along the length, still counter-clockwise. */
+export const mirrored = (outline: Outline): Outline =>
+  outline.map(([x, y]): Point => [x, -y]).reverse();
+
 /** The outline moved so that the middle of its box is at 0. */
 export function centred(outline: Outline): Outline {
   const { x0, y0, x1, y1 } = boxOf(outline);
