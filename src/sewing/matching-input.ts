@@ -1,4 +1,4 @@
-import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, length } from '../lengths/length.ts';
 import { mustBeCount, mustBePositive } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 
@@ -10,7 +10,7 @@ const MOST_PARTS = 24;
 export interface MatchInput {
   /** The edge that keeps its length, from notch to notch in order. */
   here: readonly Length[];
-  /** The edge that is eased onto it: as many lengths, or its whole length, to be notched to suit. */
+  /** The edge that is eased onto it: as many lengths, or its whole length, to be notched to suit; of any other number only all together counts. */
   other: readonly Length[];
   /** What part of the difference each length takes: one number each, of any size; by its length where there are none. */
   shares: readonly number[];
@@ -31,10 +31,25 @@ export function matchProblems({ here, other, shares, parts, weights }: MatchInpu
   ];
   if (alone.length > 0) return alone;
   return [
-    ...(other.length === 1 ? [] : asMany('other', other.length, here.length)),
-    ...shareProblems('shares', shares, here.length),
+    ...(fewerOf({ here, other }) ? [] : shareProblems('shares', shares, here.length)),
     ...shareProblems('weights', weights, parts),
   ];
+}
+
+/** The edge with fewer lengths, where they don't pair: a whole other one is notched to suit. */
+export function fewerOf(edges: {
+  here: readonly unknown[];
+  other: readonly unknown[];
+}): 'here' | 'other' | undefined {
+  const [here, other] = [edges.here.length, edges.other.length];
+  if (other === 1 || here === other) return undefined;
+  return here < other ? 'here' : 'other';
+}
+
+/** Both edges each as one length, without a mark. */
+export function wholesOf({ here, other }: MatchInput): MatchInput {
+  const whole = (edge: readonly Length[]) => [length(totalOf(edge))];
+  return { here: whole(here), other: whole(other), shares: [], parts: 1, weights: [] };
 }
 
 function shareProblems(field: string, shares: readonly number[], needed: number): Problem[] {

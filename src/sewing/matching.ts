@@ -1,7 +1,14 @@
 import { type ExactLength, exactLength, type Length, settled } from '../lengths/length.ts';
-import { type MatchInput, matchProblems, totalOf, weightsOf } from './matching-input.ts';
+import {
+  fewerOf,
+  type MatchInput,
+  matchProblems,
+  totalOf,
+  weightsOf,
+  wholesOf,
+} from './matching-input.ts';
 import { type EasedLength, type MatchRuns, markMatch } from './matching-marks.ts';
-import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
+import { answerUnless, mapped, type Outcome, type Problem, refused } from './problem.ts';
 
 /** One length of both edges, from notch to notch. */
 export interface MatchedLength extends EasedLength {
@@ -11,6 +18,8 @@ export interface MatchedLength extends EasedLength {
 }
 
 export interface Match {
+  /** The edge with fewer lengths, where they don't pair: each edge is then one length, without a notch or mark. */
+  fewer: 'here' | 'other' | undefined;
   lengths: readonly MatchedLength[];
   /** All together. */
   ease: ExactLength;
@@ -18,7 +27,7 @@ export interface Match {
   part: number;
   /** Where each notch of the other edge would lie if the difference were shared as it is meant; its end is no notch. */
   notches: readonly ExactLength[];
-  /** How far each notch of the other edge is to be moved for that, towards its end; undefined where it has none yet. */
+  /** How far each notch of the other edge is to be moved for that, towards its end; undefined where it has none yet, or none pairs. */
   moves: readonly ExactLength[] | undefined;
   /** Notches and the marks between them, mark to mark; none at either end. */
   runs: MatchRuns;
@@ -31,36 +40,42 @@ export interface Match {
  *
  * Cap ease = head − armhole, never less than nothing: row 8.9 of a teaching page on sleeves.
  *
- * Problems: no lengths, more than 8, one of nothing, not as many of one as of the other, shares
- * that are not one for each or come to nothing, a share that leaves nothing of a length.
+ * Problems: no lengths, more than 8, one of nothing, shares that are not one for each or come to
+ * nothing, a share that leaves nothing of a length.
  */
 export function match(input: MatchInput): Outcome<Match> {
   return answerUnless(matchProblems(input), () => {
-    const { here, other } = input;
-    const whole = other.length === 1 && here.length > 1;
-    const difference = totalOf(other) - totalOf(here);
-    const planned = here.map((one, i) =>
-      settled(exactLength(one + shareOf(input, i) * difference)),
+    const fewer = fewerOf(input);
+    return mapped(matchPaired(fewer ? wholesOf(input) : input), (plan) =>
+      fewer ? { ...plan, fewer, moves: undefined } : { ...plan, fewer },
     );
-    const problem = usedUp(input, planned);
-    if (problem) return refused(problem);
-    const lengths = here.map((one, i) => matched(input, one, whole ? planned[i] : other[i]));
-    const ends = placesOf(planned);
-    const now = placesOf(other);
-    return {
-      ok: true,
-      value: {
-        lengths,
-        ease: exactLength(difference),
-        part: partOf(exactLength(difference), totalOf(here)),
-        notches: ends.slice(0, -1),
-        moves: whole
-          ? undefined
-          : now.slice(0, -1).map((at, i) => settled(exactLength((ends[i] ?? at) - at))),
-        runs: markMatch(lengths, input),
-      },
-    };
   });
+}
+
+/** Edges whose lengths pair. */
+function matchPaired(input: MatchInput): Outcome<Omit<Match, 'fewer'>> {
+  const { here, other } = input;
+  const whole = other.length === 1 && here.length > 1;
+  const difference = totalOf(other) - totalOf(here);
+  const planned = here.map((one, i) => settled(exactLength(one + shareOf(input, i) * difference)));
+  const problem = usedUp(input, planned);
+  if (problem) return refused(problem);
+  const lengths = here.map((one, i) => matched(input, one, whole ? planned[i] : other[i]));
+  const ends = placesOf(planned);
+  const now = placesOf(other);
+  return {
+    ok: true,
+    value: {
+      lengths,
+      ease: exactLength(difference),
+      part: partOf(exactLength(difference), totalOf(here)),
+      notches: ends.slice(0, -1),
+      moves: whole
+        ? undefined
+        : now.slice(0, -1).map((at, i) => settled(exactLength((ends[i] ?? at) - at))),
+      runs: markMatch(lengths, input),
+    },
+  };
 }
 
 /** Ease beside the shorter edge. */

@@ -54,3 +54,27 @@ test('as sewn: an end that came short is more ease in all', () => {
   expect(found).toMatchObject({ 'ease-4': 5, ease: 17 });
   expect(found.percent).toBeCloseTo(3.6957, 4);
 });
+
+// By hand: 47.2 on 46.
+test.each([
+  ['other', { other: '24.4; 22.8' }],
+  ['here', { here: '46', other: '12; 12.6; 11.6; 11' }],
+])('of lengths that don’t pair, fewer of %s: what they come to in all', (fewer, set) => {
+  const away = `absent by ${fewer}`;
+  const found = givenBy(matchOutputs, set);
+  expect(found).toMatchObject({
+    marks: away,
+    'marks-other': away,
+    'sewn-1': away,
+    'ease-1': away,
+    'ease-unpaired': 12,
+    ease: 12,
+    fullest: away,
+    'move-1': away,
+  });
+  expect(found.percent).toBeCloseTo(2.6087, 4);
+});
+
+test('of lengths that pair nothing is unpaired', () => {
+  expect(givenBy(matchOutputs, {})).toMatchObject({ 'ease-unpaired': 'absent by other' });
+});

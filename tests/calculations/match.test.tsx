@@ -95,11 +95,63 @@ describe('what is in the way', () => {
     expect(warnings).toEqual([expect.stringMatching(/^Part 2 takes more than twice/)]);
   });
 
-  test('not as many lengths of the one as of the other: refused in words', async () => {
-    open(match, { other: '12; 12' });
-    expect(await answer()).toContain('2 given, 4 needed: one for each');
+  test('an edge without a length is asked for', () => {
     const work = match.work({ ...match.start(benchOf()), other: '' }, benchOf());
     expect(work).toMatchObject({ ok: false, faults: [{ field: 'other' }] });
+  });
+});
+
+// By hand: 24.4 + 22.8 = 47.2 on 46: 1.2, 2.6 %. Wool of medium weight takes 6 %.
+describe('edges with different numbers of lengths', () => {
+  test('what can be told: both totals, the ease in all, which has fewer; marks wait', () => {
+    const said = answerTo(match, { other: '24.4; 22.8' });
+    expect(said.headline).toMatchObject({ after: 'to ease in on the sleeve head' });
+    expect(said.lines.slice(0, 4)).toEqual([
+      { label: 'Fullest part, at least', value: '2.6 % of the 6 % the cloth takes' },
+      { label: 'All of the armhole', value: '46 cm in 4 lengths' },
+      { label: 'All of the sleeve head', value: '47.2 cm in 2 lengths' },
+      { label: 'In all', value: '1.2 cm to ease, 2.6 %' },
+    ]);
+    expect(said.sentence).toBe(
+      'Of the sleeve head only 2 lengths are given, of the armhole 4: nothing is shared or marked until they pair. Give as many of both, from notch to notch, or all of the sleeve head as one.',
+    );
+    expect([said.runs, said.warnings]).toEqual([[], []]);
+  });
+
+  test('one whole armhole and a head of four lengths, from the page; the head is taken as one', async () => {
+    open(match, { here: '46', other: '12; 12.6; 11.6; 11' });
+    const said = await answer();
+    expect(said).toMatch(/^1.2 cm to ease in on the sleeve head/);
+    expect(said).toContain('Of the armhole only 1 length is given, of the sleeve head 4');
+    expect(said).toContain('46 cm in 1 length');
+    expect(said).toContain('12 cm + 12.6 cm + 11.6 cm + 11 cm = 47.2 cm.');
+    expect(said).not.toContain('Length 1');
+    (await screen.findByRole('button', { name: /^Take all of the sleeve head as one/ })).click();
+    expect(await screen.findByDisplayValue('47.2 cm')).toBeDefined();
+    expect(await answer()).toContain('Length 11.2 cm to ease, 2.6 %');
+  });
+
+  test('more than the cloth takes in all, or a head too short in all, is in the way', () => {
+    // 4 on 46 is 8.7 %; 6 % of 46 is 2.76, so that 1.24 is too much.
+    const over = answerTo(match, { other: '25; 25' });
+    expect(over.headline.after).toBe('too much in all');
+    expect(over.warnings[0]).toBe(
+      'In all 4 cm to ease is 8.7 %, the cloth takes about 6 %. Make the longer edge 1.24 cm shorter, or gather it.',
+    );
+    const short = answerTo(match, { other: '22; 23' });
+    expect(short.headline.after).toBe('missing on the sleeve head in all');
+    expect(short.warnings[0]).toMatch(/^In all: the sleeve head is 1 cm shorter than the armhole/);
+    const facing = answerTo(match, { use: 'facing', here: '9; 14.5', other: '9; 9; 6' });
+    expect(facing.warnings[0]).toBe(
+      'In all: the facing is 0.5 cm longer: it would pull or stand off.',
+    );
+  });
+
+  test('notches can be paired by the whole: the head is notched anew', () => {
+    const { offers } = answerTo(match, { other: '24.4; 22.8' });
+    expect(offers).toMatchObject([
+      { words: 'Notch the sleeve head anew, as its ease is shared', take: { other: '47.2 cm' } },
+    ]);
   });
 });
 

@@ -100,6 +100,26 @@ describe('marks between notches', () => {
   });
 });
 
+// By hand: 12 + 12 + 11 + 11 = 46; 24.4 + 22.8 = 47.2; 1.2 on 46 is 2.61 %.
+describe('edges of which one has fewer lengths', () => {
+  test.each<[string, Partial<MatchInput>, 'here' | 'other']>([
+    ['two for four', { other: cm(24.4, 22.8) }, 'other'],
+    ['four for one whole', { here: cm(46), other: cm(12, 12.6, 11.6, 11) }, 'here'],
+  ])('%s: what they come to in all, no notch and no mark', (_, set, fewer) => {
+    const plan = found({ ...set, parts: 2, weights: [1, 2], shares: [1, 1, 1, 1] });
+    expect(plan.fewer).toBe(fewer);
+    expect([toMm(plan.ease), (100 * plan.part).toFixed(2)]).toEqual([12, '2.61']);
+    expect(plan.lengths).toMatchObject([{ here: mm(460), other: mm(472), ease: mm(12) }]);
+    expect([plan.notches, plan.moves]).toEqual([[], undefined]);
+    expect([places(plan.runs.here), places(plan.runs.other)]).toEqual([[], []]);
+  });
+
+  test('one whole to be notched, or as many lengths, is none of it', () => {
+    expect(found({ other: cm(47.2) }).fewer).toBeUndefined();
+    expect(found().fewer).toBeUndefined();
+  });
+});
+
 const lengths = (n: number) =>
   fc.array(fc.integer({ min: 80_000, max: 4_000_000 }).map(length), { minLength: n, maxLength: n });
 const many = fc.integer({ min: 1, max: 8 });
@@ -165,12 +185,30 @@ test('turned round, what was eased is stretched by as much', () => {
   );
 });
 
+test('in all it is the same ease, however the edges are cut up', () => {
+  fc.assert(
+    fc.property(many.chain(lengths), many.chain(lengths), (here, other) => {
+      const sum = (all: readonly number[]) => all.reduce((one, more) => one + more, 0);
+      const outcome = match({ ...FINE, here, other });
+      if (!outcome.ok) {
+        expect(other).toHaveLength(1);
+        return;
+      }
+      const { ease, fewer, lengths: each } = outcome.value;
+      expect(ease).toBe(sum(other) - sum(here) + 0);
+      const pairs = other.length === 1 || other.length === here.length;
+      expect(fewer).toBe(pairs ? undefined : here.length < other.length ? 'here' : 'other');
+      expect(each).toHaveLength(pairs ? here.length : 1);
+    }),
+    { seed: 1522 },
+  );
+});
+
 describe('refused', () => {
   test.each<[string, Partial<MatchInput>, string[]]>([
     ['an edge without lengths', { here: [] }, ['here']],
     ['nine lengths', { here: cm(1, 1, 1, 1, 1, 1, 1, 1, 1) }, ['here']],
     ['a length of nothing', { other: [ZERO] }, ['other']],
-    ['three lengths for four', { other: cm(12, 12, 12) }, ['other']],
     ['two shares for four lengths', { shares: [1, 1] }, ['shares']],
     ['a share of less than nothing', { shares: [1, 1, -1, 1] }, ['shares']],
     ['shares that are all nothing', { shares: [0, 0, 0, 0] }, ['shares']],

@@ -29,14 +29,11 @@ export function matchAnswer(found: Matched, draft: Draft, bench: Bench): Answer 
     headline: mixed
       ? { number: words.mixedNumber, after: words.mixed }
       : headline(found, wrong[0], bench),
-    sentence: [
-      words.sentence(other, here),
-      ...(plan.moves || asked.here.length === 1 ? [] : [words.planned(other)]),
-    ].join(' '),
+    sentence: sentence(found),
     lines: matchLines(found, bench),
     offers: [
       ...(mixed ? [turnedRound(found, draft)] : []),
-      ...(wrong.length > 0 ? offers(found, draft, bench) : []),
+      ...(wrong.length > 0 || plan.fewer ? offers(found, draft, bench) : []),
     ],
     warnings: [
       ...(mixed ? [words.mixedWhy(asked.hereFrom !== 'back')] : []),
@@ -69,18 +66,30 @@ function headline({ asked, plan }: Matched, worst: Wrong | undefined, bench: Ben
   return { before, number, after: words.ease(plan.ease > 0 ? other : here) };
 }
 
+function sentence({ asked, plan }: Matched): string {
+  const [here, other] = [words.here[asked.use].called, words.other[asked.use].called];
+  const many = [asked.here.length, asked.other.length] as const;
+  if (plan.fewer === 'here') return words.unpaired([here, many[0]], [other, many[1]], other);
+  if (plan.fewer === 'other') return words.unpaired([other, many[1]], [here, many[0]], other);
+  return [
+    words.sentence(other, here),
+    ...(plan.moves || asked.here.length === 1 ? [] : [words.planned(other)]),
+  ].join(' ');
+}
+
 function warnings(found: Matched, wrong: readonly Wrong[], bench: Bench): string[] {
-  const { asked, input } = found;
+  const { asked, input, plan } = found;
   const said = wrong
     .filter(({ kind }) => kind !== 'seam')
     .map((one) => warningOf(found, one, bench));
   const moved = wrong.some(({ kind }) => kind === 'seam');
-  const jump = input.weights.findIndex((one, i) => {
-    const next = input.weights[i + 1];
+  const weights = plan.fewer ? [] : input.weights;
+  const jump = weights.findIndex((one, i) => {
+    const next = weights[i + 1];
     if (next === undefined || one === 0 || next === 0) return false;
     return Math.max(one, next) > 2 * Math.min(one, next);
   });
-  const larger = (input.weights[jump + 1] ?? 0) > (input.weights[jump] ?? 0) ? jump + 2 : jump + 1;
+  const larger = (weights[jump + 1] ?? 0) > (weights[jump] ?? 0) ? jump + 2 : jump + 1;
   return [
     ...said,
     ...(said.length > 0 ? [words.mend[asked.use]] : []),
@@ -92,26 +101,24 @@ function warnings(found: Matched, wrong: readonly Wrong[], bench: Bench): string
 function warningOf({ asked, plan, takes }: Matched, { kind, i, by }: Wrong, bench: Bench): string {
   const [here, other] = [words.here[asked.use].called, words.other[asked.use].called];
   const show = (x: ExactLength) => byTape(x, bench);
-  const one = plan.lengths[i - 1];
+  const one = plan.lengths[Math.max(0, i - 1)];
   if (!one || kind === 'short') return words.short(i, other, here, show(by));
   if (kind !== 'over') return words.differs(i, other, show(by), one.ease < 0);
   // Its fullest part, and with it the whole of it, is brought down to what the cloth takes.
   const less = exactLength(by * (1 - takes / one.fullest));
-  return words.over(
-    i,
-    show(by),
-    percentText(one.fullest, bench),
-    percentText(takes, bench),
-    show(less),
-  );
+  const [percent, most] = [percentText(one.fullest, bench), percentText(takes, bench)];
+  return plan.fewer
+    ? words.overAll(show(by), percent, most, show(less))
+    : words.over(i, show(by), percent, most, show(less));
 }
 
-/** The other edge notched anew, where its notches are what is wrong. */
+/** The other edge notched anew, where its notches are what is wrong, or don't pair. */
 function offers({ asked, plan }: Matched, draft: Draft, bench: Bench): Offer[] {
-  if (!plan.moves?.some((by) => by !== 0)) return [];
-  const whole = asTyped(totalOf(asked.other), bench);
+  if (!plan.fewer && !plan.moves?.some((by) => by !== 0)) return [];
+  const take: MatchTyped = { other: asTyped(totalOf(asked.other), bench) };
   const name = words.other[asked.use].called;
-  return [{ words: words.anew(name), take: { ...draft, other: whole } }];
+  const said = asked.here.length > 1 ? words.anew(name) : words.asOne(name);
+  return [{ words: said, take: { ...draft, ...take } }];
 }
 
 /** The sleeve head from its other end: as many lengths, the last one first. */

@@ -6,12 +6,13 @@ import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
 import { totalOf } from '../../sewing/matching-input.ts';
 import { matchFields } from './fields.ts';
 import { matchShapes, otherAt } from './figure.ts';
+import { fewer, UNPAIRED } from './pairs.ts';
 import { type Matched, matchedOf } from './read.ts';
 
 /** Both edges, each length on each, and on the longer what it is longer by. */
 export const matchDrawing: Drawing = {
   id: 'match',
-  unplaced: () => [],
+  unplaced: (ask) => (fewer(ask) ? ['parts'] : []),
   draw(draft, bench) {
     const read = matchFields.read(draft, bench);
     if (!read.ok) return undefined;
@@ -36,7 +37,7 @@ function dimensions({ asked, plan }: Matched, bench: Bench): Dimension[] {
   const [heres, theres] = [starts(asked.here), starts(others)];
   const eases = plan.lengths.flatMap(({ here, other, ease }, i) => {
     if (ease === 0) return [];
-    const found = { found: `ease-${i + 1}` };
+    const found = { found: plan.fewer ? UNPAIRED : `ease-${i + 1}` };
     return ease > 0
       ? [on(low, (theres[i] ?? 0) + here, (theres[i] ?? 0) + other, found)]
       : [on(0, (heres[i] ?? 0) + other, (heres[i] ?? 0) + here, found)];
@@ -45,13 +46,18 @@ function dimensions({ asked, plan }: Matched, bench: Bench): Dimension[] {
     ...given(asked.here, 0, 'here'),
     ...given(asked.other, low, 'other'),
     ...eases,
-    {
-      from: { x: 0, y: 0 },
-      to: { x: toMm(asked.here[0] ?? exactLength(0)), y: 0 },
-      text: words.parts(asked.parts),
-      by: { given: 'parts' },
-    },
+    ...(plan.fewer ? [] : [partsOf(asked)]),
   ];
+}
+
+/** So many parts, written along the first length. */
+function partsOf({ here, parts }: Matched['asked']): Dimension {
+  return {
+    from: { x: 0, y: 0 },
+    to: { x: toMm(here[0] ?? exactLength(0)), y: 0 },
+    text: words.parts(parts),
+    by: { given: 'parts' },
+  };
 }
 
 /** Where each length begins. */

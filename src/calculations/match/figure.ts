@@ -1,8 +1,8 @@
 import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
-import { exactLength, toMm } from '../../lengths/length.ts';
-import type { Match } from '../../sewing/matching.ts';
-import type { Run } from '../../sewing/run.ts';
+import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
+import { type Match, placesOf } from '../../sewing/matching.ts';
+import type { Mark, Run } from '../../sewing/run.ts';
 import { sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
 
@@ -19,16 +19,16 @@ function longest({ here, other }: Match['runs']): number {
   return toMm(exactLength(Math.max(here.length, other.length)));
 }
 
-/** Both edges laid straight, from where they begin, what meets joined; the back notch of a sleeve is a double one. */
+/** Both edges laid straight, from where they begin, what meets joined, and of lengths that don't pair the ends alone; the back notch of a sleeve is a double one. */
 export function matchShapes(found: Matched): FigureShape[] {
   const { plan } = found;
   const notches = sleeveNotches(found);
   const double = notches?.front ? notches.last : notches?.first;
   const { here, other } = plan.runs;
   const [mark, low] = [MARK * longest(plan.runs), otherAt(plan)];
-  const edge = (run: Run, y: number) => [
+  const edge = (run: Run, y: number, lengths: readonly ExactLength[]) => [
     lineThrough('cloth', { x: 0, y }, { x: toMm(run.length), y }),
-    ...run.marks.flatMap(({ at, kind }, i) => {
+    ...(plan.fewer ? notchesOf(lengths) : run.marks).flatMap(({ at, kind }, i) => {
       const half = kind === 'notch' ? mark : mark / 2;
       const ticks = i === double ? [toMm(at) - mark / 3, toMm(at) + mark / 3] : [toMm(at)];
       return ticks.map((x) => lineThrough('measure', { x, y: y - half }, { x, y: y + half }));
@@ -46,5 +46,17 @@ export function matchShapes(found: Matched): FigureShape[] {
     { x: toMm(here.length), y: 0 },
     { x: toMm(other.length), y: low },
   );
-  return [...edge(here, 0), ...edge(other, low), ...joined, ends];
+  return [
+    ...edge(here, 0, found.asked.here),
+    ...edge(other, low, found.asked.other),
+    ...joined,
+    ends,
+  ];
+}
+
+/** The notches of an edge as it is given, which meet none of the other one's. */
+function notchesOf(lengths: readonly ExactLength[]): Pick<Mark, 'at' | 'kind'>[] {
+  return placesOf(lengths)
+    .slice(0, -1)
+    .map((at) => ({ at, kind: 'notch' }));
 }

@@ -6,6 +6,7 @@ import { byTape } from '../../calculation/tape-text.ts';
 import { toGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { partOf } from '../../sewing/matching.ts';
+import { totalOf } from '../../sewing/matching-input.ts';
 import { CAP_EASE } from '../../sewing/sources/matching.ts';
 import { sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
@@ -36,8 +37,10 @@ export function matchLines(found: Matched, bench: Bench): Line[] {
       }));
   return [
     ...fullestLine(found, bench),
-    ...each,
-    ...(each.length > 1 ? [{ label: words.all, value: difference(plan.ease, plan.part) }] : []),
+    ...(plan.fewer ? wholeLines(found, bench) : each),
+    ...(plan.fewer || each.length > 1
+      ? [{ label: words.all, value: difference(plan.ease, plan.part) }]
+      : []),
     ...notched,
     ...notchesLine(found),
     ...(asked.use === 'sleeve'
@@ -51,7 +54,19 @@ function fullestLine({ asked, plan, takes }: Matched, bench: Bench): Line[] {
   const fullest = Math.max(...plan.lengths.map((one) => one.fullest));
   if (fullest === 0 || asked.use === 'cuff') return [];
   const value = words.fullestOf(percentText(fullest, bench), percentText(takes, bench));
-  return [{ label: words.fullest, value }];
+  return [{ label: plan.fewer ? words.fullestLeast : words.fullest, value }];
+}
+
+/** Both edges in all, where their lengths don't pair. */
+function wholeLines({ asked }: Matched, bench: Bench): Line[] {
+  const whole = (edge: readonly ExactLength[], called: string) => ({
+    label: words.whole(called),
+    value: words.wholeOf(byTape(totalOf(edge), bench), edge.length),
+  });
+  return [
+    whole(asked.here, words.here[asked.use].called),
+    whole(asked.other, words.other[asked.use].called),
+  ];
 }
 
 function notchesLine(found: Matched): Line[] {

@@ -1,12 +1,13 @@
 import { cautionWords } from '#words/common/caution-words.ts';
 import { matchOutputWords as words } from '#words/outputs/match-output-words.ts';
-import type { Condition } from '../../calculation/field-spec.ts';
+import type { Ask } from '../../calculation/field-spec.ts';
 import { type Outputs, outputOf, type Step, sumTaken } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { match, partOf, placesOf } from '../../sewing/matching.ts';
 import { MOST_SEGMENTS, totalOf } from '../../sewing/matching-input.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { matchFields } from './fields.ts';
+import { fewer, has, UNPAIRED } from './pairs.ts';
 import { EDGE_FIELDS, matchInput } from './read.ts';
 
 const output = outputOf(matchFields);
@@ -20,13 +21,11 @@ const mark: Step = {
   caution: cautionWords.pins,
 };
 
-/** Whether an edge is given in so many lengths at least. */
-const has =
-  (edge: typeof here, lengths: number): Condition =>
-  (ask) =>
-    ask(edge)
-      .split(';')
-      .filter((one) => one.trim() !== '').length >= lengths;
+/** Lengths pair: where they don't, the edge with fewer of them takes what needs it away. */
+const pairs = (['here', 'other'] as const).map((edge) => ({
+  field: edge,
+  is: (ask: Ask) => fewer(ask) !== edge,
+}));
 const numbered = Array.from({ length: MOST_SEGMENTS }, (_, i) => i + 1);
 
 /** Where each notch came to lie as it was sewn: its ease and the next one's follow from that. */
@@ -36,7 +35,7 @@ const sewn = numbered.map((i) =>
     name: words.sewn(i),
     kind: 'length',
     reads: EDGE_FIELDS,
-    when: { field: 'here', is: has(here, i) },
+    when: [...pairs, { field: 'here', is: has(here, i) }],
     step: { do: words.sew(i), datum: 'zero', stage: 'join', undoable: true },
     of: (fields) =>
       mapped(match(matchInput(fields)), () => placesOf(fields.here)[i - 1] as ExactLength),
@@ -51,7 +50,7 @@ const eases = numbered.map((i) => {
     kind: 'length',
     reads: EDGE_FIELDS,
     bentBy: sewn.filter(({ key }) => key === before || key === after),
-    when: { field: 'here', is: has(here, i) },
+    when: [...pairs, { field: 'here', is: has(here, i) }],
     of: (fields, { made }) =>
       mapped(match(matchInput(fields)), ({ lengths }) => {
         const places = placesOf(fields.here);
@@ -69,6 +68,7 @@ const moves = numbered.slice(0, -1).map((i) =>
     kind: 'length',
     reads: EDGE_FIELDS,
     when: [
+      ...pairs,
       { field: 'here', is: has(here, i + 1) },
       { field: 'other', is: has(other, 2) },
     ],
@@ -76,6 +76,17 @@ const moves = numbered.slice(0, -1).map((i) =>
       mapped(match(matchInput(fields)), ({ moves: all }) => exactLength(all?.[i - 1] ?? 0)),
   }),
 );
+
+/** All of it, where lengths don't pair. */
+const unpaired = output({
+  key: UNPAIRED,
+  name: words.unpaired,
+  kind: 'length',
+  reads: EDGE_FIELDS,
+  when: { field: 'other', is: (ask) => fewer(ask) !== undefined },
+  of: (fields) => mapped(match(matchInput(fields)), ({ ease }) => ease),
+});
+const allEases = [...eases, unpaired];
 
 /** What two matched edges give: marks on both, the ease of each length as it is sewn, and where notches should lie. */
 export const matchOutputs: Outputs = {
@@ -89,6 +100,7 @@ export const matchOutputs: Outputs = {
       kind: 'run',
       reads: EDGE_FIELDS,
       decides: ['here', 'other', 'parts', 'weights'],
+      when: pairs,
       step: mark,
       of: (fields) => mapped(match(matchInput(fields)), ({ runs }) => runs.here),
     }),
@@ -98,17 +110,18 @@ export const matchOutputs: Outputs = {
       kind: 'run',
       reads: EDGE_FIELDS,
       decides: ['here', 'other', 'parts', 'weights', 'spread', 'shares', 'use'],
+      when: pairs,
       step: mark,
       of: (fields) => mapped(match(matchInput(fields)), ({ runs }) => runs.other),
     }),
     ...sewn,
-    ...eases,
+    ...allEases,
     output({
       key: 'ease',
       name: words.ease,
       kind: 'length',
       reads: [],
-      takes: eases,
+      takes: allEases,
       of: (_, { takes }) => ({ ok: true, value: exactLength(sumTaken(takes)) }),
     }),
     output({
@@ -116,7 +129,7 @@ export const matchOutputs: Outputs = {
       name: words.percent,
       kind: 'number',
       reads: ['here'],
-      takes: eases,
+      takes: allEases,
       of: (fields, { takes }) => ({
         ok: true,
         value: 100 * partOf(exactLength(sumTaken(takes)), totalOf(fields.here)),
@@ -127,6 +140,7 @@ export const matchOutputs: Outputs = {
       name: words.fullest,
       kind: 'number',
       reads: EDGE_FIELDS,
+      when: pairs,
       of: (fields) =>
         mapped(
           match(matchInput(fields)),

@@ -4,7 +4,7 @@ import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import type { MatchUse } from './fields.ts';
 import type { Matched } from './read.ts';
 
-/** What is wrong with one length, or with one notch, counted from 1. */
+/** What is wrong with one length, or with one notch, counted from 1; with all together, 0. */
 export interface Wrong {
   kind: 'short' | 'over' | 'differs' | 'seam';
   i: number;
@@ -25,7 +25,7 @@ export function wrongs(found: Matched, bench: Bench): Wrong[] {
   const alike = ALIKE.includes(asked.use);
   const fits = alike && !seen(plan.ease) && plan.moves !== undefined;
   const list = plan.lengths.flatMap(({ ease, fullest }, at): Wrong[] => {
-    const one = { i: at + 1, by: exactLength(Math.abs(ease)) };
+    const one = { i: plan.fewer ? 0 : at + 1, by: exactLength(Math.abs(ease)) };
     if (!seen(ease) || fits) return [];
     if (alike) return [{ kind: 'differs', ...one }];
     if (ease < 0 && EASED.includes(asked.use)) return [{ kind: 'short', ...one }];

@@ -27,6 +27,11 @@ const other: Readonly<Record<keyof typeof here, Edge>> = {
   waistband: { label: 'Waist', called: 'the waist' },
 };
 
+/** A length by its number, or all of them together. */
+const inLength = (i: number) => (i === 0 ? 'in all' : `in length ${i}`);
+const ofLength = (i: number) => (i === 0 ? 'In all' : `Length ${i}`);
+const lengthsSaid = (count: number) => `${count} ${count === 1 ? 'length' : 'lengths'}`;
+
 /** Two edges matched from notch to notch. */
 export const matchWords = {
   title: CALCULATION_NAMES.match,
@@ -63,6 +68,7 @@ export const matchWords = {
       ? `mark ${first} single, on the front; mark ${last} double, on the back`
       : `mark ${first} double, on the back; mark ${last} single, on the front`,
   fullest: 'Fullest part',
+  fullestLeast: 'Fullest part, at least',
   fullestOf: (percent: string, takes: string) => `${percent} % of the ${takes} % the cloth takes`,
   here,
   other,
@@ -76,12 +82,20 @@ export const matchWords = {
   about: 'about',
   ease: (edge: string) => `to ease in on ${edge}`,
   alike: 'between them: both are alike',
-  tooFull: (i: number) => `too much in length ${i}`,
-  tooShort: (i: number, edge: string) => `missing on ${edge} in length ${i}`,
+  tooFull: (i: number) => `too much ${inLength(i)}`,
+  tooShort: (i: number, edge: string) => `missing on ${edge} ${inLength(i)}`,
   seamOff: (edge: string, i: number) => `to move notch ${i} of ${edge}`,
   sentence: (other: string, here: string) =>
     `Pin notch to notch, then mark to mark; sew with the longer edge below. Marks are measured from where both edges begin, on ${here} and on ${other} each by itself.`,
   planned: (edge: string) => `Only the whole of ${edge} is given: notch it as listed.`,
+  unpaired: (
+    [few, has]: readonly [edge: string, lengths: number],
+    [more, needs]: readonly [edge: string, lengths: number],
+    whole: string,
+  ) =>
+    `Of ${few} only ${lengthsSaid(has)} ${has === 1 ? 'is' : 'are'} given, of ${more} ${needs}: nothing is shared or marked until they pair. Give as many of both, from notch to notch, or all of ${whole} as one.`,
+  whole: (edge: string) => `All of ${edge}`,
+  wholeOf: (total: string, count: number) => `${total} in ${lengthsSaid(count)}`,
   length: (i: number) => `Length ${i}`,
   lengthOf: (ease: string, percent: string, shorter: boolean) =>
     shorter ? `${ease} shorter, ${percent} % to stretch` : `${ease} to ease, ${percent} %`,
@@ -97,13 +111,16 @@ export const matchWords = {
   marks: (edge: string) => `Marks on ${edge}`,
   mark: 'Mark',
   short: (i: number, other: string, here: string, by: string) =>
-    `Length ${i}: ${other} is ${by} shorter than ${here}: it would be stretched, not eased.`,
+    `${ofLength(i)}: ${other} is ${by} shorter than ${here}: it would be stretched, not eased.`,
   over: (i: number, by: string, percent: string, takes: string, less: string) =>
     `Length ${i}: ${by} to ease is ${percent} % in its fullest part, the cloth takes about ${takes} %. Make the longer edge ${less} shorter there, spread the ease over more parts, or gather it.`,
+  overAll: (by: string, percent: string, takes: string, less: string) =>
+    `In all ${by} to ease is ${percent} %, the cloth takes about ${takes} %. Make the longer edge ${less} shorter, or gather it.`,
   differs: (i: number, other: string, by: string, shorter: boolean) =>
-    `Length ${i}: ${other} is ${by} ${shorter ? 'shorter' : 'longer'}: it would pull or stand off.`,
+    `${ofLength(i)}: ${other} is ${by} ${shorter ? 'shorter' : 'longer'}: it would pull or stand off.`,
   seamMoves: (edge: string) =>
     `In all they fit: only the notches of ${edge} lie elsewhere. Move them, or its shoulder seam, as listed.`,
+  asOne: (edge: string) => `Take all of ${edge} as one`,
   anew: (edge: string) => `Notch ${edge} anew, as its ease is shared`,
   jump: (i: number) =>
     `Part ${i} takes more than twice the ease of its neighbour: it would show as a pucker. Share it more evenly.`,

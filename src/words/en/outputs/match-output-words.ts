@@ -7,6 +7,7 @@ export const matchOutputWords = {
   sew: (i: number) => `Sew until notch ${i} meets`,
   ease: 'Ease in all',
   easeOf: (i: number) => `Ease in length ${i}`,
+  unpaired: 'Ease in all, lengths that don’t pair',
   percent: 'Ease in all, per cent',
   fullest: 'Fullest part, per cent',
   move: (i: number) => `Notch ${i} moves towards the end by`,
