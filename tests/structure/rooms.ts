@@ -94,6 +94,10 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'page and worker exchange what goes in and comes out',
     ),
   },
+  'src/lay': {
+    '.': room('', 'the search lays outlines, whoever made them'),
+    pieces: room('.', 'a piece is an outline before it is laid, whichever way it came in'),
+  },
   'src/words/en': {
     published: room('', 'what is quoted stands by itself, whoever is told'),
     common: room('published', 'cloth, marks and places have one name, on every page'),
