@@ -24,7 +24,8 @@ export type RecordPart =
   | 'decisions'
   | 'passed'
   | 'notes'
-  | 'materials';
+  | 'materials'
+  | 'lays';
 
 /** Why something that was read is no garment. */
 export type Damage =

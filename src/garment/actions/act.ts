@@ -1,6 +1,7 @@
 import type { Limit } from '../record/limits.ts';
 import type { Note, Parts, Quantity, Work } from '../record/record.ts';
 import { type Before, makeBefore, pass } from './before.ts';
+import { type LaySaying, sayLay } from './cloth-lay.ts';
 import { decide } from './decide.ts';
 import { type Making, make, unmake } from './make.ts';
 import { type MaterialSaying, sayMaterial } from './material.ts';
@@ -33,6 +34,8 @@ export type Action = { now: number } & (
   | ({ do: 'say' } & Saying)
   /** Says something of a thing to have at hand. */
   | ({ do: 'material' } & MaterialSaying)
+  /** Says something of laying a cloth. */
+  | ({ do: 'lay' } & LaySaying)
   | ({ do: 'make' } & Making)
   /** Says that steps were made before the app knew. */
   | ({ do: 'make before' } & Before)
@@ -97,6 +100,8 @@ function done(state: State, action: Exclude<Action, { do: 'settle' }>): Done {
       return say(state, action, now);
     case 'material':
       return sayMaterial(state, action, now);
+    case 'lay':
+      return sayLay(state, action, now);
     case 'make':
       return make(state, action);
     case 'make before':

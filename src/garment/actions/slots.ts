@@ -44,6 +44,7 @@ const LEAVES_NO_SHELL: ReadonlySet<string | undefined> = new Set([
   'passed',
   'notes',
   'materials',
+  'lays',
 ]);
 
 function put(it: unknown, slot: Slot, value: unknown, inOwn = false): unknown {

@@ -1,8 +1,10 @@
+import { layIn } from '../record/cloth-lay.ts';
 import { materialsIn } from '../record/material.ts';
 import type { Garment } from '../record/record.ts';
 import { NOTHING } from '../rows/points.ts';
 import type { WorkTrouble } from '../work-out/told.ts';
 import type { Answer } from '../work-out/work-out.ts';
+import { type LayNow, layNow } from './lay-now.ts';
 import { type Need, needsOf } from './need.ts';
 import { netOf, tooWide, type Unsure, unsureOf } from './net.ts';
 import { type Served, servedBy } from './served.ts';
@@ -20,6 +22,8 @@ export interface MaterialNow extends Served {
   unsure: readonly Unsure[];
   /** Pieces are laid in rows: it is the most it takes, until a lay is found. */
   bound: boolean;
+  /** Of what is laid, how its pieces lie. */
+  lay: LayNow | undefined;
   state: Need['state'];
   /** All of it is there. */
   ticked: boolean;
@@ -56,7 +60,7 @@ export function materialsOf(record: Garment, answer: Answer): Materials {
     ({ own, needs: mine, said: of, could }) =>
       own || mine.length > 0 || of.more !== undefined || could.some((need) => !taken.has(need)),
   );
-  const all = shown.map(materialNow).sort(inOrder);
+  const all = shown.map((one) => materialNow(one, record)).sort(inOrder);
   const sum = (part: 'cents' | 'left') => all.reduce((so, one) => so + (one[part] ?? 0), 0);
   return {
     ...{ all, unsound, unknown: answer.troubles },
@@ -65,9 +69,11 @@ export function materialsOf(record: Garment, answer: Answer): Materials {
   };
 }
 
-function materialNow(served: Served): MaterialNow {
+function materialNow(served: Served, record: Garment): MaterialNow {
   const { needs, said, form } = served;
-  const net = netOf(served, needs) + (said.more ?? 0);
+  const lay = form === 'laid' ? layNow(served, layIn(record, served.id)) : undefined;
+  const laid = lay && laidLength(served, lay);
+  const net = (laid ?? netOf(served, needs)) + (said.more ?? 0);
   const have = withSpare(net, said);
   const bought = upToUnit(have, said.unit);
   const unsure: readonly Unsure[] =
@@ -78,10 +84,11 @@ function materialNow(served: Served): MaterialNow {
   return {
     ...served,
     ...{ net, have, buy, unsure, lacks },
-    bound: form === 'laid' && needs.length > 0,
+    bound: form === 'laid' && needs.length > 0 && laid === undefined,
+    lay,
     state: stateOf(needs),
     ticked: said.there !== undefined && unsure.length === 0 && lacks === 0,
-    stops: stoppedBy(served),
+    stops: stoppedBy(served, laid),
     cents: price && costOf(buy, price),
     left: price && costOf(lacks, price),
   };
@@ -93,14 +100,21 @@ function lackingOf(have: number, { said: { there = 0, unit } }: Served): number 
 }
 
 /** What is made has had its share; the rest takes it in the order of the work. */
-function stoppedBy(served: Served): string[] {
+/** How long the cloth is that a lay takes which still holds, and what was cut without one. */
+function laidLength(served: Served, { found, stale, gone }: LayNow): number | undefined {
+  return found && !stale ? found.length + netOf(served, gone) : undefined;
+}
+
+/** @param laid what all of it takes where a lay was found: a part of it takes no more */
+function stoppedBy(served: Served, laid = Number.POSITIVE_INFINITY): string[] {
   const { needs, said } = served;
   const { there, spare: _, ...bare } = said;
   if (there === undefined) return [];
   const made = needs.filter(({ state }) => state === 'made');
   const open = needs.filter((need) => need.size && !made.includes(need) && !tooWide(served, need));
   const reaches = (many: number) =>
-    withSpare(netOf(served, [...made, ...open.slice(0, many)]), bare) <= there + NOTHING;
+    withSpare(Math.min(laid, netOf(served, [...made, ...open.slice(0, many)])), bare) <=
+    there + NOTHING;
   // One more never takes less, so the first that isn't reached is found by halving.
   let [enough, short] = [0, open.length + 1];
   while (short - enough > 1) {

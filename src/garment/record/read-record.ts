@@ -6,7 +6,7 @@ import type { Garment, Kept } from './record.ts';
 const MAPS = ['quantities', 'works', 'facts', 'begun', 'decisions'] as const;
 
 /** What a garment may have from a later build on. */
-const LATER = ['passed', 'notes', 'materials'] as const;
+const LATER = ['passed', 'notes', 'materials', 'lays'] as const;
 
 /**
  * Reads a garment of any version from anything. Of version 3 only what holds it together is

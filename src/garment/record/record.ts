@@ -29,6 +29,8 @@ export interface Garment {
   notes?: Kept;
   /** What is said of the things to have at hand. */
   materials?: Kept;
+  /** By material, what is said of laying its pieces, and the lay that was found. */
+  lays?: Kept;
   /** What is being typed and isn't settled. */
   pending?: unknown;
 }

@@ -23,6 +23,8 @@ const KEYS = {
     ...['name', 'kind', 'rank', 'width', 'folded', 'unit', 'there', 'price', 'more'],
     ...['spare', 'shrinksAlong', 'shrinksAcross', 'serves', 'long'],
   ],
+  // A lay that was found is long, and is found again.
+  lays: ['nap', 'gap'],
 } as const;
 
 type Part = keyof typeof KEYS;

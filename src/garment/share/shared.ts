@@ -193,7 +193,7 @@ function joined(notes: readonly (readonly [string, string])[]): Kept {
 }
 
 function onlyKnown(garment: Garment): Garment {
-  const { version, id, name, invented, changed, edits, passed, notes, materials } = garment;
+  const { version, id, name, invented, changed, edits, passed, notes, materials, lays } = garment;
   return {
     ...{ version, id, name, invented, changed, edits },
     quantities: knownOnly('quantities', garment.quantities),
@@ -203,6 +203,7 @@ function onlyKnown(garment: Garment): Garment {
     decisions: knownOnly('decisions', garment.decisions),
     ...(passed && { passed }),
     ...(materials && { materials: knownOnly('materials', materials) }),
+    ...(lays && { lays: knownOnly('lays', lays) }),
     ...(notes && { notes: knownOnly('notes', notes) }),
   };
 }

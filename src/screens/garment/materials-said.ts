@@ -36,11 +36,16 @@ export function materialNote(telling: Telling, one: MaterialNow): string {
   return words.line([
     byWork(one) === undefined && said.name === undefined ? '' : words.kinds[one.kind],
     none ? words.notTaken : '',
-    first ? words.others(words.open[first.why], more.length) : one.bound ? words.bound : '',
+    first ? words.others(words.open[first.why], more.length) : howLaid(one),
     state === 'made' ? words.made : state === 'partly made' ? words.partly : '',
     lacking ? words.lacking(amountText(form, lacks, telling.bench)) : '',
     stops.length > 0 ? words.stops(worksNamed(telling, stops)) : '',
   ]);
+}
+
+function howLaid({ bound, lay }: MaterialNow): string {
+  if (bound) return words.bound;
+  return lay?.found && !lay.stale ? words.asLaid : '';
 }
 
 /** Works by their names. */

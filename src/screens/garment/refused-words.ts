@@ -91,7 +91,7 @@ export function slotName(named: Named, [map, id = '', part, ...rest]: Slot): str
     const home = [...named.answer.sound.facts].find(([, all]) => all.some((one) => one.id === id));
     return home ? numberName(named, home[0]) : namelessWords.gone;
   }
-  if (map === 'materials') return namelessWords.material;
+  if (map === 'materials' || map === 'lays') return namelessWords.material;
   if (map === 'begun' || map === 'decisions' || map === 'passed' || map === 'notes') {
     const { id: work, side, key } = readHome(id);
     return key === '' ? workName(named, work, side) : numberName(named, id);

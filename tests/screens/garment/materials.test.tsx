@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { afterEach, expect, test, vi } from 'vitest';
 import { type Action, act } from '../../../src/garment/actions/act.ts';
 import type { State } from '../../../src/garment/actions/state.ts';
+import { materialsOf } from '../../../src/garment/materials/materials.ts';
 import { materialLines } from '../../../src/screens/garment/material-lines.ts';
 import { MaterialOne } from '../../../src/screens/garment/material-one.tsx';
 import { MaterialsScreen } from '../../../src/screens/garment/materials.tsx';
@@ -85,6 +86,27 @@ test('its width is typed, its shop’s unit, its price: an upper bound, and what
       price: { cents: 1250, per: 8_000_000 },
     },
   });
+});
+
+test('a lay that was found takes the place of the bound; found for other sizes it says so', () => {
+  const at = (id: string, x: number, y: number) => ({ id, turn: 0, x: 80_000 * x, y: 80_000 * y });
+  const first = garment({ front }, { cloth: { width: 80_000 * 140 } });
+  const id = 'front||count';
+  const of = materialsOf(first.record, first.answer).all[0]?.lay?.of;
+  if (!of) throw new Error('nothing to lay');
+  const laid = [at(id, 32.75, 21.5), at(id, 32.75, 64.5)];
+  const found = { length: 80_000 * 65.5, laid, of };
+  const { state } = show(act(first, { do: 'lay', id: 'cloth', found, now: 1 }).state);
+  expect(rows()[0]).toBe('Clothas the lay was found65.5 cm');
+  press(/^Cloth/);
+  expect(page()).toMatch(/The lay that was found, open, 140 cm wide, takes 65.5 cm/);
+  expect(page()).not.toMatch(/upper bound/);
+  say(/^Usable width/, '138');
+  expect(page()).toMatch(
+    /The lay of 65.5 cm was found for other sizes \(the cloth, or what is held on it\): lay the pieces again/,
+  );
+  expect(page()).toMatch(/at most 65.5 cm.*That is an upper bound/);
+  expect(state().record.lays).toMatchObject({ cloth: { found: { length: 80_000 * 65.5 } } });
 });
 
 test('ticked it is there; more of it than was there is told, with the work it stops', () => {

@@ -6,6 +6,9 @@ export const garmentMaterialWords = {
   foldedCloth: (width: string) => `folded, ${width} wide when open,`,
   upperBound:
     'That is an upper bound: pieces laid with care take less. Until a lay is found, buy no less.',
+  asLaid: (long: string, how: string) => `The lay that was found, ${how} takes ${long}.`,
+  stale: (pieces: readonly string[], cloth: boolean, long: string) =>
+    `The lay of ${long} was found for other sizes (${[...pieces, ...(cloth ? ['the cloth, or what is held on it'] : [])].join(', ')}): lay the pieces again.`,
   sum: (takes: string) => `The works take ${takes}.`,
   besides: (more: string) => `Wanted besides: ${more}.`,
   reckoned: (by: readonly string[], have: string) => `With ${by.join(' and ')}: ${have}.`,

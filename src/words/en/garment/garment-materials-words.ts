@@ -30,6 +30,7 @@ export const garmentMaterialsWords = {
   made: 'used already',
   partly: 'partly used',
   bound: 'laid in rows',
+  asLaid: 'as the lay was found',
   lacking: (amount: string) => `lacks ${amount}`,
   stops: (works: readonly string[]) => `stops ${works.join(', ')}`,
   open: {

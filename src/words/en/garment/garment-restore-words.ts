@@ -14,6 +14,7 @@ const parts = {
   decisions: 'list of decisions',
   passed: 'list of what was passed over',
   materials: 'list of materials',
+  lays: 'list of lays',
   notes: 'list of notes',
 };
 

@@ -1,0 +1,40 @@
+import { type ClothLay, type FoundLay, keepsHeld, layIn } from '../record/cloth-lay.ts';
+import { isObject } from '../record/sound-values.ts';
+import { same } from '../work-out/same.ts';
+import { at, type Edit, edit } from './slots.ts';
+import { type Done, put, refuse, type State, settle } from './state.ts';
+
+/** What is said of laying a cloth; undefined is said no more. */
+export type LaySaying = { id: string } & (
+  | { set: { [Key in keyof ClothLay]?: ClothLay[Key] | undefined } }
+  /** A lay that a search came to. */
+  | { found: FoundLay }
+);
+
+/** Says something of laying a cloth: one change, of only what it names. */
+export function sayLay(state: State, saying: LaySaying, now: number): Done {
+  const { id } = saying;
+  const there = at(state.record, ['lays', id]);
+  // What a newer build wrote there otherwise is not written over.
+  if (there !== undefined && !isObject(there)) {
+    return refuse(state, { why: 'not there', what: 'work' });
+  }
+  const slotted = (set: object) =>
+    Object.entries(set).map(([key, said]) => edit(state.record, ['lays', id, key], said));
+  if ('set' in saying) return settle(state, 'lay', slotted(saying.set), { now });
+  const { held = [], found } = layIn(state.record, id);
+  const holds = found && same(found.of, saying.found.of) && keepsHeld(found, held);
+  // Two tabs may look: the shorter stays.
+  if (holds && found.length <= saying.found.length) return { state };
+  return kept(state, slotted({ found: saying.found }), now);
+}
+
+/**
+ * A lay is kept as it is found, so that nothing found is lost; it was nobody's choice, so there is
+ * nothing to take back, and what is worked out doesn't hang on it.
+ */
+function kept(state: State, edits: readonly Edit[], now: number): Done {
+  const done = put(state, 'lay', edits, { now });
+  if ('why' in done) return refuse(state, done);
+  return { state: { ...state, record: done.record, size: done.size } };
+}

@@ -1,0 +1,114 @@
+import { inches } from '../../lengths/length.ts';
+import {
+  type ClothLay,
+  type FoundLay,
+  idOfLaid,
+  keepsHeld,
+  type LaidOf,
+  type LaidSize,
+  type PlacedPiece,
+} from '../record/cloth-lay.ts';
+import { same } from '../work-out/same.ts';
+import type { Need } from './need.ts';
+import { longOf } from './net.ts';
+import type { Served } from './served.ts';
+import { washedWidth } from './to-buy.ts';
+
+/** What of a lay that was found is otherwise now: pieces by id, the cloth, or what is held. */
+export interface LayStale {
+  pieces: readonly string[];
+  cloth: boolean;
+  held: boolean;
+}
+
+/** A cloth's lay as it stands. */
+export interface LayNow {
+  /** What a lay is to be found for; undefined while it isn't known how wide the cloth is. */
+  of: LaidOf | undefined;
+  /** Needs whose pieces are in it, by id. */
+  needs: ReadonlyMap<string, Need>;
+  /** Cut before there was a lay: their cloth is gone, wherever it was. */
+  gone: readonly Need[];
+  /** Pieces that stay where they are: cut there, or put there by the maker. */
+  fixed: readonly PlacedPiece[];
+  found: FoundLay | undefined;
+  /** Undefined where it holds, and where none was found. */
+  stale: LayStale | undefined;
+}
+
+/** What a lay is of, and whether the one that was found still holds. */
+export function layNow(served: Served, lay: ClothLay): LayNow {
+  const { found, held = [] } = lay;
+  const placed = new Set((found?.laid ?? []).map(idOfLaid));
+  const known = served.needs.filter((need) => sizeIn(served, need));
+  const isGone = ({ state, home }: Need) => state === 'made' && !placed.has(home);
+  const laid = known.filter((need) => !isGone(need));
+  const needs = new Map(laid.map((need) => [need.home, need]));
+  const begun = (id: string) => (needs.get(id)?.state ?? 'planned') !== 'planned';
+  const cut = (found?.laid ?? []).filter((one) => begun(idOfLaid(one)));
+  const put = held.filter((one) => needs.has(idOfLaid(one)) && !begun(idOfLaid(one)));
+  const fixed = [...cut, ...put];
+  const of = laidOf(served, lay, laid);
+  const stale = found && staleOf(found, of, fixed);
+  return { of, needs, gone: known.filter(isGone), fixed, found, stale };
+}
+
+function laidOf(served: Served, lay: ClothLay, needs: readonly Need[]): LaidOf | undefined {
+  const { said } = served;
+  if (said.width === undefined) return undefined;
+  const sizes = needs.map((need): [string, LaidSize] => [
+    need.home,
+    asLaid(need, sizeIn(served, need) as LaidSize, lay.found?.of.pieces[need.home]),
+  ]);
+  return {
+    width: Math.floor(washedWidth(said.width, said)),
+    folded: said.folded === true,
+    nap: lay.nap === true,
+    gap: lay.gap ?? 0,
+    pieces: Object.fromEntries(sizes),
+  };
+}
+
+/** Half the coarsest graduation that cloth is cut by: a cut piece is known no better. */
+const CUT_WITHIN = inches(1 / 16);
+
+/** A piece that is cut counts as it was laid, unless it took more cloth than that. */
+function asLaid({ state }: Need, now: LaidSize, before: LaidSize | undefined): LaidSize {
+  if (state === 'planned' || !before) return now;
+  const more = Math.max(now.along - before.along, now.across - before.across);
+  const alike = now.count === before.count && now.fold === before.fold;
+  return alike && more <= CUT_WITHIN ? before : now;
+}
+
+/** How large the pieces of a need are, never too small; undefined while that isn't known. */
+function sizeIn({ form, said }: Served, need: Need): LaidSize | undefined {
+  const { size } = need;
+  if (form !== 'laid' || !size) return undefined;
+  const along = need.by === 'edge' ? longOf(need, said) : size.along;
+  if (along === undefined || size.across === undefined || size.count < 1) return undefined;
+  const up = (of: number) => Math.ceil(of - 1e-6);
+  return { count: size.count, along: up(along), across: up(size.across), fold: size.fold };
+}
+
+function staleOf(
+  found: FoundLay,
+  of: LaidOf | undefined,
+  fixed: readonly PlacedPiece[],
+): LayStale | undefined {
+  const { pieces: before, ...clothThen } = found.of;
+  const { pieces: now, ...clothNow } = of ?? { pieces: {} as LaidOf['pieces'] };
+  const ids = [...new Set([...Object.keys(before), ...Object.keys(now)])];
+  const pieces = ids.filter((id) => !same(before[id], now[id]));
+  const cloth = of !== undefined && !same(clothThen, clothNow);
+  const held = !keepsHeld(found, fixed);
+  const forged = of !== undefined && !couldBe(found, of);
+  return pieces.length > 0 || cloth || held || forged ? { pieces, cloth, held } : undefined;
+}
+
+/** No lay is shorter than its longest piece, or than all its cloth together: a file may say anything. */
+function couldBe({ length }: FoundLay, { width, pieces }: LaidOf): boolean {
+  const all = Object.values(pieces);
+  const area = all.reduce((sum, { count, along, across }) => sum + count * along * across, 0);
+  const longest = all.reduce((most, { along }) => Math.max(most, along), 0);
+  return length >= Math.max(longest, area / width) * (1 - 1e-6);
+}

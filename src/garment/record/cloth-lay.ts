@@ -1,0 +1,126 @@
+import { LONGEST } from '../../lengths/length.ts';
+import type { Garment } from './record.ts';
+import { isObject } from './sound-values.ts';
+
+/**
+ * What the maker says of laying the pieces on one cloth, and the lay that was found: beside what is
+ * said of the material, under its id. All may be missing. Lengths are whole 1/8000 mm.
+ */
+export interface ClothLay {
+  /** All pieces lie the same way: a pile, a print or a sheen has an up. */
+  nap?: true;
+  /** The least distance between two pieces. */
+  gap?: number;
+  /** Pieces the maker put where they are: they stay. */
+  held?: readonly PlacedPiece[];
+  found?: FoundLay;
+}
+
+/** Where a piece lies: the middle of its box, along the cloth and across it, and how it is turned. */
+export interface PlacedPiece {
+  id: string;
+  /** In degrees. */
+  turn: number;
+  x: number;
+  y: number;
+}
+
+/** A lay that was found, with what it was found for. */
+export interface FoundLay {
+  length: number;
+  laid: readonly PlacedPiece[];
+  of: LaidOf;
+}
+
+/** What a lay is found for: with another of these it is another lay. */
+export interface LaidOf {
+  /** Usable and washed; still the whole of folded cloth. */
+  width: number;
+  folded: boolean;
+  nap: boolean;
+  gap: number;
+  /** By id. */
+  pieces: Readonly<Record<string, LaidSize>>;
+}
+
+/** A piece as it is cut; `across` is of the whole where it is on the fold. */
+export interface LaidSize {
+  count: number;
+  along: number;
+  across: number;
+  fold: boolean;
+}
+
+/** The most pieces a lay holds: more are no garment. */
+export const MOST_LAID = 500;
+/** Lays lie within this, moved and turned by whom they may be. */
+const FARTHEST = 2 * LONGEST;
+
+const isWhole = (read: unknown, least: number, most: number) =>
+  Number.isInteger(read) && (read as number) >= least && (read as number) <= most;
+const isLength = (read: unknown) => isWhole(read, 1, LONGEST);
+const isYes = (read: unknown) => typeof read === 'boolean';
+
+function isPlaced(read: unknown): boolean {
+  if (!isObject(read) || typeof read.id !== 'string') return false;
+  const { turn, x, y } = read;
+  return isWhole(turn, 0, 359) && [x, y].every((at) => isWhole(at, -FARTHEST, FARTHEST));
+}
+
+const arePlaced = (read: unknown) =>
+  Array.isArray(read) && read.length <= MOST_LAID && read.every(isPlaced);
+
+function isSize(read: unknown): boolean {
+  if (!isObject(read) || !isYes(read.fold) || !isWhole(read.count, 1, MOST_LAID)) return false;
+  return isLength(read.along) && isLength(read.across);
+}
+
+function isLaidOf(read: unknown): boolean {
+  if (!isObject(read) || !isLength(read.width) || !isWhole(read.gap, 0, LONGEST)) return false;
+  const { folded, nap, pieces } = read;
+  return isYes(folded) && isYes(nap) && isObject(pieces) && Object.values(pieces).every(isSize);
+}
+
+const isFound = (read: unknown) =>
+  isObject(read) && isLength(read.length) && arePlaced(read.laid) && isLaidOf(read.of);
+
+const CHECKS: Readonly<Record<keyof ClothLay, (read: unknown) => boolean>> = {
+  nap: (read) => read === true,
+  gap: (read) => isWhole(read, 1, LONGEST),
+  held: arePlaced,
+  found: isFound,
+};
+
+/**
+ * What is said of laying a cloth, as far as it can be worked with: what can't be read of it stays in
+ * the record, and is found or said again.
+ */
+export function layIn({ lays }: Pick<Garment, 'lays'>, id: string): ClothLay {
+  const read = lays && Object.hasOwn(lays, id) ? lays[id] : undefined;
+  if (!isObject(read)) return {};
+  const sound = Object.entries(CHECKS).filter(([key, is]) => is(read[key]));
+  return Object.fromEntries(sound.map(([key]) => [key, read[key]]));
+}
+
+/** The piece a laid one is of: the engine's own mark of a mirror image is no part of its id. */
+export function idOfLaid({ id }: Pick<PlacedPiece, 'id'>): string {
+  return id.replace(/~$/, '');
+}
+
+/** Two places no further apart than this are one: a hundredth of a millimetre. */
+const APART = 80;
+
+/** Whether a lay leaves all that is held where it is. */
+export function keepsHeld({ laid }: FoundLay, held: readonly PlacedPiece[]): boolean {
+  const left = [...laid];
+  return held.every((one) => {
+    const at = left.findIndex((other) => isSamePlace(one, other));
+    if (at >= 0) left.splice(at, 1);
+    return at >= 0;
+  });
+}
+
+export function isSamePlace(one: PlacedPiece, other: PlacedPiece): boolean {
+  const near = Math.hypot(one.x - other.x, one.y - other.y) <= APART;
+  return one.id === other.id && one.turn === other.turn && near;
+}
