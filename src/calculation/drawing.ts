@@ -45,6 +45,17 @@ export function lengthUp(
   return lengthAt([at(from), at(to)], exactLength(to - from), by, bench);
 }
 
+/** A length down a drawing, from and to depths below its zero in 1/8000 mm; `x` in mm. */
+export function lengthDown(
+  x: number,
+  [from, to]: readonly [number, number],
+  by: DimensionOf,
+  bench: Bench,
+): Dimension {
+  const at = (depth: number): Point => ({ x, y: toMm(exactLength(depth)) });
+  return lengthAt([at(from), at(to)], exactLength(to - from), by, bench);
+}
+
 /** A length along a drawing, from and to places in 1/8000 mm; `y` in mm. */
 export function lengthAlong(
   y: number,

@@ -85,6 +85,16 @@ export function maybeLength(hint: string, about: About = {}): FieldSpec<Length |
   return { kind: 'length', read: readsLength, none: undefined, hint, ...about };
 }
 
+/** A length that goes with another one: asked for, and needed, where that isn't left out. */
+export function lengthBeside(
+  first: FieldSpec<unknown>,
+  hint: string,
+  about: About = {},
+): FieldSpec<Length | undefined> {
+  const known = given(first);
+  return maybeLength(hint, { when: known, needed: { when: known, after: first }, ...about });
+}
+
 /** A length that is nothing where it is left out. */
 export function lengthOrNone(hint: string, about: About = {}): FieldSpec<Length> {
   return { kind: 'length', read: readsLength, none: ZERO, hint, ...about };

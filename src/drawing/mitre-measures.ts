@@ -1,5 +1,5 @@
 import type { Figure, Point } from './figure.ts';
-import { lineThrough } from './figure-line.ts';
+import { lineAcross, lineThrough } from './figure-line.ts';
 import { type CornerPlan, placesOf, plus, scaled } from './hem-corner.ts';
 
 /** A measure on a corner, from and to. */
@@ -30,7 +30,7 @@ export function mitreStitching({ edgeStitch, ...plan }: CornerPlan): Figure {
   const { up, across, far } = placesOf({ ...plan, edgeStitch });
   const inward = (from: Point) => plus(from, scaled(across, edgeStitch));
   return [
-    lineThrough('stitch', { x: plan.alongBottom, y: -edgeStitch }, { x: far, y: -edgeStitch }),
+    lineAcross('stitch', -edgeStitch, [plan.alongBottom, far]),
     lineThrough('stitch', inward(up(plan.upSide)), inward(up(far))),
   ];
 }

@@ -1,5 +1,5 @@
 import { boundsOf, type Figure, type FigureShape, type LineStyle, type Point } from './figure.ts';
-import { lineThrough } from './figure-line.ts';
+import { lineDown } from './figure-line.ts';
 
 /** The whole of something long as a line, under what is seen of it near, and as wide. */
 export interface WholeLine {
@@ -29,7 +29,7 @@ export function wholeUnder(close: Figure, length: number, toScale = false): Whol
     across: (style, along, long = 1) => {
       const place = at(along).x;
       const half = long * MARK * width;
-      return lineThrough(style, { x: place, y: under - half }, { x: place, y: under + half });
+      return lineDown(style, place, [under - half, under + half]);
     },
   };
 }

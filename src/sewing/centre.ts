@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, type Length, LONGEST } from '../lengths/length.ts';
 import { type HolePlace, middleOf, placeAt } from './hole-place.ts';
 import { holeRun } from './hole-run.ts';
-import { mustBeCount, mustBePositive } from './length-checks.ts';
+import { mustBeCount, mustBePositiveIfGiven } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
@@ -90,8 +90,8 @@ function countProblems({ count, other, pitch, measured }: CountInput): Problem[]
   const alone = [
     ...holesProblems('count', count),
     ...(other === undefined ? [] : holesProblems('other', other)),
-    ...(pitch === undefined ? [] : mustBePositive('pitch', pitch)),
-    ...(measured === undefined ? [] : mustBePositive('measured', measured)),
+    ...mustBePositiveIfGiven('pitch', pitch),
+    ...mustBePositiveIfGiven('measured', measured),
   ];
   if (alone.length > 0 || pitch === undefined) return alone;
   const most = exactLength(LONGEST / (count - 1));

@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { placeProblems } from './followed-places.ts';
-import { mustBeCount, mustBePositive } from './length-checks.ts';
+import { mustBeCount, mustBePositive, mustBePositiveIfGiven } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Mark, Run } from './run.ts';
 
@@ -114,8 +114,5 @@ function partsProblems({ parts, ...edges }: PartsInput): Problem[] {
 }
 
 function edgeProblems({ length, other }: Pick<PartsInput, 'length' | 'other'>): Problem[] {
-  return [
-    ...mustBePositive('length', length),
-    ...(other === undefined ? [] : mustBePositive('other', other)),
-  ];
+  return [...mustBePositive('length', length), ...mustBePositiveIfGiven('other', other)];
 }

@@ -2,7 +2,7 @@ import { type ExactLength, exactLength, ZERO } from '../lengths/length.ts';
 import { type ClosuresInput, MOST_CLOSURES } from './closure-input.ts';
 import type { Layout, Stretch } from './closure-row.ts';
 import { NOISE, placeProblems } from './followed-places.ts';
-import { mustBePositive } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven } from './length-checks.ts';
 import { answerUnless, type Outcome } from './problem.ts';
 
 /** The row that has the places of another one. Problems name `follow` where one can't be on this opening. */
@@ -12,7 +12,7 @@ export function followedRow(
 ): Outcome<Layout> {
   const problems = [
     ...mustBePositive('opening', opening),
-    ...(width === undefined ? [] : mustBePositive('width', width)),
+    ...mustBePositiveIfGiven('width', width),
     ...placeProblems(places, { least: ZERO, most: opening, count: MOST_CLOSURES }),
   ];
   return answerUnless(problems, () => ({

@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { foldShare } from './hem-folds.ts';
 import { cutLengthOf, type HemInput, hemProblems, roundProblems } from './hem-input.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
@@ -95,8 +95,8 @@ function facingProblems({ seam, left, radius, ...input }: FacingInput): Problem[
   const alone = [
     ...hemProblems(input),
     ...mustBePositive('seam', seam),
-    ...(left === undefined ? [] : mustBePositive('left', left)),
-    ...(radius === undefined ? [] : mustBePositive('radius', radius)),
+    ...mustBePositiveIfGiven('left', left),
+    ...mustBePositiveIfGiven('radius', radius),
   ];
   if (alone.length > 0) return alone;
   if (radius !== undefined && input.depth >= radius) {

@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import { depthIn, foldsOf, thickestFor } from './hem-folds.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 
 /** A hem to be turned up. Every length in 1/8000 mm. */
@@ -38,9 +38,9 @@ export function hemProblems(input: HemInput): Problem[] {
     ...mustNotBeNegative('turn', turn),
     ...mustNotBeNegative('thickness', thickness),
     ...mustNotBeNegative('edgeStitch', edgeStitch),
-    ...(finished === undefined ? [] : mustBePositive('finished', finished)),
+    ...mustBePositiveIfGiven('finished', finished),
     ...(otherEnd === undefined ? [] : mustNotBeNegative('otherEnd', otherEnd)),
-    ...(left === undefined ? [] : mustBePositive('left', left)),
+    ...mustBePositiveIfGiven('left', left),
   ];
   if (alone.length > 0) return alone;
   if (turn > depth) return [{ kind: 'too-long', field: 'turn', most: depth, given: turn }];

@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length, LONGEST, mm } from '../lengths/length.ts';
 import type { LacingInput } from './lacing-input.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 
 /** The most holes that are laced in one row. */
@@ -16,7 +16,7 @@ export function lacingProblems(input: LacingInput): Problem[] {
     ...mustBePositive('pitch', pitch),
     ...mustBePositive('margin', margin),
     ...mustBePositive('thickness', thickness),
-    ...(lace === undefined ? [] : mustBePositive('lace', lace)),
+    ...mustBePositiveIfGiven('lace', lace),
     ...mustNotBeNegative('outside', outside),
     ...mustNotBeNegative('tail', tail),
     ...mustBePositive('longest', longest),

@@ -6,6 +6,11 @@ export function mustBePositive(field: string, given: Length): Problem[] {
   return given <= 0 ? [{ kind: 'not-positive', field, given }] : mustNotBeTooLong(field, given);
 }
 
+/** The same of a length that may be left out. */
+export function mustBePositiveIfGiven(field: string, given: Length | undefined): Problem[] {
+  return given === undefined ? [] : mustBePositive(field, given);
+}
+
 /** What is wrong with a length that may be nothing but not less. */
 export function mustNotBeNegative(field: string, given: Length): Problem[] {
   return given < 0 ? [{ kind: 'negative', field, given }] : mustNotBeTooLong(field, given);

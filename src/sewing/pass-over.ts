@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { type LeastSlit, leastSlit, type SlitLevel } from './least-slit.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 
 /** An edge that something has to pass: a neckline the head, a cuff the hand. All round, in 1/8000 mm. */
@@ -52,7 +52,7 @@ function passProblems({ edge, body, ease, below, down }: PassInput): Problem[] {
     ...mustNotBeNegative('edge', edge),
     ...mustBePositive('body', body),
     ...mustNotBeNegative('ease', ease),
-    ...(below === undefined ? [] : mustBePositive('below', below)),
-    ...(down === undefined ? [] : mustBePositive('down', down)),
+    ...mustBePositiveIfGiven('below', below),
+    ...mustBePositiveIfGiven('down', down),
   ];
 }

@@ -1,5 +1,5 @@
 import { type Length, length, ZERO } from '../lengths/length.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 
 /** The two ways a piece is measured. */
@@ -44,7 +44,7 @@ export interface PieceInput {
 export function wayProblems(input: PieceInput, way: Way): Problem[] {
   const size = input[way];
   return [
-    ...(size === undefined ? [] : mustBePositive(way, size)),
+    ...mustBePositiveIfGiven(way, size),
     ...addingTo(input, way).flatMap((edge) => mustNotBeNegative(FIELD[edge], input.edges[edge])),
     ...(way === 'width' ? angleProblems(input.angle) : []),
     ...(way === 'length'

@@ -1,5 +1,10 @@
 import { exactLength, type Length, length } from '../lengths/length.ts';
-import { mustBeCount, mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import {
+  mustBeCount,
+  mustBePositive,
+  mustBePositiveIfGiven,
+  mustNotBeNegative,
+} from './length-checks.ts';
 import type { Problem } from './problem.ts';
 import { BOX_TAKES, KNIFE_TAKES } from './sources/pleats.ts';
 
@@ -44,7 +49,7 @@ export function pleatProblems(input: PleatsInput): Problem[] {
     ...(flat > 0 && flat >= finished
       ? [{ kind: 'not-under', field: 'flat', under: finished, given: flat } as const]
       : mustNotBeNegative('flat', flat)),
-    ...(face === undefined ? [] : mustBePositive('face', face)),
+    ...mustBePositiveIfGiven('face', face),
     ...(rule.by === 'count'
       ? mustBeCount('count', rule.count, 1, MOST_PLEATS)
       : mustBePositive('width', rule.width)),

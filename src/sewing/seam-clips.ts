@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { mustBePositive } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import type { Run } from './run.ts';
 import { CLIP_SHORT, CLIPS } from './sources/seams.ts';
@@ -88,7 +88,7 @@ function clipProblems({ radius, allowance, opening, along }: ClipInput): Problem
     ...mustBePositive('radius', radius),
     ...mustBePositive('allowance', allowance),
     ...mustBePositive('opening', opening),
-    ...(along === undefined ? [] : mustBePositive('along', along)),
+    ...mustBePositiveIfGiven('along', along),
   ];
   if (alone.length > 0) return alone;
   const short = CLIP_SHORT.value;

@@ -1,5 +1,5 @@
 import { exactLength, type Length } from '../lengths/length.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 import type { StripInput } from './strip.ts';
 import { halfHole, touchingPitch } from './strip-room.ts';
@@ -15,7 +15,7 @@ export function stripProblems(input: StripInput): Problem[] {
       mustBePositive(field, input[field]),
     ),
     ...(end === undefined ? [] : mustNotBeNegative('end', end)),
-    ...(radius === undefined ? [] : mustBePositive('radius', radius)),
+    ...mustBePositiveIfGiven('radius', radius),
   ];
   if (alone.length > 0) return alone;
   const shape = [...acrossProblems(input), ...bendProblems(input), ...angleProblems(input)];

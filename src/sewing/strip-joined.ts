@@ -1,5 +1,5 @@
 import { exactLength, type Length } from '../lengths/length.ts';
-import { mustBePositive } from './length-checks.ts';
+import { mustBePositiveIfGiven } from './length-checks.ts';
 import type { Problem } from './problem.ts';
 import type { HoleRow, StripInput } from './strip.ts';
 import { type Joins, joinsOf } from './strip-joins.ts';
@@ -17,7 +17,7 @@ export function joinProblems(
   const most = exactLength(length - least);
   const outside = crossings.find((at) => at < least || at > most);
   return [
-    ...(stock === undefined ? [] : mustBePositive('stock', stock)),
+    ...mustBePositiveIfGiven('stock', stock),
     ...(outside === undefined
       ? []
       : [{ kind: 'outside' as const, field: 'crossings', given: outside, least, most }]),

@@ -1,5 +1,5 @@
 import { exactLength, type Length, length } from '../lengths/length.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 
 /** The most strips that are joined to one. */
@@ -59,7 +59,7 @@ function stripProblems({ needed, cloth, seam, deep }: StripsInput): Problem[] {
     ...mustBePositive('needed', needed),
     ...mustBePositive('cloth', cloth),
     ...mustNotBeNegative('seam', seam),
-    ...(deep === undefined ? [] : mustBePositive('deep', deep)),
+    ...mustBePositiveIfGiven('deep', deep),
   ];
   if (alone.length > 0) return alone;
   const over = exactLength(2 * seam);

@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length, ZERO } from '../lengths/length.ts';
 import { leastSlit, type SlitLevel } from './least-slit.ts';
-import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 
 /** A garment over the hips, from its top edge to its hem; girths all round, in 1/8000 mm. */
@@ -102,9 +102,9 @@ function ventProblems({ hem, down, long, stride, top, bodyTop }: VentInput): Pro
     ...mustBePositive('hem', hem),
     ...mustBePositive('down', down),
     ...mustBePositive('long', long),
-    ...(stride === undefined ? [] : mustBePositive('stride', stride)),
-    ...(top === undefined ? [] : mustBePositive('top', top)),
-    ...(bodyTop === undefined ? [] : mustBePositive('bodyTop', bodyTop)),
+    ...mustBePositiveIfGiven('stride', stride),
+    ...mustBePositiveIfGiven('top', top),
+    ...mustBePositiveIfGiven('bodyTop', bodyTop),
   ];
   if (alone.length > 0 || long > down) return alone;
   return [{ kind: 'not-over', field: 'long', over: down, given: long }];

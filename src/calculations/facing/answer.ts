@@ -3,6 +3,7 @@ import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { foldWorking, halfFoldWorking } from '../../calculation/fold-working.ts';
+import { linesSaid } from '../../calculation/only-said.ts';
 import { numberSaid, percentText } from '../../calculation/tape-said.ts';
 import { byTape, exactly, onTape } from '../../calculation/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
@@ -55,7 +56,7 @@ function lines(input: FacingAsked, plan: Facing, bench: Bench): Line[] {
       plan.cutLength && turned.cutOf(show(plan.cutLength), input.otherEnd !== undefined),
     ],
   ];
-  return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
+  return linesSaid(found);
 }
 
 function longOf({ edge, seam }: FacingAsked): ExactLength | undefined {

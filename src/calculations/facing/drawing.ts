@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthUp } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross, lineDown } from '../../drawing/figure-line.ts';
 import { type HemLines, hemLines, layersOf } from '../../drawing/hem-figure.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
 import { type Facing, facedHem } from '../../sewing/hem-facing.ts';
@@ -33,7 +33,7 @@ export const facingDrawing: Drawing = {
       shapes: [
         ...hemLines(section),
         // The piece as it was before its edge was turned up.
-        lineThrough('behind', { x: 0, y: 0 }, { x: 0, y: toMm(allowance) }),
+        lineDown('behind', 0, [0, toMm(allowance)]),
         ...flat(section, faced.value),
       ],
       dimensions: dimensions(read.value, faced.value, section, bench),
@@ -50,11 +50,10 @@ function besideOf(section: HemLines): number {
 function flat(section: HemLines, { allowance, cutDeep }: Facing): FigureShape[] {
   const x = besideOf(section);
   const half = layersOf(section).turned / 2;
-  const across = (y: number, style: 'fold' | 'cut') =>
-    lineThrough(style, { x: x - half, y }, { x: x + half, y });
+  const across = (y: number, style: 'fold' | 'cut') => lineAcross(style, y, [x - half, x + half]);
   const [low, high] = [toMm(allowance), toMm(exactLength(allowance - cutDeep))];
   return [
-    lineThrough('cloth', { x, y: low }, { x, y: high }),
+    lineDown('cloth', x, [low, high]),
     across(low, 'cut'),
     across(0, 'fold'),
     ...(section.turn > 0 ? [across(-section.depth, 'fold')] : []),

@@ -1,6 +1,7 @@
 import { fitAnswerWords as words } from '#words/calculations/fit-answer-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line } from '../../calculation/calculation.ts';
+import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
 import { numberSaid, said } from '../../calculation/tape-said.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
@@ -67,7 +68,7 @@ function lines(read: FitAsked, { wanted, there }: Fit, bench: Bench): Line[] {
     [words.publishedLine, rangesOf(read, bench)],
     [words.offLine, ease > 0 && words.off(said(clearance(ease), bench))],
   ];
-  return found.flatMap(([label, value]) => (value ? [{ label, value }] : []));
+  return linesSaid(found);
 }
 
 function easeSaid(ease: ExactLength, show: (x: ExactLength) => string): string {
@@ -95,5 +96,5 @@ function warnings(read: FitAsked, { verdict, there }: Fit, bench: Bench): string
       words.under(show(ease), onTape(exactLength(Math.min(...leasts)), bench, upToGraduation)),
     verdict === 'disputed' && words.disputed(show(ease), rangesOf(read, bench)),
   ];
-  return said.flatMap((one) => (one ? [one] : []));
+  return onlySaid(said);
 }

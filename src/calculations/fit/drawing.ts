@@ -4,7 +4,7 @@ import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import type { Dimension } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross } from '../../drawing/figure-line.ts';
 import { type ExactLength, toMm } from '../../lengths/length.ts';
 import { type FitAsked, fitFields } from './fields.ts';
 import { type Fit, fitOf } from './worked.ts';
@@ -40,7 +40,7 @@ function shapes(
   row: (i: number) => number,
 ): FigureShape[] {
   const line = (i: number, long: ExactLength, style: 'cloth' | 'behind') =>
-    lineThrough(style, { x: 0, y: row(i) }, { x: toMm(long), y: row(i) });
+    lineAcross(style, row(i), [0, toMm(long)]);
   return [
     line(0, body, 'behind'),
     line(1, wanted, 'cloth'),

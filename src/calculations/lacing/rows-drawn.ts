@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';
 import type { boundsOf, Figure, Point } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross } from '../../drawing/figure-line.ts';
 import { circle } from '../../drawing/figure-ring.ts';
 import { type Length, toMm } from '../../lengths/length.ts';
 import type { LacingInput } from '../../sewing/lacing-input.ts';
@@ -56,7 +56,7 @@ export function rowLines(
   const seen = Math.min(second.holes, last - first + 1);
   const at = (hole: number): Point => ({ x: start + hole * step, y: row });
   const shapes: Figure = [
-    lineThrough('cloth', { x, y: edge }, { x: Math.max(x + width, at(seen - 1).x), y: edge }),
+    lineAcross('cloth', edge, [x, Math.max(x + width, at(seen - 1).x)]),
     ...Array.from({ length: seen }, (_, i) => circle(at(i), HOLE * step, 'hole')),
   ];
   return {
@@ -78,9 +78,7 @@ export function layersLines(
   const top = y + height + ROOM * step;
   const foot = top + toMm(thickness);
   const [left, right] = [(first - BEYOND) * step, (last + BEYOND) * step];
-  const shapes: Figure = [top, foot].map((at) =>
-    lineThrough('cloth', { x: left, y: at }, { x: right, y: at }),
-  );
+  const shapes: Figure = [top, foot].map((at) => lineAcross('cloth', at, [left, right]));
   return { shapes, top };
 }
 

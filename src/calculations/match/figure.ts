@@ -1,5 +1,5 @@
 import type { FigureShape, Point } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
 import { type Match, placesOf } from '../../sewing/matching.ts';
 import type { Mark, Run } from '../../sewing/run.ts';
@@ -27,11 +27,11 @@ export function matchShapes(found: Matched): FigureShape[] {
   const { here, other } = plan.runs;
   const [mark, low] = [MARK * longest(plan.runs), otherAt(plan)];
   const edge = (run: Run, y: number, lengths: readonly ExactLength[]) => [
-    lineThrough('cloth', { x: 0, y }, { x: toMm(run.length), y }),
+    lineAcross('cloth', y, [0, toMm(run.length)]),
     ...(plan.fewer ? notchesOf(lengths) : run.marks).flatMap(({ at, kind }, i) => {
       const half = kind === 'notch' ? mark : mark / 2;
       const ticks = i === double ? [toMm(at) - mark / 3, toMm(at) + mark / 3] : [toMm(at)];
-      return ticks.map((x) => lineThrough('measure', { x, y: y - half }, { x, y: y + half }));
+      return ticks.map((x) => lineDown('measure', x, [y - half, y + half]));
     }),
   ];
   const on = (run: Run, i: number, y: number): Point => ({

@@ -1,6 +1,7 @@
 import { openingAnswerWords as words } from '#words/calculations/opening-answer-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
+import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
 import { numberSaid, percentText } from '../../calculation/tape-said.ts';
 import { bound, byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
@@ -67,7 +68,7 @@ function lines(read: OpeningAsked, { needs, least, by }: Pass, bench: Bench): Li
       stretch !== undefined && needs > edge && words.edgeWider(byTape(needs, bench), stretch),
     ],
   ];
-  return found.flatMap(([label, value]) => (value ? [{ label, value }] : []));
+  return linesSaid(found);
 }
 
 function warnings(read: OpeningAsked, pass: Pass, bench: Bench): string[] {
@@ -80,7 +81,7 @@ function warnings(read: OpeningAsked, pass: Pass, bench: Bench): string[] {
     edge > 0 && opened > edge / 2 && words.deep,
     passes === 'hand' && words.thumb,
   ];
-  return said.flatMap((one) => (one ? [one] : []));
+  return onlySaid(said);
 }
 
 function workings(read: OpeningAsked, pass: Pass, bench: Bench): Working[] {
@@ -110,5 +111,5 @@ function workings(read: OpeningAsked, pass: Pass, bench: Bench): Working[] {
       source: words.source(HEADS_THAT_PASS.quote),
     },
   ];
-  return found.flatMap((one) => one || []);
+  return onlySaid(found);
 }

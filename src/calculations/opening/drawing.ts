@@ -1,10 +1,10 @@
 import { openingWords as words } from '#words/calculations/opening-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import { type Drawing, lengthAlong, lengthAt } from '../../calculation/drawing.ts';
+import { type Drawing, lengthAlong, lengthDown } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
-import { exactLength, toMm } from '../../lengths/length.ts';
+import { lineAcross, lineDown } from '../../drawing/figure-line.ts';
+import { toMm } from '../../lengths/length.ts';
 import { opensTo, type Pass, passOver } from '../../sewing/pass-over.ts';
 import { type OpeningAsked, openingFields } from './fields.ts';
 
@@ -36,14 +36,14 @@ function shapes(read: OpeningAsked, pass: Pass): FigureShape[] {
   const middle = toMm(edge) / 2;
   const opened = toMm(slit ?? pass.least);
   const long = toMm(opensTo(edge, slit ?? pass.least));
-  const flat = (y: number, wide: number, style: 'cloth' | 'behind' | 'fold') =>
-    lineThrough(style, { x: 0, y }, { x: wide, y });
   return [
-    flat(0, 2 * middle, 'cloth'),
-    lineThrough('cut', { x: middle, y: 0 }, { x: middle, y: opened }),
-    flat(up(1, pass), long, 'fold'),
-    flat(up(2, pass), toMm(pass.needs), 'behind'),
-    ...(below !== undefined && down !== undefined ? [flat(toMm(down), toMm(below), 'cloth')] : []),
+    lineAcross('cloth', 0, [0, 2 * middle]),
+    lineDown('cut', middle, [0, opened]),
+    lineAcross('fold', up(1, pass), [0, long]),
+    lineAcross('behind', up(2, pass), [0, toMm(pass.needs)]),
+    ...(below !== undefined && down !== undefined
+      ? [lineAcross('cloth', toMm(down), [0, toMm(below)])]
+      : []),
   ];
 }
 
@@ -54,15 +54,7 @@ function dimensions(read: OpeningAsked, pass: Pass, bench: Bench): Dimension[] {
   const along = (y: number, ends: readonly [number, number], of: Dimension['by']) =>
     lengthAlong(y, ends, of, bench);
   const deep = (at: number, long: number, of: Dimension['by']) =>
-    lengthAt(
-      [
-        { x: at, y: 0 },
-        { x: at, y: toMm(exactLength(long)) },
-      ],
-      exactLength(long),
-      of,
-      bench,
-    );
+    lengthDown(at, [0, long], of, bench);
   return [
     along(0, [0, edge], { given: 'edge' }),
     along(up(2, pass), [0, body], { given: 'body' }),

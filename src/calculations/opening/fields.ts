@@ -1,10 +1,9 @@
 import { openingWords as words } from '#words/calculations/opening-words.ts';
-import { choice, given, length, maybeLength } from '../../calculation/field-spec.ts';
+import { choice, length, lengthBeside, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 
 const passes = choice(words.passes);
 const below = maybeLength(words.notGiven, { usual: 'around' });
-const known = given(below);
 
 /** What is asked of an edge that something has to pass. */
 export const openingFields = schema(words.labels, {
@@ -22,11 +21,7 @@ export const openingFields = schema(words.labels, {
   passes,
   way: choice(words.way),
   below,
-  down: maybeLength(words.notGiven, {
-    when: known,
-    needed: { when: known, after: below },
-    usual: 'garmentLength',
-  }),
+  down: lengthBeside(below, words.notGiven, { usual: 'garmentLength' }),
 });
 
 /** What was read of the fields. */

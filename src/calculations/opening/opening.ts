@@ -1,7 +1,7 @@
 import { openingWords as words } from '#words/calculations/opening-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { mustBePositive } from '../../sewing/length-checks.ts';
+import { mustBePositiveIfGiven } from '../../sewing/length-checks.ts';
 import { passOver } from '../../sewing/pass-over.ts';
 import { openingAnswer } from './answer.ts';
 import { openingFields } from './fields.ts';
@@ -15,7 +15,7 @@ export const opening: Calculation = {
     const read = openingFields.read(draft, bench);
     if (!read.ok) return read;
     const { slit } = read.value;
-    const problems = slit === undefined ? [] : mustBePositive('slit', slit);
+    const problems = mustBePositiveIfGiven('slit', slit);
     const found = passOver(read.value);
     if (problems.length > 0) return refusedFor(problems);
     if (!found.ok) return refusedFor(found.problems);

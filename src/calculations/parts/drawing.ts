@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross, lineDown } from '../../drawing/figure-line.ts';
 import { rowMarks, type StandingRow } from '../../drawing/row-marks.ts';
 import { type Length, toMm } from '../../lengths/length.ts';
 import { type EqualParts, equalParts, followedMarks } from '../../sewing/equal-parts.ts';
@@ -95,10 +95,8 @@ function planned(run: Run): StandingRow {
 /** An edge with its marks across it, and a ring on each: full where it is made. */
 function edge(length: Length, row: StandingRow, y: number, mark: number): FigureShape[] {
   return [
-    lineThrough('cloth', { x: 0, y }, { x: toMm(length), y }),
-    ...row.run.marks.map(({ at }) =>
-      lineThrough('measure', { x: toMm(at), y: y - mark }, { x: toMm(at), y: y + mark }),
-    ),
+    lineAcross('cloth', y, [0, toMm(length)]),
+    ...row.run.marks.map(({ at }) => lineDown('measure', toMm(at), [y - mark, y + mark])),
     ...rowMarks(row, (at) => ({ x: toMm(at), y }), mark / 2),
   ];
 }

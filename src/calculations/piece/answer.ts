@@ -2,6 +2,7 @@ import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line, Offer } from '../../calculation/calculation.ts';
+import { linesSaid } from '../../calculation/only-said.ts';
 import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
@@ -84,7 +85,7 @@ function lines(found: PieceFound, bench: Bench): Line[] {
     ],
     [words.pieces, words.piecesOf(asked.count, asked.pairs === 'pairs')],
   ];
-  return list.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
+  return linesSaid(list);
 }
 
 function warnings(found: PieceFound, short: readonly Lack[], bench: Bench): string[] {

@@ -1,6 +1,6 @@
 import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
 import { type Corner, outlineOf } from '../../sewing/piece.ts';
 import type { PieceFound } from './read.ts';
@@ -54,9 +54,7 @@ export function pieceShapes(drawn: DrawnPiece): FigureShape[] {
   return [
     ...outline('cut', drawn.cut),
     ...outline('stitch', drawn.finished),
-    ...(fold === undefined
-      ? []
-      : [lineThrough('fold', { x: fold, y: low.y }, { x: fold, y: high.y })]),
+    ...(fold === undefined ? [] : [lineDown('fold', fold, [low.y, high.y])]),
   ];
 }
 

@@ -2,6 +2,7 @@ import { pleatsWords as words } from '#words/calculations/pleats-words.ts';
 import { turnedWords as turned } from '#words/common/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line, Offer } from '../../calculation/calculation.ts';
+import { linesSaid } from '../../calculation/only-said.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { exactLength, mm, ZERO } from '../../lengths/length.ts';
@@ -67,10 +68,7 @@ function lines(pleated: Pleated, bench: Bench): Line[] {
     ],
     [words.cloth, strips?.cloth && onTape(strips.cloth, bench, upToGraduation)],
   ];
-  return [
-    ...found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }])),
-    ...levelLines(pleated, bench),
-  ];
+  return [...linesSaid(found), ...levelLines(pleated, bench)];
 }
 
 function betweenOf(between: NonNullable<Pleats['box']>['between'], bench: Bench): string {

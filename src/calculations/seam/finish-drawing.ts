@@ -4,7 +4,7 @@ import { lengthAlong } from '../../calculation/drawing.ts';
 import { needed } from '../../calculation/needed.ts';
 import type { Dimension, Dimensioned } from '../../drawing/dimension.ts';
 import { boundsOf, type Figure } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
 import { type FinishPlan, finishSeam } from '../../sewing/seam-finish.ts';
 import type { Row } from '../../sewing/seam-rows.ts';
@@ -28,8 +28,7 @@ export function drawFinish(asked: SeamAsked, bench: Bench): Dimensioned | undefi
   const flat = bounds.y - apart;
   const low = bounds.y + bounds.height + apart;
   const { strip } = plan;
-  const bias: Figure =
-    strip === undefined ? [] : [lineThrough('cloth', { x: 0, y: low }, { x: toMm(strip), y: low })];
+  const bias: Figure = strip === undefined ? [] : [lineAcross('cloth', low, [0, toMm(strip)])];
   return {
     name: strip === undefined ? words.seam : words.boundSeam,
     toScale: true,

@@ -2,7 +2,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { lengthAlong } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';
 import type { FigureShape, LineStyle } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross, lineDown } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
 import type { SeamAsked } from './fields.ts';
 
@@ -18,10 +18,10 @@ export function flatEdge(y: number, raw: number, lines: readonly Across[]): Figu
   const mark = MARK * wide;
   const left = Math.min(-wide, ...lines.map(([, at]) => toMm(exactLength(at)) - mark));
   return [
-    lineThrough('cloth', { x: left, y }, { x: wide, y }),
+    lineAcross('cloth', y, [left, wide]),
     ...lines.map(([style, at]) => {
       const x = toMm(exactLength(at));
-      return lineThrough(style, { x, y: y - mark }, { x, y: y + mark });
+      return lineDown(style, x, [y - mark, y + mark]);
     }),
   ];
 }

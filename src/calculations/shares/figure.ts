@@ -1,5 +1,5 @@
 import type { FigureShape } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross, lineDown } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
 import type { Changed } from './read.ts';
 
@@ -29,15 +29,15 @@ export function sharesShapes(found: Changed): FigureShape[] {
   const mark = MARK * whole;
   const tick = (units: number, at: number, style: 'measure' | 'cut') => {
     const x = toMm(exactLength(units));
-    return lineThrough(style, { x, y: at - mark }, { x, y: at + mark });
+    return lineDown(style, x, [at - mark, at + mark]);
   };
   const starts = sharesAt(found);
   const taken = exactLength(asked.change - plan.left);
   return [
-    lineThrough('cloth', { x: 0, y: 0 }, { x: whole, y: 0 }),
+    lineAcross('cloth', 0, [0, whole]),
     tick(0, 0, 'cut'),
     tick(asked.change, 0, 'cut'),
-    lineThrough('cloth', { x: 0, y }, { x: toMm(taken), y }),
+    lineAcross('cloth', y, [0, toMm(taken)]),
     ...places.flatMap(({ count }, i) =>
       Array.from({ length: count + 1 }, (_, n) =>
         tick((starts[i] ?? 0) + n * (plan.each[i] ?? 0), y, 'measure'),

@@ -1,6 +1,7 @@
 import { ventAnswerWords as words } from '#words/calculations/vent-answer-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
+import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
 import { numberSaid, saidAtMost } from '../../calculation/tape-said.ts';
 import { byTape, exactly, numberOnTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
@@ -50,7 +51,7 @@ function lines(read: VentAsked, { room, vent }: Worked, bench: Bench): Line[] {
     ],
     [words.stepLine, step > 0 && words.step(show(exactLength(step)))],
   ];
-  return found.flatMap(([label, value]) => (value ? [{ label, value }] : []));
+  return linesSaid(found);
 }
 
 function warnings({ down }: VentAsked, { room, vent }: Worked, bench: Bench): string[] {
@@ -61,7 +62,7 @@ function warnings({ down }: VentAsked, { room, vent }: Worked, bench: Bench): st
     vent && vent.begins < down && words.rounder,
     vent?.by === 'edges' && words.edgesRule,
   ];
-  return said.flatMap((one) => (one ? [one] : []));
+  return onlySaid(said);
 }
 
 function workings({ hip, ease, long }: VentAsked, { room, vent }: Worked, bench: Bench): Working[] {

@@ -1,9 +1,9 @@
 import { ventWords as words } from '#words/calculations/vent-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import { type Drawing, lengthAlong, lengthAt } from '../../calculation/drawing.ts';
+import { type Drawing, lengthAlong, lengthDown } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';
-import { lineThrough } from '../../drawing/figure-line.ts';
+import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
 import { type VentAsked, ventFields } from './fields.ts';
 import { ventOf, type Worked } from './worked.ts';
@@ -28,11 +28,7 @@ export const ventDrawing: Drawing = {
 
 /** A round at a level, as a line with its middle above the vent's. */
 const flat = (round: ExactLength, level: ExactLength, style: 'cloth' | 'behind') =>
-  lineThrough(
-    style,
-    { x: -toMm(round) / 2, y: toMm(level) },
-    { x: toMm(round) / 2, y: toMm(level) },
-  );
+  lineAcross(style, toMm(level), [-toMm(round) / 2, toMm(round) / 2]);
 
 function shapes(read: VentAsked, { room, vent }: Worked): FigureShape[] {
   const { seat, hem, down, long, top, bodyTop, stride } = read;
@@ -52,9 +48,7 @@ function shapes(read: VentAsked, { room, vent }: Worked): FigureShape[] {
     flat(room.needs, down, 'behind'),
     ...(bodyTop === undefined ? [] : [flat(bodyTop, zero, 'behind')]),
     ...(stride === undefined ? [] : [flat(stride, long, 'behind')]),
-    ...(vent && vent.by !== 'closed'
-      ? [lineThrough('cut', { x: 0, y: toMm(vent.begins) }, { x: 0, y: toMm(long) })]
-      : []),
+    ...(vent && vent.by !== 'closed' ? [lineDown('cut', 0, [toMm(vent.begins), toMm(long)])] : []),
   ];
 }
 
@@ -63,16 +57,8 @@ function dimensions(read: VentAsked, { room, vent }: Worked, bench: Bench): Dime
   const round = (of: ExactLength, level: ExactLength, by: Dimension['by']) =>
     lengthAlong(toMm(level), [-of / 2, of / 2], by, bench);
   const edge = toMm(exactLength(Math.max(seat, hem, room.needs))) / 2;
-  const deep = (x: number, [from, to]: readonly [ExactLength, ExactLength], by: Dimension['by']) =>
-    lengthAt(
-      [
-        { x, y: toMm(from) },
-        { x, y: toMm(to) },
-      ],
-      exactLength(to - from),
-      by,
-      bench,
-    );
+  const deep = (x: number, ends: readonly [number, number], by: Dimension['by']) =>
+    lengthDown(x, ends, by, bench);
   const zero = exactLength(0);
   return [
     round(seat, down, { given: 'seat' }),

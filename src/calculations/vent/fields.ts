@@ -1,9 +1,8 @@
 import { ventWords as words } from '#words/calculations/vent-words.ts';
-import { given, length, maybeLength } from '../../calculation/field-spec.ts';
+import { length, lengthBeside, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 
 const top = maybeLength(words.notGiven, { usual: 'around' });
-const known = given(top);
 
 /** What is asked of a garment over the hips. */
 export const ventFields = schema(words.labels, {
@@ -15,11 +14,7 @@ export const ventFields = schema(words.labels, {
   long: length({ start: { cm: '44', mm: '440', in: '17' }, usual: 'garmentLength' }),
   stride: maybeLength(words.asHip, { usual: 'around' }),
   top,
-  bodyTop: maybeLength(words.notGiven, {
-    when: known,
-    needed: { when: known, after: top },
-    usual: 'around',
-  }),
+  bodyTop: lengthBeside(top, words.notGiven, { usual: 'around' }),
 });
 
 /** What was read of the fields. */
