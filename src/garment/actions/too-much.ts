@@ -20,7 +20,7 @@ export function tooLong(...lengths: readonly (number | undefined)[]): Limit | un
 }
 
 /** The same of what a new quantity is to hold. */
-export function tooMuch(parts: Parts, spec: FieldSpec<unknown> | undefined): Limit | undefined {
+function tooMuch(parts: Parts, spec: FieldSpec<unknown> | undefined): Limit | undefined {
   const text = fieldText(parts);
   if (text.trouble === 'too many links') return 'links';
   // What is taken has its own limits, where it is worked out.
