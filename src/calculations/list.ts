@@ -92,6 +92,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./pleats/outputs.ts').then(({ pleatsOutputs }) => pleatsOutputs),
     draws: () => import('./pleats/drawing.ts').then(({ pleatsDrawing }) => pleatsDrawing),
   },
+  gathers: {
+    page: () => import('./gathers/gathers.ts').then(({ gathers }) => asked(gathers)),
+    gives: () => import('./gathers/outputs.ts').then(({ gathersOutputs }) => gathersOutputs),
+    draws: () => import('./gathers/drawing.ts').then(({ gathersDrawing }) => gathersDrawing),
+  },
   piece: {
     page: () => import('./piece/piece.ts').then(({ piece }) => asked(piece)),
     gives: () => import('./piece/outputs.ts').then(({ pieceOutputs }) => pieceOutputs),

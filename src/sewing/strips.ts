@@ -3,7 +3,7 @@ import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from './leng
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 
 /** The most strips that are joined to one. */
-const MOST_STRIPS = 500;
+export const MOST_STRIPS = 500;
 
 export interface StripsInput {
   /** The length they come to, from seam to seam. */
@@ -12,6 +12,10 @@ export interface StripsInput {
   cloth: Length;
   /** Taken by each edge of a join, and left at both ends. */
   seam: Length;
+  /** Left at both ends, where that is another: an open strip may end on its selvedges. */
+  ends?: Length | undefined;
+  /** Joined to a ring: its ends are a join, too. */
+  ring?: boolean | undefined;
   /** How deep each is cut, along the cloth. */
   deep?: Length | undefined;
 }
@@ -27,8 +31,9 @@ export interface Strips {
 }
 
 /**
- * How many strips across the cloth come to a length: ⌈needed ÷ (cloth − 2 seams)⌉. The two outer
- * edges keep the same seams, so an open strip and a ring take the same number (derived here).
+ * How many strips across the cloth come to a length: ⌈needed ÷ (cloth − 2 seams)⌉. Where the two outer
+ * edges keep the same seams, an open strip and a ring take the same number; where they keep other
+ * ends it is ⌈(needed + 2 ends − 2 seams) ÷ (cloth − 2 seams)⌉, one at the least (derived here).
  *
  * Source: National Instructional Media Institute (Government of India), CITS Dress Making, Trade
  * Practical, vol. 2, 2024, page 203.
@@ -38,15 +43,16 @@ export interface Strips {
  */
 export function stripsFor(input: StripsInput): Outcome<Strips> {
   return answerUnless(stripProblems(input), () => {
-    const { needed, cloth, seam, deep } = input;
+    const { cloth, seam, deep, ring = false } = input;
+    const needed = input.needed + (ring ? 0 : 2 * ((input.ends ?? seam) - seam));
     const each = cloth - 2 * seam;
     // Both are whole: a quotient of whole numbers is whole only where it is.
-    const count = Math.ceil(needed / each);
+    const count = Math.max(1, Math.ceil(needed / each));
     return {
       ok: true,
       value: {
         count,
-        joins: count - 1,
+        joins: ring ? count : count - 1,
         left: length(count * each - needed),
         cloth: deep === undefined ? undefined : length(count * deep),
       },
@@ -54,16 +60,18 @@ export function stripsFor(input: StripsInput): Outcome<Strips> {
   });
 }
 
-function stripProblems({ needed, cloth, seam, deep }: StripsInput): Problem[] {
+function stripProblems({ needed, cloth, seam, ends, deep }: StripsInput): Problem[] {
   const alone = [
     ...mustBePositive('needed', needed),
     ...mustBePositive('cloth', cloth),
     ...mustNotBeNegative('seam', seam),
+    ...(ends === undefined ? [] : mustNotBeNegative('ends', ends)),
     ...mustBePositiveIfGiven('deep', deep),
   ];
   if (alone.length > 0) return alone;
   const over = exactLength(2 * seam);
   if (cloth <= over) return [{ kind: 'not-over', field: 'cloth', over, given: cloth }];
-  const least = exactLength(over + needed / MOST_STRIPS);
+  const most = needed + 2 * Math.max(0, (ends ?? seam) - seam);
+  const least = exactLength(over + most / MOST_STRIPS);
   return cloth < least ? [{ kind: 'too-short', field: 'cloth', least, given: cloth }] : [];
 }

@@ -38,7 +38,16 @@ const builds = fixtures('addresses-').map((name) =>
 const reasons = fixture<Record<string, string>>('reasons.json');
 
 /** Those that came after the last of these builds have no older address. */
-const YOUNGER: readonly string[] = ['pleats', 'piece', 'shares', 'match', 'fit', 'opening', 'vent'];
+const YOUNGER: readonly string[] = [
+  'pleats',
+  'piece',
+  'shares',
+  'match',
+  'fit',
+  'opening',
+  'vent',
+  'gathers',
+];
 
 /** An address as this build opens it. */
 async function opened(address: string, unit: Written['unit']) {

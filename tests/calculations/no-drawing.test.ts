@@ -74,6 +74,7 @@ const DRAWN = [
   'lacing',
   'crossing',
   'pleats',
+  'gathers',
   'facing',
   'piece',
   'match',

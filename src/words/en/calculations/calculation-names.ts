@@ -11,6 +11,7 @@ export const CALCULATION_NAMES = {
   piece: 'Piece to cut',
   shares: 'Sharing a change',
   pleats: 'Pleats',
+  gathers: 'Gathers and frills',
   facing: 'Facing',
   seam: 'Seam',
   match: 'Matching two edges',

@@ -30,6 +30,8 @@ export const calculationUses: Readonly<
     stage: 'Join',
     of: {
       seam: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
+      gathers:
+        'gather frill ruffle flounce gathered skirt sleeve fullness how much ribbon strip cloth joins shirring',
       match:
         'ease easing notches sleeve head cap armhole cuff waistband neckline facing band collar set in gather fit together shoulder seam',
       parts: 'quarter marks divide evenly halves thirds pins notches gather ease even spacing',

@@ -1,0 +1,22 @@
+/** What gathers give, and what the hand does for them. */
+export const gathersOutputWords = {
+  strip: 'Strip to cut, joined',
+  cut: 'Cut the strip, or its strips and join them',
+  cutDeep: 'Depth of a strip, cut',
+  cutStrips: 'Cut the strips so deep',
+  marks: 'Marks on the strip',
+  mark: 'Mark the strip',
+  edgeMarks: 'Marks on the edge',
+  markEdge: 'Mark the edge',
+  firstRow: 'First row of gathering stitches',
+  secondRow: 'Second row of gathering stitches',
+  sewRow: 'Stitch the gathering row, from mark to mark',
+  ratio: 'Times as full',
+  edge: 'Edge as it is gathered to',
+  draw: 'Pin mark to mark, draw the rows up, measure, stitch between the rows',
+  strips: 'Strips across the cloth',
+  joins: 'Joins',
+  left: 'Left over of the strips',
+  clothWide: 'How wide that cloth is',
+  cloth: 'Cloth for the strips',
+};
