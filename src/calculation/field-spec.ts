@@ -128,6 +128,11 @@ export function number(about: About): FieldSpec<number | undefined> {
   return { kind: 'number', read: readsNumber, none: undefined, ...about };
 }
 
+/** A number that may be left out. */
+export function maybeNumber(hint: string, about: About = {}): FieldSpec<number | undefined> {
+  return { kind: 'number', read: readsNumber, none: undefined, hint, ...about };
+}
+
 /** Plain numbers parted by semicolons; there may be none. Nothing between two semicolons is nothing. */
 export function numbers(hint: string, about: About = {}): FieldSpec<readonly number[]> {
   const read = (typed: string, { taken }: Reading): Read<{ value: readonly number[] }> => {

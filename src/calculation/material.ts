@@ -11,6 +11,7 @@ export const MATERIALS = {
   bias: 'length',
   lace: 'length',
   tape: 'length',
+  thread: 'length',
   closure: 'count',
   other: 'count',
 } as const satisfies Readonly<Record<string, 'laid' | 'length' | 'count'>>;

@@ -122,6 +122,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./facing/outputs.ts').then(({ facingOutputs }) => facingOutputs),
     draws: () => import('./facing/drawing.ts').then(({ facingDrawing }) => facingDrawing),
   },
+  thread: {
+    page: () => import('./thread/thread.ts').then(({ thread }) => asked(thread)),
+    gives: () => import('./thread/outputs.ts').then(({ threadOutputs }) => threadOutputs),
+    draws: () => import('./thread/drawing.ts').then(({ threadDrawing }) => threadDrawing),
+  },
 };
 
 /** What each calculation shows, by its address. */

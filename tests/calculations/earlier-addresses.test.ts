@@ -47,6 +47,7 @@ const YOUNGER: readonly string[] = [
   'opening',
   'vent',
   'gathers',
+  'thread',
 ];
 
 /** An address as this build opens it. */

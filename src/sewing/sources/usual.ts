@@ -82,6 +82,17 @@ export const USUAL = {
   /** Per cent of cloth that was not washed. */
   shrinkage: common(0, 12),
   stitchMm: common(0.5, 7),
+  stitchLong: commonMm(0.5, 12),
+  /** All layers of a seam. */
+  seamThick: commonMm(0.1, 15),
+  threadEnd: commonMm(0, 150),
+  /** A thread that is sewn with by hand. */
+  workingThread: commonMm(200, 1500),
+  /** Per cent of what is sewn. */
+  threadWaste: common(5, 30),
+  /** Thread on a spool, a cone or a bobbin. */
+  spool: commonMm(3000, 10_000_000),
+  tex: common(8, 300),
   stitchesPerInch: common(4, 40),
   stitchesPerCm: common(1.5, 16),
 } as const satisfies Readonly<Record<string, Usual>>;

@@ -29,6 +29,8 @@ export const calculationUses: Readonly<
   join: {
     stage: 'Join',
     of: {
+      thread:
+        'sewing cotton spool cone bobbin reel how much buy yards metres lockstitch overlock serger chainstitch cover stitch looper tex ticket',
       seam: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
       gathers:
         'gather frill ruffle flounce gathered skirt sleeve fullness how much ribbon strip cloth joins shirring',

@@ -14,6 +14,7 @@ export const garmentMaterialsWords = {
     bias: 'Bias strip',
     lace: 'Lace',
     tape: 'Tape, by length',
+    thread: 'Thread',
     closure: 'Closures',
     other: 'By number',
   },

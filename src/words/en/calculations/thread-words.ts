@@ -1,0 +1,46 @@
+import { CALCULATION_NAMES } from './calculation-names.ts';
+
+/** What is asked for thread. */
+export const threadWords = {
+  title: CALCULATION_NAMES.thread,
+  labels: {
+    seams: 'Seams, each length',
+    stitch: 'Stitch',
+    by: 'Reckoned by',
+    thickness: 'Seam thick, all layers',
+    stitchLong: 'Length of a stitch',
+    zigWide: 'Width of the zigzag',
+    sampleSeam: 'Sample, seam unpicked',
+    sampleNeedle: 'Sample, needle thread',
+    sampleOther: 'Sample, other threads',
+    passes: 'Times sewn over',
+    end: 'Left at each end',
+    waste: 'Waste, %',
+    spool: 'Thread on a spool',
+    bobbin: 'Thread on a bobbin',
+    working: 'Thread you work with',
+    tail: 'Left of each thread',
+    tex: 'Thread, tex',
+  },
+  /** By what they are called, with their number in ISO 4915. */
+  stitches: {
+    lock: 'Lockstitch (301)',
+    zigzag: 'Zigzag (304)',
+    chain: 'Chainstitch, two threads (401)',
+    single: 'Chainstitch, one thread (101)',
+    blind: 'Blind stitch (103)',
+    over2: 'Overlock, two threads (503)',
+    over3: 'Overlock, three threads (504)',
+    over4: 'Overlock, four threads (512)',
+    safety: 'Overlock with chainstitch (516)',
+    twin: 'Cover stitch, two needles (406)',
+    cover4: 'Cover stitch, four threads (602)',
+    cover5: 'Cover stitch, five threads (605)',
+    cover9: 'Cover stitch, nine threads (606)',
+    hand: 'By hand',
+  },
+  by: { formula: 'Formula', table: 'Table', guide: 'Second table', sample: 'Own sample' },
+  noSeam: 'none',
+  none: 'nothing',
+  notGiven: 'not given',
+};
