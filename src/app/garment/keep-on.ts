@@ -6,7 +6,7 @@ import { OUTPUTS } from '../../calculations/list.ts';
 import { keepAgain, keepNew, type PageParts, partsOf } from '../../garment/actions/keep.ts';
 import { isMeasuredTwice, isThere } from '../../garment/actions/keep-asks.ts';
 import { type Written, written } from '../../garment/actions/state.ts';
-import { tooMuchKept } from '../../garment/actions/too-much.ts';
+import { tooFar, tooMuchKept } from '../../garment/actions/too-much.ts';
 import { putTyping } from '../../garment/actions/typing.ts';
 import { newGarment } from '../../garment/record/new-garment.ts';
 import type { Garment } from '../../garment/record/record.ts';
@@ -51,7 +51,8 @@ export async function keepOn(store: Store, keeping: Keeping): Promise<PageState>
   const side = again && wish.side !== undefined ? { side: wish.side } : {};
   const parts = partsOf(typed, id, { known, now, ...mark, ...side });
   // Nothing has to be worked out to put numbers down: that is done where the garment is shown.
-  const kept = (before: Written) => done(keeping, before, parts, known, now);
+  const limit = tooFar(typed) ?? tooMuchOf(parts, known);
+  const kept = (before: Written) => done(keeping, before, parts, limit, now);
   let to = wish.garment;
   let record: Garment;
   if (to === '') {
@@ -88,21 +89,22 @@ function done(
   { state: { page }, again, asked }: Keeping,
   before: Written,
   parts: PageParts,
-  known: Known,
+  limit: PageLimit | undefined,
   now: number,
 ): Written {
   const there = again && keptIn(before.record, again.id);
   const fault = faultOf(before.record, parts, there && again.seen, page);
   if (fault && fault !== asked) throw new GarmentError(fault);
-  const limit = tooMuchOf(parts, known);
   if (limit) throw new GarmentError(limit);
   const kept = there ? keepAgain(before, parts, now) : keepNew(before, parts, now);
   if ('why' in kept) throw new GarmentError('limit');
   return kept;
 }
 
+type PageLimit = 'length' | 'row';
+
 /** What a page has too much of; a page takes nothing from elsewhere, so that no field has too many links. */
-function tooMuchOf(parts: PageParts, known: Known): 'length' | 'row' | undefined {
+function tooMuchOf(parts: PageParts, known: Known): PageLimit | undefined {
   const limit = tooMuchKept(parts, known);
   return limit === 'length' || limit === 'row' ? limit : undefined;
 }

@@ -1,5 +1,8 @@
 import type { FieldSpec } from '../../calculation/field-spec.ts';
 import { LONGEST } from '../../lengths/length.ts';
+import { readLength } from '../../lengths/read-length.ts';
+import { benchUnit } from '../../lengths/unit.ts';
+import type { Typed } from '../record/from-second.ts';
 import { type Limit, MOST_ROW } from '../record/limits.ts';
 import type { Fact, Garment, Parts, Quantity, Work } from '../record/record.ts';
 import { isRun } from '../record/sound-values.ts';
@@ -17,6 +20,16 @@ export function tooMuchIn(state: State, place: FieldPlace, parts: Parts): Limit 
 /** The same of a length for itself, in 1/8000 mm. */
 export function tooLong(...lengths: readonly (number | undefined)[]): Limit | undefined {
   return lengths.some((one) => one !== undefined && Math.abs(one) > LONGEST) ? 'length' : undefined;
+}
+
+/** The same of what was measured on a page: too far away it is no place, and would be kept as it was said. */
+export function tooFar({ runs, draft }: Pick<Typed, 'runs' | 'draft'>): 'length' | undefined {
+  const unit = benchUnit(draft.u) ?? 'cm';
+  const isTooFar = (typed: string) => {
+    const read = readLength(typed, unit);
+    return !read.ok && read.fault.kind === 'too-long';
+  };
+  return runs.some(({ made }) => Object.values(made).some(isTooFar)) ? 'length' : undefined;
 }
 
 /** The same of what a new quantity is to hold. */

@@ -217,6 +217,18 @@ test.each([
     /^Not kept: a length is a kilometre at the most\./,
   ],
   [
+    'a mark measured more than a kilometre away',
+    full(1),
+    `${CLOSED}&made=3%3D100001 cm`,
+    /^Not kept: a length is a kilometre at the most\./,
+  ],
+  [
+    'the same without its unit',
+    full(1),
+    `${CLOSED}&made=3%3D100001`,
+    /^Not kept: a length is a kilometre at the most\./,
+  ],
+  [
     'a row of 10,001 places',
     full(1),
     `${CLOSED}&follow=${'1;'.repeat(10_000)}1`,
@@ -240,6 +252,17 @@ test.each([
     expect(await store.load('log:garment:coat')).toBeUndefined();
   },
 );
+
+test('a length for itself of more than a kilometre is refused in words, too, and one in inches', async () => {
+  await addGarment(store, newGarment('coat', 'Coat', 1));
+  for (const typed of ['u=cm&length=100001', 'u=in&length=39371']) {
+    start(`#/convert/keep?${typed}`);
+    await press('Keep it');
+    expect(await screen.findByText(/^Not kept: a length is a kilometre at the most/)).toBeTruthy();
+    cleanup();
+  }
+  expect((await onlyOne()).quantities).toEqual({});
+});
 
 test('of a work done left and right it is asked which side was measured, and that one has it', async () => {
   const kept = 'u=cm&opening=46.3&count=7&top=1.2&bottom=2.5';
