@@ -173,9 +173,13 @@ export function conflictSaid(telling: Telling, conflict: Conflict): string {
   return `${said} ${rule === 'only' ? conflictWords.ruleOnly : conflictWords.ruleChanged}`;
 }
 
-/** By how much a single number is off, without its sign. */
+/** By how much a single number is off what is asked as that is shown, without its sign. */
 export function offText({ answer, bench }: Telling, home: string, over: number): string {
-  return handText(answer.nodes.get(home)?.kind ?? 'length', Math.abs(over), bench);
+  const { kind = 'length', output } = answer.nodes.get(home) ?? {};
+  const bound = output?.step?.bound;
+  const other = bound === 'least' ? 'most' : 'least';
+  const step = bound && { bound: over > 0 ? other : bound };
+  return handText(kind, Math.abs(over), bench, step);
 }
 
 /** Fails to compile while a kind of trouble has no words. */

@@ -1,8 +1,8 @@
 import { handWords } from '#words/garment/garment-decision-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import type { Kind } from '../../calculation/output.ts';
+import type { Kind, Step } from '../../calculation/output.ts';
+import { roundingOf } from '../../calculation/step-rounding.ts';
 import { exactly, onTape } from '../../calculation/tape-text.ts';
-import { toGraduation } from '../../lengths/graduation.ts';
 import { exactLength, mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 
@@ -18,13 +18,20 @@ export function valueText(kind: Kind, value: number, bench: Bench): string {
 /**
  * A number to decide by, as the tape in hand shows it: no tape of inches shows decimals. What is under
  * one graduation of it is said to be that.
+ *
+ * @param step that makes it, where one does: to whose side it is rounded
  */
-export function handText(kind: Kind, value: number, bench: Bench): string {
+export function handText(
+  kind: Kind,
+  value: number,
+  bench: Bench,
+  step?: Pick<Step, 'bound'>,
+): string {
   const isLength = kind === 'length' || kind === 'run';
   if (!isLength || bench.unit !== 'in') return valueText(kind, value, bench);
-  const [at, step] = [exactLength(value), tapeStep(bench)];
-  const none = toGraduation(at, step) === 0 && Math.abs(value) >= 1;
-  return none ? handWords.under(onTape(step, bench)) : onTape(at, bench);
+  const [at, graduation, round] = [exactLength(value), tapeStep(bench), roundingOf(step)];
+  const none = round(at, graduation) === 0 && Math.abs(value) >= 1;
+  return none ? handWords.under(onTape(graduation, bench)) : onTape(at, bench, round);
 }
 
 /** The space from one mark to the next. */

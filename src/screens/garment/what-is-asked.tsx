@@ -77,6 +77,7 @@ function askedLine(telling: Telling, home: string): string {
   if (typeof value === 'object') return words.askedNow(askedText(value, bench));
   const node = answer.nodes.get(home);
   const made = node?.form === 'fact' ? numberOf(node.fact.fact) : value;
-  const say = (number: number) => handText(node?.kind ?? 'length', number, bench);
-  return words.number(say(made), say(value));
+  const { kind = 'length', output } = node ?? {};
+  // What is made lies where it lies; what is asked is rounded as its step is.
+  return words.number(handText(kind, made, bench), handText(kind, value, bench, output?.step));
 }

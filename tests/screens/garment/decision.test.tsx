@@ -189,6 +189,63 @@ test('what is off by less than a graduation is said to be that', () => {
   expect(keys()[0]).toBe('Leave it, notedlacks under 1/16 in of what is asked');
 });
 
+/** A work as it starts on a bench of inches, with some fields typed. */
+function inInches(calculation: string, rank: number, set: Readonly<Record<string, string>>) {
+  const gives = KNOWN.get(calculation);
+  const start = typeof gives === 'object' ? gives.fields.asked.start(benchOf({ unit: 'in' })) : {};
+  const fields = Object.entries({ ...start, ...set }).map(
+    ([field, text]) => [field, typed(text, 'in')] as const,
+  );
+  return { name: 'Own', calculation, rank, fields: Object.fromEntries(fields) };
+}
+
+// By hand: 24.02 in may be no less, so that 24 1/16 is asked and not 24; 23 1/2 lacks 9/16 of that. A vent from
+// 42 1/2 in at 8 to 40 at 17 that needs 41 1/2 begins at 8 + 9 × 1 ÷ 2.5 = 11.6 at the lowest: 11 9/16, not 11 5/8.
+test.each([
+  [
+    'no less',
+    'piece',
+    'cut-length',
+    { width: '16', length: '24.02', top: '0', bottom: '0', side: '0' },
+    { at: 23.5, said: 'Made 23 1/2 in; asked is 24 1/16 in now.', off: 'lacks 9/16 in' },
+  ],
+  [
+    'no more',
+    'vent',
+    'begins',
+    { hip: '39', ease: '2.5', seat: '42.5', hem: '40', down: '8', long: '17' },
+    { at: 12, said: 'Made 12 in; asked is 11 9/16 in now.', off: '7/16 in over' },
+  ],
+] as const)(
+  'what may be %s is asked to that side of a tape of inches',
+  (_, calculation, key, set, to) => {
+    const works = { own: inInches(calculation, 1, set) };
+    const home = homeOf('own', '', key);
+    const measured = to.at * 203_200;
+    const made = act(begin(garmentOf({ works }), KNOWN), {
+      ...{ do: 'make', home, tape: 12_700, id: 'cut', now: 1, measured },
+    });
+    show(made.state, home, benchOf({ unit: 'in' }));
+    expect(plain(document.querySelector('.what')?.textContent ?? '')).toContain(to.said);
+    expect(keys()[0]).toContain(to.off);
+  },
+);
+
+test('what follows where a cut is taken up is said in inches as its step is', () => {
+  const set = { width: '16', length: '24.02', top: '0', bottom: '2', side: '0' };
+  const own = inInches('piece', 1, set);
+  const next = inInches('piece', 2, set);
+  const fields = { ...next.fields, length: [output('own', 'gives-length')] };
+  const works = { own, next: { ...next, name: 'Next', fields } };
+  const home = homeOf('own', '', 'cut-length');
+  const cut: Action = { do: 'make', home, tape: 12_700, id: 'cut', now: 1, measured: 25 * 203_200 };
+  show(act(begin(garmentOf({ works }), KNOWN), cut).state, home, benchOf({ unit: 'in' }));
+  const way = keys().find((one) => one.includes('Take it up at Own · Bottom edge takes'));
+  // The next one is 25 − 2 long; of 24.02 it is no less than 24 1/16, and with its own edge 26 1/16.
+  expect(way).toContain('Next · Length to cut 25 in → 26 1/16 in');
+  expect(way).not.toMatch(/\d\.\d+ in/);
+});
+
 /** An invented back whose lower edge takes a hem. */
 const HEMMED = garmentOf({
   works: {
