@@ -127,6 +127,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./thread/outputs.ts').then(({ threadOutputs }) => threadOutputs),
     draws: () => import('./thread/drawing.ts').then(({ threadDrawing }) => threadDrawing),
   },
+  shrinkage: {
+    page: () => import('./shrinkage/shrinkage.ts').then(({ shrinkage }) => asked(shrinkage)),
+    gives: () => import('./shrinkage/outputs.ts').then(({ shrinkageOutputs }) => shrinkageOutputs),
+    draws: () => import('./shrinkage/drawing.ts').then(({ shrinkageDrawing }) => shrinkageDrawing),
+  },
 };
 
 /** What each calculation shows, by its address. */

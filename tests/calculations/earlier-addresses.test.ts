@@ -48,6 +48,7 @@ const YOUNGER: readonly string[] = [
   'vent',
   'gathers',
   'thread',
+  'shrinkage',
 ];
 
 /** An address as this build opens it. */

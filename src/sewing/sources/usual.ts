@@ -79,6 +79,8 @@ export const USUAL = {
   /** Of one length from notch to notch. */
   matchParts: common(1, 8),
   pieces: common(1, 60),
+  /** Between the marks of a sample that is washed. */
+  sample: commonMm(100, 1200),
   /** Per cent of cloth that was not washed. */
   shrinkage: common(0, 12),
   stitchMm: common(0.5, 7),

@@ -7,6 +7,7 @@ export const CALCULATION_NAMES = {
   fit: 'Fit: ease and girth',
   opening: 'Does it pass: head, hand, hips',
   vent: 'Room at the hip, vent',
+  shrinkage: 'Shrinkage',
   thread: 'Thread',
   sizes: 'Stitches, buttons, needles',
   piece: 'Piece to cut',

@@ -11,6 +11,8 @@ export const calculationUses: Readonly<
       fit: 'finished size body bust chest waist hip wearing room too tight loose let out take in dart seam pieces width lacks',
       opening:
         'neck opening neckline placket slit over the head cuff hand heel trouser hem pull on closed fits through',
+      shrinkage:
+        'shrink wash washing steam prewash preshrink sample swatch cloth fabric grows stretch per cent how much more to cut buy interfacing',
       vent: 'jacket coat skirt slit walk step stride hem narrow sweep back vent begins',
       sizes: 'button size line ligne stitch length per inch needle number thread sewing machine',
     },
