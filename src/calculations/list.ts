@@ -97,6 +97,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./gathers/outputs.ts').then(({ gathersOutputs }) => gathersOutputs),
     draws: () => import('./gathers/drawing.ts').then(({ gathersDrawing }) => gathersDrawing),
   },
+  elastic: {
+    page: () => import('./elastic/elastic.ts').then(({ elastic }) => asked(elastic)),
+    gives: () => import('./elastic/outputs.ts').then(({ elasticOutputs }) => elasticOutputs),
+    draws: () => import('./elastic/drawing.ts').then(({ elasticDrawing }) => elasticDrawing),
+  },
   piece: {
     page: () => import('./piece/piece.ts').then(({ piece }) => asked(piece)),
     gives: () => import('./piece/outputs.ts').then(({ pieceOutputs }) => pieceOutputs),

@@ -49,6 +49,7 @@ const YOUNGER: readonly string[] = [
   'gathers',
   'thread',
   'shrinkage',
+  'elastic',
 ];
 
 /** An address as this build opens it. */

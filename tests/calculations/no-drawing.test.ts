@@ -75,6 +75,7 @@ const DRAWN = [
   'crossing',
   'pleats',
   'gathers',
+  'elastic',
   'facing',
   'piece',
   'match',

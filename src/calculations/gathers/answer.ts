@@ -2,6 +2,7 @@ import { gathersWords as words } from '#words/calculations/gathers-words.ts';
 import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line, Offer } from '../../calculation/calculation.ts';
+import { linesSaid } from '../../calculation/only-said.ts';
 import { said } from '../../calculation/tape-said.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
@@ -67,7 +68,7 @@ function lines({ asked, input, plan, strips, cutDeep }: Gathered, bench: Bench):
       asked.top === 0 ? undefined : words.rowsOf(said(rows.first, bench), said(rows.second, bench)),
     ],
   ];
-  return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
+  return linesSaid(found);
 }
 
 /** One strip fewer, where that costs little fullness. */

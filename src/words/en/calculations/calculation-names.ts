@@ -15,6 +15,7 @@ export const CALCULATION_NAMES = {
   pleats: 'Pleats',
   gathers: 'Gathers and frills',
   facing: 'Facing',
+  elastic: 'Elastic and its casing',
   seam: 'Seam',
   match: 'Matching two edges',
   parts: 'Equal parts',

@@ -45,6 +45,8 @@ export const calculationUses: Readonly<
     stage: 'Turn up',
     of: {
       hem: 'turn up fold press bottom edge curved narrow rolled blind depth trouser skirt sleeve end',
+      elastic:
+        'elastic waist waistband casing channel tunnel stretch cuff wrist trouser skirt how long rubber',
       corner: 'mitre hem vent corner diagonal fold napkin',
     },
   },
