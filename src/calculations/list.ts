@@ -97,6 +97,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./gathers/outputs.ts').then(({ gathersOutputs }) => gathersOutputs),
     draws: () => import('./gathers/drawing.ts').then(({ gathersDrawing }) => gathersDrawing),
   },
+  circle: {
+    page: () => import('./circle/circle.ts').then(({ circle }) => asked(circle)),
+    gives: () => import('./circle/outputs.ts').then(({ circleOutputs }) => circleOutputs),
+    draws: () => import('./circle/drawing.ts').then(({ circleDrawing }) => circleDrawing),
+  },
   elastic: {
     page: () => import('./elastic/elastic.ts').then(({ elastic }) => asked(elastic)),
     gives: () => import('./elastic/outputs.ts').then(({ elasticOutputs }) => elasticOutputs),

@@ -50,6 +50,7 @@ const YOUNGER: readonly string[] = [
   'thread',
   'shrinkage',
   'elastic',
+  'circle',
 ];
 
 /** An address as this build opens it. */

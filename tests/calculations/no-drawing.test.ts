@@ -76,6 +76,7 @@ const DRAWN = [
   'pleats',
   'gathers',
   'elastic',
+  'circle',
   'facing',
   'piece',
   'match',

@@ -16,6 +16,7 @@ export const CALCULATION_NAMES = {
   gathers: 'Gathers and frills',
   facing: 'Facing',
   elastic: 'Elastic and its casing',
+  circle: 'Circles, flounces and gores',
   seam: 'Seam',
   match: 'Matching two edges',
   parts: 'Equal parts',

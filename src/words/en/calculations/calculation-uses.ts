@@ -25,6 +25,8 @@ export const calculationUses: Readonly<
       shares:
         'alter pattern girth length wider narrower take in let out waist hip dart share percent grade lengthen shorten side seam',
       pleats: 'knife box inverted fold skirt kilt how much cloth strip width fullness',
+      circle:
+        'circular skirt half full quarter circle radius flounce ruffle frill godet gores gored flared panels hem waist',
       facing: 'lining of an edge strip neckline armhole curved hem shaped bias',
     },
   },

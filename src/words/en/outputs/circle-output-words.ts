@@ -1,0 +1,21 @@
+/** What circular pieces give, and what the hand does for them. */
+export const circleOutputWords = {
+  radius: 'Radius of the stitch line',
+  cutHem: 'Radius where the hem is cut',
+  strikeHem: 'Fold the cloth, strike the hem’s arc from its point and cut it',
+  cutRadius: 'Radius where the edge is cut',
+  strikeEdge: 'Strike the edge’s arc from the same point and cut it, small',
+  edge: 'Edge as it comes out',
+  stay: 'Stay the edge at this length',
+  cutEdge: 'Cut edge',
+  hemLine: 'Hem, all round',
+  hem: 'Hem, turned up',
+  level: 'Let it hang, level the hem, turn it up',
+  hangs: 'Let it hang 24 or 48 hours before you level it: what is cut on the bias grows.',
+  pieces: 'Pieces',
+  wide: 'Cloth for one, across',
+  high: 'Cloth for one, along',
+  angle: 'Angle of one, degrees',
+  full: 'Hem to edge, times',
+  side: 'Side, cut straight',
+};
