@@ -1,0 +1,84 @@
+import { Unreadable } from './file-problem.ts';
+
+/** A part of an XML text as it begins or ends, by its name without prefix. */
+export type XmlEvent =
+  | { kind: 'begins'; name: string; attributes: ReadonlyMap<string, string> }
+  | { kind: 'ends'; name: string };
+
+/** Parts within parts that are followed. */
+const MOST_DEEP = 100;
+
+const NAME = /[A-Za-z_][^\s=<>/"'&]*/y;
+const ATTRIBUTE = /\s+([A-Za-z_:][^\s=<>/"'&]*)\s*=\s*(?:"([^"<]*)"|'([^'<]*)')/y;
+const TAG_END = /\s*(\/?)>/y;
+
+/**
+ * The parts of an XML text in turn, strictly: what isn't well formed stops the reading. Texts that
+ * stand for others are refused, not followed.
+ * @throws {Unreadable}
+ */
+export function* xmlEvents(text: string): Generator<XmlEvent> {
+  const open: string[] = [];
+  for (let at = text.indexOf('<'); at >= 0; at = text.indexOf('<', at)) {
+    const past = passedOver(text, at);
+    if (past !== undefined) {
+      at = past;
+      continue;
+    }
+    const closes = text[at + 1] === '/';
+    const name = sticky(NAME, text, at + (closes ? 2 : 1))?.[0];
+    if (name === undefined) throw damaged(text, at);
+    const tag = closes ? undefined : attributesOf(text, NAME.lastIndex);
+    const end = sticky(TAG_END, text, tag?.end ?? NAME.lastIndex);
+    if (!end || (closes && (end[1] || open.pop() !== name))) throw damaged(text, at);
+    const local = name.slice(name.indexOf(':') + 1);
+    at = TAG_END.lastIndex;
+    if (tag) yield { kind: 'begins', name: local, attributes: tag.attributes };
+    if (tag && !end[1]) open.push(name);
+    if (open.length > MOST_DEEP) throw new Unreadable({ kind: 'too-deep', most: MOST_DEEP });
+    if (closes || end[1]) yield { kind: 'ends', name: local };
+  }
+  if (open.length) throw damaged(text, text.length);
+}
+
+/** Where what isn't a part ends: a comment, a text, an instruction, the kind of document. */
+function passedOver(text: string, at: number): number | undefined {
+  for (const [begins, ends] of [
+    ['<!--', '-->'],
+    ['<![CDATA[', ']]>'],
+    ['<?', '?>'],
+    ['<!DOCTYPE', '>'],
+  ] as const) {
+    if (!text.startsWith(begins, at)) continue;
+    const end = text.indexOf(ends, at + begins.length);
+    if (end < 0) throw damaged(text, at);
+    const own = text.indexOf('[', at + begins.length);
+    if (begins === '<!DOCTYPE' && own >= 0 && own < end) throw new Unreadable({ kind: 'hostile' });
+    return end + ends.length;
+  }
+  return undefined;
+}
+
+function attributesOf(text: string, from: number) {
+  const attributes = new Map<string, string>();
+  let end = from;
+  for (let one = sticky(ATTRIBUTE, text, end); one; one = sticky(ATTRIBUTE, text, end)) {
+    if (attributes.has(one[1]!)) throw damaged(text, end);
+    attributes.set(one[1]!, one[2] ?? one[3] ?? '');
+    end = ATTRIBUTE.lastIndex;
+  }
+  return { attributes, end };
+}
+
+/** What a pattern finds at this very place. */
+export function sticky(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
+  pattern.lastIndex = at;
+  return pattern.exec(text);
+}
+
+function damaged(text: string, at: number): Unreadable {
+  let line = 1;
+  for (let end = text.indexOf('\n'); end >= 0 && end < at; end = text.indexOf('\n', end + 1))
+    line++;
+  return new Unreadable({ kind: 'damaged', line });
+}
