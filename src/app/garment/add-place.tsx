@@ -41,6 +41,7 @@ export function AddPlace({ state, bench, hand, said, address, to, onDone }: Prop
       onPutBack={putBack}
       onMeasure={() => to({ w: 'measures' })}
       onMaterials={() => to({ w: 'materials' })}
+      onLay={() => to({ w: 'lay' })}
       onAll={() => address.go({ screen: 'all', mode: '', draft: {} })}
       onLeave={onDone}
     />

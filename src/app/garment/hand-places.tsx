@@ -25,6 +25,7 @@ const loadReminder = () => import('./reminder-place.tsx').then((part) => part.Re
 const loadDecision = () => import('./decision-place.tsx').then((part) => part.DecisionPlace);
 
 const loadMaterials = () => import('./materials-place.tsx').then((part) => part.MaterialsPlace);
+const loadLay = () => import('./lay-place.tsx').then((part) => part.LayPlace);
 const loadMeasures = () => import('./measures-place.tsx').then((part) => part.MeasuresPlace);
 
 /** What of a garment in hand the address says; over it what a change is asked before it is taken back. */
@@ -43,7 +44,7 @@ export function HandPlaces(props: HandProps) {
 function Place(props: HandProps) {
   const { state, bench, hand, address, id } = props;
   // Addresses of before followed a garment, or `only` one thing kept on it.
-  const { d, n, q, by, only, w = only } = address.route.draft;
+  const { d, n, q, m, by, only, w = only } = address.route.draft;
   const to = (draft: Readonly<Record<string, string>>) =>
     address.go({ screen: 'garments', mode: 'open', draft: { g: id, ...draft } });
   const home = () => to({});
@@ -67,6 +68,9 @@ function Place(props: HandProps) {
     );
   }
   if (w === 'materials') return <Fetched load={loadMaterials} onLeave={home} give={shared} />;
+  if (w === 'lay') {
+    return <Fetched load={loadLay} onLeave={home} give={{ ...shared, cloth: m }} />;
+  }
   if (w === 'order') return <Fetched load={loadOrder} onLeave={home} give={shared} />;
   if (w !== undefined && state.answer.works.has(w)) {
     return <Fetched key={w} load={loadWork} onLeave={home} give={{ ...shared, work: w }} />;

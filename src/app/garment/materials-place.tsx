@@ -3,7 +3,10 @@ import { MaterialsScreen } from '../../screens/garment/materials.tsx';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { HandProps } from './hand-props.ts';
 
-type Props = HandProps & { onDone: () => void };
+type Props = HandProps & {
+  to: (draft: Readonly<Record<string, string>>) => void;
+  onDone: () => void;
+};
 
 const loadOne = () =>
   import('../../screens/garment/material-one.tsx').then((part) => part.MaterialOne);
@@ -13,6 +16,7 @@ function One(give: MaterialProps) {
 }
 
 /** Everything to have at hand for the garment in hand. */
-export function MaterialsPlace({ state, bench, hand, said, onDone }: Props) {
-  return <MaterialsScreen {...{ state, bench, said, One, onDone }} onAct={hand.act} />;
+export function MaterialsPlace({ state, bench, hand, said, to, onDone }: Props) {
+  const onLay = (id: string) => to({ w: 'lay', m: id });
+  return <MaterialsScreen {...{ state, bench, said, One, onLay, onDone }} onAct={hand.act} />;
 }

@@ -17,6 +17,8 @@ interface Props {
   onMeasure: () => void;
   /** To what is to be at hand. */
   onMaterials: () => void;
+  /** To the lay of the pieces. */
+  onLay: () => void;
   /** Works that were taken off. */
   off: readonly { id: string; name: string }[];
   onPutBack: (work: string) => void;
@@ -50,6 +52,9 @@ export function AddScreen(props: Props) {
         </button>
         <button type="button" onClick={props.onMaterials}>
           {words.materials}
+        </button>
+        <button type="button" onClick={props.onLay}>
+          {words.lay}
         </button>
         <button type="button" onClick={props.onAll}>
           {words.all}

@@ -17,12 +17,14 @@ interface Props {
   telling: Telling;
   onSay: (saying: MaterialSaying) => void;
   onDeed: (deed: MaterialDeed) => void;
+  /** To the lay of its pieces. */
+  onLay: (id: string) => void;
   onBack: () => void;
 }
 
 /** All that can be said of a material. */
 export function MaterialDeeds(props: Props) {
-  const { one, telling, onSay, onDeed, onBack } = props;
+  const { one, telling, onSay, onDeed, onLay, onBack } = props;
   const { id, said, form, needs, own } = one;
   const fold = foldChoice(telling, one);
   const folded = said.folded ? undefined : (true as const);
@@ -32,6 +34,9 @@ export function MaterialDeeds(props: Props) {
   };
   return (
     <div class="deeds">
+      {form === 'laid' && needs.length > 0 && (
+        <Deed words={words.lay} hint={words.layHint} onPress={() => onLay(id)} />
+      )}
       {needs.filter(isFirstOf).map((need) => need.by === 'edge' && <Edge {...props} need={need} />)}
       {partsOf(one, telling.bench).map(({ key, hint, text }) => (
         <Deed

@@ -16,6 +16,7 @@ export interface MaterialProps {
   one: MaterialNow;
   telling: Telling;
   onSay: (saying: MaterialSaying) => void;
+  onLay: (id: string) => void;
   onBack: () => void;
 }
 

@@ -1,13 +1,12 @@
 import { garmentMaterialWords as words } from '#words/garment/garment-material-words.ts';
 import { onTape } from '../../calculation/tape-text.ts';
-import type { LayNow } from '../../garment/materials/lay-now.ts';
 import type { MaterialNow } from '../../garment/materials/materials.ts';
 import type { Need } from '../../garment/materials/need.ts';
 import { rowsOf, type Unsure } from '../../garment/materials/net.ts';
 import { withSpare } from '../../garment/materials/to-buy.ts';
-import { readHome } from '../../garment/record/home.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { exactLength } from '../../lengths/length.ts';
+import { laySaid } from './lay-stale.ts';
 import { worksNamed } from './materials-said.ts';
 import { amountText, moneyText, shareText } from './materials-text.ts';
 import { workName } from './names.ts';
@@ -42,21 +41,6 @@ function takesSaid(telling: Telling, one: MaterialNow, takes: number): string[] 
   if (!bound) return [words.asLaid(long, how)];
   const stale = lay?.stale ? [laySaid(telling, lay)] : [];
   return [...stale, words.laid(long, how), words.upperBound];
-}
-
-/** Why a lay that was found doesn't hold any more. */
-export function laySaid(telling: Telling, { needs, found, stale }: LayNow): string {
-  if (!found || !stale) return '';
-  const names = stale.pieces.map((id) => {
-    const need = needs.get(id);
-    const { id: work, side } = readHome(id);
-    return need ? needOf(telling, need) : workName(telling, work, side);
-  });
-  return words.stale(
-    [...new Set(names)],
-    stale.cloth || (stale.held && names.length === 0),
-    amountText('laid', found.length, telling.bench),
-  );
 }
 
 /** With what is spare and what is lost in the wash; and up to what the shop sells. */

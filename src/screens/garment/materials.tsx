@@ -33,6 +33,8 @@ interface Props {
   /** One of them, opened: fetched when it is wanted. */
   One: FunctionComponent<MaterialProps>;
   onAct: (action: Action) => void;
+  /** To the lay of a cloth. */
+  onLay: (id: string) => void;
   onDone: () => void;
 }
 
@@ -40,7 +42,7 @@ interface Props {
 const ADDED = ['cloth', 'interfacing', 'tape', 'other'] as const;
 
 /** Everything to have at hand for a garment, to be ticked when it is there. */
-export function MaterialsScreen({ state, bench, said, One, onAct, onDone }: Props) {
+export function MaterialsScreen({ state, bench, said, One, onAct, onLay, onDone }: Props) {
   const [over, setOver] = useState<{ one: string } | 'add'>();
   const telling = { answer: state.answer, bench };
   const materials = materialsOf(state.record, state.answer);
@@ -62,7 +64,7 @@ export function MaterialsScreen({ state, bench, said, One, onAct, onDone }: Prop
         </p>
       )}
       {open ? (
-        <One key={open.id} one={open} telling={telling} onSay={say} onBack={back} />
+        <One key={open.id} one={open} telling={telling} onSay={say} onLay={onLay} onBack={back} />
       ) : (
         <List
           {...{ materials, telling }}

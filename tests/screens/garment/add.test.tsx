@@ -13,6 +13,7 @@ const NONE = {
   offers: () => true,
   onMeasure: nothing,
   onMaterials: nothing,
+  onLay: nothing,
   onPutBack: nothing,
 };
 const shown = (set: Partial<Parameters<typeof AddScreen>[0]>) =>

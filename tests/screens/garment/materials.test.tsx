@@ -24,6 +24,7 @@ const sleeve = work('piece', 'width=30&length=50&top=0&bottom=0&side=0&count=2',
 function show(first: State, bench = benchOf()) {
   let latest = first;
   const done = vi.fn();
+  const onLay = vi.fn();
   function Hand() {
     const [state, setState] = useState(latest);
     const onAct = (action: Action) => {
@@ -32,12 +33,12 @@ function show(first: State, bench = benchOf()) {
     };
     return (
       <MaterialsScreen
-        {...{ state, bench, onAct, onDone: done, said: undefined, One: MaterialOne }}
+        {...{ state, bench, onAct, onLay, onDone: done, said: undefined, One: MaterialOne }}
       />
     );
   }
   render(<Hand />);
-  return { state: () => latest, done };
+  return { state: () => latest, done, onLay };
 }
 
 const rows = () =>
@@ -96,7 +97,7 @@ test('a lay that was found takes the place of the bound; found for other sizes i
   if (!of) throw new Error('nothing to lay');
   const laid = [at(id, 32.75, 21.5), at(id, 32.75, 64.5)];
   const found = { length: 80_000 * 65.5, laid, of };
-  const { state } = show(act(first, { do: 'lay', id: 'cloth', found, now: 1 }).state);
+  const { state, onLay } = show(act(first, { do: 'lay', id: 'cloth', found, now: 1 }).state);
   expect(rows()[0]).toBe('Clothas the lay was found65.5 cm');
   press(/^Cloth/);
   expect(page()).toMatch(/The lay that was found, open, 140 cm wide, takes 65.5 cm/);
@@ -106,6 +107,8 @@ test('a lay that was found takes the place of the bound; found for other sizes i
     /The lay of 65.5 cm was found for other sizes \(the cloth, or what is held on it\): lay the pieces again/,
   );
   expect(page()).toMatch(/at most 65.5 cm.*That is an upper bound/);
+  press(/^Lay the pieces/);
+  expect(onLay).toHaveBeenCalledWith('cloth');
   expect(state().record.lays).toMatchObject({ cloth: { found: { length: 80_000 * 65.5 } } });
 });
 

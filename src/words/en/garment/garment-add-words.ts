@@ -4,6 +4,7 @@ export const garmentAddWords = {
   about: 'What is added takes numbers from the garment, and gives it its own.',
   measure: 'A measure or number',
   materials: 'Materials: what to buy',
+  lay: 'Lay the pieces on the cloth',
   putBack: (work: string) => `Put ${work} back`,
   all: 'All calculations, settings',
   back: 'Back to the garment',

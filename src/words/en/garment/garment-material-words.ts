@@ -7,8 +7,6 @@ export const garmentMaterialWords = {
   upperBound:
     'That is an upper bound: pieces laid with care take less. Until a lay is found, buy no less.',
   asLaid: (long: string, how: string) => `The lay that was found, ${how} takes ${long}.`,
-  stale: (pieces: readonly string[], cloth: boolean, long: string) =>
-    `The lay of ${long} was found for other sizes (${[...pieces, ...(cloth ? ['the cloth, or what is held on it'] : [])].join(', ')}): lay the pieces again.`,
   sum: (takes: string) => `The works take ${takes}.`,
   besides: (more: string) => `Wanted besides: ${more}.`,
   reckoned: (by: readonly string[], have: string) => `With ${by.join(' and ')}: ${have}.`,
@@ -77,6 +75,8 @@ export const garmentMaterialWords = {
   noAmount: 'It is more than nothing, and no more than a kilometre.',
   noCount: 'It is a whole number from 1 to a million.',
 
+  lay: 'Lay the pieces',
+  layHint: 'how much it takes, and where each piece lies',
   rename: 'Rename',
   folded: 'Cut from folded cloth',
   foldedHint: (open: string, folded: string) => `open ${open}, folded ${folded}`,

@@ -1,0 +1,90 @@
+import { layWords as words } from '#words/garment/garment-lay-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { layNow } from '../../garment/materials/lay-now.ts';
+import { type MaterialNow, materialsOf } from '../../garment/materials/materials.ts';
+import { layIn } from '../../garment/record/cloth-lay.ts';
+import { materialName } from '../../screens/garment/materials-said.ts';
+import { Fetched } from '../../screens/garments/fetched.tsx';
+import { LayScreen } from '../../screens/lay/lay.tsx';
+import type { DrawingProps } from '../../screens/lay/lay-drawing.tsx';
+import type { PlacesProps } from '../../screens/lay/lay-places.tsx';
+import type { OtherProps } from '../../screens/lay/other-cloth.tsx';
+import { useOthers } from '../lay/use-others.ts';
+import type { HandProps } from './hand-props.ts';
+import { useClothLay } from './use-cloth-lay.ts';
+
+const loadDrawing = () =>
+  import('../../screens/lay/lay-drawing.tsx').then((part) => part.LayDrawing);
+const loadPlaces = () => import('../../screens/lay/lay-places.tsx').then((part) => part.LayPlaces);
+const loadOther = () => import('../../screens/lay/other-cloth.tsx').then((part) => part.OtherCloth);
+const loadCloth = () => import('../../screens/garment/lay-cloth.tsx').then((part) => part.LayCloth);
+
+const PARTS = {
+  Drawing: (give: DrawingProps) => <Fetched load={loadDrawing} give={give} />,
+  Places: (give: PlacesProps) => <Fetched load={loadPlaces} onLeave={give.onBack} give={give} />,
+  Other: (give: OtherProps) => <Fetched load={loadOther} onLeave={give.onBack} give={give} />,
+};
+
+type Props = HandProps & {
+  /** The cloth, by the id of its material; the first where it isn't one. */
+  cloth: string | undefined;
+  to: (draft: Readonly<Record<string, string>>) => void;
+  onDone: () => void;
+};
+
+/** The pieces of the garment in hand on one of its cloths. */
+export function LayPlace(props: Props) {
+  const { state, bench, said, cloth, onDone } = props;
+  const all = materialsOf(state.record, state.answer).all.filter(
+    ({ form, needs }) => form === 'laid' && needs.length > 0,
+  );
+  const one = all.find(({ id }) => id === cloth) ?? all[0];
+  if (one) return <OnCloth key={one.id} {...props} one={one} all={all} />;
+  return <NothingToLay {...{ bench, onDone }} said={said ?? words.nothing} />;
+}
+
+const NO_OTHERS = { looking: false, lines: [] };
+const nothing = () => undefined;
+
+/** The same screen, with nothing to press but the way back. */
+function NothingToLay({ bench, said, onDone }: { bench: Bench; said: string; onDone: () => void }) {
+  return (
+    <LayScreen
+      {...{ bench, onDone, said, cloths: [], cloth: '', warnings: [], lay: undefined, sums: [] }}
+      {...{ looking: false, fell: [], canLook: false, others: NO_OTHERS, ofCloth: () => null }}
+      {...{ onCloth: nothing, onStart: nothing, onStop: nothing, onPut: nothing }}
+      {...{ onLetGo: nothing, onOthers: nothing, ...PARTS }}
+    />
+  );
+}
+
+function OnCloth(props: Props & { one: MaterialNow; all: readonly MaterialNow[] }) {
+  const { one, all, state, bench, hand, said, to, onDone } = props;
+  const telling = { answer: state.answer, bench };
+  const kept = layIn(state.record, one.id);
+  const now = one.lay ?? layNow(one, kept);
+  const found = useClothLay({ one, now, telling, act: hand.act });
+  const others = useOthers(now.of, one.said.width ?? 0, bench);
+  return (
+    <LayScreen
+      {...found}
+      {...PARTS}
+      {...{ bench, said, onDone, others: others.shown }}
+      cloths={all.map((each) => [each.id, materialName(telling, each)] as const)}
+      cloth={one.id}
+      onCloth={(id) => to({ w: 'lay', m: id })}
+      onOthers={others.ask}
+      ofCloth={(onBack) => (
+        <Fetched
+          load={loadCloth}
+          onLeave={onBack}
+          give={{
+            ...{ one, telling, onBack, lay: kept },
+            onMaterial: (saying) => hand.act({ do: 'material', ...saying, now: Date.now() }),
+            onLay: (saying) => hand.act({ do: 'lay', ...saying, now: Date.now() }),
+          }}
+        />
+      )}
+    />
+  );
+}

@@ -1,0 +1,92 @@
+import { useMemo, useState } from 'preact/hooks';
+import type { Action } from '../../garment/actions/act.ts';
+import { idOfLaid, isSamePlace, type PlacedPiece } from '../../garment/record/cloth-lay.ts';
+import type { LayFault } from '../../lay/check-lay.ts';
+import type { Lay } from '../../lay/task.ts';
+import type { LayProps } from '../../screens/lay/lay.tsx';
+import { foundFor, keptPlace, putBy, soundLay, taskFor } from '../lay/lay-task.ts';
+import { useLook } from '../lay/use-look.ts';
+import { fellSaid, shownLay, sumsSaid, type Told, warningsSaid } from './lay-said.ts';
+
+type Found = Pick<
+  LayProps,
+  | 'warnings'
+  | 'lay'
+  | 'sums'
+  | 'looking'
+  | 'fell'
+  | 'canLook'
+  | 'onStart'
+  | 'onStop'
+  | 'onPut'
+  | 'onLetGo'
+>;
+
+interface Given extends Told {
+  act: (action: Action) => void;
+}
+
+/** A lay the maker tries: one piece put where it may lie over another. */
+interface Tried {
+  of: string;
+  lay: Lay;
+  faults: readonly LayFault[];
+}
+
+/** The lay of one cloth: as it is kept, as a search has it, or as a piece was just put. */
+export function useClothLay({ act, ...told }: Given): Found {
+  const { one, now } = told;
+  const { of, fixed } = now;
+  const key = JSON.stringify([of, fixed]);
+  const outcome = useMemo(() => of && taskFor(of, fixed), [key]);
+  const task = outcome?.ok ? outcome.value : undefined;
+  const say = (set: object) => act({ do: 'lay', id: one.id, set, now: Date.now() });
+  const keep = (lay: Lay) => {
+    if (of) act({ do: 'lay', id: one.id, found: foundFor(lay, of), now: Date.now() });
+  };
+  const { look, start, stop } = useLook(key, keep);
+  const [tried, setTried] = useState<Tried>();
+  const trying = tried?.of === JSON.stringify(of) && !look.best ? tried : undefined;
+  const sound = useMemo(() => task && soundLay(task, now.found), [task, now.found]);
+  const best = look.best && sound ? shorter(look.best, sound) : (look.best ?? sound);
+  const lay = trying?.lay ?? best;
+  const held = fixed.filter(({ id }) => now.needs.get(idOfLaid({ id }))?.state === 'planned');
+  const onPut = (at: string, by: readonly [number, number]) => {
+    if (!task || !lay || !of) return;
+    stop();
+    const put = putBy(task, lay, Number(at), by);
+    const [was, is] = [lay.laid[Number(at)], put.lay.laid[Number(at)]].map(
+      (it) => it && keptPlace(it),
+    );
+    if (!was || !is) return;
+    say({ held: [...without(held, was), is] });
+    if (put.faults.length === 0) keep(put.lay);
+    setTried(put.faults.length > 0 ? { of: JSON.stringify(of), ...put } : undefined);
+  };
+  const onLetGo = (at: string) => {
+    const laid = lay?.laid[Number(at)];
+    if (!laid) return;
+    const left = without(held, keptPlace(laid));
+    say({ held: left.length > 0 ? left : undefined });
+  };
+  return {
+    warnings: warningsSaid(told, outcome, trying?.faults ?? [], look.ended, lay !== undefined),
+    lay: task && lay && shownLay(told, task, lay),
+    sums: task && lay && !trying ? sumsSaid(told, task, lay) : [],
+    looking: look.looking,
+    fell: fellSaid(look.fell, told.telling.bench),
+    canLook: task !== undefined && task.pieces.length > 0,
+    onStart: () => task && start(task, trying ? undefined : best),
+    onStop: stop,
+    onPut,
+    onLetGo,
+  };
+}
+
+const shorter = (one: Lay, other: Lay) => (one.length <= other.length ? one : other);
+
+/** Of pieces alike only the one at that place. */
+function without(held: readonly PlacedPiece[], place: PlacedPiece): PlacedPiece[] {
+  const at = held.findIndex((one) => isSamePlace(one, place));
+  return held.filter((_, i) => i !== at);
+}

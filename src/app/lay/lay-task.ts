@@ -1,0 +1,122 @@
+import {
+  type FoundLay,
+  idOfLaid,
+  type LaidOf,
+  type LaidSize,
+  MOST_LAID,
+  type PlacedPiece,
+} from '../../garment/record/cloth-lay.ts';
+import { faultsOf, type LayFault, outlineOf } from '../../lay/check-lay.ts';
+import { type Cloth, type ClothOutcome, type CutPiece, taskOf } from '../../lay/cloth.ts';
+import { boxOf, type Outline } from '../../lay/outline.ts';
+import type { Laid, Lay, LayTask } from '../../lay/task.ts';
+import { UNITS_PER_MM } from '../../lengths/length.ts';
+
+/** Lays hold millimetres; a record has whole 1/8000 of one. */
+const inMm = (units: number) => units / UNITS_PER_MM;
+const inUnitsExactly = (mm: number) => mm * UNITS_PER_MM;
+const inUnits = (mm: number) => Math.round(inUnitsExactly(mm));
+
+const placeIn = ({ x, y, ...rest }: PlacedPiece): Laid => ({ ...rest, x: inMm(x), y: inMm(y) });
+export const keptPlace = ({ id, turn, x, y }: Laid): PlacedPiece => ({
+  ...{ id, turn },
+  ...{ x: inUnits(x), y: inUnits(y) },
+});
+
+/** Until pieces have outlines of their own each is laid as the rectangle it is cut from. */
+function rectangle({ along, across, fold }: LaidSize): Outline {
+  const [long, wide] = [inMm(along), inMm(fold ? across / 2 : across)];
+  return [
+    [0, 0],
+    [long, 0],
+    [long, wide],
+    [0, wide],
+  ];
+}
+
+const cutPiece = ([id, size]: readonly [string, LaidSize]): CutPiece => ({
+  ...{ id, outline: rectangle(size), count: size.count },
+  // A rectangle is its own mirror image.
+  ...{ pair: false, onFold: size.fold },
+});
+
+/** The cloth a lay is for: it is washed, and what is bought is reckoned elsewhere. */
+const clothOf = ({ width, folded, nap, gap }: LaidOf): Cloth => ({
+  ...{ width: inMm(width), folded, nap, gap: inMm(gap) },
+  ...{ shrinkAlong: 0, shrinkAcross: 0, unit: 1 },
+});
+
+/** What is to be laid, with what stays where it is; or why it can't be. */
+export function taskFor(of: LaidOf, fixed: readonly PlacedPiece[]): ClothOutcome {
+  const outcome = taskOf(Object.entries(of.pieces).map(cutPiece), clothOf(of));
+  if (!outcome.ok) return outcome;
+  const { pieces } = outcome.value;
+  const laid = fixed.map(placeIn).filter(({ id, turn }, place, all) => {
+    const piece = pieces.find((one) => one.id === id);
+    const before = all.slice(0, place).filter((one) => one.id === id).length;
+    return piece?.turns.includes(turn) && before < piece.count;
+  });
+  return { ...outcome, value: { ...outcome.value, ...(laid.length > 0 && { laid }) } };
+}
+
+/** A lay of a record as the search has it. */
+const layOf = ({ length, laid }: FoundLay): Lay => ({
+  ...{ length: inMm(length), laid: laid.slice(0, MOST_LAID).map(placeIn) },
+});
+
+/** Pieces lie a hair apart, this share of the width: that is no cloth, and doesn't make a unit more. */
+const HAIR = 5e-7;
+
+/** A lay of the search as a record keeps it. */
+export function foundFor({ length, laid }: Lay, of: LaidOf): FoundLay {
+  const long = Math.ceil(inUnitsExactly(length) - HAIR * of.width);
+  return { length: long, laid: laid.map(keptPlace), of };
+}
+
+/** The lay kept in a record, if it breaks none of the rules of now. */
+export function soundLay(task: LayTask, found: FoundLay | undefined): Lay | undefined {
+  const lay = found && layOf(found);
+  return lay && faultsOf(task, lay).length === 0 ? lay : undefined;
+}
+
+/** A laid piece with its corners; nothing where the task has no such piece. */
+export interface Seen {
+  /** Its place in the lay. */
+  at: number;
+  home: string;
+  laid: Laid;
+  outline: Outline;
+  onFold: boolean;
+}
+
+/** The pieces of a lay in the order in which they are laid out: from the cut end on. */
+export function seenIn({ pieces }: LayTask, { laid }: Lay): Seen[] {
+  const all = laid.flatMap((one, at) => {
+    const piece = pieces.find(({ id }) => id === one.id);
+    if (!piece) return [];
+    const outline = outlineOf(piece, one);
+    return { at, home: idOfLaid(one), laid: one, outline, onFold: piece.onFold === true };
+  });
+  const corner = new Map(all.map((one) => [one, boxOf(one.outline)]));
+  return all.sort((a, b) => {
+    const [one, other] = [corner.get(a), corner.get(b)];
+    return (one?.x0 ?? 0) - (other?.x0 ?? 0) || (one?.y0 ?? 0) - (other?.y0 ?? 0);
+  });
+}
+
+/** A lay with one piece put elsewhere, by so many mm, as long as it then is; and what is wrong with it. */
+export function putBy(
+  task: LayTask,
+  { laid }: Lay,
+  at: number,
+  [dx, dy]: readonly [number, number],
+): { lay: Lay; faults: readonly LayFault[] } {
+  const put = laid.map((one, i) => {
+    // As it is kept: what is shown is what is found again.
+    return i === at ? placeIn(keptPlace({ ...one, x: one.x + dx, y: one.y + dy })) : one;
+  });
+  const ends = seenIn(task, { laid: put, length: 0 }).map(({ outline }) => boxOf(outline).x1);
+  const lay = { laid: put, length: Math.max(0, ...ends) };
+  const faults = faultsOf(task, lay).filter(({ kind }) => kind !== 'moved');
+  return { lay, faults };
+}

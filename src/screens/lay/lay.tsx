@@ -1,0 +1,162 @@
+import type { ComponentChildren, FunctionComponent } from 'preact';
+import { useState } from 'preact/hooks';
+import { layWords as words } from '#words/garment/garment-lay-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { adopt } from '../../controls/adopt.ts';
+import { Rich } from '../../controls/rich.tsx';
+import css from './lay.css?inline';
+import type { DrawingProps } from './lay-drawing.tsx';
+import type { PlacesProps } from './lay-places.tsx';
+import { type LayShown, movedOnCloth, type Place } from './lay-shown.ts';
+import type { OtherProps, Others } from './other-cloth.tsx';
+
+adopt(css);
+
+export interface LayProps {
+  bench: Bench;
+  /** Why the last thing wasn't done, in words. */
+  said: string | undefined;
+  /** All that is laid on, by id and name, and which of them this is. */
+  cloths: readonly (readonly [id: string, name: string])[];
+  cloth: string;
+  /** What is in the way, or to be known. */
+  warnings: readonly string[];
+  lay: LayShown | undefined;
+  /** What it takes, what to buy, how well it uses the cloth. */
+  sums: readonly string[];
+  looking: boolean;
+  /** How the length fell; the last is the best. */
+  fell: readonly string[];
+  canLook: boolean;
+  others: Others;
+  /** Fetched when they are wanted. */
+  Drawing: FunctionComponent<DrawingProps>;
+  Places: FunctionComponent<PlacesProps>;
+  Other: FunctionComponent<OtherProps>;
+  /** What can be said of the cloth; with the way back. */
+  ofCloth: (onBack: () => void) => ComponentChildren;
+  onCloth: (id: string) => void;
+  onStart: () => void;
+  onStop: () => void;
+  /** A piece is put by so much elsewhere, in mm, and stays. */
+  onPut: (key: string, by: Place) => void;
+  onLetGo: (key: string) => void;
+  onOthers: () => void;
+  onDone: () => void;
+}
+
+/** The pieces of a garment on one of its cloths: found, looked at, and followed place by place. */
+export function LayScreen(props: LayProps) {
+  const { bench, lay, Drawing, Places, Other, onPut } = props;
+  const [over, setOver] = useState<'cloth' | 'places' | 'others'>();
+  const [current, setCurrent] = useState<string>();
+  const back = () => setOver(undefined);
+  // Nothing may move under the hand, and one search at a time.
+  const open = (what: 'cloth' | 'places' | 'others') => {
+    if (what !== 'cloth') props.onStop();
+    setOver(what);
+  };
+  const pick = (key: string) => {
+    setCurrent(key);
+    open('places');
+  };
+  const put = (key: string, by: Place) => {
+    const piece = lay?.pieces.find((one) => one.key === key);
+    if (!lay || !piece) return;
+    // Elsewhere it may be another in the list.
+    setCurrent(key);
+    onPut(key, movedOnCloth(piece, lay, by));
+  };
+  if (over === 'cloth') return <>{props.ofCloth(back)}</>;
+  return (
+    <div class="lay" data-hand={bench.hand}>
+      <header>
+        <h1>{words.title}</h1>
+        <Cloths {...props} />
+      </header>
+      <div class="lay-warnings" role="status">
+        {[...(props.said === undefined ? [] : [props.said]), ...props.warnings].map((one) => (
+          <p class="warning" key={one}>
+            <Rich text={one} />
+          </p>
+        ))}
+      </div>
+      {lay && (
+        <Drawing
+          lay={lay}
+          bench={bench}
+          current={over === 'places' ? (current ?? lay.pieces[0]?.key) : undefined}
+          onPick={pick}
+          onPut={put}
+        />
+      )}
+      {over === 'places' && lay && (
+        <Places {...props} {...{ lay, current }} onPick={pick} onPut={put} onBack={back} />
+      )}
+      {over === 'others' && <Other {...props} onBack={back} />}
+      {over === undefined && <Search {...props} onOver={open} />}
+    </div>
+  );
+}
+
+function Cloths({ cloths, cloth, onCloth }: LayProps) {
+  if (cloths.length < 2) return <span>{cloths[0]?.[1]}</span>;
+  return (
+    <select
+      aria-label={words.cloths}
+      value={cloth}
+      onChange={({ currentTarget }) => onCloth(currentTarget.value)}
+    >
+      {cloths.map(([id, name]) => (
+        <option key={id} value={id}>
+          {name}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+type SearchProps = LayProps & { onOver: (over: 'cloth' | 'places' | 'others') => void };
+
+/** What was found so far, and the keys of the search. */
+function Search(props: SearchProps) {
+  const { lay, sums, looking, fell, canLook, onOver, onStart, onStop, onDone } = props;
+  const none = looking ? words.looking : canLook ? words.notYet : '';
+  return (
+    <>
+      <div class="lay-found">
+        <p class="sums" aria-live="polite">
+          <Rich text={lay ? words.sums(sums) : none} />
+        </p>
+        {fell.length > 0 && (
+          <p class="soft">
+            <Rich text={words.fell(fell)} />
+          </p>
+        )}
+      </div>
+      <nav class="actions" aria-label={words.title}>
+        <button type="button" onClick={onDone}>
+          {words.done}
+        </button>
+        <button type="button" onClick={() => onOver('cloth')}>
+          {words.cloth}
+        </button>
+        <button type="button" disabled={!canLook} onClick={() => onOver('others')}>
+          {words.others}
+        </button>
+        <button type="button" disabled={!lay} onClick={() => onOver('places')}>
+          {words.places}
+        </button>
+        {looking ? (
+          <button type="button" class="main" onClick={onStop}>
+            {words.stop}
+          </button>
+        ) : (
+          <button type="button" class="main" disabled={!canLook} onClick={onStart}>
+            {lay ? words.goOn : words.start}
+          </button>
+        )}
+      </nav>
+    </>
+  );
+}

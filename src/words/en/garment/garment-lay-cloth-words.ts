@@ -1,0 +1,26 @@
+/** The cloth that pieces are laid on, and what other cloth would take. */
+export const layClothWords = {
+  done: 'Done',
+  back: 'Back',
+  looking: 'Looking …',
+  failed: 'The search stopped by itself: ask again.',
+  nap: 'All pieces lie the same way',
+  napHint: 'a pile, a print or a sheen that has an up',
+  gap: 'Least distance between pieces',
+  gapHint: 'for cutting with room; nothing where one cut serves both',
+  noGap: 'It is more than nothing, and no more than a metre.',
+
+  othersTitle: 'What other cloth would take',
+  othersAbout: 'Each is looked for a few seconds only: longer looking finds less.',
+  othersWidths: 'Widths are such as cloth is often sold in; look at yours.',
+  ask: 'Look for them',
+  width: (width: string) => `${width} wide`,
+  open: 'Laid open',
+  noNap: 'Turned end for end',
+  asItIs: 'This cloth',
+  takesOnly: (what: string, takes: string) => `${what}: ${takes}`,
+  takesLess: (what: string, takes: string, less: string) => `${what}: ${takes}, ${less} less`,
+  takesMore: (what: string, takes: string, more: string) => `${what}: ${takes}, ${more} more`,
+  takesSame: (what: string, takes: string) => `${what}: ${takes}, the same`,
+  cannot: (what: string) => `${what}: the pieces don’t fit`,
+};

@@ -1,0 +1,38 @@
+/** A lay looked at and followed, piece by piece. */
+export const layPlacesWords = {
+  back: 'Back',
+  places: 'Place by place',
+  drawing: (pieces: number, width: string, length: string) =>
+    `The lay: ${pieces} pieces on cloth ${width} wide, ${length} long`,
+  closer: 'Closer',
+  farther: 'Farther',
+  whole: 'The whole lay',
+  cutEnd: 'cut end',
+  selvedge: 'selvedge',
+  fold: 'fold',
+
+  list: 'Pieces in the order they lie',
+  named: (place: number, name: string) => `${place} ${name}`,
+  of: (place: number, count: number) => `${place} of ${count}`,
+  next: 'Next piece',
+  first: 'First piece',
+  before: 'The one before',
+  fromEnd: (from: string, to: string) => `From the cut end: ${from} to ${to}`,
+  fromSelvedge: (from: string, to: string) => `From the selvedge: ${from} to ${to}`,
+  fromFold: (from: string, to: string) => `From the fold: ${from} to ${to}`,
+  onFold: (to: string) => `On the fold: 0 to ${to}`,
+  turned: 'Turned end for end.',
+  twice: 'Through both layers.',
+  isCut: 'Cut already: its place stays.',
+  isPut: 'You put it here: its place stays.',
+  hint: 'Rounded to your tape: lay each piece close to the ones before it, never over them.',
+  move: 'Move it',
+  moves: {
+    back: 'To the cut end',
+    on: 'Away from the cut end',
+    in: 'To the left edge',
+    out: 'To the right edge',
+  },
+  hold: 'Keep it here',
+  letGo: 'Let it go',
+};

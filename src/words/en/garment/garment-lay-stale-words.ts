@@ -1,0 +1,5 @@
+/** A lay that was found, and doesn’t hold any more. */
+export const layStaleWords = {
+  stale: (pieces: readonly string[], cloth: boolean, long: string) =>
+    `The lay of ${long} was found for other sizes (${[...pieces, ...(cloth ? ['the cloth, or what is held on it'] : [])].join(', ')}): lay the pieces again.`,
+};

@@ -1,0 +1,45 @@
+/** Laying the pieces of a garment on its cloth. */
+export const layWords = {
+  title: 'Lay the pieces',
+  cloths: 'Cloth',
+  done: 'Done',
+  start: 'Find a lay',
+  goOn: 'Find a better one',
+  stop: 'Stop',
+  cloth: 'Cloth, nap',
+  places: 'Place by place',
+  others: 'Other cloth',
+
+  nothing: 'Nothing is laid on cloth yet: add a piece, or say what a cloth is for, in Materials.',
+  noWidth: 'Say how wide the cloth is, without its selvedges, under “Cloth, nap”.',
+  notYet: 'No lay yet. What is found is kept; you can stop at any time.',
+  looking: 'Looking …',
+  /** How the length fell; the last is the best. */
+  fell: (lengths: readonly string[]) => `Found: ${lengths.join(' → ')}`,
+  takes: (length: string) => `Takes ${length}`,
+  buy: (length: string) => `buy ${length}`,
+  used: (share: string) => `${share} % used`,
+  sums: (parts: readonly string[]) => parts.join(' · '),
+
+  wide: (piece: string, by: string) =>
+    `${piece} is ${by} wider than the cloth is here: take wider cloth, or cut the piece in two with a seam.`,
+  wideFolded: (piece: string, by: string) =>
+    `${piece} is ${by} wider than the cloth folded in two: lay the cloth open, or take wider cloth.`,
+  tooMany: (count: string, most: string) =>
+    `${count} pieces are more than can be laid at once: at most ${most}. Lay them on two cloths.`,
+  fitsNowhere:
+    'The pieces fit nowhere: something that stays where it is, or a distance that is too wide, leaves no room.',
+  failed: 'The search stopped by itself. Press to go on; what was found is kept.',
+  cutApart: (pieces: readonly string[]) =>
+    `Cut already, without a lay: ${pieces.join(', ')}. What that took is added to the length to buy.`,
+  wasted: (pieces: readonly string[]) =>
+    `An odd one through two layers leaves its twin over: ${pieces.join(', ')}.`,
+  waiting: (count: number) =>
+    count === 1
+      ? 'One piece waits for a number and isn’t laid.'
+      : `${count} pieces wait for a number and aren’t laid.`,
+  over: (one: string, other: string) =>
+    `${one} lies over ${other}: find a lay around it, or let it go.`,
+  near: (one: string, other: string) => `${one} lies too near to ${other}, or over it.`,
+  off: (one: string) => `${one} lies off the cloth, or off the fold.`,
+};

@@ -1,0 +1,331 @@
+import {
+  cleanup,
+  fireEvent,
+  render,
+  screen,
+  act as settled,
+  waitFor,
+  within,
+} from '@testing-library/preact';
+import { useState } from 'preact/hooks';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { LayPlace } from '../../../src/app/garment/lay-place.tsx';
+import { type Action, act } from '../../../src/garment/actions/act.ts';
+import type { State } from '../../../src/garment/actions/state.ts';
+import { layIn } from '../../../src/garment/record/cloth-lay.ts';
+import { homeOf } from '../../../src/garment/record/home.ts';
+import { faultsOf } from '../../../src/lay/check-lay.ts';
+import { problemOf } from '../../../src/lay/problem.ts';
+import type { FromLayWorker, ToLayWorker } from '../../../src/lay/protocol.ts';
+import { solve } from '../../../src/lay/solve.ts';
+import { benchOf } from '../../controls/helpers.ts';
+import { garment, one, work } from '../../garment/materials/garments.ts';
+
+/** Looks as the worker does, for so many rounds, when it is told to. */
+class StandIn extends EventTarget {
+  static all: StandIn[] = [];
+  asked: ToLayWorker | undefined;
+  ended = false;
+  constructor() {
+    super();
+    StandIn.all.push(this);
+  }
+  postMessage(asked: ToLayWorker) {
+    this.asked = asked;
+  }
+  terminate() {
+    this.ended = true;
+  }
+  say(data: FromLayWorker) {
+    this.dispatchEvent(new MessageEvent('message', { data }));
+  }
+  look(rounds = 300, ends = true) {
+    const { task, seed, from } = this.asked!;
+    let spent = 0;
+    const lay = solve(problemOf(task), {
+      ...{ seed, seconds: rounds, elapsed: () => spent++ },
+      ...(from && faultsOf(task, from).length === 0 && { from }),
+      onBetter: (better) => {
+        if (faultsOf(task, better).length === 0) this.say({ kind: 'better', lay: better });
+      },
+    });
+    if (ends) this.say({ kind: 'done', fits: lay !== undefined });
+  }
+}
+
+beforeEach(() => {
+  StandIn.all = [];
+  vi.stubGlobal('Worker', StandIn);
+});
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
+
+/** Cut 43 × 65.5 and 30 × 50, two of each; on cloth of 140 the rows take 115.5. */
+const front = work('piece', 'width=40&length=60&top=1.5&bottom=4&side=1.5&count=2', {
+  name: 'Front',
+});
+const sleeve = work('piece', 'width=30&length=50&top=0&bottom=0&side=0&count=2', {
+  name: 'Sleeve',
+});
+const cloth = { width: 80_000 * 140, unit: 80_000 * 10 };
+const FRONT = homeOf('front', '', 'count');
+
+function show(first: State, bench = benchOf()) {
+  let latest = first;
+  const to = vi.fn();
+  const done = vi.fn();
+  let again: () => void = () => undefined;
+  const onAct = (action: Action) => {
+    latest = act(latest, action).state;
+    again();
+  };
+  function Hand() {
+    const [, look] = useState({});
+    again = () => look({});
+    const hand = { act: onAct } as unknown as Parameters<typeof LayPlace>[0]['hand'];
+    const rest = { to, hand, bench, said: undefined, cloth: undefined, onDone: done, id: 'g' };
+    const unused = {} as Pick<Parameters<typeof LayPlace>[0], 'store' | 'address' | 'onLeave'>;
+    return <LayPlace {...unused} {...rest} state={latest} />;
+  }
+  const { unmount } = render(<Hand />);
+  return {
+    state: () => latest,
+    onAct: (one: Action) => then(() => onAct(one)),
+    to,
+    done,
+    unmount,
+  };
+}
+
+const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
+const text = () => document.body.textContent;
+const running = () => StandIn.all.filter(({ ended }) => !ended);
+/** Does something, and lets what it promised come. */
+const then = (deed: () => void = () => undefined) =>
+  settled(async () => {
+    deed();
+    for (let i = 0; i < 20; i++) await Promise.resolve();
+  });
+/** Begins to look, once what looks is fetched. */
+async function begin(name: string | RegExp = 'Find a lay') {
+  press(name);
+  await vi.waitFor(() => expect(running()).not.toEqual([]));
+}
+/** Lets all that look find what they find. */
+const look = (rounds?: number) =>
+  then(() => {
+    for (const each of running()) each.look(rounds);
+  });
+/** Opens a part that is fetched, and waits for what it shows. */
+async function open(name: string, shows: RegExp) {
+  press(name);
+  await waitFor(() => expect(text()).toMatch(shows));
+}
+const places = () => open('Place by place', /Next piece|First piece/);
+/** The drawing is fetched with the first lay. */
+const drawn = () => waitFor(() => expect(pieces()).not.toEqual([]));
+const pieces = () =>
+  [...document.querySelectorAll('[data-piece] title')].map((it) => it.textContent);
+const kept = (state: State) => layIn(state.record, 'cloth').found;
+
+test('found, kept, followed place by place; the materials have it', async () => {
+  const { state, done } = show(garment({ front, sleeve }, { cloth }));
+  expect(text()).toMatch(/No lay yet/);
+  await begin();
+  expect(text()).toMatch(/Looking/);
+  await look();
+  const found = kept(state());
+  expect(found?.laid).toHaveLength(4);
+  // Rows take 115.5. Beside two fronts there is room for one sleeve, and the other lies after it,
+  // 50 + 50, where the fronts end at 65.5: there is no shorter one.
+  expect(Math.abs(found!.length - 80_000 * 100)).toBeLessThan(8);
+  expect(one(state(), 'cloth')).toMatchObject({ bound: false, net: found!.length });
+  expect(text()).toMatch(/Takes 100 cm · buy 100 cm \(1 m\) · 61.7 % used/);
+  await drawn();
+  expect(
+    pieces()
+      .map((name) => name?.replace(/\d /, ''))
+      .sort(),
+  ).toEqual(['Front', 'Front', 'Sleeve', 'Sleeve']);
+  await places();
+  expect(text()).toMatch(/1 .* 1 of 4From the cut end: 0 cm to .*From the selvedge: 0 cm to/);
+  press('Next piece');
+  expect(text()).toMatch(/2 of 4/);
+  press('The one before');
+  press('The one before');
+  expect(text()).toMatch(/4 of 4/);
+  press('First piece');
+  expect(text()).toMatch(/1 of 4/);
+  press('Back');
+  press('Done');
+  expect(done).toHaveBeenCalledOnce();
+});
+
+test('stopped with the best so far, which is kept; a better one goes on from it', async () => {
+  const { state } = show(garment({ front, sleeve }, { cloth }));
+  await begin();
+  await then(() => StandIn.all[0]!.look(1, false));
+  expect(text()).toMatch(/% used/);
+  press('Stop');
+  await then();
+  expect(running()).toEqual([]);
+  expect(kept(state())).toBeDefined();
+  await begin('Find a better one');
+  expect(running()[0]?.asked?.from?.length).toBeCloseTo(kept(state())!.length / 8000, 3);
+});
+
+test('left in the midst of it, what was found is kept, and is there on coming back', async () => {
+  const first = show(garment({ front, sleeve }, { cloth }));
+  await begin();
+  await then(() => StandIn.all[0]!.look());
+  await then(first.unmount);
+  expect(running()).toEqual([]);
+  cleanup();
+  show(first.state());
+  await drawn();
+  expect(pieces()).toHaveLength(4);
+  expect(text()).toMatch(/% used/);
+});
+
+test('a piece that was moved stays, and the search goes round it; over another, it is said', async () => {
+  const { state } = show(garment({ front, sleeve }, { cloth }));
+  await begin();
+  await look();
+  await places();
+  press('Keep it here');
+  const [held] = layIn(state().record, 'cloth').held ?? [];
+  expect(kept(state())?.laid).toContainEqual(held);
+  expect(text()).toMatch(/You put it here/);
+  // Down onto what lies after it, or beside it.
+  for (let i = 0; i < 12; i++) press(/Away from the cut end/);
+  expect(layIn(state().record, 'cloth').held).toHaveLength(1);
+  const [moved] = layIn(state().record, 'cloth').held ?? [];
+  expect(moved?.id).toBe(held?.id);
+  expect(moved!.x - held!.x).toBeCloseTo(12 * 8 * 8000, -2);
+  press('Back');
+  await begin(/^Find/);
+  expect(running()[0]?.asked?.task.laid).toMatchObject([{ id: held?.id }]);
+  await look();
+  expect(kept(state())?.laid).toContainEqual(moved);
+  expect(one(state(), 'cloth')).toMatchObject({ bound: false });
+  await places();
+  while (!text()?.includes('You put it here')) press(/Next piece|First piece/);
+  press('Let it go');
+  expect(layIn(state().record, 'cloth').held).toBeUndefined();
+});
+
+test('a piece put over another says which, and no length is told', async () => {
+  const { state } = show(garment({ front }, { cloth }));
+  await begin();
+  await look();
+  await places();
+  for (let i = 0; i < 10; i++) press(/To the right edge/);
+  expect(text()).toMatch(/Front lies over Front: find a lay around it, or let it go/);
+  press('Back');
+  expect(text()).not.toMatch(/% used/);
+  expect(one(state(), 'cloth').bound).toBe(true);
+});
+
+test('sizes that change make it stale in words, and it is not shown where it breaks a rule', async () => {
+  const { state, onAct } = show(garment({ front, sleeve }, { cloth }));
+  await begin();
+  await look();
+  const parts = [{ text: '60', unit: 'cm' as const }];
+  const place = { work: 'front', field: 'width' };
+  await onAct({ do: 'choose', place, parts, now: 9 });
+  expect(text()).toMatch(/was found for other sizes \(Front\): lay the pieces again/);
+  expect(pieces()).toEqual([]);
+  expect(one(state(), 'cloth').bound).toBe(true);
+});
+
+test('what can’t be laid is said: no width, too wide a piece, folded, hundreds of pieces', async () => {
+  const { onAct } = show(garment({ front }, { cloth: {} }));
+  expect(text()).toMatch(/Say how wide the cloth is/);
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Find a lay' }).disabled).toBe(true);
+  await onAct({ do: 'material', id: 'cloth', set: { width: 80_000 * 42 }, now: 1 });
+  expect(text()).toMatch(/Front is 1 cm wider than the cloth is here: take wider cloth/);
+  await onAct({ do: 'material', id: 'cloth', set: { width: 80_000 * 80, folded: true }, now: 1 });
+  expect(text()).toMatch(/Front is 3 cm wider than the cloth folded in two: lay the cloth open/);
+  cleanup();
+  const many = work('piece', 'width=4&length=6&top=0&bottom=0&side=0&count=100', { name: 'Patch' });
+  const six = Object.fromEntries([...'abcdef'].map((id) => [id, many]));
+  show(garment(six, { cloth }));
+  expect(text()).toMatch(/600 pieces are more than can be laid at once: at most 500/);
+});
+
+test('a garment without pieces says what to do', () => {
+  show(garment({}));
+  expect(text()).toMatch(/Nothing is laid on cloth yet: add a piece/);
+});
+
+test('a search that fails, or in which nothing fits, says so', async () => {
+  show(garment({ front }, { cloth }));
+  await begin();
+  await then(() => {
+    for (const each of running()) each.dispatchEvent(new Event('error'));
+  });
+  expect(text()).toMatch(/The search stopped by itself/);
+  await begin();
+  await then(() => running()[0]!.say({ kind: 'done', fits: false }));
+  expect(text()).toMatch(/The pieces fit nowhere/);
+});
+
+test('cloth, fold, nap and distance are said there; folded, what is cut is through both layers', async () => {
+  const { state } = show(garment({ front, sleeve }, { cloth }));
+  await open('Cloth, nap', /Usable width/);
+  press(/^Cut from folded cloth/);
+  press(/^All pieces lie the same way/);
+  press(/^Least distance/);
+  fireEvent.input(screen.getByRole('textbox'), { target: { value: '1' } });
+  press('Keep it');
+  expect(text()).toMatch(/Least distance between pieces: 1 cm/);
+  press('Done');
+  await begin();
+  expect(running()[0]?.asked?.task).toMatchObject({ width: 700, gap: 10 });
+  expect(running()[0]?.asked?.task.pieces.map(({ count, turns }) => [count, turns])).toEqual([
+    [1, [0]],
+    [1, [0]],
+  ]);
+  await look();
+  await places();
+  expect(text()).toMatch(/From the fold.*Through both layers/);
+  expect(kept(state())?.of).toMatchObject({ folded: true, nap: true, gap: 80_000 });
+});
+
+test('what is cut stays where it is, and can’t be moved', async () => {
+  const { state, onAct } = show(garment({ front, sleeve }, { cloth }));
+  await begin();
+  await look();
+  const before = kept(state())!.laid.filter(({ id }) => id === FRONT);
+  for (const key of ['cut-width', 'cut-length']) {
+    await onAct({ do: 'make', home: homeOf('front', '', key), id: key, tape: 8000, now: 1 });
+  }
+  await begin('Find a better one');
+  expect(running()[0]?.asked?.task.laid).toHaveLength(2);
+  await look();
+  expect(kept(state())!.laid.filter(({ id }) => id === FRONT)).toEqual(before);
+  await places();
+  while (!text()?.includes('Cut already')) press(/Next piece|First piece/);
+  expect(screen.queryByText('Move it')).toBeNull();
+});
+
+test('what other cloth would take is looked for when it is asked, one after another', async () => {
+  show(garment({ front, sleeve }, { cloth: { ...cloth, folded: true } }));
+  await open('Other cloth', /What other cloth would take/);
+  expect(running()).toEqual([]);
+  press('Look for them');
+  for (let i = 0; i < 4; i++) {
+    await vi.waitFor(() => expect(running()).not.toEqual([]));
+    await look(50);
+  }
+  const lines = within(screen.getByRole('list')).getAllByRole('listitem');
+  expect(lines.map(({ textContent }) => textContent?.replace(/:.*/, ''))).toEqual([
+    'This cloth',
+    '115 cm wide',
+    '150 cm wide',
+    'Laid open',
+  ]);
+  expect(lines[3]?.textContent).toMatch(/(less|more|same)$/);
+});
