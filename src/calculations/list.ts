@@ -142,6 +142,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./shrinkage/outputs.ts').then(({ shrinkageOutputs }) => shrinkageOutputs),
     draws: () => import('./shrinkage/drawing.ts').then(({ shrinkageDrawing }) => shrinkageDrawing),
   },
+  bias: {
+    page: () => import('./bias/bias.ts').then(({ bias }) => asked(bias)),
+    gives: () => import('./bias/outputs.ts').then(({ biasOutputs }) => biasOutputs),
+    draws: () => import('./bias/drawing.ts').then(({ biasDrawing }) => biasDrawing),
+  },
 };
 
 /** What each calculation shows, by its address. */

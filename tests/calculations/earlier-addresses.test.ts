@@ -51,6 +51,7 @@ const YOUNGER: readonly string[] = [
   'shrinkage',
   'elastic',
   'circle',
+  'bias',
 ];
 
 /** An address as this build opens it. */

@@ -75,6 +75,8 @@ export const USUAL = {
   pleats: common(1, 150),
   flatPart: commonMm(5, 2000),
   clothWidth: commonMm(300, 3200),
+  biasWidth: commonMm(10, 150),
+  biasLong: commonMm(200, 30_000),
   stripDeep: commonMm(20, 2000),
   /** Of one length from notch to notch. */
   matchParts: common(1, 8),

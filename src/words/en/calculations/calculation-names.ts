@@ -17,6 +17,7 @@ export const CALCULATION_NAMES = {
   facing: 'Facing',
   elastic: 'Elastic and its casing',
   circle: 'Circles, flounces and gores',
+  bias: 'Bias strips',
   seam: 'Seam',
   match: 'Matching two edges',
   parts: 'Equal parts',

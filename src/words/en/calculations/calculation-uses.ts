@@ -27,6 +27,7 @@ export const calculationUses: Readonly<
       pleats: 'knife box inverted fold skirt kilt how much cloth strip width fullness',
       circle:
         'circular skirt half full quarter circle radius flounce ruffle frill godet gores gored flared panels hem waist',
+      bias: 'bias strip tape true bias diagonal 45 degrees continuous square selvedge selvage join binding piping how much cloth',
       facing: 'lining of an edge strip neckline armhole curved hem shaped bias',
     },
   },
