@@ -91,7 +91,7 @@ export function lengthBeside(
   hint: string,
   about: About = {},
 ): FieldSpec<Length | undefined> {
-  const known = given(first);
+  const known = first.when ? all(first.when, given(first)) : given(first);
   return maybeLength(hint, { when: known, needed: { when: known, after: first }, ...about });
 }
 

@@ -1,5 +1,7 @@
 import { type Length, length, ZERO } from '../lengths/length.ts';
 import { mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
+import { EDGES, type Edge } from './piece-edges.ts';
+import { type Slants, slantProblems } from './piece-slants.ts';
 import type { Problem } from './problem.ts';
 
 /** The two ways a piece is measured. */
@@ -9,10 +11,6 @@ export type Way = 'width' | 'length';
 const FLATTEST = 10;
 /** Cloth that loses more than this is none to cut a garment from. Ours. */
 const MOST_SHRINKAGE = 50;
-
-/** Edges of a piece; of one on the fold both sides are one. */
-export const EDGES = ['top', 'bottom', 'side', 'other'] as const;
-export type Edge = (typeof EDGES)[number];
 
 /** What an edge adds to: nothing where its allowance is in the size already, or it is bound. */
 export type EdgesAdd = Readonly<Record<Edge, Way | 'none'>>;
@@ -36,6 +34,8 @@ export interface PieceInput {
   adds?: EdgesAdd;
   /** Inside the finished corner of bottom and side, in degrees: under 90 the piece is widest below. */
   angle: number;
+  /** Edges that slant by two measures, in the place of the angle; width and length are then those of the middle. */
+  slants?: Slants;
   /** What the cloth loses after it is cut, per cent. */
   shrinks: { across: number; along: number };
 }
@@ -46,7 +46,8 @@ export function wayProblems(input: PieceInput, way: Way): Problem[] {
   return [
     ...mustBePositiveIfGiven(way, size),
     ...addingTo(input, way).flatMap((edge) => mustNotBeNegative(FIELD[edge], input.edges[edge])),
-    ...(way === 'width' ? angleProblems(input.angle) : []),
+    ...(way === 'width' && !input.slants ? angleProblems(input.angle) : []),
+    ...slantProblems(input.slants ?? {}, way === 'width' ? ['side', 'other'] : ['top', 'bottom']),
     ...(way === 'length'
       ? mustShrink('shrinksAlong', input.shrinks.along)
       : mustShrink('shrinksAcross', input.shrinks.across)),
@@ -85,6 +86,12 @@ export function beyondOf(input: Adding): Readonly<Record<Edge, Length>> {
     side: sum(lies.side),
     other: sum(lies.other),
   };
+}
+
+/** Whether every edge is level or upright. */
+export function isUpright({ angle, slants }: Pick<PieceInput, 'angle' | 'slants'>): boolean {
+  if (!slants) return angle === 90;
+  return Object.values(slants).every((one) => !one?.by);
 }
 
 /** What is wrong with the slant of the sides. */

@@ -1,13 +1,17 @@
 import { type ExactLength, exactLength, type Length, settled } from '../lengths/length.ts';
 import { mustNotBeNegative } from './length-checks.ts';
+import type { Edge } from './piece-edges.ts';
 import {
   angleProblems,
   beyondOf,
+  isUpright,
   type PieceInput,
   sizeProblems,
   type Way,
   wayProblems,
 } from './piece-input.ts';
+import { cosineOf, crossed, type Middle, outlineOf, rawMiddle, sineOf } from './piece-outline.ts';
+import { slantTakes } from './piece-slants.ts';
 import { answerUnless, mapped, type Outcome, refused } from './problem.ts';
 
 /** One way of a piece: what the hand cuts, and what that gives finished. */
@@ -28,8 +32,9 @@ export interface Piece {
   along: Sized | undefined;
   /** How far the raw corner lies beyond the finished one, along the bottom and along the side. */
   corner: { alongBottom: ExactLength; alongSide: ExactLength };
-  /** The cut piece opened, where it is widest; undefined where that can't be known. */
+  /** The cut piece opened, where it is widest and along the grain in all; undefined where that can't be known. */
   widest: ExactLength | undefined;
+  longest: ExactLength | undefined;
 }
 
 /**
@@ -38,7 +43,10 @@ export interface Piece {
  * takes a ÷ sin φ along it; an edge may add to the other way, or to none. The raw corner lies (a₂ + a₁ × cos φ) ÷ sin φ beyond the finished one
  * along edge 1 (derived here). Turned round: finished = cut × (1 − loss) − what the edges take.
  *
+ * An edge that slants by so much over so much takes a ÷ cos of that of the other way.
+ *
  * Problems: no size, one of nothing, an allowance of less, sides too flat or meeting below the top,
+ * an edge that slants by half a right angle or more, edges that cross,
  * cloth that loses over half, a piece cut no larger than its edges take.
  */
 export function piece(input: PieceInput): Outcome<Piece> {
@@ -49,12 +57,17 @@ export function piece(input: PieceInput): Outcome<Piece> {
       const along = wayOf(input, 'length');
       if (!across.ok) return across;
       if (!along.ok) return along;
-      const known = input.angle === 90 ? across.value : across.value && along.value;
-      const widest = known && widestOf(input);
+      const both = across.value && along.value;
+      const widest = (isUpright(input) ? across.value : both) && widestOf(input);
       if (widest?.ok === false) return widest;
+      const longest = (isLevel(input) ? along.value : both) && longestOf(input);
+      if (longest?.ok === false) return longest;
       const corner = cornerOf(input);
       const ways = { across: across.value, along: along.value };
-      return { ok: true, value: { ...ways, corner, widest: widest?.value } };
+      return {
+        ok: true,
+        value: { ...ways, corner, widest: widest?.value, longest: longest?.value },
+      };
     },
   );
 }
@@ -91,6 +104,15 @@ export function sizedAlong(input: PieceInput, way: Way): Outcome<Sized> {
 /** What the edges of one way take of what the hand cuts. */
 function takenOf(input: PieceInput, way: Way): ExactLength {
   const { top, bottom, side, other } = beyondOf(input);
+  const { slants } = input;
+  if (slants) {
+    const taken = (edge: Edge, all: number) => all * slantTakes(slants[edge]);
+    if (way === 'length') {
+      return settled(exactLength(taken('top', top) + taken('bottom', bottom)));
+    }
+    const far = input.fold ? 0 : taken('other', other);
+    return settled(exactLength(taken('side', side) + far));
+  }
   if (way === 'length') return exactLength(top + bottom);
   return settled(exactLength((input.fold ? side : side + other) / sineOf(input.angle)));
 }
@@ -118,6 +140,37 @@ export function rawCorner(input: CornerInput): Outcome<Piece['corner']> {
   return answerUnless(problems, () => ({ ok: true, value: cornerOf(input) }));
 }
 
+/** Whether top and bottom are level. */
+export function isLevel({ slants }: Pick<PieceInput, 'slants'>): boolean {
+  return !slants?.top?.by && !slants?.bottom?.by;
+}
+
+/**
+ * The cut piece from its highest to its lowest place, along the grain.
+ *
+ * @throws an Error where it has no length, or a slanted top or bottom and no width
+ */
+export function longestOf(input: PieceInput): Outcome<ExactLength> {
+  const along = sizedAlong(input, 'length');
+  if (!along.ok || isLevel(input)) return mapped(along, ({ cut }) => cut);
+  const across = sizedAlong(input, 'width');
+  if (!across.ok) return across;
+  return spanned(input, { wide: across.value.gives, long: along.value.gives }, 'y');
+}
+
+/** How far the cut outline reaches one way, before the cloth loses anything. */
+function spanned(input: PieceInput, middle: Middle, way: 'x' | 'y'): Outcome<ExactLength> {
+  const problem = crossed(input, middle);
+  if (problem) return refused(problem);
+  const corners = outlineOf(input, middle.wide, middle.long).cut.map((corner) => corner[way]);
+  // On the fold its highest place may be there.
+  const places = way === 'x' ? corners : [...corners, ...rawMiddle(input, middle.long)];
+  const { across, along } = input.shrinks;
+  const kept = (100 - (way === 'x' ? across : along)) / 100;
+  const reach = Math.max(...places) - Math.min(...places);
+  return { ok: true, value: exactLength(reach / kept) };
+}
+
 /**
  * The cut piece opened, where it is widest: at its raw bottom or top. Sides that meet below the top
  * are refused.
@@ -126,12 +179,13 @@ export function rawCorner(input: CornerInput): Outcome<Piece['corner']> {
  */
 export function widestOf(input: PieceInput): Outcome<ExactLength> {
   const across = sizedAlong(input, 'width');
-  if (!across.ok || input.angle === 90) {
+  if (!across.ok || isUpright(input)) {
     return mapped(across, ({ cut, times }) => exactLength(times * cut));
   }
   const along = sizedAlong(input, 'length');
   if (!along.ok) return along;
   const [wide, long] = [across.value.gives, along.value.gives];
+  if (input.slants) return spanned(input, { wide, long }, 'x');
   const narrower = (2 * cosineOf(input.angle)) / sineOf(input.angle);
   if (long * narrower >= wide) {
     const over = long - wide / narrower;
@@ -143,44 +197,4 @@ export function widestOf(input: PieceInput): Outcome<ExactLength> {
   const xs = outlineOf(input, wide, long).cut.map(({ x }) => x);
   const kept = (100 - input.shrinks.across) / 100;
   return { ok: true, value: exactLength((Math.max(...xs) - Math.min(...xs)) / kept) };
-}
-
-/** A corner of an outline, in 1/8000 mm from the finished corner of bottom and side; y downwards. */
-export interface Corner {
-  x: number;
-  y: number;
-}
-
-/**
- * The finished and the cut outline of a piece, opened, before the cloth loses anything; each from
- * the corner of bottom and side along the bottom.
- *
- * @param wide finished, where the bottom is
- */
-export function outlineOf(
-  input: Pick<PieceInput, 'edges' | 'adds' | 'angle' | 'fold'>,
-  wide: ExactLength,
-  long: ExactLength,
-): { finished: Corner[]; cut: Corner[] } {
-  const { angle } = input;
-  const slant = cosineOf(angle) / sineOf(angle);
-  const { top, bottom, side, other } = beyondOf(input);
-  const at = (up: number, left: number, right: number): [Corner, Corner] => [
-    { x: up * slant - left / sineOf(angle), y: -up },
-    { x: wide - up * slant + right / sineOf(angle), y: -up },
-  ];
-  const round = (low: [Corner, Corner], high: [Corner, Corner]) => [...low, high[1], high[0]];
-  return {
-    finished: round(at(0, 0, 0), at(long, 0, 0)),
-    cut: round(at(-bottom, side, other), at(long + top, side, other)),
-  };
-}
-
-function sineOf(degrees: number): number {
-  return Math.sin((degrees * Math.PI) / 180);
-}
-
-/** Of a right angle nothing at all, where the machine's cosine leaves a crumb. */
-function cosineOf(degrees: number): number {
-  return degrees === 90 ? 0 : Math.cos((degrees * Math.PI) / 180);
 }

@@ -14,6 +14,7 @@ test('a piece of 40 × 60 with its seams and hem: what is cut, and what that giv
     'lacks-width': 0,
     'lacks-length': 0,
     across: 430,
+    along: 655,
     'corner-bottom': 'absent by angle',
     'corner-side': 'absent by angle',
     count: 1,
@@ -102,6 +103,38 @@ test('one way alone', () => {
     across: 'absent by width',
     'cut-length': 655,
   });
+});
+
+// By hand: 3 over 4 has cos 4/5, 5 over 12 has 12/13: 1.5 takes 1.875, 4 takes 4.3333, 1.2 takes 1.5.
+test('edges that slant by two measures: cut in the middle, and how far it reaches in all', () => {
+  const top = { slants: 'own', topFalls: '3', topOver: '4' };
+  const set = {
+    ...top,
+    bottomRises: '-5',
+    bottomOver: '12',
+    sideLeans: '3',
+    sideOver: '4',
+    side: '1.2',
+  };
+  const found = givenBy(pieceOutputs, { ...set, sides: 'different', otherSide: '1', width: '150' });
+  expect(found['cut-length']).toBeCloseTo(600 + 18.75 + 43.3333, 3);
+  expect(found['cut-width']).toBeCloseTo(1500 + 15 + 10, 3);
+  expect(found).toMatchObject({ 'corner-bottom': 'absent by slants' });
+  const reach = givenBy(pieceOutputs, { ...top, length: '60', bottom: '0' });
+  // The raw side is 1.5 beyond, 21.5 from the middle: 60 + 1.875 + 0.75 × 21.5 there, nothing below.
+  expect(reach.along).toBeCloseTo(618.75 + 161.25, 3);
+  expect(reach.across).toBeCloseTo(430, 6);
+  expect(givenBy(pieceOutputs, { ...top, width: '' })).toMatchObject({ along: 'absent by width' });
+  expect(givenBy(pieceOutputs, { ...top, topFalls: '4' })).toMatchObject({
+    'cut-length': ['topFalls'],
+  });
+});
+
+test('what lies at its fold may reach furthest, and a slip of the cut goes with it', () => {
+  const set = { slants: 'own', topFalls: '3', topOver: '4', fold: 'side', bottom: '0' };
+  expect(givenBy(pieceOutputs, set).along).toBeCloseTo(618.75, 6);
+  const cut = { steps: { 'cut-length': mm(600) } };
+  expect(givenBy(pieceOutputs, set, cut).along).toBeCloseTo(600, 6);
 });
 
 // 1.5 ÷ sin 60° = 1.7321; (1.5 + 4 × 0.5) ÷ sin 60° = 4.0415, (4 + 1.5 × 0.5) ÷ sin 60° = 5.4848.

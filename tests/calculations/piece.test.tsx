@@ -118,7 +118,38 @@ test('an edge that adds to the width is in its sum, and twice one side still is'
   ]);
 });
 
-// Design §34: a slanted edge takes a ÷ cos γ; top and bottom have no slant of their own here.
+// By hand: 3 over 4 is 36.87° with cos 4/5: 1.5 takes 1.875. On the fold the side is 20 from it, the raw one 21.5.
+test('edges that slant by two measures: asked one after another, what they take, where raw corners are', async () => {
+  const start = piece.start(benchOf());
+  const asked = (set: Record<string, string>) =>
+    piece.fields({ ...start, ...set }).map(({ key }) => key);
+  expect(asked({})).not.toContain('topFalls');
+  expect(asked({ slants: 'own' })).not.toContain('angle');
+  expect(asked({ slants: 'own' })).not.toContain('topOver');
+  expect(asked({ slants: 'own', topFalls: '3' })).toContain('topOver');
+  expect(asked({ slants: 'angle', topFalls: '3' })).not.toContain('topOver');
+  const slants = { slants: 'own', topFalls: '3', topOver: '4', bottom: '0' };
+  const said = answerTo(piece, { ...slants, fold: 'side' });
+  expect(said.headline).toMatchObject({ number: '21.5 × 61.9 cm' });
+  expect(said.workings.map(({ formula }) => formula)).toEqual(
+    expect.arrayContaining([
+      '1.5 cm ÷ cos 36.869898° = 1.875 cm of the length.',
+      '60 cm + 1.875 cm = 61.875 cm.',
+    ]),
+  );
+  expect(said.lines).toContainEqual({
+    label: 'Raw corner, top, one side',
+    value: '1.5 cm out, 0.75 cm up from the finished one',
+  });
+  expect(said.lines.filter(({ label }) => label.startsWith('Raw corner'))).toHaveLength(2);
+  expect(said.warnings).toEqual([
+    expect.stringMatching(/^Edges slant: measure the length along the fold/),
+  ]);
+  open(piece, { ...slants, topOver: '' });
+  expect(await answer()).toContain('Top: over a width of');
+});
+
+// Design §34: a slanted edge takes a ÷ cos γ.
 test('that top and bottom are level is said, and what one takes that isn’t', () => {
   const said = answerTo(piece, {})
     .workings.map(({ formula }) => formula)

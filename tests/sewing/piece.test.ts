@@ -15,8 +15,11 @@ import {
   toMm,
   ZERO,
 } from '../../src/lengths/length.ts';
-import { outlineOf, piece, sizedAlong, widestOf } from '../../src/sewing/piece.ts';
-import { EDGES, type EdgesAdd, type PieceInput } from '../../src/sewing/piece-input.ts';
+import { longestOf, piece, sizedAlong, widestOf } from '../../src/sewing/piece.ts';
+import { EDGES } from '../../src/sewing/piece-edges.ts';
+import type { EdgesAdd, PieceInput } from '../../src/sewing/piece-input.ts';
+import { outlineOf } from '../../src/sewing/piece-outline.ts';
+import type { Slants } from '../../src/sewing/piece-slants.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (x: number) => mm(10 * x);
@@ -149,6 +152,119 @@ describe('slanted sides', () => {
       ),
       { seed: 1501, numRuns: 300 },
     );
+  });
+});
+
+// Design: a slanted edge takes a ÷ cos γ of the other way.
+describe('edges that slant by two measures', () => {
+  const slant = (by: number, over: number) => ({ by: cm(by), over: cm(over) });
+
+  // By hand: 3 over 4 is a slant of which cos is 4/5: 1.5 takes 1.875; 5 over 12, cos 12/13: 4 takes 4.333.
+  test('take a ÷ cos of their slant: top and bottom of the length, sides of the width', () => {
+    const slants = {
+      top: slant(3, 4),
+      bottom: slant(-5, 12),
+      side: slant(3, 4),
+      other: slant(0, 1),
+    };
+    const { across, along } = plan({ width: cm(200), length: cm(90), slants });
+    expect(toMm(along?.takes ?? ZERO)).toBeCloseTo(18.75 + 43.3333, 3);
+    expect(toMm(along?.cut ?? ZERO)).toBeCloseTo(962.0833, 3);
+    expect(toMm(across?.cut ?? ZERO)).toBeCloseTo(2000 + 18.75 + 15, 6);
+    expect(toMm(plan({ width: cm(200), fold: true, slants }).across?.cut ?? ZERO)).toBeCloseTo(
+      1018.75,
+      6,
+    );
+  });
+
+  // By hand: 40 wide, from its middle up 20 × 0.1 each way: one end 2 higher, the other 2 lower than 60.
+  test('in the middle a piece is as long as is said; in all it reaches further', () => {
+    const slants = { top: slant(1, 10) };
+    const { finished } = outlineOf({ ...FINE, slants }, cm(40), cm(60));
+    expect(finished.map(({ x, y }) => [toMm(x as Length) + 0, toMm(y as Length) + 0])).toEqual([
+      [0, 0],
+      [400, 0],
+      [400, -580],
+      [0, -620],
+    ]);
+    const folded = outlineOf({ ...FINE, fold: true, slants }, cm(40), cm(60)).finished;
+    expect(folded.map(({ y }) => toMm(y as Length) + 0)).toEqual([0, 0, -580, -580]);
+    const none = edges(ZERO, ZERO, ZERO);
+    expect(toMm(plan({ ...none, slants }).longest ?? ZERO)).toBeCloseTo(620, 6);
+    expect(toMm(plan({ ...none, slants, fold: true }).longest ?? ZERO)).toBeCloseTo(600, 6);
+    expect(plan().longest).toBe(plan().along?.cut);
+  });
+
+  // A second road: each raw corner's distance from the finished edges it lies between, by their own lines.
+  test('each raw edge of the outline lies its allowance beyond the finished one, all along', () => {
+    const allowance = fc.integer({ min: 0, max: 40 }).map((n) => mm(n));
+    const some = fc
+      .tuple(fc.integer({ min: -60, max: 60 }), fc.integer({ min: 300, max: 900 }))
+      .map(([by, over]) => ({ by: mm(by), over: mm(over) }));
+    fc.assert(
+      fc.property(
+        fc.record({ top: allowance, bottom: allowance, side: allowance, other: allowance }),
+        fc.record({ top: some, bottom: some, side: some, other: some }),
+        fc.boolean(),
+        (all, own, fold) => {
+          const slants: Slants = fold ? { ...own, other: own.side } : own;
+          const input: PieceInput = {
+            ...{ ...FINE, fold, slants },
+            edges: fold ? { ...all, other: all.side } : all,
+          };
+          const { finished, cut } = outlineOf(input, cm(40), cm(60));
+          const half = cm(20);
+          const inner = (y: number) => ({ x: half as number, y });
+          const across = fold
+            ? { low: inner(0), high: inner(-cm(60)) }
+            : { low: finished[1], high: finished[2] };
+          const off = (
+            from: { x: number; y: number },
+            to: { x: number; y: number },
+            at: number,
+          ) => {
+            const [x, y, p] = [to.x - from.x, to.y - from.y, cut[at]];
+            if (!p) return Number.NaN;
+            return (x * (p.y - from.y) - y * (p.x - from.x)) / Math.hypot(x, y);
+          };
+          expect(off(finished[0], across.low, 0)).toBeCloseTo(input.edges.bottom, 2);
+          expect(off(across.high, finished[3], 3)).toBeCloseTo(input.edges.top, 2);
+          for (const at of [0, 3]) {
+            expect(off(finished[3], finished[0], at)).toBeCloseTo(input.edges.side, 2);
+          }
+          for (const at of [1, 2]) {
+            expect(off(finished[1], finished[2], at)).toBeCloseTo(input.edges.other, 2);
+          }
+          // Level with the bottom's middle, and along the middle, it is as wide and long as is said.
+          const [a, d] = [finished[0], finished[3]];
+          expect(a.x - (a.y * (d.x - a.x)) / (d.y - a.y)).toBeCloseTo(0, 2);
+          const { across: wide, along } = solved(piece(input));
+          const b = { ...cut[0] };
+          const level = b.x - (b.y * (cut[3].x - b.x)) / (cut[3].y - b.y);
+          const far = cut[1].x - (cut[1].y * (cut[2].x - cut[1].x)) / (cut[2].y - cut[1].y);
+          expect((far - level) / (fold ? 2 : 1)).toBeCloseTo(wide?.cut ?? 0, 2);
+          const ys = cut.map(({ y }) => y);
+          const tall = solved(longestOf(input));
+          expect(tall).toBeGreaterThanOrEqual(Math.max(...ys) - Math.min(...ys) - 1);
+          expect(tall).toBeGreaterThanOrEqual((along?.cut ?? 0) - 1);
+        },
+      ),
+      { seed: 1530, numRuns: 300 },
+    );
+  });
+
+  test.each<[string, Partial<PieceInput>, string[]]>([
+    ['a top at half a right angle', { slants: { top: slant(10, 10) } }, ['topFalls']],
+    ['a side that leans out as much', { slants: { side: slant(-10, 10) } }, ['sideLeans']],
+    ['a slant over nothing', { slants: { bottom: slant(1, 0) } }, ['bottomOver']],
+    [
+      'a top that falls past the bottom',
+      { length: cm(10), slants: { top: slant(6, 10) } },
+      ['topFalls'],
+    ],
+    ['sides that meet', { slants: { side: slant(4, 10), other: slant(4, 10) } }, ['sideLeans']],
+  ])('%s is refused', (_, set, fields) => {
+    expect(fieldsOf(piece({ ...FINE, ...set }))).toEqual(fields);
   });
 });
 

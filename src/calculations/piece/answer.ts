@@ -6,8 +6,10 @@ import { linesSaid } from '../../calculation/only-said.ts';
 import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import type { Sized } from '../../sewing/piece.ts';
+import { isLevel, type Sized } from '../../sewing/piece.ts';
+import { isUpright } from '../../sewing/piece-input.ts';
 import { FITTING } from '../../sewing/sources/pieces.ts';
+import { rawCorners } from './corners.ts';
 import type { PieceTyped } from './fields.ts';
 import { pieceFigure } from './figure.ts';
 import { isSquare, type Lack, lacks, takesNothing } from './lacks.ts';
@@ -67,7 +69,7 @@ function sentence({ input, plan }: PieceFound, short: Lack | undefined, bench: B
 
 function lines(found: PieceFound, bench: Bench): Line[] {
   const { asked, input, plan } = found;
-  const { across, along, corner, widest } = plan;
+  const { across, along, corner, widest, longest } = plan;
   const show = (x: ExactLength) => byTape(x, bench);
   const list: [string, string | undefined][] = [
     [
@@ -76,7 +78,8 @@ function lines(found: PieceFound, bench: Bench): Line[] {
     ],
     [words.along[asked.adds], along && show(along.takes)],
     [words.opened, across && input.fold ? show(exactLength(2 * across.cut)) : undefined],
-    [words.widest, isSquare(found) ? undefined : widest && show(widest)],
+    [words.widest, isUpright(input) ? undefined : widest && show(widest)],
+    [words.longest, isLevel(input) ? undefined : longest && show(longest)],
     [
       words.corner,
       isSquare(found)
@@ -85,11 +88,11 @@ function lines(found: PieceFound, bench: Bench): Line[] {
     ],
     [words.pieces, words.piecesOf(asked.count, asked.pairs === 'pairs')],
   ];
-  return linesSaid(list);
+  return [...linesSaid(list), ...rawCorners(found, bench)];
 }
 
 function warnings(found: PieceFound, short: readonly Lack[], bench: Bench): string[] {
-  const { asked, plan } = found;
+  const { asked, input, plan } = found;
   const over =
     asked.cloth === undefined || plan.widest === undefined ? 0 : plan.widest - asked.cloth;
   return [
@@ -98,6 +101,7 @@ function warnings(found: PieceFound, short: readonly Lack[], bench: Bench): stri
     ...(over > 0 ? [words.tooWide(byTape(exactLength(over), bench))] : []),
     ...(takesNothing(found) ? [words.noEdge] : []),
     ...(isSquare(found) ? [] : [words.slanted]),
+    ...(input.slants && !isUpright(input) ? [words.slantedOwn(input.fold)] : []),
   ];
 }
 

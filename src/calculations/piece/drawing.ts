@@ -4,17 +4,21 @@ import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { Point } from '../../drawing/figure.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { type Edge, liesAt } from '../../sewing/piece-input.ts';
+import type { Edge } from '../../sewing/piece-edges.ts';
+import { liesAt } from '../../sewing/piece-input.ts';
+import { leanOf } from '../../sewing/piece-outline.ts';
+import { slopeOf } from '../../sewing/piece-slants.ts';
 import { addingNothing, pieceFields } from './fields.ts';
 import { type DrawnPiece, drawnPiece, pieceShapes } from './figure.ts';
 import { isSquare } from './lacks.ts';
 import { type PieceFound, pieceOf } from './read.ts';
+import { SLANTS } from './sides.ts';
 
 /** The piece opened, its cut edges round its finished ones. */
 export const pieceDrawing: Drawing = {
   id: 'piece',
-  // What was wanted is none of this piece; the cloth is another one.
-  unplaced: (ask) => ['wantedWidth', 'wantedLength', 'cloth', ...addingNothing(ask)],
+  // What was wanted is none of this piece; the cloth is another one; a slant is measured anywhere along its edge.
+  unplaced: (ask) => ['wantedWidth', 'wantedLength', 'cloth', ...SLANTS, ...addingNothing(ask)],
   draw(draft, bench) {
     const read = pieceFields.read(draft, bench);
     if (!read.ok) return undefined;
@@ -47,9 +51,10 @@ export const pieceDrawing: Drawing = {
 function sizes({ input, plan }: PieceFound, drawn: DrawnPiece, bench: Bench): Dimension[] {
   const cut = input.given === 'cut';
   const [left, right, high] = [drawn.cut[0], drawn.cut[1], drawn.cut[2]] as [Point, Point, Point];
-  // The width is measured where the finished bottom is.
+  const [low, top] = drawn.middle.cut;
+  // The width is measured where the finished bottom is, in its middle.
   const level = (corner: Point, other: Point): Point => {
-    const share = left.y === high.y ? 0 : left.y / (left.y - high.y);
+    const share = corner.y === other.y ? 0 : corner.y / (corner.y - other.y);
     return { x: corner.x + share * (other.x - corner.x), y: 0 };
   };
   const far = drawn.fold === undefined ? level(right, high) : { x: drawn.fold, y: 0 };
@@ -58,7 +63,10 @@ function sizes({ input, plan }: PieceFound, drawn: DrawnPiece, bench: Bench): Di
   const at = (ends: readonly [Point, Point], size: ExactLength, by: DimensionOf) =>
     lengthAt(ends, size, by, bench);
   const { across, along } = plan;
-  const asFinished = [drawn.finished[0] as Point, drawn.finished[1] as Point] as const;
+  const asFinished = [
+    { x: 0, y: 0 },
+    { x: drawn.wide, y: 0 },
+  ] as const;
   return [
     ...(across
       ? [
@@ -69,7 +77,7 @@ function sizes({ input, plan }: PieceFound, drawn: DrawnPiece, bench: Bench): Di
     ...(along
       ? [
           at(
-            [inner(left.y), inner(high.y)],
+            [inner(low), inner(top)],
             along.cut,
             cut ? { given: 'length' } : { found: 'cut-length' },
           ),
@@ -85,23 +93,34 @@ function sizes({ input, plan }: PieceFound, drawn: DrawnPiece, bench: Bench): Di
 
 /** What each edge takes, square to the edge it lies at; what adds to nothing stands nowhere. */
 function edges({ asked, input }: PieceFound, drawn: DrawnPiece, bench: Bench): Dimension[] {
-  const slant = (input.angle * Math.PI) / 180;
-  const { long, wide } = drawn;
-  const up = long / 2;
-  const lean = up / Math.tan(slant);
-  const [sine, cosine] = [Math.sin(slant), input.angle === 90 ? 0 : Math.cos(slant)];
-  const middle = (drawn.fold ?? wide) / 2;
+  const { long, wide, fold } = drawn;
+  const middle = (fold ?? wide) / 2;
   const lies = liesAt(input);
   const isAlone = input.fold || asked.sides !== 'different';
   return [
-    ...outward({ x: middle, y: -long }, { x: 0, y: -1 }, lies.top),
-    ...outward({ x: middle, y: 0 }, { x: 0, y: 1 }, lies.bottom),
-    ...outward({ x: lean, y: -up }, { x: -sine, y: -cosine }, lies.side),
-    ...(input.fold ? [] : outward({ x: wide - lean, y: -up }, { x: sine, y: -cosine }, lies.other)),
+    ...outward(square('top'), lies.top),
+    ...outward(square('bottom'), lies.bottom),
+    ...outward(square('side'), lies.side),
+    ...(input.fold ? [] : outward(square('other'), lies.other)),
   ].filter(({ by }) => !(isAlone && 'given' in by && by.given === 'otherSide'));
 
+  /** A place on a finished edge, and one unit out, square to it. */
+  function square(edge: Edge): readonly [from: Point, out: Point] {
+    if (edge === 'side' || edge === 'other') {
+      const [lean, turned] = [leanOf(input, edge), edge === 'side' ? -1 : 1];
+      const at = (lean * long) / 2;
+      const x = edge === 'side' ? at : wide - at;
+      return [{ x, y: -long / 2 }, unit({ x: turned, y: -lean })];
+    }
+    const [isTop, away] = [edge === 'top', fold === undefined ? 0 : fold - middle];
+    // Rises for each of the way to the right.
+    const rise = slopeOf(input.slants?.[edge]) * (isTop === (fold === undefined) ? -1 : 1);
+    const y = (isTop ? -long : 0) + rise * away;
+    return [{ x: middle, y }, unit({ x: isTop ? -rise : rise, y: isTop ? -1 : 1 })];
+  }
+
   /** One after another, from the finished edge out. */
-  function outward(from: Point, square: Point, all: readonly Edge[]): Dimension[] {
+  function outward([from, square]: readonly [Point, Point], all: readonly Edge[]): Dimension[] {
     let gone = 0;
     return all.map((edge) => {
       const at = (off: number): Point => ({
@@ -114,6 +133,11 @@ function edges({ asked, input }: PieceFound, drawn: DrawnPiece, bench: Bench): D
       return lengthAt([at(start), at(gone)], input.edges[edge], { given }, bench);
     });
   }
+}
+
+function unit({ x, y }: Point): Point {
+  const long = Math.hypot(x, y);
+  return { x: x / long, y: y / long };
 }
 
 /** How far the raw corner lies beyond the finished one: where the corner is square, as far as the edges take. */

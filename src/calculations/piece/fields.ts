@@ -13,17 +13,12 @@ import {
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
 import type { PieceInput } from '../../sewing/piece-input.ts';
+import { differ, fold, onFold, sides, slanted, slantSpecs, slantsOf } from './sides.ts';
 
 const sizes = choice(words.given);
-const fold = choice(words.fold);
-const sides = choice(words.sides, { when: not(fold.is('side')) });
 
 /** Whether what was cut is given, and what it gives is asked. */
 export const wasCut = sizes.is('cut');
-/** Whether one side is the fold. */
-export const onFold = fold.is('side');
-
-const differ = all(not(onFold), sides.is('different'));
 
 const adds = choice(words.adds);
 const own = adds.is('own');
@@ -83,7 +78,8 @@ export const pieceFields = schema(words.labels, {
     when: all(wasCut, given(long)),
     usual: 'garmentLength',
   }),
-  angle: number({ start: '90', usual: 'cornerAngle' }),
+  angle: number({ start: '90', usual: 'cornerAngle', when: not(slanted) }),
+  ...slantSpecs,
   shrinksAcross: number({ start: '0', usual: 'shrinkage' }),
   shrinksAlong: number({ start: '0', usual: 'shrinkage' }),
   cloth: maybeLength(words.notGiven, { usual: 'clothWidth' }),
@@ -108,6 +104,7 @@ export const WIDTH_FIELDS = [
   'width',
   ...EDGE_FIELDS,
   'angle',
+  ...(['slants', 'sideLeans', 'sideOver', 'otherLeans', 'otherOver'] as const),
   'shrinksAcross',
 ] as const satisfies readonly (keyof PieceAsked)[];
 
@@ -116,6 +113,7 @@ export const LENGTH_FIELDS = [
   'given',
   'length',
   ...EDGE_FIELDS,
+  ...(['slants', 'topFalls', 'topOver', 'bottomRises', 'bottomOver'] as const),
   'shrinksAlong',
 ] as const satisfies readonly (keyof PieceAsked)[];
 
@@ -172,6 +170,7 @@ export function pieceInput(
       },
     }),
     angle: asked.angle ?? 90,
+    ...(asked.slants === 'own' && { slants: slantsOf(asked, differing) }),
     shrinks: { across: asked.shrinksAcross ?? 0, along: asked.shrinksAlong ?? 0 },
   };
 }

@@ -2,7 +2,7 @@ import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
 import { lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
-import { type Corner, outlineOf } from '../../sewing/piece.ts';
+import { type Corner, outlineOf, rawMiddle } from '../../sewing/piece-outline.ts';
 import type { PieceFound } from './read.ts';
 
 /** A side that is not given is drawn so long beside one that is, as far as slanted sides let it. */
@@ -13,6 +13,8 @@ export interface DrawnPiece {
   /** Corners of the bottom, from the left, then of the top from the right. */
   finished: readonly Point[];
   cut: readonly Point[];
+  /** Where both lie in the middle, at the bottom and at the top. */
+  middle: { finished: readonly [low: number, high: number]; cut: readonly [number, number] };
   /** Where the fold is, from the left at the bottom; undefined without one. */
   fold: number | undefined;
   wide: number;
@@ -20,7 +22,10 @@ export interface DrawnPiece {
 }
 
 /** Both outlines; one way that has no size is drawn at some. */
-export function drawnPiece({ input, plan }: PieceFound): DrawnPiece {
+export function drawnPiece({ input: own, plan }: PieceFound): DrawnPiece {
+  const { slants, ...level } = own;
+  // How edges that slant would meet isn't known without both.
+  const input = plan.across && plan.along && slants ? { ...level, slants } : level;
   const { angle, fold } = input;
   const narrower = 2 / Math.tan((angle * Math.PI) / 180);
   const given = plan.across?.gives ?? plan.along?.gives ?? 1;
@@ -29,7 +34,10 @@ export function drawnPiece({ input, plan }: PieceFound): DrawnPiece {
     plan.along?.gives ?? Math.min(wide, narrower > 0 ? (AS_LONG * wide) / narrower : wide);
   const { finished, cut } = outlineOf(input, exactLength(wide), exactLength(long));
   const mm = ({ x, y }: Corner): Point => ({ x: toMm(exactLength(x)), y: toMm(exactLength(y)) });
+  const inMm = (y: number) => toMm(exactLength(y));
+  const [low, high] = rawMiddle(input, exactLength(long));
   return {
+    middle: { finished: [0, inMm(-long)], cut: [inMm(low), inMm(high)] },
     finished: finished.map(mm),
     cut: cut.map(mm),
     fold: fold ? toMm(exactLength(wide / 2)) : undefined,
@@ -41,20 +49,21 @@ export function drawnPiece({ input, plan }: PieceFound): DrawnPiece {
 /** The cut outline with the finished one in it; beyond a fold, what it opens to. */
 export function pieceShapes(drawn: DrawnPiece): FigureShape[] {
   const { fold } = drawn;
-  const outline = (line: 'cut' | 'stitch', corners: readonly Point[]): FigureShape[] => {
+  const outline = (line: 'cut' | 'stitch', of: 'cut' | 'finished'): FigureShape[] => {
+    const corners = drawn[of];
+    const [bottom, top] = drawn.middle[of];
     if (fold === undefined) return [lineThrough(line, ...corners, ...corners.slice(0, 1))];
     const [low, farLow, farHigh, high] = corners as [Point, Point, Point, Point];
     const at = (y: number): Point => ({ x: fold, y });
     return [
-      lineThrough(line, at(low.y), low, high, at(high.y)),
-      lineThrough('behind', at(low.y), farLow, farHigh, at(high.y)),
+      lineThrough(line, at(bottom), low, high, at(top)),
+      lineThrough('behind', at(bottom), farLow, farHigh, at(top)),
     ];
   };
-  const [low, , , high] = drawn.cut as [Point, Point, Point, Point];
   return [
-    ...outline('cut', drawn.cut),
-    ...outline('stitch', drawn.finished),
-    ...(fold === undefined ? [] : [lineDown('fold', fold, [low.y, high.y])]),
+    ...outline('cut', 'cut'),
+    ...outline('stitch', 'finished'),
+    ...(fold === undefined ? [] : [lineDown('fold', fold, drawn.middle.cut)]),
   ];
 }
 

@@ -4,13 +4,21 @@ import { either, given, not } from '../../calculation/field-spec.ts';
 import { type Comes, type Outputs, outputOf, type Step } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { mustBeCount } from '../../sewing/length-checks.ts';
-import { type Piece, rawCorner, type Sized, sizedAlong, widestOf } from '../../sewing/piece.ts';
+import {
+  isLevel,
+  longestOf,
+  type Piece,
+  rawCorner,
+  type Sized,
+  sizedAlong,
+  widestOf,
+} from '../../sewing/piece.ts';
+import { isUpright } from '../../sewing/piece-input.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   CORNER_FIELDS,
   LENGTH_FIELDS,
   LENGTH_READS,
-  onFold,
   type PieceAsked,
   pieceFields,
   pieceInput,
@@ -19,6 +27,7 @@ import {
   wasCut,
 } from './fields.ts';
 import { MOST_PIECES } from './read.ts';
+import { onFold, slanted as slantsOwn } from './sides.ts';
 
 const output = outputOf(pieceFields);
 const { width, length, wantedWidth, wantedLength } = pieceFields.specs;
@@ -27,6 +36,8 @@ const ofWidth = { reads: WIDTH_FIELDS, readsIf: WIDTH_READS } as const;
 const ofLength = { reads: LENGTH_FIELDS, readsIf: LENGTH_READS } as const;
 const wide = { field: 'width', is: given(width) } as const;
 const long = { field: 'length', is: given(length) } as const;
+/** A corner is given by its angle. */
+const byCorner = { field: 'slants', is: not(slantsOwn) } as const;
 const toCut = { field: 'given', is: not(wasCut) } as const;
 
 const cut: Omit<Step, 'do'> = {
@@ -75,6 +86,17 @@ const whole = output({
   bentBy: [cutWidth],
   when: wide,
   of: (fields, { made }) => widest(fields, made[cutWidth.key]),
+});
+
+/** Along the grain, from its highest to its lowest place. */
+const tall = output({
+  key: 'along',
+  name: words.along,
+  kind: 'length',
+  reads: ALL_FIELDS,
+  bentBy: [cutLength],
+  when: long,
+  of: (fields, { made }) => longest(fields, made[cutLength.key]),
 });
 
 /** What a piece gives: what is cut, what that gives finished, as cut where it is cut, and what it lacks. */
@@ -142,11 +164,13 @@ export const pieceOutputs: Outputs = {
         lacking(along(fields), made[cutLength.key], fields.wantedLength ?? fields.length),
     }),
     whole,
+    tall,
     output({
       key: 'corner-bottom',
       name: words.cornerBottom,
       kind: 'length',
       reads: CORNER_FIELDS,
+      when: byCorner,
       of: (fields) => slanted(fields, ({ alongBottom }) => alongBottom),
     }),
     output({
@@ -154,6 +178,7 @@ export const pieceOutputs: Outputs = {
       name: words.cornerSide,
       kind: 'length',
       reads: CORNER_FIELDS,
+      when: byCorner,
       of: (fields) => slanted(fields, ({ alongSide }) => alongSide),
     }),
     output({
@@ -162,7 +187,7 @@ export const pieceOutputs: Outputs = {
       kind: 'count',
       reads: ['count', 'pairs'],
       adds: true,
-      material: { kind: 'cloth', along: cutLength, across: whole, fold: onFold, unless: wasCut },
+      material: { kind: 'cloth', along: tall, across: whole, fold: onFold, unless: wasCut },
       of: (fields) =>
         answerUnless(mustBeCount('count', fields.count, 1, MOST_PIECES), () => ({
           ok: true,
@@ -199,10 +224,24 @@ function widest(
 ): Comes<ExactLength> {
   const way = across(fields);
   if (!way.ok) return way;
-  if (fields.angle !== 90 && fields.length === undefined) return { ok: false, absent: 'length' };
+  const input = pieceInput(fields);
+  if (!isUpright(input) && fields.length === undefined) return { ok: false, absent: 'length' };
   const { times, cut: planned } = way.value;
   const more = made === undefined ? 0 : times * (made - planned);
-  return mapped(widestOf(pieceInput(fields)), (found) => exactLength(found + more));
+  return mapped(widestOf(input), (found) => exactLength(found + more));
+}
+
+/** A slanted top or bottom reaches as far as its width lets it. */
+function longest(
+  fields: Some<typeof ALL_FIELDS>,
+  made: ExactLength | undefined,
+): Comes<ExactLength> {
+  const way = along(fields);
+  if (!way.ok) return way;
+  const input = pieceInput(fields);
+  if (!isLevel(input) && fields.width === undefined) return { ok: false, absent: 'width' };
+  const more = made === undefined ? 0 : made - way.value.cut;
+  return mapped(longestOf(input), (found) => exactLength(found + more));
 }
 
 /** Square corners are where the two raw edges meet: there is nothing to mark. */

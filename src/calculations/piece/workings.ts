@@ -5,7 +5,9 @@ import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import type { Sized } from '../../sewing/piece.ts';
-import { addingTo, beyondOf, type Way } from '../../sewing/piece-input.ts';
+import type { Edge } from '../../sewing/piece-edges.ts';
+import { addingTo, beyondOf, liesAt, type Way } from '../../sewing/piece-input.ts';
+import { slantTakes, slopeOf } from '../../sewing/piece-slants.ts';
 import { FITTING } from '../../sewing/sources/pieces.ts';
 import { isSquare, takesNothing } from './lacks.ts';
 import type { PieceFound } from './read.ts';
@@ -23,11 +25,12 @@ export function pieceWorkings(found: PieceFound, bench: Bench): Working[] {
   const shrinking = (percent: number) => (percent > 0 ? words.shrinkage : words.source);
   return [
     ...slantWorking(found, bench),
+    ...slantsWorking(found, bench),
     ...ways.flatMap(([way, taken, percent]) =>
       way ? worked(way, { taken, percent, found }, bench, shrinking(percent)) : [],
     ),
     ...(takesNothing(found) ? [{ formula: words.published(FITTING), source: '' }] : []),
-    ...(plan.along ? [{ formula: words.level, source: words.derived }] : []),
+    ...(plan.along && !input.slants ? [{ formula: words.level, source: words.derived }] : []),
   ];
 }
 
@@ -64,11 +67,15 @@ function worked(
 }
 
 function takenAlong({ input }: PieceFound, bench: Bench): string[] {
+  if (input.slants) return slantTerms(input, ['top', 'bottom'], bench);
   return takenBy(input, 'length').map((one) => exactly(one, bench));
 }
 
 /** Both sides alike are twice one of them. */
 function takenAcross({ asked, input }: PieceFound, bench: Bench): string[] {
+  if (input.slants) {
+    return slantTerms(input, ['side', ...farOf(input)], bench);
+  }
   const wide = takenBy(input, 'width').map((one) => exactly(acrossOf(one, input.angle), bench));
   const [own, both] = [input.edges.side, addingTo(input, 'width').includes('other')];
   if (asked.sides !== 'alike' || !both || own === 0) return wide;
@@ -80,6 +87,45 @@ function takenBy(input: PieceFound['input'], way: Way): Length[] {
   return addingTo(input, way).flatMap((edge) =>
     input.edges[edge] === 0 ? [] : [input.edges[edge]],
   );
+}
+
+/** What lies at some edges, each by what it takes of the other way. */
+function slantTerms(input: PieceFound['input'], edges: readonly Edge[], bench: Bench): string[] {
+  return takenSlanted(input, edges).map(({ slant, own }) =>
+    exactly(exactLength(own * slantTakes(slant)), bench),
+  );
+}
+
+/** The allowances that lie at some edges, but those of nothing. */
+function takenSlanted(input: PieceFound['input'], edges: readonly Edge[]) {
+  const lies = liesAt(input);
+  return edges.flatMap((at) =>
+    lies[at].flatMap((edge) => {
+      const own = input.edges[edge];
+      return own === 0 ? [] : [{ at, own, slant: input.slants?.[at] }];
+    }),
+  );
+}
+
+/** What edges that slant each by itself take of the other way. */
+function slantsWorking({ input }: PieceFound, bench: Bench): Working[] {
+  const said = takenSlanted(input, ['top', 'bottom', 'side', ...farOf(input)]).flatMap(
+    ({ at, own, slant }) => {
+      if (!slant?.by) return [];
+      const angle = (Math.atan(Math.abs(slopeOf(slant))) * 180) / Math.PI;
+      const degrees = shownNumber(angle, 6, bench.decimalMark);
+      const of = at === 'top' || at === 'bottom' ? formula.ofLength : formula.ofWidth;
+      return [
+        of(exactly(own, bench), degrees, exactly(exactLength(own * slantTakes(slant)), bench)),
+      ];
+    },
+  );
+  const once = [...new Set(said)];
+  return once.length > 0 ? [{ formula: once.join(' '), source: words.derived }] : [];
+}
+
+function farOf({ fold }: PieceFound['input']): readonly Edge[] {
+  return fold ? [] : ['other'];
 }
 
 /** What slanted sides take along the bottom, and their raw corner. */

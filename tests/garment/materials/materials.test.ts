@@ -73,7 +73,7 @@ describe('cloth', () => {
     const state = garment({ a: work('piece', 'width=40&length='), b: sleeve }, { cloth });
     expect(one(state, 'cloth')).toMatchObject({
       net: cm(50),
-      unsure: [{ why: 'waits', at: { home: homeOf('a', '', 'cut-length') } }],
+      unsure: [{ why: 'waits', at: { home: homeOf('a', '', 'along') } }],
     });
     const cut = garment({ a: work('piece', 'given=cut&width=40&length=60') }, { cloth });
     expect(materials(cut).all).toEqual([]);

@@ -21,6 +21,15 @@ export const pieceWords = {
     wantedWidth: 'Wanted finished width',
     wantedLength: 'Wanted finished length',
     angle: 'Corner of bottom and side, °',
+    slants: 'Edges slant',
+    topFalls: 'Top falls by',
+    topOver: 'Top: over a width of',
+    bottomRises: 'Bottom rises by',
+    bottomOver: 'Bottom: over a width of',
+    sideLeans: 'Each side leans in by',
+    sideOver: 'Sides: over a length of',
+    otherLeans: 'Other side leans in by',
+    otherOver: 'Other: over a length of',
     shrinksAcross: 'Shrinks across, %',
     shrinksAlong: 'Shrinks along, %',
     cloth: 'Cloth wide',
@@ -30,6 +39,13 @@ export const pieceWords = {
     sideAdds: 'Each side adds to',
     otherAdds: 'Other side adds to',
   },
+  slants: { angle: 'By that corner, or not', own: 'Each by two measures' },
+  isLevel: 'level',
+  upright: 'upright',
+  topFromFold: 'Top falls from fold by',
+  bottomFromFold: 'Bottom rises from fold by',
+  oneLeans: 'One side leans in by',
+  farLeans: 'Far side leans in by',
   oneSideAdds: 'One side adds to',
   adds: { usual: 'As usual', own: 'Each edge its own' },
   addsTo: { length: 'The length', width: 'The width', none: 'Nothing' },
@@ -75,8 +91,18 @@ export const pieceWords = {
   },
   opened: 'Opened, as cut',
   widest: 'Widest, as cut',
+  longest: 'Longest, as cut',
   corner: 'Raw corner, beyond the finished one',
   cornerOf: (bottom: string, side: string) => `${bottom} along the bottom, ${side} along the side`,
+  /** From bottom and one side round to the top. */
+  rawCorners: [
+    'Raw corner, bottom, one side',
+    'Raw corner, bottom, other side',
+    'Raw corner, top, other side',
+    'Raw corner, top, one side',
+  ],
+  rawCorner: (across: string, inwards: boolean, along: string, up: boolean) =>
+    `${across} ${inwards ? 'in' : 'out'}, ${along} ${up ? 'up' : 'down'} from the finished one`,
   pieces: 'Pieces',
   piecesOf: (count: number, pairs: boolean) =>
     pairs
@@ -91,6 +117,10 @@ export const pieceWords = {
   noEdge: 'No edge takes anything: as cut it has no seam, hem or turn.',
   slanted:
     'The sides slant: measure the width where the finished bottom is, and mark the raw corners before cutting.',
+  slantedOwn: (fold: boolean) =>
+    fold
+      ? 'Edges slant: measure the length along the fold, the width level with where the fold ends below, and mark the raw corners before cutting. Falls and rises are counted from the fold to the side.'
+      : 'Edges slant: measure the length along the middle, the width level with where the middle ends below, and mark the raw corners before cutting. Falls and rises are counted from one side to the other.',
   offer: {
     skirt: 'Leave a skirt’s for fitting',
     bodice: 'Leave a bodice’s for fitting',
@@ -106,6 +136,10 @@ export const pieceWords = {
     cut: (takes: string, sum: string) => `${takes} = ${sum}.`,
     slant: (side: string, angle: string, across: string) =>
       `${side} ÷ sin ${angle}° = ${across} along the bottom.`,
+    ofLength: (edge: string, angle: string, along: string) =>
+      `${edge} ÷ cos ${angle}° = ${along} of the length.`,
+    ofWidth: (edge: string, angle: string, across: string) =>
+      `${edge} ÷ cos ${angle}° = ${across} of the width.`,
     half: (width: string) => `${width} ÷ 2`,
     shrinks: (size: string, percent: string, cut: string) =>
       `${size} ÷ (1 − ${percent} %) = ${cut}.`,
@@ -117,7 +151,7 @@ export const pieceWords = {
   },
   source: 'Finished size and what each edge takes: common practice, no source.',
   level:
-    'Top and bottom are reckoned level. One that slants takes more of the length: its allowance ÷ cos of its slant from level. Give that as what it takes, and measure the length where it is longest.',
+    'Top and bottom are reckoned level. One that slants takes more of the length, its allowance ÷ cos of its slant from level: say then that edges slant each by two measures.',
   derived: 'Geometry, derived here.',
   shrinkage: 'By division, each way by itself (derived here): added on, it would come out short.',
   published: ({ quote }: { quote: PieceQuote }) => `${quoted(pieceQuotes[quote])}.`,

@@ -8,6 +8,7 @@ export const pieceOutputWords = {
   lacksWidth: 'Lacks in width',
   lacksLength: 'Lacks in length',
   across: 'Widest, as cut and opened',
+  along: 'Longest, as cut',
   cornerBottom: 'Raw corner, along the bottom',
   cornerSide: 'Raw corner, along the side',
   count: 'Pieces',
