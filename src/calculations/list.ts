@@ -97,6 +97,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./gathers/outputs.ts').then(({ gathersOutputs }) => gathersOutputs),
     draws: () => import('./gathers/drawing.ts').then(({ gathersDrawing }) => gathersDrawing),
   },
+  tucks: {
+    page: () => import('./tucks/tucks.ts').then(({ tucks }) => asked(tucks)),
+    gives: () => import('./tucks/outputs.ts').then(({ tucksOutputs }) => tucksOutputs),
+    draws: () => import('./tucks/drawing.ts').then(({ tucksDrawing }) => tucksDrawing),
+  },
   circle: {
     page: () => import('./circle/circle.ts').then(({ circle }) => asked(circle)),
     gives: () => import('./circle/outputs.ts').then(({ circleOutputs }) => circleOutputs),

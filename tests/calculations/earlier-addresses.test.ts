@@ -52,6 +52,7 @@ const YOUNGER: readonly string[] = [
   'elastic',
   'circle',
   'bias',
+  'tucks',
 ];
 
 /** An address as this build opens it. */

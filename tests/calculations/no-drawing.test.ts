@@ -77,6 +77,7 @@ const DRAWN = [
   'gathers',
   'elastic',
   'circle',
+  'tucks',
   'facing',
   'piece',
   'match',

@@ -14,6 +14,7 @@ export const CALCULATION_NAMES = {
   shares: 'Sharing a change',
   pleats: 'Pleats',
   gathers: 'Gathers and frills',
+  tucks: 'Tucks',
   facing: 'Facing',
   elastic: 'Elastic and its casing',
   circle: 'Circles, flounces and gores',

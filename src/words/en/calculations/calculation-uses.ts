@@ -28,6 +28,8 @@ export const calculationUses: Readonly<
       circle:
         'circular skirt half full quarter circle radius flounce ruffle frill godet gores gored flared panels hem waist',
       bias: 'bias strip tape true bias diagonal 45 degrees continuous square selvedge selvage join binding piping how much cloth',
+      tucks:
+        'pin tucks nun growth tucks shirt front blouse rows spacing how much cloth width groups let out',
       facing: 'lining of an edge strip neckline armhole curved hem shaped bias',
     },
   },
