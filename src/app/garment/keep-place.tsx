@@ -43,11 +43,15 @@ export function KeepPlace({ store, calculation, state, bench, onDone }: Props) {
       setGarments([]);
       return notKept(error).then(setSaid);
     });
+  }, [store]);
+  const isShown = garments !== undefined;
+  useEffect(() => {
+    if (!isShown) return;
     // While the form is filled in. What can't be had now is asked for again by the press.
     keeping()
       .then(({ readyToKeep }) => readyToKeep(calculation))
       .catch(() => undefined);
-  }, [store]);
+  }, [isShown, calculation]);
   const leftOut = useMemo(
     () => leftOutOf(calculation, { draft, page }, bench),
     [calculation, draft, page, bench],

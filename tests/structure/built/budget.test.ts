@@ -65,7 +65,30 @@ test(`with a garment open its next number waits for at most ${NEXT_NUMBER_KB} KB
   expect(weight, listed(needed)).toBeLessThanOrEqual(NEXT_NUMBER_KB);
 });
 
-test.each(SCREENS.filter((screen) => screen !== FIRST))(
+/** What keeps is fetched while the form of it is filled in: no one waits for it. */
+const KEEPING = 'keeping';
+
+test(`'${KEEPING}' adds at most ${FURTHER_SCREEN_KB} KB until its form is shown`, async () => {
+  const { hash, from = '' } = SCREENS.find(({ name }) => name === KEEPING)!;
+  const start = served.asked.length;
+  const first = await openFirst();
+  await goTo(first.page, from);
+  const had = new Set(served.asked.slice(start));
+  await first.close();
+  const phone = await takePhone(browser, served.address, { serviceWorkers: 'block' });
+  const shows = (page: Page) => page.locator('.garments nav.actions button.main').isVisible();
+  const needed = await untilFirstAnswer(phone.page, served.address + hash, shows);
+  await phone.page.unrouteAll();
+  await phone.close();
+  expect(phone.complaints).toEqual([]);
+  const added = needed.filter((path) => !had.has(path));
+  expect(added.length).toBeGreaterThan(0);
+  expect(weigh(KEEPING, added, FURTHER_SCREEN_KB), listed(added)).toBeLessThanOrEqual(
+    FURTHER_SCREEN_KB,
+  );
+});
+
+test.each(SCREENS.filter((screen) => screen !== FIRST && screen.name !== KEEPING))(
   `$name adds at most ${FURTHER_SCREEN_KB} KB`,
   async ({ name, hash, from, steps }) => {
     const start = served.asked.length;

@@ -15,7 +15,6 @@ const POLICY: Readonly<Record<string, string>> = {
   'manifest-src': "'self'",
   'base-uri': "'none'",
   'form-action': "'none'",
-  'object-src': "'none'",
 };
 
 test('the page’s policy starts from nothing and names each thing it needs', () => {
