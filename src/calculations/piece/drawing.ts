@@ -93,8 +93,7 @@ function sizes({ input, plan }: PieceFound, drawn: DrawnPiece, bench: Bench): Di
 
 /** What each edge takes, square to the edge it lies at; what adds to nothing stands nowhere. */
 function edges({ asked, input }: PieceFound, drawn: DrawnPiece, bench: Bench): Dimension[] {
-  const { long, wide, fold } = drawn;
-  const middle = (fold ?? wide) / 2;
+  const square = (edge: Edge) => squareTo(drawn, edge);
   const lies = liesAt(input);
   const isAlone = input.fold || asked.sides !== 'different';
   return [
@@ -103,21 +102,6 @@ function edges({ asked, input }: PieceFound, drawn: DrawnPiece, bench: Bench): D
     ...outward(square('side'), lies.side),
     ...(input.fold ? [] : outward(square('other'), lies.other)),
   ].filter(({ by }) => !(isAlone && 'given' in by && by.given === 'otherSide'));
-
-  /** A place on a finished edge, and one unit out, square to it. */
-  function square(edge: Edge): readonly [from: Point, out: Point] {
-    if (edge === 'side' || edge === 'other') {
-      const [lean, turned] = [leanOf(input, edge), edge === 'side' ? -1 : 1];
-      const at = (lean * long) / 2;
-      const x = edge === 'side' ? at : wide - at;
-      return [{ x, y: -long / 2 }, unit({ x: turned, y: -lean })];
-    }
-    const [isTop, away] = [edge === 'top', fold === undefined ? 0 : fold - middle];
-    // Rises for each of the way to the right.
-    const rise = slopeOf(input.slants?.[edge]) * (isTop === (fold === undefined) ? -1 : 1);
-    const y = (isTop ? -long : 0) + rise * away;
-    return [{ x: middle, y }, unit({ x: isTop ? -rise : rise, y: isTop ? -1 : 1 })];
-  }
 
   /** One after another, from the finished edge out. */
   function outward([from, square]: readonly [Point, Point], all: readonly Edge[]): Dimension[] {
@@ -133,6 +117,25 @@ function edges({ asked, input }: PieceFound, drawn: DrawnPiece, bench: Bench): D
       return lengthAt([at(start), at(gone)], input.edges[edge], { given }, bench);
     });
   }
+}
+
+/** A place on a finished edge, and one unit out, square to it. */
+function squareTo(
+  { input, wide, long, fold }: DrawnPiece,
+  edge: Edge,
+): readonly [from: Point, out: Point] {
+  if (edge === 'side' || edge === 'other') {
+    const [lean, turned] = [leanOf(input, edge), edge === 'side' ? -1 : 1];
+    const at = (lean * long) / 2;
+    const x = edge === 'side' ? at : wide - at;
+    return [{ x, y: -long / 2 }, unit({ x: turned, y: -lean })];
+  }
+  const middle = (fold ?? wide) / 2;
+  const [isTop, away] = [edge === 'top', fold === undefined ? 0 : fold - middle];
+  // Rises for each of the way to the right.
+  const rise = slopeOf(input.slants?.[edge]) * (isTop === (fold === undefined) ? -1 : 1);
+  const y = (isTop ? -long : 0) + rise * away;
+  return [{ x: middle, y }, unit({ x: isTop ? -rise : rise, y: isTop ? -1 : 1 })];
 }
 
 function unit({ x, y }: Point): Point {

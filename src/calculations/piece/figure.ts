@@ -2,6 +2,7 @@ import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
 import { lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
+import type { PieceInput } from '../../sewing/piece-input.ts';
 import { type Corner, outlineOf, rawMiddle } from '../../sewing/piece-outline.ts';
 import type { PieceFound } from './read.ts';
 
@@ -10,6 +11,8 @@ const AS_LONG = 0.8;
 
 /** A piece as it is drawn, opened, in mm from its finished corner. */
 export interface DrawnPiece {
+  /** The piece with the slants it is drawn with. */
+  input: PieceInput;
   /** Corners of the bottom, from the left, then of the top from the right. */
   finished: readonly Point[];
   cut: readonly Point[];
@@ -37,6 +40,7 @@ export function drawnPiece({ input: own, plan }: PieceFound): DrawnPiece {
   const inMm = (y: number) => toMm(exactLength(y));
   const [low, high] = rawMiddle(input, exactLength(long));
   return {
+    input,
     middle: { finished: [0, inMm(-long)], cut: [inMm(low), inMm(high)] },
     finished: finished.map(mm),
     cut: cut.map(mm),

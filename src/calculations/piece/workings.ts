@@ -5,12 +5,11 @@ import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import type { Sized } from '../../sewing/piece.ts';
-import type { Edge } from '../../sewing/piece-edges.ts';
-import { addingTo, beyondOf, liesAt, type Way } from '../../sewing/piece-input.ts';
-import { slantTakes, slopeOf } from '../../sewing/piece-slants.ts';
+import { addingTo, beyondOf, type Way } from '../../sewing/piece-input.ts';
 import { FITTING } from '../../sewing/sources/pieces.ts';
 import { isSquare, takesNothing } from './lacks.ts';
 import type { PieceFound } from './read.ts';
+import { farOf, slantsWorking, slantTerms } from './slant-workings.ts';
 
 const { formula } = words;
 
@@ -87,45 +86,6 @@ function takenBy(input: PieceFound['input'], way: Way): Length[] {
   return addingTo(input, way).flatMap((edge) =>
     input.edges[edge] === 0 ? [] : [input.edges[edge]],
   );
-}
-
-/** What lies at some edges, each by what it takes of the other way. */
-function slantTerms(input: PieceFound['input'], edges: readonly Edge[], bench: Bench): string[] {
-  return takenSlanted(input, edges).map(({ slant, own }) =>
-    exactly(exactLength(own * slantTakes(slant)), bench),
-  );
-}
-
-/** The allowances that lie at some edges, but those of nothing. */
-function takenSlanted(input: PieceFound['input'], edges: readonly Edge[]) {
-  const lies = liesAt(input);
-  return edges.flatMap((at) =>
-    lies[at].flatMap((edge) => {
-      const own = input.edges[edge];
-      return own === 0 ? [] : [{ at, own, slant: input.slants?.[at] }];
-    }),
-  );
-}
-
-/** What edges that slant each by itself take of the other way. */
-function slantsWorking({ input }: PieceFound, bench: Bench): Working[] {
-  const said = takenSlanted(input, ['top', 'bottom', 'side', ...farOf(input)]).flatMap(
-    ({ at, own, slant }) => {
-      if (!slant?.by) return [];
-      const angle = (Math.atan(Math.abs(slopeOf(slant))) * 180) / Math.PI;
-      const degrees = shownNumber(angle, 6, bench.decimalMark);
-      const of = at === 'top' || at === 'bottom' ? formula.ofLength : formula.ofWidth;
-      return [
-        of(exactly(own, bench), degrees, exactly(exactLength(own * slantTakes(slant)), bench)),
-      ];
-    },
-  );
-  const once = [...new Set(said)];
-  return once.length > 0 ? [{ formula: once.join(' '), source: words.derived }] : [];
-}
-
-function farOf({ fold }: PieceFound['input']): readonly Edge[] {
-  return fold ? [] : ['other'];
 }
 
 /** What slanted sides take along the bottom, and their raw corner. */
