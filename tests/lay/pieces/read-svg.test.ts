@@ -230,9 +230,10 @@ test('bombs and heaps end in a problem, soon', () => {
     [' '.repeat(20_000_001), 'too-large'],
   ] as const;
   for (const [text, kind] of heaps) {
-    const from = performance.now();
+    const from = process.cpuUsage();
     expect(problem(text)?.kind, text.slice(0, 90)).toBe(kind);
-    expect(performance.now() - from, text.slice(0, 90)).toBeLessThan(5000);
+    // Its own work, however busy the machine is; in microseconds.
+    expect(process.cpuUsage(from).user, text.slice(0, 90)).toBeLessThan(5e6);
   }
 });
 

@@ -5,6 +5,7 @@ import {
   type FileProblem,
   type FileShape,
   MOST_FILE_CORNERS,
+  MOST_LINES,
   MOST_SHAPES,
   Unreadable,
 } from './file-problem.ts';
@@ -50,6 +51,7 @@ export function drawnBy(read: (drawn: Drawn) => void): FileOutcome {
       if (closed.length > MOST_SHAPES) throw tooMany('shapes', MOST_SHAPES);
     } else {
       open.push({ name, layer, points: [...points] });
+      if (open.length > MOST_LINES) throw tooMany('lines', MOST_LINES);
     }
   };
   try {
@@ -63,7 +65,7 @@ export function drawnBy(read: (drawn: Drawn) => void): FileOutcome {
   }
 }
 
-const tooMany = (what: 'shapes' | 'corners', most: number) =>
+const tooMany = (what: 'shapes' | 'corners' | 'lines', most: number) =>
   new Unreadable({ kind: 'too-many', what, most });
 
 const near = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]) <= CLOSES;
@@ -111,14 +113,14 @@ function joined(open: readonly Line[], closed: Line[]): number {
   return stay;
 }
 
-/** The ends of lines by the square of the sheet they lie in, so that thousands are joined at once. */
+/** The ends of lines by layer and square of the sheet, so that thousands are joined at once. */
 function endsOf(lines: readonly Line[]) {
-  const square = ([x, y]: Point, dx = 0, dy = 0) =>
-    `${Math.round(x / CLOSES / 2) + dx} ${Math.round(y / CLOSES / 2) + dy}`;
+  const square = (layer: string, [x, y]: Point, dx = 0, dy = 0) =>
+    `${Math.round(x / CLOSES / 2) + dx} ${Math.round(y / CLOSES / 2) + dy} ${layer}`;
   const bySquare = new Map<string, Line[]>();
   for (const line of lines) {
     for (const end of [line.points[0]!, line.points.at(-1)!]) {
-      const key = square(end);
+      const key = square(line.layer, end);
       const there = bySquare.get(key);
       if (there) there.push(line);
       else bySquare.set(key, [line]);
@@ -127,15 +129,28 @@ function endsOf(lines: readonly Line[]) {
   const steps = [-1, 0, 1];
   return {
     near(layer: string, place: Point, left: ReadonlySet<Line>): Line | undefined {
-      const around = steps.flatMap((dx) =>
-        steps.flatMap((dy) => bySquare.get(square(place, dx, dy)) ?? []),
-      );
-      return around.find(
-        (line) =>
-          left.has(line) &&
-          line.layer === layer &&
-          (near(line.points[0]!, place) || near(line.points.at(-1)!, place)),
-      );
+      for (const dx of steps) {
+        for (const dy of steps) {
+          const there = bySquare.get(square(layer, place, dx, dy));
+          const found = there && endingAt(place, there, left);
+          if (found) return found;
+        }
+      }
+      return undefined;
     },
   };
+}
+
+/** One of the lines with an end at the place; those that are joined already leave the list. */
+function endingAt(place: Point, there: Line[], left: ReadonlySet<Line>): Line | undefined {
+  for (let i = there.length - 1; i >= 0; i--) {
+    const line = there[i]!;
+    if (!left.has(line)) {
+      there[i] = there.at(-1)!;
+      there.pop();
+    } else if (near(line.points[0]!, place) || near(line.points.at(-1)!, place)) {
+      return line;
+    }
+  }
+  return undefined;
 }

@@ -10,7 +10,7 @@ import type { PieceProblem } from '../piece-problem.ts';
  * - `too-deep`: parts within parts within parts, more than are followed.
  * - `no-units`: nothing in it says how long its units are; they are to be asked for.
  * - `other-units`: it says units that are no length, or that aren't known here.
- * - `too-many`: more shapes, or corners, than a lay can hold.
+ * - `too-many`: more shapes, or corners, than a lay can hold, or more loose lines than are joined.
  * - `nothing-closed`: not one closed outline; `open` lines there are that don't close.
  * - `no-number`: a number of the shape named is none, or is absurd.
  * - `unknown-curve`: the shape named is drawn by what can't be read here.
@@ -23,7 +23,7 @@ export type FileProblem =
   | { kind: 'too-deep'; most: number }
   | { kind: 'no-units' }
   | { kind: 'other-units'; said: string }
-  | { kind: 'too-many'; what: 'shapes' | 'corners'; most: number }
+  | { kind: 'too-many'; what: 'shapes' | 'corners' | 'lines'; most: number }
   | { kind: 'nothing-closed'; open: number }
   | { kind: 'no-number'; name: string }
   | { kind: 'unknown-curve'; name: string; curve: string }
@@ -49,6 +49,8 @@ export interface FileAsked {
 /** Read no more: a drawing of a garment's pieces is some hundred thousand characters. */
 export const MOST_CHARACTERS = 20_000_000;
 export const MOST_SHAPES = 300;
+/** Lines that don't close by themselves, to be joined. */
+export const MOST_LINES = 10_000;
 /** Corners of all shapes of a file together. */
 export const MOST_FILE_CORNERS = 60_000;
 
