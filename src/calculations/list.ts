@@ -102,6 +102,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./tucks/outputs.ts').then(({ tucksOutputs }) => tucksOutputs),
     draws: () => import('./tucks/drawing.ts').then(({ tucksDrawing }) => tucksDrawing),
   },
+  cord: {
+    page: () => import('./cord/cord.ts').then(({ cord }) => asked(cord)),
+    gives: () => import('./cord/outputs.ts').then(({ cordOutputs }) => cordOutputs),
+    draws: () => import('./cord/drawing.ts').then(({ cordDrawing }) => cordDrawing),
+  },
   circle: {
     page: () => import('./circle/circle.ts').then(({ circle }) => asked(circle)),
     gives: () => import('./circle/outputs.ts').then(({ circleOutputs }) => circleOutputs),

@@ -53,6 +53,7 @@ const YOUNGER: readonly string[] = [
   'circle',
   'bias',
   'tucks',
+  'cord',
 ];
 
 /** An address as this build opens it. */

@@ -78,6 +78,7 @@ const DRAWN = [
   'elastic',
   'circle',
   'tucks',
+  'cord',
   'facing',
   'piece',
   'match',

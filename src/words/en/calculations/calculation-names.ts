@@ -17,6 +17,7 @@ export const CALCULATION_NAMES = {
   tucks: 'Tucks',
   facing: 'Facing',
   elastic: 'Elastic and its casing',
+  cord: 'Drawstring and its casing',
   circle: 'Circles, flounces and gores',
   bias: 'Bias strips',
   seam: 'Seam',

@@ -52,6 +52,7 @@ export const calculationUses: Readonly<
       hem: 'turn up fold press bottom edge curved narrow rolled blind depth trouser skirt sleeve end',
       elastic:
         'elastic waist waistband casing channel tunnel stretch cuff wrist trouser skirt how long rubber',
+      cord: 'drawstring cord tie string ribbon channel tunnel casing waist hood child children safe ends how long',
       corner: 'mitre hem vent corner diagonal fold napkin',
     },
   },
