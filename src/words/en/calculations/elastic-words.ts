@@ -10,7 +10,7 @@ const says = (...quotes: readonly ElasticQuote[]) =>
 export const elasticWords = {
   title: CALCULATION_NAMES.elastic,
   labels: {
-    girth: 'Body, round, where it sits',
+    girth: 'Body where it sits',
     by: 'Its length by',
     sampleFlat: 'Sample, flat',
     sampleWorn: 'Stretched till it holds well',

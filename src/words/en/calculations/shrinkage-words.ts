@@ -4,7 +4,7 @@ import { CALCULATION_NAMES } from './calculation-names.ts';
 export const shrinkageWords = {
   title: CALCULATION_NAMES.shrinkage,
   labels: {
-    alongBefore: 'Marks apart, along the grain',
+    alongBefore: 'Marks apart, along',
     alongAfter: 'After washing, along',
     acrossBefore: 'Marks apart, across',
     acrossAfter: 'After washing, across',
