@@ -56,8 +56,8 @@ function crewOf({ startWorker, workers }: Phone, heard: Heard) {
     for (const worker of running) end(worker);
   };
   /** One that fails leaves the others looking. */
-  const lose = (worker: Worker, why: string) => {
-    if (end(worker) && running.size === 0) heard.failed(new Error(why));
+  const lose = (worker: Worker, why: Error) => {
+    if (end(worker) && running.size === 0) heard.failed(why);
   };
   const hear = (worker: Worker, told: FromLayWorker) => {
     if (!running.has(worker)) return;
@@ -73,8 +73,12 @@ function crewOf({ startWorker, workers }: Phone, heard: Heard) {
       worker.addEventListener('message', ({ data }: MessageEvent<FromLayWorker>) =>
         hear(worker, data),
       );
-      worker.addEventListener('error', (event) => lose(worker, event.message || 'no worker'));
-      worker.addEventListener('messageerror', () => lose(worker, 'an answer was unreadable'));
+      worker.addEventListener('error', (event) =>
+        lose(worker, new Error(event.message || 'no worker')),
+      );
+      worker.addEventListener('messageerror', () =>
+        lose(worker, new Error('an answer was unreadable')),
+      );
       worker.postMessage(job(place));
     }
   };

@@ -10,7 +10,7 @@ import { extentOf, type LayShown, type PieceShown, type Place } from './lay-show
 adopt(css);
 
 /** Where a piece lies, to be followed with a tape. */
-export function placeSaid(piece: PieceShown, { folded }: LayShown, bench: Bench): string[] {
+function placeSaid(piece: PieceShown, { folded }: LayShown, bench: Bench): string[] {
   const said = (at: number) => onTape(exactLength(mm(at)), bench);
   const { along, across } = extentOf(piece);
   const [from, to] = [said(across[0]), said(across[1])];

@@ -14,16 +14,16 @@ export interface Frame {
 
 /** Never closer than a hand: 20 mm. */
 const CLOSEST = 20;
-/** Cloth that is seen around the lay, as a share of it. */
-const MARGIN = 0.04;
+/** The page that is seen around the lay, in px: its edges are named there. */
+const EDGE = 20;
 
 /** All of the cloth up to where the lay ends, in a frame. */
 export function wholeView(width: number, length: number, frame: Frame): View {
-  const [wide, high] = [width * (1 + 2 * MARGIN), length + 2 * MARGIN * width];
-  const ratio = frame.height > 0 && frame.width > 0 ? frame.width / frame.height : 1;
-  const full = Math.max(wide, high * ratio);
-  const seen = { wide: full, high: full / ratio };
-  return { x: (width - seen.wide) / 2, y: (length - seen.high) / 2, ...seen };
+  const [across, down] = [frame.width || 1, frame.height || 1];
+  const room = (of: number) => Math.max(of / 2, of - 2 * EDGE);
+  const perPx = Math.max(width / room(across), length / room(down));
+  const [wide, high] = [perPx * across, perPx * down];
+  return { x: (width - wide) / 2, y: (length - high) / 2, wide, high };
 }
 
 /** Closer by so many times, with a place of the cloth staying where it is. */

@@ -81,7 +81,7 @@ export function LayScreen(props: LayProps) {
           </p>
         ))}
       </div>
-      {lay && (
+      {lay && over !== 'others' && (
         <Drawing
           lay={lay}
           bench={bench}

@@ -150,7 +150,7 @@ test('found, kept, followed place by place; the materials have it', async () => 
       .sort(),
   ).toEqual(['Front', 'Front', 'Sleeve', 'Sleeve']);
   await places();
-  expect(text()).toMatch(/1 .* 1 of 4From the cut end: 0 cm to .*From the selvedge: 0 cm to/);
+  expect(text()).toMatch(/1 .* 1 of 4Cut end: 0 cm to .*Selvedge: 0 cm to/);
   press('Next piece');
   expect(text()).toMatch(/2 of 4/);
   press('The one before');
@@ -290,7 +290,7 @@ test('cloth, fold, nap and distance are said there; folded, what is cut is throu
   ]);
   await look();
   await places();
-  expect(text()).toMatch(/From the fold.*Through both layers/);
+  expect(text()).toMatch(/Fold: 0 cm.*Through both layers/);
   expect(kept(state())?.of).toMatchObject({ folded: true, nap: true, gap: 80_000 });
 });
 

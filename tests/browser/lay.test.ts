@@ -1,0 +1,102 @@
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { layIn } from '../../src/garment/record/cloth-lay.ts';
+import type { Garment } from '../../src/garment/record/record.ts';
+import { mm } from '../../src/lengths/length.ts';
+import { garment, work } from '../garment/materials/garments.ts';
+import { axeFaults } from './axe.ts';
+import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
+import { store, stored } from './stored.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+const piece = (name: string, width: number, length: number, count: number) =>
+  work('piece', `width=${width}&length=${length}&top=1&bottom=1&side=1&count=${count}`, { name });
+
+/** An invented work coat of thirteen pieces, on cloth of 140. */
+function coat(): Garment {
+  const works = {
+    back: piece('Back', 56, 78, 1),
+    front: piece('Front', 32, 78, 2),
+    facing: piece('Facing', 10, 76, 2),
+    sleeve: piece('Sleeve', 40, 58, 2),
+    cuff: piece('Cuff', 26, 12, 2),
+    collar: piece('Collar', 44, 9, 2),
+    pocket: piece('Pocket', 18, 20, 2),
+  };
+  const { record } = garment(works, { cloth: { width: mm(1400), unit: mm(100) } });
+  return { ...record, id: 'coat', name: 'Work coat', invented: true };
+}
+
+const found = async (page: Page) =>
+  layIn((await stored(page, 'garment:coat')) as Garment, 'cloth').found;
+const shot = async (page: Page, name: string) => {
+  const folder = process.env.PICTURES;
+  if (folder) await page.screenshot({ path: join(folder, `lay-${name}.png`) });
+};
+
+test('two presses from the garment: found, better found, stopped, loaded anew it is there', async () => {
+  const { page, complaints, close } = await openApp(browser, inject('address'), {
+    at: '#/garments',
+    size: SMALL_PHONE,
+    serviceWorkers: 'block',
+  });
+  const press = (name: string | RegExp) =>
+    page.getByRole('button', { name, exact: typeof name === 'string' }).tap();
+  await page.locator('.garments').waitFor();
+  await store(page, 'garment:coat', coat());
+  await page.goto(`${inject('address')}#/garments/open?g=coat`);
+  await page.locator('.next-key').waitFor();
+  await press('Add');
+  await press('Lay the pieces on the cloth');
+  await page.getByText('No lay yet').waitFor();
+  await shot(page, 'none');
+  await press('Find a lay');
+  await page.locator('.lay-drawing [data-piece]').first().waitFor();
+  await page.getByText(/Found: .* → /).waitFor();
+  await shot(page, 'looking');
+  await press('Stop');
+  await page.getByRole('button', { name: 'Find a better one' }).waitFor();
+  await expect.poll(async () => (await found(page))?.laid.length).toBe(13);
+  const { length } = (await found(page))!;
+  // The area of all pieces over the width: no lay is shorter.
+  expect(length).toBeGreaterThan(
+    mm((58 * 80 + 2 * (34 * 80 + 12 * 78 + 42 * 60 + 28 * 14 + 46 * 11 + 20 * 22)) / 14),
+  );
+  await shot(page, 'stopped');
+
+  await page.reload();
+  await page.locator('.lay-drawing [data-piece]').first().waitFor();
+  expect(await page.locator('.lay-drawing [data-piece]').count()).toBe(13);
+  expect((await found(page))?.length).toBe(length);
+
+  await press('Place by place');
+  const next = page.getByRole('button', { name: 'Next piece' });
+  await next.waitFor();
+  const box = await next.boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(96);
+  expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(SMALL_PHONE.height);
+  await next.tap();
+  await page.getByText('2 of 13').waitFor();
+  await shot(page, 'places');
+  await press('Closer');
+  await shot(page, 'closer');
+  expect(await axeFaults(page)).toEqual([]);
+  await press('Back');
+  await press('Cloth, nap');
+  await page.getByText(/^Usable width/).waitFor();
+  await shot(page, 'cloth');
+  await press('Done');
+  await press('Other cloth');
+  await press('Look for them');
+  await page.getByText(/^This cloth:/).waitFor();
+  await shot(page, 'others');
+  expect(complaints).toEqual([]);
+  await close();
+}, 180_000);
