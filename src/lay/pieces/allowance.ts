@@ -7,6 +7,9 @@ import { together } from './together.ts';
 /** The widest an allowance may be, in mm: a deep hem several times over. */
 export const MOST_ALLOWANCE = 500;
 
+/** How far from straight a fold may be, in mm: what a file's digits leave. */
+const FOLD_MM = 0.001;
+
 /**
  * The cut outline of a piece: around the sewn one, each side's allowance beside it. Neighbours meet
  * in a mitred corner; where they differ so that a mitre would cut into the wider of them, that ends
@@ -39,7 +42,8 @@ export function withAllowances(
 /** Why a piece can't lie on the fold: it needs a straight way along its lowest edge. */
 function foldProblems(outline: Outline): PieceProblem[] {
   const { y0 } = boxOf(outline);
-  const lies = outline.some(([, y], i) => y === y0 && outline[(i + 1) % outline.length]![1] === y0);
+  const onIt = ([, y]: Point) => y - y0 <= FOLD_MM;
+  const lies = outline.some((at, i) => onIt(at) && onIt(outline[(i + 1) % outline.length]!));
   return lies ? [] : [{ kind: 'no-fold' }];
 }
 

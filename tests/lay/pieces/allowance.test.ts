@@ -283,6 +283,14 @@ test('an allowance that is none, or is not said, is named with its side', () => 
   expect(withAllowances(piece, [10])).toMatchObject({
     problems: [{ at: 1 }, { at: 2 }, { at: 3 }],
   });
+  // A file's last digits make no fold slanted.
+  const nearly = plain([
+    [0, 0.0004],
+    [300, 0],
+    [300, 90],
+    [0, 90],
+  ]);
+  expect(withAllowances(nearly, [0, 9, 9, 9], true)).toMatchObject({ ok: true });
   const slanted = plain([
     [0, 0],
     [100, 20],
