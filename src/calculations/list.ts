@@ -157,6 +157,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./bias/outputs.ts').then(({ biasOutputs }) => biasOutputs),
     draws: () => import('./bias/drawing.ts').then(({ biasDrawing }) => biasDrawing),
   },
+  binding: {
+    page: () => import('./binding/binding.ts').then(({ binding }) => asked(binding)),
+    gives: () => import('./binding/outputs.ts').then(({ bindingOutputs }) => bindingOutputs),
+    draws: () => import('./binding/drawing.ts').then(({ bindingDrawing }) => bindingDrawing),
+  },
 };
 
 /** What each calculation shows, by its address. */

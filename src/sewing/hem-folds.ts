@@ -35,7 +35,11 @@ const BOTH_ROUNDS = 1 + ROUND_OVER_ONE;
  * @param layers of the same cloth that lie inside, 0 or more
  */
 export function foldShare(thickness: Length, layers: number): ExactLength {
-  const gap = layers * thickness;
+  return roundOver(exactLength(layers * thickness), thickness);
+}
+
+/** The same round any gap, whatever lies in it: (π/2)(g + τ) − (g + 2τ). */
+export function roundOver(gap: ExactLength, thickness: ExactLength): ExactLength {
   return exactLength((Math.PI / 2) * (gap + thickness) - (gap + 2 * thickness));
 }
 

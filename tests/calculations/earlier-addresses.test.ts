@@ -54,6 +54,7 @@ const YOUNGER: readonly string[] = [
   'bias',
   'tucks',
   'cord',
+  'binding',
 ];
 
 /** An address as this build opens it. */

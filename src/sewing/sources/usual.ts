@@ -75,6 +75,8 @@ export const USUAL = {
   pleats: common(1, 150),
   flatPart: commonMm(5, 2000),
   clothWidth: commonMm(300, 3200),
+  boundWidth: commonMm(2, 80),
+  cord: commonMm(1, 25),
   biasWidth: commonMm(10, 150),
   biasLong: commonMm(200, 30_000),
   stripDeep: commonMm(20, 2000),

@@ -30,6 +30,7 @@ export const CALCULATION_NAMES = {
   edging: 'Edging strips',
   centre: 'Centre by counting',
   lacing: 'Lacing',
+  binding: 'Binding and piping',
   crossing: 'Crossing strips',
 };
 

@@ -67,6 +67,8 @@ export const calculationUses: Readonly<
     stage: 'Edge',
     of: {
       edging: 'holes punch leather suede strip pitch rows stagger border trim',
+      binding:
+        'bias binding tape bound edge seam piping cord band hong kong finish single double french neckline armhole quilt mitre corner curve how wide how long',
       centre: 'middle count holes half',
       lacing: 'lace cord ribbon thong how much length loop whip cross holes eyelets',
       crossing: 'overlap angle strips meet clash holes punch',

@@ -1,0 +1,27 @@
+import { type BindingWidth, bindingWidth } from '../../sewing/binding.ts';
+import { type BindingLength, bindingLength } from '../../sewing/binding-length.ts';
+import { answerUnless, type Outcome } from '../../sewing/problem.ts';
+import { type BindingAsked, edgeOf } from './fields.ts';
+
+/** How wide a strip is cut, and how long it is where some edge is given. */
+export interface Worked {
+  width: BindingWidth;
+  long: BindingLength | undefined;
+}
+
+/** Both, or everything that is wrong. */
+export function bindingOf(asked: BindingAsked): Outcome<Worked> {
+  const width = bindingWidth(asked);
+  const { straight, outLong, inLong } = asked;
+  const some = straight.length + outLong.length + inLong.length > 0;
+  const long = some ? bindingLength(edgeOf(asked)) : undefined;
+  const problems = [
+    ...(width.ok ? [] : width.problems),
+    ...(long && !long.ok ? long.problems : []),
+  ];
+  return answerUnless(problems, () =>
+    width.ok
+      ? { ok: true, value: { width: width.value, long: long?.ok ? long.value : undefined } }
+      : width,
+  );
+}

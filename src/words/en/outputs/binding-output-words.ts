@@ -1,0 +1,12 @@
+/** What a binding gives, and what the hand does for it. */
+export const bindingOutputWords = {
+  long: 'Strip, how long',
+  strip: 'Strip cut wide',
+  cut: 'Cut the strip',
+  stitch: 'Stitch line, from the edge',
+  sew: 'Sew the strip on, from a straight part',
+  finished: 'Finished width, in front',
+  fold: 'Fold it over the edge, press, and sew it down',
+  stretch: 'The fold stretches outward, %',
+  ease: 'The fold eases inward, %',
+};
