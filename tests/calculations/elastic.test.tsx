@@ -1,5 +1,6 @@
 import { cleanup } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
+import { elasticDrawing } from '../../src/calculations/elastic/drawing.ts';
 import { elastic } from '../../src/calculations/elastic/elastic.ts';
 import { elasticOutputs } from '../../src/calculations/elastic/outputs.ts';
 import { mm } from '../../src/lengths/length.ts';
@@ -75,6 +76,18 @@ test.each<[string, Record<string, string>, RegExp]>([
 ])('%s: the field and the mend are named', async (_, set, said) => {
   open(elastic, set);
   expect(await answer()).toMatch(said);
+});
+
+test('a header stands on the drawing only where there is one', () => {
+  const bench = benchOf();
+  const given = (header: string) =>
+    elasticDrawing
+      .draw({ ...elastic.start(bench), header }, bench)
+      ?.dimensions.flatMap(({ by, text }) =>
+        'given' in by && by.given === 'header' ? [text] : [],
+      );
+  expect(given('')).toEqual([]);
+  expect(given('1')).toEqual(['1 cm']);
 });
 
 describe('what it gives to a garment', () => {

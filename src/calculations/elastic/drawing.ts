@@ -21,7 +21,11 @@ export const elasticDrawing: Drawing = {
       name: words.figure,
       toScale: false,
       shapes: elasticFigure(found.value),
-      dimensions: [...section(found.value, bench), ...bars(found.value, bench)],
+      dimensions: [
+        ...section(found.value, bench),
+        ...((draft.header ?? '').trim() === '' ? [] : [headerOf(found.value, bench)]),
+        ...bars(found.value, bench),
+      ],
     };
   },
 };
@@ -35,13 +39,17 @@ function section(worked: Worked, bench: Bench): Dimension[] {
   const over = (casing.clear - width) / 2;
   return [
     down(0, -casing.allowance, 0, { found: 'allowance' }),
-    down(0, 0, header, { given: 'header' }),
     down(at.elastic, header + over, header + over + width, { given: 'width' }),
     down(at.elastic, casing.stitch - ease, casing.stitch, { given: 'ease' }),
     down(at.inner, casing.stitch, casing.depth, { given: 'edge' }),
     down(at.turned, casing.depth - turn, casing.depth, { given: 'turn' }),
     down(0, 0, casing.stitch, { found: 'stitch' }),
   ];
+}
+
+/** Above the elastic; where none is typed there is none. */
+function headerOf({ asked }: Worked, bench: Bench): Dimension {
+  return lengthDown(0, [0, asked.header], { given: 'header' }, bench);
 }
 
 function bars(worked: Worked, bench: Bench): Dimension[] {

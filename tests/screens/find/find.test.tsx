@@ -26,6 +26,12 @@ test('calculations stand at their stage; one press opens', () => {
 test('what is typed finds by name and by use', () => {
   look('how much ribbon');
   expect(shown()).toEqual(['Lacing']);
+  look('drawstring');
+  expect(shown()).toEqual(['Drawstring and its casing']);
+  look('pin tucks');
+  expect(shown()).toEqual(['Tucks']);
+  look('frill');
+  expect(shown()).toEqual(expect.arrayContaining(['Gathers and frills']));
   look('');
   expect(shown().length).toBeGreaterThan(10);
 });

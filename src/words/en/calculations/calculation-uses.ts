@@ -29,7 +29,7 @@ export const calculationUses: Readonly<
         'circular skirt half full quarter circle radius flounce ruffle frill godet gores gored flared panels hem waist',
       bias: 'bias strip tape true bias diagonal 45 degrees continuous square selvedge selvage join binding piping how much cloth',
       tucks:
-        'pin tucks nun growth tucks shirt front blouse rows spacing how much cloth width groups let out',
+        'pin tucks nun growth tucks shirt front blouse rows spacing cloth width groups let out',
       facing: 'lining of an edge strip neckline armhole curved hem shaped bias',
     },
   },
@@ -40,7 +40,7 @@ export const calculationUses: Readonly<
         'sewing cotton spool cone bobbin reel how much buy yards metres lockstitch overlock serger chainstitch cover stitch looper tex ticket',
       seam: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
       gathers:
-        'gather frill ruffle flounce gathered skirt sleeve fullness how much ribbon strip cloth joins shirring',
+        'gather frill ruffle flounce gathered skirt sleeve fullness strip cloth joins shirring',
       match:
         'ease easing notches sleeve head cap armhole cuff waistband neckline facing band collar set in gather fit together shoulder seam',
       parts: 'quarter marks divide evenly halves thirds pins notches gather ease even spacing',
@@ -51,8 +51,8 @@ export const calculationUses: Readonly<
     of: {
       hem: 'turn up fold press bottom edge curved narrow rolled blind depth trouser skirt sleeve end',
       elastic:
-        'elastic waist waistband casing channel tunnel stretch cuff wrist trouser skirt how long rubber',
-      cord: 'drawstring cord tie string ribbon channel tunnel casing waist hood child children safe ends how long',
+        'elastic waist waistband casing channel tunnel stretch cuff wrist trouser skirt rubber',
+      cord: 'drawstring cord tie string channel tunnel casing waist hood child children safe ends',
       corner: 'mitre hem vent corner diagonal fold napkin',
     },
   },
