@@ -116,6 +116,8 @@ describe('laws', () => {
         const found = solved(biasFrom(input, long));
         expect(found.long).toBeLessThanOrEqual(areaGives(input, long) + 8);
         expect(found.joins).toBe(found.strips - 1);
+        const bare = solved(biasFrom({ ...input, seam: ZERO }, long)).long;
+        expect(bare - found.long).toBeCloseTo(found.joins * joinTakes(input.seam), 0);
         const longer = solved(biasFrom(input, length(long + more)));
         expect(longer.long).toBeGreaterThanOrEqual(found.long - 8);
         const need = length(Math.max(1, Math.floor(found.long)));
