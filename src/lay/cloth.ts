@@ -90,7 +90,7 @@ export function taskOf(pieces: readonly CutPiece[], cloth: Cloth): ClothOutcome 
 }
 
 /** The width there is to lay on, once it is washed and as it is folded. */
-export const roomAcross = ({ width, folded, shrinkAcross }: Cloth): number =>
+const roomAcross = ({ width, folded, shrinkAcross }: Cloth): number =>
   (width * (1 - shrinkAcross)) / (folded ? 2 : 1);
 
 /**

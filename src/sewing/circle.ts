@@ -81,7 +81,7 @@ function shapeOf(input: CircleInput): Shape | Problem {
 }
 
 /** The most rings a flounce is joined of. */
-export const MOST_RINGS = 200;
+const MOST_RINGS = 200;
 
 function flounceOf(
   { edge, long, side }: CircleInput,

@@ -48,7 +48,7 @@ export function gathersAnswer(found: Gathered, draft: Draft, bench: Bench): Answ
 }
 
 /** How often, to two decimals. */
-export function timesOf(ratio: number, bench: Bench): string {
+function timesOf(ratio: number, bench: Bench): string {
   return shownNumber(ratio, 2, bench.decimalMark);
 }
 

@@ -17,7 +17,7 @@ export const sides = choice(words.sides, { when: not(onFold) });
 /** Whether its two sides are each asked for. */
 export const differ = all(not(onFold), sides.is('different'));
 
-export const slants = choice(words.slants);
+const slants = choice(words.slants);
 /** Whether edges slant each by two measures of its own. */
 export const slanted = slants.is('own');
 

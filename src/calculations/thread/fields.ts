@@ -30,7 +30,7 @@ const by = choice<RatioBy>(
 );
 
 /** Sewn from one thread alone. */
-export const isOneThread = stitch.is('single', 'blind', 'hand');
+const isOneThread = stitch.is('single', 'blind', 'hand');
 /** A bobbin is wound for it. */
 export const isWound = stitch.is('lock', 'zigzag');
 /** It is known how much the needle's thread is, and how much the other's. */

@@ -5,7 +5,7 @@ import { outOfRange, type PieceOutcome, type PieceProblem, pieceUnless } from '.
 import { together } from './together.ts';
 
 /** The widest an allowance may be, in mm: a deep hem several times over. */
-export const MOST_ALLOWANCE = 500;
+const MOST_ALLOWANCE = 500;
 
 /** How far from straight a fold may be, in mm: what a file's digits leave. */
 const FOLD_MM = 0.001;

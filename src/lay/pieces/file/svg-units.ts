@@ -2,7 +2,7 @@ import { Unreadable } from './file-problem.ts';
 
 const INCH = 25.4;
 /** CSS: a px is 1/96 in, whatever the screen (W3C, CSS Values and Units, absolute lengths). */
-export const PX_MM = INCH / 96;
+const PX_MM = INCH / 96;
 
 /** Absolute units of length of CSS, in mm. */
 const MM_PER: Readonly<Record<string, number>> = {
@@ -24,7 +24,7 @@ export interface SaidLength {
 }
 
 /** A length as it is written; undefined where it is none. */
-export function saidLength(text: string | undefined): SaidLength | undefined {
+function saidLength(text: string | undefined): SaidLength | undefined {
   const found = text === undefined || text.length > 100 ? null : LENGTH.exec(text);
   if (!found) return undefined;
   return { value: Number(found[1]), unit: found[2]!.toLowerCase() };

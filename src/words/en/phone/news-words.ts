@@ -11,7 +11,7 @@ export const newsWords = {
         'At home: steps passed over, made before the app knew, made together; works moved in their order; a note and a photo at a step.',
         'Every calculation is found by its name or by what it is for.',
         'The pieces of a garment are laid on its cloth: a lay is looked for, kept as it is found, and followed piece by piece with a tape; the length to buy comes from it.',
-        'New: thread, shrinkage, bias strips, gathers and frills, elastic and its casing, tucks, circular skirts, flounces and gores. Pleats may begin with half a space, leave a part flat, and be fitted at other levels.',
+        'New: thread, shrinkage, bias strips, gathers and frills, elastic and its casing, drawstrings, tucks, circular skirts, flounces and gores, binding and piping. Pleats may begin with half a space, leave a part flat, and be fitted at other levels.',
         'What must be no less, or no more, stands on the key rounded to that side, as on its page. Holes of a strip and marks of an edge follow those of another; steps move past those of other works.',
         'A garment’s sheet has what to have at hand on it, and is shorter.',
       ],

@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest';
+import { inches } from '../../src/lengths/length.ts';
+import { HANGS } from '../../src/sewing/sources/circles.ts';
+import { BIAS_RUFFLE, FRILL, OWN_SAMPLE, RUFFLE } from '../../src/sewing/sources/gathers.ts';
+import { WASTE, WORKING } from '../../src/sewing/sources/thread.ts';
+import { GROUPS_APART, TUCKS_WORKED } from '../../src/sewing/sources/tucks.ts';
+
+/** Figures that a page quotes beside its own, as they are printed; the reference stands at each. */
+test.each([
+  ['fullness of a frill, 13.3', FRILL.value, 3],
+  ['old inches in a new one, 13.10', OWN_SAMPLE.value, 2.5],
+  ['a ruffle cut straight, 13.1', RUFFLE.value, [1 + 1 / 3, 1 + 1 / 2]],
+  ['a ruffle cut on the bias, 13.2', BIAS_RUFFLE.value, [1 + 1 / 4, 1 + 1 / 3]],
+  ['hours that a skirt hangs, 2.17', HANGS.value, [24, 48]],
+  ['thread lost, in per cent', WASTE.value, [10, 20]],
+  ['a thread worked with by hand', WORKING.value, [inches(18), inches(24)]],
+  ['tucks more than gaps, 12.3', TUCKS_WORKED.value, 1],
+  ['groups of tucks apart, in groups, 12.7', GROUPS_APART.value, 1],
+])('%s', (_, quoted, printed) => {
+  expect(quoted).toEqual(printed);
+});
