@@ -27,6 +27,7 @@ const fastCheck = {
  */
 const APART = [
   'tests/app/tape/*.test.{ts,tsx}',
+  'tests/app/garment/field-tape.test.tsx',
   'tests/app/offline/watch.test.ts',
   'tests/camera/open-file.test.ts',
   'tests/screens/tape{,-ask,-lines,-live}.test.tsx',

@@ -1,4 +1,4 @@
-import { cleanup, screen } from '@testing-library/preact';
+import { cleanup, screen, waitFor } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
 import { gathers } from '../../src/calculations/gathers/gathers.ts';
 import { gathersOutputs } from '../../src/calculations/gathers/outputs.ts';
@@ -42,7 +42,9 @@ test('one strip fewer is offered with what it comes out at, and taken by a press
   await answer();
   (await screen.findByRole('button', { name: /^Or 5 strips/ })).click();
   expect(await answer()).toContain('2.97 times as full, 5 strips joined.');
-  expect(screen.getByLabelText(/^Times as full/)).toHaveProperty('value', '2.97');
+  await waitFor(() =>
+    expect(screen.getByLabelText(/^Times as full/)).toHaveProperty('value', '2.97'),
+  );
 });
 
 test('by the part it comes in to, by an own sample, and by the strip that is there', () => {
