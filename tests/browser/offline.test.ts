@@ -36,7 +36,12 @@ afterEach(async () => {
   await rm(folder, { recursive: true });
 });
 
-test('once kept, every screen opens with the server gone', async () => {
+// Each screen more takes its time.
+const EVERY_SCREEN_MS = 60_000 + 3_000 * SCREENS.length;
+
+test('once kept, every screen opens with the server gone', {
+  timeout: EVERY_SCREEN_MS,
+}, async () => {
   const app = await openApp(browser, served.address);
   await app.page.getByText(phoneWords.ready).waitFor();
   await app.page.getByText(phoneWords.readyNow).waitFor();
