@@ -89,7 +89,7 @@ const TOGETHER = {
     'src/sewing/followed-row.ts',
     'src/sewing/respacing.ts',
     'src/sewing/two-pitches.ts',
-    'src/sewing/piece-slants.ts',
+    'src/sewing/piece-outline.ts',
     'src/sewing/strip-fit.ts',
     'src/sewing/strip-joined.ts',
     'src/sewing/strip-material.ts',
