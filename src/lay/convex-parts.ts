@@ -20,7 +20,7 @@ function triangles(outline: Outline): Corners[] {
   const found: Corners[] = [];
   while (rest.length > 3) {
     const cut = roundest(outline, rest);
-    // Of a rest without an area no corner can be cut off: any of them is given up.
+    // Of a rest without an area no corner can be cut off, so one of them is given up.
     if (cut >= 0) found.push([round(rest, cut - 1), rest[cut]!, round(rest, cut + 1)]);
     rest.splice(Math.max(cut, 0), 1);
   }

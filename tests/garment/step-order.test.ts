@@ -85,7 +85,7 @@ test.each([
   expect(homes(begin({ ...two, works }, KNOWN))).toEqual(homes(begin(two, KNOWN)));
 });
 
-test('law: any moves leave every step once, each work’s own in their order, and a press moves just one group', () => {
+test('law: moves leave every step once, each work’s own in their order, and a press moves just one group', () => {
   fc.assert(
     fc.property(fc.nat(1_000_000), fc.nat(1_000_000), (seed, dice) => {
       const d = diceOf(dice);
