@@ -12,7 +12,7 @@ type Props = HandProps & {
 };
 
 /** How what is made otherwise than asked goes on; or where one of it really is, being typed. */
-export function DecisionPlace({ state, bench, hand, home, to, onDone }: Props) {
+export function DecisionPlace({ state, bench, hand, home, said, to, onDone }: Props) {
   const { answer } = state;
   const [measures, setMeasures] = useState<string>();
   const made = answer.sound.facts.get(home)?.find(({ id }) => id === measures);
@@ -34,6 +34,7 @@ export function DecisionPlace({ state, bench, hand, home, to, onDone }: Props) {
   return (
     <Decision
       {...{ state, bench, home, onDone }}
+      unkept={hand.trouble || hand.failed ? said : undefined}
       onAct={hand.act}
       onOpen={(work) => to({ w: work })}
       onMeasure={setMeasures}

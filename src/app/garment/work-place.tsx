@@ -20,7 +20,7 @@ type Props = HandProps & {
 
 /** A work of the garment in hand, open; or one of its fields being read off a tape. */
 export function WorkPlace(props: Props) {
-  const { state, work, bench, hand, store, id, to, onDone } = props;
+  const { state, work, bench, hand, store, id, said, to, onDone } = props;
   const parts = useWorkParts(state, work);
   const since = useRef(state.log.at(-1)?.id ?? 0).current;
   const [read, setRead] = useState<FieldPlace>();
@@ -43,6 +43,7 @@ export function WorkPlace(props: Props) {
       {...{ state, work, bench, since }}
       {...parts}
       refused={hand.refused}
+      unkept={hand.trouble || hand.failed ? said : undefined}
       onAct={hand.act}
       onDecide={decide}
       onFollow={next && follow}

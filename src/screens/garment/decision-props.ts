@@ -7,6 +7,8 @@ export interface DecisionProps {
   /** Of the row, or the number, that is made otherwise than asked. */
   home: string;
   bench: Bench;
+  /** Why what was decided is not on the disk yet, in words. */
+  unkept?: string | undefined;
   onAct: (action: Action) => void;
   /** Opens a work. */
   onOpen: (work: string) => void;

@@ -59,6 +59,11 @@ export function Decision(props: DecisionProps) {
           <h1>{numberName(telling, home)}</h1>
           {step && <span class="how-many">{words.made(step.made, step.of)}</span>}
         </header>
+        {props.unkept !== undefined && (
+          <p class="warning" role="alert">
+            <Rich text={props.unkept} />
+          </p>
+        )}
         {row && typeof row.value === 'object' && (
           <RowDots row={{ run: row.value, made: row.made ?? [] }} />
         )}

@@ -22,19 +22,23 @@ export const LACKS_ID = 'work-lacks';
 interface Props {
   hand: WorkInHand;
   refused: Refused | undefined;
+  unkept: string | undefined;
   lacks: Lacks | undefined;
   /** Says how what is made otherwise goes on. */
   onDecide: ((home: string) => void) | undefined;
 }
 
 /** What is read of an open work: what it gives next, what becomes of others, its drawing. */
-export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
+export function WorkReading({ hand, refused, unkept, lacks, onDecide }: Props) {
   const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
   const { made, of, before } = madeOf(state, id, side);
   const telling = { answer: state.answer, bench, here: id };
   const scroller = useScrolledUp(hand.typing.field?.field.key);
   const conflicts = open ? conflictsOf(telling, open) : [];
   const rows = gives.filter(({ output }) => output.kind === 'run');
+  const alerts = [unkept, refused && refusedSaid(telling, refused)].filter(
+    (one) => one !== undefined,
+  );
   const asPlanned = planned?.ok ? planned.answer : undefined;
   return (
     <main class="reading">
@@ -44,11 +48,11 @@ export function WorkReading({ hand, refused, lacks, onDecide }: Props) {
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <section class="scroll" ref={scroller} tabIndex={0} aria-label={words.answer}>
-        {refused && (
-          <p class="refused warning" role="alert">
-            <Rich text={refusedSaid(telling, refused)} />
+        {alerts.map((one) => (
+          <p class="refused warning" role="alert" key={one}>
+            <Rich text={one} />
           </p>
-        )}
+        ))}
         <WorkAnswer
           headline={headline}
           bench={bench}

@@ -23,16 +23,18 @@ export interface WorkViewProps extends WorkWays {
   since?: number | undefined;
   /** Why the last thing wasn't done. */
   refused: Refused | undefined;
+  /** Why what was typed is not on the disk yet, in words. */
+  unkept?: string | undefined;
 }
 
 /** A work of a garment, opened in place: its drawing, on which its fields are, and what it gives. */
 export function WorkView(props: WorkViewProps) {
-  const { state, work, bench, refused } = props;
+  const { state, work, bench, refused, unkept } = props;
   const hand = useWork(props);
   const lacks = lacksOf({ answer: state.answer, bench, here: work }, work, hand.gives);
   return (
     <div class="bench garment-work" data-hand={bench.hand}>
-      <WorkReading {...{ hand, refused, lacks }} onDecide={props.onDecide} />
+      <WorkReading {...{ hand, refused, unkept, lacks }} onDecide={props.onDecide} />
       <WorkHand {...props} hand={hand} lacks={lacks} />
     </div>
   );

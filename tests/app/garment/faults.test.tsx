@@ -102,6 +102,29 @@ test('that it could not be remembered which garment is open is no reason to say 
   expect((await loadGarments(store)).garments).toMatchObject([{ name: 'Hat' }]);
 });
 
+test('what the storage was slow to keep, and has kept since, is not said to be missing any more', async () => {
+  await addGarment(store, coat());
+  let slow = false;
+  start('#/garments/open?g=coat&w=hooks', {
+    ...store,
+    transact: (mode, work) => {
+      if (mode === 'readonly' || !slow) return store.transact(mode, work);
+      slow = false;
+      return Promise.reject(new StoreError('slow'));
+    },
+  });
+  const opening = await screen.findByLabelText<HTMLInputElement>(/^Opening/);
+  slow = true;
+  fireEvent.input(opening, { target: { value: '20' } });
+  expect(await screen.findByText(SAID.slow)).toBeTruthy();
+  // What is done next tries it again, too.
+  fireEvent.input(opening, { target: { value: '21' } });
+  await waitFor(() => expect(screen.queryByText(SAID.slow)).toBeNull());
+  location.hash = '#/garments/open?g=coat';
+  await screen.findByRole('button', { name: /^Made|^Check/ });
+  expect(screen.queryByText(SAID.slow)).toBeNull();
+});
+
 const NEWER = /kept by a newer version of this app/;
 
 test('a garment of a newer version: opening it says so, and it stays as it was', async () => {
