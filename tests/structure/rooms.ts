@@ -98,6 +98,22 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
     '.': room('', 'the search lays outlines, whoever made them'),
     pieces: room('.', 'a piece is an outline before it is laid, whichever way it came in'),
   },
+  'src/screens/garment': {
+    said: room('', 'a name and a number are said alike, wherever on a garment they stand'),
+    parts: room('said', 'a part that several screens have knows none of them'),
+    share: room('', 'what is handed on, or comes in, is a garment, whatever is shown of it'),
+    add: room('', 'a work is chosen before there is any of it to be shown'),
+    home: room('said parts', 'the home leads to every other screen, and has nothing of theirs'),
+    order: room('said', 'the order of works is a list of their steps, not of what is in them'),
+    work: room('said parts', 'a work is opened by itself, from wherever it was opened'),
+    measures: room('said parts work', 'a measure is typed as a field of a work is'),
+    decision: room('said parts home work', 'a decision looks as the home and a work do'),
+    materials: room(
+      'said parts work measures',
+      'what is to be at hand is a list looking as that of the measures',
+    ),
+    sheet: room('said work materials', 'paper has the drawing of a work and the list of materials'),
+  },
   'src/words/en': {
     published: room('', 'what is quoted stands by itself, whoever is told'),
     common: room('published', 'cloth, marks and places have one name, on every page'),

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sheetText } from '../../src/screens/garment/sheet-as-text.ts';
+import { sheetText } from '../../src/screens/garment/sheet/sheet-as-text.ts';
 import { garment, work } from '../garment/materials/garments.ts';
 import { pageFaults } from './sheet-faults.ts';
 import { saidOf, sheetOn } from './sheets.ts';

@@ -6,7 +6,7 @@ import type { SheetJob, SheetSetting } from '../../src/drawing/sheet-job.ts';
 import { sheetPages } from '../../src/drawing/sheet-pages.ts';
 import { begin } from '../../src/garment/actions/state.ts';
 import type { Garment } from '../../src/garment/record/record.ts';
-import { sheetSaid, sheetWords } from '../../src/screens/garment/sheet-said.ts';
+import { sheetSaid, sheetWords } from '../../src/screens/garment/sheet/sheet-said.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { KNOWN } from '../garment/trial/known.ts';
 

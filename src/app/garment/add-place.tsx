@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { OUTPUTS } from '../../calculations/list.ts';
-import { AddScreen } from '../../screens/garment/add.tsx';
+import { AddScreen } from '../../screens/garment/add/add.tsx';
 import { notKept, part } from './deeds.ts';
 import type { HandProps } from './hand-props.ts';
 import { newWork } from './new-work.ts';

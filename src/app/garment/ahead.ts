@@ -2,13 +2,13 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Bench } from '../../calculation/bench.ts';
 import { loadAhead } from '../../controls/use-loaded.ts';
 import type { Listed } from '../../garment/record/listed.ts';
-import type { LastHome } from '../../screens/garment/last-home.tsx';
+import type { LastHome } from '../../screens/garment/home/last-home.tsx';
 import type { Store } from '../../storage/store.ts';
 import { LAST_HOME_KEY } from './open-keys.ts';
 
 export const loadOpen = () => import('./open-place.tsx').then((loaded) => loaded.OpenPlace);
 export const loadLastHome = () =>
-  import('../../screens/garment/last-home.tsx').then((loaded) => loaded.LastHomeView);
+  import('../../screens/garment/home/last-home.tsx').then((loaded) => loaded.LastHomeView);
 
 const loadHolder = () => import('./holder.ts');
 const loadIdle = () => import('../../controls/when-idle.ts');

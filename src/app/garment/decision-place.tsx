@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { readLength } from '../../lengths/read-length.ts';
-import { Decision } from '../../screens/garment/decision.tsx';
-import { MeasureFact } from '../../screens/garment/measure-fact.tsx';
+import { Decision } from '../../screens/garment/decision/decision.tsx';
+import { MeasureFact } from '../../screens/garment/decision/measure-fact.tsx';
 import type { HandProps } from './hand-props.ts';
 
 type Props = HandProps & {

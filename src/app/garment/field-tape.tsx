@@ -3,7 +3,7 @@ import type { Action } from '../../garment/actions/act.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { partsOf } from '../../garment/actions/typed-parts.ts';
 import type { FieldPlace } from '../../garment/actions/typing.ts';
-import { fieldName } from '../../screens/garment/names.ts';
+import { fieldName } from '../../screens/garment/said/names.ts';
 import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
 import { TAPE_SERVICES } from '../tape/tape-services.ts';
 

@@ -1,6 +1,6 @@
 import type { Bench } from '../../calculation/bench.ts';
 import { backupDue, readStand } from '../../garment/backup/backup-due.ts';
-import type { LastHome } from '../../screens/garment/last-home.tsx';
+import type { LastHome } from '../../screens/garment/home/last-home.tsx';
 import type { GarmentDeeds } from '../../screens/garments/deeds.ts';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import { GarmentsScreen } from '../../screens/garments/garments.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Bench } from '../../calculation/bench.ts';
-import type { LastHome } from '../../screens/garment/last-home.tsx';
+import type { LastHome } from '../../screens/garment/home/last-home.tsx';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { Store } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';

@@ -2,12 +2,12 @@ import { useLoaded } from '../../controls/use-loaded.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { type Next, nextOf } from '../../garment/next/next.ts';
 import { homeOf, readHome } from '../../garment/record/home.ts';
-import { GarmentHome } from '../../screens/garment/home.tsx';
-import type { HomeWay } from '../../screens/garment/home-way.ts';
+import { GarmentHome } from '../../screens/garment/home/home.tsx';
+import type { HomeWay } from '../../screens/garment/home/home-way.ts';
 
-import { missingWay } from '../../screens/garment/missing-way.ts';
-import { refusedSaid } from '../../screens/garment/refused-words.ts';
-import { troubleWords } from '../../screens/garment/told-words.ts';
+import { missingWay } from '../../screens/garment/home/missing-way.ts';
+import { refusedSaid } from '../../screens/garment/said/refused-words.ts';
+import { troubleWords } from '../../screens/garment/said/told-words.ts';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import { speak } from '../start/voice.ts';
 import type { HandProps } from './hand-props.ts';

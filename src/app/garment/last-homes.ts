@@ -1,6 +1,6 @@
 import type { Bench } from '../../calculation/bench.ts';
 import type { Listed } from '../../garment/record/listed.ts';
-import { isLastHome, type LastHome } from '../../screens/garment/last-home.tsx';
+import { isLastHome, type LastHome } from '../../screens/garment/home/last-home.tsx';
 
 /** Of so many garments it is kept what their home last said: a start reads them all. */
 const MOST = 20;

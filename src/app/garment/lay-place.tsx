@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { layNow } from '../../garment/materials/lay-now.ts';
 import { type MaterialNow, materialsOf } from '../../garment/materials/materials.ts';
 import { layIn } from '../../garment/record/cloth-lay.ts';
-import { materialName } from '../../screens/garment/materials-said.ts';
+import { materialName } from '../../screens/garment/materials/materials-said.ts';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import { LayScreen } from '../../screens/lay/lay.tsx';
 import type { DrawingProps } from '../../screens/lay/lay-drawing.tsx';
@@ -17,7 +17,8 @@ const loadDrawing = () =>
   import('../../screens/lay/lay-drawing.tsx').then((part) => part.LayDrawing);
 const loadPlaces = () => import('../../screens/lay/lay-places.tsx').then((part) => part.LayPlaces);
 const loadOther = () => import('../../screens/lay/other-cloth.tsx').then((part) => part.OtherCloth);
-const loadCloth = () => import('../../screens/garment/lay-cloth.tsx').then((part) => part.LayCloth);
+const loadCloth = () =>
+  import('../../screens/garment/materials/lay-cloth.tsx').then((part) => part.LayCloth);
 
 const PARTS = {
   Drawing: (give: DrawingProps) => <Fetched load={loadDrawing} give={give} />,

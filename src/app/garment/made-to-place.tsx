@@ -1,5 +1,5 @@
 import type { Refused } from '../../garment/actions/state.ts';
-import { MadeToIt } from '../../screens/garment/made-to-it.tsx';
+import { MadeToIt } from '../../screens/garment/decision/made-to-it.tsx';
 import type { HandProps } from './hand-props.ts';
 
 type Props = HandProps & { asks: Extract<Refused, { why: 'made to it' }> };

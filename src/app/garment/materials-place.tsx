@@ -1,5 +1,5 @@
-import type { MaterialProps } from '../../screens/garment/material-one.tsx';
-import { MaterialsScreen } from '../../screens/garment/materials.tsx';
+import type { MaterialProps } from '../../screens/garment/materials/material-one.tsx';
+import { MaterialsScreen } from '../../screens/garment/materials/materials.tsx';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { HandProps } from './hand-props.ts';
 
@@ -9,7 +9,7 @@ type Props = HandProps & {
 };
 
 const loadOne = () =>
-  import('../../screens/garment/material-one.tsx').then((part) => part.MaterialOne);
+  import('../../screens/garment/materials/material-one.tsx').then((part) => part.MaterialOne);
 
 function One(give: MaterialProps) {
   return <Fetched load={loadOne} onLeave={give.onBack} give={give} />;

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { Measures } from '../../screens/garment/measures.tsx';
+import { Measures } from '../../screens/garment/measures/measures.tsx';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { HandProps } from './hand-props.ts';
 

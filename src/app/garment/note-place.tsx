@@ -4,7 +4,7 @@ import { openPhoto } from '../../camera/photo.ts';
 import { smallJpeg } from '../../camera/small-jpeg.ts';
 import { MOST_PHOTO } from '../../garment/record/photos.ts';
 import type { Note } from '../../garment/record/record.ts';
-import { NoteScreen } from '../../screens/garment/note.tsx';
+import { NoteScreen } from '../../screens/garment/order/note.tsx';
 import { keepPhoto, sweepPhotos } from '../../storage/garment-photos.ts';
 import { notKept } from './deeds.ts';
 import type { HandProps } from './hand-props.ts';

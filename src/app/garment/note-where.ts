@@ -1,7 +1,7 @@
 import { readHome } from '../../garment/record/home.ts';
 import type { Answer } from '../../garment/work-out/work-out.ts';
-import { workName } from '../../screens/garment/names.ts';
-import { stepWords } from '../../screens/garment/say.ts';
+import { workName } from '../../screens/garment/said/names.ts';
+import { stepWords } from '../../screens/garment/said/say.ts';
 
 /** What a note is at, in words: a step, or a whole work. */
 export function noteWhere(answer: Answer, home: string): string {

@@ -1,4 +1,4 @@
-import { Noted } from '../../screens/garment/noted.tsx';
+import { Noted } from '../../screens/garment/order/noted.tsx';
 import type { HandProps } from './hand-props.ts';
 import { noteWhere } from './note-where.ts';
 import { usePhoto } from './use-photo.ts';

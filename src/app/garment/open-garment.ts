@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Bench } from '../../calculation/bench.ts';
-import type { LastHome } from '../../screens/garment/last-home.tsx';
+import type { LastHome } from '../../screens/garment/home/last-home.tsx';
 import { openStore, type Store } from '../../storage/store.ts';
 import { lastHomeIn } from './last-homes.ts';
 import { LAST_HOME_KEY, OPEN_KEY } from './open-keys.ts';

@@ -1,4 +1,4 @@
-import { Order } from '../../screens/garment/order.tsx';
+import { Order } from '../../screens/garment/order/order.tsx';
 import type { HandProps } from './hand-props.ts';
 import { keepInHand } from './in-hand.ts';
 

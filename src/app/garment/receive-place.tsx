@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Bench } from '../../calculation/bench.ts';
 import { asOwn, type Handed, isHanded, readHanded } from '../../garment/share/read-shared.ts';
-import { Receive, type Received } from '../../screens/garment/receive.tsx';
+import { Receive, type Received } from '../../screens/garment/share/receive.tsx';
 import { addGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';

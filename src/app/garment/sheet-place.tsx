@@ -5,7 +5,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Drawing } from '../../calculation/drawing.ts';
 import { DRAWINGS } from '../../calculations/list.ts';
 import type { State } from '../../garment/actions/state.ts';
-import { GarmentSheet } from '../../screens/garment/sheet.tsx';
+import { GarmentSheet } from '../../screens/garment/sheet/sheet.tsx';
 import type { Store } from '../../storage/store.ts';
 import { PAPER_SERVICES } from '../paper/paper-services.ts';
 import { useHand } from './hand.ts';

@@ -5,7 +5,7 @@ import type { LaidOf } from '../../garment/record/cloth-lay.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { exactLength, inches, type Length, mm } from '../../lengths/length.ts';
 import type { BenchUnit } from '../../lengths/unit.ts';
-import { amountText } from '../../screens/garment/materials-text.ts';
+import { amountText } from '../../screens/garment/materials/materials-text.ts';
 import { lookForLay } from './lay-maker.ts';
 import { taskFor } from './lay-task.ts';
 

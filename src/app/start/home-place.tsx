@@ -1,6 +1,6 @@
 import type { Bench } from '../../calculation/bench.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
-import { LastHomeView } from '../../screens/garment/last-home.tsx';
+import { LastHomeView } from '../../screens/garment/home/last-home.tsx';
 import { Home } from '../../screens/home.tsx';
 import type { Store, StoreFault } from '../../storage/store.ts';
 import { handOver } from '../garment/hand-over.ts';

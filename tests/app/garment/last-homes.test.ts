@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { benchSaid, isOf, lastHomeIn, withLastHome } from '../../../src/app/garment/last-homes.ts';
-import type { LastHome } from '../../../src/screens/garment/last-home.tsx';
+import type { LastHome } from '../../../src/screens/garment/home/last-home.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 
 const BENCH = benchOf();

@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test, vi } from 'vitest';
-import { AddScreen } from '../../../src/screens/garment/add.tsx';
+import { AddScreen } from '../../../src/screens/garment/add/add.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 
 afterEach(cleanup);

@@ -6,7 +6,7 @@ import { begin, type State } from '../../../src/garment/actions/state.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
 import type { Quantity } from '../../../src/garment/record/record.ts';
 import { mm } from '../../../src/lengths/length.ts';
-import { Measures } from '../../../src/screens/garment/measures.tsx';
+import { Measures } from '../../../src/screens/garment/measures/measures.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 import { garmentOf, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';

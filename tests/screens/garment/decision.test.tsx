@@ -4,7 +4,7 @@ import { type Action, act } from '../../../src/garment/actions/act.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
 import type { Known } from '../../../src/garment/work-out/seen-work.ts';
-import { Decision } from '../../../src/screens/garment/decision.tsx';
+import { Decision } from '../../../src/screens/garment/decision/decision.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 import { garmentOf, output, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';

@@ -1,6 +1,6 @@
 import { render, screen } from '@testing-library/preact';
 import { expect, test } from 'vitest';
-import { isLastHome, LastHomeView } from '../../../src/screens/garment/last-home.tsx';
+import { isLastHome, LastHomeView } from '../../../src/screens/garment/home/last-home.tsx';
 
 const LAST = {
   garment: 'g',

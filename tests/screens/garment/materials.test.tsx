@@ -4,9 +4,9 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { type Action, act } from '../../../src/garment/actions/act.ts';
 import type { State } from '../../../src/garment/actions/state.ts';
 import { materialsOf } from '../../../src/garment/materials/materials.ts';
-import { materialLines } from '../../../src/screens/garment/material-lines.ts';
-import { MaterialOne } from '../../../src/screens/garment/material-one.tsx';
-import { MaterialsScreen } from '../../../src/screens/garment/materials.tsx';
+import { materialLines } from '../../../src/screens/garment/materials/material-lines.ts';
+import { MaterialOne } from '../../../src/screens/garment/materials/material-one.tsx';
+import { MaterialsScreen } from '../../../src/screens/garment/materials/materials.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 import { garment, work } from '../../garment/materials/garments.ts';
 

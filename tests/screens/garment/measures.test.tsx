@@ -7,7 +7,7 @@ import { homeOf } from '../../../src/garment/record/home.ts';
 import type { Garment, Quantity } from '../../../src/garment/record/record.ts';
 import { plusMinus } from '../../../src/garment/work-out/doubt.ts';
 import { mm } from '../../../src/lengths/length.ts';
-import { Measures } from '../../../src/screens/garment/measures.tsx';
+import { Measures } from '../../../src/screens/garment/measures/measures.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 import { quantity } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';

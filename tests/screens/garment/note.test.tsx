@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { NoteScreen } from '../../../src/screens/garment/note.tsx';
-import { Noted } from '../../../src/screens/garment/noted.tsx';
+import { NoteScreen } from '../../../src/screens/garment/order/note.tsx';
+import { Noted } from '../../../src/screens/garment/order/noted.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 
 afterEach(cleanup);

@@ -2,8 +2,8 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, expect, test, vi } from 'vitest';
 import type { Handed } from '../../../src/garment/share/read-shared.ts';
-import { Receive, type Received } from '../../../src/screens/garment/receive.tsx';
-import { Share, type ShareChoice } from '../../../src/screens/garment/share.tsx';
+import { Receive, type Received } from '../../../src/screens/garment/share/receive.tsx';
+import { Share, type ShareChoice } from '../../../src/screens/garment/share/share.tsx';
 import { waistcoat } from '../../garment/trial/waistcoat.ts';
 
 afterEach(cleanup);

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { DRAWINGS } from '../../../src/calculations/list.ts';
 import type { PaperServices } from '../../../src/controls/paper-services.ts';
 import { begin } from '../../../src/garment/actions/state.ts';
-import { GarmentSheet } from '../../../src/screens/garment/sheet.tsx';
+import { GarmentSheet } from '../../../src/screens/garment/sheet/sheet.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 import { waistcoat } from '../../garment/trial/waistcoat.ts';

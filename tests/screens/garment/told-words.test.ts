@@ -4,15 +4,15 @@ import { begin, type Refused, type State } from '../../../src/garment/actions/st
 import { homeOf } from '../../../src/garment/record/home.ts';
 import type { Garment, Quantity, Work } from '../../../src/garment/record/record.ts';
 import type { Known } from '../../../src/garment/work-out/seen-work.ts';
-import { refusedSaid } from '../../../src/screens/garment/refused-words.ts';
-import { datumSaid } from '../../../src/screens/garment/step-datum.ts';
+import { refusedSaid } from '../../../src/screens/garment/said/refused-words.ts';
+import { datumSaid } from '../../../src/screens/garment/said/step-datum.ts';
 import {
   conflictSaid,
   type Telling,
   troubleWords,
   unsoundSaid,
   workTroubleSaid,
-} from '../../../src/screens/garment/told-words.ts';
+} from '../../../src/screens/garment/said/told-words.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { damaged } from '../../garment/trial/changed-records.ts';
 import { dice } from '../../garment/trial/dice.ts';

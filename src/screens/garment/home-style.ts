@@ -1,4 +1,0 @@
-import { adopt } from '../../controls/adopt.ts';
-import css from './home.css?inline';
-
-adopt(css);

@@ -1,0 +1,95 @@
+import { garmentMaterialWords as words } from '#words/garment/garment-material-words.ts';
+import type { MaterialSaying } from '../../../garment/actions/material.ts';
+import type { MaterialNow } from '../../../garment/materials/materials.ts';
+import type { Need } from '../../../garment/materials/need.ts';
+import { longOf } from '../../../garment/materials/net.ts';
+import { Deed } from '../parts/deed.tsx';
+import type { Telling } from '../said/told-words.ts';
+import { type PartKey, partsOf } from './material-parts.ts';
+import { foldChoice, needSaid } from './material-sentences.ts';
+import { amountText } from './materials-text.ts';
+
+/** What is being said of a material just now: its name, a number of it, or how long an edge is. */
+export type MaterialDeed = { name: true } | { part: PartKey } | { need: string; label: string };
+
+interface Props {
+  one: MaterialNow;
+  telling: Telling;
+  onSay: (saying: MaterialSaying) => void;
+  onDeed: (deed: MaterialDeed) => void;
+  /** To the lay of its pieces. */
+  onLay: (id: string) => void;
+  onBack: () => void;
+}
+
+/** All that can be said of a material. */
+export function MaterialDeeds(props: Props) {
+  const { one, telling, onSay, onDeed, onLay, onBack } = props;
+  const { id, said, form, needs, own } = one;
+  const fold = foldChoice(telling, one);
+  const folded = said.folded ? undefined : (true as const);
+  const forget = () => {
+    onSay({ id, forget: true });
+    if (own) onBack();
+  };
+  return (
+    <div class="deeds">
+      {form === 'laid' && needs.length > 0 && (
+        <Deed words={words.lay} hint={words.layHint} onPress={() => onLay(id)} />
+      )}
+      {needs.filter(isFirstOf).map((need) => need.by === 'edge' && <Edge {...props} need={need} />)}
+      {partsOf(one, telling.bench).map(({ key, hint, text }) => (
+        <Deed
+          key={key}
+          words={words.valued(words.parts[key], text ?? words.notSaid)}
+          {...(text === undefined && { hint })}
+          onPress={() => onDeed({ part: key })}
+        />
+      ))}
+      {form === 'laid' && (
+        <Deed
+          words={words.folded}
+          hint={fold ?? words.pairs}
+          on={said.folded === true}
+          onPress={() => onSay({ id, set: { folded } })}
+        />
+      )}
+      <For {...props} />
+      <Deed words={words.rename} onPress={() => onDeed({ name: true })} />
+      {(own || Object.keys(said).length > 0) && (
+        <Deed words={own ? words.remove : words.forget} onPress={forget} />
+      )}
+      <Deed words={words.done} onPress={onBack} />
+    </div>
+  );
+}
+
+/** Of the sides of a work the first stands for all: they are said together. */
+function isFirstOf({ key }: Need, place: number, all: readonly Need[]): boolean {
+  return all.findIndex((need) => need.key === key) === place;
+}
+
+function Edge({ one, telling, need, onDeed }: Props & { need: Need }) {
+  const label = words.lengthOf(needSaid(telling, need));
+  const long = longOf(need, one.said);
+  const text = long === undefined ? words.notSaid : amountText('length', long, telling.bench);
+  return (
+    <Deed words={words.valued(label, text)} onPress={() => onDeed({ need: need.key, label })} />
+  );
+}
+
+/** What of all that the works take is taken of it. */
+function For({ one, telling, onSay }: Props) {
+  const { id, could, needs } = one;
+  if (could.length === 0) return null;
+  return (
+    <fieldset class="for">
+      <legend>{words.for}</legend>
+      {could.filter(isFirstOf).map((need) => {
+        const takes = needs.some(({ key }) => key === need.key);
+        const press = () => onSay({ id, need: need.key, serves: !takes });
+        return <Deed key={need.key} words={needSaid(telling, need)} on={takes} onPress={press} />;
+      })}
+    </fieldset>
+  );
+}

@@ -1,0 +1,101 @@
+import { useState } from 'preact/hooks';
+import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
+import { Rich } from '../../../controls/rich.tsx';
+import type { Action } from '../../../garment/actions/act.ts';
+import { unmake } from '../../../garment/actions/make.ts';
+import { remove, takersOf } from '../../../garment/actions/remove.ts';
+import { homeOf } from '../../../garment/record/home.ts';
+import { Deed } from '../parts/deed.tsx';
+import { refusedSaid, slotName } from '../said/refused-words.ts';
+import type { MeasureDeed, MeasuresProps } from './measures-props.ts';
+import { isTaken, measureOf, quantityNumber } from './quantity-words.ts';
+
+interface Props extends MeasuresProps {
+  id: string;
+  onDeed: (deed: MeasureDeed) => void;
+  onBack: () => void;
+}
+
+/** All that can be done with a number of the garment. */
+export function MeasureDeeds(props: Props) {
+  const { state, id, onAct, onRead, onDeed, onBack } = props;
+  const { answer } = state;
+  const quantity = answer.sound.quantities.get(id);
+  if (!quantity) return null;
+  const fact = measureOf(answer, id);
+  const ofLength = quantity.kind === 'length';
+  const measures = quantity.kind !== 'run' && !isTaken(quantity.parts);
+  const now = Date.now();
+  const turn = (key: 'final' | 'body') => {
+    const set = { [key]: quantity[key] ? undefined : (true as const) };
+    onAct({ do: 'say', of: 'quantities', ids: [id], set, now });
+  };
+  return (
+    <div class="deeds">
+      {fact === undefined && <Deed words={words.type} onPress={() => onDeed('type')} />}
+      {measures && (
+        <Deed
+          words={fact === undefined ? words.measure : words.measureAgain}
+          onPress={() => onDeed('measure')}
+        />
+      )}
+      {measures && ofLength && onRead && <Deed words={words.readIt} onPress={() => onRead(id)} />}
+      {fact !== undefined && <Forget {...props} fact={fact} />}
+      <Deed words={words.rename} onPress={() => onDeed('rename')} />
+      <Deed
+        words={words.isFinal}
+        hint={words.finalHint}
+        on={quantity.final === true}
+        onPress={() => turn('final')}
+      />
+      <Deed
+        words={words.isBody}
+        hint={words.bodyHint}
+        on={quantity.body === true}
+        onPress={() => turn('body')}
+      />
+      {ofLength && (
+        <Deed words={words.which} hint={words.whichHint} onPress={() => onDeed('which')} />
+      )}
+      <TakeOff {...props} />
+      <Deed words={words.done} onPress={onBack} />
+    </div>
+  );
+}
+
+/** Takes the measure back, with what it is then. */
+function Forget({ state, id, bench, fact, onAct }: Props & { fact: string }) {
+  const { answer } = unmake(state, fact, state.record.changed).state;
+  const quantity = answer.sound.quantities.get(id);
+  const then = answer.values.get(homeOf(id));
+  const action: Action = { do: 'unmake', fact, now: Date.now() };
+  const said =
+    quantity && then?.ok ? words.forget(quantityNumber(quantity, then, bench)) : words.forgetBare;
+  return <Deed words={said} onPress={() => onAct(action)} />;
+}
+
+/** Takes it off, where nothing takes it; else says who does. */
+function TakeOff({ state, id, bench, onAct, onBack }: Props) {
+  const [said, setSaid] = useState<string | undefined>();
+  const telling = { answer: state.answer, bench };
+  const names = [...new Set(takersOf(state, id).map((slot) => slotName(telling, slot)))];
+  const press = () => {
+    const now = Date.now();
+    const { refused } = remove(state, id, now);
+    setSaid(refused && refusedSaid(telling, refused));
+    if (refused) return;
+    onAct({ do: 'remove', quantity: id, now });
+    onBack();
+  };
+  return (
+    <>
+      {names.length > 0 && <p class="said">{words.takenBy(names)}</p>}
+      <Deed words={words.remove} onPress={press} />
+      {said !== undefined && (
+        <p class="said warning" role="alert">
+          <Rich text={said} />
+        </p>
+      )}
+    </>
+  );
+}

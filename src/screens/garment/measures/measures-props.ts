@@ -1,0 +1,19 @@
+import type { Bench } from '../../../calculation/bench.ts';
+import type { Action } from '../../../garment/actions/act.ts';
+import type { State } from '../../../garment/actions/state.ts';
+
+export interface MeasuresProps {
+  state: State;
+  bench: Bench;
+  onAct: (action: Action) => void;
+  onDone: () => void;
+  /** Reads a quantity off a tape, where that is possible. */
+  onRead?: ((quantity: string) => void) | undefined;
+  /** The one that is opened first: what a step lacks. */
+  first?: string | undefined;
+  /** Why the last thing wasn't done, in words. */
+  said?: string | undefined;
+}
+
+/** What is done with a number just now. */
+export type MeasureDeed = 'look' | 'type' | 'sum' | 'measure' | 'rename' | 'which';

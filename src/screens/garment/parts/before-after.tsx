@@ -1,0 +1,58 @@
+import { useMemo } from 'preact/hooks';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
+import type { Bench } from '../../../calculation/bench.ts';
+import { Rich } from '../../../controls/rich.tsx';
+import type { State } from '../../../garment/actions/state.ts';
+import { previewOf } from '../../../garment/actions/typing.ts';
+import { changedNumbers } from '../said/changed-numbers.ts';
+import { numberName } from '../said/names.ts';
+
+/** How many are named; of the rest it is said how many. */
+const NAMED = 2;
+
+interface Props {
+  state: State;
+  /** The work that is typed into: it answers for itself. */
+  work: string;
+  bench: Bench;
+}
+
+/** A number without its unit, where the one after it has the same. */
+function bare(before: string, after: string): string {
+  const unit = / [a-z]+$/.exec(after)?.[0];
+  return unit !== undefined && before.endsWith(unit) ? before.slice(0, -unit.length) : before;
+}
+
+/** What becomes of other numbers of the garment once what is typed settles. */
+export function BeforeAfter({ state, work, bench }: Props) {
+  const { answer } = state;
+  const preview = useMemo(() => previewOf(state), [state]);
+  const changed = useMemo(
+    () => changedNumbers(answer, preview, work, bench),
+    [answer, preview, work, bench],
+  );
+  const known = new Set(answer.conflicts.map(({ home }) => home));
+  const conflicts = preview.conflicts.filter(({ home }) => !known.has(home)).length;
+  if (changed.length === 0 && conflicts === 0) return null;
+  const left = changed.length - NAMED;
+  const last = [
+    left > 0 && words.andMore(left),
+    conflicts > 0 && words.conflicts(conflicts),
+  ].filter(Boolean);
+  return (
+    <section class="before-after" aria-label={words.whenSettled}>
+      <h2>{words.whenSettled}</h2>
+      <dl>
+        {changed.slice(0, NAMED).map(({ key, before, after }) => (
+          <div key={key}>
+            <dt>{numberName({ answer }, key)}</dt>
+            <dd>
+              <Rich text={words.changed(bare(before, after), after)} />
+            </dd>
+          </div>
+        ))}
+      </dl>
+      {last.length > 0 && <p>{last.join(' · ')}</p>}
+    </section>
+  );
+}

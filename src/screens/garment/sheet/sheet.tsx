@@ -1,0 +1,139 @@
+import { useMemo, useState } from 'preact/hooks';
+import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.ts';
+import { paperWords } from '#words/paper/paper-words.ts';
+import type { Bench } from '../../../calculation/bench.ts';
+import type { Drawing } from '../../../calculation/drawing.ts';
+import { adopt } from '../../../controls/adopt.ts';
+import { MakePdf } from '../../../controls/make-pdf.tsx';
+import { Choice } from '../../../controls/paper-choice.tsx';
+import type { PaperServices } from '../../../controls/paper-services.ts';
+import type { PaperOutcome, PaperPage, PaperSize } from '../../../drawing/paper-job.ts';
+import { lettersLacking } from '../../../drawing/paper-letters.ts';
+import type { SheetSetting } from '../../../drawing/sheet-job.ts';
+import { sheetPages } from '../../../drawing/sheet-pages.ts';
+import type { State } from '../../../garment/actions/state.ts';
+import { PageView } from './page-view.tsx';
+import css from './sheet.css?inline';
+import { sheetSaid, sheetWords } from './sheet-said.ts';
+import { SheetText } from './sheet-text.tsx';
+
+adopt(css);
+
+interface Props {
+  state: State;
+  bench: Bench;
+  /** Today, as the phone writes it. */
+  day: string;
+  /** Of the works' calculations; `missing` where some can't be had just now. */
+  drawings: ReadonlyMap<string, Drawing>;
+  missing: boolean;
+  services: PaperServices;
+  onLeave: () => void;
+}
+
+/** Margins that any printer keeps to, in mm. */
+const MARGIN = 10;
+/** A garment of common size has no more pages; that another has more is said. */
+const MOST = 2;
+
+/** The whole garment on paper, seen before it is printed; and as text. */
+export function GarmentSheet(props: Props) {
+  const { state, bench, day, drawings, services } = props;
+  const [size, setSize] = useState<PaperSize>(bench.unit === 'in' ? 'letter' : 'a4');
+  const [long, setLong] = useState<SheetSetting['long']>('scale');
+  const [bodies, setBodies] = useState<'shown' | 'out'>('shown');
+  const job = useMemo(
+    () => sheetSaid({ state, bench, day, bodies: bodies === 'shown', drawings }),
+    [state, bench, day, bodies, drawings],
+  );
+  const laid = useMemo(
+    () => sheetPages(job, { size, margin: MARGIN, long }, sheetWords(bench)),
+    [job, size, long, bench],
+  );
+  const hasBodies = [...state.answer.sound.quantities.values()].some(({ body }) => body);
+  return (
+    <div class="paper sheet" data-hand={bench.hand}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <main tabIndex={0}>
+        <h1>{words.of(job.title)}</h1>
+        <p role="status">{said(laid, job.title, props.missing)}</p>
+        {laid.ok && <Pages pages={laid.pages} />}
+      </main>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <section class="choose" tabIndex={0} aria-label={words.title}>
+        <Choice
+          legend={paperWords.size}
+          name="paper"
+          options={paperWords.sizes}
+          chosen={size}
+          onChoose={(value) => setSize(value as PaperSize)}
+        />
+        <Choice
+          legend={words.long}
+          name="long"
+          options={words.longs}
+          chosen={long}
+          onChoose={(value) => setLong(value as SheetSetting['long'])}
+        />
+        {hasBodies && (
+          <Choice
+            legend={words.bodies}
+            name="bodies"
+            options={words.bodiesShown}
+            chosen={bodies}
+            onChoose={(value) => setBodies(value as typeof bodies)}
+          />
+        )}
+        <SheetText job={job} services={services} />
+      </section>
+      {laid.ok && (
+        <div class="make">
+          <MakePdf title={job.title} pages={laid.pages} services={services} />
+        </div>
+      )}
+      <nav class="actions" aria-label={words.title}>
+        <button type="button" onClick={props.onLeave}>
+          {paperWords.leave}
+        </button>
+      </nav>
+    </div>
+  );
+}
+
+/** Each page as it will be printed; a press on one makes it large enough to read. */
+function Pages({ pages }: { pages: readonly PaperPage[] }) {
+  const [large, setLarge] = useState<number>();
+  return (
+    <div class="pages">
+      {pages.map((page, i) => {
+        const isLarge = large === i;
+        return (
+          <button
+            type="button"
+            key={i}
+            class={isLarge ? 'large' : undefined}
+            aria-pressed={isLarge}
+            onClick={() => setLarge(isLarge ? undefined : i)}
+          >
+            <PageView page={page} name={words.page(i + 1, pages.length)} />
+          </button>
+        );
+      })}
+    </div>
+  );
+}
+
+/** How many pages there are, or why there are none; and what the letters of the pages can't say. */
+function said(laid: PaperOutcome, title: string, missing: boolean): string {
+  if (!laid.ok) {
+    const { problem } = laid;
+    return problem.kind === 'too-many' ? paperWords.tooMany(problem.pages, problem.most) : '';
+  }
+  const lacking = lettersLacking(title);
+  return [
+    laid.pages.length > MOST ? words.many(laid.pages.length) : `${words.pages(laid.pages.length)}.`,
+    words.look,
+    ...(missing ? [words.missing] : []),
+    ...(lacking === '' ? [] : [paperWords.lacking(lacking)]),
+  ].join(' ');
+}

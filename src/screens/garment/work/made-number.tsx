@@ -1,0 +1,80 @@
+import { useState } from 'preact/hooks';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
+import type { Bench } from '../../../calculation/bench.ts';
+import { MadeEntry } from '../../../controls/made-entry.tsx';
+import { Rich } from '../../../controls/rich.tsx';
+import type { State } from '../../../garment/actions/state.ts';
+import { readLength } from '../../../lengths/read-length.ts';
+import { numberName } from '../said/names.ts';
+import { valueText } from '../said/value-text.ts';
+import type { Do } from './use-typing.ts';
+
+export interface MadeProps {
+  state: State;
+  home: string;
+  /** Which of its facts: of a row, that of one mark. */
+  fact: string;
+  bench: Bench;
+  onDo: Do;
+  onName: () => void;
+  onBack: () => void;
+}
+
+/** A number that is made: as it was planned, as it was shown, as it was measured; and what can be done about it. */
+export function MadeNumber({ state, home, fact: id, bench, onDo, onName, onBack }: MadeProps) {
+  const [measures, setMeasures] = useState(false);
+  const fact = state.answer.sound.facts.get(home)?.find((one) => one.id === id)?.fact;
+  if (!fact) return null;
+  const kind = state.answer.nodes.get(home)?.kind ?? 'length';
+  const text = (value: number) => valueText(kind, value, bench);
+  const mark = fact.mark ? `, ${fact.mark.rank + 1}` : '';
+  const here = state.answer.nodes.get(home)?.id;
+  const name = numberName({ answer: state.answer, here }, home) + mark;
+  const measured = fact.measured === undefined ? '' : text(fact.measured);
+  if (measures) {
+    return (
+      <MadeEntry
+        bench={bench}
+        item={name}
+        text={measured}
+        onCancel={() => setMeasures(false)}
+        onKeep={(typed) => {
+          const read = readLength(typed, bench.unit, bench.decimalMark);
+          onDo({ do: 'measure', fact: id, measured: read.ok ? read.value : undefined });
+          setMeasures(false);
+        }}
+      />
+    );
+  }
+  const said = [words.planned(text(fact.plan)), words.shown(text(fact.shown))];
+  return (
+    <section class="panel made" aria-label={name}>
+      <h2>{name}</h2>
+      <p>
+        <Rich text={[...said, ...(measured ? [words.measured(measured)] : [])].join(' · ')} />
+      </p>
+      <div class="actions">
+        <button type="button" onClick={onBack}>
+          {words.back}
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            onDo({ do: 'unmake', fact: id });
+            onBack();
+          }}
+        >
+          {words.takeBack}
+        </button>
+        <button type="button" onClick={onName}>
+          {words.nameIt}
+        </button>
+        {kind !== 'count' && (
+          <button type="button" class="main" onClick={() => setMeasures(true)}>
+            {words.measure}
+          </button>
+        )}
+      </div>
+    </section>
+  );
+}

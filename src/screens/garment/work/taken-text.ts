@@ -1,0 +1,37 @@
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
+import type { Bench } from '../../../calculation/bench.ts';
+import type { Offered } from '../../../garment/actions/links-for.ts';
+import { todays } from '../../../garment/actions/put.ts';
+import type { State } from '../../../garment/actions/state.ts';
+import type { FieldPlace } from '../../../garment/actions/typing.ts';
+import { linkName } from '../said/names.ts';
+import { valueText } from '../said/value-text.ts';
+import type { LinkName } from './link-text.ts';
+import type { OpenField } from './open-work.ts';
+
+/** What a number of the garment is now, with how sure it is. */
+export function takenText(
+  { kind, value, plusMinus = 0 }: Pick<Offered, 'kind' | 'value'> & { plusMinus?: number },
+  bench: Bench,
+): string {
+  if (value === undefined) return words.waiting;
+  if (typeof value === 'object') return words.marks(value.marks.length);
+  const text = valueText(kind, value, bench);
+  return plusMinus > 0 ? words.plusMinus(text, valueText(kind, plusMinus, bench)) : text;
+}
+
+/** What each letter of a field is called, with its number of now. */
+export function namesIn(
+  state: State,
+  { taken, place }: OpenField<FieldPlace>,
+  bench: Bench,
+): LinkName[] {
+  const { answer } = state;
+  return taken.map((part) => {
+    const now = 'link' in part ? todays(state, part, ('work' in place && place.side) || '') : part;
+    const link = 'link' in part ? part.link : part.was;
+    const name = linkName({ answer }, link);
+    const number = 'put' in now ? takenText({ ...now, value: now.put }, bench) : words.waiting;
+    return { name: 'link' in part ? name : words.from(name), number };
+  });
+}

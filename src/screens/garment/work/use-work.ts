@@ -1,0 +1,126 @@
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Bench } from '../../../calculation/bench.ts';
+import type { Calculation } from '../../../calculation/calculation.ts';
+import type { Drawing } from '../../../calculation/drawing.ts';
+import { useAfterPaint } from '../../../controls/after-paint.ts';
+import { useSame } from '../../../controls/use-same.ts';
+import type { Action } from '../../../garment/actions/act.ts';
+import type { Refused, State } from '../../../garment/actions/state.ts';
+import { pendingOf } from '../../../garment/actions/typing.ts';
+import { openWork } from './open-work.ts';
+import { useRested } from './use-rested.ts';
+import { type Do, useTyping } from './use-typing.ts';
+import { drawnOf, type Touch } from './work-labels.ts';
+import { answerOf, givesOf, headlineOf } from './work-numbers.ts';
+import { typedNumber } from './work-said.ts';
+
+/** What lies over the keys of a work. */
+export type Panel =
+  | { of: 'links' | 'off' | 'as' }
+  | { of: 'name'; home: string }
+  | { of: 'made'; home: string; fact: string };
+
+interface Given {
+  state: State;
+  work: string;
+  bench: Bench;
+  /** The calculation of the work, and how it is drawn, as far as they are there. */
+  page: Calculation | undefined;
+  drawing: Drawing | 'awaited' | undefined;
+  onAct: (action: Action) => void;
+  /** Why the last thing wasn't done. */
+  refused: Refused | undefined;
+  /** The last change before the work was opened, where that was before it is shown, as when a tape was read for it. */
+  since?: number | undefined;
+}
+
+export type WorkInHand = ReturnType<typeof useWork>;
+
+/** A work that is open: the side in hand, what is typed, what it gives, what lies over its keys. */
+export function useWork({
+  state,
+  work: id,
+  bench,
+  page,
+  drawing: coming,
+  refused,
+  since,
+  onAct,
+}: Given) {
+  const awaited = coming === 'awaited';
+  const drawing = awaited ? undefined : coming;
+  const sides = state.answer.works.get(id)?.sides.map((one) => one.side) ?? [''];
+  const [chosen, setSide] = useState(sides[0] ?? '');
+  const side = sides.includes(chosen) ? chosen : (sides[0] ?? '');
+  const [panel, setPanel] = useState<Panel>();
+  const [more, setMore] = useState(false);
+  const open = useMemo(() => openWork(state, id, side, bench), [state, id, side, bench]);
+  const onDo: Do = (deed) => onAct({ ...deed, now: Date.now() } as Action);
+  const typing = useTyping({ state, open, bench, onDo });
+  const gives = useMemo(() => (open ? givesOf(open, answerOf(state, open)) : []), [state, open]);
+  const worked = useMemo(() => ({ open, gives }), [open, gives]);
+  // A key is answered first: its drawing follows.
+  const shown = useAfterPaint(worked);
+  const drawn = useMemo(
+    () => shown.open && drawnOf(drawing, shown.open, shown.gives, bench),
+    [drawing, shown, bench],
+  );
+  const draft = open?.draft;
+  const pending = pendingOf(state.record) !== undefined;
+  // What is said besides is said of what is settled: a key press doesn't wait for it.
+  const planned = useMemo(
+    () => (pending || !draft ? undefined : page?.work(draft, bench)),
+    [pending, draft, page, bench],
+  );
+  const typed = open && typedNumber(open, typing.field, bench);
+  const show = (over: Panel) => {
+    typing.close();
+    setPanel(over);
+  };
+  const touch = (touched: Touch) => {
+    if ('gives' in touched) return show(panelFor(state, touched));
+    setPanel(undefined);
+    typing.pick(touched.field);
+  };
+  return {
+    ...{ state, id, bench, side, sides, open, onDo, typing, gives, shown, drawn, planned, awaited },
+    refusals: useRefusals(refused),
+    ...{ panel, setPanel, more, setMore, show },
+    headline: headlineOf(gives, state.answer, typed),
+    pending,
+    rested: useRested(state.record.pending),
+    last: useLast(state, id, since),
+    chooseSide: (one: string) => {
+      typing.settle();
+      setSide(one);
+    },
+    touch: useSame(touch),
+  };
+}
+
+/** How many things were refused since the work was opened. */
+function useRefusals(refused: Refused | undefined): number {
+  const met = useRef({ refused, count: 0 });
+  if (met.current.refused !== refused) {
+    met.current = { refused, count: met.current.count + (refused ? 1 : 0) };
+  }
+  return met.current.count;
+}
+
+function panelFor({ answer }: State, { gives }: Extract<Touch, { gives: unknown }>): Panel {
+  const { home, result } = gives;
+  if (gives.before !== undefined) return { of: 'made', home, fact: gives.before };
+  const fact = answer.sound.facts.get(home)?.at(-1)?.id;
+  const isMade = fact !== undefined && result.ok && result.state === 'made';
+  return isMade ? { of: 'made', home, fact } : { of: 'name', home };
+}
+
+/** The last change of this work since it was opened, which can be taken back here. */
+function useLast({ log }: State, id: string, since: number | undefined) {
+  const newest = since ?? log.at(-1)?.id ?? 0;
+  const first = useRef(newest);
+  const last = [...log].reverse().find(({ press }) => !press);
+  const slot = last?.edits[0]?.slot;
+  const isOwn = last !== undefined && last.id > first.current && slot?.[1] === id;
+  return isOwn && last.what !== 'undo' && slot ? { change: last.id, slot } : undefined;
+}

@@ -1,0 +1,145 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
+import { Rich } from '../../../controls/rich.tsx';
+import { steady } from '../../../controls/steady.tsx';
+import type { Dimensioned } from '../../../drawing/dimension.ts';
+import type { Refused } from '../../../garment/actions/state.ts';
+import { BeforeAfter } from '../parts/before-after.tsx';
+import { numberName, workName } from '../said/names.ts';
+import { refusedSaid, slotName } from '../said/refused-words.ts';
+import { DrawingRoom } from './drawing-room.tsx';
+import { DrawnWork } from './drawn-work.tsx';
+import { endsSaid } from './ends-said.ts';
+import type { WorkInHand } from './use-work.ts';
+import { WorkAnswer } from './work-answer.tsx';
+import { GivesList, Row } from './work-gives.tsx';
+import { labelFor } from './work-labels.ts';
+import { conflictsOf, type Lacks, madeOf } from './work-said.ts';
+
+/** The id of the sentence that says what a work lacks. */
+export const LACKS_ID = 'work-lacks';
+
+interface Props {
+  hand: WorkInHand;
+  refused: Refused | undefined;
+  unkept: string | undefined;
+  lacks: Lacks | undefined;
+  /** Says how what is made otherwise goes on. */
+  onDecide: ((home: string) => void) | undefined;
+}
+
+/** What is read of an open work: what it gives next, what becomes of others, its drawing. */
+export function WorkReading({ hand, refused, unkept, lacks, onDecide }: Props) {
+  const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
+  const { made, of, before } = madeOf(state, id, side);
+  const telling = { answer: state.answer, bench, here: id };
+  const scroller = useScrolledUp(hand.typing.field?.field.key);
+  const conflicts = open ? conflictsOf(telling, open) : [];
+  const rows = gives.filter(({ output }) => output.kind === 'run');
+  const alerts = [unkept, refused && refusedSaid(telling, refused)].filter(
+    (one) => one !== undefined,
+  );
+  const asPlanned = planned?.ok ? planned.answer : undefined;
+  return (
+    <main class="reading">
+      <header>
+        <h1>{workName(telling, id)}</h1>
+        {of > 0 && <span>{words.made(made, of, before)}</span>}
+      </header>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <section class="scroll" ref={scroller} tabIndex={0} aria-label={words.answer}>
+        {alerts.map((one) => (
+          <p class="refused warning" role="alert" key={one}>
+            <Rich text={one} />
+          </p>
+        ))}
+        <WorkAnswer
+          headline={headline}
+          bench={bench}
+          // It is said of the plan: once something is made, the numbers speak for themselves.
+          sentence={made === 0 ? asPlanned?.sentence : undefined}
+          lacks={lacks && { ...lacks, id: LACKS_ID, soft: pending || lacks.soft }}
+          warnings={[
+            ...conflicts.map(({ said }) => said),
+            // What is being typed never alarms.
+            ...(pending ? [] : endsSaid(telling, gives)),
+            ...(asPlanned?.warnings ?? []),
+          ]}
+        />
+        {onDecide &&
+          conflicts.map(({ home }) => (
+            <p class="last" key={home}>
+              <span>{numberName(telling, home)}</span>
+              <button type="button" onClick={() => onDecide(home)}>
+                {words.decide}
+              </button>
+            </p>
+          ))}
+        <Beside hand={hand} />
+        {!hand.awaited &&
+          rows.map((row) => (
+            <Row
+              key={row.home}
+              row={row}
+              bench={bench}
+              onMade={(fact) => hand.show({ of: 'made', home: row.home, fact })}
+            />
+          ))}
+        {!hand.awaited && hand.more && (
+          <GivesList
+            gives={gives}
+            bench={bench}
+            onTouch={hand.touch}
+            onTakeOff={() => hand.show({ of: 'off' })}
+            onAs={() => hand.show({ of: 'as' })}
+          />
+        )}
+      </section>
+    </main>
+  );
+}
+
+/** What scrolls is at its top, where the answer is, when a field begins to be typed into. */
+function useScrolledUp(at: string | undefined) {
+  const scroller = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (at !== undefined && scroller.current) scroller.current.scrollTop = 0;
+  }, [at]);
+  return scroller;
+}
+
+/** Below the number: what it changes elsewhere, the last change to be taken back, the drawing. */
+function Beside({ hand }: { hand: WorkInHand }) {
+  const { state, id, bench, pending, rested, last, drawn, shown, typing, touch } = hand;
+  const at = typing.field?.field.key;
+  return (
+    <>
+      {pending && rested && <BeforeAfter state={state} work={id} bench={bench} />}
+      {!pending && last && (
+        <p class="last">
+          <span>{slotName({ answer: state.answer, here: id }, last.slot)}</span>
+          <button type="button" onClick={() => hand.onDo({ do: 'undo', change: last.change })}>
+            {words.undo}
+          </button>
+        </p>
+      )}
+      <DrawingRoom awaited={hand.awaited}>
+        {drawn && shown.open && (
+          <InPlace
+            drawing={drawn}
+            {...{ at, onTouch: touch }}
+            open={shown.open}
+            gives={shown.gives}
+          />
+        )}
+      </DrawingRoom>
+    </>
+  );
+}
+
+type InPlaceProps = Parameters<typeof labelFor>[1] & { drawing: Dimensioned };
+
+/** The drawing with all that can be touched on it; laid out anew only where it is another. */
+const InPlace = steady(({ drawing, open, gives, at, onTouch }: InPlaceProps) => (
+  <DrawnWork drawing={drawing} labelOf={(one) => labelFor(one, { open, gives, at, onTouch })} />
+));
