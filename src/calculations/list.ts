@@ -152,6 +152,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./shrinkage/outputs.ts').then(({ shrinkageOutputs }) => shrinkageOutputs),
     draws: () => import('./shrinkage/drawing.ts').then(({ shrinkageDrawing }) => shrinkageDrawing),
   },
+  placket: {
+    page: () => import('./placket/placket.ts').then(({ placket }) => asked(placket)),
+    gives: () => import('./placket/outputs.ts').then(({ placketOutputs }) => placketOutputs),
+    draws: () => import('./placket/drawing.ts').then(({ placketDrawing }) => placketDrawing),
+  },
   bias: {
     page: () => import('./bias/bias.ts').then(({ bias }) => asked(bias)),
     gives: () => import('./bias/outputs.ts').then(({ biasOutputs }) => biasOutputs),

@@ -55,6 +55,7 @@ const YOUNGER: readonly string[] = [
   'tucks',
   'cord',
   'binding',
+  'placket',
 ];
 
 /** An address as this build opens it. */

@@ -22,6 +22,7 @@ export const CALCULATION_NAMES = {
   bias: 'Bias strips',
   seam: 'Seam',
   match: 'Matching two edges',
+  placket: 'Placket and zip',
   parts: 'Equal parts',
   hem: 'Hem',
   corner: 'Mitred corner',
