@@ -87,6 +87,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./match/outputs.ts').then(({ matchOutputs }) => matchOutputs),
     draws: () => import('./match/drawing.ts').then(({ matchDrawing }) => matchDrawing),
   },
+  dart: {
+    page: () => import('./dart/dart.ts').then(({ dart }) => asked(dart)),
+    gives: () => import('./dart/outputs.ts').then(({ dartOutputs }) => dartOutputs),
+    draws: () => import('./dart/drawing.ts').then(({ dartDrawing }) => dartDrawing),
+  },
   pleats: {
     page: () => import('./pleats/pleats.ts').then(({ pleats }) => asked(pleats)),
     gives: () => import('./pleats/outputs.ts').then(({ pleatsOutputs }) => pleatsOutputs),

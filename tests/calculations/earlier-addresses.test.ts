@@ -56,6 +56,7 @@ const YOUNGER: readonly string[] = [
   'cord',
   'binding',
   'placket',
+  'dart',
 ];
 
 /** An address as this build opens it. */

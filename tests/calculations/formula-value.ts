@@ -57,8 +57,7 @@ class Reader {
     if (this.take(/^−/)) return negative(this.factor());
     const turned = this.take(/^(sin|cos) (\d+(?:[.,]\d+)?)°/);
     if (turned) {
-      const angle = (Number((turned[2] ?? '').replace(',', '.')) * Math.PI) / 180;
-      return exact(turned[1] === 'sin' ? Math.sin(angle) : Math.cos(angle));
+      return turnedBy(turned[1] === 'sin' ? 0 : 90, turned[2] ?? '');
     }
     if (this.take(/^\(/)) {
       const value = this.sum();
@@ -132,6 +131,18 @@ function exact(value: number): Span {
 function within(value: number, places: number): Span {
   const half = 0.5 * 10 ** -places;
   return { lo: value - half, hi: value + half, dim: 0 };
+}
+
+/** The sine of an angle in degrees turned on by some: one shown with decimals is rounded at the last. */
+function turnedBy(on: number, shown: string): Span {
+  const [value, decimals] = [Number(shown.replace(',', '.')), shown.split(/[.,]/)[1]];
+  if (decimals === undefined) return exact(Math.sin(((value + on) * Math.PI) / 180));
+  const { lo, hi } = within(value + on, decimals.length);
+  const ends = [lo, hi].map((angle) => Math.sin((angle * Math.PI) / 180));
+  const most = [90, 270, 450]
+    .filter((turn) => lo < turn && turn < hi)
+    .map((turn) => (turn === 270 ? -1 : 1));
+  return { lo: Math.min(...ends, ...most), hi: Math.max(...ends, ...most), dim: 0 };
 }
 
 function scaled({ lo, hi, dim }: Span, unit: string | undefined, by = 1): Span {

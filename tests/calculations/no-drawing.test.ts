@@ -78,6 +78,7 @@ const DRAWN = [
   'elastic',
   'circle',
   'tucks',
+  'dart',
   'cord',
   'facing',
   'piece',

@@ -70,6 +70,9 @@ export const USUAL = {
     most: COMFORTABLE.value * 5, // five times what is comfortable: pieces that are pulled through
     source: 'lace-pieces',
   },
+  dartWidth: commonMm(3, 150),
+  /** Along a dart, or an edge it is drawn up over. */
+  dartLong: commonMm(20, 500),
   pleatWidth: commonMm(5, 300),
   pleatDepth: commonMm(3, 200),
   pleats: common(1, 150),

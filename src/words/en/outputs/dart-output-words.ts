@@ -1,0 +1,21 @@
+/** What a dart gives, and what the hand does for it. */
+export const dartOutputWords = {
+  width: 'Width of the dart',
+  mark: 'Mark the ends of the dart’s legs so far apart, on the stitch line',
+  point: 'Edge to the dart’s point',
+  markPoint: 'Mark the dart’s point, square from the middle between its legs',
+  tip: 'Point to the tip of the raw edge',
+  cut: 'Fold and pin the dart, then cut its edge; the tip lies so far from its point',
+  leg: 'Leg of the dart',
+  sew: 'Sew the dart to nothing; both legs measure so much',
+  legBelow: 'Lower leg of the dart',
+  sewBelow: 'Sew the lower part to nothing; both legs measure so much',
+  angle: 'Angle of the dart, °',
+  moved: 'Width of each moved dart',
+  markMoved: 'Mark the ends of the new dart’s legs so far apart',
+  strip: 'Edge before it is drawn up',
+  ratio: 'Times as full',
+  kept: 'Width left of the dart',
+  markKept: 'Mark the ends of what is left of the dart so far apart',
+  taken: 'Taken by the seam',
+};
