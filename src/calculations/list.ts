@@ -162,6 +162,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./placket/outputs.ts').then(({ placketOutputs }) => placketOutputs),
     draws: () => import('./placket/drawing.ts').then(({ placketDrawing }) => placketDrawing),
   },
+  pocket: {
+    page: () => import('./pocket/pocket.ts').then(({ pocket }) => asked(pocket)),
+    gives: () => import('./pocket/outputs.ts').then(({ pocketOutputs }) => pocketOutputs),
+    draws: () => import('./pocket/drawing.ts').then(({ pocketDrawing }) => pocketDrawing),
+  },
   bias: {
     page: () => import('./bias/bias.ts').then(({ bias }) => asked(bias)),
     gives: () => import('./bias/outputs.ts').then(({ biasOutputs }) => biasOutputs),

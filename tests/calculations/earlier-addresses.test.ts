@@ -57,6 +57,7 @@ const YOUNGER: readonly string[] = [
   'binding',
   'placket',
   'dart',
+  'pocket',
 ];
 
 /** An address as this build opens it. */

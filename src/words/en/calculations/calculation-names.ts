@@ -24,6 +24,7 @@ export const CALCULATION_NAMES = {
   seam: 'Seam',
   match: 'Matching two edges',
   placket: 'Placket and zip',
+  pocket: 'Pocket and its place',
   parts: 'Equal parts',
   hem: 'Hem',
   corner: 'Mitred corner',

@@ -44,6 +44,8 @@ export const calculationUses: Readonly<
         'gather frill ruffle flounce gathered skirt sleeve fullness strip cloth joins shirring',
       match:
         'ease easing notches sleeve head cap armhole cuff waistband neckline facing band collar set in gather fit together shoulder seam',
+      pocket:
+        'pockets patch in seam slash welt place level both sides left right front hand opening facing flap how far how high',
       placket:
         'placket zip zipper fly continuous lap slit cuff sleeve neck opening fastening strip facing stop shorten head hand hip passes how long',
       parts: 'quarter marks divide evenly halves thirds pins notches gather ease even spacing',
