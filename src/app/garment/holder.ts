@@ -58,6 +58,8 @@ function createHolder(store: Store, id: string): Holder {
   let disk: Logged | undefined;
   let refused: Refused | undefined;
   let failed: unknown;
+  /** How much was kept from here: what was read meanwhile may be from before it. */
+  let keptHere = 0;
   const tell = () => {
     for (const hear of hearers) hear();
   };
@@ -73,9 +75,11 @@ function createHolder(store: Store, id: string): Holder {
     state = now;
   };
   const read = async () => {
+    const before = keptHere;
     try {
       const kept = await loadGarment(store, id);
       const known = await knownFor(kept.record);
+      if (keptHere !== before) return void read();
       // What is on its way comes upon what is there, and tells of it.
       if (doing.size > 0 || (disk && state && isSame(kept, disk))) return;
       takeUp(kept, known);
@@ -96,6 +100,7 @@ function createHolder(store: Store, id: string): Holder {
   keeper.listen(({ kept, refused: why }) => {
     const one = kept && doing.get(kept.deed);
     if (one) doing.delete(kept.deed);
+    if (kept) keptHere += 1;
     if (kept && one?.redone) {
       takeUp(kept.now, one.state.known);
       refused = one.redone.refused ?? refused;
@@ -129,12 +134,14 @@ function createHolder(store: Store, id: string): Holder {
       if (done.state !== state) {
         const { works } = state.record;
         state = done.state;
-        const one: Doing = { action, state };
+        // What was refused here only settled what was typed: it isn't done behind that on the disk.
+        const rest: Action = done.refused ? { do: 'settle', now: action.now } : action;
+        const one: Doing = { action: rest, state };
         const deed: Deed = (now) => {
           // It took the store too long, and is there all the same.
           if (isThere(now, one.redone?.state ?? one.state)) return now;
           const inStep = disk !== undefined && isSame(now, disk);
-          one.redone = inStep ? undefined : act(begun(now, one.state.known), action);
+          one.redone = inStep ? undefined : act(begun(now, one.state.known), rest);
           const { record, log } = one.redone?.state ?? one.state;
           return { record, log };
         };

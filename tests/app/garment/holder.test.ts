@@ -174,6 +174,62 @@ test('two tabs: what both do in the same millisecond is there, or refused in wor
   expect(edits).toBe(3);
 });
 
+test('two tabs: a press that is refused is not made behind its refusal, whatever the disk holds by then', async () => {
+  const { name, store } = await jacket();
+  const there = await held(openStore(name));
+  there.act({ do: 'type', place: opening, parts: typed('13'), now: 6 });
+  await kept(there);
+  const here = await held(store);
+  // It is settled there, and not heard of here, where the press comes upon what is still pending.
+  there.act({ do: 'settle', now: 7 });
+  await kept(there);
+  here.act(make('a'));
+  expect(here.refused()).toMatchObject({ why: 'stale' });
+  await kept(here);
+  expect(here.refused()).toMatchObject({ why: 'stale' });
+  expect((await onDisk(store)).facts).toEqual({});
+  expect(here.state()?.record.facts).toEqual({});
+  expect(here.state()?.record.works).toMatchObject({ hooks: { fields: { opening: typed('13') } } });
+});
+
+test('what was read before a press was kept does not take the press off the screen again', async () => {
+  const { store } = await jacket();
+  let letGo: (() => void) | undefined;
+  let holds = false;
+  let reads = 0;
+  const slow: Store = {
+    ...store,
+    async transact(mode, work) {
+      const read = await store.transact(mode, work);
+      if (mode === 'readonly') reads += 1;
+      if (holds && mode === 'readonly') {
+        holds = false;
+        await new Promise<void>((free) => {
+          letGo = free;
+        });
+      }
+      return read;
+    },
+  };
+  const holder = await held(slow);
+  holds = true;
+  holder.look();
+  await until(() => expect(letGo).toBeDefined());
+  holder.act(make('a'));
+  await kept(holder);
+  const seen: string[][] = [];
+  const deaf = holder.listen(() => seen.push(Object.keys(holder.state()?.record.facts ?? {})));
+  const before = reads;
+  letGo?.();
+  // It is read anew, or what was read is shown.
+  await until(() => expect(reads - before + seen.length).toBeGreaterThan(0));
+  holder.act(make('b'));
+  await kept(holder);
+  deaf();
+  expect(seen.length).toBeGreaterThan(0);
+  expect(seen.every((facts) => facts.includes('a'))).toBe(true);
+});
+
 test('what is being typed is on the disk too, and settles there with the next press', async () => {
   const { name, store } = await jacket();
   const holder = await held(store);
