@@ -87,6 +87,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./match/outputs.ts').then(({ matchOutputs }) => matchOutputs),
     draws: () => import('./match/drawing.ts').then(({ matchDrawing }) => matchDrawing),
   },
+  darts: {
+    page: () => import('./darts/darts.ts').then(({ darts }) => asked(darts)),
+    gives: () => import('./darts/outputs.ts').then(({ dartsOutputs }) => dartsOutputs),
+    draws: () => import('./darts/drawing.ts').then(({ dartsDrawing }) => dartsDrawing),
+  },
   dart: {
     page: () => import('./dart/dart.ts').then(({ dart }) => asked(dart)),
     gives: () => import('./dart/outputs.ts').then(({ dartOutputs }) => dartOutputs),

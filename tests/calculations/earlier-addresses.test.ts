@@ -53,6 +53,7 @@ const YOUNGER: readonly string[] = [
   'circle',
   'bias',
   'tucks',
+  'darts',
   'cord',
   'binding',
   'placket',

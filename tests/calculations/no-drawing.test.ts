@@ -79,6 +79,7 @@ const DRAWN = [
   'circle',
   'tucks',
   'dart',
+  'darts',
   'cord',
   'facing',
   'piece',

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { inches } from '../../src/lengths/length.ts';
 import { HANGS } from '../../src/sewing/sources/circles.ts';
+import { CONTROL, LEGS_DIFFER } from '../../src/sewing/sources/darts.ts';
 import { BIAS_RUFFLE, FRILL, OWN_SAMPLE, RUFFLE } from '../../src/sewing/sources/gathers.ts';
 import { WASTE, WORKING } from '../../src/sewing/sources/thread.ts';
 import { GROUPS_APART, TUCKS_WORKED } from '../../src/sewing/sources/tucks.ts';
@@ -14,6 +15,8 @@ test.each([
   ['hours that a skirt hangs, 2.17', HANGS.value, [24, 48]],
   ['thread lost, in per cent', WASTE.value, [10, 20]],
   ['a thread worked with by hand', WORKING.value, [inches(18), inches(24)]],
+  ['how far the legs of a dart may differ, 15.3', LEGS_DIFFER.value, 0],
+  ['what darts take, 15.1', CONTROL.value, 'difference'],
   ['tucks more than gaps, 12.3', TUCKS_WORKED.value, 1],
   ['groups of tucks apart, in groups, 12.7', GROUPS_APART.value, 1],
 ])('%s', (_, quoted, printed) => {

@@ -32,6 +32,8 @@ test('what is typed finds by name and by use', () => {
   expect(shown()).toEqual(['Tucks']);
   look('frill');
   expect(shown()).toEqual(expect.arrayContaining(['Gathers and frills']));
+  look('bust dart');
+  expect(shown()).toEqual(['Darts between two girths', 'One dart']);
   look('');
   expect(shown().length).toBeGreaterThan(10);
 });

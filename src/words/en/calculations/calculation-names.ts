@@ -12,6 +12,7 @@ export const CALCULATION_NAMES = {
   sizes: 'Stitches, buttons, needles',
   piece: 'Piece to cut',
   shares: 'Sharing a change',
+  darts: 'Darts between two girths',
   dart: 'One dart',
   pleats: 'Pleats',
   gathers: 'Gathers and frills',

@@ -24,6 +24,8 @@ export const calculationUses: Readonly<
         'pattern piece cut size width length seam allowance on the fold pair pocket patch panel sleeve shrinkage',
       shares:
         'alter pattern girth length wider narrower take in let out waist hip dart share percent grade lengthen shorten side seam',
+      darts:
+        'dart intake hip waist bust difference take in share shape skirt bodice side seam curve how wide how many',
       dart: 'dart bust waist legs point true truing fold raw edge pivot rotate move split fullness gathers ease seam intake cone',
       pleats: 'knife box inverted fold skirt kilt how much cloth strip width fullness',
       circle:

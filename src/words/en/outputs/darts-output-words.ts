@@ -1,0 +1,15 @@
+/** What seams and darts take, and what the hand does for it. */
+export const dartsOutputWords = {
+  intake: 'Taken in all',
+  each: {
+    sides: 'Each side seam edge',
+    frontDarts: 'Each front dart',
+    backDarts: 'Each back dart',
+  },
+  do: {
+    sides: 'Mark each side seam in by so much',
+    frontDarts: 'Mark each front dart so wide',
+    backDarts: 'Mark each back dart so wide',
+  },
+  left: 'Left over of what is taken',
+};
