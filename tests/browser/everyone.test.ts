@@ -4,14 +4,29 @@ import { phoneWords } from '#words/phone/phone-words.ts';
 import { inGate, THOROUGH } from '../thorough.ts';
 import { nameless } from './announced.ts';
 import { axeFaults } from './axe.ts';
-import { launchBrowser, openApp, PHONE, SMALL_PHONE, takePhone, wear } from './harness.ts';
+import {
+  launchBrowser,
+  type OpenApp,
+  openAnew,
+  openApp,
+  PHONE,
+  SMALL_PHONE,
+  takePhone,
+  wear,
+} from './harness.ts';
 import { EVERY_SCREEN, type Screen } from './screens.ts';
 import { stored } from './stored.ts';
 
 let browser: Browser;
+/** The phone on which one screen after another is looked at. */
+let phone: OpenApp;
 
 beforeAll(async () => {
   browser = await launchBrowser();
+  phone = await takePhone(browser, inject('address'), {
+    size: SMALL_PHONE,
+    serviceWorkers: 'block',
+  });
 });
 
 afterAll(() => browser.close());
@@ -123,29 +138,22 @@ const VISITS = inGate(
 test.each(VISITS)(
   '$name suits everyone: the $hand hand, by day and night, large text, a narrow phone',
   async ({ screen, hand, by }) => {
-    const app = await openApp(browser, inject('address'), {
-      at: screen.hash,
-      size: SMALL_PHONE,
-      bench: { hand },
-      serviceWorkers: 'block',
+    const { page, complaints } = phone;
+    await openAnew(phone, inject('address'), {
+      ...{ at: screen.hash, size: SMALL_PHONE, bench: { hand } },
     });
-    const { page } = app;
     await page.locator('h1').first().waitFor();
     await screen.steps?.(page);
     await lookAt(screen, page, by);
-    expect(app.complaints).toEqual([]);
-    await app.close();
+    expect(complaints).toEqual([]);
   },
 );
 
 test.each(STATES)('%s can be used by everyone', async (_, at, reach) => {
-  const app = await openApp(browser, inject('address'), {
-    at,
-    size: SMALL_PHONE,
-    bench: { theme: 'night' },
-    serviceWorkers: 'block',
+  const { page, complaints } = phone;
+  await openAnew(phone, inject('address'), {
+    ...{ at, size: SMALL_PHONE, bench: { theme: 'night' } },
   });
-  const { page } = app;
   await page.locator('h1').first().waitFor();
   await reach(page);
   expect(await axeFaults(page), 'night').toEqual([]);
@@ -153,8 +161,7 @@ test.each(STATES)('%s can be used by everyone', async (_, at, reach) => {
   await wear(page, 'paper');
   await large(page);
   expect(await axeFaults(page), 'paper, large text').toEqual([]);
-  expect(app.complaints).toEqual([]);
-  await app.close();
+  expect(complaints).toEqual([]);
 });
 
 test('settings are kept over a reload: hand, light, unit, decimal comma', async () => {

@@ -111,17 +111,43 @@ export async function takePhone(
   const complaints = collectComplaints(context, address);
   const page = await context.newPage();
   watchRequests(page);
-  if (bench) {
-    // The app's origin without the app; its icon is named, or the browser would ask for one.
-    const blank = `${address}blank`;
-    await page.route(blank, (route) =>
-      route.fulfill({ contentType: 'text/html', body: '<link rel="icon" href="data:,">' }),
-    );
-    await page.goto(blank);
-    await page.evaluate(keepBench, bench);
-    await page.unroute(blank);
-  }
+  if (bench) await putBench(page, address, bench);
   return { page, context, complaints, close: () => context.close() };
+}
+
+/**
+ * Opens the app on a phone that has been used before as on a new one, with nothing kept and no
+ * complaint: a new one takes the processor's time, and many screens are looked at. Only one without
+ * service workers can be had again; what its browser has fetched it still has.
+ */
+export async function openAnew(
+  { page, context, complaints }: OpenApp,
+  address: string,
+  { at = '', size = PHONE, bench }: Opening = {},
+): Promise<void> {
+  await page.goto('about:blank');
+  const session = await context.newCDPSession(page);
+  await session.send('Storage.clearDataForOrigin', {
+    origin: new URL(address).origin,
+    storageTypes: 'all',
+  });
+  await session.detach();
+  await page.setViewportSize(size);
+  complaints.length = 0;
+  if (bench) await putBench(page, address, bench);
+  await page.goto(address + at);
+}
+
+/** Settings as they are kept on a device, before the app is started on it. */
+async function putBench(page: Page, address: string, bench: Partial<Bench>): Promise<void> {
+  // The app's origin without the app; its icon is named, or the browser would ask for one.
+  const blank = `${address}blank`;
+  await page.route(blank, (route) =>
+    route.fulfill({ contentType: 'text/html', body: '<link rel="icon" href="data:,">' }),
+  );
+  await page.goto(blank);
+  await page.evaluate(keepBench, bench);
+  await page.unroute(blank);
 }
 
 /** Writes the record src/storage/store.ts would. Runs in the page. */

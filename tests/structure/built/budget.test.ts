@@ -6,7 +6,14 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { garmentListWords } from '#words/garment/garment-list-words.ts';
 import { type Served, serveApp } from '../../browser/built.ts';
 import { untilFirstAnswer } from '../../browser/first-answer.ts';
-import { launchBrowser, openApp, takePhone, waitUntilKept } from '../../browser/harness.ts';
+import {
+  launchBrowser,
+  type OpenApp,
+  openAnew,
+  openApp,
+  takePhone,
+  waitUntilKept,
+} from '../../browser/harness.ts';
 import { FIRST, SCREENS } from '../../browser/screens.ts';
 import { settled } from '../../browser/settled.ts';
 
@@ -22,11 +29,17 @@ const READER = /^\/(engine\/|assets\/(worker-tape|tape-reader)-)/;
 
 let browser: Browser;
 let served: Served;
+/** The phone on which one screen after another is weighed: it keeps nothing that it has fetched. */
+let phone: OpenApp;
 const table: { what: string; files: number; 'KB gz': string; most: string }[] = [];
 
 beforeAll(async () => {
   browser = await launchBrowser();
   served = await serveApp(inject('built'));
+  phone = await takePhone(browser, served.address, { serviceWorkers: 'block' });
+  const session = await phone.context.newCDPSession(phone.page);
+  await session.send('Network.enable');
+  await session.send('Network.setCacheDisabled', { cacheDisabled: true });
 });
 
 afterAll(async () => {
@@ -92,7 +105,9 @@ test.each(SCREENS.filter((screen) => screen !== FIRST && screen.name !== KEEPING
   `$name adds at most ${FURTHER_SCREEN_KB} KB`,
   async ({ name, hash, from, steps }) => {
     const start = served.asked.length;
-    const { page, complaints, close } = await openFirst();
+    const { page, complaints } = phone;
+    await openAnew(phone, served.address, { at: FIRST.hash });
+    await settled(page);
     if (from) await goTo(page, from);
     const before = served.asked.length;
     await goTo(page, hash);
@@ -104,7 +119,6 @@ test.each(SCREENS.filter((screen) => screen !== FIRST && screen.name !== KEEPING
     const added = served.asked.slice(before).filter((path) => !had.has(path));
     const screen = added.filter((path) => !READER.test(path));
     const weight = weigh(name, screen, FURTHER_SCREEN_KB);
-    await close();
     expect(complaints).toEqual([]);
     expect(weight, listed(added)).toBeLessThanOrEqual(FURTHER_SCREEN_KB);
   },
