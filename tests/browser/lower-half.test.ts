@@ -1,12 +1,15 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { inGate, THOROUGH } from '../thorough.ts';
-import { launchBrowser, openApp, PHONE, SMALL_PHONE } from './harness.ts';
+import { launchBrowser, type OpenApp, openAnew, PHONE, SMALL_PHONE, takePhone } from './harness.ts';
 
 let browser: Browser;
+/** The phone on which one screen after another is looked at. */
+let phone: OpenApp;
 
 beforeAll(async () => {
   browser = await launchBrowser();
+  phone = await takePhone(browser, inject('address'), { serviceWorkers: 'block' });
 });
 afterAll(() => browser.close());
 
@@ -126,22 +129,18 @@ async function onEverySize(
   look: (page: Page, size: typeof PHONE, where: string) => Promise<void>,
   { sizes = SIZES, hand = 'right', resized = false }: Trying = {},
 ): Promise<void> {
-  const app = await openApp(browser, inject('address'), {
-    at,
-    bench: { hand },
-    serviceWorkers: 'block',
-  });
+  const { page, complaints } = phone;
+  await openAnew(phone, inject('address'), { at, bench: { hand } });
   for (const size of sizes) {
-    await app.page.setViewportSize(size);
+    await page.setViewportSize(size);
     if (!resized) {
-      await app.page.goto('about:blank'); // or only the route would change
-      await app.page.goto(inject('address') + at);
+      await page.goto('about:blank'); // or only the route would change
+      await page.goto(inject('address') + at);
     }
-    await app.page.locator('button.next').waitFor();
-    await look(app.page, size, `${size.width} × ${size.height}`);
+    await page.locator('button.next').waitFor();
+    await look(page, size, `${size.width} × ${size.height}`);
   }
-  expect(app.complaints).toEqual([]);
-  await app.close();
+  expect(complaints).toEqual([]);
 }
 
 /** The corners of the lower half, its middle, and just below the middle of the screen. */
