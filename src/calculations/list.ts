@@ -62,6 +62,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./edging/outputs.ts').then(({ edgingOutputs }) => edgingOutputs),
     draws: () => import('./edging/drawing.ts').then(({ edgingDrawing }) => edgingDrawing),
   },
+  grouped: {
+    page: () => import('./grouped/grouped.ts').then(({ grouped }) => asked(grouped)),
+    gives: () => import('./grouped/outputs.ts').then(({ groupedOutputs }) => groupedOutputs),
+    draws: () => import('./grouped/drawing.ts').then(({ groupedDrawing }) => groupedDrawing),
+  },
   lacing: {
     page: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)),
     gives: () => import('./lacing/outputs.ts').then(({ lacingOutputs }) => lacingOutputs),

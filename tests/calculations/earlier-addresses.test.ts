@@ -40,6 +40,7 @@ const reasons = fixture<Record<string, string>>('reasons.json');
 /** Those that came after the last of these builds have no older address. */
 const YOUNGER: readonly string[] = [
   'pleats',
+  'grouped',
   'piece',
   'shares',
   'match',

@@ -30,6 +30,7 @@ export const CALCULATION_NAMES = {
   hem: 'Hem',
   corner: 'Mitred corner',
   closures: 'Closures',
+  grouped: 'Groups, laps, loops',
   buttonhole: 'Buttonhole',
   edging: 'Edging strips',
   centre: 'Centre by counting',

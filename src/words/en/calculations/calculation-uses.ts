@@ -67,6 +67,8 @@ export const calculationUses: Readonly<
     stage: 'Close',
     of: {
       closures: 'hooks eyes buttons snaps ties fasteners spacing opening front placket how many',
+      grouped:
+        'closures in groups pairs twos threes buttons snaps hooks waistband end overlap underlap belt loops carriers hanger hanging loop strap tab fold mate',
       buttonhole: 'button hole slit length place overlap lap stand',
     },
   },
