@@ -40,6 +40,8 @@ export interface Claim {
   readonly digitShare: number;
   /** Where the numbers run beside the row, in graduations. */
   readonly across: number;
+  /** Its numbers run across the tape, each turned by a quarter against the row. */
+  readonly turned?: boolean;
   readonly pattern: TickPattern;
   /** Digits on the lines between count up to its numbers: they can't be those of other lines. */
   readonly counted?: boolean;

@@ -13,7 +13,6 @@ import {
   OUT_OF_PLACE,
   SHORTER,
   SMALL_VALUE,
-  TALL,
   THIN,
   THREE,
   THREE_OF_CELLS,
@@ -36,7 +35,7 @@ export function doubtsOf(claim: Claim): Set<Doubt> {
   if (partial > agreeing.length) doubts.add('line');
   if (!foretold && commonLeadingStroke(agreeing, distinct)) doubts.add('line');
   if (!foretold && commonMiddleStroke(agreeing)) doubts.add('line');
-  if (!foretold && digitsLost(agreeing)) doubts.add('line');
+  if (!foretold && digitsLost(claim)) doubts.add('line');
   if (farFromLines(claim)) doubts.add('line');
   if (outOfPlace(claim)) doubts.add('line');
   return doubts;
@@ -112,26 +111,20 @@ function isOnLine(cell: NumberCell, x: number): boolean {
 }
 
 /** Numbers with more patches, or wider, than the digits read: all of them may have lost the same one. */
-function digitsLost(agreeing: readonly PlacedNumber[]): boolean {
+function digitsLost({ agreeing, turned = false }: Claim): boolean {
   const suspect = agreeing.filter(({ value, read }) => {
     // Not the text: numbers counted in tens have theirs cut short.
     const digitsRead = String(value).length;
-    const { components, x0, x1 } = read.cell;
+    const { components, x0, x1, y0, y1 } = read.cell;
     // Turned across the tape, a digit is as wide on the sheet as it is tall.
-    const heights = components.map((part) => (isTall(read.cell) ? part.width : part.height));
+    const heights = components.map((part) => (turned ? part.width : part.height));
     const tallest = Math.max(...heights);
     const digits = heights.filter((height) => height > DIGIT_HEIGHT * tallest).length;
     if (digits > digitsRead) return true;
     const widest = (WIDEST_DIGIT + WIDEST_MORE * (digitsRead - 1)) * tallest;
-    if (digits === digitsRead) return false;
-    return !isTall(read.cell) && x1 - x0 + 1 > widest;
+    return digits !== digitsRead && (turned ? y1 - y0 : x1 - x0) + 1 > widest;
   });
   return suspect.length > OFTEN * agreeing.length;
-}
-
-/** Digits of a number turned across the tape stand one above the other. */
-function isTall({ components, x0, x1, y0, y1 }: NumberCell): boolean {
-  return components.length > 1 && y1 - y0 > TALL * (x1 - x0);
 }
 
 /** Numbers far across the tape may be those of its other edge, or of another tape. */

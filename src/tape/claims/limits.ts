@@ -54,8 +54,6 @@ export const MOST_CONTRARY = 0.45;
 export const THREE = 3;
 export const THREE_OF_CELLS = 6;
 export const SMALL_VALUE = 100;
-/** Taller than wide by this, digits stand one above the other. */
-export const TALL = 1.3;
 
 // join-claims.ts
 

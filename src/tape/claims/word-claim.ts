@@ -72,6 +72,7 @@ export function wordClaim(
       cells: row.cells.length,
       digitShare,
       across: row.across,
+      turned: row.turned,
       pattern,
       counted: numbered.counted,
       doubts,

@@ -4,6 +4,9 @@ import type { TickPattern } from '../graduations/tick-pattern.ts';
 import type { NumberRow } from '../numbers/number-row.ts';
 import { median } from '../numerics/solve.ts';
 import {
+  ALONE,
+  ALONE_BARE,
+  ALONE_FEWEST,
   BARE,
   FULL,
   FULL_LINES_FEWEST,
@@ -12,6 +15,7 @@ import {
   LEAN_STEP,
   MOST_LEAN,
   MOST_TRIED,
+  TELLING,
 } from './limits.ts';
 
 /** Lines that cross the tape through the band of its numbers: one to each number, as boxes have them. */
@@ -98,9 +102,22 @@ function bestClass(
     }))
     .filter(({ count }) => count >= FULL_LINES_FEWEST)
     .sort((one, other) => other.among - one.among);
-  const [full, next] = shares;
-  if (!full || !next || full.all < FULL || full.among < FULL || next.among > BARE) return null;
-  return { longAt: full.longAt, score: full.all + full.among - next.among };
+  const full = shares[0];
+  if (!full || shares.length < 2) return null;
+  // Few lines of a class are clear of the numbers where its numbers stand: what is there may be digits.
+  const next = shares.slice(1).find(({ count }) => count >= TELLING * full.count);
+  const others = next?.among ?? 0;
+  const firm = full.all >= FULL && full.among >= FULL && others <= BARE;
+  if (!firm && !standsAlone(full, others)) return null;
+  return { longAt: full.longAt, score: full.all + full.among - others };
+}
+
+/** Thin or worn lines are inked on part of their way only: they tell where next to nothing else is there. */
+function standsAlone(
+  { count, all, among }: { count: number; all: number; among: number },
+  others: number,
+): boolean {
+  return count >= ALONE_FEWEST && all >= ALONE && among >= ALONE && others <= ALONE_BARE;
 }
 
 function isUnderNumber({ cells }: NumberRow, xAt: (y: number) => number): boolean {

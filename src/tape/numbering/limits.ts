@@ -55,6 +55,12 @@ export const INKED = 0.35;
 /** Shares of the way that are inked: on the full lines, and on no others among the numbers. */
 export const FULL = 0.7;
 export const BARE = 0.25;
+/** Less of the way is enough where so many lines show it and on the others there is next to nothing. */
+export const ALONE = 0.6;
+export const ALONE_BARE = 0.1;
+export const ALONE_FEWEST = 6;
+/** Of the full lines clear of numbers: another class with fewer shows the digits over it. */
+export const TELLING = 0.6;
 /** A class of fewer lines clear of all numbers says nothing. */
 export const FULL_LINES_FEWEST = 3;
 /** Graduations from a line to the bare ground beside it. */

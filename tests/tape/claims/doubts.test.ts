@@ -152,8 +152,21 @@ describe('a digit that all numbers lost', () => {
     const turned = (y0: number, tall = 42) => patch(0, 70, tall, y0);
     const one = turned(100, 9);
     const two = [turned(0), turned(50)];
-    expect(doubtsOf({ ...sure, agreeing: readAs(two) })).toEqual(inDoubt());
-    expect(doubtsOf({ ...sure, agreeing: readAs([...two, one]) })).toEqual(inDoubt('line'));
+    const across = { ...sure, turned: true };
+    expect(doubtsOf({ ...across, agreeing: readAs(two) })).toEqual(inDoubt());
+    expect(doubtsOf({ ...across, agreeing: readAs([...two, one]) })).toEqual(inDoubt('line'));
+  });
+
+  test('of narrow type, two turned digits together are no wider than they are tall', () => {
+    const agreeing = readAs([patch(0, 50, 23), patch(2, 48, 12, 39)]);
+    expect(doubtsOf({ ...sure, turned: true, agreeing })).toEqual(inDoubt());
+    // As one patch, longer than a digit: the second one wasn't read.
+    const one = sure.agreeing.map((number) => ({
+      ...number,
+      value: 5,
+      read: readFrom([patch(0, 50, 60)], number.tick - 2, '5'),
+    }));
+    expect(doubtsOf({ ...sure, turned: true, agreeing: one }).has('line')).toBe(true);
   });
 
   test('specks beside the digits are no digits', () => {
