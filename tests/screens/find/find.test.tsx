@@ -33,7 +33,7 @@ test('what is typed finds by name and by use', () => {
   look('frill');
   expect(shown()).toEqual(expect.arrayContaining(['Gathers and frills']));
   look('bust dart');
-  expect(shown()).toEqual(['Darts between two girths', 'One dart']);
+  expect(shown()).toEqual(expect.arrayContaining(['Darts between two girths', 'One dart']));
   look('');
   expect(shown().length).toBeGreaterThan(10);
 });
