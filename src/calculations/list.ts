@@ -92,6 +92,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./match/outputs.ts').then(({ matchOutputs }) => matchOutputs),
     draws: () => import('./match/drawing.ts').then(({ matchDrawing }) => matchDrawing),
   },
+  band: {
+    page: () => import('./band/band.ts').then(({ band }) => asked(band)),
+    gives: () => import('./band/outputs.ts').then(({ bandOutputs }) => bandOutputs),
+    draws: () => import('./band/drawing.ts').then(({ bandDrawing }) => bandDrawing),
+  },
   darts: {
     page: () => import('./darts/darts.ts').then(({ darts }) => asked(darts)),
     gives: () => import('./darts/outputs.ts').then(({ dartsOutputs }) => dartsOutputs),

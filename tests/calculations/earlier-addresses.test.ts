@@ -55,6 +55,7 @@ const YOUNGER: readonly string[] = [
   'bias',
   'tucks',
   'darts',
+  'band',
   'cord',
   'binding',
   'placket',

@@ -80,6 +80,7 @@ const DRAWN = [
   'tucks',
   'dart',
   'darts',
+  'band',
   'cord',
   'facing',
   'piece',

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { inches } from '../../src/lengths/length.ts';
+import { inches, mm } from '../../src/lengths/length.ts';
+import { WAISTBAND_WIDE } from '../../src/sewing/sources/bands.ts';
 import { HANGS } from '../../src/sewing/sources/circles.ts';
 import { CONTROL, LEGS_DIFFER } from '../../src/sewing/sources/darts.ts';
 import { BIAS_RUFFLE, FRILL, OWN_SAMPLE, RUFFLE } from '../../src/sewing/sources/gathers.ts';
@@ -17,6 +18,7 @@ test.each([
   ['a thread worked with by hand', WORKING.value, [inches(18), inches(24)]],
   ['how far the legs of a dart may differ, 15.3', LEGS_DIFFER.value, 0],
   ['what darts take, 15.1', CONTROL.value, 'difference'],
+  ['a waistband as it shows, 14.7', WAISTBAND_WIDE.value, [mm(40), mm(50)]],
   ['tucks more than gaps, 12.3', TUCKS_WORKED.value, 1],
   ['groups of tucks apart, in groups, 12.7', GROUPS_APART.value, 1],
 ])('%s', (_, quoted, printed) => {

@@ -78,6 +78,8 @@ export const USUAL = {
   pleats: common(1, 150),
   flatPart: commonMm(5, 2000),
   clothWidth: commonMm(300, 3200),
+  bandWide: commonMm(10, 150),
+  bandEase: commonMm(0, 100),
   boundWidth: commonMm(2, 80),
   cord: commonMm(1, 25),
   biasWidth: commonMm(10, 150),

@@ -32,6 +32,8 @@ test('what is typed finds by name and by use', () => {
   expect(shown()).toEqual(['Tucks']);
   look('frill');
   expect(shown()).toEqual(expect.arrayContaining(['Gathers and frills']));
+  look('waistband');
+  expect(shown()).toEqual(expect.arrayContaining(['Waistband and cuff']));
   look('bust dart');
   expect(shown()).toEqual(expect.arrayContaining(['Darts between two girths', 'One dart']));
   look('');

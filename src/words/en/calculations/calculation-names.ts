@@ -23,6 +23,7 @@ export const CALCULATION_NAMES = {
   circle: 'Circles, flounces and gores',
   bias: 'Bias strips',
   seam: 'Seam',
+  band: 'Waistband and cuff',
   match: 'Matching two edges',
   placket: 'Placket and zip',
   pocket: 'Pocket and its place',

@@ -1,0 +1,20 @@
+/** What a band gives, and what the hand does for it. */
+export const bandOutputWords = {
+  long: 'Length of the band to cut',
+  cutLong: 'Cut the band so long',
+  across: 'Width of the band to cut',
+  cutAcross: 'Cut the band so wide',
+  pieces: 'Pieces of the band',
+  piece: 'Length of each piece',
+  finished: 'Finished length of the band',
+  close: 'Sew its ends, turn them, measure from end to end',
+  wide: 'Width of the band as it shows',
+  press: 'Press its fold, so far from the stitch line',
+  marks: 'Sides and middles of the band',
+  mark: 'Mark sides and middles',
+  round: 'Round, with ease',
+  takeUp: 'Edge to take up',
+  interfacings: 'Pieces of interfacing',
+  interfacingLong: 'Length of the interfacing',
+  interfacingWide: 'Width of the interfacing',
+};
