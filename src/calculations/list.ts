@@ -107,6 +107,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./dart/outputs.ts').then(({ dartOutputs }) => dartOutputs),
     draws: () => import('./dart/drawing.ts').then(({ dartDrawing }) => dartDrawing),
   },
+  repeat: {
+    page: () => import('./repeat/repeat.ts').then(({ repeat }) => asked(repeat)),
+    gives: () => import('./repeat/outputs.ts').then(({ repeatOutputs }) => repeatOutputs),
+    draws: () => import('./repeat/drawing.ts').then(({ repeatDrawing }) => repeatDrawing),
+  },
   pleats: {
     page: () => import('./pleats/pleats.ts').then(({ pleats }) => asked(pleats)),
     gives: () => import('./pleats/outputs.ts').then(({ pleatsOutputs }) => pleatsOutputs),

@@ -42,6 +42,7 @@ const YOUNGER: readonly string[] = [
   'pleats',
   'grouped',
   'piece',
+  'repeat',
   'shares',
   'match',
   'fit',

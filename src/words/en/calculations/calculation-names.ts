@@ -14,6 +14,7 @@ export const CALCULATION_NAMES = {
   shares: 'Sharing a change',
   darts: 'Darts between two girths',
   dart: 'One dart',
+  repeat: 'Stripes and checks',
   pleats: 'Pleats',
   gathers: 'Gathers and frills',
   tucks: 'Tucks',

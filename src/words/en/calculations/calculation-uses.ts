@@ -27,6 +27,8 @@ export const calculationUses: Readonly<
       darts:
         'dart intake hip waist bust difference take in share shape skirt bodice side seam curve how wide how many',
       dart: 'dart bust waist legs point true truing fold raw edge pivot rotate move split fullness gathers ease seam intake cone',
+      repeat:
+        'stripe stripes check checks plaid tartan pattern repeat match matching panels how much more cloth extra centre line lines meet seam slant chevron',
       pleats: 'knife box inverted fold skirt kilt how much cloth strip width fullness',
       circle:
         'circular skirt half full quarter circle radius flounce ruffle frill godet gores gored flared panels hem waist',

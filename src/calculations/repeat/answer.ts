@@ -1,0 +1,72 @@
+import { repeatWords as words } from '#words/calculations/repeat-words.ts';
+import { cautionWords } from '#words/common/caution-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Answer, Line } from '../../calculation/calculation.ts';
+import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
+import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
+import { upToGraduation } from '../../lengths/graduation.ts';
+import type { Worked } from './worked.ts';
+import { repeatWorkings } from './workings.ts';
+
+/** Cloth with a repeat as an answer. */
+export function repeatAnswer(worked: Worked, bench: Bench): Answer {
+  return {
+    headline: { number: numberOf(worked, bench), after: words.after[worked.kind] },
+    sentence: words.sentence[worked.kind],
+    lines: lines(worked, bench),
+    offers: [],
+    warnings: warnings(worked),
+    cautions: [words.cutFirst, cautionWords.shears, cautionWords.pins],
+    runs:
+      worked.kind === 'panels'
+        ? [{ name: words.places, item: words.place, run: worked.panels.run }]
+        : [],
+    workings: repeatWorkings(worked, bench),
+  };
+}
+
+function numberOf(worked: Worked, bench: Bench): Answer['headline']['number'] {
+  switch (worked.kind) {
+    case 'panels':
+      return numberOnTape(worked.panels.cloth, bench, upToGraduation);
+    case 'match':
+      return numberOnTape(worked.match.start, bench);
+    case 'centre':
+      return numberOnTape(worked.inside, bench);
+    case 'slant':
+      return exactly(worked.slant.drift, bench);
+  }
+}
+
+function lines(worked: Worked, bench: Bench): Line[] {
+  const show = (x: Worked['repeat']) => byTape(x, bench);
+  const each: [string, string | false][] = [
+    [words.repeat, worked.asked.repeats > 1 && show(worked.repeat)],
+  ];
+  if (worked.kind === 'panels') {
+    const { extra, rule } = worked.panels;
+    each.push(
+      [words.extra, onTape(extra, bench, upToGraduation)],
+      [words.rule, words.ruleOf(show(rule), rule < worked.panels.cloth)],
+    );
+  }
+  if (worked.kind === 'match') each.push([words.lost, show(worked.match.lost)]);
+  if (worked.kind === 'slant') {
+    each.push(
+      [words.alongOne, show(worked.slant.one)],
+      [words.alongOther, show(worked.slant.other)],
+    );
+  }
+  return linesSaid(each);
+}
+
+function warnings(worked: Worked): string[] {
+  const { asked, repeat } = worked;
+  const piece = asked.long ?? asked.wide;
+  return onlySaid([
+    piece !== undefined && 3 * repeat > piece && words.large,
+    asked.way === 'one' && (worked.kind === 'centre' ? words.notMirrored : words.oneWay),
+    worked.kind === 'slant' && worked.slant.drift > 0 && words.drifts,
+    asked.repeats === 1 && words.measureMore,
+  ]);
+}
