@@ -92,6 +92,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./match/outputs.ts').then(({ matchOutputs }) => matchOutputs),
     draws: () => import('./match/drawing.ts').then(({ matchDrawing }) => matchDrawing),
   },
+  collar: {
+    page: () => import('./collar/collar.ts').then(({ collar }) => asked(collar)),
+    gives: () => import('./collar/outputs.ts').then(({ collarOutputs }) => collarOutputs),
+    draws: () => import('./collar/drawing.ts').then(({ collarDrawing }) => collarDrawing),
+  },
   band: {
     page: () => import('./band/band.ts').then(({ band }) => asked(band)),
     gives: () => import('./band/outputs.ts').then(({ bandOutputs }) => bandOutputs),

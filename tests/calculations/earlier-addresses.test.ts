@@ -57,6 +57,7 @@ const YOUNGER: readonly string[] = [
   'tucks',
   'darts',
   'band',
+  'collar',
   'cord',
   'binding',
   'placket',

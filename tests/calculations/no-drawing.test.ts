@@ -81,6 +81,7 @@ const DRAWN = [
   'dart',
   'darts',
   'band',
+  'collar',
   'cord',
   'facing',
   'piece',

@@ -78,6 +78,9 @@ export const USUAL = {
   pleats: common(1, 150),
   flatPart: commonMm(5, 2000),
   clothWidth: commonMm(300, 3200),
+  /** A quarter of a neckline or so. */
+  neckPart: commonMm(40, 250),
+  collarDeep: commonMm(10, 250),
   bandWide: commonMm(10, 150),
   bandEase: commonMm(0, 100),
   boundWidth: commonMm(2, 80),

@@ -34,6 +34,8 @@ test('what is typed finds by name and by use', () => {
   expect(shown()).toEqual(expect.arrayContaining(['Gathers and frills']));
   look('waistband');
   expect(shown()).toEqual(expect.arrayContaining(['Waistband and cuff']));
+  look('collar');
+  expect(shown()).toEqual(expect.arrayContaining(['Collar']));
   look('bust dart');
   expect(shown()).toEqual(expect.arrayContaining(['Darts between two girths', 'One dart']));
   look('');

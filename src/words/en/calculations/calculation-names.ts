@@ -24,6 +24,7 @@ export const CALCULATION_NAMES = {
   circle: 'Circles, flounces and gores',
   bias: 'Bias strips',
   seam: 'Seam',
+  collar: 'Collar',
   band: 'Waistband and cuff',
   match: 'Matching two edges',
   placket: 'Placket and zip',

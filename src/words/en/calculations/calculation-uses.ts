@@ -46,6 +46,8 @@ export const calculationUses: Readonly<
       seam: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
       gathers:
         'gather frill ruffle flounce gathered skirt sleeve fullness strip cloth joins shirring',
+      collar:
+        'neck neckline stand roll fall upper under turn of cloth lapel shirt peter pan outer edge',
       band: 'waistband waist band cuff sleeve wrist belt overlap underlap interfacing button how long',
       match:
         'ease easing notches sleeve head cap armhole cuff waistband neckline facing band collar set in gather fit together shoulder seam',

@@ -1,0 +1,22 @@
+/** What a collar gives, and what the hand does for it. */
+export const collarOutputWords = {
+  upperLong: 'Length of the upper collar',
+  upperWide: 'Width of the upper collar',
+  underLong: 'Length of the under collar',
+  underWide: 'Width of the under collar',
+  cutUpperLong: 'Cut the upper collar so long',
+  cutUpperWide: 'Cut the upper collar so wide',
+  cutUnderLong: 'Cut the under collar so long',
+  cutUnderWide: 'Cut the under collar so wide',
+  upperMarks: 'Shoulders and back middle, upper collar',
+  underMarks: 'Shoulders and back middle, under collar',
+  markUpper: 'Mark the neck edge of the upper collar',
+  markUnder: 'Mark the neck edge of the under collar',
+  pieces: 'Upper collars',
+  underPieces: 'Under collars',
+  roll: 'Neck seam to the roll line',
+  baste: 'Roll the collar over the hand, baste along its roll line',
+  turn: 'Upper collar wider by, over the roll',
+  around: 'Outer edge of the upper collar longer by',
+  neck: 'Neckline, all round',
+};
