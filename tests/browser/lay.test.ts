@@ -6,7 +6,7 @@ import type { Garment } from '../../src/garment/record/record.ts';
 import { mm } from '../../src/lengths/length.ts';
 import { garment, work } from '../garment/materials/garments.ts';
 import { axeFaults } from './axe.ts';
-import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
+import { launchBrowser, openApp, PHONE, SMALL_PHONE, wear } from './harness.ts';
 import { store, stored } from './stored.ts';
 
 let browser: Browser;
@@ -41,6 +41,32 @@ const shot = async (page: Page, name: string) => {
   if (folder) await page.screenshot({ path: join(folder, `lay-${name}.png`) });
 };
 
+/** What stands in the largest letters of the screen, drawings aside. */
+const largest = (page: Page) =>
+  page.evaluate(() => {
+    const all = [...document.querySelectorAll('.lay :not(svg, svg *)')]
+      .filter((it) =>
+        [...it.childNodes].some((node) => node.nodeType === 3 && node.nodeValue?.trim()),
+      )
+      .map((it) => ({
+        text: it.textContent,
+        size: Number.parseFloat(getComputedStyle(it).fontSize),
+      }))
+      .sort((one, other) => other.size - one.size);
+    return all[0] && all[0].size > (all[1]?.size ?? 0) ? all[0].text : '';
+  });
+
+/** What to press, and the length to buy, where they aren't wholly on the screen. */
+const leavesScreen = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.lay button, .lay .to-buy strong')]
+      .filter((it) => {
+        const { left, right, top, bottom } = it.getBoundingClientRect();
+        return left < 0 || right > innerWidth || top < 0 || bottom > innerHeight;
+      })
+      .map((it) => it.textContent),
+  );
+
 test('two presses from the garment: found, better found, stopped, loaded anew it is there', async () => {
   const { page, complaints, close } = await openApp(browser, inject('address'), {
     at: '#/garments',
@@ -70,6 +96,22 @@ test('two presses from the garment: found, better found, stopped, loaded anew it
     mm((58 * 80 + 2 * (34 * 80 + 12 * 78 + 42 * 60 + 28 * 14 + 46 * 11 + 20 * 22)) / 14),
   );
   await shot(page, 'stopped');
+  await page.locator('.lay-fell').waitFor();
+  for (const size of [SMALL_PHONE, PHONE]) {
+    for (const theme of ['phone', 'night'] as const) {
+      for (const percent of [100, 200]) {
+        await page.setViewportSize(size);
+        await wear(page, theme);
+        await page.evaluate((of) => {
+          document.documentElement.style.fontSize = `${of}%`;
+        }, percent);
+        await shot(page, `${size.width}-${theme}-${percent}`);
+        expect(await largest(page), `${size.width}, ${percent} %`).toMatch(/^\d+ cm$/);
+        expect(await leavesScreen(page), `${size.width}, ${percent} %`).toEqual([]);
+      }
+    }
+  }
+  await page.setViewportSize(SMALL_PHONE);
 
   await page.reload();
   await page.locator('.lay-drawing [data-piece]').first().waitFor();

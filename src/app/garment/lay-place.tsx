@@ -7,6 +7,7 @@ import { materialName } from '../../screens/garment/materials/materials-said.ts'
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import { LayScreen } from '../../screens/lay/lay.tsx';
 import type { DrawingProps } from '../../screens/lay/lay-drawing.tsx';
+import type { FoundProps } from '../../screens/lay/lay-found.tsx';
 import type { PlacesProps } from '../../screens/lay/lay-places.tsx';
 import type { OtherProps } from '../../screens/lay/other-cloth.tsx';
 import { useOthers } from '../lay/use-others.ts';
@@ -15,6 +16,7 @@ import { useClothLay } from './use-cloth-lay.ts';
 
 const loadDrawing = () =>
   import('../../screens/lay/lay-drawing.tsx').then((part) => part.LayDrawing);
+const loadFound = () => import('../../screens/lay/lay-found.tsx').then((part) => part.LayFound);
 const loadPlaces = () => import('../../screens/lay/lay-places.tsx').then((part) => part.LayPlaces);
 const loadOther = () => import('../../screens/lay/other-cloth.tsx').then((part) => part.OtherCloth);
 const loadCloth = () =>
@@ -22,6 +24,7 @@ const loadCloth = () =>
 
 const PARTS = {
   Drawing: (give: DrawingProps) => <Fetched load={loadDrawing} give={give} />,
+  Found: (give: FoundProps) => <Fetched load={loadFound} give={give} />,
   Places: (give: PlacesProps) => <Fetched load={loadPlaces} onLeave={give.onBack} give={give} />,
   Other: (give: OtherProps) => <Fetched load={loadOther} onLeave={give.onBack} give={give} />,
 };
@@ -51,8 +54,15 @@ const nothing = () => undefined;
 function NothingToLay({ bench, said, onDone }: { bench: Bench; said: string; onDone: () => void }) {
   return (
     <LayScreen
-      {...{ bench, onDone, said, cloths: [], cloth: '', warnings: [], lay: undefined, sums: [] }}
-      {...{ looking: false, fell: [], canLook: false, others: NO_OTHERS, ofCloth: () => null }}
+      {...{ bench, onDone, said, cloths: [], cloth: '', warnings: [], lay: undefined }}
+      {...{
+        sums: undefined,
+        looking: false,
+        fell: [],
+        canLook: false,
+        others: NO_OTHERS,
+        ofCloth: () => null,
+      }}
       {...{ onCloth: nothing, onStart: nothing, onStop: nothing, onPut: nothing }}
       {...{ onLetGo: nothing, onOthers: nothing, ...PARTS }}
     />

@@ -1,5 +1,4 @@
 import { layWords as words } from '#words/garment/garment-lay-words.ts';
-import type { Bench } from '../../calculation/bench.ts';
 import { onTape } from '../../calculation/tape-text.ts';
 import type { LayNow } from '../../garment/materials/lay-now.ts';
 import type { MaterialNow } from '../../garment/materials/materials.ts';
@@ -14,9 +13,10 @@ import { upToGraduation } from '../../lengths/graduation.ts';
 import { exactLength, mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import { laySaid } from '../../screens/garment/materials/lay-stale.ts';
-import { amountText } from '../../screens/garment/materials/materials-text.ts';
+import { amountText, soldText } from '../../screens/garment/materials/materials-text.ts';
 import { workName } from '../../screens/garment/said/names.ts';
 import type { Telling } from '../../screens/garment/said/told-words.ts';
+import type { LaySums } from '../../screens/lay/lay-found.tsx';
 import type { LayShown } from '../../screens/lay/lay-shown.ts';
 import { foundFor, keptPlace, seenIn } from '../lay/lay-task.ts';
 import type { Look } from '../lay/use-look.ts';
@@ -32,13 +32,6 @@ export interface Told {
 function pieceName({ answer }: Telling, laidId: string): string {
   const { id, side } = readHome(idOfLaid({ id: laidId }));
   return workName({ answer }, id, side);
-}
-
-/** Lengths as they fell: the first, and the last few. */
-export function fellSaid(lengths: readonly number[], bench: Bench): string[] {
-  const all = lengths.map((of) => onTape(exactLength(mm(of)), bench, upToGraduation));
-  const other = all.filter((text, i) => text !== all[i - 1]);
-  return other.length > 4 ? [other[0] ?? '', ...other.slice(-3)] : other;
 }
 
 /** A lay to be looked at: named, in the order in which it is laid out. */
@@ -58,16 +51,17 @@ export function shownLay({ now, telling }: Told, task: LayTask, lay: Lay): LaySh
 }
 
 /** What it takes, what is to be bought for it, and how well it uses the cloth. */
-export function sumsSaid({ one, now, telling }: Told, task: LayTask, lay: Lay): string[] {
-  const { bench } = telling;
+export function sumsOf({ one, now, telling }: Told, task: LayTask, lay: Lay): LaySums {
   const length = now.of ? foundFor(lay, now.of).length : 0;
   const bought = upToUnit(withSpare(length + (one.said.more ?? 0), one.said), one.said.unit);
-  const share = shownNumber(100 * usedShare(task, lay), 1, bench.decimalMark);
-  return [
-    words.takes(amountText('laid', length, bench)),
-    ...(bought === undefined ? [] : [words.buy(amountText('laid', bought, bench))]),
-    words.used(share),
-  ];
+  const { bench } = telling;
+  const most = bought ?? length;
+  return {
+    most: onTape(exactLength(most), bench, upToGraduation),
+    sold: soldText(most, bench),
+    takes: bought === undefined ? undefined : amountText('laid', length, bench),
+    used: shownNumber(100 * usedShare(task, lay), 1, bench.decimalMark),
+  };
 }
 
 /** All that is in the way of a lay, or to be known of it. */

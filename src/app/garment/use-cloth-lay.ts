@@ -6,7 +6,7 @@ import type { Lay } from '../../lay/task.ts';
 import type { LayProps } from '../../screens/lay/lay.tsx';
 import { foundFor, keptPlace, putBy, soundLay, taskFor } from '../lay/lay-task.ts';
 import { useLook } from '../lay/use-look.ts';
-import { fellSaid, shownLay, sumsSaid, type Told, warningsSaid } from './lay-said.ts';
+import { shownLay, sumsOf, type Told, warningsSaid } from './lay-said.ts';
 
 type Found = Pick<
   LayProps,
@@ -72,9 +72,9 @@ export function useClothLay({ act, ...told }: Given): Found {
   return {
     warnings: warningsSaid(told, outcome, trying?.faults ?? [], look.ended, lay !== undefined),
     lay: task && lay && shownLay(told, task, lay),
-    sums: task && lay && !trying ? sumsSaid(told, task, lay) : [],
+    sums: task && lay && !trying ? sumsOf(told, task, lay) : undefined,
     looking: look.looking,
-    fell: fellSaid(look.fell, told.telling.bench),
+    fell: look.fell,
     canLook: task !== undefined && task.pieces.length > 0,
     onStart: () => task && start(task, trying ? undefined : best),
     onStop: stop,

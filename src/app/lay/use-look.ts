@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Lay, LayTask } from '../../lay/task.ts';
+import type { Fall } from '../../screens/lay/lay-found.tsx';
 
 /** How long is looked at most: what is found later is little, and a phone gets hot. */
 const SECONDS = 120;
@@ -13,8 +14,8 @@ export interface Look {
   looking: boolean;
   /** The best that was found since it began; it may not be kept yet. */
   best: Lay | undefined;
-  /** How the length fell, in mm. */
-  fell: readonly number[];
+  /** How the length fell. */
+  fell: readonly Fall[];
   ended: 'fits nowhere' | 'failed' | undefined;
 }
 
@@ -41,12 +42,16 @@ export function useLook(of: string, onKeep: (lay: Lay) => void) {
     stop();
     const control = new AbortController();
     running.current = control;
+    const began = performance.now();
+    const fallTo = ({ length }: Lay): Fall => {
+      return { length, seconds: (performance.now() - began) / 1000 };
+    };
     // What comes late is of the task it was looked for.
     const keeping = keepNowAndThen(onKeep);
-    setLook({ ...NONE, of, looking: true, fell: from ? [from.length] : [] });
+    setLook({ ...NONE, of, looking: true, fell: from ? [fallTo(from)] : [] });
     const onBetter = (best: Lay) => {
       keeping.found(best);
-      setLook((was) => ({ ...was, best, fell: [...was.fell, best.length] }));
+      setLook((was) => ({ ...was, best, fell: [...was.fell, fallTo(best)] }));
     };
     const end = (ended: Look['ended']) => {
       keeping.end();

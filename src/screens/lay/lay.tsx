@@ -6,6 +6,7 @@ import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';
 import css from './lay.css?inline';
 import type { DrawingProps } from './lay-drawing.tsx';
+import type { Fall, FoundProps, LaySums } from './lay-found.tsx';
 import type { PlacesProps } from './lay-places.tsx';
 import { type LayShown, movedOnCloth, type Place } from './lay-shown.ts';
 import type { OtherProps, Others } from './other-cloth.tsx';
@@ -22,15 +23,16 @@ export interface LayProps {
   /** What is in the way, or to be known. */
   warnings: readonly string[];
   lay: LayShown | undefined;
-  /** What it takes, what to buy, how well it uses the cloth. */
-  sums: readonly string[];
+  /** What it takes, what to buy, how well it uses the cloth; undefined where no length may be told. */
+  sums: LaySums | undefined;
   looking: boolean;
   /** How the length fell; the last is the best. */
-  fell: readonly string[];
+  fell: readonly Fall[];
   canLook: boolean;
   others: Others;
   /** Fetched when they are wanted. */
   Drawing: FunctionComponent<DrawingProps>;
+  Found: FunctionComponent<FoundProps>;
   Places: FunctionComponent<PlacesProps>;
   Other: FunctionComponent<OtherProps>;
   /** What can be said of the cloth; with the way back. */
@@ -120,20 +122,15 @@ type SearchProps = LayProps & { onOver: (over: 'cloth' | 'places' | 'others') =>
 
 /** What was found so far, and the keys of the search. */
 function Search(props: SearchProps) {
-  const { lay, sums, looking, fell, canLook, onOver, onStart, onStop, onDone } = props;
+  const { bench, lay, sums, looking, fell, canLook, Found } = props;
+  const { onOver, onStart, onStop, onDone } = props;
   const none = looking ? words.looking : canLook ? words.notYet : '';
   return (
     <>
-      <div class="lay-found">
-        <p class="sums" aria-live="polite">
-          <Rich text={lay ? words.sums(sums) : none} />
-        </p>
-        {fell.length > 0 && (
-          <p class="soft">
-            <Rich text={words.fell(fell)} />
-          </p>
-        )}
-      </div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <section class="lay-found" tabIndex={0} aria-label={words.found} aria-live="polite">
+        {lay ? <Found {...{ bench, sums, fell }} /> : <p class="sums">{none}</p>}
+      </section>
       <nav class="actions" aria-label={words.title}>
         <button type="button" onClick={onDone}>
           {words.done}

@@ -142,8 +142,9 @@ test('found, kept, followed place by place; the materials have it', async () => 
   // 50 + 50, where the fronts end at 65.5: there is no shorter one.
   expect(Math.abs(found!.length - 80_000 * 100)).toBeLessThan(8);
   expect(one(state(), 'cloth')).toMatchObject({ bound: false, net: found!.length });
-  expect(text()).toMatch(/Takes 100 cm · buy 100 cm \(1 m\) · 61.7 % used/);
   await drawn();
+  await waitFor(() => expect(text()).toMatch(/Buy 100 cm \(1 m\)Takes 100 cm · 61.7 % used/));
+  expect(document.querySelector('.to-buy strong')?.textContent).toBe('100 cm');
   expect(
     pieces()
       .map((name) => name?.replace(/\d /, ''))
@@ -167,7 +168,7 @@ test('stopped with the best so far, which is kept; a better one goes on from it'
   const { state } = show(garment({ front, sleeve }, { cloth }));
   await begin();
   await then(() => StandIn.all[0]!.look(1, false));
-  expect(text()).toMatch(/% used/);
+  await waitFor(() => expect(text()).toMatch(/% used/));
   press('Stop');
   await then();
   expect(running()).toEqual([]);

@@ -17,9 +17,13 @@ const EIGHTH = UNITS_PER.yd / 8;
 export function amountText(form: MaterialForm, amount: number, bench: Bench): string {
   if (form === 'count') return words.count(Math.ceil(amount));
   const long = onTape(exactLength(amount), bench, upToGraduation);
-  const sold = bench.unit === 'in' ? inYards(amount) : inMetres(amount, bench);
+  const sold = soldText(amount, bench);
   return sold === undefined ? long : words.together(long, sold);
 }
+
+/** Cloth as a shop measures it; undefined where that isn't a plain number of its own. */
+export const soldText = (amount: number, bench: Bench): string | undefined =>
+  bench.unit === 'in' ? inYards(amount) : inMetres(amount, bench);
 
 function inMetres(amount: number, { decimalMark }: Bench): string | undefined {
   const fits = amount >= UNITS_PER.m && amount % UNITS_PER.cm === 0;

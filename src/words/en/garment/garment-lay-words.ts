@@ -2,6 +2,7 @@
 export const layWords = {
   title: 'Lay the pieces',
   cloths: 'Cloth',
+  found: 'What was found',
   done: 'Done',
   start: 'Find a lay',
   goOn: 'Find a better one',
@@ -14,12 +15,6 @@ export const layWords = {
   noWidth: 'Say how wide the cloth is, without its selvedges, under “Cloth, nap”.',
   notYet: 'No lay yet. What is found is kept; you can stop at any time.',
   looking: 'Looking …',
-  /** How the length fell; the last is the best. */
-  fell: (lengths: readonly string[]) => `Found: ${lengths.join(' → ')}`,
-  takes: (length: string) => `Takes ${length}`,
-  buy: (length: string) => `buy ${length}`,
-  used: (share: string) => `${share} % used`,
-  sums: (parts: readonly string[]) => parts.join(' · '),
 
   wide: (piece: string, by: string) =>
     `${piece} is ${by} wider than the cloth is here: take wider cloth, or cut the piece in two with a seam.`,
