@@ -41,6 +41,10 @@ export const SURELY_THIN = 0.45;
 
 /** Below this no printed digit is left. */
 export const LEAST_PX = 160;
+
+// look-at.ts
+
+/** Rows sought in a picture. */
 export const CANDIDATES = 14;
 /** Rows followed: fewer once something was read. */
 export const MOST_ROWS = 9;
@@ -57,3 +61,24 @@ export const MOST_WORD_READINGS = 11;
 export const SAME_LINES_MM = 5;
 /** Three places of a row, px apart along it: rows that agree there are the same. */
 export const CHECKED_AT = [-300, 0, 300];
+/** Of those, and of rows, as many in one window: what is nearest to the eye is among the first. */
+export const WINDOW_WORD_READINGS = 5;
+export const WINDOW_ROWS = 4;
+
+// look-closer.ts
+
+/** Windows looked at where the whole picture gave nothing. */
+export const MOST_WINDOWS = 3;
+/** In a window less is seen that could speak against a scale: so many different numbers must name it. */
+export const WINDOW_NUMBERS = 5;
+/** Numbers from here on have two digits. */
+export const TENS_FROM = 10;
+
+// windows.ts
+
+/** Side of a window in px at its scale: as large as is looked at without being shrunk. */
+export const WINDOW_PX = 1800;
+/** Of the strongest row of a picture's windows: one with a weaker row shows no tape. */
+export const WINDOW_WEAK = 0.35;
+/** What a window loses by the share of it that was looked at before. */
+export const WINDOW_AGAIN = 0.7;

@@ -32,7 +32,17 @@ interface Votes {
 export function candidateRows(small: Field<'search'>, want: number): CandidateRow[] {
   const columns = Math.floor(small.width / CELL_PX);
   const rows = Math.floor(small.height / CELL_PX);
-  const votes = narrowOnly(lineVotes(strokeCells(small), columns, rows));
+  return rowsAmong(strokeCells(small), columns, rows, want);
+}
+
+/** The likeliest rows among squares that are known, of a picture so many squares wide and high. */
+export function rowsAmong(
+  cells: readonly StrokeCell[],
+  columns: number,
+  rows: number,
+  want: number,
+): CandidateRow[] {
+  const votes = narrowOnly(lineVotes(cells, columns, rows));
   const found: CandidateRow[] = [];
   while (found.length < want) {
     const best = largest(votes.values);

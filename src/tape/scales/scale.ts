@@ -1,7 +1,7 @@
 import { type RowFrame, toFrame, toImage } from '../frame/frame.ts';
 import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
 import { type Point, placeOfPoint, pointOfPlace } from '../picture/place.ts';
-import type { Scaling, Space } from '../picture/space.ts';
+import { placeIn, type Scaling, type Space } from '../picture/space.ts';
 import { alongAt, fromCentre, type Graduated } from '../pitch/along.ts';
 import {
   densityAt,
@@ -136,4 +136,24 @@ export function outlineOf(
       pointOn(geometry, from + ((to - from) * i) / steps, across),
     );
   return [...along(low), ...along(high).reverse()];
+}
+
+/** The same row seen in a picture that begins `left` px farther to the left and `top` px farther up. */
+export function movedGeometry(
+  geometry: ScaleGeometry,
+  { left, top }: { left: number; top: number },
+): ScaleGeometry {
+  const [x, y] = geometry.frame.origin;
+  return { ...geometry, frame: { ...geometry.frame, origin: placeIn(x + left, y + top) } };
+}
+
+/** A scale read in a part of a picture, in the pixels of the whole. */
+export function movedScale(scale: ReadScale, by: { left: number; top: number }): ReadScale {
+  const moved = <P extends Point>(at: P): P => ({ ...at, x: at.x + by.left, y: at.y + by.top });
+  return {
+    ...scale,
+    numbers: scale.numbers.map(moved),
+    outline: scale.outline.map(moved),
+    geometry: movedGeometry(scale.geometry, by),
+  };
 }
