@@ -67,6 +67,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./grouped/outputs.ts').then(({ groupedOutputs }) => groupedOutputs),
     draws: () => import('./grouped/drawing.ts').then(({ groupedDrawing }) => groupedDrawing),
   },
+  outline: {
+    page: () => import('./outline/outline.ts').then(({ outline }) => asked(outline)),
+    gives: () => import('./outline/outputs.ts').then(({ outlineOutputs }) => outlineOutputs),
+    draws: () => import('./outline/drawing.ts').then(({ outlineDrawing }) => outlineDrawing),
+  },
   lacing: {
     page: () => import('./lacing/lacing.ts').then(({ lacing }) => asked(lacing)),
     gives: () => import('./lacing/outputs.ts').then(({ lacingOutputs }) => lacingOutputs),

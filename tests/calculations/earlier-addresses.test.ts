@@ -44,6 +44,7 @@ const YOUNGER: readonly string[] = [
   'piece',
   'repeat',
   'shares',
+  'outline',
   'match',
   'fit',
   'opening',

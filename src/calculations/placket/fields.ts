@@ -2,7 +2,7 @@ import { placketWords as words } from '#words/calculations/placket-words.ts';
 import { choice, length, lengthOrNone, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 
-export const by = choice(words.by);
+const by = choice(words.by);
 export const way = choice(words.way);
 export const split = choice(words.split);
 const ofPass = { when: by.is('passes'), usual: 'around' } as const;

@@ -36,6 +36,7 @@ export const CALCULATION_NAMES = {
   grouped: 'Groups, laps, loops',
   buttonhole: 'Buttonhole',
   edging: 'Edging strips',
+  outline: 'Holes round an outline',
   centre: 'Centre by counting',
   lacing: 'Lacing',
   binding: 'Binding and piping',

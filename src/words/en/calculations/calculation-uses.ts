@@ -83,6 +83,8 @@ export const calculationUses: Readonly<
       edging: 'holes punch leather suede strip pitch rows stagger border trim',
       binding:
         'bias binding tape bound edge seam piping cord band hong kong finish single double french neckline armhole quilt mitre corner curve how wide how long',
+      outline:
+        'holes round a panel closed outline corners shared by count number rectangle circle purse pouch bag bottom body gusset same number of holes leather punch lace',
       centre: 'middle count holes half',
       lacing: 'lace cord ribbon thong how much length loop whip cross holes eyelets',
       crossing: 'overlap angle strips meet clash holes punch',
