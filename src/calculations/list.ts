@@ -97,6 +97,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./match/outputs.ts').then(({ matchOutputs }) => matchOutputs),
     draws: () => import('./match/drawing.ts').then(({ matchDrawing }) => matchDrawing),
   },
+  flare: {
+    page: () => import('./flare/flare.ts').then(({ flare }) => asked(flare)),
+    gives: () => import('./flare/outputs.ts').then(({ flareOutputs }) => flareOutputs),
+    draws: () => import('./flare/drawing.ts').then(({ flareDrawing }) => flareDrawing),
+  },
   collar: {
     page: () => import('./collar/collar.ts').then(({ collar }) => asked(collar)),
     gives: () => import('./collar/outputs.ts').then(({ collarOutputs }) => collarOutputs),

@@ -59,6 +59,7 @@ const YOUNGER: readonly string[] = [
   'darts',
   'band',
   'collar',
+  'flare',
   'cord',
   'binding',
   'placket',

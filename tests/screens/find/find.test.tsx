@@ -36,6 +36,8 @@ test('what is typed finds by name and by use', () => {
   expect(shown()).toEqual(expect.arrayContaining(['Waistband and cuff']));
   look('collar');
   expect(shown()).toEqual(expect.arrayContaining(['Collar']));
+  look('godet');
+  expect(shown()).toEqual(expect.arrayContaining(['Flare, godets, another length']));
   look('bust dart');
   expect(shown()).toEqual(expect.arrayContaining(['Darts between two girths', 'One dart']));
   look('');

@@ -21,6 +21,7 @@ export const CALCULATION_NAMES = {
   facing: 'Facing',
   elastic: 'Elastic and its casing',
   cord: 'Drawstring and its casing',
+  flare: 'Flare, godets, another length',
   circle: 'Circles, flounces and gores',
   bias: 'Bias strips',
   seam: 'Seam',
