@@ -16,8 +16,8 @@ export interface BodyFigure {
   tape: Figure;
 }
 
-/** Wide enough for both arms, and for the knees of someone sitting. */
-const SIDEWAYS = 50;
+/** Wide enough for both arms stretched out, and for the knees of someone sitting. */
+const SIDEWAYS = 90;
 
 /** The drawing of a measure: the stretch of the body it is on, and where the tape lies. */
 export function bodyFigure(id: BodyMeasureId): BodyFigure {

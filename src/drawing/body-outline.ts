@@ -2,7 +2,7 @@ import { pointsOf } from './bent-line.ts';
 import type { Point } from './figure.ts';
 
 /** How a body is looked at. */
-export type BodyView = 'front' | 'back' | 'side' | 'side-arm' | 'sitting';
+export type BodyView = 'front' | 'back' | 'side' | 'side-arm' | 'sitting' | 'span';
 
 /*
  * Lines of a body, drawn for this app: their points in cm of someone 170 cm tall, x from the middle, y down
@@ -16,6 +16,10 @@ const HALF = [
   // From the armpit down the body and the outside of the leg, the foot, up the inside of the leg.
   '15.6 45, 15 50, 13.4 57, 12.2 66, 14.6 75, 17 86, 16.4 97, 13.6 112, 12.2 122, 12.6 134, 9.6 152, 8.8 161, 11.8 169, 5 170, 4.2 161, 4 148, 4.2 134, 4.6 122, 3.4 108, 1 89, 0 88',
 ];
+
+/** Half of someone with both arms stretched out level, down to the waist. */
+const SPAN =
+  '0 0, 4.8 1.4, 7.4 6, 7.4 12, 5.6 18, 5.2 23, 6.5 27, 13 29.6, 24 31, 48 32, 66 32.6, 76 32, 85 34, 76 36.4, 66 36, 48 36.8, 26 39.6, 17 43, 15 50, 13.4 57, 12.2 66';
 
 const CHIN = '0 23.2, 3 22, 5.6 18';
 
@@ -44,13 +48,14 @@ const SIDE = [FRONT_OF_SIDE, LEG_OF_SIDE, BACK_OF_SIDE];
 /** The lines of a view. */
 export function bodyLines(view: BodyView): Point[][] {
   const lines = VIEWS[view].map(pointsOf);
-  if (view !== 'front' && view !== 'back') return lines;
+  if (view !== 'front' && view !== 'back' && view !== 'span') return lines;
   return [...lines, ...lines.map((line) => line.map(({ x, y }) => ({ x: -x, y })))];
 }
 
 const VIEWS: Readonly<Record<BodyView, readonly string[]>> = {
   front: [...HALF, CHIN],
   back: HALF,
+  span: [SPAN, CHIN],
   side: SIDE,
   'side-arm': [...SIDE, BENT_ARM],
   sitting: [FRONT_OF_SIDE, SEATED, SEAT_BEHIND, BACK_OF_SIDE, SEAT],

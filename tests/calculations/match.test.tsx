@@ -6,6 +6,7 @@ import { answer, answerTo, open } from '../screens/helpers.tsx';
 
 afterEach(cleanup);
 
+// 8.11: 1 to 1 1/2 in (textbooks) against none at all (a trade page); shown, not ruled.
 test('a sleeve head: what is eased in all and where, how, and the published ranges that conflict', async () => {
   open(match, {});
   const said = await answer();

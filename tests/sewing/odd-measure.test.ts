@@ -23,14 +23,19 @@ const ROWS: readonly Row[] = [
   ['20.6', 'neck-base-girth', [32.9, 37, 42.3], [38.1, 43.3, 50.2]],
   ['20.7', 'head-girth', [52.1, 56, 61.1], [53.8, 57.4, 61.4]],
   ['20.8', 'upper-arm-girth', [24.4, 30.4, 38.8], [28, 35.7, 44.8]],
+  ['20.9', 'forearm-girth', [22.5, 26.3, 31.2], [26.3, 31, 36.5]],
   ['20.10', 'wrist-girth', [13.8, 15.4, 17.4], [15.6, 17.6, 19.8]],
   ['20.11', 'hand-girth', [16.7, 18.7, 20.7], [18.9, 21.2, 23.7]],
+  ['20.12', 'hand-breadth', [7, 7.8, 8.7], [7.8, 8.8, 9.9]],
   ['20.13', 'thigh-girth', [49.5, 61.3, 75.7], [49.7, 62.4, 77.4]],
+  ['20.14', 'lower-thigh-girth', [32.9, 39.8, 50.1], [34.3, 40.8, 49.1]],
   ['20.15', 'calf-girth', [31.3, 37.2, 45.2], [33, 39.2, 46.7]],
   ['20.16', 'ankle-girth', [18.5, 21.5, 25.5], [19.8, 22.8, 26.8]],
   ['20.17', 'heel-girth', [27.7, 31, 34.8], [30.7, 34.3, 38.5]],
   ['20.18', 'foot-length', [21.9, 24.6, 27.6], [24.2, 27.1, 30.2]],
   ['20.19', 'shoulder-length', [11.4, 13.5, 16], [12.5, 15, 17.5]],
+  ['20.20', 'shoulder-breadth', [32.2, 36.5, 40.6], [37.1, 41.5, 46.3]],
+  ['20.21', 'shoulder-girth', [91.5, 102.7, 115.6], [103.9, 117.6, 134.1]],
   ['20.22', 'back-width', [33.1, 39.6, 45.7], [38.1, 45, 52.3]],
   ['20.23', 'back-waist-length', [36.5, 42.4, 49.4], [41.5, 47.7, 54.8]],
   ['20.24', 'cervical-to-wrist', [71.9, 80.5, 89.7], [80.5, 89.5, 99]],
@@ -39,6 +44,7 @@ const ROWS: readonly Row[] = [
   ['20.27', 'total-crotch-length', [52.7, 61.9, 72.3], [52.3, 62, 73.9]],
   ['20.28', 'trunk-circumference', [139.4, 155.5, 174.5], [146.8, 166.4, 188]],
   ['20.29', 'cervical-height', [126.3, 139.3, 153.3], [137.3, 151.7, 167.7]],
+  ['20.30', 'arm-span', [148.2, 165.7, 186], [162.8, 181.2, 202.9]],
 ];
 
 const cm = (value: number) => mm(10 * value);
@@ -106,6 +112,34 @@ describe('one beside another, of women and men together', () => {
     ]);
   });
 
+  test('20.38 waist by hip, 0.72 to 1.06, where the difference of both is usual', () => {
+    expect(asked('waist-girth', 52, others(['hip-girth', 75]))).toEqual(['least', 54, 'hip-girth']);
+    expect(asked('hip-girth', 75, others(['waist-girth', 52]))).toEqual([
+      'most',
+      72.22,
+      'waist-girth',
+    ]);
+  });
+
+  test('20.39 a span of 70 in that was written as cm shows beside the height', () => {
+    expect(asked('arm-span', 70, others(['height', 176]))).toEqual(['least', 168.96, 'height']);
+    expect(asked('arm-span', 195, others(['height', 176]))).toEqual(['most', 193.6, 'height']);
+    expect(asked('arm-span', 181.2, others(['height', 175.5]))).toBeUndefined();
+  });
+
+  test('20.45 wrist by hand, 0.765 to 0.903, where the difference of both is usual', () => {
+    expect(asked('wrist-girth', 16.2, others(['hand-girth', 21.3]))).toEqual([
+      'least',
+      16.29,
+      'hand-girth',
+    ]);
+    expect(asked('wrist-girth', 19.4, others(['hand-girth', 21.3]))).toEqual([
+      'most',
+      19.23,
+      'hand-girth',
+    ]);
+  });
+
   test('20.31, 20.32 a head as round as the neck is asked about', () => {
     expect(asked('head-girth', 54, others(['neck-girth', 46]))).toEqual([
       'least',
@@ -158,6 +192,15 @@ describe('one beside another, of women and men together', () => {
     const wrists = new Map([['wrist-girth', [cm(17), cm(12)]]]);
     expect(oddMeasure('hand-girth', cm(20), wrists)).toMatchObject({ beside: 'wrist-girth' });
   });
+});
+
+// 20.46 to 20.48: of children no table was read, and two series of their heads differ by half a centimetre.
+test('no limit is of anyone under 17: a child’s head of 48 cm is asked about as few grown-ups’, never refused', () => {
+  expect(asked('head-girth', 48)).toEqual(['least', 52.1, undefined]);
+  const { spreads } = GROWN_UPS.value;
+  for (const one of Object.values(spreads)) {
+    expect(Object.keys(one).filter((key) => !['women', 'men', 'alike'].includes(key))).toEqual([]);
+  }
 });
 
 test('what no build knows, nothing at all, and a child’s without a number published are not asked about', () => {

@@ -20,6 +20,7 @@ import { EDGES } from '../../src/sewing/piece-edges.ts';
 import type { EdgesAdd, PieceInput } from '../../src/sewing/piece-input.ts';
 import { outlineOf } from '../../src/sewing/piece-outline.ts';
 import type { Slants } from '../../src/sewing/piece-slants.ts';
+import { FITTING } from '../../src/sewing/sources/pieces.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (x: number) => mm(10 * x);
@@ -54,6 +55,16 @@ describe('published', () => {
     expect(cutIn(pocket)).toEqual([6.75, 8.75]);
   });
 
+  // The New Dressmaker (1921), page 104 as en.wikisource.org prints it.
+  test('18.6: the facing of a slash pocket of 5 in is 6 long: 1/2 in beyond each end', () => {
+    const facing = {
+      width: inches(3),
+      length: inches(5),
+      ...edges(inches(0.5), inches(0.5), ZERO),
+    };
+    expect(cutIn(facing)).toEqual([3, 6]);
+  });
+
   test('3.13: a patch is 1/2 in past the damage on all four sides, 1 in more each way', () => {
     const patch = {
       width: inches(2),
@@ -70,6 +81,18 @@ describe('published', () => {
     ).toEqual([21, 21]);
     const skirt = { length: inches(26), ...edges(inches(0.5), inches(2.75), inches(1.5)) };
     expect(cutIn({ width: inches(20), ...skirt })).toEqual([23, 29.25]);
+  });
+
+  // 18.11: a drafting textbook of the 1920s, search.library.wisc.edu APQNNBQSEU2T5M9B.
+  test('18.11: drafted pieces: skirt 1/2 and 1 1/2, bodice 1 and 1, sleeve 1/4, 1/4 and 1 in', () => {
+    const { skirt, bodice, sleeve } = FITTING.value;
+    const inIn = ({ top, bottom, side }: typeof skirt) =>
+      [top, bottom ?? ZERO, side].map((one) => toInches(one));
+    expect([skirt, bodice, sleeve].map(inIn)).toEqual([
+      [0.5, 0, 1.5],
+      [1, 0, 1],
+      [0.25, 0.25, 1],
+    ]);
   });
 
   // 21.12: 60 × 40 that loses 3 % and 1 % is cut 61.86 × 40.40 (worked by the rule of 7.16: ÷ (1 − s)).

@@ -72,7 +72,8 @@ export function materialsOf(record: Garment, answer: Answer): Materials {
 function materialNow(served: Served, record: Garment): MaterialNow {
   const { needs, said, form } = served;
   const lay = form === 'laid' ? layNow(served, layIn(record, served.id)) : undefined;
-  const laid = lay && laidLength(served, lay);
+  // A lay knows nothing of a pattern: its pieces don't begin alike in it.
+  const laid = lay && said.repeat === undefined ? laidLength(served, lay) : undefined;
   const net = (laid ?? netOf(served, needs)) + (said.more ?? 0);
   const have = withSpare(net, said);
   const bought = upToUnit(have, said.unit);

@@ -29,18 +29,32 @@ export function netOf(served: Served, needs: readonly Need[]): number {
   return rowsOf(served, needs, said.folded === true) ?? 0;
 }
 
-/** How long the rows of pieces are, open or folded; undefined while it isn't known how wide the cloth is. */
+/**
+ * How long the rows of pieces are, open or folded; undefined while it isn't known how wide the cloth is.
+ * On a pattern that comes again every row begins alike in it, so each takes whole repeats; and one more is
+ * wanted, since the cloth is cut from the bolt anywhere in it.
+ *
+ * Source of the one more: a page for sewers on how much cloth to buy. That rows take whole ones: derived here.
+ */
 export function rowsOf(
   { said }: Served,
   needs: readonly Need[],
   folded: boolean,
 ): number | undefined {
-  const { width } = said;
+  const { width, repeat = 0 } = said;
   if (width === undefined) return undefined;
   const washed = washedWidth(width, said);
   const pieces = needs.flatMap((need) => piecesOf(need, said));
   const narrow = pieces.filter(({ across }) => across <= washed + NOTHING);
-  return (folded ? foldedRows : openRows)(narrow, washed);
+  const long = (folded ? foldedRows : openRows)(inRepeats(narrow, repeat), washed);
+  return long === undefined || narrow.length === 0 ? long : long + repeat;
+}
+
+/** Pieces as long as the whole repeats they reach into. */
+function inRepeats(pieces: readonly Piece[], repeat: number): readonly Piece[] {
+  if (repeat === 0) return pieces;
+  const up = (along: number) => Math.ceil((along - NOTHING) / repeat) * repeat;
+  return pieces.map((piece) => ({ ...piece, along: up(piece.along) }));
 }
 
 /** All that makes it unsure. */

@@ -17,6 +17,8 @@ export interface Material {
   width?: number;
   /** Pieces are cut through two layers, with the cloth folded along its length. */
   folded?: true;
+  /** How long its pattern is until it comes again, along it: pieces are to begin alike in it. */
+  repeat?: number;
   /** It is sold by so much, as so long or so many. */
   unit?: number;
   /** How much more is wanted than the works take. */
@@ -62,6 +64,7 @@ const CHECKS: Readonly<Record<keyof Material, (read: unknown) => boolean>> = {
   rank: Number.isFinite,
   width: amount,
   folded: (read) => read === true,
+  repeat: amount,
   unit: amount,
   spare: upTo(MOST_SPARE, 0),
   shrinksAlong: share,

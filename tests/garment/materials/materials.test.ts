@@ -41,6 +41,25 @@ describe('cloth', () => {
     expect(more.buy).toBe(cm(140));
   });
 
+  // 7.19: one full repeat more (sew4home.com, a page for sewers). By hand, rows of 65.5 and 50: of 7 cm
+  // 70 + 56 + 7; of 24 cm 72 + 72 + 24; of 64 cm 128 + 64 + 64.
+  test.each([
+    [7, 133],
+    [24, 168],
+    [64, 256],
+  ])(
+    '7.19 whose pattern comes again every %i cm takes whole repeats for each row, and one more',
+    (repeat, long) => {
+      const state = garment({ front, sleeve }, { cloth: { ...cloth, repeat: cm(repeat) } });
+      expect(one(state, 'cloth')).toMatchObject({ net: cm(long), bound: true, unsure: [] });
+    },
+  );
+
+  test('with a pattern and nothing to lay takes none of it', () => {
+    const said = { lining: { kind: 'cloth', width: cm(140), repeat: cm(24) } };
+    expect(one(garment({ hooks }, said), 'lining')).toMatchObject({ net: 0 });
+  });
+
   test('that shrinks across has less room', () => {
     const narrow = { width: cm(120), shrinksAcross: 500 };
     // 114 is left: 43 + 43, and 30 no more.

@@ -17,6 +17,7 @@ import { amountText, moneyText, shareText } from './materials-text.ts';
 /** What is said of a material in a number. */
 export type PartKey =
   | 'width'
+  | 'repeat'
   | 'unit'
   | 'spare'
   | 'shrinksAlong'
@@ -39,7 +40,17 @@ export interface MaterialPart {
 }
 
 const KEYS: Readonly<Record<MaterialForm, readonly PartKey[]>> = {
-  laid: ['width', 'unit', 'there', 'price', 'spare', 'shrinksAlong', 'shrinksAcross', 'more'],
+  laid: [
+    'width',
+    'repeat',
+    'unit',
+    'there',
+    'price',
+    'spare',
+    'shrinksAlong',
+    'shrinksAcross',
+    'more',
+  ],
   length: ['unit', 'there', 'price', 'spare', 'shrinksAlong', 'more'],
   count: ['unit', 'there', 'price', 'spare', 'more'],
 };
@@ -62,7 +73,7 @@ export function partsOf(of: Of, bench: Bench): MaterialPart[] {
 }
 
 function amountPart(
-  key: 'width' | 'unit' | 'there' | 'more',
+  key: 'width' | 'repeat' | 'unit' | 'there' | 'more',
   { kind, form, said }: Of,
   bench: Bench,
 ): MaterialPart {
@@ -70,9 +81,11 @@ function amountPart(
   const least = key === 'there' ? 0 : 1;
   const most = counted ? MOST_COUNT : LONGEST;
   const value = said[key];
-  // Nobody buys a width: it is said as it was typed.
+  // Nobody buys a width, or a repeat: it is said as it was typed.
   const text = (of: number) =>
-    key === 'width' ? valueText('length', of, bench) : amountText(form, of, bench);
+    key === 'width' || key === 'repeat'
+      ? valueText('length', of, bench)
+      : amountText(form, of, bench);
   const good = (read: number) => Math.round(read) >= least && read <= most;
   const hint = key === 'width' && kind === 'strip' ? 'widthOfStrip' : key;
   return {

@@ -40,7 +40,12 @@ function takesSaid(telling: Telling, one: MaterialNow, takes: number): string[] 
   const how = said.folded ? words.foldedCloth(width) : words.openCloth(width);
   if (!bound) return [words.asLaid(long, how)];
   const stale = lay?.stale ? [laySaid(telling, lay)] : [];
-  return [...stale, words.laid(long, how), words.upperBound];
+  const { repeat } = said;
+  const pattern =
+    repeat === undefined
+      ? []
+      : [words.inRepeats(valueText('length', repeat, bench), lay?.found !== undefined)];
+  return [...stale, words.laid(long, how), ...pattern, words.upperBound];
 }
 
 /** With what is spare and what is lost in the wash; and up to what the shop sells. */

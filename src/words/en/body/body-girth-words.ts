@@ -68,6 +68,12 @@ export const girthMeasures = {
       'Round the fullest part of the seat, level, feet together. Look from the side where that is.',
     also: 'seat bottom buttock round skirt trousers',
   },
+  'shoulder-girth': {
+    name: 'Shoulder girth, arms in',
+    where: 'Round both shoulders and arms at their widest, level, arms hanging.',
+    note: 'What a cape or a shawl collar lies round.',
+    also: 'cape cloak shawl poncho arms',
+  },
   'trunk-circumference': {
     name: 'Trunk circumference',
     where:
@@ -90,6 +96,12 @@ export const girthMeasures = {
     where: 'Round the elbow, over its point, arm bent.',
     also: 'sleeve arm',
   },
+  'forearm-girth': {
+    name: 'Forearm girth, bent',
+    where: 'Round the thickest part of the forearm, close below the elbow, arm bent, hand a fist.',
+    note: 'What a close sleeve is pushed up over.',
+    also: 'lower arm sleeve gauntlet rolled',
+  },
   'wrist-girth': {
     name: 'Wrist girth',
     where: 'Round the wrist, over its bone on the outside.',
@@ -107,15 +119,35 @@ export const girthMeasures = {
       'Round the thickest part of the thigh, close under the seat, level, weight on both feet.',
     also: 'leg trousers breeches',
   },
+  'mid-thigh-girth': {
+    name: 'Mid-thigh girth',
+    where: 'Round the thigh, level, halfway between the crotch and the kneecap.',
+    also: 'leg trousers shorts breeches',
+  },
+  'lower-thigh-girth': {
+    name: 'Lower thigh girth',
+    where: 'Round the thigh, level, close above the kneecap.',
+    also: 'leg shorts breeches stocking garter',
+  },
   'knee-girth': {
     name: 'Knee girth',
     where: 'Round the knee, over the middle of the kneecap, leg straight.',
     also: 'leg breeches trousers',
   },
+  'lower-knee-girth': {
+    name: 'Lower knee girth',
+    where: 'Round the leg, level, close below the kneecap.',
+    also: 'leg breeches band buckle garter',
+  },
   'calf-girth': {
     name: 'Calf girth',
     where: 'Round the thickest part of the calf.',
     also: 'leg stocking gaiter breeches boot',
+  },
+  'minimum-leg-girth': {
+    name: 'Minimum leg girth',
+    where: 'Round the leg where it is thinnest, above the ankle bones.',
+    also: 'leg gaiter stocking trouser hem cuff',
   },
   'ankle-girth': {
     name: 'Ankle girth',

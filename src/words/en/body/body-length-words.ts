@@ -18,10 +18,25 @@ export const lengthMeasures = {
     note: 'Say in its name which waist you took.',
     also: 'skirt length floor long',
   },
+  'hip-height': {
+    name: 'Hip height',
+    where: 'At the side, from the level of the hip girth straight down to the floor.',
+    also: 'seat skirt length floor level',
+  },
   'knee-height': {
     name: 'Knee height',
     where: 'From the middle of the kneecap straight down to the floor.',
     also: 'breeches skirt length leg',
+  },
+  'ankle-height': {
+    name: 'Ankle height',
+    where: 'From the ankle bone outside straight down to the floor.',
+    also: 'trouser hem boot',
+  },
+  'thigh-length': {
+    name: 'Thigh length',
+    where: 'Inside the leg, from the crotch down to the level of the middle of the kneecap.',
+    also: 'leg shorts breeches knee',
   },
   'inside-leg-length': {
     name: 'Inside leg length',
@@ -52,11 +67,28 @@ export const lengthMeasures = {
     note: 'Say in its name which waist you took.',
     also: 'trousers fork rise through legs',
   },
+  'trunk-length': {
+    name: 'Trunk length',
+    where: 'From the bone at the nape straight down to the level of the crotch.',
+    also: 'body overall torso',
+  },
+  'cervical-to-knee-hollow': {
+    name: 'Cervical to knee hollow',
+    where: 'From the bone at the nape down the back to the hollow behind the knee.',
+    also: 'nape coat length dress back',
+  },
   'back-waist-length': {
     name: 'Cervical to waist, back',
     where: 'From the bone at the nape down the spine to the waist.',
     note: 'Say in its name which waist you took.',
     also: 'nape neck back length bodice coat',
+  },
+  'cervical-to-waist-front': {
+    name: 'Cervical to waist, front',
+    where:
+      'From the bone at the nape round the side of the neck, over the breast and down to the waist.',
+    note: 'Say in its name which waist you took.',
+    also: 'nape front length bodice bust',
   },
   'front-waist-length': {
     name: 'Neck-shoulder to waist, front',
@@ -64,6 +96,11 @@ export const lengthMeasures = {
       'From the side of the neck, where it meets the shoulder, over the breast and down to the waist.',
     note: 'Say in its name which waist you took.',
     also: 'front length bodice bust',
+  },
+  'cervical-to-breast-point': {
+    name: 'Cervical to breast point',
+    where: 'From the bone at the nape round the side of the neck to the point of the breast.',
+    also: 'nape bust dart apex bodice halter',
   },
   'breast-point-length': {
     name: 'Neck-shoulder to breast point',
@@ -97,6 +134,11 @@ export const lengthMeasures = {
       'From the bone at the nape over the edge of the shoulder bone and the elbow to the wrist bone, arm a little bent.',
     also: 'sleeve nape neck shirt raglan kimono',
   },
+  'hand-length': {
+    name: 'Hand length',
+    where: 'From the crease of the wrist to the tip of the longest finger, hand open.',
+    also: 'glove mitten pocket depth',
+  },
   'foot-length': {
     name: 'Foot length',
     where: 'From the back of the heel to the longest toe, standing on it.',
@@ -113,9 +155,27 @@ export const lengthMeasures = {
     where: 'Across the back from the edge of one shoulder bone over the nape to the other.',
     also: 'back broad across',
   },
+  'shoulder-breadth': {
+    name: 'Shoulder breadth, straight',
+    where:
+      'From the edge of one shoulder bone to the other in a straight line, a stick held across.',
+    note: 'Not over the back: that is the shoulder width.',
+    also: 'biacromial across wide bone',
+  },
   'back-width': {
     name: 'Back width',
     where: 'Across the back from one armpit’s fold to the other, arms down.',
     also: 'broad across blades interscye',
+  },
+  'hand-breadth': {
+    name: 'Hand breadth',
+    where: 'Straight across the knuckles, fingers together, without the thumb.',
+    note: 'What a pocket opening is to be wider than.',
+    also: 'pocket opening glove knuckles palm',
+  },
+  'arm-span': {
+    name: 'Arm span',
+    where: 'From fingertip to fingertip, back to a wall, both arms stretched out level.',
+    also: 'reach wide kimono poncho',
   },
 } as const satisfies Readonly<Record<string, MeasureSaid>>;

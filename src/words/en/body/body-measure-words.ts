@@ -22,7 +22,7 @@ const groups: Readonly<Record<MeasureGroup, string>> = {
 const how: Readonly<Record<MeasureGroup, string>> = {
   girths: 'The tape lies close all round and isn’t pulled tight.',
   lengths: 'The tape follows the body; to the floor it hangs straight.',
-  widths: 'The tape lies flat on the back, not pulled tight.',
+  widths: 'The tape lies flat, not pulled tight.',
 };
 
 const over: Readonly<Record<TakenOver, string>> = {

@@ -6,6 +6,8 @@ export const garmentMaterialWords = {
   foldedCloth: (width: string) => `folded, ${width} wide when open,`,
   upperBound:
     'That is an upper bound: pieces laid with care take less. Until a lay is found, buy no less.',
+  inRepeats: (repeat: string, found: boolean) =>
+    `Its pattern comes again every ${repeat}: each row takes whole repeats, so that pieces begin alike in it, and one repeat more is counted.${found ? ' The lay that was found knows nothing of the pattern, and isn’t counted.' : ''}`,
   asLaid: (long: string, how: string) => `The lay that was found, ${how} takes ${long}.`,
   sum: (takes: string) => `The works take ${takes}.`,
   besides: (more: string) => `Wanted besides: ${more}.`,
@@ -36,6 +38,7 @@ export const garmentMaterialWords = {
 
   parts: {
     width: 'Usable width',
+    repeat: 'Pattern comes again every',
     unit: 'Sold by',
     spare: 'Spare, %',
     shrinksAlong: 'Loses in length when washed, %',
@@ -46,6 +49,7 @@ export const garmentMaterialWords = {
   },
   hints: {
     width: 'without the selvedges',
+    repeat: 'of stripes across, checks or prints, along the cloth',
     widthOfStrip: 'of the hide or cloth it is cut from; as it is bought, leave it',
     unit: 'the least the shop adds',
     spare: 'more than the works take',
