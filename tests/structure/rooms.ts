@@ -64,7 +64,11 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'numerics picture frame pitch graduations',
       'numbers are cut out beside lines, before anyone reads them',
     ),
-    characters: room('picture numbers', 'a page of cut-out numbers is read whatever they label'),
+    digits: room('picture', 'a digit is recognised in its cell, wherever that was cut from'),
+    characters: room(
+      'picture numbers digits',
+      'a page of cut-out numbers is read whatever they label',
+    ),
     numbering: room(
       'numerics graduations numbers characters',
       'which line a number labels follows from lines and numbers, not from where they lie',

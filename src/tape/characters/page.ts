@@ -17,6 +17,8 @@ import { withThinOnes } from './thin-ones.ts';
 /** A page of dark numbers on white for the character reader, all as tall. */
 export interface NumberPage extends GreyImage {
   readonly items: readonly PageItem[];
+  /** By how many quarters its numbers stand turned on their sheet. */
+  readonly turns: QuarterTurns;
 }
 
 /** Draws a page of the numbers in some rows, upright if they stand turned as given. */
@@ -28,7 +30,7 @@ export function numbersPage(
   const { items, width, height } = layOut(rows, turns);
   const page = { width, height, pixels: new Uint8Array(width * height).fill(WHITE) };
   for (const item of items) drawCell(page, item, found, turns);
-  return { ...page, items };
+  return { ...page, items, turns };
 }
 
 function layOut(rows: readonly NumberRow[], turns: QuarterTurns) {

@@ -1,0 +1,39 @@
+import { sharesOf } from '../../../src/tape/digits/digit-logs.ts';
+import {
+  freshActivity,
+  type Layer,
+  NO_DIGIT,
+  runNetwork,
+} from '../../../src/tape/digits/network.ts';
+import type { LabelledCell } from './cells.ts';
+
+/**
+ * The last layer divided by the temperature at which what it says of cells it wasn't trained on
+ * comes true most (Guo and others, 2017), and with the share of rubbish in training taken out, so
+ * that scores are log-likelihoods.
+ */
+export function settled(
+  layers: readonly Layer[],
+  cells: readonly LabelledCell[],
+  shareOfRubbish: number,
+): { layers: Layer[]; temperature: number } {
+  const activity = freshActivity();
+  const scored = cells.map(({ cell, label }) => {
+    runNetwork(layers, cell, activity);
+    return { scores: activity.scores.slice(), label };
+  });
+  const loss = (temperature: number) =>
+    scored.reduce((sum, { scores, label }) => {
+      const shares = sharesOf(scores.map((score) => score / temperature));
+      return sum - Math.log(Math.max(1e-12, shares[label] as number));
+    }, 0);
+  const tried = Array.from({ length: 60 }, (_, i) => 0.3 * 1.05 ** i);
+  const temperature = tried.reduce((best, one) => (loss(one) < loss(best) ? one : best));
+  const last = layers[layers.length - 1] as Layer;
+  const biases = last.biases.map((bias, to) => {
+    const prior = to === NO_DIGIT ? shareOfRubbish : (1 - shareOfRubbish) / NO_DIGIT;
+    return bias / temperature - Math.log(prior);
+  });
+  const weights = last.weights.map((weight) => weight / temperature);
+  return { layers: [...layers.slice(0, -1), { weights, biases }], temperature };
+}
