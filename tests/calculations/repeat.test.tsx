@@ -20,7 +20,7 @@ test('opens with a worked answer: 4 panels of 110 at 32, and the published rule 
   expect(said).toContain('4 × 110 cm + 32 cm = 472 cm.');
   expect(said).toContain('By the rule, one repeat more472 cm: too little');
   expect(said).toContain('the second piece is cut single');
-  type('How many were measured', '2');
+  type('How many those are', '2');
   expect(await answer()).toContain('32 cm ÷ 2 = 16 cm.');
 });
 

@@ -7,7 +7,7 @@ export const groupedWords = {
   title: CALCULATION_NAMES.grouped,
   labels: {
     kind: 'Closing',
-    opening: 'Edge, from top to bottom',
+    opening: 'Edge, top to bottom',
     groups: 'Groups',
     each: 'In each group',
     within: 'From one to the next in a group',
@@ -27,7 +27,7 @@ export const groupedWords = {
     thick: 'Cloth, thick',
   },
   kind: {
-    groups: 'Groups of two or three',
+    groups: 'In groups',
     lap: 'Band’s lapped end',
     loops: 'Belt loops',
     hanger: 'Hanger',

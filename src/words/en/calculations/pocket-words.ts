@@ -11,7 +11,7 @@ export const pocketWords = {
   title: CALCULATION_NAMES.pocket,
   labels: {
     kind: 'Pocket',
-    front: 'Centre line to side, at its level',
+    front: 'Centre line to side',
     width: 'Pocket, finished width',
     place: 'Where across',
     near: 'Centre line to its nearer edge',

@@ -7,8 +7,8 @@ export const repeatWords = {
   title: CALCULATION_NAMES.repeat,
   labels: {
     kind: 'Asked',
-    span: 'Repeat, measured over all of them',
-    repeats: 'How many were measured',
+    span: 'Repeats, together',
+    repeats: 'How many those are',
     panels: 'Panels, all alike',
     long: 'Each panel cut long',
     first: 'A line to the first piece’s match point',
@@ -22,7 +22,7 @@ export const repeatWords = {
     way: 'The repeat',
   },
   kind: {
-    panels: 'Cloth for panels',
+    panels: 'For panels',
     match: 'Where a piece begins',
     centre: 'On a stripe or between',
     slant: 'A slanted seam',
