@@ -65,6 +65,9 @@ export const CHECKED_AT = [-300, 0, 300];
 export const WINDOW_WORD_READINGS = 5;
 export const WINDOW_ROWS = 4;
 
+/** Of the numbers that name a scale: so many that say otherwise are more than misreadings. */
+export const CONTESTED = 0.5;
+
 // look-closer.ts
 
 /** Windows looked at where the whole picture gave nothing. */

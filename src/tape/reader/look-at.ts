@@ -17,6 +17,7 @@ import { type Copies, copiesOf } from './copies.ts';
 import {
   CANDIDATES,
   CHECKED_AT,
+  CONTESTED,
   ENOUGH_READ,
   MOST_ROWS,
   MOST_ROWS_AFTER_ONE,
@@ -34,13 +35,15 @@ import { readRow } from './read-row.ts';
 /** What was found in a picture or in a window of it. */
 export interface Found {
   readonly scales: readonly ReadScale[];
+  /** Those of them that too many numbers speak against for others to name them. */
+  readonly contested: ReadonlySet<ReadScale>;
   readonly unread: readonly ScaleGeometry[];
   readonly tilt: number | undefined;
   readonly why: CannotReason;
 }
 
 /** How much of a picture is looked at before it is given up. */
-export interface Patience {
+interface Patience {
   readonly rows: number;
   readonly rowsAfterOne: number;
   readonly words: number;
@@ -69,11 +72,13 @@ export async function lookAt(
   const copies = copiesOf(image);
   const found = await readRows(copies, patience, readPage, onProgress);
   const claims = reconcileClaims(found.read);
+  const contested = new Set<ReadScale>();
   const scales = claims
-    .map(({ row, claim, doubts }) =>
-      scaleOf(copies.measuring, row, claim, doubts, copies.toPicture),
-    )
-    .filter((scale): scale is ReadScale => scale !== undefined)
+    .flatMap(({ row, claim, doubts }) => {
+      const scale = scaleOf(copies.measuring, row, claim, doubts, copies.toPicture);
+      if (scale && claim.contrary.length > CONTESTED * claim.agreeing.length) contested.add(scale);
+      return scale ? [scale] : [];
+    })
     .sort(
       (one, other) =>
         Number(other.sure) - Number(one.sure) || other.numbers.length - one.numbers.length,
@@ -83,7 +88,7 @@ export async function lookAt(
       ? []
       : [geometryOf(row, row.pattern.zoneMiddle, copies.toPicture)],
   );
-  return { scales, unread, tilt: tiltOf(claims, copies.measuring), why: found.why };
+  return { scales, contested, unread, tilt: tiltOf(claims, copies.measuring), why: found.why };
 }
 
 interface FoundRows {

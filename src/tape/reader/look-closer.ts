@@ -18,9 +18,10 @@ export async function lookCloser(
   let best = whole;
   for (const part of windowsOf(image, MOST_WINDOWS)) {
     const look = await lookAt(cutOut(image, part), IN_WINDOW, readPage, onProgress);
-    if (!look.scales.some(isNamed)) continue;
+    const named = new Set(look.scales.filter((one) => isNamed(one) && !look.contested.has(one)));
+    if (named.size === 0) continue;
     const scales = look.scales.map((scale) =>
-      movedScale(isNamed(scale) ? scale : doubted(scale), part),
+      movedScale(named.has(scale) ? scale : doubted(scale), part),
     );
     const unread = look.unread.map((row) => movedGeometry(row, part));
     const found = { ...look, scales, unread, tilt: undefined };

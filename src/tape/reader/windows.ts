@@ -6,7 +6,7 @@ import { type StrokeCell, strokeCells } from '../rows/stroke-cells.ts';
 import { SEARCH_PX, WINDOW_AGAIN, WINDOW_PX, WINDOW_WEAK } from './limits.ts';
 
 /** A part of a picture, in its pixels. */
-export interface Window {
+interface Window {
   readonly left: number;
   readonly top: number;
   readonly width: number;

@@ -9,7 +9,7 @@ import { readGlyphs } from '../made/glyph-reader.ts';
 import { toImage } from '../made/plain-places.ts';
 
 /** Five px to a millimetre: where the picture is shrunk to be looked at as a whole, less than two. */
-function tapeOf(centimetres: number, first = 41): DrawnTape {
+function tapeOf(centimetres: number, first = 41, misprint: Record<number, string> = {}): DrawnTape {
   const ticks = Array.from({ length: centimetres }, (_, i) => 10 * (i - (centimetres >> 1)));
   return {
     width: 50 * centimetres + 40,
@@ -18,7 +18,7 @@ function tapeOf(centimetres: number, first = 41): DrawnTape {
     angle: 0.04,
     lineLength: centimetreLines,
     numbers: ticks.map((tick) => ({
-      text: String(first + tick / 10),
+      text: misprint[tick] ?? String(first + tick / 10),
       along: tick,
       across: 6.5,
       height: 3.5,
@@ -72,6 +72,21 @@ describe('a tape too far off to be seen in the whole picture', () => {
 
   test('is not taken for the first ten where it shows digits alone: they begin anew on some tapes', async () => {
     const reading = await read(farOff(tapeOf(9, 5)));
+    expect(reading).toMatchObject({ outcome: 'cannot', scales: [] });
+  });
+
+  test('is not asked about where most of what was read says otherwise', async () => {
+    // Each of these says another line: none is the better for it.
+    const misprint = {
+      [-60]: '92',
+      [-40]: '17',
+      [-10]: '66',
+      10: '23',
+      20: '78',
+      40: '31',
+      60: '89',
+    };
+    const reading = await read(farOff(tapeOf(15, 41, misprint)));
     expect(reading).toMatchObject({ outcome: 'cannot', scales: [] });
   });
 
