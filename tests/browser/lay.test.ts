@@ -19,7 +19,7 @@ afterAll(() => browser.close());
 const piece = (name: string, width: number, length: number, count: number) =>
   work('piece', `width=${width}&length=${length}&top=1&bottom=1&side=1&count=${count}`, { name });
 
-/** An invented work coat of thirteen pieces, on cloth of 140. */
+/** An invented work coat of thirteen pieces, on cloth of 140 with a hole in it. */
 function coat(): Garment {
   const works = {
     back: piece('Back', 56, 78, 1),
@@ -31,7 +31,8 @@ function coat(): Garment {
     pocket: piece('Pocket', 18, 20, 2),
   };
   const { record } = garment(works, { cloth: { width: mm(1400), unit: mm(100) } });
-  return { ...record, id: 'coat', name: 'Work coat', invented: true };
+  const flaws = [{ along: mm(300), across: mm(500), long: mm(60), wide: mm(40) }];
+  return { ...record, lays: { cloth: { flaws } }, id: 'coat', name: 'Work coat', invented: true };
 }
 
 const found = async (page: Page) =>
@@ -84,6 +85,7 @@ test('two presses from the garment: found, better found, stopped, loaded anew it
   await page.getByText('No lay yet').waitFor();
   await shot(page, 'none');
   await press('Find a lay');
+  await page.locator('.lay-drawing .flaw').waitFor({ state: 'attached' });
   await page.locator('.lay-drawing [data-piece]').first().waitFor();
   await page.getByText(/Found: .* → /).waitFor();
   await shot(page, 'looking');

@@ -38,6 +38,7 @@ function pieceName({ answer }: Telling, laidId: string): string {
 export function shownLay({ now, telling }: Told, task: LayTask, lay: Lay): LayShown {
   return {
     ...{ width: task.width, length: lay.length, folded: now.of?.folded === true },
+    flaws: task.flaws ?? [],
     pieces: seenIn(task, lay).map(({ at, home, laid, outline, onFold }) => {
       const stays = now.fixed.some((one) => isSamePlace(one, keptPlace(laid)));
       const isCut = (now.needs.get(home)?.state ?? 'planned') !== 'planned';
@@ -109,6 +110,7 @@ function problemSaid({ now, telling }: Told, problem: ClothProblem): string[] {
 
 function faultSaid(fault: LayFault, name: (id: string) => string, apart: boolean): string[] {
   if (fault.kind === 'overlap') {
+    if (fault.other === '') return [words.onFlaw(name(fault.id))];
     const say = apart ? words.near : words.over;
     return [say(name(fault.id), name(fault.other))];
   }

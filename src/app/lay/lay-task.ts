@@ -26,11 +26,15 @@ export const keptPlace = ({ id, turn, x, y }: Laid): PlacedPiece => ({
 /** Until pieces have outlines of their own each is laid as the rectangle it is cut from. */
 function rectangle({ along, across, fold }: LaidSize): Outline {
   const [long, wide] = [inMm(along), inMm(fold ? across / 2 : across)];
+  return boxed(0, long, 0, wide);
+}
+
+function boxed(x0: number, x1: number, y0: number, y1: number): Outline {
   return [
-    [0, 0],
-    [long, 0],
-    [long, wide],
-    [0, wide],
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
   ];
 }
 
@@ -40,10 +44,29 @@ const cutPiece = ([id, size]: readonly [string, LaidSize]): CutPiece => ({
   ...{ pair: false, onFold: size.fold },
 });
 
+/**
+ * The flaws of a cloth as it is laid. Folded, its middle is the fold, and a flaw of either layer is
+ * cut through both.
+ */
+function flawsOf({ flaws = [], folded, width }: LaidOf): Outline[] {
+  const middle = width / 2;
+  const room = folded ? middle : width;
+  return flaws.flatMap(({ along, across, long, wide }) => {
+    const [a, b] = folded ? [across - middle, across + wide - middle] : [across, across + wide];
+    const over = a * b < 0;
+    const [near, far] = [Math.min(Math.abs(a), Math.abs(b)), Math.max(Math.abs(a), Math.abs(b))];
+    const low = over ? 0 : near;
+    if (low >= room) return [];
+    const [x0, x1, y0, y1] = [along, along + long, low, Math.min(far, room)].map(inMm);
+    return [boxed(x0 ?? 0, x1 ?? 0, y0 ?? 0, y1 ?? 0)];
+  });
+}
+
 /** The cloth a lay is for: it is washed, and what is bought is reckoned elsewhere. */
-const clothOf = ({ width, folded, nap, gap }: LaidOf): Cloth => ({
-  ...{ width: inMm(width), folded, nap, gap: inMm(gap) },
+const clothOf = (of: LaidOf): Cloth => ({
+  ...{ width: inMm(of.width), folded: of.folded, nap: of.nap, gap: inMm(of.gap) },
   ...{ shrinkAlong: 0, shrinkAcross: 0, unit: 1 },
+  ...(of.flaws && { flaws: flawsOf(of) }),
 });
 
 /** What is to be laid, with what stays where it is; or why it can't be. */

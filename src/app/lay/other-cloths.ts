@@ -37,12 +37,14 @@ export function variantsOf(of: LaidOf, width: number, unit: BenchUnit): Variant[
   const sold = unit === 'in' ? SOLD_INCHES : SOLD_METRIC;
   const wider = sold.find((wide) => wide > width);
   const narrower = [...sold].reverse().find((wide) => wide < width);
+  // Other cloth hasn't its flaws.
+  const { flaws: _, ...sound } = of;
   const washed = (wide: number) => Math.floor((wide * of.width) / width);
   const widths = [narrower, wider].filter((wide) => wide !== undefined);
   return [
     { other: { kind: 'as it is' }, of },
     ...widths.map((wide): Variant => {
-      return { other: { kind: 'width', width: wide }, of: { ...of, width: washed(wide) } };
+      return { other: { kind: 'width', width: wide }, of: { ...sound, width: washed(wide) } };
     }),
     ...(of.folded ? [{ other: { kind: 'open' } as const, of: { ...of, folded: false } }] : []),
     ...(of.nap ? [{ other: { kind: 'no nap' } as const, of: { ...of, nap: false } }] : []),

@@ -65,6 +65,7 @@ function laidOf(served: Served, lay: ClothLay, needs: readonly Need[]): LaidOf |
     folded: said.folded === true,
     nap: lay.nap === true,
     gap: lay.gap ?? 0,
+    ...(lay.flaws && lay.flaws.length > 0 && { flaws: lay.flaws }),
     pieces: Object.fromEntries(sizes),
   };
 }

@@ -11,10 +11,23 @@ export interface ClothLay {
   nap?: true;
   /** The least distance between two pieces. */
   gap?: number;
+  /** Places that no piece may lie on. */
+  flaws?: readonly Flaw[];
   /** Pieces the maker put where they are: they stay. */
   held?: readonly PlacedPiece[];
   found?: FoundLay;
 }
+
+/** A rectangle of washed cloth laid open: from its cut end and its left selvedge on, and its size. */
+export interface Flaw {
+  along: number;
+  across: number;
+  long: number;
+  wide: number;
+}
+
+/** The most flaws a cloth has: with more it is another cloth. */
+export const MOST_FLAWS = 20;
 
 /** Where a piece lies: the middle of its box, along the cloth and across it, and how it is turned. */
 export interface PlacedPiece {
@@ -39,6 +52,8 @@ export interface LaidOf {
   folded: boolean;
   nap: boolean;
   gap: number;
+  /** Where there are some. */
+  flaws?: readonly Flaw[];
   /** By id. */
   pieces: Readonly<Record<string, LaidSize>>;
 }
@@ -70,6 +85,14 @@ function isPlaced(read: unknown): boolean {
 const arePlaced = (read: unknown) =>
   Array.isArray(read) && read.length <= MOST_LAID && read.every(isPlaced);
 
+function isFlaw(read: unknown): boolean {
+  if (!isObject(read) || !isLength(read.long) || !isLength(read.wide)) return false;
+  return [read.along, read.across].every((at) => isWhole(at, 0, LONGEST));
+}
+
+const areFlaws = (read: unknown) =>
+  Array.isArray(read) && read.length <= MOST_FLAWS && read.every(isFlaw);
+
 function isSize(read: unknown): boolean {
   if (!isObject(read) || !isYes(read.fold) || !isWhole(read.count, 1, MOST_LAID)) return false;
   return isLength(read.along) && isLength(read.across);
@@ -77,7 +100,8 @@ function isSize(read: unknown): boolean {
 
 function isLaidOf(read: unknown): boolean {
   if (!isObject(read) || !isLength(read.width) || !isWhole(read.gap, 0, LONGEST)) return false;
-  const { folded, nap, pieces } = read;
+  const { folded, nap, flaws, pieces } = read;
+  if (flaws !== undefined && !areFlaws(flaws)) return false;
   return isYes(folded) && isYes(nap) && isObject(pieces) && Object.values(pieces).every(isSize);
 }
 
@@ -87,6 +111,7 @@ const isFound = (read: unknown) =>
 const CHECKS: Readonly<Record<keyof ClothLay, (read: unknown) => boolean>> = {
   nap: (read) => read === true,
   gap: (read) => isWhole(read, 1, LONGEST),
+  flaws: areFlaws,
   held: arePlaced,
   found: isFound,
 };

@@ -23,7 +23,7 @@ const KEYS = {
     ...['name', 'kind', 'rank', 'width', 'folded', 'unit', 'there', 'price', 'more'],
     ...['spare', 'shrinksAlong', 'shrinksAcross', 'serves', 'long'],
   ],
-  // A lay that was found is long, and is found again.
+  // A lay that was found is long, and is found again; flaws are of the one cloth it was found on.
   lays: ['nap', 'gap'],
 } as const;
 

@@ -56,6 +56,12 @@ export function LayDrawing({ lay, bench, current, onPick, onPut }: DrawingProps)
           viewBox={[view.x, view.y, view.wide, view.high].join(' ')}
         >
           <Cloth lay={lay} perPx={perPx} />
+          {lay.flaws.map((flaw) => (
+            <g class="flaw" key={String(flaw)}>
+              <title>{words.flaw}</title>
+              <polygon points={inDrawing(flaw)} />
+            </g>
+          ))}
           {lay.pieces.map((piece, i) => (
             <Piece
               key={piece.key}
@@ -81,6 +87,9 @@ export function LayDrawing({ lay, bench, current, onPick, onPut }: DrawingProps)
     </div>
   );
 }
+
+/** The cut end is on top. */
+const inDrawing = (outline: readonly Place[]) => outline.map(([a, c]) => `${c},${a}`).join(' ');
 
 const NOT_MOVED: Place = [0, 0];
 /** How high letters are, and about how wide, in px. */
@@ -127,7 +136,7 @@ function Piece({ piece, place, perPx, current, by: [down, right] }: PieceProps) 
   return (
     <g class={styles} data-piece={piece.key} transform={`translate(${right} ${down})`}>
       <title>{full}</title>
-      <polygon points={piece.outline.map(([a, c]) => `${c},${a}`).join(' ')} />
+      <polygon points={inDrawing(piece.outline)} />
       <text
         font-size={LETTER * perPx}
         transform={`translate(${x} ${y})${sideways ? ' rotate(-90)' : ''}`}

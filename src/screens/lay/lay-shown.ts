@@ -17,6 +17,8 @@ export interface LayShown {
   width: number;
   length: number;
   folded: boolean;
+  /** Places no piece lies on. */
+  flaws: readonly (readonly Place[])[];
   pieces: readonly PieceShown[];
 }
 

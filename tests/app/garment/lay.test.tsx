@@ -295,6 +295,69 @@ test('cloth, fold, nap and distance are said there; folded, what is cut is throu
   expect(kept(state())?.of).toMatchObject({ folded: true, nap: true, gap: 80_000 });
 });
 
+const type = (value: string, then: string) => {
+  fireEvent.input(screen.getByRole('textbox'), { target: { value } });
+  press(then);
+};
+
+test('a flaw is measured, kept, drawn and laid round; found before, the lay is stale; taken out again', async () => {
+  const { state } = show(garment({ front, sleeve }, { cloth }));
+  await begin();
+  await look();
+  const before = kept(state())!.length;
+  await open('Cloth, nap', /Usable width/);
+  press(/^Add a flaw/);
+  type('0', 'Next');
+  type('0', 'Next');
+  expect(text()).toMatch(/more than 0 for its size/);
+  type('30', 'Next');
+  type('150', 'Next');
+  expect(text()).toMatch(/beyond the other selvedge/);
+  type('20', 'Next');
+  type('10', 'Keep it');
+  expect(text()).toMatch(/Flaw 30 cm long, 10 cm wide: 0 cm from the cut end, 20 cm from the left/);
+  const flaw = { along: 0, long: 80_000 * 30, across: 80_000 * 20, wide: 80_000 * 10 };
+  expect(layIn(state().record, 'cloth').flaws).toEqual([flaw]);
+  press('Done');
+  expect(text()).toMatch(/was found for other sizes \(the cloth/);
+  await begin();
+  const { task } = running()[0]!.asked!;
+  expect(task.flaws).toHaveLength(1);
+  await look();
+  await drawn();
+  expect(document.querySelectorAll('.flaw')).toHaveLength(1);
+  const after = kept(state())!;
+  expect(after.of.flaws).toEqual([flaw]);
+  expect(after.length).toBeGreaterThanOrEqual(before);
+  // By hand: no piece reaches into the first 30 cm from 20 to 30 cm off the selvedge.
+  const size = (id: string) => (id.startsWith(FRONT) ? [65.5, 43] : [50, 30]);
+  for (const { id, x, y } of after.laid) {
+    const [long = 0, wide = 0] = size(id).map((of) => 40_000 * of);
+    const clear =
+      x - long >= flaw.long - 80 ||
+      y + wide <= flaw.across + 80 ||
+      y - wide >= flaw.across + flaw.wide - 80;
+    expect(clear).toBe(true);
+  }
+  await open('Cloth, nap', /Flaw 30 cm/);
+  press(/^Flaw 30 cm/);
+  expect(layIn(state().record, 'cloth').flaws).toBeUndefined();
+});
+
+test('a piece put on a flaw says so', async () => {
+  const first = garment({ front }, { cloth });
+  const { state, onAct } = show(first);
+  const flaws = [{ along: 80_000 * 70, long: 80_000 * 10, across: 0, wide: 80_000 * 140 }];
+  await onAct({ do: 'lay', id: 'cloth', set: { flaws }, now: 1 });
+  await begin();
+  await look();
+  expect(kept(state())).toBeDefined();
+  await places();
+  press('Next piece');
+  for (let i = 0; i < 14; i++) press(/Away from the cut end/);
+  expect(text()).toMatch(/Front lies on a flaw, or too near to it/);
+});
+
 test('what is cut stays where it is, and can’t be moved', async () => {
   const { state, onAct } = show(garment({ front, sleeve }, { cloth }));
   await begin();

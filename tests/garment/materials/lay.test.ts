@@ -156,11 +156,25 @@ test('enough cloth for the lay is enough for every work, though rows would take 
   expect(one(keep(state), 'cloth')).toMatchObject({ stops: [], ticked: true });
 });
 
+test('is found for these flaws: with another it is stale, and without them it holds again', () => {
+  const flaws = [{ along: cm(5), across: cm(10), long: cm(4), wide: cm(3) }];
+  const after = keep(plain());
+  const flawed = doing(after, { do: 'lay', id: 'cloth', set: { flaws }, now });
+  expect(one(flawed, 'cloth').lay).toMatchObject({ of: { flaws }, stale: { cloth: true } });
+  const again = doing(flawed, { do: 'lay', id: 'cloth', set: { flaws: undefined }, now });
+  expect(one(again, 'cloth')).toMatchObject({ net: cm(LONG), bound: false });
+  const none = doing(after, { do: 'lay', id: 'cloth', set: { flaws: [] }, now });
+  expect(one(none, 'cloth').lay?.stale).toBeUndefined();
+});
+
 describe('in a record', () => {
   test.each([
     ['no places', { found: { length: 8000, laid: 'here', of: {} } }],
     ['half a place', { held: [{ id: 'a', turn: 0, x: 1.5, y: 0 }] }],
     ['a place off the earth', { held: [{ id: 'a', turn: 0, x: 1e300, y: 0 }] }],
+    ['a flaw without a size', { flaws: [{ along: 0, across: 0, long: 0, wide: 1 }] }],
+    ['half a flaw', { flaws: [{ along: 0, across: 0, long: 8000 }] }],
+    ['flaws all over', { flaws: Array(21).fill({ along: 0, across: 0, long: 1, wide: 1 }) }],
     ['no record', 7],
   ])('what can’t be read stays, and nothing of it is worked with: %s', (_, said) => {
     const record = { ...plain().record, lays: { cloth: said, other: { newer: [1] } } };

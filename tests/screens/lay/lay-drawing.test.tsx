@@ -17,7 +17,7 @@ const piece = (key: string, across: number, more: Partial<PieceShown> = {}): Pie
   ...more,
 });
 const lay: LayShown = {
-  ...{ width: 1000, length: 600, folded: false },
+  ...{ width: 1000, length: 600, flaws: [], folded: false },
   pieces: [piece('a', 0), piece('b', 400), piece('c', 700, { stays: 'cut' })],
 };
 

@@ -5,7 +5,7 @@ import { adopt } from '../../../controls/adopt.ts';
 import type { LaySaying } from '../../../garment/actions/cloth-lay.ts';
 import type { MaterialSaying } from '../../../garment/actions/material.ts';
 import type { MaterialNow } from '../../../garment/materials/materials.ts';
-import type { ClothLay } from '../../../garment/record/cloth-lay.ts';
+import type { ClothLay, Flaw } from '../../../garment/record/cloth-lay.ts';
 import { UNITS_PER } from '../../../lengths/unit.ts';
 import css from '../measures/measures.css?inline';
 import { Deed } from '../parts/deed.tsx';
@@ -13,6 +13,7 @@ import { MeasureEntry } from '../parts/measure-entry.tsx';
 import type { Telling } from '../said/told-words.ts';
 import { valueText } from '../said/value-text.ts';
 import workCss from '../work/garment-work.css?inline';
+import { FlawEntry, LayFlaws } from './lay-flaws.tsx';
 import { type PartKey, partsOf } from './material-parts.ts';
 import materialsCss from './materials.css?inline';
 import { materialName } from './materials-said.ts';
@@ -36,12 +37,12 @@ const KEYS: readonly PartKey[] = ['width', 'shrinksAcross', 'shrinksAlong', 'uni
 /** What can be said of a cloth that pieces are laid on. */
 export function LayCloth(props: Props) {
   const { one, lay, telling, onMaterial, onLay, onBack } = props;
-  const [typing, setTyping] = useState<PartKey | 'gap'>();
+  const [typing, setTyping] = useState<PartKey | 'gap' | 'flaw'>();
   const { bench } = telling;
   const { id, said } = one;
   const parts = partsOf(one, bench).filter(({ key }) => KEYS.includes(key));
   const name = materialName(telling, one);
-  const { gap } = lay;
+  const { gap, flaws = [] } = lay;
   const gapText =
     gap === undefined ? garmentMaterialWords.notSaid : valueText('length', gap, bench);
   return (
@@ -80,6 +81,11 @@ export function LayCloth(props: Props) {
                 {...(gap === undefined && { hint: words.gapHint })}
                 onPress={() => setTyping('gap')}
               />
+              <LayFlaws
+                {...{ flaws, bench }}
+                onAdd={() => setTyping('flaw')}
+                onLeft={(left) => onLay({ id, set: { flaws: left.length > 0 ? left : undefined } })}
+              />
               <Deed words={words.done} onPress={onBack} />
             </div>
           )}
@@ -92,7 +98,7 @@ export function LayCloth(props: Props) {
 
 const MOST_GAP = UNITS_PER.m;
 
-type EntryProps = Props & { typing: PartKey | 'gap'; onLeave: () => void };
+type EntryProps = Props & { typing: PartKey | 'gap' | 'flaw'; onLeave: () => void };
 
 function Entry({ one, lay, telling, typing, onMaterial, onLay, onLeave }: EntryProps) {
   const { bench } = telling;
@@ -107,6 +113,15 @@ function Entry({ one, lay, telling, typing, onMaterial, onLay, onLeave }: EntryP
     </button>
   );
   const given = { bench, deed: garmentMaterialWords.keep, onLeave };
+  if (typing === 'flaw') {
+    const keep = (flaw: Flaw) => onLay({ id, set: { flaws: [...(lay.flaws ?? []), flaw] } });
+    return (
+      <FlawEntry
+        {...{ bench, width: one.said.width, onLeave }}
+        onKeep={(flaw) => then(() => keep(flaw))()}
+      />
+    );
+  }
   if (typing === 'gap') {
     const good = (read: number) => Math.round(read) > 0 && read <= MOST_GAP;
     return (

@@ -10,6 +10,7 @@ export const layPlacesWords = {
   cutEnd: 'cut end',
   selvedge: 'selvedge',
   fold: 'fold',
+  flaw: 'flaw',
 
   list: 'Pieces in the order they lie',
   named: (place: number, name: string) => `${place} ${name}`,

@@ -36,5 +36,6 @@ export const layWords = {
   over: (one: string, other: string) =>
     `${one} lies over ${other}: find a lay around it, or let it go.`,
   near: (one: string, other: string) => `${one} lies too near to ${other}, or over it.`,
+  onFlaw: (one: string) => `${one} lies on a flaw, or too near to it.`,
   off: (one: string) => `${one} lies off the cloth, or off the fold.`,
 };
