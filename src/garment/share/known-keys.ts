@@ -20,7 +20,7 @@ const KEYS = {
   decisions: ['way', 'facts', 'asked', 'tolerance', 'allow'],
   notes: ['text'],
   materials: [
-    ...['name', 'kind', 'rank', 'width', 'folded', 'unit', 'there', 'price', 'more'],
+    ...['name', 'kind', 'rank', 'width', 'folded', 'repeat', 'unit', 'there', 'price', 'more'],
     ...['spare', 'shrinksAlong', 'shrinksAcross', 'serves', 'long'],
   ],
   // A lay that was found is long, and is found again; flaws are of the one cloth it was found on.
