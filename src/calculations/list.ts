@@ -102,6 +102,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./flare/outputs.ts').then(({ flareOutputs }) => flareOutputs),
     draws: () => import('./flare/drawing.ts').then(({ flareDrawing }) => flareDrawing),
   },
+  level: {
+    page: () => import('./level/level.ts').then(({ level }) => asked(level)),
+    gives: () => import('./level/outputs.ts').then(({ levelOutputs }) => levelOutputs),
+    draws: () => import('./level/drawing.ts').then(({ levelDrawing }) => levelDrawing),
+  },
   collar: {
     page: () => import('./collar/collar.ts').then(({ collar }) => asked(collar)),
     gives: () => import('./collar/outputs.ts').then(({ collarOutputs }) => collarOutputs),

@@ -59,6 +59,7 @@ const YOUNGER: readonly string[] = [
   'darts',
   'band',
   'collar',
+  'level',
   'flare',
   'cord',
   'binding',

@@ -82,6 +82,7 @@ const DRAWN = [
   'darts',
   'band',
   'collar',
+  'level',
   'flare',
   'cord',
   'facing',

@@ -38,6 +38,8 @@ test('what is typed finds by name and by use', () => {
   expect(shown()).toEqual(expect.arrayContaining(['Collar']));
   look('godet');
   expect(shown()).toEqual(expect.arrayContaining(['Flare, godets, another length']));
+  look('uneven hem');
+  expect(shown()).toEqual(expect.arrayContaining(['Hem levelled from the floor']));
   look('bust dart');
   expect(shown()).toEqual(expect.arrayContaining(['Darts between two girths', 'One dart']));
   look('');

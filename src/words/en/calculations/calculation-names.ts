@@ -32,6 +32,7 @@ export const CALCULATION_NAMES = {
   pocket: 'Pocket and its place',
   parts: 'Equal parts',
   hem: 'Hem',
+  level: 'Hem levelled from the floor',
   corner: 'Mitred corner',
   closures: 'Closures',
   grouped: 'Groups, laps, loops',

@@ -64,6 +64,7 @@ export const calculationUses: Readonly<
     stage: 'Turn up',
     of: {
       hem: 'turn up fold press bottom edge curved narrow rolled blind depth trouser skirt sleeve end',
+      level: 'uneven hem level floor chalk even skirt hangs dips bias circular trim straight',
       elastic:
         'elastic waist waistband casing channel tunnel stretch cuff wrist trouser skirt rubber',
       cord: 'drawstring cord tie string channel tunnel casing waist hood child children safe ends',
