@@ -207,6 +207,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./pocket/outputs.ts').then(({ pocketOutputs }) => pocketOutputs),
     draws: () => import('./pocket/drawing.ts').then(({ pocketDrawing }) => pocketDrawing),
   },
+  curve: {
+    page: () => import('./curve/curve.ts').then(({ curve }) => asked(curve)),
+    gives: () => import('./curve/outputs.ts').then(({ curveOutputs }) => curveOutputs),
+    draws: () => import('./curve/drawing.ts').then(({ curveDrawing }) => curveDrawing),
+  },
   bias: {
     page: () => import('./bias/bias.ts').then(({ bias }) => asked(bias)),
     gives: () => import('./bias/outputs.ts').then(({ biasOutputs }) => biasOutputs),

@@ -46,6 +46,7 @@ const YOUNGER: readonly string[] = [
   'shares',
   'outline',
   'match',
+  'curve',
   'fit',
   'opening',
   'vent',

@@ -23,6 +23,7 @@ export const CALCULATION_NAMES = {
   cord: 'Drawstring and its casing',
   flare: 'Flare, godets, another length',
   circle: 'Circles, flounces and gores',
+  curve: 'Curves, slants, squaring',
   bias: 'Bias strips',
   seam: 'Seam',
   collar: 'Collar',

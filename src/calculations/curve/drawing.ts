@@ -1,0 +1,130 @@
+import { curveWords as words } from '#words/calculations/curve-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { type Drawing, lengthAlong, lengthAt, lengthDown } from '../../calculation/drawing.ts';
+import type { Dimension } from '../../drawing/dimension.ts';
+import type { FigureShape, Point } from '../../drawing/figure.ts';
+import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
+import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
+import { arcInput, curveFields, slantInput, squareInput } from './fields.ts';
+import { curveWorked, type Worked } from './worked.ts';
+
+const POINTS = 48;
+
+/** The curve, the slant or the cloth, to scale. */
+export const curveDrawing: Drawing = {
+  id: 'curve',
+  unplaced: () => [],
+  rows: ['marks'],
+  draw(draft, bench) {
+    const read = curveFields.read(draft, bench);
+    if (!read.ok) return undefined;
+    const found = curveWorked(read.value);
+    if (!found.ok) return undefined;
+    const { shapes, dimensions } = drawnOf(found.value, bench);
+    return {
+      name: words.figure[found.value.kind],
+      toScale: true,
+      shapes,
+      dimensions: dimensions.filter(
+        ({ by }) => !('given' in by) || (draft[by.given] ?? '').trim() !== '',
+      ),
+    };
+  },
+};
+
+interface Drawn {
+  shapes: FigureShape[];
+  dimensions: Dimension[];
+}
+type Of<Kind extends Worked['kind']> = Extract<Worked, { kind: Kind }>;
+
+function drawnOf(worked: Worked, bench: Bench): Drawn {
+  if (worked.kind === 'arc') return ofArc(worked, bench);
+  return worked.kind === 'slant' ? ofSlant(worked, bench) : ofSquare(worked, bench);
+}
+
+function ofArc({ asked, arc }: Of<'arc'>, bench: Bench): Drawn {
+  const { chord, rise, off, side, parts } = arcInput(asked);
+  const [middle, radius] = [toMm(chord) / 2, toMm(arc.radius)];
+  const centre = { x: middle, y: radius - toMm(rise) };
+  const inner = radius + (side === 'inside' ? -1 : 1) * toMm(off);
+  const at = (turn: number, from: number): Point => ({
+    x: centre.x + from * Math.sin(turn),
+    y: centre.y - from * Math.cos(turn),
+  });
+  const through = (from: number) =>
+    Array.from({ length: POINTS + 1 }, (_, i) => at((i / POINTS - 0.5) * arc.turn, from));
+  const whole = lengthAlong(0, [0, chord], { given: 'chord' }, bench);
+  const marked = Array.from({ length: parts + 1 }, (_, i) => {
+    const turn = (i / parts - 0.5) * arc.turn;
+    return lineThrough('measure', at(turn, inner), at(turn, radius));
+  });
+  return {
+    shapes: [
+      lineThrough('cloth', ...through(radius)),
+      lineThrough('stitch', ...through(inner)),
+      lineAcross('behind', 0, [0, 2 * middle]),
+      ...marked,
+    ],
+    dimensions: [
+      whole,
+      { ...whole, text: words.partsCount(parts), by: { given: 'parts' } },
+      lengthDown(middle, [-rise, 0], { given: 'rise' }, bench),
+      lengthAt([at(0, radius), at(0, inner)], off, { given: 'off' }, bench),
+    ],
+  };
+}
+
+function ofSlant({ asked, edge }: Of<'slant'>, bench: Bench): Drawn {
+  const { high, aside } = slantInput(asked);
+  const [low, out] = [toMm(high), toMm(aside)];
+  const [top, end] = [
+    { x: 0, y: 0 },
+    { x: out, y: low },
+  ];
+  return {
+    shapes: [
+      lineThrough('cloth', top, end),
+      lineDown('behind', 0, [0, low]),
+      lineAcross('behind', low, [0, out]),
+    ],
+    dimensions: [
+      lengthDown(0, [0, high], { given: 'high' }, bench),
+      lengthAlong(low, [0, aside], { given: 'aside' }, bench),
+      lengthAt([top, end], edge, { found: 'slant' }, bench),
+    ],
+  };
+}
+
+function ofSquare({ asked, square }: Of<'square'>, bench: Bench): Drawn {
+  const { long, one, other } = squareInput(asked);
+  const { skew, wanted } = square;
+  const high = Math.sqrt(wanted * wanted - long * long - skew * skew);
+  const point = (x: number, y: number): Point => ({
+    x: toMm(exactLength(x)),
+    y: toMm(exactLength(y)),
+  });
+  // The lower edge runs ahead by the skew: its diagonals are long + skew and long − skew across.
+  const corners = [
+    point(0, 0),
+    point(long, 0),
+    point(long + skew, high),
+    point(skew, high),
+  ] as const;
+  const [a, b, c, d] = corners;
+  const between = (ends: readonly [Point, Point], length: ExactLength, given: string) =>
+    lengthAt(ends, length, { given }, bench);
+  return {
+    shapes: [
+      lineThrough('cloth', ...corners, a),
+      lineThrough('measure', a, c),
+      lineThrough('measure', b, d),
+    ],
+    dimensions: [
+      between([a, b], long, 'long'),
+      between([a, c], one, 'one'),
+      between([d, b], other, 'other'),
+      lengthAlong(c.y, [Math.min(0, skew), Math.max(0, skew)], { found: 'skew' }, bench),
+    ],
+  };
+}

@@ -1,0 +1,59 @@
+import { curveWords as words } from '#words/calculations/curve-words.ts';
+import { choice, count, length, lengthOrNone } from '../../calculation/field-spec.ts';
+import { needed } from '../../calculation/needed.ts';
+import { type InputOf, schema } from '../../calculation/schema.ts';
+import { ZERO } from '../../lengths/length.ts';
+import type { ArcInput } from '../../sewing/curve.ts';
+
+export const kind = choice(words.kind);
+const ofArc = { when: kind.is('arc') } as const;
+const ofSlant = { when: kind.is('slant') } as const;
+const ofSquare = { when: kind.is('square'), usual: 'stripLength' } as const;
+
+/** What is asked of curves, slants and cut ends: what always matters first. */
+export const curveFields = schema(words.labels, {
+  kind,
+  chord: length({ start: { cm: '24', mm: '240', in: '9 1/2' }, ...ofArc, usual: 'chord' }),
+  rise: length({ start: { cm: '5', mm: '50', in: '2' }, ...ofArc }),
+  off: lengthOrNone(words.none, {
+    start: { cm: '1.5', mm: '15', in: '5/8' },
+    ...ofArc,
+    usual: 'seamAllowance',
+  }),
+  side: choice(words.side, ofArc),
+  parts: count({ start: '4', ...ofArc }),
+  high: length({ start: { cm: '60', mm: '600', in: '24' }, ...ofSlant, usual: 'garmentLength' }),
+  aside: lengthOrNone(words.none, { start: { cm: '11', mm: '110', in: '4 1/2' }, ...ofSlant }),
+  long: length({ start: { cm: '90', mm: '900', in: '36' }, ...ofSquare }),
+  one: length({ start: { cm: '168', mm: '1680', in: '66' }, ...ofSquare }),
+  other: length({ start: { cm: '165', mm: '1650', in: '65' }, ...ofSquare }),
+});
+
+/** What was read of the fields. */
+export type CurveAsked = InputOf<(typeof curveFields)['specs']>;
+
+export const ARC_FIELDS = ['chord', 'rise', 'off', 'side', 'parts'] as const;
+export const SLANT_FIELDS = ['high', 'aside'] as const;
+export const SQUARE_FIELDS = ['long', 'one', 'other'] as const;
+
+type Of<Keys extends readonly (keyof CurveAsked)[]> = Pick<CurveAsked, Keys[number]>;
+
+/** The curve that is asked for, or with as many parts as were begun. */
+export function arcInput(
+  { chord, rise, off = ZERO, side, parts }: Of<typeof ARC_FIELDS>,
+  begun?: number,
+): ArcInput {
+  const all = needed({ chord, rise, parts });
+  const inward = side === 'outside' ? 'outside' : 'inside';
+  return { ...all, off, side: inward, parts: begun === undefined ? all.parts : begun - 1 };
+}
+
+/** The slanted edge that is asked for. */
+export function slantInput({ high, aside = ZERO }: Of<typeof SLANT_FIELDS>) {
+  return { ...needed({ high }), aside };
+}
+
+/** The cloth that is squared. */
+export function squareInput({ long, one, other }: Of<typeof SQUARE_FIELDS>) {
+  return needed({ long, one, other });
+}

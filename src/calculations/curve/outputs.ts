@@ -1,0 +1,99 @@
+import { curveWords } from '#words/calculations/curve-words.ts';
+import { curveOutputWords as words } from '#words/outputs/curve-output-words.ts';
+import { type Outputs, outputOf } from '../../calculation/output.ts';
+import { exactLength } from '../../lengths/length.ts';
+import { arcOf, slantedEdge } from '../../sewing/curve.ts';
+import { mapped } from '../../sewing/problem.ts';
+import {
+  ARC_FIELDS,
+  arcInput,
+  curveFields,
+  kind,
+  SLANT_FIELDS,
+  SQUARE_FIELDS,
+  slantInput,
+} from './fields.ts';
+import { squareOf } from './worked.ts';
+
+const output = outputOf(curveFields);
+const ofArc = { reads: ARC_FIELDS, when: { field: 'kind', is: kind.is('arc') } } as const;
+const ofSquare = { reads: SQUARE_FIELDS, when: { field: 'kind', is: kind.is('square') } } as const;
+
+/** What curves, slants and cut ends give. */
+export const curveOutputs: Outputs = {
+  id: 'curve',
+  rule: 1,
+  fields: curveFields,
+  outputs: [
+    output({
+      key: 'wanted',
+      name: words.wanted,
+      kind: 'length',
+      ...ofSquare,
+      step: {
+        do: words.pull,
+        datum: 'raw-corner',
+        stage: 'measure',
+        undoable: true,
+        caution: curveWords.before,
+      },
+      of: (fields) => mapped(squareOf(fields), ({ wanted }) => wanted),
+    }),
+    output({
+      key: 'skew',
+      name: words.skew,
+      kind: 'length',
+      ...ofSquare,
+      of: (fields) => mapped(squareOf(fields), ({ skew }) => exactLength(Math.abs(skew))),
+    }),
+    output({
+      key: 'usable',
+      name: words.usable,
+      kind: 'length',
+      ...ofSquare,
+      of: (fields) => mapped(squareOf(fields), ({ usable }) => usable),
+    }),
+    output({
+      key: 'slant',
+      name: words.slant,
+      kind: 'length',
+      reads: SLANT_FIELDS,
+      when: { field: 'kind', is: kind.is('slant') },
+      step: { do: words.markSlant, datum: 'zero', stage: 'cut', undoable: true },
+      of: (fields) => {
+        const { high, aside } = slantInput(fields);
+        return slantedEdge(high, aside);
+      },
+    }),
+    output({
+      key: 'line',
+      name: words.line,
+      kind: 'length',
+      ...ofArc,
+      of: (fields) => mapped(arcOf(arcInput(fields)), ({ line }) => line),
+    }),
+    output({
+      key: 'edge',
+      name: words.edge,
+      kind: 'length',
+      ...ofArc,
+      of: (fields) => mapped(arcOf(arcInput(fields)), ({ edge }) => edge),
+    }),
+    output({
+      key: 'radius',
+      name: words.radius,
+      kind: 'length',
+      ...ofArc,
+      of: (fields) => mapped(arcOf(arcInput(fields)), ({ radius }) => radius),
+    }),
+    output({
+      key: 'marks',
+      name: words.marks,
+      kind: 'run',
+      ...ofArc,
+      decides: ['parts'],
+      step: { do: words.mark, datum: 'zero', stage: 'join', undoable: true },
+      of: (fields, { count }) => mapped(arcOf(arcInput(fields, count)), ({ run }) => run),
+    }),
+  ],
+};

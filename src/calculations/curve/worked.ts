@@ -1,0 +1,40 @@
+import type { ExactLength } from '../../lengths/length.ts';
+import { type Arc, arcOf, type Squared, slantedEdge, squared } from '../../sewing/curve.ts';
+import { mapped, type Outcome } from '../../sewing/problem.ts';
+import {
+  arcInput,
+  type CurveAsked,
+  type SQUARE_FIELDS,
+  slantInput,
+  squareInput,
+} from './fields.ts';
+
+/** A curve, a slant or a cut end as it was worked out. */
+export type Worked = { asked: CurveAsked } & (
+  | { kind: 'arc'; arc: Arc }
+  | { kind: 'slant'; edge: ExactLength }
+  | { kind: 'square'; square: Squared }
+);
+
+/** The cut end that is asked for. */
+export function squareOf(
+  asked: Pick<CurveAsked, (typeof SQUARE_FIELDS)[number]>,
+): Outcome<Squared> {
+  const { long, one, other } = squareInput(asked);
+  return squared(long, one, other);
+}
+
+/** All that is asked, or every reason why not. */
+export function curveWorked(asked: CurveAsked): Outcome<Worked> {
+  const { kind } = asked;
+  switch (kind) {
+    case 'arc':
+      return mapped(arcOf(arcInput(asked)), (arc) => ({ asked, kind, arc }));
+    case 'slant': {
+      const { high, aside } = slantInput(asked);
+      return mapped(slantedEdge(high, aside), (edge) => ({ asked, kind, edge }));
+    }
+    case 'square':
+      return mapped(squareOf(asked), (square) => ({ asked, kind, square }));
+  }
+}

@@ -1,0 +1,51 @@
+import { cleanup } from '@testing-library/preact';
+import { afterEach, expect, test } from 'vitest';
+import { curve } from '../../src/calculations/curve/curve.ts';
+import { curveDrawing } from '../../src/calculations/curve/drawing.ts';
+import { curveOutputs } from '../../src/calculations/curve/outputs.ts';
+import { benchOf } from '../controls/helpers.ts';
+import { answer, answerTo, open, workOn } from '../screens/helpers.tsx';
+import { givenBy } from './given.ts';
+
+afterEach(cleanup);
+
+test('opens with a worked answer: the stitch line inside a curved edge', async () => {
+  open(curve);
+  const said = await answer();
+  expect(said).toMatch(/^24\.3 cm along the stitch line/);
+  expect(said).toContain('24 cm × 24 cm ÷ (8 × 5 cm) + 5 cm ÷ 2 = 16.9 cm.');
+  // Worked by hand: 4 × atan(10 ÷ 24) = 1.5792; (16.9 − 1.5) × 1.5792 = 24.32.
+  expect(said).toContain('26.688 cm − 1.5 cm × 1.5792 = 24.319 cm.');
+});
+
+test('a slanted edge, and cloth squared by its diagonals', () => {
+  const slant = answerTo(curve, { kind: 'slant', high: '40', aside: '30' });
+  expect(slant.workings[0]?.formula).toBe('40 cm × 40 cm + 30 cm × 30 cm = 50 cm × 50 cm.');
+  const square = answerTo(curve, { kind: 'square', long: '90', one: '150', other: '147' });
+  expect(square.workings[0]?.formula).toContain(
+    '(150 cm × 150 cm − 147 cm × 147 cm) ÷ (4 × 90 cm) = 2.475 cm.',
+  );
+  expect(square.cautions[0]).toContain('Pull it square before you cut');
+});
+
+test('outputs, and the drawing with its numbers', () => {
+  const arc = { chord: '20', rise: '10', off: '0', parts: '2' };
+  expect(givenBy(curveOutputs, arc)).toMatchObject({ radius: 100, slant: 'absent by kind' });
+  expect(givenBy(curveOutputs, arc, { counts: { marks: 5 } }).marks).toHaveLength(5);
+  const square = { kind: 'square', long: '90', one: '150', other: '150' };
+  expect(givenBy(curveOutputs, square)).toMatchObject({ wanted: 1500, skew: 0, usable: 900 });
+  const drawn = curveDrawing.draw({ ...curve.start(benchOf()), kind: 'slant' }, benchOf());
+  expect(drawn?.dimensions.map(({ by, text }) => [...Object.values(by), text].join(' '))).toEqual([
+    ...['high 60 cm', 'aside 11 cm', 'slant 61 cm'],
+  ]);
+});
+
+test.each<[string, Record<string, string>, string[]]>([
+  ['no rise', { rise: '0' }, ['rise']],
+  ['a line past the middle', { off: '17' }, ['off']],
+  ['no height', { kind: 'slant', high: '0' }, ['high']],
+  ['diagonals too short', { kind: 'square', long: '170' }, ['long']],
+])('%s: the field is named', (_, set, fields) => {
+  const work = workOn(curve, set);
+  expect(work.ok ? [] : work.faults.map(({ field }) => field)).toEqual(fields);
+});
