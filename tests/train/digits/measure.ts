@@ -1,3 +1,4 @@
+import { digitReader } from '../../../src/tape/digits/digit-logs.ts';
 import { SURE } from '../../../src/tape/digits/limits.ts';
 import { unpackLayers } from '../../../src/tape/digits/packed-layers.ts';
 import { WEIGHTS } from '../../../src/tape/digits/weights.ts';
@@ -24,6 +25,11 @@ const rubbish = rubbishAside.flatMap((one, i) => {
   return own;
 });
 console.log(said('all rubbish kept aside', figuresOf(rubbish, SURE)));
+const reader = digitReader();
+const cells = cellsOf(printed(keptAside), rubbishAside, 0, 1000, SEED).map(({ cell }) => cell);
+const from = performance.now();
+for (const cell of cells) reader.shares(cell);
+console.log(`${((performance.now() - from) / cells.length).toFixed(2)} ms a digit`);
 const all = [...digits, ...rubbish];
 console.log(said('all', figuresOf(all, SURE)));
 const confused = new Map<string, number>();

@@ -12,7 +12,7 @@ export const newsWords = {
         'Every calculation is found by its name or by what it is for.',
         'The pieces of a garment are laid on its cloth: a lay is looked for, kept as it is found, and followed piece by piece with a tape; the length to buy comes from it.',
         'New: thread, shrinkage, bias strips, gathers and frills, elastic and its casing, drawstrings, tucks, circular skirts, flounces and gores, binding and piping. Pleats may begin with half a space, leave a part flat, and be fitted at other levels.',
-        'New: plackets and zips, pockets, closings in groups, loops and laps, one dart and darts between two girths, waistbands and cuffs, collars, stripes and checks, flare let in and another length, holes round an outline.',
+        'New: plackets and zips, pockets, closings in groups, loops and laps, one dart and darts between two girths, waistbands and cuffs, collars, stripes and checks, flare let in and another length, a hem levelled from the floor, holes round an outline, lengths along a curve.',
         'The length of cloth to buy is the largest thing of a lay, and how it fell is drawn. In a photo numbers across the tape are read in more kinds of print, and a picture is looked at closer where it gives nothing as a whole.',
         'A press that was refused is never made behind that; what storage was slow to keep, and has kept, is not said to be missing; an open work says what isn’t kept.',
         'What must be no less, or no more, stands on the key rounded to that side, as on its page. Holes of a strip and marks of an edge follow those of another; steps move past those of other works.',
