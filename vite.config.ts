@@ -45,6 +45,8 @@ const dom = {
     environment: 'jsdom' as const,
     setupFiles: ['tests/dom-effects.ts'],
     testTimeout: LAW_TIMEOUT,
+    // What a file of many screens leaves is put away on a machine that may be busy.
+    hookTimeout: 60_000,
   },
 };
 
