@@ -109,14 +109,17 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
     add: room('', 'a work is chosen before there is any of it to be shown'),
     home: room('said parts', 'the home leads to every other screen, and has nothing of theirs'),
     order: room('said', 'the order of works is a list of their steps, not of what is in them'),
-    work: room('said parts', 'a work is opened by itself, from wherever it was opened'),
-    measures: room('said parts work', 'a measure is typed as a field of a work is'),
-    decision: room('said parts home work', 'a decision looks as the home and a work do'),
+    works: room('said parts', 'a work is opened by itself, from wherever it was opened'),
+    measures: room('said parts works', 'a measure is typed as a field of a work is'),
+    decision: room('said parts home works', 'a decision looks as the home and a work do'),
     materials: room(
-      'said parts work measures',
+      'said parts works measures',
       'what is to be at hand is a list looking as that of the measures',
     ),
-    sheet: room('said work materials', 'paper has the drawing of a work and the list of materials'),
+    sheet: room(
+      'said works materials',
+      'paper has the drawing of a work and the list of materials',
+    ),
   },
   'src/words/en': {
     published: room('', 'what is quoted stands by itself, whoever is told'),

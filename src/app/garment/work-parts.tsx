@@ -6,7 +6,7 @@ import { CALCULATIONS, DRAWINGS } from '../../calculations/list.ts';
 import { useLoaded } from '../../controls/use-loaded.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { readHome } from '../../garment/record/home.ts';
-import { DrawnHere } from '../../screens/garment/work/drawn-here.tsx';
+import { DrawnHere } from '../../screens/garment/works/drawn-here.tsx';
 
 /** What is fetched of a calculation that isn't one. */
 const NONE = () => undefined;

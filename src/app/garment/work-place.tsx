@@ -4,7 +4,7 @@ import { useSame } from '../../controls/use-same.ts';
 import type { FieldPlace } from '../../garment/actions/typing.ts';
 import { isMade } from '../../garment/next/next.ts';
 import { readHome } from '../../garment/record/home.ts';
-import { WorkView } from '../../screens/garment/work/work-view.tsx';
+import { WorkView } from '../../screens/garment/works/work-view.tsx';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { HandProps } from './hand-props.ts';
 import { keepInHand } from './in-hand.ts';

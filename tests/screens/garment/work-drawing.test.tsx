@@ -4,7 +4,7 @@ import { DRAWINGS } from '../../../src/calculations/list.ts';
 import { type Action, act } from '../../../src/garment/actions/act.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
-import { DrawnHere } from '../../../src/screens/garment/work/drawn-here.tsx';
+import { DrawnHere } from '../../../src/screens/garment/works/drawn-here.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 import { garmentOf, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';

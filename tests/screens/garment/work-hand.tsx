@@ -4,7 +4,7 @@ import { CALCULATIONS, DRAWINGS } from '../../../src/calculations/list.ts';
 import { type Action, act } from '../../../src/garment/actions/act.ts';
 import { begin, type Refused, type State } from '../../../src/garment/actions/state.ts';
 import type { Garment } from '../../../src/garment/record/record.ts';
-import { WorkView, type WorkViewProps } from '../../../src/screens/garment/work/work-view.tsx';
+import { WorkView, type WorkViewProps } from '../../../src/screens/garment/works/work-view.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 import { garmentOf, output, quantity, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';

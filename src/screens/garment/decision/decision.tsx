@@ -6,7 +6,7 @@ import { type Cause, causeOf } from '../../../garment/actions/cause.ts';
 import { allowedAt } from '../../../garment/actions/decide.ts';
 import { MeasureEntry } from '../parts/measure-entry.tsx';
 import { numberName, workName } from '../said/names.ts';
-import workCss from '../work/garment-work.css?inline';
+import workCss from '../works/garment-work.css?inline';
 import { causeSaid } from './cause-words.ts';
 import css from './decision.css?inline';
 import { AllowKey, useAllow } from './decision-allow.tsx';

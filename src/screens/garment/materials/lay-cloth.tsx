@@ -12,7 +12,7 @@ import { Deed } from '../parts/deed.tsx';
 import { MeasureEntry } from '../parts/measure-entry.tsx';
 import type { Telling } from '../said/told-words.ts';
 import { valueText } from '../said/value-text.ts';
-import workCss from '../work/garment-work.css?inline';
+import workCss from '../works/garment-work.css?inline';
 import { FlawEntry, LayFlaws } from './lay-flaws.tsx';
 import { type PartKey, partsOf } from './material-parts.ts';
 import materialsCss from './materials.css?inline';

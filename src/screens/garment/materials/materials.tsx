@@ -15,7 +15,7 @@ import {
 import css from '../measures/measures.css?inline';
 import { NameEntry } from '../parts/name-entry.tsx';
 import { type Telling, workTroubleSaid } from '../said/told-words.ts';
-import workCss from '../work/garment-work.css?inline';
+import workCss from '../works/garment-work.css?inline';
 import type { MaterialProps } from './material-one.tsx';
 import materialsCss from './materials.css?inline';
 import { materialAmount, materialName, materialNote } from './materials-said.ts';

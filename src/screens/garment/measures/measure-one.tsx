@@ -10,7 +10,7 @@ import { isBodyMeasure } from '../../../sewing/body-measures.ts';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { MeasureEntry } from '../parts/measure-entry.tsx';
 import { quantityName } from '../said/names.ts';
-import type { Do } from '../work/use-typing.ts';
+import type { Do } from '../works/use-typing.ts';
 import { measuresIn } from './add-quantity.ts';
 import { MeasureDeeds } from './measure-deeds.tsx';
 import { MeasureName } from './measure-name.tsx';

@@ -5,13 +5,13 @@ import type { Bench } from '../../../calculation/bench.ts';
 import { FieldTile } from '../../../controls/field-tile.tsx';
 import type { State } from '../../../garment/actions/state.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
-import { FromGarment } from '../work/from-garment.tsx';
-import { LinkTile } from '../work/link-tile.tsx';
-import { openQuantity, VALUE } from '../work/open-quantity.ts';
-import type { OpenField } from '../work/open-work.ts';
-import { namesIn } from '../work/taken-text.ts';
-import { type Do, useTyping } from '../work/use-typing.ts';
-import { WorkKeys } from '../work/work-fields.tsx';
+import { FromGarment } from '../works/from-garment.tsx';
+import { LinkTile } from '../works/link-tile.tsx';
+import { openQuantity, VALUE } from '../works/open-quantity.ts';
+import type { OpenField } from '../works/open-work.ts';
+import { namesIn } from '../works/taken-text.ts';
+import { type Do, useTyping } from '../works/use-typing.ts';
+import { WorkKeys } from '../works/work-fields.tsx';
 
 interface Props {
   state: State;

@@ -6,7 +6,7 @@ import { Rich } from '../../../controls/rich.tsx';
 import { pendingOf } from '../../../garment/actions/typing.ts';
 import { homeOf } from '../../../garment/record/home.ts';
 import { quantityName } from '../said/names.ts';
-import workCss from '../work/garment-work.css?inline';
+import workCss from '../works/garment-work.css?inline';
 import { addQuantity, measuresIn } from './add-quantity.ts';
 import { type MeasureKind, MeasureName } from './measure-name.tsx';
 import { MeasureOne } from './measure-one.tsx';

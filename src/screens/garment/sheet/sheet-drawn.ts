@@ -5,9 +5,9 @@ import type { Dimension, Dimensioned } from '../../../drawing/dimension.ts';
 import type { State } from '../../../garment/actions/state.ts';
 import { homeOf } from '../../../garment/record/home.ts';
 import { sourceOf } from '../../../garment/work-out/links.ts';
-import { type OpenWork, openWork } from '../work/open-work.ts';
-import { drawnOf } from '../work/work-labels.ts';
-import { givesOf, numberText } from '../work/work-numbers.ts';
+import { type OpenWork, openWork } from '../works/open-work.ts';
+import { drawnOf } from '../works/work-labels.ts';
+import { givesOf, numberText } from '../works/work-numbers.ts';
 
 /** A side of a work as it is drawn, and which of its numbers stand on the drawing. */
 export interface SheetDrawn {
