@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { State } from '../../../garment/actions/state.ts';
 import { hasFacts } from '../../../garment/actions/works.ts';
+import { NameForm } from './name-form.tsx';
 import type { Do } from './use-typing.ts';
 
 interface Props {
@@ -25,40 +26,18 @@ const SIDES: readonly (readonly string[])[] = [
 export function WorkAs({ state, work, onDo, onBack }: Props) {
   const known = state.answer.sound.works.get(work);
   const was = known?.sides ?? [];
-  const [name, setName] = useState(known?.name ?? '');
   const [sides, setSides] = useState(was);
   // What is made has its side as its home: of other sides it would be nobody's.
   const fixed = hasFacts(state, work);
-  const empty = name.trim() === '';
   const isOther = !isSame(sides, was);
-  const keep = () => {
+  const keep = (name: string) => {
     const to = isOther && { sides: sides.length > 0 ? sides : undefined };
-    onDo({ do: 'say', of: 'works', ids: [work], set: { name: name.trim(), ...to } });
+    onDo({ do: 'say', of: 'works', ids: [work], set: { name, ...to } });
     onBack();
   };
   const own = SIDES.some((one) => isSame(one, was)) ? [] : [was];
   return (
-    <form
-      class="panel"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (!empty) keep();
-      }}
-    >
-      <label class="tile wide">
-        <span>{words.name}</span>
-        <span class="typed">
-          <input
-            type="text"
-            maxLength={80}
-            autoComplete="off"
-            value={name}
-            aria-invalid={empty}
-            onInput={({ currentTarget }) => setName(currentTarget.value)}
-          />
-        </span>
-      </label>
-      <p role="status">{empty && words.nameMissing}</p>
+    <NameForm first={known?.name ?? ''} deed={words.keep} onName={keep} onBack={onBack}>
       {fixed ? (
         <p>{words.oftenFixed}</p>
       ) : (
@@ -75,15 +54,7 @@ export function WorkAs({ state, work, onDo, onBack }: Props) {
           ))}
         </fieldset>
       )}
-      <div class="actions">
-        <button type="button" onClick={onBack}>
-          {words.back}
-        </button>
-        <button type="submit" class="main" disabled={empty}>
-          {words.keep}
-        </button>
-      </div>
-    </form>
+    </NameForm>
   );
 }
 
