@@ -1,5 +1,6 @@
 import { type ExactLength, exactLength, type Length, length } from '../lengths/length.ts';
 import { mustBeCount, mustBePositive } from './length-checks.ts';
+import { aloneProblems, type Edges, pairedOf } from './matching-pairs.ts';
 import type { Problem } from './problem.ts';
 
 /** The most lengths an edge is given in, from notch to notch. */
@@ -7,12 +8,12 @@ export const MOST_SEGMENTS = 8;
 /** The most parts each of them is divided in. */
 const MOST_PARTS = 24;
 
-export interface MatchInput {
+export interface MatchInput extends Edges {
   /** The edge that keeps its length, from notch to notch in order. */
   here: readonly Length[];
-  /** The edge that is eased onto it: as many lengths, or its whole length, to be notched to suit; of any other number only all together counts. */
+  /** The edge that is eased onto it: as many lengths, or its whole length, to be notched to suit; of any other number only all together counts, until it is said which notches meet none. */
   other: readonly Length[];
-  /** What part of the difference each length takes: one number each, of any size; by its length where there are none. */
+  /** What part of the difference each length that pairs takes: one number each, of any size; by its length where there are none. */
   shares: readonly number[];
   /** So many parts each length is divided in, so that the ease in it is spread as it is meant. */
   parts: number;
@@ -21,35 +22,28 @@ export interface MatchInput {
 }
 
 /** What is wrong with two edges that are to be matched, by the fields of the calculation. */
-export function matchProblems({ here, other, shares, parts, weights }: MatchInput): Problem[] {
-  const alone = [
+export function matchProblems(input: MatchInput): Problem[] {
+  const { here, other, shares, parts, weights } = input;
+  const edges = [
     ...mustBeCount('here', here.length, 1, MOST_SEGMENTS),
     ...mustBeCount('other', other.length, 1, MOST_SEGMENTS),
     ...here.flatMap((one) => mustBePositive('here', one)).slice(0, 1),
     ...other.flatMap((one) => mustBePositive('other', one)).slice(0, 1),
     ...mustBeCount('parts', parts, 1, MOST_PARTS),
   ];
+  const alone = edges.length > 0 ? edges : aloneProblems(input);
   if (alone.length > 0) return alone;
+  const paired = pairedOf(input);
   return [
-    ...(fewerOf({ here, other }) ? [] : shareProblems('shares', shares, here.length)),
+    ...(paired ? shareProblems('shares', shares, paired.here.length) : []),
     ...shareProblems('weights', weights, parts),
   ];
-}
-
-/** The edge with fewer lengths, where they don't pair: a whole other one is notched to suit. */
-export function fewerOf(edges: {
-  here: readonly unknown[];
-  other: readonly unknown[];
-}): 'here' | 'other' | undefined {
-  const [here, other] = [edges.here.length, edges.other.length];
-  if (other === 1 || here === other) return undefined;
-  return here < other ? 'here' : 'other';
 }
 
 /** Both edges each as one length, without a mark. */
 export function wholesOf({ here, other }: MatchInput): MatchInput {
   const whole = (edge: readonly Length[]) => [length(totalOf(edge))];
-  return { here: whole(here), other: whole(other), shares: [], parts: 1, weights: [] };
+  return { here: whole(here), other: whole(other), alone: [], shares: [], parts: 1, weights: [] };
 }
 
 function shareProblems(field: string, shares: readonly number[], needed: number): Problem[] {

@@ -1,13 +1,7 @@
 import { type ExactLength, exactLength, type Length, settled } from '../lengths/length.ts';
-import {
-  fewerOf,
-  type MatchInput,
-  matchProblems,
-  totalOf,
-  weightsOf,
-  wholesOf,
-} from './matching-input.ts';
+import { type MatchInput, matchProblems, totalOf, weightsOf, wholesOf } from './matching-input.ts';
 import { type EasedLength, type MatchRuns, markMatch } from './matching-marks.ts';
+import { fewerOf, type Paired, pairedOf } from './matching-pairs.ts';
 import { answerUnless, mapped, type Outcome, type Problem, refused } from './problem.ts';
 
 /** One length of both edges, from notch to notch. */
@@ -18,8 +12,11 @@ export interface MatchedLength extends EasedLength {
 }
 
 export interface Match {
-  /** The edge with fewer lengths, where they don't pair: each edge is then one length, without a notch or mark. */
+  /** The edge with fewer lengths, where they don't pair and it isn't said what meets: each edge is then one length, without a notch or mark. */
   fewer: 'here' | 'other' | undefined;
+  /** What meets, where it is known. */
+  pairs: Paired | undefined;
+  /** Between notches that meet. */
   lengths: readonly MatchedLength[];
   /** All together. */
   ease: ExactLength;
@@ -40,20 +37,26 @@ export interface Match {
  *
  * Cap ease = head − armhole, never less than nothing: row 8.9 of a teaching page on sleeves.
  *
- * Problems: no lengths, more than 8, one of nothing, shares that are not one for each or come to
- * nothing, a share that leaves nothing of a length.
+ * Where one edge has more notches, those that are said to meet none are sewn past: the lengths at both
+ * their sides count as one.
+ *
+ * Problems: no lengths, more than 8, one of nothing, notches left over that aren't as many as one edge
+ * has more or aren't on it, shares that are not one for each or come to nothing, a share that leaves
+ * nothing of a length.
  */
 export function match(input: MatchInput): Outcome<Match> {
   return answerUnless(matchProblems(input), () => {
-    const fewer = fewerOf(input);
-    return mapped(matchPaired(fewer ? wholesOf(input) : input), (plan) =>
-      fewer ? { ...plan, fewer, moves: undefined } : { ...plan, fewer },
-    );
+    const pairs = pairedOf(input);
+    const edges = pairs ? { ...input, here: pairs.here, other: pairs.other } : wholesOf(input);
+    return mapped(matchPaired(edges), (plan): Match => {
+      if (pairs) return { ...plan, fewer: undefined, pairs };
+      return { ...plan, fewer: fewerOf(input), pairs, moves: undefined };
+    });
   });
 }
 
 /** Edges whose lengths pair. */
-function matchPaired(input: MatchInput): Outcome<Omit<Match, 'fewer'>> {
+function matchPaired(input: MatchInput): Outcome<Omit<Match, 'fewer' | 'pairs'>> {
   const { here, other } = input;
   const whole = other.length === 1 && here.length > 1;
   const difference = totalOf(other) - totalOf(here);

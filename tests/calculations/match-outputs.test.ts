@@ -78,3 +78,21 @@ test.each([
 test('of lengths that pair nothing is unpaired', () => {
   expect(givenBy(matchOutputs, {})).toMatchObject({ 'ease-unpaired': 'absent by other' });
 });
+
+// By hand, as in match.test.tsx: 12, 23, 11 and 12, 24.4, 10.8.
+test('with a notch left over the lengths that pair give their ease, marks and moves', () => {
+  const found = givenBy(matchOutputs, { other: '12; 24.4; 10.8', alone: '2', parts: '1' });
+  expect(found).toMatchObject({
+    marks: [120, 350],
+    'marks-other': [120, 364],
+    'sewn-2': 350,
+    'sewn-4': 'absent by other',
+    'ease-1': 0,
+    'ease-2': expect.closeTo(14, 6),
+    'ease-3': expect.closeTo(-2, 6),
+    'ease-4': 'absent by other',
+    'ease-unpaired': 'absent by other',
+    'move-3': 'absent by other',
+    ease: 12,
+  });
+});

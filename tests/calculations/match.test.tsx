@@ -114,7 +114,7 @@ describe('edges with different numbers of lengths', () => {
       { label: 'In all', value: '1.2 cm to ease, 2.6 %' },
     ]);
     expect(said.sentence).toBe(
-      'Of the sleeve head only 2 lengths are given, of the armhole 4: nothing is shared or marked until they pair. Give as many of both, from notch to notch, or all of the sleeve head as one.',
+      'Of the sleeve head only 2 lengths are given, of the armhole 4: nothing is shared or marked until it is said which 2 notches of the armhole meet none. Or give as many of both, or all of the sleeve head as one.',
     );
     expect([said.runs, said.warnings]).toEqual([[], []]);
   });
@@ -150,9 +150,63 @@ describe('edges with different numbers of lengths', () => {
 
   test('notches can be paired by the whole: the head is notched anew', () => {
     const { offers } = answerTo(match, { other: '24.4; 22.8' });
-    expect(offers).toMatchObject([
-      { words: 'Notch the sleeve head anew, as its ease is shared', take: { other: '47.2 cm' } },
+    expect(offers.at(-1)).toMatchObject({
+      words: 'Notch the sleeve head anew, as its ease is shared',
+      take: { other: '47.2 cm' },
+    });
+  });
+});
+
+// By hand: 12, 12, 11, 11 and 12, 24.4, 10.8; without notch 2 the armhole is 12, 23, 11: 0, 1.4, −0.2; in all 1.2.
+describe('four lengths against three: which notch answers which is asked', () => {
+  const THREE = { other: '12; 24.4; 10.8' };
+
+  test('each way by what its lengths ease, the likeliest first', () => {
+    const { sentence, runs, offers } = answerTo(match, THREE);
+    expect(sentence).toContain('until it is said which notch of the armhole meets none');
+    expect(runs).toEqual([]);
+    expect(offers.map((one) => one.words)).toEqual([
+      'Notch 2 of the armhole left over: lengths ease 0 cm, 1.4 cm, −0.2 cm',
+      'Notch 3 of the armhole left over: lengths ease 0 cm, 12.4 cm, −11.2 cm',
+      'Notch 1 of the armhole left over: lengths ease −12 cm, 13.4 cm, −0.2 cm',
+      'Notch the sleeve head anew, as its ease is shared',
     ]);
+  });
+
+  test('one press says it, and everything is shared and marked', async () => {
+    open(match, { ...THREE, use: 'any' });
+    (await screen.findByRole('button', { name: /^Notch 2 of this edge left over/ })).click();
+    expect(await screen.findByDisplayValue('2')).toBeDefined();
+    const said = await answer();
+    expect(said).toContain('Notch 2 of this edge meets none: sew past');
+    expect(said).toContain('Length 21.4 cm to ease, 6.1 %');
+    expect(said).toContain('Length 30.2 cm shorter, 1.9 % to stretch');
+    expect(said).toContain('Notch 2 of this edgeleft over, 24 cm from the beginning');
+    expect(said).toContain('Marks on this edge');
+  });
+
+  // By hand: shared by length, 35 of 46 takes 0.913 of 1.2, so that notch lies at 35.913 instead of 36.4.
+  test('a notch of the edge with more keeps its own number', () => {
+    const here = { here: '12; 23; 11', other: '12; 12; 12.4; 10.8', alone: '2', use: 'any' };
+    expect(answerTo(match, here).lines).toContainEqual({
+      label: 'Notch 3 of the edge it meets',
+      value: 'move it 0.487 cm towards the beginning',
+    });
+  });
+
+  test('turned round, the head’s own left-over notch is counted from its other end', () => {
+    const { offers } = answerTo(match, {
+      here: '12; 23; 11',
+      other: '12; 12; 12.4; 10.8',
+      alone: '1',
+      otherFrom: 'back',
+    });
+    expect(offers[0]?.take).toMatchObject({ other: '10.8; 12.4; 12; 12', alone: '3' });
+  });
+
+  test('a notch that isn’t there is a problem of that field', () => {
+    const work = match.work({ ...match.start(benchOf()), ...THREE, alone: '4' }, benchOf());
+    expect(work).toMatchObject({ ok: false, faults: [{ field: 'alone' }] });
   });
 });
 

@@ -8,12 +8,14 @@ import { describe, expect, test } from 'vitest';
 import { inches, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { match } from '../../src/sewing/matching.ts';
 import type { MatchInput } from '../../src/sewing/matching-input.ts';
+import { waysToPair } from '../../src/sewing/matching-pairs.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (...all: number[]) => all.map((one) => mm(10 * one));
 const FINE: MatchInput = {
   here: cm(12, 12, 11, 11),
   other: cm(12, 12.6, 11.6, 11),
+  alone: [],
   shares: [],
   parts: 1,
   weights: [],
@@ -120,6 +122,57 @@ describe('edges of which one has fewer lengths', () => {
   });
 });
 
+// By hand: 12, 12, 11, 11 against 12, 24, 11: without the second notch 12, 23, 11, eased 0, 1, 0; without the first 24, 11, 11: -12, 13, 0.
+describe('a notch that meets none', () => {
+  const fewer = { other: cm(12, 24, 11) };
+
+  test('left over, the lengths at both its sides count as one', () => {
+    const plan = found({ ...fewer, alone: [2], shares: [0, 1, 0] });
+    expect(plan.fewer).toBeUndefined();
+    expect(plan.lengths.map(({ ease }) => toMm(ease))).toEqual([0, 10, 0]);
+    expect(plan.pairs).toMatchObject({
+      met: { here: [1, 3], other: [1, 2] },
+      left: { here: [2], other: [] },
+    });
+    expect(places(plan.runs.here)).toEqual([120, 350]);
+    expect(places(plan.runs.other)).toEqual([120, 360]);
+    expect(plan.moves).toEqual([0, 0]);
+  });
+
+  test('of the other edge; and all that a whole one has', () => {
+    const other = found({ here: cm(12, 24, 11), other: cm(12, 12, 11, 11), alone: [2] });
+    expect(other.lengths.map(({ ease }) => toMm(ease))).toEqual([0, -10, 0]);
+    expect(other.pairs?.left).toEqual({ here: [], other: [2] });
+    const whole = found({ here: cm(46), other: cm(12, 12.6, 11.6, 11), alone: [3, 1, 2] });
+    expect(whole.lengths.map(({ ease }) => toMm(ease))).toEqual([12]);
+  });
+
+  // By hand, in parts of 46 and 47: |24 − 36| and |12 − 12|, together 0.250, without the third; without the first 0.272.
+  test('nothing is taken unasked; what is likeliest is asked first', () => {
+    const edges = { here: cm(12, 12, 11, 11), other: cm(12, 24, 11), alone: [] };
+    expect(waysToPair(edges).map(({ alone }) => alone)).toEqual([[2], [3], [1]]);
+    expect(found(fewer).fewer).toBe('other');
+    expect(waysToPair({ ...edges, other: edges.here })).toEqual([]);
+  });
+
+  test.each<[string, readonly number[], string[]]>([
+    ['one too many', [1, 2], ['alone']],
+    ['the same one twice', [2, 2], []],
+    ['the end, which is none', [4], ['alone']],
+    ['none by that number', [0], ['alone']],
+    ['half a notch', [1.5], ['alone']],
+  ])('%s', (_, alone, fields) => {
+    const outcome = match({ ...FINE, ...fewer, alone });
+    expect(outcome.ok ? [] : fieldsOf(outcome)).toEqual(fields);
+  });
+
+  test('shares are one for each length that pairs', () => {
+    expect(fieldsOf(match({ ...FINE, ...fewer, alone: [2], shares: [1, 1, 1, 1] }))).toEqual([
+      'shares',
+    ]);
+  });
+});
+
 const lengths = (n: number) =>
   fc.array(fc.integer({ min: 80_000, max: 4_000_000 }).map(length), { minLength: n, maxLength: n });
 const many = fc.integer({ min: 1, max: 8 });
@@ -182,6 +235,36 @@ test('turned round, what was eased is stretched by as much', () => {
       },
     ),
     { seed: 1521 },
+  );
+});
+
+test('every way to pair keeps notches where they are and the ease in all; none is missing', () => {
+  const sum = (all: readonly number[]) => all.reduce((one, more) => one + more, 0);
+  const ends = (all: readonly number[]) => all.map((_, i) => sum(all.slice(0, i + 1)));
+  const choose = (n: number, k: number): number => (k === 0 ? 1 : (n * choose(n - 1, k - 1)) / k);
+  fc.assert(
+    fc.property(many.chain(lengths), many.chain(lengths), (here, other) => {
+      const [n, m] = [here.length, other.length];
+      const ways = waysToPair({ here, other, alone: [] });
+      const unpaired = m !== 1 && m !== n;
+      expect(ways).toHaveLength(unpaired ? choose(Math.max(n, m) - 1, Math.abs(n - m)) : 0);
+      expect(new Set(ways.map(({ alone }) => alone.join())).size).toBe(ways.length);
+      for (const { alone, met, left } of ways) {
+        const { lengths: each, ease, fewer } = solved(match({ ...FINE, here, other, alone }));
+        expect(fewer).toBeUndefined();
+        expect(each).toHaveLength(Math.min(n, m));
+        expect(ease).toBe(sum(other) - sum(here) + 0);
+        // Another road: where each notch that meets lies on its own edge.
+        for (const [edge, own, of] of [
+          [here, met.here, each.map((one) => one.here)],
+          [other, met.other, each.map((one) => one.other)],
+        ] as const) {
+          expect(ends(of).slice(0, -1)).toEqual(own.map((notch) => ends(edge)[notch - 1]));
+        }
+        expect([...left.here, ...left.other].sort()).toEqual([...alone].sort());
+      }
+    }),
+    { seed: 1523, numRuns: 60 },
   );
 });
 

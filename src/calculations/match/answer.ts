@@ -7,6 +7,7 @@ import { numberSaid, percentText } from '../../calculation/tape-said.ts';
 import { byTape, numberOnTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { totalOf } from '../../sewing/matching-input.ts';
+import { waysToPair } from '../../sewing/matching-pairs.ts';
 import type { MatchTyped } from './fields.ts';
 import { matchShapes } from './figure.ts';
 import { matchLines } from './lines.ts';
@@ -14,6 +15,9 @@ import { sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
 import { matchWorkings } from './workings.ts';
 import { type Wrong, wrongs } from './wrong.ts';
+
+/** So many ways to pair notches are offered, the likeliest first. */
+const MOST_WAYS = 3;
 
 /** Two edges as an answer. */
 export function matchAnswer(found: Matched, draft: Draft, bench: Bench): Answer {
@@ -33,6 +37,7 @@ export function matchAnswer(found: Matched, draft: Draft, bench: Bench): Answer 
     lines: matchLines(found, bench),
     offers: [
       ...(mixed ? [turnedRound(found, draft)] : []),
+      ...(plan.fewer ? pairings(found, draft, bench) : []),
       ...(wrong.length > 0 || plan.fewer ? offers(found, draft, bench) : []),
     ],
     warnings: [
@@ -56,7 +61,7 @@ function headline({ asked, plan }: Matched, worst: Wrong | undefined, bench: Ben
       short: words.tooShort(i, other),
       over: words.tooFull(i),
       differs: words.tooFull(i),
-      seam: words.seamOff(other, i),
+      seam: words.seamOff(other, plan.pairs?.met.other[i - 1] ?? i),
     }[kind];
     return { number: numberSaid(by, bench), after };
   }
@@ -71,9 +76,12 @@ function sentence({ asked, plan }: Matched): string {
   const many = [asked.here.length, asked.other.length] as const;
   if (plan.fewer === 'here') return words.unpaired([here, many[0]], [other, many[1]], other);
   if (plan.fewer === 'other') return words.unpaired([other, many[1]], [here, many[0]], other);
+  const left = plan.pairs?.left;
   return [
     words.sentence(other, here),
     ...(plan.moves || asked.here.length === 1 ? [] : [words.planned(other)]),
+    ...(left && left.here.length > 0 ? [words.sewPast(left.here, here)] : []),
+    ...(left && left.other.length > 0 ? [words.sewPast(left.other, other)] : []),
   ].join(' ');
 }
 
@@ -112,6 +120,23 @@ function warningOf({ asked, plan, takes }: Matched, { kind, i, by }: Wrong, benc
     : words.over(i, show(by), percent, most, show(less));
 }
 
+/** Which notches are left over, by what each way makes the lengths ease; the rest can be typed. */
+function pairings({ asked, plan }: Matched, draft: Draft, bench: Bench): Offer[] {
+  const more = words[plan.fewer === 'here' ? 'other' : 'here'][asked.use].called;
+  return waysToPair({ ...asked, alone: [] })
+    .slice(0, MOST_WAYS)
+    .map(({ alone, here, other }) => {
+      const take: MatchTyped = { alone: alone.join('; ') };
+      const eases = here.map((one, i) => signed((other[i] ?? one) - one, bench));
+      return { words: words.leaveOut(alone, more, eases), take: { ...draft, ...take } };
+    });
+}
+
+function signed(ease: number, bench: Bench): string {
+  const long = byTape(exactLength(Math.abs(ease)), bench);
+  return ease < 0 ? words.less(long) : long;
+}
+
 /** The other edge notched anew, where its notches are what is wrong, or don't pair. */
 function offers({ asked, plan }: Matched, draft: Draft, bench: Bench): Offer[] {
   if (!plan.fewer && !plan.moves?.some((by) => by !== 0)) return [];
@@ -121,12 +146,21 @@ function offers({ asked, plan }: Matched, draft: Draft, bench: Bench): Offer[] {
   return [{ words: said, take: { ...draft, ...take } }];
 }
 
-/** The sleeve head from its other end: as many lengths, the last one first. */
-function turnedRound({ asked }: Matched, draft: Draft): Offer {
+/** The sleeve head from its other end: as many lengths, the last one first, and its own notches counted from there. */
+function turnedRound({ asked, plan }: Matched, draft: Draft): Offer {
+  const left = plan.pairs?.left.other ?? [];
   const lengths = (draft.other ?? '').split(';').map((one) => one.trim());
   const take: MatchTyped = {
     other: lengths.reverse().join('; '),
     otherFrom: asked.hereFrom ?? 'front',
+    ...(left.length > 0
+      ? {
+          alone: left
+            .map((notch) => asked.other.length - notch)
+            .reverse()
+            .join('; '),
+        }
+      : {}),
   };
   return { words: words.turn, take: { ...draft, ...take } };
 }

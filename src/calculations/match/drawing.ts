@@ -34,7 +34,7 @@ function dimensions({ asked, plan }: Matched, bench: Bench): Dimension[] {
   const given = (lengths: readonly ExactLength[], y: number, key: string) =>
     starts(lengths).map((from, i) => on(y, from, from + (lengths[i] ?? 0), { given: key }));
   const others = plan.lengths.map(({ other }) => other);
-  const [heres, theres] = [starts(asked.here), starts(others)];
+  const [heres, theres] = [starts(plan.lengths.map(({ here }) => here)), starts(others)];
   const eases = plan.lengths.flatMap(({ here, other, ease }, i) => {
     if (ease === 0) return [];
     const found = { found: plan.fewer ? UNPAIRED : `ease-${i + 1}` };

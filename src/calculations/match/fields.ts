@@ -2,6 +2,8 @@ import { matchWords as words } from '#words/calculations/match-words.ts';
 import { clothEaseWords } from '#words/common/cloth-ease-words.ts';
 import { type Ask, choice, count, lengths, number, numbers } from '../../calculation/field-spec.ts';
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
+import { fewerOf } from '../../sewing/matching-pairs.ts';
+import { parted } from './parted.ts';
 
 /** What two edges are of. */
 export type MatchUse = keyof typeof words.use;
@@ -22,16 +24,24 @@ const labelOf = (of: Readonly<Record<MatchUse, { label: string }>>) => (ask: Ask
   return Object.hasOwn(of, chosen) ? of[chosen as MatchUse].label : undefined;
 };
 
+const here = lengths(words.none, {
+  start: { cm: '12; 12; 11; 11', mm: '120; 120; 110; 110', in: '4 3/4; 4 3/4; 4 1/4; 4 1/4' },
+  label: labelOf(words.here),
+});
+const other = lengths(words.none, {
+  start: { cm: '12; 12.6; 11.6; 11', mm: '120; 126; 116; 110', in: '4 3/4; 5; 4 1/2; 4 1/4' },
+  label: labelOf(words.other),
+});
+
+/** Whether one edge has notches that meet none of the other's. */
+const leaves = (ask: Ask) =>
+  fewerOf({ here: parted(ask(here)), other: parted(ask(other)) }) !== undefined;
+
 /** What is asked of two edges: what always matters first. */
 export const matchFields = schema(words.labels, {
-  here: lengths(words.none, {
-    start: { cm: '12; 12; 11; 11', mm: '120; 120; 110; 110', in: '4 3/4; 4 3/4; 4 1/4; 4 1/4' },
-    label: labelOf(words.here),
-  }),
-  other: lengths(words.none, {
-    start: { cm: '12; 12.6; 11.6; 11', mm: '120; 126; 116; 110', in: '4 3/4; 5; 4 1/2; 4 1/4' },
-    label: labelOf(words.other),
-  }),
+  here,
+  other,
+  alone: numbers(words.notSaid, { when: leaves }),
   use,
   parts: count({ start: '2', usual: 'matchParts' }),
   cloth,

@@ -2,7 +2,7 @@ import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
 import { type Match, placesOf } from '../../sewing/matching.ts';
-import type { Mark, Run } from '../../sewing/run.ts';
+import type { Run } from '../../sewing/run.ts';
 import { sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
 
@@ -26,9 +26,12 @@ export function matchShapes(found: Matched): FigureShape[] {
   const double = notches?.front ? notches.last : notches?.first;
   const { here, other } = plan.runs;
   const [mark, low] = [MARK * longest(plan.runs), otherAt(plan)];
-  const edge = (run: Run, y: number, lengths: readonly ExactLength[]) => [
+  const edge = (run: Run, y: number, which: 'here' | 'other') => [
     lineAcross('cloth', y, [0, toMm(run.length)]),
-    ...(plan.fewer ? notchesOf(lengths) : run.marks).flatMap(({ at, kind }, i) => {
+    ...notchesAlone(found, which).map(({ at }) =>
+      lineDown('cloth', toMm(at), [y - mark, y + mark]),
+    ),
+    ...run.marks.flatMap(({ at, kind }, i) => {
       const half = kind === 'notch' ? mark : mark / 2;
       const ticks = i === double ? [toMm(at) - mark / 3, toMm(at) + mark / 3] : [toMm(at)];
       return ticks.map((x) => lineDown('measure', x, [y - half, y + half]));
@@ -46,17 +49,16 @@ export function matchShapes(found: Matched): FigureShape[] {
     { x: toMm(here.length), y: 0 },
     { x: toMm(other.length), y: low },
   );
-  return [
-    ...edge(here, 0, found.asked.here),
-    ...edge(other, low, found.asked.other),
-    ...joined,
-    ends,
-  ];
+  return [...edge(here, 0, 'here'), ...edge(other, low, 'other'), ...joined, ends];
 }
 
-/** The notches of an edge as it is given, which meet none of the other one's. */
-function notchesOf(lengths: readonly ExactLength[]): Pick<Mark, 'at' | 'kind'>[] {
-  return placesOf(lengths)
+/** The notches of an edge that meet none of the other's: none, where lengths don't pair, does. */
+export function notchesAlone(
+  { asked, plan }: Matched,
+  edge: 'here' | 'other',
+): { notch: number; at: ExactLength }[] {
+  return placesOf(asked[edge])
     .slice(0, -1)
-    .map((at) => ({ at, kind: 'notch' }));
+    .map((at, i) => ({ notch: i + 1, at }))
+    .filter(({ notch }) => plan.fewer !== undefined || plan.pairs?.left[edge].includes(notch));
 }

@@ -8,6 +8,7 @@ import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { partOf } from '../../sewing/matching.ts';
 import { totalOf } from '../../sewing/matching-input.ts';
 import { CAP_EASE } from '../../sewing/sources/matching.ts';
+import { notchesAlone } from './figure.ts';
 import { sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
 
@@ -24,15 +25,16 @@ export function matchLines(found: Matched, bench: Bench): Line[] {
     label: words.length(i + 1),
     value: difference(ease, partOf(ease, here)),
   }));
+  const notchOf = (i: number) => plan.pairs?.met.other[i] ?? i + 1;
   const moved = (plan.moves ?? []).flatMap((by, i) =>
     toGraduation(exactLength(Math.abs(by)), tapeStep(bench)) === 0
       ? []
-      : [{ label: words.move(i + 1, other), value: words.moveOf(show(by), by > 0) }],
+      : [{ label: words.move(notchOf(i), other), value: words.moveOf(show(by), by > 0) }],
   );
   const notched = plan.moves
     ? moved
     : plan.notches.map((at, i) => ({
-        label: words.notch(i + 1, other),
+        label: words.notch(notchOf(i), other),
         value: words.notchOf(byTape(at, bench)),
       }));
   return [
@@ -42,6 +44,7 @@ export function matchLines(found: Matched, bench: Bench): Line[] {
       ? [{ label: words.all, value: difference(plan.ease, plan.part) }]
       : []),
     ...notched,
+    ...leftLines(found, bench),
     ...notchesLine(found),
     ...(asked.use === 'sleeve'
       ? CAP_EASE.map((rule) => ({ label: words.published, value: words.publishedOf(rule) }))
@@ -67,6 +70,17 @@ function wholeLines({ asked }: Matched, bench: Bench): Line[] {
     whole(asked.here, words.here[asked.use].called),
     whole(asked.other, words.other[asked.use].called),
   ];
+}
+
+/** Each notch that meets none, where it is said which, and where it lies. */
+function leftLines(found: Matched, bench: Bench): Line[] {
+  if (found.plan.fewer) return [];
+  return (['here', 'other'] as const).flatMap((edge) =>
+    notchesAlone(found, edge).map(({ notch, at }) => ({
+      label: words.notch(notch, words[edge][found.asked.use].called),
+      value: words.meetsNone(byTape(at, bench)),
+    })),
+  );
 }
 
 function notchesLine(found: Matched): Line[] {

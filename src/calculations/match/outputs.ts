@@ -3,15 +3,15 @@ import { matchOutputWords as words } from '#words/outputs/match-output-words.ts'
 import type { Ask } from '../../calculation/field-spec.ts';
 import { type Outputs, outputOf, type Step, sumTaken } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { match, partOf, placesOf } from '../../sewing/matching.ts';
+import { type Match, match, partOf, placesOf } from '../../sewing/matching.ts';
 import { MOST_SEGMENTS, totalOf } from '../../sewing/matching-input.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { matchFields } from './fields.ts';
-import { fewer, has, UNPAIRED } from './pairs.ts';
+import { fewer, has, meets, UNPAIRED } from './pairs.ts';
 import { EDGE_FIELDS, matchInput } from './read.ts';
 
 const output = outputOf(matchFields);
-const { here, other } = matchFields.specs;
+const { here } = matchFields.specs;
 
 const mark: Step = {
   do: words.mark,
@@ -26,7 +26,16 @@ const pairs = (['here', 'other'] as const).map((edge) => ({
   field: edge,
   is: (ask: Ask) => fewer(ask) !== edge,
 }));
+/** So many lengths between notches that meet. */
+const paired = (lengths: number) => [
+  ...pairs,
+  { field: 'here' as const, is: has(here, lengths) },
+  { field: 'other' as const, is: meets(lengths) },
+];
 const numbered = Array.from({ length: MOST_SEGMENTS }, (_, i) => i + 1);
+
+/** Where each length between notches that meet ends, on the edge that keeps its length. */
+const heresOf = ({ lengths }: Match) => placesOf(lengths.map((one) => one.here));
 
 /** Where each notch came to lie as it was sewn: its ease and the next one's follow from that. */
 const sewn = numbered.map((i) =>
@@ -35,10 +44,10 @@ const sewn = numbered.map((i) =>
     name: words.sewn(i),
     kind: 'length',
     reads: EDGE_FIELDS,
-    when: [...pairs, { field: 'here', is: has(here, i) }],
+    when: paired(i),
     step: { do: words.sew(i), datum: 'zero', stage: 'join', undoable: true },
     of: (fields) =>
-      mapped(match(matchInput(fields)), () => placesOf(fields.here)[i - 1] as ExactLength),
+      mapped(match(matchInput(fields)), (plan) => heresOf(plan)[i - 1] as ExactLength),
   }),
 );
 
@@ -50,13 +59,13 @@ const eases = numbered.map((i) => {
     kind: 'length',
     reads: EDGE_FIELDS,
     bentBy: sewn.filter(({ key }) => key === before || key === after),
-    when: [...pairs, { field: 'here', is: has(here, i) }],
+    when: paired(i),
     of: (fields, { made }) =>
-      mapped(match(matchInput(fields)), ({ lengths }) => {
-        const places = placesOf(fields.here);
+      mapped(match(matchInput(fields)), (plan) => {
+        const places = heresOf(plan);
         const from = made[before] ?? places[i - 2] ?? 0;
         const to = made[after] ?? places[i - 1] ?? from;
-        return exactLength((lengths[i - 1]?.other ?? 0) - (to - from));
+        return exactLength((plan.lengths[i - 1]?.other ?? 0) - (to - from));
       }),
   });
 });
@@ -67,11 +76,7 @@ const moves = numbered.slice(0, -1).map((i) =>
     name: words.move(i),
     kind: 'length',
     reads: EDGE_FIELDS,
-    when: [
-      ...pairs,
-      { field: 'here', is: has(here, i + 1) },
-      { field: 'other', is: has(other, 2) },
-    ],
+    when: [...paired(i + 1), { field: 'other', is: has(matchFields.specs.other, 2) }],
     of: (fields) =>
       mapped(match(matchInput(fields)), ({ moves: all }) => exactLength(all?.[i - 1] ?? 0)),
   }),
@@ -99,7 +104,7 @@ export const matchOutputs: Outputs = {
       name: words.marks,
       kind: 'run',
       reads: EDGE_FIELDS,
-      decides: ['here', 'other', 'parts', 'weights'],
+      decides: ['here', 'other', 'alone', 'parts', 'weights'],
       when: pairs,
       step: mark,
       of: (fields) => mapped(match(matchInput(fields)), ({ runs }) => runs.here),
@@ -109,7 +114,7 @@ export const matchOutputs: Outputs = {
       name: words.otherMarks,
       kind: 'run',
       reads: EDGE_FIELDS,
-      decides: ['here', 'other', 'parts', 'weights', 'spread', 'shares', 'use'],
+      decides: ['here', 'other', 'alone', 'parts', 'weights', 'spread', 'shares', 'use'],
       when: pairs,
       step: mark,
       of: (fields) => mapped(match(matchInput(fields)), ({ runs }) => runs.other),

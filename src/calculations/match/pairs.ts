@@ -1,19 +1,15 @@
 import type { Ask, Condition } from '../../calculation/field-spec.ts';
-import { fewerOf } from '../../sewing/matching-input.ts';
+import { fewerOf } from '../../sewing/matching-pairs.ts';
 import { matchFields } from './fields.ts';
+import { parted } from './parted.ts';
 
-const { here, other } = matchFields.specs;
+const { here, other, alone } = matchFields.specs;
 export type Edge = typeof here;
 
 /** The output of what is eased in all where lengths don't pair. */
 export const UNPAIRED = 'ease-unpaired';
 
-/** What is typed of an edge, length by length. */
-function typed(ask: Ask, edge: Edge): string[] {
-  return ask(edge)
-    .split(';')
-    .filter((one) => one.trim() !== '');
-}
+const typed = (ask: Ask, edge: Edge) => parted(ask(edge));
 
 /** Whether an edge is given in so many lengths at least. */
 export const has =
@@ -21,7 +17,14 @@ export const has =
   (ask) =>
     typed(ask, edge).length >= lengths;
 
-/** The edge with fewer lengths, where they don't pair. */
+/** The same of the edge that is eased on; whole, it is notched in as many as the other needs. */
+export const meets =
+  (lengths: number): Condition =>
+  (ask) =>
+    has(other, lengths)(ask) || typed(ask, other).length === 1;
+
+/** The edge with fewer lengths, where they don't pair and it isn't said which notches meet none. */
 export function fewer(ask: Ask): ReturnType<typeof fewerOf> {
+  if (ask(alone).trim() !== '') return undefined;
   return fewerOf({ here: typed(ask, here), other: typed(ask, other) });
 }

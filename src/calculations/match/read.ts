@@ -1,6 +1,7 @@
 import { needed } from '../../calculation/needed.ts';
 import { type Match, match } from '../../sewing/matching.ts';
 import type { MatchInput } from '../../sewing/matching-input.ts';
+import { pairedOf } from '../../sewing/matching-pairs.ts';
 import { answerUnless, mapped, type Outcome, type Problem } from '../../sewing/problem.ts';
 import { EASE_BY_CLOTH } from '../../sewing/sources/hems.ts';
 import type { MatchAsked } from './fields.ts';
@@ -9,6 +10,7 @@ import type { MatchAsked } from './fields.ts';
 export const EDGE_FIELDS = [
   'here',
   'other',
+  'alone',
   'use',
   'parts',
   'spread',
@@ -29,16 +31,18 @@ export interface Matched {
 
 /** The edges that are asked for. */
 export function matchInput(asked: EdgesAsked): MatchInput {
-  const { here, other, parts, weights } = asked;
-  return { here, other, parts, weights, shares: sharesOf(asked) };
+  const { here, other, alone, parts, weights } = asked;
+  return { here, other, alone, parts, weights, shares: sharesOf(asked) };
 }
 
 /**
  * What part of the difference each length takes. Of a sleeve head none under the arm, which is its
  * first and last length; with fewer than three there is no other place for it.
  */
-function sharesOf({ here, spread, shares }: EdgesAsked): readonly number[] {
+function sharesOf(asked: EdgesAsked): readonly number[] {
+  const { spread, shares } = asked;
   if (spread === 'own') return shares;
+  const { here } = pairedOf(asked) ?? asked;
   if (spread === 'even' || here.length < 3) return [];
   return here.map((one, i) => (i === 0 || i === here.length - 1 ? 0 : one));
 }

@@ -32,12 +32,18 @@ const inLength = (i: number) => (i === 0 ? 'in all' : `in length ${i}`);
 const ofLength = (i: number) => (i === 0 ? 'In all' : `Length ${i}`);
 const lengthsSaid = (count: number) => `${count} ${count === 1 ? 'length' : 'lengths'}`;
 
+const notchesSaid = (notches: readonly number[]) =>
+  notches.length === 1
+    ? `Notch ${notches[0]}`
+    : `Notches ${notches.slice(0, -1).join(', ')} and ${notches.at(-1)}`;
+
 /** Two edges matched from notch to notch. */
 export const matchWords = {
   title: CALCULATION_NAMES.match,
   labels: {
     here: here.any.label,
     other: other.any.label,
+    alone: 'Notches left over',
     use: 'What is matched',
     parts: 'Parts, each length',
     cloth: 'The cloth eases in',
@@ -75,6 +81,7 @@ export const matchWords = {
   spread: { even: 'By length', own: 'By my shares' },
   spreadSleeve: { free: 'None under the arm', even: 'By length', own: 'By my shares' },
   none: 'lengths, parted by ;',
+  notSaid: 'numbers, parted by ;',
   byLength: 'by length',
   evenly: 'the same',
   edges: 'Both edges, notches joined, what is eased marked on the longer',
@@ -93,7 +100,13 @@ export const matchWords = {
     [more, needs]: readonly [edge: string, lengths: number],
     whole: string,
   ) =>
-    `Of ${few} only ${lengthsSaid(has)} ${has === 1 ? 'is' : 'are'} given, of ${more} ${needs}: nothing is shared or marked until they pair. Give as many of both, from notch to notch, or all of ${whole} as one.`,
+    `Of ${few} only ${lengthsSaid(has)} ${has === 1 ? 'is' : 'are'} given, of ${more} ${needs}: nothing is shared or marked until it is said which ${needs - has === 1 ? 'notch' : `${needs - has} notches`} of ${more} ${needs - has === 1 ? 'meets' : 'meet'} none. Or give as many of both, or all of ${whole} as one.`,
+  leaveOut: (left: readonly number[], edge: string, eases: readonly string[]) =>
+    `${notchesSaid(left)} of ${edge} left over: lengths ease ${eases.join(', ')}`,
+  less: (by: string) => `−${by}`,
+  sewPast: (left: readonly number[], edge: string) =>
+    `${notchesSaid(left)} of ${edge} ${left.length === 1 ? 'meets' : 'meet'} none: sew past; lengths are counted between notches that meet.`,
+  meetsNone: (at: string) => `left over, ${at} from the beginning`,
   whole: (edge: string) => `All of ${edge}`,
   wholeOf: (total: string, count: number) => `${total} in ${lengthsSaid(count)}`,
   length: (i: number) => `Length ${i}`,
