@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength } from '../lengths/length.ts';
 import type { Edge } from './piece-edges.ts';
 import { beyondOf, type PieceInput } from './piece-input.ts';
-import { slantField, slantTakes, slopeOf } from './piece-slants.ts';
+import { slantFields, slantTakes, slopeOf } from './piece-slants.ts';
 import type { Problem } from './problem.ts';
 
 /** A corner of an outline, in 1/8000 mm from where the one side is level with the bottom's middle; y downwards. */
@@ -109,7 +109,7 @@ export function crossed(input: OutlineInput, middle: Middle): Problem | undefine
   );
   if (high > 0 && wide > 0) return undefined;
   const isHigh = high <= 0;
-  const field = slantField(
+  const [field] = slantFields(
     isHigh ? (slants.top ? 'top' : 'bottom') : slants.side ? 'side' : 'other',
   );
   const room = isHigh ? middle.long : middle.wide;

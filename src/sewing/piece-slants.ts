@@ -20,9 +20,9 @@ const FIELDS: Readonly<Record<Edge, readonly [by: string, over: string]>> = {
   other: ['otherLeans', 'otherOver'],
 };
 
-/** The field of what an edge slants by. */
-export function slantField(edge: Edge): string {
-  return FIELDS[edge][0];
+/** The field of what an edge slants by, and of over how much. */
+export function slantFields(edge: Edge): readonly [by: string, over: string] {
+  return FIELDS[edge];
 }
 
 /** By how much for each of the other way. */

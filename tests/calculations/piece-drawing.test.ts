@@ -32,7 +32,7 @@ test('edges that slant each by itself are drawn as they are written, and measure
         for (const { text, from, to } of drawn.dimensions) {
           if (!text.endsWith(' cm')) continue;
           expect(Math.hypot(to.x - from.x, to.y - from.y), text).toBeCloseTo(
-            10 * Number.parseFloat(text),
+            10 * Math.abs(Number.parseFloat(text.replace('−', '-'))),
             1,
           );
         }
@@ -46,6 +46,22 @@ test('edges that slant each by itself are drawn as they are written, and measure
           Point,
           Point,
         ];
+        // Another road: over so much and by so much from where an edge begins comes back to that edge.
+        const ends = (field: string) =>
+          drawn.dimensions.flatMap(({ by, to }) =>
+            'given' in by && by.given === field ? [to] : [],
+          );
+        const sides = fold ? [b, c] : [d, a];
+        const edges: [string, Point, Point, number][] = [
+          ['topFalls', c, d, 1],
+          ['bottomRises', a, b, 1],
+          ['sideLeans', sides[0] as Point, sides[1] as Point, 1],
+          ['otherLeans', b, c, fold ? 0 : 1],
+        ];
+        for (const [field, from, to, many] of edges) {
+          expect(ends(field), field).toHaveLength(many);
+          for (const at of ends(field)) expect(off(at, from, to), field).toBeCloseTo(0, 3);
+        }
         const [low, high] = fold ? [1, 2] : [0, 3];
         const edge = fold ? ([b, c] as const) : ([a, d] as const);
         for (const at of [low, high]) expect(off(cut[at] as Point, ...edge)).toBeCloseTo(15, 3);

@@ -8,17 +8,22 @@ import type { Edge } from '../../sewing/piece-edges.ts';
 import { liesAt } from '../../sewing/piece-input.ts';
 import { leanOf } from '../../sewing/piece-outline.ts';
 import { slopeOf } from '../../sewing/piece-slants.ts';
-import { addingNothing, pieceFields } from './fields.ts';
+import { addingNothing, hasBoth, pieceFields } from './fields.ts';
 import { type DrawnPiece, drawnPiece, pieceShapes } from './figure.ts';
 import { isSquare } from './lacks.ts';
 import { type PieceFound, pieceOf } from './read.ts';
 import { SLANTS } from './sides.ts';
+import { slantsOn } from './slants-on.ts';
 
 /** The piece opened, its cut edges round its finished ones. */
 export const pieceDrawing: Drawing = {
   id: 'piece',
-  // What was wanted is none of this piece; the cloth is another one; a slant is measured anywhere along its edge.
-  unplaced: (ask) => ['wantedWidth', 'wantedLength', 'cloth', ...SLANTS, ...addingNothing(ask)],
+  // What was wanted is none of this piece; the cloth is another one; without both sizes no slant is drawn.
+  unplaced: (ask) => [
+    ...['wantedWidth', 'wantedLength', 'cloth'],
+    ...(hasBoth(ask) ? [] : SLANTS),
+    ...addingNothing(ask),
+  ],
   draw(draft, bench) {
     const read = pieceFields.read(draft, bench);
     if (!read.ok) return undefined;
@@ -36,6 +41,7 @@ export const pieceDrawing: Drawing = {
         ...sizes(found.value, drawn, bench),
         ...edges(found.value, drawn, bench),
         ...corners(found.value, drawn, bench),
+        ...slantsOn(drawn, bench),
         {
           from: drawn.finished[0] as Point,
           to: drawn.finished[1] as Point,

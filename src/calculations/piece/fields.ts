@@ -90,6 +90,9 @@ export const pieceFields = schema(words.labels, {
   otherAdds,
 });
 
+/** Whether both sizes are given. */
+export const hasBoth = all(given(width), given(long));
+
 /** What was read of the fields. */
 export type PieceAsked = InputOf<(typeof pieceFields)['specs']>;
 /** What is typed in fields for the maker. */
