@@ -26,6 +26,16 @@ export const BESIDE = 0.4;
 /** Less contrast than this, in log-grey, is no printed line. */
 export const HALF_LINES_LEAST_CONTRAST = 0.04;
 
+// own-lean.ts
+
+/** Sheet pixels to a graduation; and how far beyond the zone lines are followed, in graduations. */
+export const OWN_LEAN_PER_TICK = 10;
+export const OWN_LEAN_REACH = 2;
+/** Of the strongest row's tone: where less is left the lines have ended. */
+export const OWN_LEAN_LINED = 0.4;
+/** Fewer rows tell no lean. */
+export const OWN_LEAN_FEWEST_ROWS = 4;
+
 // sheet.ts
 
 /** Below this the phase of the graduations is noise. */

@@ -8,6 +8,13 @@ export const MEASURE_PX = 2000;
 /** A smaller picture is doubled, so that its strokes have room. */
 export const SMALL_PX = 1100;
 
+// own-lines.ts
+
+/** Graduations by which lines may come out beside their place at the numbers: on one tape it is 0.05. */
+export const MOST_ASIDE = 0.25;
+/** Graduations from a row between two lengths of tape to the middle of the lines of one. */
+export const INTO_OWN_LINES = 1;
+
 // read-rest.ts
 
 /** So many graduations must have room beside what was followed, or there is no more to read. */

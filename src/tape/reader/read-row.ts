@@ -13,6 +13,7 @@ import { pitchBySpectra, type RowPitch } from '../pitch/pitch-spectrum.ts';
 import { densityAt } from '../pitch/position.ts';
 import { type Refined, refine } from '../pitch/refine.ts';
 import { LEAST_PRESENCE, LEAST_SCORE, SAME_PITCH, SEEDS, WORD_READINGS } from './limits.ts';
+import { ownLinesOf } from './own-lines.ts';
 import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
 
 /** A row with what its numbers say, or why they say nothing. */
@@ -23,12 +24,32 @@ export interface RowReading {
 }
 
 /**
- * Reads one candidate row: pitches by spectra first, then from seeds; dark print and light;
- * by the pattern of its lines where that is a tape's, and by its numbers alone where not.
+ * Reads one candidate row: pitches by spectra first, then from seeds. One that runs between two
+ * lengths of tape is read again on the lines of that whose numbers were read.
  */
 export async function readRow(
   work: Field<'measuring'>,
   frame: RowFrame<'measuring'>,
+  readRows: ReadRows,
+  mayReadWords: () => boolean,
+): Promise<RowReading> {
+  const read = (starts: Iterable<Refined>) => readStarts(work, starts, readRows, mayReadWords);
+  const ownLines = ({ row, claim }: RowReading) => row && claim && ownLinesOf(work, row, claim);
+  const found = await read(guesses(work, frame));
+  const own = ownLines(found);
+  if (!own) return found;
+  const again = await read([own]);
+  if (again.claim && !ownLines(again)) return again;
+  return found.row ? { row: found.row, why: 'numbers-disagree' } : found;
+}
+
+/**
+ * Reads a row from the first start that leads to numbers; dark print and light, by the pattern of
+ * its lines where that is a tape's, and by its numbers alone where not.
+ */
+async function readStarts(
+  work: Field<'measuring'>,
+  starts: Iterable<Refined>,
   readRows: ReadRows,
   mayReadWords: () => boolean,
 ): Promise<RowReading> {
@@ -37,7 +58,7 @@ export async function readRow(
   let sparse: ClaimOfRow | undefined;
   let why: RowReading['why'] = 'no-graduations';
   let words = 0;
-  for (const { frame: start, pitch: guess } of guesses(work, frame)) {
+  for (const { frame: start, pitch: guess } of starts) {
     if (guess.followed && tried.some((one) => sameStretch(one, guess))) continue;
     const refined = refine(work, start, guess);
     const range = trustedRange(refined.pitch);
