@@ -6,38 +6,64 @@ import type { Answer } from '../work-out/work-out.ts';
 import { edit } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 
-/** Another place for the steps of one stage of a work; without one, that of their stage and its rank. */
-export interface Moving {
+/** Steps that are moved together: those of one stage of a work, on all its sides or on one that is made apart. */
+export interface Moved {
   work: string;
   stage: Stage;
+  /** The one side; without it all that aren't made apart. */
+  side?: string | undefined;
+}
+
+/** Another place for them; without one, that of their stage and rank, or of the other sides. */
+export interface Moving extends Moved {
   to: StepPlace | undefined;
 }
 
-/** Moves the steps of one stage of a work, on all its sides, among those of all works: one change. */
-export function move(state: State, { work, stage, to }: Moving, now: number): Done {
+/** Moves the steps of one stage of a work among those of all works: one change. */
+export function move(state: State, { work, stage, side, to }: Moving, now: number): Done {
   if (!isThere(state, ['works', work])) return refuse(state, { why: 'not there', what: 'work' });
-  const edits = [edit(state.record, ['works', work, 'moved', stage], to)];
-  return settle(state, 'move', edits, { now });
+  const place = side === undefined ? ['moved', stage] : ['movedSides', side, stage];
+  return settle(state, 'move', [edit(state.record, ['works', work, ...place], to)], { now });
 }
 
-/** Steps of one stage of a work that are made one after another. */
-export interface StepGroup {
-  work: string;
-  /** Their own, whatever stage they are made in. */
-  stage: Stage;
-  first: GarmentStep;
+/** Steps that are moved together, as they stand. */
+export interface StepGroup extends Moved {
+  sides: ReadonlySet<string>;
+  place: StepPlace;
+  /** Where the first and the last of them stand among all steps. */
+  from: number;
+  till: number;
 }
 
-/** The steps of a garment as they are moved: those of one stage of a work together. */
-export function stepGroups({ steps }: Answer): StepGroup[] {
-  const groups: StepGroup[] = [];
-  for (const first of steps) {
-    const { id: work } = readHome(first.home);
-    const { stage } = first.step;
-    const last = groups.at(-1);
-    if (last?.work !== work || last.stage !== stage) groups.push({ work, stage, first });
-  }
-  return groups;
+/**
+ * The steps of a garment as they are moved: those of one stage of a work together, but for a side that
+ * is made apart from the others.
+ * @param alone steps of a side that are to be moved by themselves, though they stand with the others yet
+ */
+export function stepGroups(answer: Answer, alone?: Moved): StepGroup[] {
+  const groups = new Map<string, StepGroup & { sides: Set<string> }>();
+  const standOf = stands(answer);
+  answer.steps.forEach((one, i) => {
+    const { id: work, side } = readHome(one.home);
+    const { stage } = one.step;
+    const { place, isApart } = standOf(one);
+    const isAlone = alone?.work === work && alone.stage === stage && alone.side === side;
+    const own = isApart || isAlone ? side : undefined;
+    const key = JSON.stringify([work, stage, own ?? null]);
+    const known = groups.get(key);
+    known?.sides.add(side);
+    if (known) known.till = i;
+    else
+      groups.set(key, { work, stage, side: own, sides: new Set([side]), place, from: i, till: i });
+  });
+  return [...groups.values()];
+}
+
+/** What a step is moved with: by its side alone where that is made apart already. */
+export function movedWith(answer: Answer, step: GarmentStep): Moved {
+  const { id: work, side } = readHome(step.home);
+  const { stage } = step.step;
+  return { work, stage, side: stands(answer)(step).isApart ? side : undefined };
 }
 
 /** A move past the group before, or after. */
@@ -46,39 +72,60 @@ export interface MovePast extends Moving {
 }
 
 /**
- * What brings the steps of one stage of a work one place earlier, or later, in the order of all steps,
- * whatever stages they are of. Undefined where they are the first, or the last; and beside steps of the
- * same work, whose order is that in which it can be made.
+ * What brings steps one place earlier, or later, in the order of all steps, whatever stages they are of.
+ * Undefined where they are the first, or the last; and beside steps of the same side of a work, whose
+ * order is that in which it can be made.
  */
 export function movedPast(
   { answer }: Pick<State, 'answer'>,
-  { work, stage }: Pick<StepGroup, 'work' | 'stage'>,
+  { work, stage, side }: Moved,
   by: -1 | 1,
 ): MovePast | undefined {
-  const groups = stepGroups(answer);
-  const at = groups.findIndex((one) => one.work === work && one.stage === stage);
-  const past = groups[at + by];
-  if (at < 0 || !past || past.work === work) return undefined;
-  const near = placeOf(answer, past);
-  const beyond = groups[at + 2 * by];
-  const far = beyond && placeOf(answer, beyond);
-  const to = besidePlace(near, far, by);
-  return to && { work, stage, to, past };
+  const groups = stepGroups(answer, { work, stage, side });
+  const own = groups.find((one) => one.work === work && one.stage === stage && one.side === side);
+  if (!own) return undefined;
+  // Of those that stand that way, in part at least, the nearest is passed.
+  const [past, beyond] = groups
+    .filter((one) => one !== own && (by < 0 ? one.from < own.till : one.till > own.from))
+    .sort((one, other) => (by < 0 ? other.from - one.from : one.till - other.till));
+  if (!past || sharesSide(own, past)) return undefined;
+  const to = besidePlace(past.place, beyond?.place, by);
+  return to && { work, stage, side, to, past };
 }
 
-function placeOf({ sound, steps }: Answer, { work, stage }: StepGroup): StepPlace | undefined {
-  const known = sound.works.get(work);
-  const own = steps.filter(({ home }) => readHome(home).id === work);
-  return known && stepPlaces(known, new Set(own.map(({ step }) => step.stage))).get(stage);
+function sharesSide(one: StepGroup, other: StepGroup): boolean {
+  return one.work === other.work && [...one.sides].some((side) => other.sides.has(side));
+}
+
+/** Where the steps of a step's stage and side stand, and whether that side is made apart from the others. */
+function stands({ sound, steps }: Answer): (step: GarmentStep) => Stand {
+  const stages = new Map<string, Set<Stage>>();
+  for (const { home, step } of steps) {
+    const { id } = readHome(home);
+    stages.set(id, (stages.get(id) ?? new Set()).add(step.stage));
+  }
+  return ({ home, step: { stage } }) => {
+    const { id, side } = readHome(home);
+    const work = sound.works.get(id);
+    const placeOf = (its?: string) =>
+      (work && stepPlaces(work, stages.get(id) ?? new Set(), its).get(stage)) ?? { stage, rank: 0 };
+    const [place, shared] = [placeOf(side), placeOf()];
+    const own = work?.movedSides?.[side]?.[stage] !== undefined;
+    return { place, isApart: own || comparePlaces(place, shared) !== 0 };
+  };
+}
+
+interface Stand {
+  place: StepPlace;
+  isApart: boolean;
 }
 
 /** A place on the far side of a near one, and on this side of the one beyond. */
 function besidePlace(
-  near: StepPlace | undefined,
+  near: StepPlace,
   far: StepPlace | undefined,
   by: -1 | 1,
 ): StepPlace | undefined {
-  if (!near) return undefined;
   const { stage } = near;
   const rank = far?.stage === stage ? (near.rank + far.rank) / 2 : near.rank + by;
   const to = { stage, rank };

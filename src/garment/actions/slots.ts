@@ -41,6 +41,7 @@ export function inverse(edits: readonly Edit[]): Edit[] {
 const LEAVES_NO_SHELL: ReadonlySet<string | undefined> = new Set([
   'own',
   'moved',
+  'movedSides',
   'passed',
   'notes',
   'materials',

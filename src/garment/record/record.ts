@@ -90,6 +90,8 @@ export interface Work {
   rank: number;
   /** By stage, its steps that are made at another place than their stage and its rank say. */
   moved?: Readonly<Partial<Record<Stage, { stage: Stage; rank: number }>>>;
+  /** The same of sides that are made apart from the others. */
+  movedSides?: Readonly<Record<string, Work['moved']>>;
   fields: Fields;
   /** Where it is done several times: left, right, 1…n. Fields are shared but for `own`. */
   sides?: readonly string[];

@@ -130,7 +130,7 @@ function workIn(one: unknown): Work | undefined {
   if (!isObject(one) || typeof one.calculation !== 'string' || !isObject(one.fields)) {
     return undefined;
   }
-  const { sides: _, own, moved, ...rest } = one as unknown as Work;
+  const { sides: _, own, moved, movedSides, ...rest } = one as unknown as Work;
   const sides = sidesIn(one.sides);
   return {
     ...rest,
@@ -139,6 +139,7 @@ function workIn(one: unknown): Work | undefined {
     ...(sides.length > 0 && { sides }),
     ...(isObject(own) && { own }),
     ...(isObject(moved) && { moved }),
+    ...(isObject(movedSides) && { movedSides }),
   };
 }
 

@@ -8,6 +8,7 @@ const KEYS = {
     'calculation',
     'rank',
     'moved',
+    'movedSides',
     'fields',
     'sides',
     'own',
@@ -39,7 +40,9 @@ export function knownOnly(part: Part, kept: unknown): Readonly<Record<string, un
     if (part !== 'works') return known;
     const own = one.own === undefined ? {} : { own: mapped(one.own, fieldsOf) };
     const moved = one.moved === undefined ? {} : { moved: movedOf(one.moved) };
-    return { ...known, fields: fieldsOf(one.fields), ...own, ...moved };
+    const apart =
+      one.movedSides === undefined ? {} : { movedSides: mapped(one.movedSides, movedOf) };
+    return { ...known, fields: fieldsOf(one.fields), ...own, ...moved, ...apart };
   });
 }
 

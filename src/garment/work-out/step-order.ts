@@ -12,16 +12,18 @@ export interface StepPlace {
 /**
  * Where the steps of each stage of a work stand: at its own rank, or where the maker has moved them;
  * never before an earlier stage of the same work, whose order is that in which it can be made.
- * @param stages those it has steps of
+ * @param stages those it has steps of @param side of a side that may be made apart from the others
  */
 export function stepPlaces(
-  { rank, moved }: Work,
+  { rank, moved, movedSides }: Work,
   stages: ReadonlySet<Stage>,
+  side = '',
 ): ReadonlyMap<Stage, StepPlace> {
+  const apart = movedSides && Object.hasOwn(movedSides, side) ? movedSides[side] : undefined;
   const places = new Map<Stage, StepPlace>();
   let last: StepPlace | undefined;
   for (const stage of STAGES.filter((one) => stages.has(one))) {
-    const own = movedIn(moved, stage) ?? { stage, rank };
+    const own = movedIn(apart, stage) ?? movedIn(moved, stage) ?? { stage, rank };
     last = last && comparePlaces(own, last) < 0 ? last : own;
     places.set(stage, last);
   }
@@ -59,13 +61,18 @@ export function inWorkOrder<Step extends Ordered>(
   for (const { home, stage } of steps) stages.get(readHome(home).id)?.add(stage);
   const places = new Map(
     [...works].map(([id, { work }], turn) => {
-      return [id, { turn, of: stepPlaces(work, stages.get(id) ?? new Set()) }];
+      const of = (side: string) => stepPlaces(work, stages.get(id) ?? new Set(), side);
+      return [
+        id,
+        { turn, sides: new Map(['', ...(work.sides ?? [])].map((one) => [one, of(one)])) },
+      ];
     }),
   );
   const placed = steps.map((step, i) => {
     const own = step.stage;
-    const at = places.get(readHome(step.home).id);
-    const { stage, rank } = at?.of.get(own) ?? { stage: own, rank: 0 };
+    const { id, side } = readHome(step.home);
+    const at = places.get(id);
+    const { stage, rank } = at?.sides.get(side)?.get(own) ?? { stage: own, rank: 0 };
     return { step: { ...step, stage }, stage, rank, turn: at?.turn ?? 0, own, i };
   });
   placed.sort(

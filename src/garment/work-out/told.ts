@@ -105,7 +105,8 @@ export function inTurn(
   steps: readonly GarmentStep[],
   works: ReadonlyMap<string, SeenWork>,
 ): GarmentStep[] {
-  if ([...works.values()].some(({ work }) => work.moved)) return inWorkOrder(steps, works);
+  if ([...works.values()].some(({ work }) => work.moved ?? work.movedSides))
+    return inWorkOrder(steps, works);
   // Works are in order of rank, and their outputs as declared: each stage takes them as they come.
   return STAGES.flatMap((stage) => steps.filter((one) => one.stage === stage));
 }

@@ -114,6 +114,34 @@ test('a step is brought before those of another work, whatever their stage, and 
   expect(screen.queryByText('Back to where its stage has it')).toBeNull();
 });
 
+test('one side of a work is moved by itself, and goes with the other again', () => {
+  const sides = { ...(JOINED.works.front as object), name: 'Sleeve', sides: ['left', 'right'] };
+  render(<Screen start={{ ...JOINED, works: { ...JOINED.works, front: sides } }} />);
+  const bySide = () =>
+    state.answer.steps
+      .map(({ home }) => home.split('|').slice(0, 2).join(' ').trim())
+      .filter((one, i, all) => one !== all[i - 1]);
+  expect(bySide()).toEqual(['back', 'front left', 'front right', 'side']);
+  press(/^\d\. Sleeve, right: cut.*wide|^\d\. Sleeve, right: .*width/i);
+  press('Later: after Side seam (join)');
+  expect(bySide()).toEqual(['back', 'side', 'front left', 'front right']);
+  press('Back to where its stage has it');
+  press('Move right by itself');
+  press('Later: after Side seam (join)');
+  expect(bySide()).toEqual(['back', 'front left', 'side', 'front right']);
+  expect(screen.getByText('Sleeve, right (cut) comes after Side seam (join) now.')).toBeTruthy();
+  // It is apart now: nothing more is asked, and the other side stays.
+  expect(screen.queryByRole('button', { name: 'Move right by itself' })).toBeNull();
+  press('Earlier: before Side seam (join)');
+  press('Back to the other sides');
+  expect(bySide()).toEqual(['back', 'front left', 'front right', 'side']);
+  expect(state.record.works.front).toEqual(sides);
+  press('Move right by itself');
+  press('Move all sides together');
+  press('Earlier: before Back (cut)');
+  expect(bySide()).toEqual(['front left', 'front right', 'back', 'side']);
+});
+
 test('a step is gone to, passed over and taken up again', () => {
   render(<Screen />);
   press(/Front hem: press the first turn/);

@@ -5,7 +5,7 @@ import type { WorkLine } from '../../../garment/next/work-lines.ts';
 import { homeOf } from '../../../garment/record/home.ts';
 import type { GarmentStep } from '../../../garment/work-out/told.ts';
 import { stepWords } from '../said/say.ts';
-import { movesOf, type StepMove } from './order-moves.ts';
+import { movesOf, type StepMove, sideTogether } from './order-moves.ts';
 import type { OrderProps } from './order-props.ts';
 
 type Props = OrderProps & { line: WorkLine };
@@ -76,7 +76,9 @@ function StepLine(props: LineProps) {
 /** Brings the step before, or after, those of other works; each press says where it is then. */
 function StepMoves({ state, step, onAct, onGone }: LineProps & { onGone: () => void }) {
   const [done, setDone] = useState<StepMove>();
-  const moves = movesOf(state, step);
+  const [alone, setAlone] = useState(false);
+  const side = sideTogether(state, step);
+  const moves = movesOf(state, step, alone && side !== undefined);
   const isGone = done !== undefined && !moves.some(({ key }) => key === done.key);
   useEffect(() => {
     // The way that was pressed is no longer there.
@@ -92,11 +94,17 @@ function StepMoves({ state, step, onAct, onGone }: LineProps & { onGone: () => v
           onClick={() => {
             onAct(one.action);
             setDone(one);
+            if (one.key === 'back') setAlone(false);
           }}
         >
           {one.face}
         </button>
       ))}
+      {side !== undefined && (
+        <button type="button" class="plain" onClick={() => setAlone(!alone)}>
+          {alone ? words.withOthers : words.byItself(side)}
+        </button>
+      )}
       <p class="unseen" aria-live="polite">
         {done?.said}
       </p>
