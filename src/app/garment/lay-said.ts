@@ -1,6 +1,6 @@
 import { layWords as words } from '#words/garment/garment-lay-words.ts';
 import { onTape } from '../../calculation/tape-text.ts';
-import type { LayNow } from '../../garment/materials/lay-now.ts';
+import { besideLay, type LayNow } from '../../garment/materials/lay-now.ts';
 import type { MaterialNow } from '../../garment/materials/materials.ts';
 import { upToUnit, withSpare } from '../../garment/materials/to-buy.ts';
 import { idOfLaid, isSamePlace } from '../../garment/record/cloth-lay.ts';
@@ -54,7 +54,8 @@ export function shownLay({ now, telling }: Told, task: LayTask, lay: Lay): LaySh
 /** What it takes, what is to be bought for it, and how well it uses the cloth. */
 export function sumsOf({ one, now, telling }: Told, task: LayTask, lay: Lay): LaySums {
   const length = now.of ? foundFor(lay, now.of).length : 0;
-  const bought = upToUnit(withSpare(length + (one.said.more ?? 0), one.said), one.said.unit);
+  const all = length + besideLay(one, now) + (one.said.more ?? 0);
+  const bought = upToUnit(withSpare(all, one.said), one.said.unit);
   const { bench } = telling;
   const most = bought ?? length;
   return {
@@ -86,9 +87,18 @@ export function warningsSaid(
       ? [laySaid(telling, now)]
       : []),
     ...(waiting > 0 ? [words.waiting(waiting)] : []),
+    ...patternSaid(told),
     ...(now.gone.length > 0 ? [words.cutApart(now.gone.map(({ home }) => name(home)))] : []),
     ...(outcome?.ok && outcome.wasted.length > 0 ? [words.wasted(outcome.wasted.map(name))] : []),
   ];
+}
+
+/** What a pattern asks of the lay, or why it has no say in it. */
+function patternSaid({ now, telling }: Told): string[] {
+  const { repeat, folded } = now.of ?? {};
+  if (repeat === undefined) return [];
+  const long = onTape(exactLength(repeat), telling.bench, upToGraduation);
+  return [folded ? words.patternFolded : words.pattern(long)];
 }
 
 function problemSaid({ now, telling }: Told, problem: ClothProblem): string[] {
@@ -114,5 +124,6 @@ function faultSaid(fault: LayFault, name: (id: string) => string, apart: boolean
     const say = apart ? words.near : words.over;
     return [say(name(fault.id), name(fault.other))];
   }
+  if (fault.kind === 'off-repeat') return [words.offRepeat(name(fault.id))];
   return fault.kind === 'off-cloth' || fault.kind === 'off-fold' ? [words.off(name(fault.id))] : [];
 }

@@ -38,8 +38,10 @@ function boxed(x0: number, x1: number, y0: number, y1: number): Outline {
   ];
 }
 
-const cutPiece = ([id, size]: readonly [string, LaidSize]): CutPiece => ({
+/** @param begins on a pattern it begins where that does, with its lower end: the corner its rectangle is drawn from */
+const cutPiece = ([id, size]: readonly [string, LaidSize], begins: boolean): CutPiece => ({
   ...{ id, outline: rectangle(size), count: size.count },
+  ...(begins && { match: [0, 0] as const }),
   // A rectangle is its own mirror image.
   ...{ pair: false, onFold: size.fold },
 });
@@ -67,11 +69,34 @@ const clothOf = (of: LaidOf): Cloth => ({
   ...{ width: inMm(of.width), folded: of.folded, nap: of.nap, gap: inMm(of.gap) },
   ...{ shrinkAlong: 0, shrinkAcross: 0, unit: 1 },
   ...(of.flaws && { flaws: flawsOf(of) }),
+  // Folded, the layer below isn't seen: its lay knows nothing of the pattern.
+  ...(of.repeat !== undefined && !of.folded && { repeat: { along: inMm(of.repeat), across: 0 } }),
 });
+
+/** Kept places are rounded: within a hundredth of a millimetre a piece begins where its pattern does. */
+const NEAR_REPEAT = 80;
+
+/** Pieces that stay where they are, and begin elsewhere in the pattern: of these none can begin as the others do. */
+function offRepeat({ repeat, pieces }: LaidOf, fixed: readonly PlacedPiece[]): Set<string> {
+  const off = fixed
+    .map((one) => ({ ...one, id: idOfLaid(one) }))
+    .filter(({ id, turn, x }) => {
+      const half = (pieces[id]?.along ?? 0) / 2;
+      const past = (turn === 180 ? x + half : x - half) % (repeat ?? 1);
+      return Math.min(Math.abs(past), (repeat ?? 1) - Math.abs(past)) > NEAR_REPEAT;
+    });
+  return new Set(off.map(({ id }) => id));
+}
 
 /** What is to be laid, with what stays where it is; or why it can't be. */
 export function taskFor(of: LaidOf, fixed: readonly PlacedPiece[]): ClothOutcome {
-  const outcome = taskOf(Object.entries(of.pieces).map(cutPiece), clothOf(of));
+  const off = offRepeat(of, fixed);
+  const begins = (id: string) => of.repeat !== undefined && !off.has(id);
+  const pieces = Object.entries(of.pieces).map((one) => cutPiece(one, begins(one[0])));
+  return withFixed(taskOf(pieces, clothOf(of)), fixed);
+}
+
+function withFixed(outcome: ClothOutcome, fixed: readonly PlacedPiece[]): ClothOutcome {
   if (!outcome.ok) return outcome;
   const { pieces } = outcome.value;
   const laid = fixed.map(placeIn).filter(({ id, turn }, place, all) => {
@@ -127,13 +152,21 @@ export function seenIn({ pieces }: LayTask, { laid }: Lay): Seen[] {
   });
 }
 
+/** On a pattern by whole repeats, one at least where it is to go that way. */
+function inRepeats({ repeat }: LayTask, by: number): number {
+  const step = repeat?.along ?? 0;
+  if (step === 0 || by === 0) return by;
+  return Math.sign(by) * Math.max(1, Math.round(Math.abs(by) / step)) * step;
+}
+
 /** A lay with one piece put elsewhere, by so many mm, as long as it then is; and what is wrong with it. */
 export function putBy(
   task: LayTask,
   { laid }: Lay,
   at: number,
-  [dx, dy]: readonly [number, number],
+  [along, dy]: readonly [number, number],
 ): { lay: Lay; faults: readonly LayFault[] } {
+  const dx = inRepeats(task, along);
   const put = laid.map((one, i) => {
     // As it is kept: what is shown is what is found again.
     return i === at ? placeIn(keptPlace({ ...one, x: one.x + dx, y: one.y + dy })) : one;

@@ -10,7 +10,7 @@ import {
 } from '../record/cloth-lay.ts';
 import { same } from '../work-out/same.ts';
 import type { Need } from './need.ts';
-import { longOf } from './net.ts';
+import { longOf, netOf } from './net.ts';
 import type { Served } from './served.ts';
 import { washedWidth } from './to-buy.ts';
 
@@ -65,6 +65,7 @@ function laidOf(served: Served, lay: ClothLay, needs: readonly Need[]): LaidOf |
     folded: said.folded === true,
     nap: lay.nap === true,
     gap: lay.gap ?? 0,
+    ...(said.repeat !== undefined && { repeat: said.repeat }),
     ...(lay.flaws && lay.flaws.length > 0 && { flaws: lay.flaws }),
     pieces: Object.fromEntries(sizes),
   };
@@ -89,6 +90,14 @@ function sizeIn({ form, said }: Served, need: Need): LaidSize | undefined {
   if (along === undefined || size.across === undefined || size.count < 1) return undefined;
   const up = (of: number) => Math.ceil(of - 1e-6);
   return { count: size.count, along: up(along), across: up(size.across), fold: size.fold };
+}
+
+/**
+ * What is wanted beside the length of a lay: for what was cut without it, and on a pattern one repeat, since
+ * the cloth is cut from the bolt anywhere in it (see `rowsOf`). In 1/8000 mm.
+ */
+export function besideLay(served: Served, { gone }: LayNow): number {
+  return netOf(served, gone) + (served.said.repeat ?? 0);
 }
 
 function staleOf(

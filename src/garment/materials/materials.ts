@@ -4,7 +4,7 @@ import type { Garment } from '../record/record.ts';
 import { NOTHING } from '../rows/points.ts';
 import type { WorkTrouble } from '../work-out/told.ts';
 import type { Answer } from '../work-out/work-out.ts';
-import { type LayNow, layNow } from './lay-now.ts';
+import { besideLay, type LayNow, layNow } from './lay-now.ts';
 import { type Need, needsOf } from './need.ts';
 import { netOf, tooWide, type Unsure, unsureOf } from './net.ts';
 import { type Served, servedBy } from './served.ts';
@@ -72,8 +72,9 @@ export function materialsOf(record: Garment, answer: Answer): Materials {
 function materialNow(served: Served, record: Garment): MaterialNow {
   const { needs, said, form } = served;
   const lay = form === 'laid' ? layNow(served, layIn(record, served.id)) : undefined;
-  // A lay knows nothing of a pattern: its pieces don't begin alike in it.
-  const laid = lay && said.repeat === undefined ? laidLength(served, lay) : undefined;
+  // Folded, a lay knows nothing of a pattern: its pieces don't begin alike in it.
+  const blind = said.folded && said.repeat !== undefined;
+  const laid = lay && !blind ? laidLength(served, lay) : undefined;
   const net = (laid ?? netOf(served, needs)) + (said.more ?? 0);
   const have = withSpare(net, said);
   const bought = upToUnit(have, said.unit);
@@ -100,13 +101,16 @@ function lackingOf(have: number, { said: { there = 0, unit } }: Served): number 
   return lacks <= NOTHING ? 0 : upToUnit(lacks, unit);
 }
 
-/** What is made has had its share; the rest takes it in the order of the work. */
 /** How long the cloth is that a lay takes which still holds, and what was cut without one. */
-function laidLength(served: Served, { found, stale, gone }: LayNow): number | undefined {
-  return found && !stale ? found.length + netOf(served, gone) : undefined;
+function laidLength(served: Served, lay: LayNow): number | undefined {
+  const { found, stale } = lay;
+  return found && !stale ? found.length + besideLay(served, lay) : undefined;
 }
 
-/** @param laid what all of it takes where a lay was found: a part of it takes no more */
+/**
+ * What is made has had its share; the rest takes it in the order of the work.
+ * @param laid what all of it takes where a lay was found: a part of it takes no more
+ */
 function stoppedBy(served: Served, laid = Number.POSITIVE_INFINITY): string[] {
   const { needs, said } = served;
   const { there, spare: _, ...bare } = said;

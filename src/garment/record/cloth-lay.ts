@@ -52,6 +52,8 @@ export interface LaidOf {
   folded: boolean;
   nap: boolean;
   gap: number;
+  /** How long its pattern is until it comes again, where it does: open, each piece begins alike in it. */
+  repeat?: number;
   /** Where there are some. */
   flaws?: readonly Flaw[];
   /** By id. */
@@ -100,7 +102,8 @@ function isSize(read: unknown): boolean {
 
 function isLaidOf(read: unknown): boolean {
   if (!isObject(read) || !isLength(read.width) || !isWhole(read.gap, 0, LONGEST)) return false;
-  const { folded, nap, flaws, pieces } = read;
+  const { folded, nap, flaws, repeat, pieces } = read;
+  if (repeat !== undefined && !isLength(repeat)) return false;
   if (flaws !== undefined && !areFlaws(flaws)) return false;
   return isYes(folded) && isYes(nap) && isObject(pieces) && Object.values(pieces).every(isSize);
 }

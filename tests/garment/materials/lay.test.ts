@@ -108,6 +108,42 @@ describe('a lay that was found', () => {
   });
 });
 
+// 7.19: one full repeat more (sew4home.com, a page for sewers); how the shop cuts, not how the pieces lie.
+describe('on a pattern that comes again every 24 cm', () => {
+  const repeat = cm(24);
+  const patterned = () => garment({ front, sleeve }, { cloth: { ...cloth, repeat } });
+
+  test('a lay found with it counts, and one repeat more', () => {
+    const state = patterned();
+    // Whole repeats a row: 72 + 72 + 24.
+    expect(one(state, 'cloth')).toMatchObject({ net: cm(168), bound: true });
+    expect(one(state, 'cloth').lay?.of?.repeat).toBe(repeat);
+    // The other sleeve begins at 72, three repeats on: 72 + 50.
+    const laid = [...LAID.slice(0, 3), at(SLEEVE, 97, 15)];
+    const after = keep(state, { length: cm(122), laid });
+    expect(one(after, 'cloth')).toMatchObject({ net: cm(122 + 24), bound: false });
+  });
+
+  test('one found before the pattern was said is stale, and the bound counts', () => {
+    const said = doing(keep(plain()), { do: 'material', id: 'cloth', set: { repeat }, now });
+    expect(one(said, 'cloth')).toMatchObject({ net: cm(168), bound: true });
+    expect(one(said, 'cloth').lay?.stale).toEqual({ pieces: [], cloth: true, held: false });
+  });
+
+  test('on folded cloth no lay follows it: the bound counts', () => {
+    const folded = doing(patterned(), {
+      do: 'material',
+      id: 'cloth',
+      set: { folded: true },
+      now,
+    });
+    const before = one(folded, 'cloth').net;
+    const after = keep(folded, { length: cm(200) });
+    expect(one(after, 'cloth').lay?.stale).toBeUndefined();
+    expect(one(after, 'cloth')).toMatchObject({ net: before, bound: true });
+  });
+});
+
 describe('what is cut', () => {
   test('keeps its place, and the lay holds', () => {
     const after = wholeCut(keep(plain()), 'front');

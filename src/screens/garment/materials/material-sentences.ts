@@ -38,13 +38,16 @@ function takesSaid(telling: Telling, one: MaterialNow, takes: number): string[] 
   if (form !== 'laid' || said.width === undefined) return [words.sum(long)];
   const width = valueText('length', said.width, bench);
   const how = said.folded ? words.foldedCloth(width) : words.openCloth(width);
-  if (!bound) return [words.asLaid(long, how)];
+  const repeat = said.repeat === undefined ? undefined : valueText('length', said.repeat, bench);
+  if (!bound) {
+    return [
+      words.asLaid(long, how),
+      ...(repeat === undefined ? [] : [words.asLaidInRepeats(repeat)]),
+    ];
+  }
   const stale = lay?.stale ? [laySaid(telling, lay)] : [];
-  const { repeat } = said;
-  const pattern =
-    repeat === undefined
-      ? []
-      : [words.inRepeats(valueText('length', repeat, bench), lay?.found !== undefined)];
+  const blind = said.folded === true && lay?.found !== undefined;
+  const pattern = repeat === undefined ? [] : [words.inRepeats(repeat, blind)];
   return [...stale, words.laid(long, how), ...pattern, words.upperBound];
 }
 

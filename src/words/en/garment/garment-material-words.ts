@@ -7,7 +7,9 @@ export const garmentMaterialWords = {
   upperBound:
     'That is an upper bound: pieces laid with care take less. Until a lay is found, buy no less.',
   inRepeats: (repeat: string, found: boolean) =>
-    `Its pattern comes again every ${repeat}: each row takes whole repeats, so that pieces begin alike in it, and one repeat more is counted.${found ? ' The lay that was found knows nothing of the pattern, and isn’t counted.' : ''}`,
+    `Its pattern comes again every ${repeat}: each row takes whole repeats, so that pieces begin alike in it, and one repeat more is counted.${found ? ' A lay on folded cloth can’t follow the pattern of the layer below, and isn’t counted: lay it open to have it counted.' : ''}`,
+  asLaidInRepeats: (repeat: string) =>
+    `In it each piece begins alike in the pattern; one repeat of ${repeat} more is counted, since the shop cuts anywhere in it.`,
   asLaid: (long: string, how: string) => `The lay that was found, ${how} takes ${long}.`,
   sum: (takes: string) => `The works take ${takes}.`,
   besides: (more: string) => `Wanted besides: ${more}.`,
