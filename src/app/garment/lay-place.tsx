@@ -39,9 +39,7 @@ type Props = HandProps & {
 /** The pieces of the garment in hand on one of its cloths. */
 export function LayPlace(props: Props) {
   const { state, bench, said, cloth, onDone } = props;
-  const all = materialsOf(state.record, state.answer).all.filter(
-    ({ form, needs }) => form === 'laid' && needs.length > 0,
-  );
+  const all = materialsOf(state.record, state.answer).all.filter(({ lay }) => lay !== undefined);
   const one = all.find(({ id }) => id === cloth) ?? all[0];
   if (one) return <OnCloth key={one.id} {...props} one={one} all={all} />;
   return <NothingToLay {...{ bench, onDone }} said={said ?? words.nothing} />;

@@ -2,6 +2,7 @@ import { layWords as words } from '#words/garment/garment-lay-words.ts';
 import { onTape } from '../../calculation/tape-text.ts';
 import { besideLay, type LayNow } from '../../garment/materials/lay-now.ts';
 import type { MaterialNow } from '../../garment/materials/materials.ts';
+import { biasOf, isBias } from '../../garment/materials/net.ts';
 import { upToUnit, withSpare } from '../../garment/materials/to-buy.ts';
 import { idOfLaid, isSamePlace } from '../../garment/record/cloth-lay.ts';
 import { readHome } from '../../garment/record/home.ts';
@@ -76,7 +77,8 @@ export function warningsSaid(
 ): string[] {
   const { one, now, telling } = told;
   const name = (id: string) => pieceName(telling, id);
-  const waiting = one.needs.length - now.needs.size - now.gone.length;
+  const waiting =
+    one.needs.filter((need) => !isBias(need)).length - now.needs.size - now.gone.length;
   return [
     ...(now.of ? [] : [words.noWidth]),
     ...(outcome && !outcome.ok ? problemSaid(told, outcome.problem) : []),
@@ -88,6 +90,7 @@ export function warningsSaid(
       : []),
     ...(waiting > 0 ? [words.waiting(waiting)] : []),
     ...patternSaid(told),
+    ...biasSaid(told),
     ...(now.gone.length > 0 ? [words.cutApart(now.gone.map(({ home }) => name(home)))] : []),
     ...(outcome?.ok && outcome.wasted.length > 0 ? [words.wasted(outcome.wasted.map(name))] : []),
   ];
@@ -99,6 +102,12 @@ function patternSaid({ now, telling }: Told): string[] {
   if (repeat === undefined) return [];
   const long = onTape(exactLength(repeat), telling.bench, upToGraduation);
   return [folded ? words.patternFolded : words.pattern(long)];
+}
+
+/** Bias strips have no place among the pieces: they are cut beyond them. */
+function biasSaid({ one, telling }: Told): string[] {
+  const { long } = biasOf(one, one.needs);
+  return long > 0 ? [words.bias(amountText('laid', long, telling.bench))] : [];
 }
 
 function problemSaid({ now, telling }: Told, problem: ClothProblem): string[] {

@@ -10,7 +10,7 @@ import {
 } from '../record/cloth-lay.ts';
 import { same } from '../work-out/same.ts';
 import type { Need } from './need.ts';
-import { longOf, netOf } from './net.ts';
+import { biasOf, isBias, longOf, netOf } from './net.ts';
 import type { Served } from './served.ts';
 import { washedWidth } from './to-buy.ts';
 
@@ -40,7 +40,7 @@ export interface LayNow {
 export function layNow(served: Served, lay: ClothLay): LayNow {
   const { found, held = [] } = lay;
   const placed = new Set((found?.laid ?? []).map(idOfLaid));
-  const known = served.needs.filter((need) => sizeIn(served, need));
+  const known = served.needs.filter((need) => !isBias(need) && sizeIn(served, need));
   const isGone = ({ state, home }: Need) => state === 'made' && !placed.has(home);
   const laid = known.filter((need) => !isGone(need));
   const needs = new Map(laid.map((need) => [need.home, need]));
@@ -93,11 +93,11 @@ function sizeIn({ form, said }: Served, need: Need): LaidSize | undefined {
 }
 
 /**
- * What is wanted beside the length of a lay: for what was cut without it, and on a pattern one repeat, since
- * the cloth is cut from the bolt anywhere in it (see `rowsOf`). In 1/8000 mm.
+ * What is wanted beside the length of a lay: for what was cut without it, for bias strips, and on a pattern one
+ * repeat, since the cloth is cut from the bolt anywhere in it (see `rowsOf`). In 1/8000 mm.
  */
 export function besideLay(served: Served, { gone }: LayNow): number {
-  return netOf(served, gone) + (served.said.repeat ?? 0);
+  return netOf(served, gone) + biasOf(served, served.needs).long + (served.said.repeat ?? 0);
 }
 
 function staleOf(

@@ -6,7 +6,7 @@ import type { WorkTrouble } from '../work-out/told.ts';
 import type { Answer } from '../work-out/work-out.ts';
 import { besideLay, type LayNow, layNow } from './lay-now.ts';
 import { type Need, needsOf } from './need.ts';
-import { netOf, tooWide, type Unsure, unsureOf } from './net.ts';
+import { biasOf, isBias, netOf, tooWide, type Unsure, unsureOf } from './net.ts';
 import { type Served, servedBy } from './served.ts';
 import { costOf, upToUnit, withSpare } from './to-buy.ts';
 
@@ -20,6 +20,8 @@ export interface MaterialNow extends Served {
   buy: number;
   /** Why that is not to be relied on; empty where it is. */
   unsure: readonly Unsure[];
+  /** What of it bias strips take, cut from the whole width of cloth. */
+  bias: number;
   /** Pieces are laid in rows: it is the most it takes, until a lay is found. */
   bound: boolean;
   /** Of what is laid, how its pieces lie. */
@@ -71,7 +73,8 @@ export function materialsOf(record: Garment, answer: Answer): Materials {
 
 function materialNow(served: Served, record: Garment): MaterialNow {
   const { needs, said, form } = served;
-  const lay = form === 'laid' ? layNow(served, layIn(record, served.id)) : undefined;
+  const lies = form === 'laid' && needs.some((need) => !isBias(need));
+  const lay = lies ? layNow(served, layIn(record, served.id)) : undefined;
   // Folded, a lay knows nothing of a pattern: its pieces don't begin alike in it.
   const blind = said.folded && said.repeat !== undefined;
   const laid = lay && !blind ? laidLength(served, lay) : undefined;
@@ -86,7 +89,8 @@ function materialNow(served: Served, record: Garment): MaterialNow {
   return {
     ...served,
     ...{ net, have, buy, unsure, lacks },
-    bound: form === 'laid' && needs.length > 0 && laid === undefined,
+    bias: biasOf(served, needs).long,
+    bound: lies && laid === undefined,
     lay,
     state: stateOf(needs),
     ticked: said.there !== undefined && unsure.length === 0 && lacks === 0,

@@ -1,5 +1,6 @@
 import type { Material } from '../record/material.ts';
 import { NOTHING } from '../rows/points.ts';
+import { biasCloth } from './bias-cloth.ts';
 import { foldedRows, openRows, type Piece } from './in-rows.ts';
 import type { Need, NeedWaits } from './need.ts';
 import type { Served } from './served.ts';
@@ -15,6 +16,8 @@ export type Unsure =
   | { why: 'no width' }
   /** A piece is wider than the cloth is once it is washed. */
   | { why: 'too wide'; need: Need; by: number }
+  /** No bias strip so wide or so long can be cut from the cloth. */
+  | { why: 'no bias'; need: Need }
   | { why: 'too much' };
 
 /**
@@ -26,8 +29,25 @@ export function netOf(served: Served, needs: readonly Need[]): number {
   const pieces = needs.flatMap((need) => piecesOf(need, said));
   if (form === 'count') return pieces.reduce((sum, { count }) => sum + count, 0);
   if (form === 'length') return pieces.reduce((sum, { count, along }) => sum + count * along, 0);
-  return rowsOf(served, needs, said.folded === true) ?? 0;
+  return (rowsOf(served, needs, said.folded === true) ?? 0) + biasOf(served, needs).long;
 }
+
+/** How much of the length of cloth bias strips take, cut open from its whole width; none of what isn't laid. */
+export function biasOf(
+  { form, said }: Served,
+  needs: readonly Need[],
+): ReturnType<typeof biasCloth> {
+  if (form !== 'laid' || said.width === undefined) return { long: 0, cannot: [] };
+  const strips = needs
+    .filter(isBias)
+    .flatMap((need) =>
+      piecesOf(need, said).map(({ across, along }) => ({ need, wide: across, long: along })),
+    );
+  return biasCloth(strips, washedWidth(said.width, said));
+}
+
+/** What is cut across the grain has no place among pieces that lie along it. */
+export const isBias = ({ kind }: Need) => kind === 'bias';
 
 /**
  * How long the rows of pieces are, open or folded; undefined while it isn't known how wide the cloth is.
@@ -44,7 +64,8 @@ export function rowsOf(
   const { width, repeat = 0 } = said;
   if (width === undefined) return undefined;
   const washed = washedWidth(width, said);
-  const pieces = needs.flatMap((need) => piecesOf(need, said));
+  const laid = needs.filter((need) => !isBias(need));
+  const pieces = laid.flatMap((need) => piecesOf(need, said));
   const narrow = pieces.filter(({ across }) => across <= washed + NOTHING);
   const long = (folded ? foldedRows : openRows)(inRepeats(narrow, repeat), washed);
   return long === undefined || narrow.length === 0 ? long : long + repeat;
@@ -71,6 +92,7 @@ export function unsureOf(served: Served): Unsure[] {
       const by = tooWide(served, need);
       return by === undefined ? [] : [{ why: 'too wide', need, by }];
     }),
+    ...biasOf(served, needs).cannot.map((need): Unsure => ({ why: 'no bias', need })),
     ...(noWidth ? [{ why: 'no width' } as const] : []),
   ];
 }

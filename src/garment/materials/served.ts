@@ -54,8 +54,11 @@ function ownId({ kind, key }: Need): string {
 
 /** A strip is bought as such, or cut from something as wide as is said. */
 function formOf(kind: MaterialKind, { width }: Material): MaterialForm {
-  return kind === 'strip' && width !== undefined ? 'laid' : MATERIALS[kind];
+  return isStrip(kind) && width !== undefined ? 'laid' : MATERIALS[kind];
 }
+
+/** Along the grain or across it: what may be bought as it is, or cut. */
+export const isStrip = (kind: MaterialKind) => kind === 'strip' || kind === 'bias';
 
 function isSaid({ serves }: Material, { key }: Need): boolean | undefined {
   return serves && Object.hasOwn(serves, key) ? serves[key] : undefined;

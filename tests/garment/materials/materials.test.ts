@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { demoWords } from '#words/garment/demo-words.ts';
 import { demoGarment } from '../../../src/garment/actions/demo.ts';
-import { begin } from '../../../src/garment/actions/state.ts';
+import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { biasCloth } from '../../../src/garment/materials/bias-cloth.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
 import { mm } from '../../../src/lengths/length.ts';
 import { output } from '../trial/garments.ts';
@@ -226,6 +227,62 @@ describe('by length', () => {
     expect(one(state, id)).toMatchObject({ net: 0, unsure: [{ why: 'no length' }] });
     const said = doing(state, { do: 'material', id, need: key, long: cm(80), now });
     expect(one(said, id)).toMatchObject({ net: cm(80), unsure: [] });
+  });
+});
+
+describe('bias strips as cloth', () => {
+  const bound = work('seam', 'what=finish&given=1.5&finish=bound&edge=500');
+  const key = homeOf('bound', '', 'strip');
+  const id = 'bias|bound||strip';
+  const from = (state: State, cloth: string) =>
+    doing(state, { do: 'material', id: cloth, need: key, serves: true, now });
+
+  // Design's worked figure, with the strip of the published example (17.3): 500 of 2.5 from 86 wide, joins
+  // of 6 mm: 16.8, where area alone says 15.12.
+  test('17.3: 500 cm of strip 2.5 wide from cloth of 86 take 16.8 of its length', () => {
+    const [need] = one(garment({ bound }), id).needs;
+    if (!need) throw new Error('no strip');
+    const { long, cannot } = biasCloth([{ need, wide: cm(2.5), long: cm(500) }], cm(86));
+    expect(Math.ceil(long / cm(0.1)) / 10).toBe(16.8);
+    expect(cannot).toEqual([]);
+  });
+
+  test('bought by length until it is cut from a cloth: then it is that cloth’s, and no piece along the grain', () => {
+    const state = garment({ front, bound }, { cloth });
+    expect(one(state, id)).toMatchObject({ form: 'length', net: cm(500), bias: 0 });
+    const alone = one(state, 'cloth');
+    const cut = from(state, 'cloth');
+    const now = one(cut, 'cloth');
+    expect(materials(cut).all.map((each) => each.id)).not.toContain(id);
+    expect(now.net).toBe(alone.net + now.bias);
+    // By area 500 × the strip on 140, and no less.
+    const wide = now.needs.find((need) => need.kind === 'bias')?.size?.across ?? 0;
+    expect(now.bias).toBeGreaterThan((cm(500) * wide) / cm(140));
+    expect(now.bias).toBeLessThan((1.25 * (cm(500) * wide)) / cm(140));
+    expect(now.lay?.of?.pieces).toEqual(alone.lay?.of?.pieces);
+  });
+
+  test('on a cloth of its own, as wide as is said; there is nothing to lay', () => {
+    const state = garment({ bound }, { [id]: { width: cm(86) } });
+    const all = one(state, id);
+    expect(all).toMatchObject({ form: 'laid', bound: false, lay: undefined, unsure: [] });
+    expect(all.net).toBe(all.bias);
+  });
+
+  test('strips alike are cut together: two of 250 take what one of 500 does', () => {
+    const half = work('seam', 'what=finish&given=1.5&finish=bound&edge=250');
+    const two = doing(garment({ front, bound: half, more: half }, { cloth }), {
+      ...{ do: 'material', id: 'cloth', need: homeOf('more', '', 'strip'), serves: true, now },
+    });
+    const both = one(from(two, 'cloth'), 'cloth');
+    expect(both.bias).toBe(one(from(garment({ front, bound }, { cloth }), 'cloth'), 'cloth').bias);
+  });
+
+  test('cloth too narrow for any strip is said, and is no sure number', () => {
+    const narrow = from(garment({ front, bound }, { cloth: { width: cm(6) } }), 'cloth');
+    expect(one(narrow, 'cloth').unsure).toContainEqual(
+      expect.objectContaining({ why: 'no bias', need: expect.objectContaining({ work: 'bound' }) }),
+    );
   });
 });
 

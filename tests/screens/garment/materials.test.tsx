@@ -210,3 +210,19 @@ test('a sheet has them as lines', () => {
     },
   ]);
 });
+
+// By area alone 120 cm of a strip as wide as this seam's, on 140, are less than what whole strips and joins take.
+test('the strip of a bound seam is cut from the cloth by one press, and said there', () => {
+  const bound = work('seam', 'what=finish&given=1.5&finish=bound&edge=120', { name: 'Side seam' });
+  show(garment({ front, bound }, { cloth: { width: 11_200_000 } }));
+  expect(rows().join()).toContain('Side seam');
+  press(/^Side seam/);
+  const offered = screen.getByRole('button', { name: /^Cut it from: Cloth/ }).textContent;
+  const [, long = ''] = /(\d[\d.]* cm) of it, instead of strip by length/.exec(offered ?? '') ?? [];
+  expect(Number.parseFloat(long)).toBeGreaterThan(0);
+  press(/^Cut it from: Cloth/);
+  expect(rows().join()).not.toContain('Side seam');
+  press(/^Cloth/);
+  expect(page()).toContain(`Bias strips take ${long} of its whole width: cut open at 45°`);
+  expect(page()).toContain('joined with 0.6 cm seams, none shorter than 10 cm');
+});

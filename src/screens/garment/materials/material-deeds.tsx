@@ -2,11 +2,12 @@ import { garmentMaterialWords as words } from '#words/garment/garment-material-w
 import type { MaterialSaying } from '../../../garment/actions/material.ts';
 import type { MaterialNow } from '../../../garment/materials/materials.ts';
 import type { Need } from '../../../garment/materials/need.ts';
-import { longOf } from '../../../garment/materials/net.ts';
+import { biasOf, longOf } from '../../../garment/materials/net.ts';
 import { Deed } from '../parts/deed.tsx';
 import type { Telling } from '../said/told-words.ts';
 import { type PartKey, partsOf } from './material-parts.ts';
 import { foldChoice, needSaid } from './material-sentences.ts';
+import { materialName } from './materials-said.ts';
 import { amountText } from './materials-text.ts';
 
 /** What is being said of a material just now: its name, a number of it, or how long an edge is. */
@@ -15,6 +16,8 @@ export type MaterialDeed = { name: true } | { part: PartKey } | { need: string; 
 interface Props {
   one: MaterialNow;
   telling: Telling;
+  /** The cloths there are, from which bias strips can be cut. */
+  cloths: readonly MaterialNow[];
   onSay: (saying: MaterialSaying) => void;
   onDeed: (deed: MaterialDeed) => void;
   /** To the lay of its pieces. */
@@ -34,9 +37,8 @@ export function MaterialDeeds(props: Props) {
   };
   return (
     <div class="deeds">
-      {form === 'laid' && needs.length > 0 && (
-        <Deed words={words.lay} hint={words.layHint} onPress={() => onLay(id)} />
-      )}
+      <CutFrom {...props} />
+      {one.lay && <Deed words={words.lay} hint={words.layHint} onPress={() => onLay(id)} />}
       {needs.filter(isFirstOf).map((need) => need.by === 'edge' && <Edge {...props} need={need} />)}
       {partsOf(one, telling.bench).map(({ key, hint, text }) => (
         <Deed
@@ -76,6 +78,26 @@ function Edge({ one, telling, need, onDeed }: Props & { need: Need }) {
   return (
     <Deed words={words.valued(label, text)} onPress={() => onDeed({ need: need.key, label })} />
   );
+}
+
+/** Bias strips that are bought by length, cut from a cloth of the garment instead: one press. */
+function CutFrom({ one, cloths, telling, onSay }: Props) {
+  const { kind, form, needs, said } = one;
+  if (kind !== 'bias' || form !== 'length' || needs.length === 0) return null;
+  return cloths.map((cloth) => {
+    const { long } = biasOf(cloth, needs);
+    const hint =
+      long > 0 ? words.biasTakes(amountText('laid', long, telling.bench)) : words.biasNoWidth;
+    const press = () => {
+      for (const need of needs.filter(isFirstOf)) {
+        const length = longOf(need, said);
+        if (length !== undefined) onSay({ id: cloth.id, need: need.key, long: length });
+        onSay({ id: cloth.id, need: need.key, serves: true });
+      }
+    };
+    const name = materialName(telling, cloth);
+    return <Deed key={cloth.id} words={words.cutFrom(name)} hint={hint} onPress={press} />;
+  });
 }
 
 /** What of all that the works take is taken of it. */

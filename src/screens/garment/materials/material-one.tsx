@@ -15,6 +15,8 @@ import { materialAmount, materialName } from './materials-said.ts';
 export interface MaterialProps {
   one: MaterialNow;
   telling: Telling;
+  /** The cloths there are. */
+  cloths: readonly MaterialNow[];
   onSay: (saying: MaterialSaying) => void;
   onLay: (id: string) => void;
   onBack: () => void;

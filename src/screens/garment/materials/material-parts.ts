@@ -1,6 +1,7 @@
 import { garmentMaterialWords as words } from '#words/garment/garment-material-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import type { MaterialForm, MaterialKind } from '../../../calculation/material.ts';
+import { isStrip } from '../../../garment/materials/served.ts';
 import {
   type Material,
   MOST_CENTS,
@@ -60,7 +61,7 @@ type Of = { kind: MaterialKind; form: MaterialForm; said: Material };
 /** What can be said of a material in numbers. */
 export function partsOf(of: Of, bench: Bench): MaterialPart[] {
   // A strip is cut from something as wide as is said, or bought as such.
-  const strip = of.kind === 'strip' && of.form === 'length';
+  const strip = isStrip(of.kind) && of.form === 'length';
   const keys: readonly PartKey[] = strip ? ['width', ...KEYS.length] : KEYS[of.form];
   return keys.map((key) => {
     if (key === 'price') return pricePart(of, bench);
@@ -87,7 +88,7 @@ function amountPart(
       ? valueText('length', of, bench)
       : amountText(form, of, bench);
   const good = (read: number) => Math.round(read) >= least && read <= most;
-  const hint = key === 'width' && kind === 'strip' ? 'widthOfStrip' : key;
+  const hint = key === 'width' && isStrip(kind) ? 'widthOfStrip' : key;
   return {
     key,
     hint: words.hints[hint],

@@ -1,5 +1,7 @@
 import { garmentMaterialWords as words } from '#words/garment/garment-material-words.ts';
+import type { Bench } from '../../../calculation/bench.ts';
 import { onTape } from '../../../calculation/tape-text.ts';
+import { BIAS_JOIN, BIAS_SHORTEST } from '../../../garment/materials/bias-cloth.ts';
 import type { MaterialNow } from '../../../garment/materials/materials.ts';
 import type { Need } from '../../../garment/materials/need.ts';
 import { rowsOf, type Unsure } from '../../../garment/materials/net.ts';
@@ -33,9 +35,12 @@ export function materialSentences(telling: Telling, one: MaterialNow): string[] 
 
 function takesSaid(telling: Telling, one: MaterialNow, takes: number): string[] {
   const { bench } = telling;
-  const { form, said, bound, lay } = one;
-  const long = amountText(form, takes, bench);
-  if (form !== 'laid' || said.width === undefined) return [words.sum(long)];
+  const { form, said, bound, lay, bias } = one;
+  if (form !== 'laid' || said.width === undefined)
+    return [words.sum(amountText(form, takes, bench))];
+  const strips = bias > 0 ? [biasSaid(one, bench)] : [];
+  if (!lay) return strips;
+  const long = amountText(form, takes - bias, bench);
   const width = valueText('length', said.width, bench);
   const how = said.folded ? words.foldedCloth(width) : words.openCloth(width);
   const repeat = said.repeat === undefined ? undefined : valueText('length', said.repeat, bench);
@@ -43,12 +48,19 @@ function takesSaid(telling: Telling, one: MaterialNow, takes: number): string[] 
     return [
       words.asLaid(long, how),
       ...(repeat === undefined ? [] : [words.asLaidInRepeats(repeat)]),
+      ...strips,
     ];
   }
   const stale = lay?.stale ? [laySaid(telling, lay)] : [];
   const blind = said.folded === true && lay?.found !== undefined;
   const pattern = repeat === undefined ? [] : [words.inRepeats(repeat, blind)];
-  return [...stale, words.laid(long, how), ...pattern, words.upperBound];
+  return [...stale, words.laid(long, how), ...pattern, words.upperBound, ...strips];
+}
+
+/** Strips cut across the grain, how, and how much of the cloth's length they take. */
+function biasSaid({ bias }: MaterialNow, bench: Bench): string {
+  const [join, shortest] = [BIAS_JOIN, BIAS_SHORTEST].map((of) => valueText('length', of, bench));
+  return words.bias(amountText('laid', bias, bench), join ?? '', shortest ?? '');
 }
 
 /** With what is spare and what is lost in the wash; and up to what the shop sells. */
@@ -79,6 +91,8 @@ function unsureSaid(telling: Telling, unsure: Unsure): string {
         needOf(telling, unsure.need),
         valueText('length', unsure.by, telling.bench),
       );
+    case 'no bias':
+      return words.noBias(needOf(telling, unsure.need));
     case 'no width':
       return words.noWidth;
     case 'too much':

@@ -64,7 +64,15 @@ export function MaterialsScreen({ state, bench, said, One, onAct, onLay, onDone 
         </p>
       )}
       {open ? (
-        <One key={open.id} one={open} telling={telling} onSay={say} onLay={onLay} onBack={back} />
+        <One
+          key={open.id}
+          one={open}
+          cloths={materials.all.filter(({ kind }) => kind === 'cloth')}
+          telling={telling}
+          onSay={say}
+          onLay={onLay}
+          onBack={back}
+        />
       ) : (
         <List
           {...{ materials, telling }}

@@ -11,6 +11,13 @@ export const garmentMaterialWords = {
   asLaidInRepeats: (repeat: string) =>
     `In it each piece begins alike in the pattern; one repeat of ${repeat} more is counted, since the shop cuts anywhere in it.`,
   asLaid: (long: string, how: string) => `The lay that was found, ${how} takes ${long}.`,
+  bias: (long: string, join: string, shortest: string) =>
+    `Bias strips take ${long} of its whole width: cut open at 45°, joined with ${join} seams, none shorter than ${shortest}.`,
+  noBias: (work: string) =>
+    `${work}: no bias strip so wide or so long can be cut from it. Take wider cloth, or a narrower strip.`,
+  cutFrom: (cloth: string) => `Cut it from: ${cloth}`,
+  biasTakes: (long: string) => `${long} of it, instead of strip by length`,
+  biasNoWidth: 'instead of strip by length; say how wide the cloth is',
   sum: (takes: string) => `The works take ${takes}.`,
   besides: (more: string) => `Wanted besides: ${more}.`,
   reckoned: (by: readonly string[], have: string) => `With ${by.join(' and ')}: ${have}.`,

@@ -40,6 +40,7 @@ export const garmentMaterialsWords = {
     'no length': 'say how long it is',
     'no width': 'say how wide it is',
     'too wide': 'a piece is wider than it',
+    'no bias': 'a bias strip can’t be cut from it',
     'too much': 'more than can be reckoned',
   },
   others: (first: string, more: number) => (more === 0 ? first : `${first}, and ${more} more`),
