@@ -11,6 +11,14 @@ export function inGate<One>(all: readonly One[], chosen: (one: One, i: number) =
   return THOROUGH ? [...all] : all.filter(chosen);
 }
 
+/**
+ * How often a law over every calculation is tried: in the gate a third of the times, as there are
+ * dozens of them, and each has laws of its own beside.
+ */
+export function timesEach(whole: number): number {
+  return THOROUGH ? whole : Math.ceil(whole / 3);
+}
+
 /** A test of `npm run thorough` alone: the gate has one of the same kind. */
 export const thoroughly: (name: string, run: () => unknown) => void = THOROUGH
   ? test

@@ -6,6 +6,7 @@ import type { Calculation, Draft, Work } from '../../src/calculation/calculation
 import { inUnitOf } from '../../src/calculation/other-unit.ts';
 import { FaultList } from '../../src/controls/fault-list.tsx';
 import { benchOf } from '../controls/helpers.ts';
+import { timesEach } from '../thorough.ts';
 import { choicesOf, draftsOf, EVERY } from './any-drafts.ts';
 
 const typed = fc.oneof(
@@ -66,7 +67,7 @@ test.each(EVERY)(
         expect(work.faults.length).toBeGreaterThan(0);
         expect(labels.some((label) => said.includes(label))).toBe(true);
       }),
-      { numRuns: 300 },
+      { numRuns: timesEach(300) },
     );
   },
 );
@@ -83,7 +84,7 @@ test.each(EVERY)('$id means the same when the bench is set to another unit', (ca
       const after = calculation.work(moved.draft, there);
       expect(placesOf(after)).toEqual(placesOf(before));
     }),
-    { numRuns: 200 },
+    { numRuns: timesEach(200) },
   );
 });
 
@@ -110,7 +111,7 @@ test.each(EVERY)(
           expect(placesOf(after)).toEqual(placesOf(before));
         },
       ),
-      { numRuns: 100 },
+      { numRuns: timesEach(100) },
     );
   },
 );

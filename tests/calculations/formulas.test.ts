@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Bench } from '../../src/calculation/bench.ts';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { benchOf } from '../controls/helpers.ts';
+import { timesEach } from '../thorough.ts';
 import { draftsNear, EVERY } from './any-drafts.ts';
 import { agree, bothSides, equationsOf, NotRead } from './formula-value.ts';
 
@@ -38,6 +39,7 @@ function wrongOf(equation: string): string[] {
 }
 
 test.each(EVERY)('every formula $id shows gives the number it shows', (calculation) => {
+  const numRuns = timesEach(1500);
   let [answers, shown] = [0, 0];
   fc.assert(
     fc.property(draftsNear(calculation), benches, (set, bench) => {
@@ -47,11 +49,11 @@ test.each(EVERY)('every formula $id shows gives the number it shows', (calculati
       shown += equations?.length ?? 0;
       expect(equations?.flatMap(wrongOf) ?? []).toEqual([]);
     }),
-    { numRuns: 1500, seed: 12 },
+    { numRuns, seed: 12 },
   );
-  expect(answers).toBeGreaterThan(150);
+  expect(answers).toBeGreaterThan(numRuns / 10);
   // Crossing strips are tried place by place: there is a rule in words and no formula.
-  if (calculation.id !== 'crossing') expect(shown).toBeGreaterThan(100);
+  if (calculation.id !== 'crossing') expect(shown).toBeGreaterThan(numRuns / 15);
 });
 
 // What the evaluator takes for right and wrong, worked by hand.

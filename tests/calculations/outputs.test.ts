@@ -6,6 +6,7 @@ import { type Output, type Outputs, STAGES } from '../../src/calculation/output.
 import { CALCULATIONS, OUTPUTS } from '../../src/calculations/list.ts';
 import { type ExactLength, exactLength } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
+import { timesEach } from '../thorough.ts';
 import { draftsNear } from './any-drafts.ts';
 import { type Came, workOutputs } from './work-outputs.ts';
 
@@ -83,7 +84,7 @@ describe.each(every)('$id', ({ id, gives, page }) => {
           expect(comparable(after.get(one.key)), one.key).toEqual(comparable(before.get(one.key)));
         }
       }),
-      { numRuns: 300, seed: 1301 },
+      { numRuns: timesEach(300), seed: 1301 },
     );
   });
 
@@ -97,7 +98,7 @@ describe.each(every)('$id', ({ id, gives, page }) => {
           expect(comparable(came(gives, draft, there).get(key)), key).toEqual(comparable(one));
         }
       }),
-      { numRuns: 100, seed: 1302 },
+      { numRuns: timesEach(100), seed: 1302 },
     );
   });
 
@@ -123,9 +124,9 @@ describe.each(every)('$id', ({ id, gives, page }) => {
         const places = outputs.flatMap(({ key, step }) => (step ? lengthOf(given.get(key)) : []));
         for (const { at } of onPage.flat()) expect(places).toContain(at);
       }),
-      { numRuns: 150, seed: 1303 },
+      { numRuns: timesEach(150), seed: 1303 },
     );
-    expect(shown).toBeGreaterThan(20);
+    expect(shown).toBeGreaterThan(timesEach(150) / 10);
   });
 
   test('a step made just as planned bends nothing, and one made otherwise what names it', () => {
