@@ -12,10 +12,10 @@ export function inGate<One>(all: readonly One[], chosen: (one: One, i: number) =
 }
 
 /**
- * How often a law over every calculation is tried: in the gate a third of the times, as there are
- * dozens of them, and each has laws of its own beside.
+ * How often a law that takes its time is tried, as one over every calculation (there are dozens,
+ * and each has laws of its own beside): in the gate a third of the times.
  */
-export function timesEach(whole: number): number {
+export function timesTried(whole: number): number {
   return THOROUGH ? whole : Math.ceil(whole / 3);
 }
 

@@ -6,7 +6,7 @@ import type { Calculation, Draft, Work } from '../../src/calculation/calculation
 import { inUnitOf } from '../../src/calculation/other-unit.ts';
 import { FaultList } from '../../src/controls/fault-list.tsx';
 import { benchOf } from '../controls/helpers.ts';
-import { timesEach } from '../thorough.ts';
+import { timesTried } from '../thorough.ts';
 import { choicesOf, draftsOf, EVERY } from './any-drafts.ts';
 
 const typed = fc.oneof(
@@ -67,7 +67,7 @@ test.each(EVERY)(
         expect(work.faults.length).toBeGreaterThan(0);
         expect(labels.some((label) => said.includes(label))).toBe(true);
       }),
-      { numRuns: timesEach(300) },
+      { numRuns: timesTried(300) },
     );
   },
 );
@@ -84,7 +84,7 @@ test.each(EVERY)('$id means the same when the bench is set to another unit', (ca
       const after = calculation.work(moved.draft, there);
       expect(placesOf(after)).toEqual(placesOf(before));
     }),
-    { numRuns: timesEach(200) },
+    { numRuns: timesTried(200) },
   );
 });
 
@@ -111,7 +111,7 @@ test.each(EVERY)(
           expect(placesOf(after)).toEqual(placesOf(before));
         },
       ),
-      { numRuns: timesEach(100) },
+      { numRuns: timesTried(100) },
     );
   },
 );

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { CALCULATIONS, DRAWINGS } from '../../src/calculations/list.ts';
-import { timesEach } from '../thorough.ts';
+import { timesTried } from '../thorough.ts';
 import { drawnRight } from './drawing-laws.ts';
 
 test('every calculation but the plain length of the first page is drawn with its numbers', () => {
@@ -12,7 +12,7 @@ test.each(Object.keys(DRAWINGS))(
   '%s: numbers on the drawing are those given and found, none on another, and measure back',
   async (id) => {
     // A hundred thousand of each: `npm run laws`. A crossing is looked for in many places.
-    const numRuns = timesEach(id === 'crossing' ? 150 : 400);
+    const numRuns = timesTried(id === 'crossing' ? 150 : 400);
     const { drawn } = await drawnRight(id, { numRuns, seed: 1320 });
     expect(drawn).toBeGreaterThan(numRuns / 10);
   },

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Bench } from '../../src/calculation/bench.ts';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { timesEach } from '../thorough.ts';
+import { timesTried } from '../thorough.ts';
 import { draftsNear, EVERY } from './any-drafts.ts';
 import { agree, bothSides, equationsOf, NotRead } from './formula-value.ts';
 
@@ -39,7 +39,7 @@ function wrongOf(equation: string): string[] {
 }
 
 test.each(EVERY)('every formula $id shows gives the number it shows', (calculation) => {
-  const numRuns = timesEach(1500);
+  const numRuns = timesTried(1500);
   let [answers, shown] = [0, 0];
   fc.assert(
     fc.property(draftsNear(calculation), benches, (set, bench) => {

@@ -6,7 +6,7 @@ import { type Output, type Outputs, STAGES } from '../../src/calculation/output.
 import { CALCULATIONS, OUTPUTS } from '../../src/calculations/list.ts';
 import { type ExactLength, exactLength } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { timesEach } from '../thorough.ts';
+import { timesTried } from '../thorough.ts';
 import { draftsNear } from './any-drafts.ts';
 import { type Came, workOutputs } from './work-outputs.ts';
 
@@ -84,7 +84,7 @@ describe.each(every)('$id', ({ id, gives, page }) => {
           expect(comparable(after.get(one.key)), one.key).toEqual(comparable(before.get(one.key)));
         }
       }),
-      { numRuns: timesEach(300), seed: 1301 },
+      { numRuns: timesTried(300), seed: 1301 },
     );
   });
 
@@ -98,7 +98,7 @@ describe.each(every)('$id', ({ id, gives, page }) => {
           expect(comparable(came(gives, draft, there).get(key)), key).toEqual(comparable(one));
         }
       }),
-      { numRuns: timesEach(100), seed: 1302 },
+      { numRuns: timesTried(100), seed: 1302 },
     );
   });
 
@@ -124,9 +124,9 @@ describe.each(every)('$id', ({ id, gives, page }) => {
         const places = outputs.flatMap(({ key, step }) => (step ? lengthOf(given.get(key)) : []));
         for (const { at } of onPage.flat()) expect(places).toContain(at);
       }),
-      { numRuns: timesEach(150), seed: 1303 },
+      { numRuns: timesTried(150), seed: 1303 },
     );
-    expect(shown).toBeGreaterThan(timesEach(150) / 10);
+    expect(shown).toBeGreaterThan(timesTried(150) / 10);
   });
 
   test('a step made just as planned bends nothing, and one made otherwise what names it', () => {

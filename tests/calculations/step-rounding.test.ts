@@ -11,7 +11,7 @@ import type { Outputs } from '../../src/calculation/output.ts';
 import { CALCULATIONS, OUTPUTS } from '../../src/calculations/list.ts';
 import { type ExactLength, exactLength, type Length } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { timesEach } from '../thorough.ts';
+import { timesTried } from '../thorough.ts';
 import { draftsNear } from './any-drafts.ts';
 import { workOutputs } from './work-outputs.ts';
 
@@ -85,7 +85,7 @@ test.each(Object.keys(OUTPUTS))('%s: a key rounds as its page does', async (id) 
       for (const f of otherwise(page, gives, { ...page.start(bench), ...set }))
         faults.set(f, (faults.get(f) ?? 0) + 1);
     }),
-    { numRuns: timesEach(id === 'crossing' ? 60 : 300), seed: 1511 },
+    { numRuns: timesTried(id === 'crossing' ? 60 : 300), seed: 1511 },
   );
   expect(Object.fromEntries(faults)).toEqual({});
 });

@@ -6,6 +6,7 @@ import { previewOf } from '../../src/garment/actions/typing.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import type { Garment, Parts } from '../../src/garment/record/record.ts';
 import { type Answer, workOut } from '../../src/garment/work-out/work-out.ts';
+import { timesTried } from '../thorough.ts';
 import { alike, frozen } from './trial/compare.ts';
 import { dice } from './trial/dice.ts';
 import { garmentOf, output, quantity, typed } from './trial/garments.ts';
@@ -15,7 +16,7 @@ import { randomAction } from './trial/random-action.ts';
 import { randomGarment } from './trial/random-garment.ts';
 
 /** In the gate; `npm run laws` tries as many as it is asked to. */
-const WALKS = { numRuns: 25, seed: 1430 };
+const WALKS = { numRuns: timesTried(25), seed: 1430 };
 const now = 9;
 
 /** Beside values and what is said: which numbers there are, in which order, and what each reads. */
@@ -50,7 +51,7 @@ test('worked out part by part a garment is as worked out anew, along walks of ra
     }),
     WALKS,
   );
-  expect(kept).toBeGreaterThan(1000);
+  expect(kept).toBeGreaterThan(timesTried(1000));
 });
 
 test('an answer that is left behind is a memory as good as the last one', () => {
@@ -66,7 +67,7 @@ test('an answer that is left behind is a memory as good as the last one', () => 
         states.push(next);
       }
     }),
-    { ...WALKS, numRuns: 15 },
+    { ...WALKS, numRuns: timesTried(15) },
   );
 });
 

@@ -8,8 +8,9 @@ import { expect, test } from 'vitest';
 
 import { readLength } from '../../src/lengths/read-length.ts';
 import type { BenchUnit } from '../../src/lengths/unit.ts';
+import { timesTried } from '../thorough.ts';
 
-const EXPRESSIONS = process.env.MUTANTS ? 1_000 : 20_000;
+const EXPRESSIONS = process.env.MUTANTS ? 1_000 : timesTried(20_000);
 
 /** Millimetres, stated here again: NBS Circular 572 for the inch, 40 button lines to it. */
 const MILLIMETRES = {
