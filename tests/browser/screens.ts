@@ -12,7 +12,7 @@ export interface Screen {
 }
 
 /** Every calculation by itself. */
-const EACH: readonly Screen[] = Object.keys(CALCULATIONS).map((id) => ({
+export const EACH: readonly Screen[] = Object.keys(CALCULATIONS).map((id) => ({
   name: id,
   hash: `#/${id}`,
 }));
