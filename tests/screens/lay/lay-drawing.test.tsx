@@ -1,10 +1,19 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { LayDrawing } from '../../../src/screens/lay/lay-drawing.tsx';
 import type { LayShown, PieceShown } from '../../../src/screens/lay/lay-shown.ts';
 import { benchOf } from '../../controls/helpers.ts';
 
-afterEach(cleanup);
+/** A window without a layout shows it so many px wide and high. */
+const [WIDE, HIGH] = [360, 84];
+beforeEach(() => {
+  vi.spyOn(Element.prototype, 'clientWidth', 'get').mockReturnValue(WIDE);
+  vi.spyOn(Element.prototype, 'clientHeight', 'get').mockReturnValue(HIGH);
+});
+afterEach(() => {
+  cleanup();
+  vi.restoreAllMocks();
+});
 
 const piece = (key: string, across: number, more: Partial<PieceShown> = {}): PieceShown => ({
   ...{ key, name: `Piece ${key}`, turned: false, onFold: false },
@@ -41,8 +50,6 @@ const down = (at: Element, id: number, x: number, y: number) =>
   fireEvent.pointerDown(at, finger(id, x, y));
 const move = (id: number, x: number, y: number) => fireEvent.pointerMove(room(), finger(id, x, y));
 const up = (id: number, x: number, y: number) => fireEvent.pointerUp(room(), finger(id, x, y));
-/** In a window without a layout a drawing counts as so many px wide. */
-const WIDE = 360;
 
 test('a press on a piece picks it; on bare cloth it picks none', () => {
   const { onPick, onPut } = show();
