@@ -107,6 +107,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./level/outputs.ts').then(({ levelOutputs }) => levelOutputs),
     draws: () => import('./level/drawing.ts').then(({ levelDrawing }) => levelDrawing),
   },
+  slant: {
+    page: () => import('./slant/slant.ts').then(({ slant }) => asked(slant)),
+    gives: () => import('./slant/outputs.ts').then(({ slantOutputs }) => slantOutputs),
+    draws: () => import('./slant/drawing.ts').then(({ slantDrawing }) => slantDrawing),
+  },
   collar: {
     page: () => import('./collar/collar.ts').then(({ collar }) => asked(collar)),
     gives: () => import('./collar/outputs.ts').then(({ collarOutputs }) => collarOutputs),

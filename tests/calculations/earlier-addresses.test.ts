@@ -61,6 +61,7 @@ const YOUNGER: readonly string[] = [
   'band',
   'collar',
   'level',
+  'slant',
   'flare',
   'cord',
   'binding',

@@ -83,6 +83,7 @@ const DRAWN = [
   'band',
   'collar',
   'level',
+  'slant',
   'flare',
   'cord',
   'facing',

@@ -33,6 +33,7 @@ export const CALCULATION_NAMES = {
   pocket: 'Pocket and its place',
   parts: 'Equal parts',
   hem: 'Hem',
+  slant: 'Slanted hem, left and right',
   level: 'Hem levelled from the floor',
   corner: 'Mitred corner',
   closures: 'Closures',

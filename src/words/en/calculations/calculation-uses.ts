@@ -66,6 +66,8 @@ export const calculationUses: Readonly<
     stage: 'Turn up',
     of: {
       hem: 'turn up fold press bottom edge curved narrow rolled blind depth trouser skirt sleeve end',
+      slant:
+        'slant slanted sloping sloped hem trouser leg heel pair both legs mirror mirrored hem from the cloth that is there how deep can i hem cut already',
       level: 'uneven hem level floor chalk even skirt hangs dips bias circular trim straight',
       elastic:
         'elastic waist waistband casing channel tunnel stretch cuff wrist trouser skirt rubber',
