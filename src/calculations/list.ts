@@ -147,6 +147,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./gathers/outputs.ts').then(({ gathersOutputs }) => gathersOutputs),
     draws: () => import('./gathers/drawing.ts').then(({ gathersDrawing }) => gathersDrawing),
   },
+  tiers: {
+    page: () => import('./tiers/tiers.ts').then(({ tiers }) => asked(tiers)),
+    gives: () => import('./tiers/outputs.ts').then(({ tiersOutputs }) => tiersOutputs),
+    draws: () => import('./tiers/drawing.ts').then(({ tiersDrawing }) => tiersDrawing),
+  },
   tucks: {
     page: () => import('./tucks/tucks.ts').then(({ tucks }) => asked(tucks)),
     gives: () => import('./tucks/outputs.ts').then(({ tucksOutputs }) => tucksOutputs),

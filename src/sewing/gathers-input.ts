@@ -4,7 +4,7 @@ import type { Problem } from './problem.ts';
 import type { Run } from './run.ts';
 
 /** The most a strip is gathered, and the most parts both edges are divided into. */
-const MOST_FULL = 20;
+export const MOST_FULL = 20;
 export const MOST_GATHER_PARTS = 60;
 
 /** How full it is, in one of the ways it is told. */

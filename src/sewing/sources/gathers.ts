@@ -1,7 +1,15 @@
 import type { Quoted } from './published.ts';
 
 /** What of this file is quoted; its words are in `src/words/en/published/published-gather-words.ts`. */
-export type GatherQuote = 'frill' | 'own-sample' | 'ruffle' | 'bias-ruffle' | 'span' | 'rows';
+export type GatherQuote =
+  | 'frill'
+  | 'own-sample'
+  | 'ruffle'
+  | 'bias-ruffle'
+  | 'span'
+  | 'rows'
+  | 'tiers'
+  | 'tier-depths';
 
 type Range = readonly [least: number, most: number];
 
@@ -58,3 +66,25 @@ export const SPAN: Quoted<Range, GatherQuote> = { value: [1.5, 3], quote: 'span'
  * Reference: Tanzania Institute of Education, Textiles and Garment Construction, Form Three, 2022, page 42.
  */
 export const ROWS_APART: Quoted<number, GatherQuote> = { value: 6, quote: 'rows', grade: 'manual' };
+
+/**
+ * Fullness of tiers: the first by the waist or yoke, each next by the one above; least and most.
+ *
+ * Reference: National Instructional Media Institute (Government of India), CITS Dress Making, Trade Theory, 2024, page 250.
+ */
+export const TIERS: Quoted<{ first: Range; next: Range }, GatherQuote> = {
+  value: { first: [1, 1.5], next: [1.5, 2] },
+  quote: 'tiers',
+  grade: 'manual',
+};
+
+/**
+ * Depths of tiers in inches, which come to the length of the skirt.
+ *
+ * Reference: the same.
+ */
+export const TIER_DEPTHS: Quoted<readonly number[], GatherQuote> = {
+  value: [6.25, 6.75, 7.25, 8.75],
+  quote: 'tier-depths',
+  grade: 'manual',
+};

@@ -17,6 +17,7 @@ export const CALCULATION_NAMES = {
   repeat: 'Stripes and checks',
   pleats: 'Pleats',
   gathers: 'Gathers and frills',
+  tiers: 'Tiers of frills',
   tucks: 'Tucks',
   facing: 'Facing',
   elastic: 'Elastic and its casing',

@@ -50,6 +50,8 @@ export const calculationUses: Readonly<
       seam: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
       gathers:
         'gather frill ruffle flounce gathered skirt sleeve fullness strip cloth joins shirring',
+      tiers:
+        'tier tiered skirt dress petticoat ruffles ruffle frills flounces rows of gathers layers prairie how much cloth strips joins quarters depth of each',
       collar:
         'neck neckline stand roll fall upper under turn of cloth lapel shirt peter pan outer edge',
       band: 'waistband waist band cuff sleeve wrist belt overlap underlap interfacing button how long',

@@ -27,4 +27,12 @@ export const gatherQuotes: Readonly<Record<GatherQuote, Quote>> = {
     says: 'two rows, the second 6 mm from the first, inside the allowance',
     source: 'Textiles and Garment Construction, Form Three, school book, 2022',
   },
+  tiers: {
+    says: 'the first tier takes 1 to 1 1/2 times the waist or yoke, each next 1 1/2 to 2 times the one above',
+    source: 'Dress Making, Trade Theory, government teaching book, 2024',
+  },
+  'tier-depths': {
+    says: 'depths come to the length of the skirt, 6 1/4 + 6 3/4 + 7 1/4 + 8 3/4 = 29 in',
+    source: 'the same',
+  },
 };
