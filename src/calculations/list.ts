@@ -147,6 +147,11 @@ const LIST: Readonly<Record<CalculationId, Listed>> = {
     gives: () => import('./gathers/outputs.ts').then(({ gathersOutputs }) => gathersOutputs),
     draws: () => import('./gathers/drawing.ts').then(({ gathersDrawing }) => gathersDrawing),
   },
+  zones: {
+    page: () => import('./zones/zones.ts').then(({ zones }) => asked(zones)),
+    gives: () => import('./zones/outputs.ts').then(({ zonesOutputs }) => zonesOutputs),
+    draws: () => import('./zones/drawing.ts').then(({ zonesDrawing }) => zonesDrawing),
+  },
   tiers: {
     page: () => import('./tiers/tiers.ts').then(({ tiers }) => asked(tiers)),
     gives: () => import('./tiers/outputs.ts').then(({ tiersOutputs }) => tiersOutputs),

@@ -17,6 +17,8 @@ export interface CordInput {
   turn: Length;
   /** From the inner fold to the stitch line. */
   edge: Length;
+  /** Stands as a frill above the cord: from the fold to a stitch line of its own; nothing where there is none. */
+  header: Length;
 }
 
 export interface Cord {
@@ -37,9 +39,9 @@ export interface Cord {
 export function cord(input: CordInput): Outcome<Cord> {
   const [first, ...more] = cordProblems(input);
   if (first) return refused(first, ...more);
-  const { thick, widest, how, knot, turn, edge } = input;
-  const around = { width: thick, thick: length(0), ease: roomFor(thick), turn, edge };
-  return mapped(casing({ ...around, header: length(0) }), (turned) => {
+  const { thick, widest, how, knot, turn, edge, header } = input;
+  const around = { width: thick, thick: length(0), ease: roomFor(thick), turn, edge, header };
+  return mapped(casing(around), (turned) => {
     const cut = how.by === 'there' ? how.there : length(widest + 2 * how.free + 2 * knot);
     return { casing: turned, cut, free: freeOf(input, cut) };
   });
@@ -56,7 +58,7 @@ function roomFor(thick: Length): Length {
   return length(Math.max(CORD_CASING_MORE.value, round));
 }
 
-function cordProblems({ thick, widest, how, knot, turn, edge }: CordInput): Problem[] {
+function cordProblems({ thick, widest, how, knot, turn, edge, header }: CordInput): Problem[] {
   return [
     ...mustBePositive('thick', thick),
     ...mustBePositive('widest', widest),
@@ -66,5 +68,6 @@ function cordProblems({ thick, widest, how, knot, turn, edge }: CordInput): Prob
     ...mustNotBeNegative('knot', knot),
     ...mustNotBeNegative('turn', turn),
     ...mustNotBeNegative('edge', edge),
+    ...mustNotBeNegative('header', header),
   ];
 }

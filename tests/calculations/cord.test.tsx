@@ -37,6 +37,14 @@ test('for a child both limits, the shorter first; over one it is said, and never
   expect(knotted).toContain('each end is longer than 14 cm');
 });
 
+test('a header above the cord: two lines to stitch, and so much more to turn down', () => {
+  const { lines, workings } = answerTo(cord, { header: '2' });
+  expect(lines).toContainEqual({ label: 'Stitch line, from the fold', value: '2 cm and 3.1 cm' });
+  expect(workings[0]?.formula).toContain('0.5 cm + 2 cm + 1.135 cm + 0.2 cm = 3.835 cm.');
+  expect(givenBy(cordOutputs, { header: '2' })).toMatchObject({ header: 20, allowance: 38.35 });
+  expect(givenBy(cordOutputs, {}).header).toBe('absent by header');
+});
+
 test('the cord that is there: what is free, or that it slips in', () => {
   expect(answerTo(cord, { by: 'there', there: '100' }).sentence).toMatch(/^10 cm is free/);
   expect(answerTo(cord, { by: 'there', there: '78' }).sentence).toContain('its ends slip in');

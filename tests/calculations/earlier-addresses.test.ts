@@ -62,6 +62,7 @@ const YOUNGER: readonly string[] = [
   'collar',
   'level',
   'slant',
+  'zones',
   'tiers',
   'flare',
   'cord',

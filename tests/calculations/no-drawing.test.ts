@@ -84,6 +84,7 @@ const DRAWN = [
   'collar',
   'level',
   'slant',
+  'zones',
   'tiers',
   'flare',
   'cord',

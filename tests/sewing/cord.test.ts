@@ -17,6 +17,7 @@ const CHANNEL: CordInput = {
   knot: ZERO,
   turn: mm(5),
   edge: mm(2),
+  header: ZERO,
 };
 const plan = (set: Partial<CordInput>) => solved(cord({ ...CHANNEL, ...set }));
 
@@ -46,6 +47,7 @@ test.each<[string, Partial<CordInput>, string]>([
   ['no cord', { thick: ZERO }, 'thick'],
   ['no channel', { widest: ZERO }, 'widest'],
   ['ends of less than nothing', { how: { by: 'free', free: mm(-1) } }, 'free'],
+  ['a header of less than nothing', { header: mm(-1) }, 'header'],
   ['no cord there', { how: { by: 'there', there: ZERO } }, 'there'],
 ])('refused: %s', (_, set, field) => {
   expect(fieldsOf(cord({ ...CHANNEL, ...set }))).toEqual([field]);
@@ -59,6 +61,7 @@ test('laws: there and back; what is outside and what is inside make the cord; a 
     knot: typed(0, 60),
     turn: typed(0, 20),
     edge: typed(0, 6),
+    header: typed(0, 40),
   });
   fc.assert(
     fc.property(any, (input) => {
@@ -68,7 +71,8 @@ test('laws: there and back; what is outside and what is inside make the cord; a 
       expect(plan({ ...input, how: { by: 'there', there: cut } }).free).toBe(free);
       expect(freeOf(input, exactLength(cut + 200)) - free).toBeCloseTo(100, 6);
       expect(2 * casing.clear).toBeGreaterThanOrEqual(Math.PI * input.thick);
-      expect(casing.allowance).toBe(input.turn + casing.clear + input.edge);
+      expect(casing.allowance).toBe(input.turn + input.header + casing.clear + input.edge);
+      expect(casing.stitch - casing.clear).toBe(input.header);
     }),
     { numRuns: 1000, seed: 1741 },
   );

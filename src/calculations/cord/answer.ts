@@ -33,6 +33,7 @@ export function cordAnswer(found: Corded, bench: Bench): Answer {
 }
 
 function lines({ asked, plan }: Corded, bench: Bench): Line[] {
+  const header = asked.header === 0 ? '' : said(asked.header, bench);
   const limits = CHILD_ENDS.map(({ value }) => value);
   const child = asked.who === 'child';
   const cords = limits.map((end) =>
@@ -46,7 +47,7 @@ function lines({ asked, plan }: Corded, bench: Bench): Line[] {
     [words.cords, child && words.cordsOf(short, long)],
     [words.clear, exactly(plan.casing.clear, bench)],
     [words.allowance, onTape(plan.casing.allowance, bench, upToGraduation)],
-    [words.stitch, said(plan.casing.stitch, bench)],
+    [words.stitch, words.stitchOf(header, said(plan.casing.stitch, bench))],
   ]);
 }
 
@@ -62,14 +63,14 @@ function warnings({ asked, plan }: Corded, bench: Bench): string[] {
 
 function workings({ asked, input, plan }: Corded, bench: Bench): Working[] {
   const show = (x: ExactLength) => exactly(x, bench);
-  const { thick, widest, how, knot, turn, edge } = input;
+  const { thick, widest, how, knot, turn, edge, header } = input;
   const { clear, allowance } = plan.casing;
   const more = CORD_CASING_MORE.value;
   const room =
     clear - thick === more
       ? words.formula.rule(show(thick), show(clear), show(more))
       : words.formula.round(shownNumber(Math.PI, 4, bench.decimalMark), show(thick), show(clear));
-  const terms = [turn, clear, edge].filter((x) => x > 0).map(show);
+  const terms = [turn, header, clear, edge].filter((x) => x > 0).map(show);
   const ends = knot === 0 ? '' : show(knot);
   const cords =
     how.by === 'free'

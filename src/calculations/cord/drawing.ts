@@ -21,7 +21,11 @@ export const cordDrawing: Drawing = {
       name: words.figure,
       toScale: false,
       shapes: cordFigure(found.value),
-      dimensions: [...section(found.value, bench), ...bars(found.value, bench)],
+      dimensions: [
+        ...section(found.value, bench),
+        ...((draft.header ?? '').trim() === '' ? [] : [headerOf(found.value, bench)]),
+        ...bars(found.value, bench),
+      ],
     };
   },
 };
@@ -32,7 +36,8 @@ function section(found: Corded, bench: Bench): Dimension[] {
   const { allowance, stitch, depth, clear } = plan.casing;
   const down = (x: number, from: number, to: number, by: DimensionOf) =>
     lengthDown(x, [from, to], by, bench);
-  const over = (clear - input.thick) / 2;
+  const { header } = input;
+  const over = header + (clear - input.thick) / 2;
   return [
     down(0, -allowance, 0, { found: 'allowance' }),
     down(0, 0, stitch, { found: 'stitch' }),
@@ -40,6 +45,10 @@ function section(found: Corded, bench: Bench): Dimension[] {
     down(at.inner, stitch, depth, { given: 'edge' }),
     down(at.turned, depth - input.turn, depth, { given: 'turn' }),
   ];
+}
+
+function headerOf(found: Corded, bench: Bench): Dimension {
+  return lengthDown(layersOf(found).inner, [0, found.input.header], { given: 'header' }, bench);
 }
 
 function bars(found: Corded, bench: Bench): Dimension[] {

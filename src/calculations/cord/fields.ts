@@ -24,6 +24,7 @@ export const cordFields = schema(words.labels, {
     start: { cm: '0.2', mm: '2', in: '1/16' },
     usual: 'edgeStitch',
   }),
+  header: lengthOrNone(words.none, { usual: 'hemDepth' }),
 });
 
 /** What was read of the fields. */
@@ -39,11 +40,12 @@ export const CORD_FIELDS = [
   'knot',
   'turn',
   'edge',
+  'header',
 ] as const satisfies readonly (keyof CordAsked)[];
 
 /** The cord that is asked for. */
 export function cordInput(asked: Pick<CordAsked, (typeof CORD_FIELDS)[number]>): CordInput {
-  const { widest, by, free, there, thick, knot, turn, edge } = asked;
+  const { widest, by, free, there, thick, knot, turn, edge, header } = asked;
   const how = by === 'free' ? { by, ...needed({ free }) } : { by, ...needed({ there }) };
-  return { thick, widest, how, knot, turn, edge };
+  return { thick, widest, how, knot, turn, edge, header };
 }

@@ -33,6 +33,8 @@ export function cordFigure(found: Corded): Figure {
   const at = layersOf(found);
   const { depth, clear, allowance, stitch } = plan.casing;
   const [deep, turn, radius] = [toMm(depth), toMm(input.turn), toMm(input.thick) / 2];
+  const header = toMm(input.header);
+  const sewn = (y: number) => lineAcross('stitch', y, [-at.cord / 2, at.inner + at.cord / 2]);
   const from = cordFrom(found);
   return [
     lineDown('behind', 0, [-toMm(allowance), 0]),
@@ -46,8 +48,9 @@ export function cordFigure(found: Corded): Figure {
           lineDown('cloth', at.turned, [deep - turn, deep]),
         ]
       : []),
-    lineAcross('stitch', toMm(stitch), [-at.cord / 2, at.inner + at.cord / 2]),
-    circle({ x: at.cord, y: toMm(clear) / 2 }, radius, 'hole'),
+    sewn(toMm(stitch)),
+    ...(header > 0 ? [sewn(header)] : []),
+    circle({ x: at.cord, y: header + toMm(clear) / 2 }, radius, 'hole'),
     lineThrough('measure', onBar(found, 0, from), onBar(found, 0, exactLength(from + plan.cut))),
     lineThrough('cloth', onBar(found, 1, exactLength(0)), onBar(found, 1, input.widest)),
   ];

@@ -67,6 +67,16 @@ export const cordOutputs: Outputs = {
     }),
     output({
       ...asked,
+      key: 'header',
+      name: words.header,
+      step: { do: words.sewHeader, datum: 'fold', stage: 'turn-up', undoable: true },
+      of: (fields) =>
+        fields.header === ZERO
+          ? { ok: false, absent: 'header' }
+          : mapped(cord(cordInput(fields)), () => fields.header),
+    }),
+    output({
+      ...asked,
       key: 'stitch',
       name: words.stitch,
       step: {

@@ -17,6 +17,7 @@ export const CALCULATION_NAMES = {
   repeat: 'Stripes and checks',
   pleats: 'Pleats',
   gathers: 'Gathers and frills',
+  zones: 'Gathers in zones',
   tiers: 'Tiers of frills',
   tucks: 'Tucks',
   facing: 'Facing',

@@ -50,6 +50,8 @@ export const calculationUses: Readonly<
       seam: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
       gathers:
         'gather frill ruffle flounce gathered skirt sleeve fullness strip cloth joins shirring',
+      zones:
+        'gather gathered partly only in the middle zone places yoke back bodice sleeve head more here less there flat fullness',
       tiers:
         'tier tiered skirt dress petticoat ruffles ruffle frills flounces rows of gathers layers prairie how much cloth strips joins quarters depth of each',
       collar:

@@ -4,6 +4,8 @@ export const cordOutputWords = {
   cutAllowance: 'Cut the edge so far above the casing’s fold',
   turn: 'First turn of the casing',
   press: 'Press the first turn, then the casing on its fold',
+  header: 'Stitch line of the header',
+  sewHeader: 'Stitch the header',
   stitch: 'Stitch line of the casing',
   sew: 'Stitch the casing, its openings made before',
   clear: 'Casing flat, clear',
