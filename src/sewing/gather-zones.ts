@@ -12,7 +12,7 @@ import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import type { Mark, Run } from './run.ts';
 
 /** The most zones of an edge, and the most parts of one that is gathered. */
-export const MOST_ZONES = 12;
+const MOST_ZONES = 12;
 const MOST_PARTS = 16;
 
 /** The least that is said of a zone that has to be gathered. */

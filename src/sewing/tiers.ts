@@ -23,10 +23,10 @@ import { MOST_STRIPS, type Strips, stripsFor } from './strips.ts';
 export const MOST_TIERS = 5;
 
 /** The most parts each is divided into: of a sixteenth less than a hand lies between two pins. */
-export const MOST_TIER_PARTS = 16;
+const MOST_TIER_PARTS = 16;
 
 /** How much deeper each tier may be than the one above, at least and at most. */
-export const GROWTH = [0.2, 5] as const;
+const GROWTH = [0.2, 5] as const;
 
 /** How deep tiers are, finished, from the top. */
 export type TierDepths =
