@@ -27,7 +27,10 @@ export function useAddress(onWritten: (route: Route) => void): Address {
   const writer = useMemo(() => createWriter((done) => written.current(done)), []);
   useLayoutEffect(() => {
     const back = () => {
+      // The news of an earlier change may come late; what was typed since is not taken back by it.
+      if (!writer.isElsewhere()) return;
       writer.handOver();
+      writer.arrive();
       setRoute(readRoute(location.hash));
     };
     const hide = () => writer.flush();
@@ -69,22 +72,25 @@ function createWriter(onWritten: (route: Route) => void) {
   const arrive = () => {
     here = location.hash;
   };
+  const isElsewhere = () => location.hash !== here;
   /** The address is another's already: what was typed is kept, not written there. */
   const handOver = () => {
     clearTimeout(timer);
     if (pending) onWritten(pending);
     pending = undefined;
-    arrive();
   };
   const flush = () => {
     // Another address may have come, and its event not yet.
-    if (!pending || location.hash !== here) return handOver();
-    last = performance.now();
-    history.replaceState(null, '', writeRoute(pending));
+    if (pending && !isElsewhere()) {
+      last = performance.now();
+      history.replaceState(null, '', writeRoute(pending));
+      arrive();
+    }
     handOver();
   };
   return {
     arrive,
+    isElsewhere,
     flush,
     handOver,
     soon(route: Route) {

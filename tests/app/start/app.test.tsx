@@ -131,6 +131,14 @@ test('following from an address comes to the same mark', async () => {
   );
 });
 
+test('the late news of an address that was there before takes no press back', async () => {
+  start('#/closures/follow?opening=46.3&count=7&at=3');
+  fireEvent.click(await screen.findByRole('button', { name: /Marked. Next/ }));
+  fireEvent(window, new HashChangeEvent('hashchange'));
+  expect(await screen.findByRole('heading', { name: 'Hook 5 of 7' })).toBeTruthy();
+  await waitFor(() => expect(readRoute(location.hash)).toMatchObject({ draft: { at: '4' } }));
+});
+
 test('every setting has a name, and every way it can be', async () => {
   start('#/settings');
   await screen.findByRole('heading', { name: 'Settings' });
