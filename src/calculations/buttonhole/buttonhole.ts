@@ -14,8 +14,9 @@ import {
   buttonhole as work,
 } from '../../sewing/buttonhole.ts';
 import { overlapPastCentre } from '../../sewing/overlap.ts';
+import type { Run } from '../../sewing/run.ts';
 import { buttonholeFields } from './fields.ts';
-import { buttonholeInput } from './input.ts';
+import { buttonholeInput, placesAsked, rowOf } from './input.ts';
 
 /** The largest thing that counts as a small part: 16 CFR 1501.4, a cylinder 1.25 in wide. */
 const SMALL_PART = inches(1.25);
@@ -31,9 +32,27 @@ export const buttonhole: Calculation = {
     const input = buttonholeInput(read.value);
     const outcome = work(input);
     if (!outcome.ok) return refusedFor(outcome.problems);
-    return { ok: true, answer: answer(outcome.value, input, bench) };
+    const places = placesAsked(read.value);
+    const row = places && rowOf(read.value, places);
+    if (row && !row.ok) return refusedFor(row.problems);
+    const one = answer(outcome.value, input, bench);
+    return { ok: true, answer: row ? { ...one, ...inRow(row.value, input, one) } : one };
   },
 };
+
+/** The same for every button of a row: what is marked is where each hole begins. */
+function inRow(
+  run: Run,
+  { direction }: ButtonholeInput,
+  { headline, sentence }: Answer,
+): Pick<Answer, 'headline' | 'sentence' | 'runs'> {
+  const count = run.marks.length;
+  return {
+    headline: { ...headline, after: words.eachLong(count) },
+    sentence: `${words.row(direction)} ${sentence}`,
+    runs: [{ name: words.rowName(direction), item: words.title, run }],
+  };
+}
 
 function answer(hole: Buttonhole, input: ButtonholeInput, bench: Bench): Answer {
   const { past, rest } = hole;

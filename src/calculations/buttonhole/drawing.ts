@@ -17,8 +17,8 @@ const UNDER = 0.15;
 /** The button on its hole, to scale, with the centre line and the least cloth past it; the button from its side below. */
 export const buttonholeDrawing: Drawing = {
   id: 'buttonhole',
-  // Measured round the button, it is no straight line.
-  unplaced: () => ['girth'],
+  // Measured round the button, it is no straight line; a row lies below, along its edge.
+  unplaced: () => ['girth', 'follow', 'offset'],
   draw(draft, bench) {
     const read = buttonholeFields.read(draft, bench);
     if (!read.ok) return undefined;

@@ -1,8 +1,11 @@
 import { buttonholeWords as words } from '#words/calculations/buttonhole-words.ts';
-import { choice, length, maybeLength } from '../../calculation/field-spec.ts';
-import { schema } from '../../calculation/schema.ts';
+import { choice, given, length, lengthOrNone, maybeLength } from '../../calculation/field-spec.ts';
+import { maybeRun } from '../../calculation/run-field.ts';
+import { type InputOf, schema } from '../../calculation/schema.ts';
 
 const holeRule = choice(words.holeRules);
+/** The row of buttons it has its places from. */
+export const follow = maybeRun(words.noRow);
 
 /** What is asked of a buttonhole: its button, and the rules the maker chooses. */
 export const buttonholeFields = schema(words.labels, {
@@ -11,4 +14,9 @@ export const buttonholeFields = schema(words.labels, {
   thickness: length({ start: '3 mm', usual: 'buttonThick' }),
   holeRule,
   holeWay: choice(words.holeWays),
+  follow,
+  offset: lengthOrNone(words.samePlaces, { when: given(follow) }),
 });
+
+/** What was read of the fields. */
+export type ButtonholeAsked = InputOf<(typeof buttonholeFields)['specs']>;

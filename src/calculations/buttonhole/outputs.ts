@@ -1,12 +1,14 @@
 import { cautionWords } from '#words/common/caution-words.ts';
 import { buttonholeOutputWords as words } from '#words/outputs/buttonhole-output-words.ts';
+import { given } from '../../calculation/field-spec.ts';
+import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { buttonhole } from '../../sewing/buttonhole.ts';
 import { overlapPastCentre } from '../../sewing/overlap.ts';
 import { mapped } from '../../sewing/problem.ts';
-import { buttonholeFields } from './fields.ts';
-import { buttonholeInput } from './input.ts';
+import { buttonholeFields, follow } from './fields.ts';
+import { buttonholeInput, placesAsked, rowOf } from './input.ts';
 
 const output = outputOf(buttonholeFields);
 const { holeWay } = buttonholeFields.specs;
@@ -62,6 +64,24 @@ export const buttonholeOutputs: Outputs = {
   rule: 1,
   fields: buttonholeFields,
   outputs: [
+    output({
+      key: 'row',
+      name: words.row,
+      kind: 'run',
+      reads: [...hole.reads, 'follow', 'offset'],
+      decides: ['follow'],
+      when: { field: 'follow', is: given(follow) },
+      step: { do: words.markRow, datum: 'zero', ...mark },
+      of: (fields) => rowOf(fields, needed({ places: placesAsked(fields) }).places),
+    }),
+    output({
+      key: 'count',
+      name: words.count,
+      kind: 'count',
+      reads: ['follow', 'offset'],
+      when: { field: 'follow', is: given(follow) },
+      of: (fields) => ({ ok: true, value: placesAsked(fields)?.length ?? 0 }),
+    }),
     pastCentre,
     insideCentre,
     aboveButton,

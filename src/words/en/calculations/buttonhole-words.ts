@@ -12,6 +12,8 @@ export const buttonholeWords = {
     girth: 'Round the widest part',
     holeRule: 'Length by',
     holeWay: 'Lies',
+    follow: 'Follows the buttons',
+    offset: 'Further on by',
   },
   notMeasured: 'not measured',
   holeRules: {
@@ -23,7 +25,16 @@ export const buttonholeWords = {
     'diameter-eighth': 'Across + 1/8 in',
   },
   holeWays: { horizontal: 'Across the edge', vertical: 'Along the edge' },
+  noRow: 'one alone',
+  samePlaces: 'nothing',
   long: 'long',
+  eachLong: (count: number) => (count === 1 ? 'long, one' : `long, each of ${count}`),
+  row: (way: 'horizontal' | 'vertical') =>
+    way === 'horizontal'
+      ? 'Each lies level with its button, from the same zero as the buttons.'
+      : 'Each begins above its button, from the same zero as the buttons.',
+  rowName: (way: 'horizontal' | 'vertical') =>
+    way === 'horizontal' ? 'Where each buttonhole lies' : 'Where each buttonhole begins',
   sentence: (way: 'horizontal' | 'vertical', past: string, rest: string) =>
     way === 'horizontal'
       ? `Start ${past} past the centre line toward the edge; ${rest} lies the other way. Try it on a scrap before you cut.`

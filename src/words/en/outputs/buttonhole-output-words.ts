@@ -1,5 +1,8 @@
 /** What a buttonhole gives, and what the hand does for it. */
 export const buttonholeOutputWords = {
+  row: 'Where each buttonhole lies, or begins',
+  markRow: 'Mark the buttonholes, from the zero of the buttons',
+  count: 'Buttonholes',
   long: 'Length of the buttonhole',
   pastCentre: 'Start, past the centre line',
   insideCentre: 'End, inside the centre line',
