@@ -13,6 +13,8 @@ export type HoleRule = { by: 'pitch'; pitch: Length } | { by: 'count'; count: nu
 export type Outline =
   | { shape: 'rectangle'; wide: Length; high: Length; margin: Length }
   | { shape: 'regular'; sides: number; side: Length; margin: Length }
+  /** Side by side, with the corner after each, in degrees inside it; over 180 it goes in. */
+  | { shape: 'free'; sides: readonly Length[]; corners: readonly number[]; margin: Length }
   | { shape: 'circle'; across: Length; margin: Length };
 
 /** One side of the line of holes. */
@@ -63,6 +65,10 @@ function linesOf(outline: Outline): ExactLength[] {
       const line = exactLength(outline.side - 2 * outline.margin * cornerTakes(outline.sides));
       return Array.from({ length: outline.sides }, () => line);
     }
+    case 'free':
+      return outline.sides.map((side, i) =>
+        exactLength(side - outline.margin * endsTake(outline.corners, i)),
+      );
     case 'circle':
       return [exactLength(Math.PI * (outline.across - 2 * outline.margin))];
   }
@@ -72,6 +78,34 @@ function linesOf(outline: Outline): ExactLength[] {
 export function cornerTakes(sides: number): number {
   return Math.tan(Math.PI / sides);
 }
+
+/** What the corners at both ends of a side take of its line, in margins: cot(φ ÷ 2) each; one that goes in lengthens it. */
+export function endsTake(corners: readonly number[], i: number): number {
+  const before = corners[(i + corners.length - 1) % corners.length] ?? 180;
+  return cotOfHalf(before) + cotOfHalf(corners[i] ?? 180);
+}
+
+function cotOfHalf(degrees: number): number {
+  return 1 / Math.tan((degrees * Math.PI) / 360);
+}
+
+/** The corners of an outline laid out from its first side, which runs to the right, in 1/8000 mm; the first again at the end. */
+export function laidOut({
+  sides,
+  corners,
+}: Pick<FreeOutline, 'sides' | 'corners'>): readonly (readonly [number, number])[] {
+  let [x, y, turned] = [0, 0, 0];
+  const places: [number, number][] = [[0, 0]];
+  for (const [i, side] of sides.entries()) {
+    x += side * Math.cos(turned);
+    y += side * Math.sin(turned);
+    turned += ((180 - (corners[i] ?? 180)) * Math.PI) / 180;
+    places.push([x, y]);
+  }
+  return places;
+}
+
+type FreeOutline = Extract<Outline, { shape: 'free' }>;
 
 /** How many spaces each line gets. Problems: too many, fewer than there are lines. */
 function spacesOf(lines: readonly ExactLength[], rule: HoleRule): Outcome<number[]> {
@@ -138,18 +172,65 @@ function outlineProblems(outline: Outline): Problem[] {
         ...mustBePositive('side', outline.side),
         ...margin,
       ];
+    case 'free':
+      return [...margin, ...freeProblems(outline)];
     case 'circle':
       return [...mustBePositive('across', outline.across), ...margin];
   }
 }
 
+/** How far apart the ends of an outline may lie, in parts of its way round: corners are measured, too. */
+const CLOSES = 0.02;
+
+function freeProblems({ sides, corners }: FreeOutline): Problem[] {
+  const wrong = corners.find((angle) => angle < LEAST_CORNER || angle > 360 - LEAST_CORNER);
+  const alone: Problem[] = [
+    ...mustBeCount('ownSides', sides.length, 3, MOST_SIDES),
+    ...sides.flatMap((side) => mustBePositive('ownSides', side)).slice(0, 1),
+    ...(corners.length === sides.length
+      ? []
+      : [
+          {
+            ...({ kind: 'not-as-many', field: 'ownCorners' } as const),
+            ...{ given: corners.length, needed: sides.length },
+          },
+        ]),
+    ...(wrong === undefined
+      ? []
+      : [
+          {
+            ...({ kind: 'out-of-range', field: 'ownCorners', given: wrong } as const),
+            ...{ least: LEAST_CORNER, most: 360 - LEAST_CORNER },
+          },
+        ]),
+  ];
+  if (alone.length > 0) return alone;
+  const [x, y] = laidOut({ sides, corners }).at(-1) ?? [0, 0];
+  const gap = exactLength(Math.hypot(x, y));
+  const round = sides.reduce((sum, side) => sum + side, 0);
+  return gap > CLOSES * round ? [{ kind: 'gap', field: 'ownSides', gap }] : [];
+}
+
+/** Sharper than this a corner has no room for a hole: common practice, no source. */
+const LEAST_CORNER = 10;
+
 function marginProblem(outline: Outline): Problem {
   const room = (): number => {
     if (outline.shape === 'rectangle') return Math.min(outline.wide, outline.high) / 2;
     if (outline.shape === 'circle') return outline.across / 2;
+    if (outline.shape === 'free') return freeRoom(outline);
     return outline.side / (2 * cornerTakes(outline.sides));
   };
   return { kind: 'not-under', field: 'margin', under: exactLength(room()), given: outline.margin };
+}
+
+/** The margin at which the first of its sides has no line left. */
+function freeRoom({ sides, corners }: FreeOutline): number {
+  const rooms = sides.flatMap((side, i) => {
+    const takes = endsTake(corners, i);
+    return takes > 0 ? [side / takes] : [];
+  });
+  return Math.min(...rooms);
 }
 
 function ruleProblems(rule: HoleRule): Problem[] {

@@ -37,6 +37,20 @@ test('equal sides, and a circle', () => {
   expect(ring.workings[0]?.formula).toContain('3.1416 × (20 cm − 2 × 0.5 cm) = 59.69 cm.');
 });
 
+test('side by side: each side by its corners, and all of them said', () => {
+  const free = answerTo(outline, { shape: 'free' });
+  expect(free.headline).toMatchObject({ number: '112' });
+  expect(free.lines.map(({ label }) => label)).toEqual([
+    ...['Along side 1', 'Along side 2', 'Along side 3', 'Along side 4'],
+    'Corner holes are numbers',
+  ]);
+  expect(free.workings[0]?.formula).toContain('20 cm − 0.5 cm × 2.4994 = 18.75 cm.');
+  const bench = benchOf();
+  const drawn = outlineDrawing.draw({ ...outline.start(bench), shape: 'free' }, bench);
+  const on = drawn?.dimensions.map(({ by, text }) => [...Object.values(by), text].join(' '));
+  expect(on?.slice(0, 4)).toEqual([20, 12, 15, 13].map((long) => `ownSides ${long} cm`));
+});
+
 test('a bottom and its body: the same number, and what is eased', () => {
   const { headline, lines, runs } = answerTo(outline, { shape: 'pair', pitch: '1' });
   expect(headline.number).toBe('60');

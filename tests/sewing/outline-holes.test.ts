@@ -39,6 +39,54 @@ test('a regular outline’s line is nearer its middle by the margin; a circle’
   expect(ring.corners).toEqual([]);
 });
 
+test('side by side it is the rectangle, the regular outline, and one with a corner that goes in', () => {
+  const by = { by: 'pitch', pitch: mm(5) } as const;
+  const four: Outline = {
+    ...{ shape: 'free', margin: mm(5) },
+    ...{ sides: [120, 180, 120, 180].map(mm), corners: [90, 90, 90, 90] },
+  };
+  const found = solved(outlineHoles(four, by));
+  expect(found.count).toBe(112);
+  expect(found.corners).toEqual([1, 23, 57, 79]);
+  const six: Outline = {
+    ...{ shape: 'free', margin: mm(10) },
+    ...{ sides: Array(6).fill(mm(80)), corners: Array(6).fill(120) },
+  };
+  const line = solved(outlineHoles(six, by)).sides[0]?.line ?? ZERO;
+  expect(toMm(line)).toBeCloseTo(80 - 10 / Math.cos(Math.PI / 6), 6);
+  // An L: 100 by 100 with 60 by 60 out of it. At the corner that goes in both its sides are longer by the margin.
+  const ell: Outline = {
+    ...{ shape: 'free', margin: mm(5) },
+    ...{ sides: [100, 100, 40, 60, 60, 40].map(mm), corners: [90, 90, 90, 270, 90, 90] },
+  };
+  const lines = solved(outlineHoles(ell, by)).sides.map((side) => Math.round(toMm(side.line)));
+  expect(lines).toEqual([90, 90, 30, 60, 60, 30]);
+});
+
+test('side by side, refused: two sides, none, a corner too few, one too sharp, ends apart, a margin that meets', () => {
+  const of = (set: object) =>
+    fieldsOf(
+      outlineHoles(
+        {
+          ...{ shape: 'free', margin: mm(5), corners: [90, 90, 90, 90] },
+          ...{ sides: [120, 180, 120, 180].map(mm), ...set },
+        } as Outline,
+        { by: 'pitch', pitch: mm(5) },
+      ),
+    );
+  expect(of({})).toEqual([]);
+  expect(of({ sides: [mm(10), mm(10)], corners: [90, 90] })).toEqual(['ownSides']);
+  expect(of({ sides: [120, 0, 0, 180].map(mm) })).toEqual(['ownSides']);
+  expect(of({ corners: [90, 90, 90] })).toEqual(['ownCorners']);
+  expect(of({ corners: [90, 9, 171, 90] })).toEqual(['ownCorners']);
+  expect(of({ corners: [90, 351, 9, 90] })).toEqual(['ownCorners']);
+  // 600 round: 12 apart still close, as corners are measured, too; 13 don't.
+  expect(of({ sides: [120, 180, 132, 180].map(mm) })).toEqual([]);
+  expect(of({ sides: [120, 180, 133, 180].map(mm) })).toEqual(['ownSides']);
+  expect(of({ margin: mm(60) })).toEqual(['margin']);
+  expect(of({ margin: mm(59) })).toEqual([]);
+});
+
 describe('laws', () => {
   const size = fc.integer({ min: 160_000, max: 1_600_000 }).map(length);
   const outlines = fc

@@ -45,11 +45,16 @@ function lines({ asked, round, pair }: Worked, bench: Bench): Line[] {
     ]);
   }
   const sides = unlike(round, asked.shape).map(({ spaces, pitch }, i) => ({
-    label: asked.shape === 'rectangle' && i === 1 ? words.pitchHigh : words.pitchOf[asked.shape],
+    label: pitchLabel(asked.shape, i),
     value: words.spaces(spaces, byTape(pitch, bench)),
   }));
   const corners = round.corners.join(', ');
   return [...sides, ...linesSaid([[words.corners, corners]])];
+}
+
+function pitchLabel(shape: Worked['asked']['shape'], i: number): string {
+  if (shape === 'free') return words.pitchSide(i + 1);
+  return shape === 'rectangle' && i === 1 ? words.pitchHigh : words.pitchOf[shape];
 }
 
 function warnings({ asked, round, pair }: Worked, count: number, bench: Bench): string[] {

@@ -6,7 +6,7 @@ import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { circle } from '../../drawing/figure-ring.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import type { Outline, OutlineHoles } from '../../sewing/outline-holes.ts';
+import { laidOut, type Outline, type OutlineHoles } from '../../sewing/outline-holes.ts';
 import { outlineFields, outlineOf } from './fields.ts';
 import { outlineWorked, type Worked } from './worked.ts';
 
@@ -51,6 +51,7 @@ function cornersOf(outline: Outline, inside: ExactLength): Point[] {
       { x: by, y: low },
     ];
   }
+  if (outline.shape === 'free') return freeCorners(outline, inside);
   const sides = outline.shape === 'circle' ? 72 : outline.sides;
   const turn = Math.PI / sides;
   const radius =
@@ -61,6 +62,25 @@ function cornersOf(outline: Outline, inside: ExactLength): Point[] {
     // The first side of equal ones lies level, at the top.
     const at = outline.shape === 'circle' ? (2 * i + 1) * turn - Math.PI : 2 * i * turn - turn;
     return { x: radius * Math.sin(at), y: -radius * Math.cos(at) };
+  });
+}
+
+/** Of sides given one by one, each corner so far inside both it lies between. */
+function freeCorners(
+  { sides, corners }: Extract<Outline, { shape: 'free' }>,
+  inside: ExactLength,
+): Point[] {
+  const places = laidOut({ sides, corners });
+  let turned = 0;
+  return sides.map((_, i) => {
+    const before = corners[(i + corners.length - 1) % corners.length] ?? 180;
+    if (i > 0) turned += ((180 - before) * Math.PI) / 180;
+    const along = inside / Math.tan((before * Math.PI) / 360);
+    const [x, y] = places[i] ?? [0, 0];
+    return {
+      x: toMm(exactLength(x + along * Math.cos(turned) - inside * Math.sin(turned))),
+      y: toMm(exactLength(y + along * Math.sin(turned) + inside * Math.cos(turned))),
+    };
   });
 }
 
@@ -123,6 +143,7 @@ function roundDimensions(
   if (!one || !two || !three || !first || !second) return [];
   const [along, down] = round.sides;
   const step = (long: ExactLength) => ({ x: first.x + toMm(long), y: first.y });
+  if (outline.shape === 'free') return freeDimensions(asked, round, outline, bench);
   const edges =
     outline.shape === 'rectangle'
       ? [
@@ -152,6 +173,38 @@ function roundDimensions(
         ]
       : []),
     lengthAt([{ x: first.x, y: one.y }, first], margin, { given: 'margin' }, bench),
+  ];
+}
+
+function freeDimensions(
+  asked: Worked['asked'],
+  round: OutlineHoles,
+  outline: Extract<Outline, { shape: 'free' }>,
+  bench: Bench,
+): Dimension[] {
+  const places = laidOut(outline).map(([x, y]) => ({
+    x: toMm(exactLength(x)),
+    y: toMm(exactLength(y)),
+  }));
+  const [first] = cornersOf(outline, outline.margin);
+  const [start] = places;
+  const edges = outline.sides.flatMap((side, i) => {
+    const [from, to] = [places[i], places[i + 1]];
+    return from && to ? [lengthAt([from, to], side, { given: 'ownSides' }, bench)] : [];
+  });
+  const [edge] = edges;
+  const [along] = round.sides;
+  if (!first || !start || !edge || !along) return [];
+  return [
+    ...edges,
+    counted(asked, round.count, edge, 'count'),
+    lengthAt(
+      [first, { x: first.x + toMm(along.pitch), y: first.y }],
+      along.pitch,
+      { found: 'pitch' },
+      bench,
+    ),
+    lengthAt([{ x: first.x, y: start.y }, first], outline.margin, { given: 'margin' }, bench),
   ];
 }
 

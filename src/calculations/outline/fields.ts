@@ -1,11 +1,12 @@
 import { outlineWords as words } from '#words/calculations/outline-words.ts';
-import { choice, count, length } from '../../calculation/field-spec.ts';
+import { choice, count, length, lengths, numbers } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import type { HoleRule, Outline } from '../../sewing/outline-holes.ts';
 
 export const shape = choice(words.shape);
 const by = choice(words.by);
+const isFree = shape.is('free');
 const ofRectangle = { when: shape.is('rectangle'), usual: 'stripLength' } as const;
 const ofPair = { when: shape.is('pair'), usual: 'stripLength' } as const;
 
@@ -20,6 +21,11 @@ export const outlineFields = schema(words.labels, {
     when: shape.is('regular'),
     usual: 'stripLength',
   }),
+  ownSides: lengths(words.sideBySide, {
+    start: { cm: '20; 12; 15; 13', mm: '200; 120; 150; 130', in: '8; 5; 6; 5 1/4' },
+    when: isFree,
+  }),
+  ownCorners: numbers(words.cornerAfterEach, { start: '90; 90; 112.6; 67.4', when: isFree }),
   across: length({
     start: { cm: '20', mm: '200', in: '8' },
     when: shape.is('circle'),
@@ -36,7 +42,7 @@ export const outlineFields = schema(words.labels, {
   count: count({ start: '112', when: by.is('count'), usual: 'holes' }),
   margin: length({
     start: { cm: '0.5', mm: '5', in: '3/16' },
-    when: shape.is('rectangle', 'regular', 'circle'),
+    when: shape.is('rectangle', 'regular', 'free', 'circle'),
     usual: 'holeMargin',
   }),
   hole: length({ start: { cm: '0.2', mm: '2', in: '1/16' }, usual: 'punch' }),
@@ -52,6 +58,8 @@ export const ROUND_FIELDS = [
   'high',
   'sides',
   'side',
+  'ownSides',
+  'ownCorners',
   'across',
   'margin',
   ...RULE_FIELDS,
@@ -68,9 +76,10 @@ export function ruleOf({ by, pitch, count }: Of<typeof RULE_FIELDS>, begun?: num
 
 /** The outline that is asked for. */
 export function outlineOf(asked: Of<typeof ROUND_FIELDS>): Outline {
-  const { shape, wide, high, sides, side, across } = asked;
+  const { shape, wide, high, sides, side, ownSides, ownCorners, across } = asked;
   const { margin } = needed({ margin: asked.margin });
   if (shape === 'circle') return { shape, margin, ...needed({ across }) };
+  if (shape === 'free') return { shape, margin, sides: ownSides, corners: ownCorners };
   return shape === 'regular'
     ? { shape, margin, ...needed({ sides, side }) }
     : { shape: 'rectangle', margin, ...needed({ wide, high }) };

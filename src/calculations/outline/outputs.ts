@@ -7,7 +7,7 @@ import { outlineFields, PAIR_FIELDS, ROUND_FIELDS, shape } from './fields.ts';
 import { pairOf, roundOf } from './worked.ts';
 
 const output = outputOf(outlineFields);
-const isRound = { field: 'shape', is: shape.is('rectangle', 'regular', 'circle') } as const;
+const isRound = { field: 'shape', is: shape.is('rectangle', 'regular', 'free', 'circle') } as const;
 const ofRound = { reads: ROUND_FIELDS, when: isRound } as const;
 const ofPair = { reads: PAIR_FIELDS, when: { field: 'shape', is: shape.is('pair') } } as const;
 const decides = ['by', 'pitch', 'count'] as const;
@@ -51,7 +51,7 @@ export const outlineOutputs: Outputs = {
       name: words.second,
       kind: 'length',
       reads: ROUND_FIELDS,
-      when: { field: 'shape', is: shape.is('rectangle') },
+      when: { field: 'shape', is: shape.is('rectangle', 'free') },
       of: (fields) => mapped(roundOf(fields), ({ sides: [, two] }) => needed({ two }).two.pitch),
     }),
     output({

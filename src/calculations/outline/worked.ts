@@ -52,7 +52,8 @@ export function outlineWorked(asked: OutlineAsked): Outcome<Worked> {
   );
 }
 
-/** The sides that differ: both of a rectangle, else the first. */
+/** The sides that differ: both of a rectangle, all that are free, else the first. */
 export function unlike({ sides }: OutlineHoles, shape: OutlineAsked['shape']): HoleSide[] {
+  if (shape === 'free') return [...sides];
   return sides.slice(0, shape === 'rectangle' ? 2 : 1);
 }

@@ -4,7 +4,7 @@ import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { cornerTakes, type HoleSide, type Outline } from '../../sewing/outline-holes.ts';
+import { cornerTakes, endsTake, type HoleSide, type Outline } from '../../sewing/outline-holes.ts';
 import { outlineOf, ruleOf } from './fields.ts';
 import { unlike, type Worked } from './worked.ts';
 
@@ -64,6 +64,10 @@ function lineSaid(
         plain(cornerTakes(outline.sides)),
         show(exactLength(line)),
       );
+    case 'free': {
+      const takes = endsTake(outline.corners, i);
+      return formula.own(show(outline.sides[i] ?? line), margin, plain(takes), show(line));
+    }
     case 'circle':
       return formula.round(plain(Math.PI), show(outline.across), margin, show(line));
   }

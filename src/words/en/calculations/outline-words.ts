@@ -9,6 +9,8 @@ export const outlineWords = {
     high: 'Height',
     sides: 'Sides, all alike',
     side: 'Each side, long',
+    ownSides: 'Sides, one after the other',
+    ownCorners: 'Corner after each, degrees (over 180 goes in)',
     across: 'Across the circle',
     one: 'One edge round, along its holes',
     other: 'Other edge round, along its holes',
@@ -21,6 +23,7 @@ export const outlineWords = {
   shape: {
     rectangle: 'Four corners',
     regular: 'Equal sides',
+    free: 'Side by side',
     circle: 'Circle',
     pair: 'Bottom to body',
   },
@@ -36,10 +39,14 @@ export const outlineWords = {
   pitchOf: {
     rectangle: 'Along the width',
     regular: 'Along each side',
+    free: 'Along side 1',
     circle: 'Along the line',
     pair: 'Along the line',
   },
   pitchHigh: 'Along the height',
+  pitchSide: (i: number) => `Along side ${i}`,
+  sideBySide: 'in order round',
+  cornerAfterEach: 'one for each side',
   spaces: (count: number, pitch: string) =>
     `${count} ${count === 1 ? 'space' : 'spaces'} of ${pitch}`,
   corners: 'Corner holes are numbers',
@@ -66,6 +73,7 @@ export const outlineWords = {
   figure: {
     rectangle: 'The outline with its line of holes',
     regular: 'The outline with its line of holes',
+    free: 'The outline with its line of holes',
     circle: 'The outline with its line of holes',
     pair: 'Both edges laid straight, their holes by the same numbers',
   },
@@ -74,6 +82,8 @@ export const outlineWords = {
   formula: {
     side: (side: string, margin: string, takes: string, line: string) =>
       `${side} − 2 × ${margin}${takes === '' ? '' : ` × ${takes}`} = ${line}. `,
+    own: (side: string, margin: string, takes: string, line: string) =>
+      `${side} − ${margin} × ${takes} = ${line}. `,
     round: (pi: string, across: string, margin: string, line: string) =>
       `${pi} × (${across} − 2 × ${margin}) = ${line}. `,
     spaces: (line: string, pitch: string, exact: string, spaces: number) =>
