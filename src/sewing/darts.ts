@@ -1,6 +1,7 @@
-import { type ExactLength, exactLength, type Length, length } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length, length, ZERO } from '../lengths/length.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, mapped, type Outcome, type Problem, refused } from './problem.ts';
+import type { Run } from './run.ts';
 import { type Shares, type Sharing, shareOut } from './sharing.ts';
 
 /** Seam edges that take a part of the difference, or darts so long. */
@@ -84,6 +85,15 @@ export function levelIntakes(
     const needed = sum(input.kinds, over.each, ({ long }) => long !== undefined);
     return refused({ kind: 'does-not-fit', field: 'girths', room: over.intake, needed });
   });
+}
+
+/** Where levels lie, down from the line of the smaller girth. */
+export function levelRun(all: readonly LevelIntake[]): Run {
+  return {
+    datum: 'zero',
+    length: all.at(-1)?.level.at ?? ZERO,
+    marks: all.map(({ level }, i) => ({ at: level.at, label: String(i + 1), kind: 'level' })),
+  };
 }
 
 export interface LevelsAsked {

@@ -24,6 +24,16 @@ test('opens with a worked answer: how wide the strip is cut, and how long round 
   expect(said).toContain('Stop as far before a corner as the binding is wide');
 });
 
+test('round straight parts with corners between, each pleat has its place on the strip', () => {
+  const [row] = answerTo(binding, {}).runs;
+  expect(row?.name).toContain('from the join in the middle of the first straight part');
+  expect(givenBy(bindingOutputs, {})['corner-pleats']).toEqual([
+    233.485281, 553.485281, 1023.485281, 1343.485281,
+  ]);
+  expect(givenBy(bindingOutputs, { corners: '' })['corner-pleats']).toBe('absent by corners');
+  expect(answerTo(binding, { ends: 'open' }).runs).toEqual([]);
+});
+
 test('what thickness takes is added to the rule, and never taken off it', async () => {
   open(binding, { thickness: '0.3 mm', edgeThick: '1 mm' });
   const said = await answer();
@@ -85,6 +95,7 @@ test('goes on to bias strips with its width and its length, both no less', () =>
 test('outputs: the strip is a material as long as its edge', () => {
   expect(givenBy(bindingOutputs, { join: '0' })).toEqual({
     ...{ long: 1580, strip: 40, stitch: 10, finished: 10, stretch: 0, ease: 0 },
+    'corner-pleats': [225, 545, 1015, 1335],
   });
   expect(givenBy(bindingOutputs, { straight: '' })).toMatchObject({ long: 'absent by straight' });
   expect(givenBy(bindingOutputs, { finish: 'seam' })).toMatchObject({
@@ -96,6 +107,7 @@ test('outputs: the strip is a material as long as its edge', () => {
   );
   expect(steps).toEqual([
     ['strip', 'cut', false],
+    ['corner-pleats', 'edge', true],
     ['stitch', 'edge', true],
     ['finished', 'edge', true],
   ]);

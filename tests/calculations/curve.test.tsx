@@ -18,6 +18,24 @@ test('opens with a worked answer: the stitch line inside a curved edge', async (
   expect(said).toContain('26.688 cm − 1.5 cm × 1.5792 = 24.319 cm.');
 });
 
+test('a curve of any shape, walked: its quarters in steps, and what straight steps miss', () => {
+  const { headline, lines, workings } = answerTo(curve, { kind: 'walk', walkRadius: '8' });
+  expect(headline).toMatchObject({ number: { whole: '38', decimals: '4' } });
+  expect(lines).toEqual([
+    { label: 'Mark 1', value: '9 steps and 0.6 cm' },
+    { label: 'Mark 2', value: '19 steps and 0.2 cm' },
+    { label: 'Mark 3', value: '28 steps and 0.8 cm' },
+    { label: 'Along the curve itself', value: '38.425 cm' },
+  ]);
+  expect(workings[0]?.formula).toBe('38 × 1 cm + 0.4 cm = 38.4 cm. 38.4 cm ÷ 4 = 9.6 cm.');
+  expect(givenBy(curveOutputs, { kind: 'walk' })).toMatchObject({
+    walked: 384,
+    'walked-line': 'absent by walkRadius',
+    'walk-marks': [0, 96, 192, 288, 384],
+    marks: 'absent by kind',
+  });
+});
+
 test('a slanted edge, and cloth squared by its diagonals', () => {
   const slant = answerTo(curve, { kind: 'slant', high: '40', aside: '30' });
   expect(slant.workings[0]?.formula).toBe('40 cm × 40 cm + 30 cm × 30 cm = 50 cm × 50 cm.');

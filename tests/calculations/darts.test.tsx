@@ -74,6 +74,8 @@ describe('what it gives to a garment', () => {
       'absent by frontDarts',
     );
     const steps = dartsOutputs.outputs.flatMap(({ step }) => (step ? [step.undoable] : []));
-    expect(steps).toEqual([true, true, true]);
+    expect(steps).toEqual([true, true, true, true]);
+    expect(givenBy(dartsOutputs, { levels: '5; 13', girths: '82; 90' }).levels).toEqual([50, 130]);
+    expect(givenBy(dartsOutputs, {}).levels).toBe('absent by levels');
   });
 });

@@ -37,7 +37,9 @@ export function bindingAnswer(asked: BindingAsked, worked: Worked, bench: Bench)
       cautionWords.shears,
       cautionWords.pins,
     ],
-    runs: [],
+    runs: worked.pleats
+      ? [{ name: words.pleats(asked.ends), item: words.pleat, run: worked.pleats }]
+      : [],
     workings: bindingWorkings(asked, worked, bench),
   };
 }

@@ -1,12 +1,14 @@
 import { cautionWords } from '#words/common/caution-words.ts';
 import { turnedWords } from '#words/common/turned-words.ts';
 import { bindingOutputWords as words } from '#words/outputs/binding-output-words.ts';
-import { type Outputs, outputOf } from '../../calculation/output.ts';
+import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
 import { bindingWidth, goesRound } from '../../sewing/binding.ts';
+import { cornerPleats } from '../../sewing/binding-corners.ts';
 import { bindingLength } from '../../sewing/binding-length.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped } from '../../sewing/problem.ts';
+import type { Run } from '../../sewing/run.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { bindingFields, edgeOf, isLong, LONG_FIELDS, stitchOf, WIDTH_FIELDS } from './fields.ts';
 
@@ -66,6 +68,21 @@ export const bindingOutputs: Outputs = {
         caution: cautionWords.shears,
       },
       of: (fields) => mapped(bindingWidth(fields), ({ cut }) => cut),
+    }),
+    output({
+      key: 'corner-pleats',
+      name: words.pleats,
+      kind: 'run',
+      ...along,
+      decides: ['straight', 'corners', 'ends'],
+      step: { do: words.pleat, datum: 'cut-end', stage: 'edge', undoable: true },
+      of: (fields): Comes<Run> => {
+        const edge = edgeOf(fields);
+        const long = bindingLength(edge);
+        if (!long.ok) return long;
+        const pleats = cornerPleats(edge);
+        return pleats ? { ok: true, value: pleats } : { ok: false, absent: 'corners' };
+      },
     }),
     stitch,
     output({

@@ -1,12 +1,16 @@
 import { type BindingWidth, bindingWidth } from '../../sewing/binding.ts';
+import { cornerPleats } from '../../sewing/binding-corners.ts';
 import { type BindingLength, bindingLength } from '../../sewing/binding-length.ts';
 import { answerUnless, type Outcome } from '../../sewing/problem.ts';
+import type { Run } from '../../sewing/run.ts';
 import { type BindingAsked, edgeOf } from './fields.ts';
 
 /** How wide a strip is cut, and how long it is where some edge is given. */
 export interface Worked {
   width: BindingWidth;
   long: BindingLength | undefined;
+  /** Where pleats for corners begin, where that is known. */
+  pleats: Run | undefined;
 }
 
 /** Both, or everything that is wrong. */
@@ -21,7 +25,14 @@ export function bindingOf(asked: BindingAsked): Outcome<Worked> {
   ];
   return answerUnless(problems, () =>
     width.ok
-      ? { ok: true, value: { width: width.value, long: long?.ok ? long.value : undefined } }
+      ? {
+          ok: true,
+          value: {
+            width: width.value,
+            long: long?.ok ? long.value : undefined,
+            pleats: some ? cornerPleats(edgeOf(asked)) : undefined,
+          },
+        }
       : width,
   );
 }

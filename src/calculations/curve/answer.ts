@@ -1,12 +1,13 @@
 import { curveWords as words } from '#words/calculations/curve-words.ts';
 import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
-import type { Answer, Line, Working } from '../../calculation/calculation.ts';
+import type { Answer, Line, NamedRun, Working } from '../../calculation/calculation.ts';
 import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { arcInput, slantInput, squareInput } from './fields.ts';
+import type { Walk } from '../../sewing/walked.ts';
+import { arcInput, slantInput, squareInput, walkInput } from './fields.ts';
 import type { Worked } from './worked.ts';
 
 const { formula } = words;
@@ -21,13 +22,21 @@ export function curveAnswer(worked: Worked, bench: Bench): Answer {
     offers: [],
     warnings: [],
     cautions: kind === 'square' ? [words.before, cautionWords.shears] : [],
-    runs: kind === 'arc' ? [{ name: words.marks, item: words.mark, run: worked.arc.run }] : [],
+    runs: runsOf(worked),
     workings: workings(worked, bench),
   };
 }
 
+function runsOf(worked: Worked): NamedRun[] {
+  if (worked.kind === 'arc') return [{ name: words.marks, item: words.mark, run: worked.arc.run }];
+  return worked.kind === 'walk'
+    ? [{ name: words.walked, item: words.mark, run: worked.walk.run }]
+    : [];
+}
+
 function numberOf(worked: Worked): ExactLength {
   if (worked.kind === 'arc') return worked.arc.line;
+  if (worked.kind === 'walk') return worked.walk.walked;
   return worked.kind === 'slant' ? worked.edge : worked.square.wanted;
 }
 
@@ -41,6 +50,7 @@ function lines(worked: Worked, bench: Bench): Line[] {
       { label: words.step, value: show(step) },
     ];
   }
+  if (worked.kind === 'walk') return walkLines(worked.walk, bench);
   if (worked.kind === 'slant') return [];
   const { skew, usable } = worked.square;
   return [
@@ -49,8 +59,30 @@ function lines(worked: Worked, bench: Bench): Line[] {
   ];
 }
 
+/** Each mark in steps, between both ends; and what straight steps miss of the curve. */
+function walkLines({ places, line }: Walk, bench: Bench): Line[] {
+  const inside = places.slice(1, -1).map(({ steps, rest }, i) => ({
+    label: words.walkMark(i + 1),
+    value: words.walkPlace(steps, rest === 0 ? '' : byTape(rest, bench)),
+  }));
+  return [...inside, ...(line ? [{ label: words.walkLine, value: byTape(line, bench) }] : [])];
+}
+
+function walkWorking(worked: Extract<Worked, { kind: 'walk' }>, bench: Bench): Working {
+  const { step, steps, rest, parts } = walkInput(worked.asked);
+  const { walked } = worked.walk;
+  const show = (x: ExactLength) => exactly(x, bench);
+  return {
+    formula:
+      formula.walked(steps, show(step), rest === 0 ? '' : show(rest), show(walked)) +
+      formula.part(show(walked), parts, show(exactLength(walked / parts))),
+    source: words.walkSource,
+  };
+}
+
 function workings(worked: Worked, bench: Bench): Working[] {
   const show = (x: ExactLength) => exactly(x, bench);
+  if (worked.kind === 'walk') return [walkWorking(worked, bench)];
   if (worked.kind === 'arc') {
     const { chord, rise, off, side } = arcInput(worked.asked);
     const { radius, turn, edge, line } = worked.arc;

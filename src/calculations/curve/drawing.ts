@@ -5,16 +5,19 @@ import type { Dimension } from '../../drawing/dimension.ts';
 import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { arcInput, curveFields, slantInput, squareInput } from './fields.ts';
+import { arcInput, curveFields, slantInput, squareInput, walkInput } from './fields.ts';
 import { curveWorked, type Worked } from './worked.ts';
 
 const POINTS = 48;
 
+/** More steps than this are a grey line. */
+const MOST_DRAWN = 200;
+
 /** The curve, the slant or the cloth, to scale. */
 export const curveDrawing: Drawing = {
   id: 'curve',
-  unplaced: () => [],
-  rows: ['marks'],
+  unplaced: () => ['walkRadius'],
+  rows: ['marks', 'walk-marks'],
   draw(draft, bench) {
     const read = curveFields.read(draft, bench);
     if (!read.ok) return undefined;
@@ -40,6 +43,7 @@ type Of<Kind extends Worked['kind']> = Extract<Worked, { kind: Kind }>;
 
 function drawnOf(worked: Worked, bench: Bench): Drawn {
   if (worked.kind === 'arc') return ofArc(worked, bench);
+  if (worked.kind === 'walk') return ofWalk(worked, bench);
   return worked.kind === 'slant' ? ofSlant(worked, bench) : ofSquare(worked, bench);
 }
 
@@ -71,6 +75,29 @@ function ofArc({ asked, arc }: Of<'arc'>, bench: Bench): Drawn {
       { ...whole, text: words.partsCount(parts), by: { given: 'parts' } },
       lengthDown(middle, [-rise, 0], { given: 'rise' }, bench),
       lengthAt([at(0, radius), at(0, inner)], off, { given: 'off' }, bench),
+    ],
+  };
+}
+
+/** The curve laid straight: every step a short mark, every part a long one. */
+function ofWalk({ asked, walk }: Of<'walk'>, bench: Bench): Drawn {
+  const { step, steps, parts } = walkInput(asked);
+  const long = toMm(walk.walked);
+  const tick = (at: number, high: number) => lineDown('measure', at, [-high * long, high * long]);
+  const whole = lengthAlong(0, [0, walk.walked], { found: 'walked' }, bench);
+  const all = steps <= MOST_DRAWN ? Array.from({ length: steps + 1 }, (_, i) => i) : [0, 1];
+  return {
+    shapes: [
+      lineAcross('stitch', 0, [0, long]),
+      ...all.map((i) => tick(i * toMm(step), 0.01)),
+      ...walk.run.marks.map(({ at }) => tick(toMm(at), 0.03)),
+    ],
+    dimensions: [
+      whole,
+      { ...whole, text: words.stepsCount(steps), by: { given: 'walkSteps' } },
+      { ...whole, text: words.partsCount(parts), by: { given: 'parts' } },
+      lengthAlong(0, [0, step], { given: 'walkStep' }, bench),
+      lengthAlong(0, [steps * step, walk.walked], { given: 'walkRest' }, bench),
     ],
   };
 }

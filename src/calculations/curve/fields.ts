@@ -1,12 +1,14 @@
 import { curveWords as words } from '#words/calculations/curve-words.ts';
-import { choice, count, length, lengthOrNone } from '../../calculation/field-spec.ts';
+import { choice, count, length, lengthOrNone, maybeLength } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
 import type { ArcInput } from '../../sewing/curve.ts';
+import type { WalkInput } from '../../sewing/walked.ts';
 
 export const kind = choice(words.kind);
 const ofArc = { when: kind.is('arc') } as const;
+const ofWalk = { when: kind.is('walk') } as const;
 const ofSlant = { when: kind.is('slant') } as const;
 const ofSquare = { when: kind.is('square'), usual: 'stripLength' } as const;
 
@@ -21,7 +23,11 @@ export const curveFields = schema(words.labels, {
     usual: 'seamAllowance',
   }),
   side: choice(words.side, ofArc),
-  parts: count({ start: '4', ...ofArc }),
+  walkStep: length({ start: { cm: '1', mm: '10', in: '1/2' }, ...ofWalk }),
+  walkSteps: count({ start: '38', ...ofWalk }),
+  walkRest: lengthOrNone(words.none, { start: { cm: '0.4', mm: '4', in: '1/8' }, ...ofWalk }),
+  walkRadius: maybeLength(words.notGiven, { ...ofWalk, usual: 'curveRadius' }),
+  parts: count({ start: '4', when: kind.is('arc', 'walk') }),
   high: length({ start: { cm: '60', mm: '600', in: '24' }, ...ofSlant, usual: 'garmentLength' }),
   aside: lengthOrNone(words.none, { start: { cm: '11', mm: '110', in: '4 1/2' }, ...ofSlant }),
   long: length({ start: { cm: '90', mm: '900', in: '36' }, ...ofSquare }),
@@ -33,6 +39,7 @@ export const curveFields = schema(words.labels, {
 export type CurveAsked = InputOf<(typeof curveFields)['specs']>;
 
 export const ARC_FIELDS = ['chord', 'rise', 'off', 'side', 'parts'] as const;
+export const WALK_FIELDS = ['walkStep', 'walkSteps', 'walkRest', 'walkRadius', 'parts'] as const;
 export const SLANT_FIELDS = ['high', 'aside'] as const;
 export const SQUARE_FIELDS = ['long', 'one', 'other'] as const;
 
@@ -46,6 +53,15 @@ export function arcInput(
   const all = needed({ chord, rise, parts });
   const inward = side === 'outside' ? 'outside' : 'inside';
   return { ...all, off, side: inward, parts: begun === undefined ? all.parts : begun - 1 };
+}
+
+/** The curve that was walked, or with as many parts as were begun. */
+export function walkInput(
+  { walkStep, walkSteps, walkRest = ZERO, walkRadius: radius, parts }: Of<typeof WALK_FIELDS>,
+  begun?: number,
+): WalkInput {
+  const all = needed({ step: walkStep, steps: walkSteps, parts });
+  return { ...all, rest: walkRest, radius, parts: begun === undefined ? all.parts : begun - 1 };
 }
 
 /** The slanted edge that is asked for. */

@@ -4,6 +4,7 @@ import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { arcOf, slantedEdge } from '../../sewing/curve.ts';
 import { mapped } from '../../sewing/problem.ts';
+import { walkedCurve } from '../../sewing/walked.ts';
 import {
   ARC_FIELDS,
   arcInput,
@@ -12,11 +13,14 @@ import {
   SLANT_FIELDS,
   SQUARE_FIELDS,
   slantInput,
+  WALK_FIELDS,
+  walkInput,
 } from './fields.ts';
 import { squareOf } from './worked.ts';
 
 const output = outputOf(curveFields);
 const ofArc = { reads: ARC_FIELDS, when: { field: 'kind', is: kind.is('arc') } } as const;
+const ofWalk = { reads: WALK_FIELDS, when: { field: 'kind', is: kind.is('walk') } } as const;
 const ofSquare = { reads: SQUARE_FIELDS, when: { field: 'kind', is: kind.is('square') } } as const;
 
 /** What curves, slants and cut ends give. */
@@ -85,6 +89,34 @@ export const curveOutputs: Outputs = {
       kind: 'length',
       ...ofArc,
       of: (fields) => mapped(arcOf(arcInput(fields)), ({ radius }) => radius),
+    }),
+    output({
+      key: 'walked',
+      name: words.walked,
+      kind: 'length',
+      ...ofWalk,
+      of: (fields) => mapped(walkedCurve(walkInput(fields)), ({ walked }) => walked),
+    }),
+    output({
+      key: 'walked-line',
+      name: words.walkedLine,
+      kind: 'length',
+      ...ofWalk,
+      of: (fields) => {
+        const walk = walkedCurve(walkInput(fields));
+        if (!walk.ok) return walk;
+        const { line } = walk.value;
+        return line === undefined ? { ok: false, absent: 'walkRadius' } : { ok: true, value: line };
+      },
+    }),
+    output({
+      key: 'walk-marks',
+      name: words.walkMarks,
+      kind: 'run',
+      ...ofWalk,
+      decides: ['parts'],
+      step: { do: words.walk, datum: 'zero', stage: 'join', undoable: true },
+      of: (fields, { count }) => mapped(walkedCurve(walkInput(fields, count)), ({ run }) => run),
     }),
     output({
       key: 'marks',

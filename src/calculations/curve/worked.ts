@@ -1,17 +1,20 @@
 import type { ExactLength } from '../../lengths/length.ts';
 import { type Arc, arcOf, type Squared, slantedEdge, squared } from '../../sewing/curve.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
+import { type Walk, walkedCurve } from '../../sewing/walked.ts';
 import {
   arcInput,
   type CurveAsked,
   type SQUARE_FIELDS,
   slantInput,
   squareInput,
+  walkInput,
 } from './fields.ts';
 
 /** A curve, a slant or a cut end as it was worked out. */
 export type Worked = { asked: CurveAsked } & (
   | { kind: 'arc'; arc: Arc }
+  | { kind: 'walk'; walk: Walk }
   | { kind: 'slant'; edge: ExactLength }
   | { kind: 'square'; square: Squared }
 );
@@ -30,6 +33,8 @@ export function curveWorked(asked: CurveAsked): Outcome<Worked> {
   switch (kind) {
     case 'arc':
       return mapped(arcOf(arcInput(asked)), (arc) => ({ asked, kind, arc }));
+    case 'walk':
+      return mapped(walkedCurve(walkInput(asked)), (walk) => ({ asked, kind, walk }));
     case 'slant': {
       const { high, aside } = slantInput(asked);
       return mapped(slantedEdge(high, aside), (edge) => ({ asked, kind, edge }));

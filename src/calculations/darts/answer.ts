@@ -6,6 +6,7 @@ import { numberSaid } from '../../calculation/tape-said.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, mm, ZERO } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
+import { levelRun } from '../../sewing/darts.ts';
 import { dartsFigure } from './figure.ts';
 import type { Taken } from './taken.ts';
 import { dartsWorkings } from './workings.ts';
@@ -30,7 +31,10 @@ export function dartsAnswer(found: Taken, bench: Bench): Answer {
     offers: [],
     warnings: warnings(found, bench),
     cautions: [words.before],
-    runs: [],
+    runs:
+      found.levels.length > 0
+        ? [{ name: words.levelMarks, item: words.levelMark, run: levelRun(found.levels) }]
+        : [],
     figures: [{ name: words.figure, draw: () => dartsFigure(found) }],
     workings: dartsWorkings(found, bench),
   };

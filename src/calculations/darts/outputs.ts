@@ -1,11 +1,13 @@
 import { dartsOutputWords as words } from '#words/outputs/darts-output-words.ts';
 import { given } from '../../calculation/field-spec.ts';
-import { type Outputs, outputOf } from '../../calculation/output.ts';
+import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import { darts } from '../../sewing/darts.ts';
+import { darts, levelRun } from '../../sewing/darts.ts';
 import { mapped } from '../../sewing/problem.ts';
+import type { Run } from '../../sewing/run.ts';
 import { DARTS_FIELDS, dartsFields, dartsInput, TAKERS, takersOf } from './fields.ts';
 import { KEYS } from './keys.ts';
+import { taken } from './taken.ts';
 
 const output = outputOf(dartsFields);
 const asked = { kind: 'length', reads: DARTS_FIELDS } as const;
@@ -36,6 +38,23 @@ export const dartsOutputs: Outputs = {
           ),
       }),
     ),
+    output({
+      key: 'levels',
+      name: words.levels,
+      kind: 'run',
+      reads: [...DARTS_FIELDS, 'levels', 'girths', 'legs'],
+      decides: ['levels'],
+      when: { field: 'levels', is: given(dartsFields.specs.levels) },
+      step: { do: words.markLevel, datum: 'zero', stage: 'cut', undoable: true },
+      of: (fields): Comes<Run> => {
+        const found = taken(fields);
+        if (!found.ok) return found;
+        const { levels } = found.value;
+        return levels.length > 0
+          ? { ok: true, value: levelRun(levels) }
+          : { ok: false, absent: 'levels' };
+      },
+    }),
     output({
       ...asked,
       key: 'left',

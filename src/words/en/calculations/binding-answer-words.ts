@@ -40,6 +40,11 @@ export const bindingAnswerWords = {
   noLength: 'Give the edges to see how long it is.',
   corners:
     'Stop as far before a corner as the binding is wide, fold the strip up, then down on the next edge, and begin there anew. Begin on a straight part; no join within 5 cm of a corner.',
+  pleats: (ends: 'open' | 'ring') =>
+    ends === 'ring'
+      ? 'Pleats at corners, from the join in the middle of the first straight part'
+      : 'Pleats at corners, from the end',
+  pleat: 'Corner',
   clip: 'At a corner clip the allowance of the piping to its stitching, and no further.',
   formula: {
     times: (times: number, width: string, cut: string) => `${times} × ${width} = ${cut}.`,

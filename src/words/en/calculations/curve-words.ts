@@ -10,22 +10,34 @@ export const curveWords = {
     off: 'Raw edge to stitch line',
     side: 'The stitch line lies',
     parts: 'Parts to divide it into',
+    walkStep: 'Step of the tape',
+    walkSteps: 'Whole steps',
+    walkRest: 'And over',
+    walkRadius: 'Radius, at its tightest',
     high: 'Edge, straight up',
     aside: 'Its end lies aside by',
     long: 'Cloth, torn long',
     one: 'One diagonal',
     other: 'The other diagonal',
   },
-  kind: { arc: 'A curved edge', slant: 'A slanted edge', square: 'Squaring cloth' },
+  kind: {
+    arc: 'A curved edge',
+    walk: 'A curve, walked by tape',
+    slant: 'A slanted edge',
+    square: 'Squaring cloth',
+  },
   side: { inside: 'Inside the curve', outside: 'Outside it' },
   none: 'none',
+  notGiven: 'not given',
   after: {
     arc: 'along the stitch line',
+    walk: 'walked along the line',
     slant: 'along the edge',
     square: 'for both diagonals, once it is square',
   },
   sentence: {
     arc: 'Seams meet at the stitch line, so measure and divide that, with the tape on its edge. Dividers step straight from mark to mark.',
+    walk: 'Walk the same steps again along the stitch line, and mark where each part ends: so they are alike, whatever shape the curve has.',
     slant: 'Mark this length down every slanted line, so that the edge comes out even.',
     square:
       'Both ends torn along a thread: pull along the shorter diagonal until both are alike, and leave it to rest before you measure again.',
@@ -37,13 +49,20 @@ export const curveWords = {
   usable: 'Left square, if that is cut off',
   marks: 'Marks along the stitch line',
   mark: 'Mark',
+  walked: 'Marks, as walked',
+  walkMark: (i: number) => `Mark ${i}`,
+  walkPlace: (steps: number, rest: string) =>
+    `${steps} ${steps === 1 ? 'step' : 'steps'}${rest === '' ? '' : ` and ${rest}`}`,
+  walkLine: 'Along the curve itself',
   before:
     'Pull it square before you cut it square: cut cloth stays off the thread, and hangs askew.',
   figure: {
     arc: 'The raw edge with its stitch line, and how far it rises',
+    walk: 'The curve laid straight, with its steps, and where its parts end',
     slant: 'The edge, straight up and aside',
     square: 'The cloth with both diagonals',
   },
+  stepsCount: (count: number) => `${count} ${count === 1 ? 'step' : 'steps'}`,
   partsCount: (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}`,
   formula: {
     radius: (chord: string, rise: string, radius: string) =>
@@ -51,6 +70,9 @@ export const curveWords = {
     edge: (radius: string, turn: string, edge: string) => `${radius} × ${turn} = ${edge}. `,
     line: (edge: string, inside: boolean, off: string, turn: string, line: string) =>
       `${edge} ${inside ? '−' : '+'} ${off} × ${turn} = ${line}.`,
+    walked: (steps: number, step: string, rest: string, walked: string) =>
+      `${steps} × ${step}${rest === '' ? '' : ` + ${rest}`} = ${walked}. `,
+    part: (walked: string, parts: number, part: string) => `${walked} ÷ ${parts} = ${part}.`,
     slant: (high: string, aside: string, edge: string) =>
       `${high} × ${high} + ${aside} × ${aside} = ${edge} × ${edge}.`,
     skew: (more: string, less: string, long: string, skew: string) =>
@@ -59,6 +81,8 @@ export const curveWords = {
       `(${one} × ${one} + ${other} × ${other}) ÷ 2 = ${wanted} × ${wanted}.`,
   },
   turned: 'Geometry: the curve turns by so many times its radius.',
+  walkSource:
+    'A straight step cuts its curve short, by the square of the step over 24 times that of the radius: geometry. Short steps hardly do.',
   geometry: 'Geometry.',
   derived: 'Geometry, derived here: the diagonals reach over the length more and less the skew.',
 };

@@ -41,6 +41,8 @@ export const dartsWords = {
   left: 'Left over',
   leftOf: (length: string, over: boolean) =>
     over ? `${length} more than is wanted` : `${length} still to be taken`,
+  levelMarks: 'Levels, down from the smaller girth',
+  levelMark: 'Level',
   level: (at: string) => `At ${at} below`,
   levelOf: (places: readonly string[]) => places.join(', '),
   levelOne: (place: string, width: string) => `${place} ${width}`,

@@ -3,6 +3,8 @@ export const bindingOutputWords = {
   long: 'Strip, how long',
   strip: 'Strip cut wide',
   cut: 'Cut the strip',
+  pleats: 'Pleats at corners, along the strip',
+  pleat: 'Mark on the strip where each corner’s pleat begins',
   stitch: 'Stitch line, from the edge',
   sew: 'Sew the strip on, from a straight part',
   finished: 'Finished width, in front',

@@ -11,5 +11,7 @@ export const dartsOutputWords = {
     frontDarts: 'Mark each front dart so wide',
     backDarts: 'Mark each back dart so wide',
   },
+  levels: 'Levels, down from the smaller girth',
+  markLevel: 'Mark the level on every piece, square to the grain',
   left: 'Left over of what is taken',
 };
