@@ -118,6 +118,8 @@ export interface Calculation {
   start(bench: Bench): Draft;
   /** The fields that matter for what has been chosen so far, in order. */
   fields(draft: Draft): readonly Field[];
+  /** The same, and after them those that don’t; left out where all always do. */
+  ever?(draft: Draft): readonly Field[];
   /** Which measure of the bench a field holds; undefined for most counts and all choices. */
   measureOf?(key: string, draft: Draft): Measure | undefined;
   work(draft: Draft, bench: Bench): Work;

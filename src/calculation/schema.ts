@@ -27,7 +27,7 @@ export type FieldRead = { ok: true; value: unknown } | { ok: false; fault: Value
 export interface Schema<All extends Specs> {
   readonly specs: All;
   /** What a calculation has of its fields. */
-  readonly asked: Pick<Calculation, 'start' | 'fields' | 'measureOf'>;
+  readonly asked: Pick<Calculation, 'start' | 'fields' | 'ever' | 'measureOf'>;
   /** All that is asked for, or everything that could not be read of it. */
   read(draft: Draft, bench: Bench): InputRead<InputOf<All>>;
   /** The same of some fields alone, whatever the others hold. */
@@ -67,7 +67,7 @@ export function schema<const All extends Specs>(
   return {
     specs,
     asks,
-    asked: { start, fields, measureOf },
+    asked: { start, fields, ever, measureOf },
     typing: (of) => of as Draft,
     read: (draft, bench) => {
       const unknown = unknownFields(draft);
@@ -114,6 +114,12 @@ export function schema<const All extends Specs>(
       .filter((key) => !afterWhich(specOf(key), ask))
       .flatMap((key) => [key, ...following(key)])
       .map((key) => fieldOf(key, ask));
+  }
+
+  function ever(draft: Draft): Field[] {
+    const ask = asks(draft);
+    const other = keys.filter((key) => !isAsked(specOf(key), ask));
+    return [...fields(draft), ...other.map((key) => fieldOf(key, ask))];
   }
 
   function measureOf(key: string, draft: Draft) {
