@@ -22,6 +22,7 @@ export function curveAnswer(worked: Worked, bench: Bench): Answer {
     offers: [],
     warnings: [],
     cautions: kind === 'square' ? [words.before, cautionWords.shears] : [],
+    ...(kind === 'walk' && { listsLast: true }),
     runs: runsOf(worked),
     workings: workings(worked, bench),
   };

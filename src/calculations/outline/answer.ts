@@ -23,6 +23,7 @@ export function outlineAnswer(worked: Worked, bench: Bench): Answer {
     offers: [],
     warnings: warnings(worked, count, bench),
     cautions: [words.cornersLast[asked.shape === 'pair' ? 'pair' : 'round'], holeWords.punch],
+    listsLast: true,
     runs: runs(worked),
     workings: outlineWorkings(worked, bench),
   };

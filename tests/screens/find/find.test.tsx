@@ -46,6 +46,57 @@ test('what is typed finds by name and by use', () => {
   expect(shown().length).toBeGreaterThan(10);
 });
 
+/** What someone at a bench types, and what they mean: by the trade's name, and by what it is for. */
+test.each([
+  ['how much ribbon', 'Lacing'],
+  ['frill', 'Gathers and frills'],
+  ['ruffle for a skirt', 'Gathers and frills'],
+  ['smocking', 'Gathers and frills'],
+  ['tiered skirt', 'Tiers of frills'],
+  ['gather only the middle', 'Gathers in zones'],
+  ['waistband length', 'Waistband and cuff'],
+  ['shirt cuff', 'Waistband and cuff'],
+  ['sleeve placket', 'Placket and zip'],
+  ['how long a zip', 'Placket and zip'],
+  ['where do the buttons go', 'Closures'],
+  ['poppers', 'Closures'],
+  ['press studs', 'Closures'],
+  ['double breasted', 'Closures'],
+  ['buttonhole size', 'Buttonhole'],
+  ['buttonholes in a row', 'Buttonhole'],
+  ['belt loops', 'Groups, laps, loops'],
+  ['jeans hem slanted', 'Slanted hem, left and right'],
+  ['shorten trousers', 'Hem'],
+  ['half circle skirt', 'Circles, flounces and gores'],
+  ['peplum', 'Circles, flounces and gores'],
+  ['kilt', 'Pleats'],
+  ['kick pleat', 'Room at the hip, vent'],
+  ['elastic waistband', 'Elastic and its casing'],
+  ['hoodie cord', 'Drawstring and its casing'],
+  ['quilt binding', 'Binding and piping'],
+  ['piping a cushion', 'Binding and piping'],
+  ['napkin corners', 'Mitred corner'],
+  ['pre-wash fabric', 'Shrinkage'],
+  ['serger thread', 'Thread'],
+  ['match plaid', 'Stripes and checks'],
+  ['sleeve cap ease', 'Matching two edges'],
+  ['peter pan collar', 'Collar'],
+  ['pocket height', 'Pocket and its place'],
+  ['does it go over my head', 'Does it pass: head, hand, hips'],
+  ['take in the waist', 'Darts between two girths'],
+  ['rotate a dart', 'One dart'],
+  ['french seam', 'Seam'],
+  ['laced bodice', 'Lacing'],
+  ['divide a neckline curve', 'Curves, slants, squaring'],
+  ['scallops', 'Equal parts'],
+  ['apron ties', 'Piece to cut'],
+  ['fabric too narrow', 'Piece to cut'],
+  ['toggle', 'Drawstring and its casing'],
+])('%s: %s is among the first three', (typed, wanted) => {
+  look(typed);
+  expect(shown().slice(0, 3)).toContain(wanted);
+});
+
 test('where nothing fits that is said, and all stay in reach', () => {
   look('anvil');
   expect(screen.getByRole('status').textContent).toMatch(/anvil/);

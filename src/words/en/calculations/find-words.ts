@@ -1,5 +1,6 @@
 /** Words of a question that name nothing that is looked for. */
-export const PASSED_OVER = 'how much many long wide do does i need the a an of for to is my what';
+export const PASSED_OVER =
+  'how much many long wide do does i need the a an of for to is my what where go goes with';
 
 /** Finding a calculation by its name or by what it is for. */
 export const findWords = {
