@@ -1,14 +1,10 @@
-import { useState } from 'preact/hooks';
 import { madeWords } from '#words/common/made-words.ts';
 import { readWords } from '#words/common/read-words.ts';
 import { viewWords } from '#words/controls/control-words.ts';
 import { followWords } from '#words/controls/follow-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import { readLength } from '../lengths/read-length.ts';
-import { FieldTile } from './field-tile.tsx';
-import { Pad } from './pad.tsx';
-import type { Fresh } from './pad-keys.ts';
-import { Rich } from './rich.tsx';
+import { LoneEntry } from './lone-entry.tsx';
 
 interface Props {
   bench: Bench;
@@ -23,58 +19,41 @@ interface Props {
 
 /** Where one mark was really made. Empty takes the measure away again. */
 export function MadeEntry({ bench, item, text: first, onKeep, onCancel, onTape }: Props) {
-  const [{ text, fresh }, setTyped] = useState<{ text: string; fresh: Fresh }>({
-    text: first,
-    fresh: 'all',
-  });
-  const field = { key: 'made', kind: 'length', label: madeWords.measured(item) } as const;
-  const reading = readLength(text, bench.unit, bench.decimalMark);
-  const empty = text.trim() === '';
-  const keep = () => {
-    if (empty || reading.ok) onKeep(text);
+  const label = madeWords.measured(item);
+  const faultOf = (text: string) => {
+    const reading = readLength(text, bench.unit, bench.decimalMark);
+    if (reading.ok || text.trim() === '') return undefined;
+    return readWords(label, reading.fault, bench.decimalMark);
+  };
+  const keep = (text: string) => {
+    if (faultOf(text) === undefined) onKeep(text);
   };
   return (
-    <>
-      {!empty && !reading.ok && (
-        <p class="warning" id="made-fault" role="status">
-          <Rich text={readWords(field.label, reading.fault, bench.decimalMark)} />
-        </p>
-      )}
-      <div class="actions">
-        <button type="button" onClick={onCancel}>
-          {followWords.cancel}
-        </button>
-        {onTape && (
-          <button type="button" onClick={onTape}>
-            {viewWords.tape}
+    <LoneEntry
+      field={{ key: 'made', kind: 'length', label }}
+      {...{ bench, first, faultOf }}
+      onNext={keep}
+    >
+      {(text) => (
+        <>
+          <button type="button" onClick={onCancel}>
+            {followWords.cancel}
           </button>
-        )}
-        <button type="button" class="main" disabled={!empty && !reading.ok} onClick={keep}>
-          {empty ? followWords.asPlanned : followWords.keep}
-        </button>
-      </div>
-      <div class="tiles one">
-        <FieldTile
-          field={field}
-          text={text}
-          bench={bench}
-          current
-          wrong={!empty && !reading.ok ? 'made-fault' : undefined}
-          onText={(_, typed) => setTyped({ text: typed, fresh: 'no' })}
-          onPick={() => undefined}
-          onNext={keep}
-        />
-      </div>
-      {bench.keys === 'pad' && (
-        <Pad
-          field={field}
-          text={text}
-          fresh={fresh}
-          bench={bench}
-          onText={(typed, then) => setTyped({ text: typed, fresh: then })}
-          onNext={keep}
-        />
+          {onTape && (
+            <button type="button" onClick={onTape}>
+              {viewWords.tape}
+            </button>
+          )}
+          <button
+            type="button"
+            class="main"
+            disabled={faultOf(text) !== undefined}
+            onClick={() => keep(text)}
+          >
+            {text.trim() === '' ? followWords.asPlanned : followWords.keep}
+          </button>
+        </>
       )}
-    </>
+    </LoneEntry>
   );
 }

@@ -1,12 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
 import { readWords } from '#words/common/read-words.ts';
 import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
-import { FieldTile } from '../../../controls/field-tile.tsx';
-import { Pad } from '../../../controls/pad.tsx';
-import type { Fresh } from '../../../controls/pad-keys.ts';
-import { Rich } from '../../../controls/rich.tsx';
+import { LoneEntry } from '../../../controls/lone-entry.tsx';
 import { readLength } from '../../../lengths/read-length.ts';
 import { readCount, readNumber } from '../../../lengths/read-number.ts';
 
@@ -35,58 +31,40 @@ const READ = {
 /** A number that is typed for itself: what something measures, or how far off it may be. */
 export function MeasureEntry(props: Props) {
   const { label, deed, kind, bench, refuses, children, onKeep, onLeave } = props;
-  const [{ text, fresh }, setTyped] = useState<{ text: string; fresh: Fresh }>({
-    text: '',
-    fresh: 'all',
-  });
-  const field = { key: 'measure', kind, label };
-  const reading = READ[kind](text, bench);
-  const why = reading.ok
-    ? refuses?.(reading.value)
-    : readWords(label, reading.fault, bench.decimalMark);
-  const wrong = why !== undefined && text.trim() !== '';
-  const good = reading.ok && why === undefined;
-  const keep = () => {
-    if (good) onKeep(reading.value);
+  const read = (text: string) => READ[kind](text, bench);
+  const faultOf = (text: string) => {
+    const reading = read(text);
+    if (text.trim() === '') return undefined;
+    return reading.ok
+      ? refuses?.(reading.value)
+      : readWords(label, reading.fault, bench.decimalMark);
+  };
+  const goodOf = (text: string) => {
+    const reading = read(text);
+    return reading.ok && refuses?.(reading.value) === undefined ? reading.value : undefined;
+  };
+  const keep = (text: string) => {
+    const good = goodOf(text);
+    if (good !== undefined) onKeep(good);
   };
   return (
-    <>
-      {wrong && (
-        <p class="warning" id="measure-fault" role="status">
-          <Rich text={why} />
-        </p>
+    <LoneEntry field={{ key: 'measure', kind, label }} {...{ bench, faultOf }} onNext={keep}>
+      {(text) => (
+        <>
+          <button type="button" onClick={onLeave}>
+            {words.cancel}
+          </button>
+          {children}
+          <button
+            type="button"
+            class="main"
+            disabled={goodOf(text) === undefined}
+            onClick={() => keep(text)}
+          >
+            {deed}
+          </button>
+        </>
       )}
-      <div class="actions">
-        <button type="button" onClick={onLeave}>
-          {words.cancel}
-        </button>
-        {children}
-        <button type="button" class="main" disabled={!good} onClick={keep}>
-          {deed}
-        </button>
-      </div>
-      <div class="tiles one">
-        <FieldTile
-          field={field}
-          text={text}
-          bench={bench}
-          current
-          wrong={wrong ? 'measure-fault' : undefined}
-          onText={(_, typed) => setTyped({ text: typed, fresh: 'no' })}
-          onPick={() => undefined}
-          onNext={keep}
-        />
-      </div>
-      {bench.keys === 'pad' && (
-        <Pad
-          field={field}
-          text={text}
-          fresh={fresh}
-          bench={bench}
-          onText={(typed, then) => setTyped({ text: typed, fresh: then })}
-          onNext={keep}
-        />
-      )}
-    </>
+    </LoneEntry>
   );
 }
