@@ -1,3 +1,4 @@
+import type { EdgeWidths } from '../sewing/piece-edges.ts';
 import type { Condition } from './field-spec.ts';
 
 /**
@@ -40,6 +41,8 @@ export interface MaterialTaken {
   fold?: Condition;
   /** The output is how wide a strip is. It is as long as its edge: `along`, where the work is given that. */
   edge?: true;
+  /** What each edge of a piece takes, from what was read of the fields that `along` reads. */
+  edges?: (fields: Readonly<Record<string, unknown>>) => EdgeWidths;
   /** Where this holds nothing is taken: it is there already. */
   unless?: Condition;
   /** It is taken also where the output isn't asked for: then how much isn't known. */

@@ -33,6 +33,8 @@ export interface CutPiece {
   onFold: boolean;
   /** Whether this one may lie end for end where the cloth lets it; it may unless said. */
   turns?: 'none' | 'end-for-end';
+  /** By so many whole degrees it may lie off the grain, either way; never on the fold. */
+  tilt?: number;
   /** A place of it that must fall on the start of a repeat. */
   match?: Point;
 }
@@ -72,9 +74,10 @@ export function taskOf(pieces: readonly CutPiece[], cloth: Cloth): ClothOutcome 
   if (problem) return { ok: false, problem };
   const width = roomAcross(cloth);
   const laid = pieces.flatMap((piece) => (cloth.folded ? inTwos(piece) : opened(piece)));
-  const all = laid.map(({ turn, ...piece }): LayPiece => {
-    const end = turn !== 'none' && !cloth.nap;
-    return { ...piece, turns: end ? [0, 180] : [0] };
+  const all = laid.map(({ turn, tilt = 0, ...piece }): LayPiece => {
+    const ends = turn !== 'none' && !cloth.nap ? [0, 180] : [0];
+    const off = tilt > 0 ? [0, tilt, 360 - tilt] : [0];
+    return { ...piece, turns: ends.flatMap((end) => off.map((by) => (end + by) % 360)) };
   });
   const wide = all.find(({ outline }) => across(outline) > width * (1 + 1e-9));
   if (wide) {
@@ -112,25 +115,26 @@ function problemOfCloth(pieces: readonly CutPiece[], cloth: Cloth): ClothProblem
   return cloth.folded && matched && cloth.repeat ? { kind: 'repeat-on-fold' } : undefined;
 }
 
-type Turned = Omit<LayPiece, 'turns'> & { turn: CutPiece['turns'] };
+type Turned = Omit<LayPiece, 'turns'> & { turn: CutPiece['turns']; tilt?: number | undefined };
 
-function opened({ id, outline, count, pair, onFold, turns, match }: CutPiece): Turned[] {
+function opened({ id, outline, count, pair, onFold, turns, tilt, match }: CutPiece): Turned[] {
   const whole = onFold ? unfolded(outline) : outline;
-  const one = { id, outline: whole, turn: turns, ...(match && { match }) };
+  const off = onFold ? 0 : tilt;
+  const one = { id, outline: whole, turn: turns, tilt: off, ...(match && { match }) };
   // A piece on the fold is its own mirror image.
   const images = pair && !onFold ? Math.floor(count / 2) : 0;
   if (images === 0) return [{ ...one, count }];
   const image = {
-    ...{ id: id + MIRRORED, outline: mirrored(outline), turn: turns, count: images },
+    ...{ id: id + MIRRORED, outline: mirrored(outline), turn: turns, tilt, count: images },
     ...(match && { match: [match[0], -match[1]] as const }),
   };
   return [{ ...one, count: count - images }, image];
 }
 
-function inTwos({ id, outline, count, onFold, turns, match }: CutPiece): Turned[] {
+function inTwos({ id, outline, count, onFold, turns, tilt, match }: CutPiece): Turned[] {
   const one = { id, outline, turn: turns, ...(match && { match }) };
   if (onFold) return [{ ...one, count, onFold: true }];
-  return [{ ...one, count: Math.ceil(count / 2) }];
+  return [{ ...one, tilt, count: Math.ceil(count / 2) }];
 }
 
 /** A half that lies on the fold, opened: itself and its mirror image over its lowest edge. */

@@ -1,6 +1,6 @@
 import { type Length, length, ZERO } from '../lengths/length.ts';
 import { mustBePositiveIfGiven, mustNotBeNegative } from './length-checks.ts';
-import { EDGES, type Edge } from './piece-edges.ts';
+import { EDGES, type Edge, type EdgeWidths } from './piece-edges.ts';
 import { type Slants, slantProblems } from './piece-slants.ts';
 import type { Problem } from './problem.ts';
 
@@ -77,7 +77,7 @@ export function liesAt(input: Adding): Readonly<Record<Edge, readonly Edge[]>> {
 }
 
 /** How far each raw edge of the opened piece lies beyond the finished one, square to it. */
-export function beyondOf(input: Adding): Readonly<Record<Edge, Length>> {
+export function beyondOf(input: Adding): EdgeWidths {
   const lies = liesAt(input);
   const sum = (all: readonly Edge[]) => length(all.reduce((so, edge) => so + input.edges[edge], 0));
   return {

@@ -11,7 +11,7 @@ import {
   unfolded,
 } from '../../src/lay/cloth.ts';
 import { boxOf, signedArea } from '../../src/lay/outline.ts';
-import { found, outlines, rectangle } from './lays.ts';
+import { found, mostShared, outlines, rectangle } from './lays.ts';
 
 const plain: Cloth = {
   ...{ width: 1500, folded: false, shrinkAlong: 0, shrinkAcross: 0 },
@@ -185,4 +185,16 @@ test('what can’t be laid is said with what it lacks', () => {
   const matched = cut('a', { match: [0, 0] });
   const repeat = { along: 50, across: 0 };
   expect(problem([matched], { folded: true, repeat })).toEqual({ kind: 'repeat-on-fold' });
+});
+
+test('off the grain by a few degrees, either way and either end up, and it passes the checker', () => {
+  const bib = cut('bib', { onFold: true, tilt: 4, outline: rectangle(300, 200) });
+  const { value } = task([cut('apron', { count: 4, tilt: 4 }), bib]);
+  const [apron, whole] = value.pieces;
+  expect(apron?.turns).toEqual([0, 4, 356, 180, 184, 176]);
+  // Its grain is the fold.
+  expect(whole?.turns).toEqual([0, 180]);
+  const lay = found(value, { rounds: 60 })!;
+  expect(faultsOf(value, lay)).toEqual([]);
+  expect(mostShared(value, lay)).toBeLessThan(1);
 });

@@ -116,6 +116,10 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'said parts works measures',
       'what is to be at hand is a list looking as that of the measures',
     ),
+    outlines: room(
+      'said parts works measures',
+      'the shape of a piece is typed as any number, and knows no cloth',
+    ),
     sheet: room(
       'said works materials',
       'paper has the drawing of a work and the list of materials',

@@ -1,3 +1,4 @@
+import { useRef, useState } from 'preact/hooks';
 import { layWords as words } from '#words/garment/garment-lay-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { layNow } from '../../garment/materials/lay-now.ts';
@@ -9,16 +10,18 @@ import { LayScreen } from '../../screens/lay/lay.tsx';
 import type { DrawingProps } from '../../screens/lay/lay-drawing.tsx';
 import type { FoundProps } from '../../screens/lay/lay-found.tsx';
 import type { PlacesProps } from '../../screens/lay/lay-places.tsx';
-import type { OtherProps } from '../../screens/lay/other-cloth.tsx';
-import { useOthers } from '../lay/use-others.ts';
+import type { OthersFound } from '../lay/others.tsx';
 import type { HandProps } from './hand-props.ts';
+import type { ShapesProps } from './outlines-place.tsx';
 import { useClothLay } from './use-cloth-lay.ts';
 
 const loadDrawing = () =>
   import('../../screens/lay/lay-drawing.tsx').then((part) => part.LayDrawing);
 const loadFound = () => import('../../screens/lay/lay-found.tsx').then((part) => part.LayFound);
 const loadPlaces = () => import('../../screens/lay/lay-places.tsx').then((part) => part.LayPlaces);
-const loadOther = () => import('../../screens/lay/other-cloth.tsx').then((part) => part.OtherCloth);
+const loadOthers = () => import('../lay/others.tsx').then((part) => part.OthersPlace);
+const loadWarned = () => import('./lay-warned.tsx').then((part) => part.LayWarned);
+const loadShapes = () => import('./outlines-place.tsx').then((part) => part.OutlinesPlace);
 const loadCloth = () =>
   import('../../screens/garment/materials/lay-cloth.tsx').then((part) => part.LayCloth);
 
@@ -26,7 +29,6 @@ const PARTS = {
   Drawing: (give: DrawingProps) => <Fetched load={loadDrawing} give={give} />,
   Found: (give: FoundProps) => <Fetched load={loadFound} give={give} />,
   Places: (give: PlacesProps) => <Fetched load={loadPlaces} onLeave={give.onBack} give={give} />,
-  Other: (give: OtherProps) => <Fetched load={loadOther} onLeave={give.onBack} give={give} />,
 };
 
 type Props = HandProps & {
@@ -45,24 +47,22 @@ export function LayPlace(props: Props) {
   return <NothingToLay {...{ bench, onDone }} said={said ?? words.nothing} />;
 }
 
-const NO_OTHERS = { looking: false, lines: [] };
 const nothing = () => undefined;
 
 /** The same screen, with nothing to press but the way back. */
 function NothingToLay({ bench, said, onDone }: { bench: Bench; said: string; onDone: () => void }) {
   return (
     <LayScreen
-      {...{ bench, onDone, said, cloths: [], cloth: '', warnings: [], lay: undefined }}
+      {...{ bench, onDone, said, cloths: [], cloth: '', warnings: null, lay: undefined }}
       {...{
         sums: undefined,
         looking: false,
         fell: [],
         canLook: false,
-        others: NO_OTHERS,
         ofCloth: () => null,
       }}
       {...{ onCloth: nothing, onStart: nothing, onStop: nothing, onPut: nothing }}
-      {...{ onLetGo: nothing, onOthers: nothing, ...PARTS }}
+      {...{ onLetGo: nothing, ofOthers: () => null, ...PARTS }}
     />
   );
 }
@@ -72,28 +72,49 @@ function OnCloth(props: Props & { one: MaterialNow; all: readonly MaterialNow[] 
   const telling = { answer: state.answer, bench };
   const kept = layIn(state.record, one.id);
   const now = one.lay ?? layNow(one, kept);
-  const found = useClothLay({ one, now, telling, act: hand.act });
-  const others = useOthers(now.of, one.said.width ?? 0, bench);
+  const { standing, ...found } = useClothLay({ one, now, telling, act: hand.act });
+  const others = useRef<OthersFound>(null);
   return (
     <LayScreen
       {...found}
       {...PARTS}
-      {...{ bench, said, onDone, others: others.shown }}
+      {...{ bench, said, onDone }}
       cloths={all.map((each) => [each.id, materialName(telling, each)] as const)}
       cloth={one.id}
       onCloth={(id) => to({ w: 'lay', m: id })}
-      onOthers={others.ask}
-      ofCloth={(onBack) => (
+      warnings={standing && <Fetched load={loadWarned} give={standing} />}
+      ofOthers={(onBack) => (
         <Fetched
-          load={loadCloth}
+          load={loadOthers}
           onLeave={onBack}
-          give={{
-            ...{ one, telling, onBack, lay: kept },
-            onMaterial: (saying) => hand.act({ do: 'material', ...saying, now: Date.now() }),
-            onLay: (saying) => hand.act({ do: 'lay', ...saying, now: Date.now() }),
-          }}
+          give={{ ...{ bench, onBack, found: others, of: now.of }, width: one.said.width ?? 0 }}
         />
       )}
+      ofCloth={(onBack) => (
+        <OfCloth {...{ one, telling, said, onBack, lay: kept, act: hand.act }} />
+      )}
+    />
+  );
+}
+
+/** What is said of a cloth, or of the shapes that are laid on it. */
+function OfCloth(props: ShapesProps) {
+  const { act, said: _, ...given } = props;
+  const [shapes, setShapes] = useState(false);
+  const back = () => setShapes(false);
+  if (shapes) {
+    return <Fetched load={loadShapes} onLeave={back} give={{ ...props, onBack: back }} />;
+  }
+  return (
+    <Fetched
+      load={loadCloth}
+      onLeave={given.onBack}
+      give={{
+        ...given,
+        onShapes: () => setShapes(true),
+        onMaterial: (saying) => act({ do: 'material', ...saying, now: Date.now() }),
+        onLay: (saying) => act({ do: 'lay', ...saying, now: Date.now() }),
+      }}
     />
   );
 }

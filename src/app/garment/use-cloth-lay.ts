@@ -5,22 +5,23 @@ import type { LayFault } from '../../lay/check-lay.ts';
 import type { Lay } from '../../lay/task.ts';
 import type { LayProps } from '../../screens/lay/lay.tsx';
 import { foundFor, keptPlace, putBy, soundLay, taskFor } from '../lay/lay-task.ts';
+import { useCut } from '../lay/use-cut.ts';
 import { useLook } from '../lay/use-look.ts';
-import { shownLay, sumsOf, type Told, warningsSaid } from './lay-said.ts';
+import { isWarned } from './lay-is-warned.ts';
+import { shownLay, sumsOf, type Told } from './lay-said.ts';
+import type { Standing } from './lay-warned.tsx';
 
-type Found = Pick<
+const NOTHING = {};
+
+type Shown = Pick<
   LayProps,
-  | 'warnings'
-  | 'lay'
-  | 'sums'
-  | 'looking'
-  | 'fell'
-  | 'canLook'
-  | 'onStart'
-  | 'onStop'
-  | 'onPut'
-  | 'onLetGo'
+  'lay' | 'sums' | 'looking' | 'fell' | 'canLook' | 'onStart' | 'onStop' | 'onPut' | 'onLetGo'
 >;
+
+/** With what is in the way, where something is. */
+interface Found extends Shown {
+  standing: Standing | undefined;
+}
 
 interface Given extends Told {
   act: (action: Action) => void;
@@ -38,7 +39,11 @@ export function useClothLay({ act, ...told }: Given): Found {
   const { one, now } = told;
   const { of, fixed } = now;
   const key = JSON.stringify([of, fixed]);
-  const outcome = useMemo(() => of && taskFor(of, fixed), [key]);
+  const cut = useCut(of?.pieces ?? NOTHING);
+  const outcome = useMemo(
+    () => (of && typeof cut !== 'string' ? taskFor(of, fixed, cut) : undefined),
+    [key, cut],
+  );
   const task = outcome?.ok ? outcome.value : undefined;
   const say = (set: object) => act({ do: 'lay', id: one.id, set, now: Date.now() });
   const keep = (lay: Lay) => {
@@ -69,8 +74,12 @@ export function useClothLay({ act, ...told }: Given): Found {
     const left = without(held, keptPlace(laid));
     say({ held: left.length > 0 ? left : undefined });
   };
+  const standing: Standing = {
+    ...{ ...told, outcome, faults: trying?.faults ?? [], ended: look.ended },
+    ...{ shown: lay !== undefined, missing: cut === 'missing' },
+  };
   return {
-    warnings: warningsSaid(told, outcome, trying?.faults ?? [], look.ended, lay !== undefined),
+    standing: isWarned(standing) ? standing : undefined,
     lay: task && lay && shownLay(told, task, lay),
     sums: task && lay && !trying ? sumsOf(told, task, lay) : undefined,
     looking: look.looking,

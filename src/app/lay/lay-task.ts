@@ -8,14 +8,11 @@ import {
 } from '../../garment/record/cloth-lay.ts';
 import { faultsOf, type LayFault, outlineOf } from '../../lay/check-lay.ts';
 import { type Cloth, type ClothOutcome, type CutPiece, taskOf } from '../../lay/cloth.ts';
-import { boxOf, type Outline } from '../../lay/outline.ts';
+import { boxOf, mirrored, type Outline } from '../../lay/outline.ts';
+import type { PieceProblem } from '../../lay/pieces/piece-problem.ts';
 import type { Laid, Lay, LayTask } from '../../lay/task.ts';
-import { UNITS_PER_MM } from '../../lengths/length.ts';
-
-/** Lays hold millimetres; a record has whole 1/8000 of one. */
-const inMm = (units: number) => units / UNITS_PER_MM;
-const inUnitsExactly = (mm: number) => mm * UNITS_PER_MM;
-const inUnits = (mm: number) => Math.round(inUnitsExactly(mm));
+import type { CutOutlines } from './cut-outlines.ts';
+import { inMm, inUnits, inUnitsExactly } from './lay-units.ts';
 
 const placeIn = ({ x, y, ...rest }: PlacedPiece): Laid => ({ ...rest, x: inMm(x), y: inMm(y) });
 export const keptPlace = ({ id, turn, x, y }: Laid): PlacedPiece => ({
@@ -23,7 +20,7 @@ export const keptPlace = ({ id, turn, x, y }: Laid): PlacedPiece => ({
   ...{ x: inUnits(x), y: inUnits(y) },
 });
 
-/** Until pieces have outlines of their own each is laid as the rectangle it is cut from. */
+/** A piece without an outline of its own is laid as the rectangle it is cut from. */
 function rectangle({ along, across, fold }: LaidSize): Outline {
   const [long, wide] = [inMm(along), inMm(fold ? across / 2 : across)];
   return boxed(0, long, 0, wide);
@@ -38,13 +35,23 @@ function boxed(x0: number, x1: number, y0: number, y1: number): Outline {
   ];
 }
 
-/** @param begins on a pattern it begins where that does, with its lower end: the corner its rectangle is drawn from */
-const cutPiece = ([id, size]: readonly [string, LaidSize], begins: boolean): CutPiece => ({
-  ...{ id, outline: rectangle(size), count: size.count },
-  ...(begins && { match: [0, 0] as const }),
-  // A rectangle is its own mirror image.
-  ...{ pair: false, onFold: size.fold },
-});
+/**
+ * The other of a pair lies as in a mirror, with the place that is to match.
+ * @param begins on a pattern it falls where that begins: by the place that was said, else by its upper left corner
+ */
+function cutPiece(id: string, size: LaidSize, outline: Outline, begins: boolean): CutPiece {
+  const { count, pair = false, mirrored: other, fold, oneWay, tilt, match } = size;
+  const flip = other && !fold;
+  const { x0, y0 } = boxOf(outline);
+  const [x, y] = match ? [inMm(match[0]), inMm(match[1])] : [x0, y0];
+  return {
+    ...{ id, outline: flip ? mirrored(outline) : outline, count },
+    ...{ pair, onFold: fold },
+    ...(oneWay && { turns: 'none' as const }),
+    ...(tilt !== undefined && { tilt }),
+    ...(begins && { match: [x, flip ? -y : y] as const }),
+  };
+}
 
 /**
  * The flaws of a cloth as it is laid. Folded, its middle is the fold, and a flaw of either layer is
@@ -70,37 +77,53 @@ const clothOf = (of: LaidOf): Cloth => ({
   ...{ shrinkAlong: 0, shrinkAcross: 0, unit: 1 },
   ...(of.flaws && { flaws: flawsOf(of) }),
   // Folded, the layer below isn't seen: its lay knows nothing of the pattern.
-  ...(of.repeat !== undefined && !of.folded && { repeat: { along: inMm(of.repeat), across: 0 } }),
+  ...(hasPattern(of) && {
+    repeat: { along: inMm(of.repeat ?? 0), across: inMm(of.repeatAcross ?? 0) },
+  }),
 });
 
-/** Kept places are rounded: within a hundredth of a millimetre a piece begins where its pattern does. */
-const NEAR_REPEAT = 80;
+const hasPattern = ({ folded, repeat, repeatAcross }: LaidOf) =>
+  !folded && (repeat !== undefined || repeatAcross !== undefined);
 
-/** Pieces that stay where they are, and begin elsewhere in the pattern: of these none can begin as the others do. */
-function offRepeat({ repeat, pieces }: LaidOf, fixed: readonly PlacedPiece[]): Set<string> {
-  const off = fixed
-    .map((one) => ({ ...one, id: idOfLaid(one) }))
-    .filter(({ id, turn, x }) => {
-      const half = (pieces[id]?.along ?? 0) / 2;
-      const past = (turn === 180 ? x + half : x - half) % (repeat ?? 1);
-      return Math.min(Math.abs(past), (repeat ?? 1) - Math.abs(past)) > NEAR_REPEAT;
-    });
-  return new Set(off.map(({ id }) => id));
-}
+/** What is to be laid; or why it can't be: the cloth is against it, or an outline is none. */
+export type TaskOutcome =
+  | ClothOutcome
+  | { ok: false; problem: { kind: 'no-outline'; id: string; problem: PieceProblem } };
 
 /** What is to be laid, with what stays where it is; or why it can't be. */
-export function taskFor(of: LaidOf, fixed: readonly PlacedPiece[]): ClothOutcome {
-  const off = offRepeat(of, fixed);
-  const begins = (id: string) => of.repeat !== undefined && !off.has(id);
-  const pieces = Object.entries(of.pieces).map((one) => cutPiece(one, begins(one[0])));
-  return withFixed(taskOf(pieces, clothOf(of)), fixed);
+export function taskFor(of: LaidOf, fixed: readonly PlacedPiece[], cut: CutOutlines): TaskOutcome {
+  const all = taskWith(of, cut, new Set());
+  if (!all.ok || !hasPattern(of)) return withFixed(all, fixed);
+  // Of pieces that stay where they begin elsewhere in the pattern none can begin as the others do.
+  const off = fixed.filter((one) => isOffRepeat(all.value, placeIn(one))).map(idOfLaid);
+  return withFixed(off.length > 0 ? taskWith(of, cut, new Set(off)) : all, fixed);
 }
 
-function withFixed(outcome: ClothOutcome, fixed: readonly PlacedPiece[]): ClothOutcome {
+const isOffRepeat = (task: LayTask, laid: Laid) =>
+  faultsOf(task, { laid: [laid], length: Number.MAX_VALUE }).some(
+    ({ kind }) => kind === 'off-repeat',
+  );
+
+/** @param off ids of what falls anywhere in the pattern */
+function taskWith(of: LaidOf, cut: CutOutlines, off: ReadonlySet<string>): TaskOutcome {
+  const pieces: CutPiece[] = [];
+  for (const [id, size] of Object.entries(of.pieces)) {
+    const own = size.outline
+      ? cut.get(id)
+      : { ok: true as const, value: { laid: rectangle(size) } };
+    if (!own) throw new Error(`the outline of ${id} wasn't cut`);
+    if (!own.ok) {
+      return { ok: false, problem: { kind: 'no-outline', id, problem: own.problems[0] } };
+    }
+    pieces.push(cutPiece(id, size, own.value.laid, hasPattern(of) && !off.has(id)));
+  }
+  return taskOf(pieces, clothOf(of));
+}
+
+function withFixed(outcome: TaskOutcome, fixed: readonly PlacedPiece[]): TaskOutcome {
   if (!outcome.ok) return outcome;
-  const { pieces } = outcome.value;
   const laid = fixed.map(placeIn).filter(({ id, turn }, place, all) => {
-    const piece = pieces.find((one) => one.id === id);
+    const piece = outcome.value.pieces.find((one) => one.id === id);
     const before = all.slice(0, place).filter((one) => one.id === id).length;
     return piece?.turns.includes(turn) && before < piece.count;
   });
@@ -153,8 +176,7 @@ export function seenIn({ pieces }: LayTask, { laid }: Lay): Seen[] {
 }
 
 /** On a pattern by whole repeats, one at least where it is to go that way. */
-function inRepeats({ repeat }: LayTask, by: number): number {
-  const step = repeat?.along ?? 0;
+function inRepeats(step: number, by: number): number {
   if (step === 0 || by === 0) return by;
   return Math.sign(by) * Math.max(1, Math.round(Math.abs(by) / step)) * step;
 }
@@ -164,9 +186,10 @@ export function putBy(
   task: LayTask,
   { laid }: Lay,
   at: number,
-  [along, dy]: readonly [number, number],
+  [along, across]: readonly [number, number],
 ): { lay: Lay; faults: readonly LayFault[] } {
-  const dx = inRepeats(task, along);
+  const dx = inRepeats(task.repeat?.along ?? 0, along);
+  const dy = inRepeats(task.repeat?.across ?? 0, across);
   const put = laid.map((one, i) => {
     // As it is kept: what is shown is what is found again.
     return i === at ? placeIn(keptPlace({ ...one, x: one.x + dx, y: one.y + dy })) : one;

@@ -6,6 +6,7 @@ import { upToGraduation } from '../../lengths/graduation.ts';
 import { exactLength, inches, type Length, mm } from '../../lengths/length.ts';
 import type { BenchUnit } from '../../lengths/unit.ts';
 import { amountText } from '../../screens/garment/materials/materials-text.ts';
+import { cutOutlines } from './cut-outlines.ts';
 import { lookForLay } from './lay-maker.ts';
 import { taskFor } from './lay-task.ts';
 
@@ -53,7 +54,7 @@ export function variantsOf(of: LaidOf, width: number, unit: BenchUnit): Variant[
 
 /** How long a lay on it is, in mm, after a short look; undefined where the pieces don't fit. */
 async function shortLook({ of }: Variant, signal: AbortSignal): Promise<number | undefined> {
-  const task = taskFor(of, []);
+  const task = taskFor(of, [], await cutOutlines(of));
   if (!task.ok) return undefined;
   let best: number | undefined;
   const onBetter = ({ length }: { length: number }) => {

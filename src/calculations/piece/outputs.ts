@@ -13,7 +13,7 @@ import {
   sizedAlong,
   widestOf,
 } from '../../sewing/piece.ts';
-import { isUpright } from '../../sewing/piece-input.ts';
+import { beyondOf, isUpright } from '../../sewing/piece-input.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   CORNER_FIELDS,
@@ -187,7 +187,10 @@ export const pieceOutputs: Outputs = {
       kind: 'count',
       reads: ['count', 'pairs'],
       adds: true,
-      material: { kind: 'cloth', along: tall, across: whole, fold: onFold, unless: wasCut },
+      material: {
+        ...{ kind: 'cloth', along: tall, across: whole, fold: onFold, unless: wasCut },
+        edges: (fields) => beyondOf(pieceInput(fields as Some<typeof ALL_FIELDS>)),
+      },
       of: (fields) =>
         answerUnless(mustBeCount('count', fields.count, 1, MOST_PIECES), () => ({
           ok: true,

@@ -1,12 +1,15 @@
 import { type ClothLay, type FoundLay, keepsHeld, layIn } from '../record/cloth-lay.ts';
+import { isPieceSaid, type PieceSaid } from '../record/piece-said.ts';
 import { isObject } from '../record/sound-values.ts';
 import { same } from '../work-out/same.ts';
-import { at, type Edit, edit } from './slots.ts';
+import { at, type Edit, edit, type Slot } from './slots.ts';
 import { type Done, put, refuse, type State, settle } from './state.ts';
 
 /** What is said of laying a cloth; undefined is said no more. */
 export type LaySaying = { id: string } & (
-  | { set: { [Key in keyof ClothLay]?: ClothLay[Key] | undefined } }
+  | { set: { [Key in Exclude<keyof ClothLay, 'pieces'>]?: ClothLay[Key] | undefined } }
+  /** Of the pieces of one need. */
+  | { piece: string; set: { [Key in keyof PieceSaid]?: PieceSaid[Key] | undefined } }
   /** A lay that a search came to. */
   | { found: FoundLay }
 );
@@ -19,8 +22,19 @@ export function sayLay(state: State, saying: LaySaying, now: number): Done {
   if (there !== undefined && !isObject(there)) {
     return refuse(state, { why: 'not there', what: 'work' });
   }
-  const slotted = (set: object) =>
-    Object.entries(set).map(([key, said]) => edit(state.record, ['lays', id, key], said));
+  const slotted = (set: object, ...inside: Slot) =>
+    Object.entries(set).map(([key, said]) =>
+      edit(state.record, ['lays', id, ...inside, key], said),
+    );
+  if ('piece' in saying) {
+    if (!isPieceSaid(saying.set)) return refuse(state, { why: 'limit', limit: 'outline' });
+    const of = at(state.record, ['lays', id, 'pieces']);
+    const one = at(state.record, ['lays', id, 'pieces', saying.piece]);
+    if ([of, one].some((it) => it !== undefined && !isObject(it))) {
+      return refuse(state, { why: 'not there', what: 'work' });
+    }
+    return settle(state, 'lay', slotted(saying.set, 'pieces', saying.piece), { now });
+  }
   if ('set' in saying) return settle(state, 'lay', slotted(saying.set), { now });
   const { held = [], found } = layIn(state.record, id);
   const holds = found && same(found.of, saying.found.of) && keepsHeld(found, held);

@@ -5,9 +5,19 @@ import {
   idOfLaid,
   keepsHeld,
   type LaidOf,
+  type LaidOutline,
   type LaidSize,
   type PlacedPiece,
+  saidOfPiece,
 } from '../record/cloth-lay.ts';
+import {
+  endsOf,
+  leastArea,
+  leastLong,
+  MOST_TILT,
+  type PieceOutline,
+  type PieceSaid,
+} from '../record/piece-said.ts';
 import { same } from '../work-out/same.ts';
 import type { Need } from './need.ts';
 import { biasOf, isBias, longOf, netOf } from './net.ts';
@@ -40,7 +50,12 @@ export interface LayNow {
 export function layNow(served: Served, lay: ClothLay): LayNow {
   const { found, held = [] } = lay;
   const placed = new Set((found?.laid ?? []).map(idOfLaid));
-  const known = served.needs.filter((need) => !isBias(need) && sizeIn(served, need));
+  const known = served.needs.filter((need) => {
+    const { outline } = saidOfPiece(lay, need.key);
+    // Laid without what its edges take it would be cut too small.
+    const known = outline?.adds !== 'edges' || need.edges;
+    return !isBias(need) && cutSize(served, need) && known;
+  });
   const isGone = ({ state, home }: Need) => state === 'made' && !placed.has(home);
   const laid = known.filter((need) => !isGone(need));
   const needs = new Map(laid.map((need) => [need.home, need]));
@@ -56,19 +71,49 @@ export function layNow(served: Served, lay: ClothLay): LayNow {
 function laidOf(served: Served, lay: ClothLay, needs: readonly Need[]): LaidOf | undefined {
   const { said } = served;
   if (said.width === undefined) return undefined;
-  const sizes = needs.map((need): [string, LaidSize] => [
-    need.home,
-    asLaid(need, sizeIn(served, need) as LaidSize, lay.found?.of.pieces[need.home]),
-  ]);
+  const sizes = needs.map((need, at): [string, LaidSize] => {
+    const piece = saidOfPiece(lay, need.key);
+    const before = needs.slice(0, at).filter(({ key }) => key === need.key).length;
+    const now = { ...(cutSize(served, need) as LaidSize), ...laidBy(need, piece, before) };
+    return [need.home, asLaid(need, now, lay.found?.of.pieces[need.home])];
+  });
   return {
     width: Math.floor(washedWidth(said.width, said)),
     folded: said.folded === true,
     nap: lay.nap === true,
     gap: lay.gap ?? 0,
     ...(said.repeat !== undefined && { repeat: said.repeat }),
+    ...(lay.repeatAcross !== undefined && { repeatAcross: lay.repeatAcross }),
     ...(lay.flaws && lay.flaws.length > 0 && { flaws: lay.flaws }),
     pieces: Object.fromEntries(sizes),
   };
+}
+
+/**
+ * How the pieces of a need may lie, and their outline.
+ * @param before how many needs of the same work come before: of a pair every other is the mirror image
+ */
+function laidBy(need: Need, said: PieceSaid, before: number): Partial<LaidSize> {
+  const { outline, pair, ...rest } = said;
+  const one = need.size?.count === 1;
+  return {
+    ...rest,
+    ...(outline && { outline: laidOutline(outline, need.edges) }),
+    ...(pair && !one && { pair }),
+    ...(pair && one && before % 2 === 1 && { mirrored: true as const }),
+  };
+}
+
+/** What each side of an outline takes, where the garment says it. */
+export function laidOutline({ form, adds }: PieceOutline, edges: Need['edges']): LaidOutline {
+  if (adds === undefined) return { form };
+  const sides = endsOf(form).length;
+  if (typeof adds === 'number') return { form, adds: Array<number>(sides).fill(adds) };
+  if (!edges) return { form };
+  const { other, bottom, side, top } = edges;
+  const four = [other, bottom, side, top].map((wide) => Math.ceil(wide));
+  // Which side of an outline an edge became can't be told: all get as much as the widest takes.
+  return { form, adds: form.kind === 'four' ? four : Array(sides).fill(Math.max(...four)) };
 }
 
 /** Half the coarsest graduation that cloth is cut by: a cut piece is known no better. */
@@ -83,7 +128,7 @@ function asLaid({ state }: Need, now: LaidSize, before: LaidSize | undefined): L
 }
 
 /** How large the pieces of a need are, never too small; undefined while that isn't known. */
-function sizeIn({ form, said }: Served, need: Need): LaidSize | undefined {
+export function cutSize({ form, said }: Served, need: Need): LaidSize | undefined {
   const { size } = need;
   if (form !== 'laid' || !size) return undefined;
   const along = need.by === 'edge' ? longOf(need, said) : size.along;
@@ -115,10 +160,22 @@ function staleOf(
   return pieces.length > 0 || cloth || held || forged ? { pieces, cloth, held } : undefined;
 }
 
+/** Off the grain a piece may be a little shorter. */
+const TILTED = Math.cos((MOST_TILT * Math.PI) / 180);
+
 /** No lay is shorter than its longest piece, or than all its cloth together: a file may say anything. */
 function couldBe({ length }: FoundLay, { width, pieces }: LaidOf): boolean {
   const all = Object.values(pieces);
-  const area = all.reduce((sum, { count, along, across }) => sum + count * along * across, 0);
-  const longest = all.reduce((most, { along }) => Math.max(most, along), 0);
+  const area = all.reduce((sum, size) => sum + size.count * areaOf(size), 0);
+  const longest = all.reduce((most, size) => Math.max(most, longAtLeast(size)), 0);
   return length >= Math.max(longest, area / width) * (1 - 1e-6);
+}
+
+function areaOf({ along, across, fold, outline }: LaidSize): number {
+  if (!outline) return along * across;
+  return (fold ? 2 : 1) * leastArea(outline.form);
+}
+
+function longAtLeast({ along, outline, tilt }: LaidSize): number {
+  return (outline ? leastLong(outline.form) : along) * (tilt === undefined ? 1 : TILTED);
 }

@@ -1,8 +1,10 @@
 import type { MaterialKind, MaterialTaken } from '../../calculation/material.ts';
 import type { Output } from '../../calculation/output.ts';
+import type { EdgeWidths } from '../../sewing/piece-edges.ts';
 import { isMade } from '../next/next.ts';
 import { homeOf, readHome } from '../record/home.ts';
 import { plusMinus } from '../work-out/doubt.ts';
+import { givenOf } from '../work-out/evaluate.ts';
 import type { Trouble } from '../work-out/result.ts';
 import { absentBy, type SeenSide, type SeenWork } from '../work-out/seen-work.ts';
 import type { GarmentStep } from '../work-out/told.ts';
@@ -37,6 +39,8 @@ export interface Need {
   by: 'piece' | 'edge' | 'length' | 'count';
   /** Undefined while it waits. */
   size: NeedSize | undefined;
+  /** How far its raw edges lie beyond the finished ones; undefined where that isn't known. */
+  edges: EdgeWidths | undefined;
   waits: readonly NeedWaits[];
   /** A decision is open behind it. */
   undecided: boolean;
@@ -91,11 +95,19 @@ function needOf(site: Site): Need | undefined {
     ...{ work: id, side: side.side, kind: material.kind },
     by: measuredBy(output, size.along !== undefined),
     size: sizeOf(output, size, material.fold?.(side.ask) === true),
+    edges: edgesOf(site),
     waits: read.flatMap((one, i) => waitsFor(site, one, numbers[i] as Keyed)),
     undecided: read.some((one) => 'most' in one && one.undecided),
     state: stateOf(steps),
     place: Math.min(...steps.map(({ home }) => site.places.get(home) ?? 0), site.places.size),
   };
+}
+
+function edgesOf({ answer, id, side, output: { material } }: Site): EdgeWidths | undefined {
+  const node = material?.along && answer.nodes.get(homeOf(id, side.side, material.along.key));
+  if (!material?.edges || node?.form !== 'plan') return undefined;
+  const given = givenOf(node, (key) => answer.values.get(key));
+  return given && material.edges(given.fields);
 }
 
 /** How long it is; undefined of a strip whose edge's length its work isn't given. */

@@ -1,4 +1,5 @@
 import { LONGEST } from '../../lengths/length.ts';
+import { isOutline, type PieceOutline, type PieceSaid, pieceIn } from './piece-said.ts';
 import type { Garment } from './record.ts';
 import { isObject } from './sound-values.ts';
 
@@ -13,6 +14,10 @@ export interface ClothLay {
   gap?: number;
   /** Places that no piece may lie on. */
   flaws?: readonly Flaw[];
+  /** How wide its pattern is until it comes again, across it. */
+  repeatAcross?: number;
+  /** By need (`Need.key`), what is said of laying its pieces: a `PieceSaid` as far as it can be read. */
+  pieces?: Readonly<Record<string, unknown>>;
   /** Pieces the maker put where they are: they stay. */
   held?: readonly PlacedPiece[];
   found?: FoundLay;
@@ -56,16 +61,27 @@ export interface LaidOf {
   repeat?: number;
   /** Where there are some. */
   flaws?: readonly Flaw[];
+  /** How wide it is until it comes again. */
+  repeatAcross?: number;
   /** By id. */
   pieces: Readonly<Record<string, LaidSize>>;
 }
 
 /** A piece as it is cut; `across` is of the whole where it is on the fold. */
-export interface LaidSize {
+export interface LaidSize extends Omit<PieceSaid, 'outline'> {
   count: number;
   along: number;
   across: number;
   fold: boolean;
+  /** In the place of the rectangle; what the garment's edges add is written out, side by side. */
+  outline?: LaidOutline;
+  /** The other of a pair. */
+  mirrored?: true;
+}
+
+/** An outline with what is cut outside of each of its sides; nothing where that is the line that is cut. */
+export interface LaidOutline extends Pick<PieceOutline, 'form'> {
+  adds?: readonly number[];
 }
 
 /** The most pieces a lay holds: more are no garment. */
@@ -97,13 +113,33 @@ const areFlaws = (read: unknown) =>
 
 function isSize(read: unknown): boolean {
   if (!isObject(read) || !isYes(read.fold) || !isWhole(read.count, 1, MOST_LAID)) return false;
-  return isLength(read.along) && isLength(read.across);
+  const { along, across, outline, mirrored, count: _, fold: _fold, ...rest } = read;
+  if (outline !== undefined && !isLaidOutline(outline)) return false;
+  const said = PIECE_PARTS.every((key) => rest[key] === undefined || key in pieceIn(rest));
+  return (
+    said && (mirrored === undefined || mirrored === true) && isLength(along) && isLength(across)
+  );
+}
+
+const PIECE_PARTS = [
+  'oneWay',
+  'tilt',
+  'pair',
+  'match',
+] as const satisfies readonly (keyof PieceSaid)[];
+
+function isLaidOutline(read: unknown): boolean {
+  if (!isObject(read) || !isOutline({ form: read.form })) return false;
+  const { adds } = read;
+  return (
+    adds === undefined || (Array.isArray(adds) && adds.every((wide) => isWhole(wide, 0, LONGEST)))
+  );
 }
 
 function isLaidOf(read: unknown): boolean {
   if (!isObject(read) || !isLength(read.width) || !isWhole(read.gap, 0, LONGEST)) return false;
-  const { folded, nap, flaws, repeat, pieces } = read;
-  if (repeat !== undefined && !isLength(repeat)) return false;
+  const { folded, nap, flaws, repeat, repeatAcross, pieces } = read;
+  if ([repeat, repeatAcross].some((each) => each !== undefined && !isLength(each))) return false;
   if (flaws !== undefined && !areFlaws(flaws)) return false;
   return isYes(folded) && isYes(nap) && isObject(pieces) && Object.values(pieces).every(isSize);
 }
@@ -115,6 +151,8 @@ const CHECKS: Readonly<Record<keyof ClothLay, (read: unknown) => boolean>> = {
   nap: (read) => read === true,
   gap: (read) => isWhole(read, 1, LONGEST),
   flaws: areFlaws,
+  repeatAcross: (read) => isWhole(read, 1, LONGEST),
+  pieces: isObject,
   held: arePlaced,
   found: isFound,
 };
@@ -128,6 +166,11 @@ export function layIn({ lays }: Pick<Garment, 'lays'>, id: string): ClothLay {
   if (!isObject(read)) return {};
   const sound = Object.entries(CHECKS).filter(([key, is]) => is(read[key]));
   return Object.fromEntries(sound.map(([key]) => [key, read[key]]));
+}
+
+/** What is said of laying the pieces of a need. */
+export function saidOfPiece({ pieces }: Pick<ClothLay, 'pieces'>, need: string): PieceSaid {
+  return pieceIn(pieces && Object.hasOwn(pieces, need) ? pieces[need] : undefined);
 }
 
 /** The piece a laid one is of: the engine's own mark of a mirror image is no part of its id. */

@@ -16,8 +16,8 @@ export const MOST_PHOTOS = 40;
 /** What a garment would have too much of. */
 export type GarmentLimit = 'works' | 'facts' | 'size';
 
-/** What there would be too much of: of a garment, links of a field, marks of a row, or how long something is. */
-export type Limit = GarmentLimit | 'links' | 'row' | 'length';
+/** What there would be too much of: of a garment, links of a field, marks of a row, corners of an outline, or how long something is. */
+export type Limit = GarmentLimit | 'links' | 'row' | 'length' | 'outline';
 
 /** How many characters a record takes, or a part of it, as it is written. */
 export function sizeOf(part: unknown): number {

@@ -1,3 +1,4 @@
+import { pieceIn } from '../record/piece-said.ts';
 import { isObject } from '../record/sound-values.ts';
 
 /** What this version of the app knows of each part of a record. A link holds nothing else. */
@@ -25,7 +26,7 @@ const KEYS = {
     ...['spare', 'shrinksAlong', 'shrinksAcross', 'serves', 'long'],
   ],
   // A lay that was found is long, and is found again; flaws are of the one cloth it was found on.
-  lays: ['nap', 'gap'],
+  lays: ['nap', 'gap', 'repeatAcross', 'pieces'],
 } as const;
 
 type Part = keyof typeof KEYS;
@@ -36,6 +37,7 @@ export function knownOnly(part: Part, kept: unknown): Readonly<Record<string, un
   return mapped(kept, (one) => {
     if (!isObject(one)) return undefined;
     const known = picked(one, keys);
+    if (part === 'lays') return layOf(known);
     if (part === 'quantities') return { ...known, parts: partsOf(one.parts) };
     if (part !== 'works') return known;
     const own = one.own === undefined ? {} : { own: mapped(one.own, fieldsOf) };
@@ -44,6 +46,11 @@ export function knownOnly(part: Part, kept: unknown): Readonly<Record<string, un
       one.movedSides === undefined ? {} : { movedSides: mapped(one.movedSides, movedOf) };
     return { ...known, fields: fieldsOf(one.fields), ...own, ...moved, ...apart };
   });
+}
+
+/** What can't be read of a piece is not handed on. */
+function layOf({ pieces, ...said }: Readonly<Record<string, unknown>>) {
+  return pieces === undefined ? said : { ...said, pieces: mapped(pieces, pieceIn) };
 }
 
 const movedOf = (moved: unknown) =>

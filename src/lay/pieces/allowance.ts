@@ -1,14 +1,12 @@
 import { boxOf, type Outline, type Point, signedArea, tidied } from '../outline.ts';
 import { cornerFill, type Way } from './allowance-corner.ts';
+import { foldProblems } from './on-fold.ts';
 import type { SidedOutline } from './piece-outline.ts';
-import { outOfRange, type PieceOutcome, type PieceProblem, pieceUnless } from './piece-problem.ts';
+import { outOfRange, type PieceOutcome, pieceUnless } from './piece-problem.ts';
 import { together } from './together.ts';
 
 /** The widest an allowance may be, in mm: a deep hem several times over. */
 const MOST_ALLOWANCE = 500;
-
-/** How far from straight a fold may be, in mm: what a file's digits leave. */
-const FOLD_MM = 0.001;
 
 /**
  * The cut outline of a piece: around the sewn one, each side's allowance beside it. Neighbours meet
@@ -37,14 +35,6 @@ export function withAllowances(
     ...(onFold ? foldProblems(piece.outline) : []),
   ];
   return pieceUnless(problems, () => ({ ok: true, value: offset(piece, allowances, onFold) }));
-}
-
-/** Why a piece can't lie on the fold: it needs a straight way along its lowest edge. */
-function foldProblems(outline: Outline): PieceProblem[] {
-  const { y0 } = boxOf(outline);
-  const onIt = ([, y]: Point) => y - y0 <= FOLD_MM;
-  const lies = outline.some((at, i) => onIt(at) && onIt(outline[(i + 1) % outline.length]!));
-  return lies ? [] : [{ kind: 'no-fold' }];
 }
 
 function offset(piece: SidedOutline, allowances: readonly number[], onFold: boolean): Outline {

@@ -21,6 +21,10 @@ function placeSaid(piece: PieceShown, { folded }: LayShown, bench: Bench): strin
     words.fromEnd(said(along[0]), said(along[1])),
     aside,
     ...(piece.turned ? [words.turned] : []),
+    ...(piece.tilt === 0
+      ? []
+      : [words.tilted(String(Math.abs(piece.tilt)), piece.tilt > 0 ? 'right' : 'left')]),
+    ...(piece.mirrored ? [words.mirrored] : []),
     ...(folded && !piece.onFold ? [words.twice] : []),
   ];
 }

@@ -6,7 +6,12 @@ export interface PieceShown {
   key: string;
   name: string;
   outline: readonly Place[];
+  /** End for end. */
   turned: boolean;
+  /** By so many degrees off the grain; above 0 its far end lies towards the right edge. */
+  tilt: number;
+  /** The other of a pair: face down. */
+  mirrored: boolean;
   onFold: boolean;
   /** It is cut there, or the maker put it there. */
   stays?: 'cut' | 'put' | undefined;

@@ -9,7 +9,6 @@ import type { DrawingProps } from './lay-drawing.tsx';
 import type { Fall, FoundProps, LaySums } from './lay-found.tsx';
 import type { PlacesProps } from './lay-places.tsx';
 import { type LayShown, movedOnCloth, type Place } from './lay-shown.ts';
-import type { OtherProps, Others } from './other-cloth.tsx';
 
 adopt(css);
 
@@ -21,7 +20,7 @@ export interface LayProps {
   cloths: readonly (readonly [id: string, name: string])[];
   cloth: string;
   /** What is in the way, or to be known. */
-  warnings: readonly string[];
+  warnings: ComponentChildren;
   lay: LayShown | undefined;
   /** What it takes, what to buy, how well it uses the cloth; undefined where no length may be told. */
   sums: LaySums | undefined;
@@ -29,27 +28,26 @@ export interface LayProps {
   /** How the length fell; the last is the best. */
   fell: readonly Fall[];
   canLook: boolean;
-  others: Others;
   /** Fetched when they are wanted. */
   Drawing: FunctionComponent<DrawingProps>;
   Found: FunctionComponent<FoundProps>;
   Places: FunctionComponent<PlacesProps>;
-  Other: FunctionComponent<OtherProps>;
   /** What can be said of the cloth; with the way back. */
   ofCloth: (onBack: () => void) => ComponentChildren;
+  /** What other cloth would take. */
+  ofOthers: (onBack: () => void) => ComponentChildren;
   onCloth: (id: string) => void;
   onStart: () => void;
   onStop: () => void;
   /** A piece is put by so much elsewhere, in mm, and stays. */
   onPut: (key: string, by: Place) => void;
   onLetGo: (key: string) => void;
-  onOthers: () => void;
   onDone: () => void;
 }
 
 /** The pieces of a garment on one of its cloths: found, looked at, and followed place by place. */
 export function LayScreen(props: LayProps) {
-  const { bench, lay, Drawing, Places, Other, onPut } = props;
+  const { bench, lay, Drawing, Places, onPut } = props;
   const [over, setOver] = useState<'cloth' | 'places' | 'others'>();
   const [current, setCurrent] = useState<string>();
   const back = () => setOver(undefined);
@@ -77,11 +75,12 @@ export function LayScreen(props: LayProps) {
         <Cloths {...props} />
       </header>
       <div class="lay-warnings" role="status">
-        {[...(props.said === undefined ? [] : [props.said]), ...props.warnings].map((one) => (
-          <p class="warning" key={one}>
-            <Rich text={one} />
+        {props.said !== undefined && (
+          <p class="warning">
+            <Rich text={props.said} />
           </p>
-        ))}
+        )}
+        {props.warnings}
       </div>
       {lay && over !== 'others' && (
         <Drawing
@@ -95,7 +94,7 @@ export function LayScreen(props: LayProps) {
       {over === 'places' && lay && (
         <Places {...props} {...{ lay, current }} onPick={pick} onPut={put} onBack={back} />
       )}
-      {over === 'others' && <Other {...props} onBack={back} />}
+      {over === 'others' && props.ofOthers(back)}
       {over === undefined && <Search {...props} onOver={open} />}
     </div>
   );

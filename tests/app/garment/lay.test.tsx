@@ -123,6 +123,8 @@ async function open(name: string, shows: RegExp) {
   press(name);
   await waitFor(() => expect(text()).toMatch(shows));
 }
+/** What is in the way is said once its words are fetched. */
+const says = (what: RegExp) => waitFor(() => expect(text()).toMatch(what));
 const places = () => open('Place by place', /Next piece|First piece/);
 /** The drawing is fetched with the first lay. */
 const drawn = () => waitFor(() => expect(pieces()).not.toEqual([]));
@@ -223,7 +225,7 @@ test('a piece put over another says which, and no length is told', async () => {
   await look();
   await places();
   for (let i = 0; i < 10; i++) press(/To the right edge/);
-  expect(text()).toMatch(/Front lies over Front: find a lay around it, or let it go/);
+  await says(/Front lies over Front: find a lay around it, or let it go/);
   press('Back');
   expect(text()).not.toMatch(/% used/);
   expect(one(state(), 'cloth').bound).toBe(true);
@@ -236,24 +238,24 @@ test('sizes that change make it stale in words, and it is not shown where it bre
   const parts = [{ text: '60', unit: 'cm' as const }];
   const place = { work: 'front', field: 'width' };
   await onAct({ do: 'choose', place, parts, now: 9 });
-  expect(text()).toMatch(/was found for other sizes \(Front\): lay the pieces again/);
+  await says(/was found for other sizes \(Front\): lay the pieces again/);
   expect(pieces()).toEqual([]);
   expect(one(state(), 'cloth').bound).toBe(true);
 });
 
 test('what can’t be laid is said: no width, too wide a piece, folded, hundreds of pieces', async () => {
   const { onAct } = show(garment({ front }, { cloth: {} }));
-  expect(text()).toMatch(/Say how wide the cloth is/);
+  await says(/Say how wide the cloth is/);
   expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Find a lay' }).disabled).toBe(true);
   await onAct({ do: 'material', id: 'cloth', set: { width: 80_000 * 42 }, now: 1 });
-  expect(text()).toMatch(/Front is 1 cm wider than the cloth is here: take wider cloth/);
+  await says(/Front is 1 cm wider than the cloth is here: take wider cloth/);
   await onAct({ do: 'material', id: 'cloth', set: { width: 80_000 * 80, folded: true }, now: 1 });
-  expect(text()).toMatch(/Front is 3 cm wider than the cloth folded in two: lay the cloth open/);
+  await says(/Front is 3 cm wider than the cloth folded in two: lay the cloth open/);
   cleanup();
   const many = work('piece', 'width=4&length=6&top=0&bottom=0&side=0&count=100', { name: 'Patch' });
   const six = Object.fromEntries([...'abcdef'].map((id) => [id, many]));
   show(garment(six, { cloth }));
-  expect(text()).toMatch(/600 pieces are more than can be laid at once: at most 500/);
+  await says(/600 pieces are more than can be laid at once: at most 500/);
 });
 
 test('a garment without pieces says what to do', () => {
@@ -267,10 +269,10 @@ test('a search that fails, or in which nothing fits, says so', async () => {
   await then(() => {
     for (const each of running()) each.dispatchEvent(new Event('error'));
   });
-  expect(text()).toMatch(/The search stopped by itself/);
+  await says(/The search stopped by itself/);
   await begin();
   await then(() => running()[0]!.say({ kind: 'done', fits: false }));
-  expect(text()).toMatch(/The pieces fit nowhere/);
+  await says(/The pieces fit nowhere/);
 });
 
 test('cloth, fold, nap and distance are said there; folded, what is cut is through both layers', async () => {
@@ -319,7 +321,7 @@ test('a flaw is measured, kept, drawn and laid round; found before, the lay is s
   const flaw = { along: 0, long: 80_000 * 30, across: 80_000 * 20, wide: 80_000 * 10 };
   expect(layIn(state().record, 'cloth').flaws).toEqual([flaw]);
   press('Done');
-  expect(text()).toMatch(/was found for other sizes \(the cloth/);
+  await says(/was found for other sizes \(the cloth/);
   await begin();
   const { task } = running()[0]!.asked!;
   expect(task.flaws).toHaveLength(1);
@@ -355,7 +357,7 @@ test('a piece put on a flaw says so', async () => {
   await places();
   press('Next piece');
   for (let i = 0; i < 14; i++) press(/Away from the cut end/);
-  expect(text()).toMatch(/Front lies on a flaw, or too near to it/);
+  await says(/Front lies on a flaw, or too near to it/);
 });
 
 test('what is cut stays where it is, and can’t be moved', async () => {

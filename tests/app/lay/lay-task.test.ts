@@ -16,7 +16,7 @@ function across(of: Flaw, folded: boolean) {
     ...{ width: 140 * CM, folded, nap: false, gap: 0 },
     ...{ flaws: [of], pieces: { piece } },
   };
-  const outcome = taskFor(laidOf, []);
+  const outcome = taskFor(laidOf, [], new Map());
   const [outline] = outcome.ok ? (outcome.value.flaws ?? []) : [];
   if (!outline) return undefined;
   const { x0, x1, y0, y1 } = boxOf(outline);
@@ -49,7 +49,7 @@ describe('a pattern that comes again', () => {
   const at = (x: number, y: number) => ({ id: 'piece', turn: 0, x: 10 * x, y: 10 * y });
   const kept = (x: number) => ({ id: 'piece', turn: 0, x: x * CM, y: 15 * CM });
   const faults = (laidOf: LaidOf, second: number, fixed: Parameters<typeof taskFor>[1] = []) => {
-    const outcome = taskFor(laidOf, fixed);
+    const outcome = taskFor(laidOf, fixed, new Map());
     if (!outcome.ok) throw new Error(outcome.problem.kind);
     const lay = { laid: [at(25, 15), at(second, 15)], length: 10 * (second + 25) };
     return faultsOf(outcome.value, lay).map(({ kind }) => kind);
@@ -63,8 +63,8 @@ describe('a pattern that comes again', () => {
   });
 
   test('folded, a lay has no part in it', () => {
-    expect(taskFor({ ...of, folded: true }, [])).toMatchObject({ ok: true });
-    expect(taskFor({ ...of, folded: true }, [])).not.toHaveProperty('value.repeat');
+    expect(taskFor({ ...of, folded: true }, [], new Map())).toMatchObject({ ok: true });
+    expect(taskFor({ ...of, folded: true }, [], new Map())).not.toHaveProperty('value.repeat');
   });
 
   test('what is cut elsewhere in it stays there, and asks nothing of the rest of its kind', () => {
@@ -74,7 +74,7 @@ describe('a pattern that comes again', () => {
   });
 
   test('put by hand a piece goes whole repeats, one at least', () => {
-    const outcome = taskFor(of, []);
+    const outcome = taskFor(of, [], new Map());
     if (!outcome.ok) throw new Error('not laid');
     const lay = { laid: [at(25, 15), at(97, 15)], length: 1220 };
     const put = (by: number) => putBy(outcome.value, lay, 1, [by, 0]).lay.laid[1]?.x;

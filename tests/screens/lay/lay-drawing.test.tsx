@@ -16,7 +16,7 @@ afterEach(() => {
 });
 
 const piece = (key: string, across: number, more: Partial<PieceShown> = {}): PieceShown => ({
-  ...{ key, name: `Piece ${key}`, turned: false, onFold: false },
+  ...{ key, name: `Piece ${key}`, turned: false, tilt: 0, mirrored: false, onFold: false },
   outline: [
     [0, across],
     [300, across],

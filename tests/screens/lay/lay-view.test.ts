@@ -4,7 +4,7 @@ import { extentOf, movedOnCloth, type PieceShown } from '../../../src/screens/la
 import { panned, wholeView, zoomed } from '../../../src/screens/lay/lay-view.ts';
 
 const piece: PieceShown = {
-  ...{ key: '0', name: 'Front', turned: false, onFold: false },
+  ...{ key: '0', name: 'Front', turned: false, tilt: 0, mirrored: false, onFold: false },
   outline: [
     [100, 200],
     [400, 200],

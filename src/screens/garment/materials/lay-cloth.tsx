@@ -28,23 +28,23 @@ interface Props {
   telling: Telling;
   onMaterial: (saying: MaterialSaying) => void;
   onLay: (saying: LaySaying) => void;
+  /** Leads to the shapes of the pieces. */
+  onShapes: () => void;
   onBack: () => void;
 }
 
 /** What matters of a cloth when pieces are laid on it. */
-const KEYS: readonly PartKey[] = ['width', 'shrinksAcross', 'shrinksAlong', 'unit'];
+const KEYS: readonly PartKey[] = ['width', 'shrinksAcross', 'shrinksAlong', 'unit', 'repeat'];
 
 /** What can be said of a cloth that pieces are laid on. */
 export function LayCloth(props: Props) {
   const { one, lay, telling, onMaterial, onLay, onBack } = props;
-  const [typing, setTyping] = useState<PartKey | 'gap' | 'flaw'>();
+  const [typing, setTyping] = useState<Typed>();
   const { bench } = telling;
   const { id, said } = one;
   const parts = partsOf(one, bench).filter(({ key }) => KEYS.includes(key));
   const name = materialName(telling, one);
-  const { gap, flaws = [] } = lay;
-  const gapText =
-    gap === undefined ? garmentMaterialWords.notSaid : valueText('length', gap, bench);
+  const { flaws = [] } = lay;
   return (
     <div class="bench garment-work measures materials" data-hand={bench.hand}>
       <div class="reading one">
@@ -53,6 +53,7 @@ export function LayCloth(props: Props) {
         <section class="scroll" tabIndex={0} aria-label={name}>
           {typing === undefined && (
             <div class="deeds">
+              <Deed words={words.shapes} hint={words.shapesHint} onPress={props.onShapes} />
               {parts.map(({ key, hint, text }) => (
                 <Deed
                   key={key}
@@ -76,11 +77,19 @@ export function LayCloth(props: Props) {
                 on={lay.nap === true}
                 onPress={() => onLay({ id, set: { nap: lay.nap ? undefined : true } })}
               />
-              <Deed
-                words={garmentMaterialWords.valued(words.gap, gapText)}
-                {...(gap === undefined && { hint: words.gapHint })}
-                onPress={() => setTyping('gap')}
-              />
+              {(['repeatAcross', 'gap'] as const).map((key) => {
+                const value = lay[key];
+                const { notSaid, valued } = garmentMaterialWords;
+                const text = value === undefined ? notSaid : valueText('length', value, bench);
+                return (
+                  <Deed
+                    key={key}
+                    words={valued(words[key], text)}
+                    {...(value === undefined && { hint: words.hints[key] })}
+                    onPress={() => setTyping(key)}
+                  />
+                );
+              })}
               <LayFlaws
                 {...{ flaws, bench }}
                 onAdd={() => setTyping('flaw')}
@@ -98,7 +107,8 @@ export function LayCloth(props: Props) {
 
 const MOST_GAP = UNITS_PER.m;
 
-type EntryProps = Props & { typing: PartKey | 'gap' | 'flaw'; onLeave: () => void };
+type Typed = PartKey | 'gap' | 'repeatAcross' | 'flaw';
+type EntryProps = Props & { typing: Typed; onLeave: () => void };
 
 function Entry({ one, lay, telling, typing, onMaterial, onLay, onLeave }: EntryProps) {
   const { bench } = telling;
@@ -122,17 +132,17 @@ function Entry({ one, lay, telling, typing, onMaterial, onLay, onLeave }: EntryP
       />
     );
   }
-  if (typing === 'gap') {
+  if (typing === 'gap' || typing === 'repeatAcross') {
     const good = (read: number) => Math.round(read) > 0 && read <= MOST_GAP;
     return (
       <MeasureEntry
         {...given}
-        label={words.gap}
+        label={words[typing]}
         kind="length"
         refuses={(read) => (good(read) ? undefined : words.noGap)}
-        onKeep={(read) => then(() => onLay({ id, set: { gap: Math.round(read) } }))()}
+        onKeep={(read) => then(() => onLay({ id, set: { [typing]: Math.round(read) } }))()}
       >
-        {lay.gap !== undefined && clear(() => onLay({ id, set: { gap: undefined } }))}
+        {lay[typing] !== undefined && clear(() => onLay({ id, set: { [typing]: undefined } }))}
       </MeasureEntry>
     );
   }

@@ -14,6 +14,7 @@ import {
   MOST_ROW,
   MOST_WORKS,
 } from '../../../garment/record/limits.ts';
+import { MOST_PIECE_CORNERS } from '../../../garment/record/piece-said.ts';
 import { fieldName, type Named, numberName, quantityName, workName } from './names.ts';
 import { pathWords } from './path-words.ts';
 import { type Telling, troubleWords } from './told-words.ts';
@@ -75,6 +76,8 @@ function limitWords(limit: Extract<Refused, { why: 'limit' }>['limit']): string 
       return words.links(MOST_LINKS);
     case 'row':
       return words.row(MOST_ROW);
+    case 'outline':
+      return words.outline(MOST_PIECE_CORNERS);
     default:
       return words[limit];
   }

@@ -7,7 +7,13 @@ export const layClothWords = {
   nap: 'All pieces lie the same way',
   napHint: 'a pile, a print or a sheen that has an up',
   gap: 'Least distance between pieces',
-  gapHint: 'for cutting with room; nothing where one cut serves both',
+  repeatAcross: 'Its pattern comes again across it after',
+  hints: {
+    gap: 'for cutting with room; nothing where one cut serves both',
+    repeatAcross: 'for stripes and checks: each piece begins alike in it',
+  },
+  shapes: 'Shapes of the pieces',
+  shapesHint: 'tapered, curved, from a drawing; pairs; which may be turned or tilted',
   noGap: 'It is more than nothing, and no more than a metre.',
 
   othersTitle: 'What other cloth would take',

@@ -23,6 +23,9 @@ export const layPlacesWords = {
   fromFold: (from: string, to: string) => `Fold: ${from} to ${to}`,
   onFold: (to: string) => `Fold: on it, to ${to}`,
   turned: 'Turned end for end.',
+  tilted: (degrees: string, to: 'left' | 'right') =>
+    `${degrees}° off the grain: its far end towards the ${to === 'left' ? 'left' : 'right'} edge of the drawing.`,
+  mirrored: 'The other of the pair: its pattern lies face down.',
   twice: 'Through both layers.',
   isCut: 'Cut already: its place stays.',
   isPut: 'You put it here: its place stays.',

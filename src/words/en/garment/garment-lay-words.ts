@@ -12,37 +12,6 @@ export const layWords = {
   others: 'Other cloth',
 
   nothing: 'Nothing is laid on cloth yet: add a piece, or say what a cloth is for, in Materials.',
-  noWidth: 'Say how wide the cloth is, without its selvedges, under “Cloth, nap”.',
   notYet: 'No lay yet. What is found is kept; you can stop at any time.',
   looking: 'Looking …',
-
-  wide: (piece: string, by: string) =>
-    `${piece} is ${by} wider than the cloth is here: take wider cloth, or cut the piece in two with a seam.`,
-  wideFolded: (piece: string, by: string) =>
-    `${piece} is ${by} wider than the cloth folded in two: lay the cloth open, or take wider cloth.`,
-  tooMany: (count: string, most: string) =>
-    `${count} pieces are more than can be laid at once: at most ${most}. Lay them on two cloths.`,
-  fitsNowhere:
-    'The pieces fit nowhere: something that stays where it is, or a distance that is too wide, leaves no room.',
-  failed: 'The search stopped by itself. Press to go on; what was found is kept.',
-  cutApart: (pieces: readonly string[]) =>
-    `Cut already, without a lay: ${pieces.join(', ')}. What that took is added to the length to buy.`,
-  pattern: (repeat: string) =>
-    `Each piece begins alike in the pattern, which comes again every ${repeat}; one repeat more is to be bought, since the shop cuts anywhere in it.`,
-  patternFolded:
-    'Folded, the pattern of the layer below isn’t seen: this lay doesn’t follow it, and Materials count whole repeats a row instead. Lay the cloth open to have it followed.',
-  bias: (long: string) =>
-    `Bias strips are cut beyond the pieces, from ${long} of the whole width. That is in the length to buy.`,
-  offRepeat: (one: string) => `${one} begins elsewhere in the pattern than the others.`,
-  wasted: (pieces: readonly string[]) =>
-    `An odd one through two layers leaves its twin over: ${pieces.join(', ')}.`,
-  waiting: (count: number) =>
-    count === 1
-      ? 'One piece waits for a number and isn’t laid.'
-      : `${count} pieces wait for a number and aren’t laid.`,
-  over: (one: string, other: string) =>
-    `${one} lies over ${other}: find a lay around it, or let it go.`,
-  near: (one: string, other: string) => `${one} lies too near to ${other}, or over it.`,
-  onFlaw: (one: string) => `${one} lies on a flaw, or too near to it.`,
-  off: (one: string) => `${one} lies off the cloth, or off the fold.`,
 };

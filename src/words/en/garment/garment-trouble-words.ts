@@ -110,6 +110,8 @@ export const refusedWords = {
     `Not done: a row has ${most} marks at the most. Make two rows of it, or give fewer.`,
   length:
     'Not done: a length is a kilometre at the most. Look at the number and at its unit, and type it again.',
+  outline: (most: number) =>
+    `Not done: an outline has ${most} corners at the most. Draw it with fewer.`,
   circle: (path: string) =>
     `Not done: each of these would need the one after it first: ${path}. Take another number, or type one.`,
   stale: 'Not done: the number on the key has changed. Look at it, then press again.',

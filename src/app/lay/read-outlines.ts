@@ -1,0 +1,109 @@
+import { fileWords as words } from '#words/garment/outline-file-words.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { MOST_PIECE_CORNERS, type PiecePlace } from '../../garment/record/piece-said.ts';
+import { boxOf, type Point } from '../../lay/outline.ts';
+import {
+  type FileAsked,
+  type FileOutcome,
+  type FileProblem,
+  type FileShape,
+  MOST_CHARACTERS,
+} from '../../lay/pieces/file/file-problem.ts';
+import { simplified } from '../../lay/pieces/simplify.ts';
+import type { FileRead, FoundOutline } from '../../screens/garment/outlines/outline-file.tsx';
+import { inUnits } from './lay-units.ts';
+import { pieceProblemSaid } from './piece-problem-said.ts';
+
+/** Problems said singly; a damaged file has many of one kind. */
+const MOST_SAID = 4;
+/** A file's side is one of its corners' ways. */
+const POINTS = { kind: 'points' } as const;
+
+/** Reads the outlines of a drawing; never throws, whatever the file is. */
+export async function readOutlines(
+  file: Pick<File, 'size' | 'text'>,
+  bench: Bench,
+  unitMm?: number,
+): Promise<FileRead> {
+  // No character takes more than four bytes.
+  if (file.size > 4 * MOST_CHARACTERS) return { kind: 'refused', said: words.tooLarge };
+  let text: string;
+  try {
+    text = (await file.text()).replace(/^\uFEFF/, '');
+  } catch {
+    return { kind: 'refused', said: words.cannotOpen };
+  }
+  const outcome = await readBy(text, unitMm === undefined ? {} : { unitMm });
+  if (!outcome) return { kind: 'refused', said: words.notOne };
+  if (!outcome.ok) {
+    const { problem } = outcome;
+    if (problem.kind === 'no-units') return { kind: 'units' };
+    return { kind: 'refused', said: fileProblemSaid(problem, bench) };
+  }
+  const { shapes, problems, open } = outcome;
+  const more = problems.length - MOST_SAID;
+  return {
+    kind: 'outlines',
+    found: shapes.map(foundOutline),
+    said: [
+      ...(open > 0 ? [words.open(open)] : []),
+      ...problems.slice(0, MOST_SAID).map((one) => fileProblemSaid(one, bench)),
+      ...(more > 0 ? [words.more(more)] : []),
+    ],
+  };
+}
+
+/** A DXF file begins with a group code on a line of its own. */
+const DXF = /^\s*\d{1,4}\s*\r?\n/;
+
+async function readBy(text: string, asked: FileAsked): Promise<FileOutcome | undefined> {
+  if (/^\s*</.test(text)) {
+    return (await import('../../lay/pieces/file/read-svg.ts')).readSvg(text, asked);
+  }
+  if (DXF.test(text)) {
+    return (await import('../../lay/pieces/file/read-dxf.ts')).readDxf(text, asked);
+  }
+  return undefined;
+}
+
+/** An outline as a piece has it: what is up in the drawing is its top, and lies at 0. */
+function foundOutline({ name, outline }: FileShape): FoundOutline {
+  const few = simplified(outline);
+  const { x0, x1, y0, y1 } = boxOf(few);
+  const place = ([x, y]: Point): PiecePlace => [inUnits(y1 - y), inUnits(x - x0)];
+  return {
+    name,
+    form: { kind: 'points', points: few.map(place) },
+    size: { long: inUnits(y1 - y0), wide: inUnits(x1 - x0) },
+    ...(few.length > MOST_PIECE_CORNERS && { refused: words.tooFine(MOST_PIECE_CORNERS) }),
+  };
+}
+
+/** Why a file gives nothing, or not all of it. */
+function fileProblemSaid(problem: FileProblem, bench: Bench): string {
+  const nameOf = (name: string) => (name === '' ? words.nameless : name);
+  switch (problem.kind) {
+    case 'too-large':
+      return words.tooLarge;
+    case 'damaged':
+      return words.damaged(problem.line);
+    case 'hostile':
+      return words.hostile;
+    case 'too-deep':
+      return words.tooDeep;
+    case 'no-units':
+      return words.units;
+    case 'other-units':
+      return words.otherUnits(problem.said);
+    case 'too-many':
+      return words.tooMany[problem.what](problem.most);
+    case 'nothing-closed':
+      return words.nothingClosed(problem.open);
+    case 'no-number':
+      return words.noNumber(nameOf(problem.name));
+    case 'unknown-curve':
+      return words.unknownCurve(nameOf(problem.name), problem.curve);
+    case 'no-piece':
+      return words.noPiece(nameOf(problem.name), pieceProblemSaid(problem.problem, bench, POINTS));
+  }
+}
