@@ -22,6 +22,7 @@ const loadPlaces = () => import('../../screens/lay/lay-places.tsx').then((part) 
 const loadOthers = () => import('../lay/others.tsx').then((part) => part.OthersPlace);
 const loadWarned = () => import('./lay-warned.tsx').then((part) => part.LayWarned);
 const loadShapes = () => import('./outlines-place.tsx').then((part) => part.OutlinesPlace);
+const loadPaper = () => import('./lay-sheet-place.tsx').then((part) => part.LaySheetPlace);
 const loadCloth = () =>
   import('../../screens/garment/materials/lay-cloth.tsx').then((part) => part.LayCloth);
 
@@ -62,7 +63,7 @@ function NothingToLay({ bench, said, onDone }: { bench: Bench; said: string; onD
         ofCloth: () => null,
       }}
       {...{ onCloth: nothing, onStart: nothing, onStop: nothing, onPut: nothing }}
-      {...{ onLetGo: nothing, ofOthers: () => null, ...PARTS }}
+      {...{ onLetGo: nothing, ofOthers: () => null, ofPaper: () => null, ...PARTS }}
     />
   );
 }
@@ -83,6 +84,18 @@ function OnCloth(props: Props & { one: MaterialNow; all: readonly MaterialNow[] 
       cloth={one.id}
       onCloth={(id) => to({ w: 'lay', m: id })}
       warnings={standing && <Fetched load={loadWarned} give={standing} />}
+      ofPaper={(onBack) => {
+        const { lay, sums } = found;
+        const names = [state.record.name, materialName(telling, one)] as const;
+        if (!lay || !sums) return null;
+        return (
+          <Fetched
+            load={loadPaper}
+            onLeave={onBack}
+            give={{ ...{ bench, names, lay, sums, onBack } }}
+          />
+        );
+      }}
       ofOthers={(onBack) => (
         <Fetched
           load={loadOthers}

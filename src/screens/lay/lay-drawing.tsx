@@ -19,10 +19,12 @@ export interface DrawingProps {
   onPick: (key: string) => void;
   /** A piece was put elsewhere: by so much, in mm. */
   onPut: (key: string, by: Place) => void;
+  /** Puts it on paper; undefined where no length may be told. */
+  onPaper: (() => void) | undefined;
 }
 
 /** The lay to scale, cut end on top: panned with one finger, closer with two; the chosen piece is dragged. */
-export function LayDrawing({ lay, bench, current, onPick, onPut }: DrawingProps) {
+export function LayDrawing({ lay, bench, current, onPick, onPut, onPaper }: DrawingProps) {
   const said = (of: number) => onTape(exactLength(mm(of)), bench);
   const label = words.drawing(lay.pieces.length, said(lay.width), said(lay.length));
   const room = useRef<HTMLDivElement>(null);
@@ -82,6 +84,15 @@ export function LayDrawing({ lay, bench, current, onPick, onPut }: DrawingProps)
         </button>
         <button type="button" aria-label={words.whole} onClick={showWhole}>
           ⤢
+        </button>
+        <button
+          type="button"
+          class="pdf"
+          aria-label={words.paper}
+          disabled={!onPaper}
+          onClick={onPaper}
+        >
+          {words.pdf}
         </button>
       </div>
     </div>

@@ -1,33 +1,13 @@
 import { layPlacesWords as words } from '#words/garment/garment-lay-places-words.ts';
 import { type Bench, tapeStep } from '../../calculation/bench.ts';
-import { onTape } from '../../calculation/tape-text.ts';
 import { adopt } from '../../controls/adopt.ts';
 import { Rich } from '../../controls/rich.tsx';
-import { exactLength, mm, toMm } from '../../lengths/length.ts';
+import { toMm } from '../../lengths/length.ts';
 import css from './lay-places.css?inline';
-import { extentOf, type LayShown, type PieceShown, type Place } from './lay-shown.ts';
+import type { LayShown, PieceShown, Place } from './lay-shown.ts';
+import { placeSaid } from './place-said.ts';
 
 adopt(css);
-
-/** Where a piece lies, to be followed with a tape. */
-function placeSaid(piece: PieceShown, { folded }: LayShown, bench: Bench): string[] {
-  const said = (at: number) => onTape(exactLength(mm(at)), bench);
-  const { along, across } = extentOf(piece);
-  const [from, to] = [said(across[0]), said(across[1])];
-  const aside = piece.onFold
-    ? words.onFold(to)
-    : words[folded ? 'fromFold' : 'fromSelvedge'](from, to);
-  return [
-    words.fromEnd(said(along[0]), said(along[1])),
-    aside,
-    ...(piece.turned ? [words.turned] : []),
-    ...(piece.tilt === 0
-      ? []
-      : [words.tilted(String(Math.abs(piece.tilt)), piece.tilt > 0 ? 'right' : 'left')]),
-    ...(piece.mirrored ? [words.mirrored] : []),
-    ...(folded && !piece.onFold ? [words.twice] : []),
-  ];
-}
 
 export interface PlacesProps {
   lay: LayShown;

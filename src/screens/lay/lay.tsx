@@ -34,6 +34,8 @@ export interface LayProps {
   Places: FunctionComponent<PlacesProps>;
   /** What can be said of the cloth; with the way back. */
   ofCloth: (onBack: () => void) => ComponentChildren;
+  /** The lay on paper; nothing while there is none whose length may be told. */
+  ofPaper: (onBack: () => void) => ComponentChildren;
   /** What other cloth would take. */
   ofOthers: (onBack: () => void) => ComponentChildren;
   onCloth: (id: string) => void;
@@ -48,11 +50,11 @@ export interface LayProps {
 /** The pieces of a garment on one of its cloths: found, looked at, and followed place by place. */
 export function LayScreen(props: LayProps) {
   const { bench, lay, Drawing, Places, onPut } = props;
-  const [over, setOver] = useState<'cloth' | 'places' | 'others'>();
+  const [over, setOver] = useState<Over>();
   const [current, setCurrent] = useState<string>();
   const back = () => setOver(undefined);
   // Nothing may move under the hand, and one search at a time.
-  const open = (what: 'cloth' | 'places' | 'others') => {
+  const open = (what: Over) => {
     if (what !== 'cloth') props.onStop();
     setOver(what);
   };
@@ -68,6 +70,8 @@ export function LayScreen(props: LayProps) {
     onPut(key, movedOnCloth(piece, lay, by));
   };
   if (over === 'cloth') return <>{props.ofCloth(back)}</>;
+  const paper = over === 'paper' && props.ofPaper(back);
+  if (paper) return <>{paper}</>;
   return (
     <div class="lay" data-hand={bench.hand}>
       <header>
@@ -89,13 +93,14 @@ export function LayScreen(props: LayProps) {
           current={over === 'places' ? (current ?? lay.pieces[0]?.key) : undefined}
           onPick={pick}
           onPut={put}
+          onPaper={props.sums && (() => open('paper'))}
         />
       )}
       {over === 'places' && lay && (
         <Places {...props} {...{ lay, current }} onPick={pick} onPut={put} onBack={back} />
       )}
       {over === 'others' && props.ofOthers(back)}
-      {over === undefined && <Search {...props} onOver={open} />}
+      {(over === undefined || over === 'paper') && <Search {...props} onOver={open} />}
     </div>
   );
 }
@@ -117,7 +122,9 @@ function Cloths({ cloths, cloth, onCloth }: LayProps) {
   );
 }
 
-type SearchProps = LayProps & { onOver: (over: 'cloth' | 'places' | 'others') => void };
+/** What is open over the search. */
+type Over = 'cloth' | 'places' | 'others' | 'paper';
+type SearchProps = LayProps & { onOver: (over: Over) => void };
 
 /** What was found so far, and the keys of the search. */
 function Search(props: SearchProps) {

@@ -395,3 +395,21 @@ test('what other cloth would take is looked for when it is asked, one after anot
   ]);
   expect(lines[3]?.textContent).toMatch(/(less|more|same)$/);
 });
+
+test('on paper: the same pieces and places, and what it takes; not while a piece lies where it may not', async () => {
+  show(garment({ front, sleeve }, { cloth }));
+  await begin();
+  await look();
+  await drawn();
+  await open('On paper', /The lay on paper/);
+  await says(/Press it to read it/);
+  const page = () => document.querySelector('svg.page')?.textContent;
+  expect(page()).toMatch(/Cloth 140 cm wide, washed and without its selvedges, laid open/);
+  expect(page()).toMatch(/The lay takes 100 cm/);
+  expect(page()).toMatch(/1 (Front|Sleeve)Cut end: 0 cm to .* · Selvedge: 0 cm to/);
+  press('Back');
+  await places();
+  for (let i = 0; i < 10; i++) press(/To the right edge/);
+  await says(/lies over/);
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'On paper' }).disabled).toBe(true);
+});

@@ -32,7 +32,7 @@ const lay: LayShown = {
 
 function show(current?: string) {
   const [onPick, onPut] = [vi.fn(), vi.fn()];
-  render(<LayDrawing {...{ lay, current, onPick, onPut }} bench={benchOf()} />);
+  render(<LayDrawing {...{ lay, current, onPick, onPut }} onPaper={undefined} bench={benchOf()} />);
   return { onPick, onPut };
 }
 

@@ -7,12 +7,12 @@ import { adopt } from '../../../controls/adopt.ts';
 import { MakePdf } from '../../../controls/make-pdf.tsx';
 import { Choice } from '../../../controls/paper-choice.tsx';
 import type { PaperServices } from '../../../controls/paper-services.ts';
-import type { PaperOutcome, PaperPage, PaperSize } from '../../../drawing/paper-job.ts';
+import type { PaperOutcome, PaperSize } from '../../../drawing/paper-job.ts';
 import { lettersLacking } from '../../../drawing/paper-letters.ts';
 import type { SheetSetting } from '../../../drawing/sheet-job.ts';
 import { sheetPages } from '../../../drawing/sheet-pages.ts';
 import type { State } from '../../../garment/actions/state.ts';
-import { PageView } from './page-view.tsx';
+import { Pages } from './pages.tsx';
 import css from './sheet.css?inline';
 import { sheetSaid, sheetWords } from './sheet-said.ts';
 import { SheetText } from './sheet-text.tsx';
@@ -57,7 +57,7 @@ export function GarmentSheet(props: Props) {
       <main tabIndex={0}>
         <h1>{words.of(job.title)}</h1>
         <p role="status">{said(laid, job.title, props.missing)}</p>
-        {laid.ok && <Pages pages={laid.pages} />}
+        {laid.ok && <Pages pages={laid.pages} named={words.page} />}
       </main>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
       <section class="choose" tabIndex={0} aria-label={words.title}>
@@ -96,29 +96,6 @@ export function GarmentSheet(props: Props) {
           {paperWords.leave}
         </button>
       </nav>
-    </div>
-  );
-}
-
-/** Each page as it will be printed; a press on one makes it large enough to read. */
-function Pages({ pages }: { pages: readonly PaperPage[] }) {
-  const [large, setLarge] = useState<number>();
-  return (
-    <div class="pages">
-      {pages.map((page, i) => {
-        const isLarge = large === i;
-        return (
-          <button
-            type="button"
-            key={i}
-            class={isLarge ? 'large' : undefined}
-            aria-pressed={isLarge}
-            onClick={() => setLarge(isLarge ? undefined : i)}
-          >
-            <PageView page={page} name={words.page(i + 1, pages.length)} />
-          </button>
-        );
-      })}
     </div>
   );
 }

@@ -7,6 +7,8 @@ export const layPlacesWords = {
   closer: 'Closer',
   farther: 'Farther',
   whole: 'The whole lay',
+  paper: 'On paper',
+  pdf: 'PDF',
   cutEnd: 'cut end',
   selvedge: 'selvedge',
   fold: 'fold',
