@@ -1,8 +1,12 @@
 import { useState } from 'preact/hooks';
+import { later } from '../../controls/parts.tsx';
 import { Measures } from '../../screens/garment/measures/measures.tsx';
 import { Fetched } from '../../screens/garments/fetched.tsx';
 import type { HandProps } from './hand-props.ts';
 
+const Laid = later(() =>
+  import('../../screens/garment/materials/laid-length.tsx').then((part) => part.LaidLength),
+);
 const loadTape = () => import('./field-tape.tsx').then((part) => part.FieldTape);
 
 type Props = HandProps & {
@@ -21,5 +25,7 @@ export function MeasuresPlace({ state, bench, hand, said, first, read, onDone }:
     const give = { state, bench, place: { quantity: reads }, onAct: hand.act, onDone: back };
     return <Fetched load={loadTape} onLeave={back} give={give} />;
   }
-  return <Measures {...{ state, bench, said, first, onDone }} onAct={hand.act} onRead={setReads} />;
+  return (
+    <Measures {...{ state, bench, said, first, onDone, Laid }} onAct={hand.act} onRead={setReads} />
+  );
 }

@@ -1,8 +1,10 @@
 import { useMemo, useState } from 'preact/hooks';
+import { layWords as words } from '#words/garment/garment-lay-words.ts';
 import type { Action } from '../../garment/actions/act.ts';
 import { idOfLaid, isSamePlace, type PlacedPiece } from '../../garment/record/cloth-lay.ts';
 import type { LayFault } from '../../lay/check-lay.ts';
 import type { Lay } from '../../lay/task.ts';
+import { materialName } from '../../screens/garment/materials/materials-said.ts';
 import type { LayProps } from '../../screens/lay/lay.tsx';
 import { foundFor, keptPlace, putBy, soundLay, taskFor } from '../lay/lay-task.ts';
 import { useCut } from '../lay/use-cut.ts';
@@ -36,7 +38,7 @@ interface Tried {
 
 /** The lay of one cloth: as it is kept, as a search has it, or as a piece was just put. */
 export function useClothLay({ act, ...told }: Given): Found {
-  const { one, now } = told;
+  const { one, now, telling } = told;
   const { of, fixed } = now;
   const key = JSON.stringify([of, fixed]);
   const cut = useCut(of?.pieces ?? NOTHING);
@@ -47,7 +49,9 @@ export function useClothLay({ act, ...told }: Given): Found {
   const task = outcome?.ok ? outcome.value : undefined;
   const say = (set: object) => act({ do: 'lay', id: one.id, set, now: Date.now() });
   const keep = (lay: Lay) => {
-    if (of) act({ do: 'lay', id: one.id, found: foundFor(lay, of), now: Date.now() });
+    if (!of) return;
+    const quantity = { id: crypto.randomUUID(), name: words.length(materialName(telling, one)) };
+    act({ do: 'lay', id: one.id, found: foundFor(lay, of), quantity, now: Date.now() });
   };
   const { look, start, stop } = useLook(key, keep);
   const [tried, setTried] = useState<Tried>();

@@ -80,6 +80,8 @@ export interface Quantity {
   body?: true;
   /** Which measure of a body: an id of `sewing/body-measures.ts`, or one of a newer build. */
   measure?: string;
+  /** The material whose lay it is the length of: it is given anew with each lay that is kept. */
+  lay?: string;
 }
 
 /** One kept calculation. */

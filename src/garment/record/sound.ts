@@ -115,12 +115,13 @@ const decisionIn = (one: unknown) => (isDecision(one) ? one : undefined);
 
 function quantityIn(one: unknown): Quantity | undefined {
   if (!isObject(one) || !isKind(one.kind)) return undefined;
-  const { plusMinus, measure, ...rest } = one as unknown as Quantity;
+  const { plusMinus, measure, lay, ...rest } = one as unknown as Quantity;
   if (plusMinus !== undefined && !(isPlace(plusMinus) && plusMinus >= 0)) return undefined;
   return {
     ...rest,
     ...(plusMinus !== undefined && { plusMinus }),
     ...(typeof measure === 'string' && { measure }),
+    ...(typeof lay === 'string' && { lay }),
     name: nameIn(one),
     rank: rankIn(one),
   };

@@ -28,7 +28,7 @@ function show(quantities: Record<string, Quantity> = { height, hem }) {
       latest = act(latest, action).state;
       setState(latest);
     };
-    return <Measures {...{ state, bench, onAct, onDone: () => undefined }} />;
+    return <Measures {...{ state, bench, onAct, onDone: () => undefined, Laid: () => null }} />;
   }
   render(<Hand />);
   return { state: () => latest };

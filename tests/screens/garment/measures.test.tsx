@@ -7,8 +7,10 @@ import { homeOf } from '../../../src/garment/record/home.ts';
 import type { Garment, Quantity } from '../../../src/garment/record/record.ts';
 import { plusMinus } from '../../../src/garment/work-out/doubt.ts';
 import { mm } from '../../../src/lengths/length.ts';
+import { LaidLength } from '../../../src/screens/garment/materials/laid-length.tsx';
 import { Measures } from '../../../src/screens/garment/measures/measures.tsx';
 import { benchOf } from '../../controls/helpers.ts';
+import { doing, garment, one, work } from '../../garment/materials/garments.ts';
 import { quantity } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 import { waistcoat } from '../../garment/trial/waistcoat.ts';
@@ -37,7 +39,7 @@ function show(record: Garment = withSum, onRead?: (id: string) => void, first?: 
       latest = act(latest, action).state;
       setState(latest);
     };
-    return <Measures {...{ state, bench, onAct, onDone: done, onRead, first }} />;
+    return <Measures {...{ state, bench, onAct, onDone: done, onRead, first, Laid: LaidLength }} />;
   }
   render(<Hand />);
   return { state: () => latest, done };
@@ -207,4 +209,26 @@ test('the number that a step lacks is opened at once; one that is gone leaves th
   show(withSum, undefined, 'gone');
   expect(rows()).toHaveLength(3);
   expect(screen.getByRole('button', { name: 'Add a number' })).toBeTruthy();
+});
+
+test('one that is as long as a lay says whether it was found for these sizes, and isn’t typed over', () => {
+  const piece = work('piece', 'width=40&length=60&top=0&bottom=0&side=0&count=2', {
+    name: 'Front',
+  });
+  const first = garment({ front: piece }, { cloth: { width: mm(1400) } });
+  const found = { length: mm(600), laid: [], of: one(first, 'cloth').lay!.of! };
+  const length = { id: 'laid', name: 'Length laid' };
+  const laid = doing(first, { do: 'lay', id: 'cloth', found, quantity: length, now: 1 });
+  show(laid.record);
+  expect(rows()).toEqual(['Length laidfound by laying the pieces · for these sizes60 cm']);
+  press(/^Length laid/);
+  expect(screen.queryByRole('button', { name: /^(Type|Measure|Read)/ })).toBeNull();
+  cleanup();
+  const parts = [{ text: '41', unit: 'cm' as const }];
+  const place = { work: 'front', field: 'width' };
+  show(doing(laid, { do: 'choose', place, parts, now: 2 }).record);
+  expect(rows()[0]).toMatch(/The lay of 60 cm was found for other sizes \(Front\): lay the pieces/);
+  cleanup();
+  show({ ...laid.record, lays: {} });
+  expect(rows()[0]).toMatch(/the lay is not there any more/);
 });

@@ -24,7 +24,9 @@ export function MeasureDeeds(props: Props) {
   if (!quantity) return null;
   const fact = measureOf(answer, id);
   const ofLength = quantity.kind === 'length';
-  const measures = quantity.kind !== 'run' && !isTaken(quantity.parts);
+  // What a lay is long is found by laying, again and again.
+  const laid = quantity.lay !== undefined;
+  const measures = quantity.kind !== 'run' && !laid && !isTaken(quantity.parts);
   const now = Date.now();
   const turn = (key: 'final' | 'body') => {
     const set = { [key]: quantity[key] ? undefined : (true as const) };
@@ -32,7 +34,7 @@ export function MeasureDeeds(props: Props) {
   };
   return (
     <div class="deeds">
-      {fact === undefined && <Deed words={words.type} onPress={() => onDeed('type')} />}
+      {fact === undefined && !laid && <Deed words={words.type} onPress={() => onDeed('type')} />}
       {measures && (
         <Deed
           words={fact === undefined ? words.measure : words.measureAgain}
@@ -54,7 +56,7 @@ export function MeasureDeeds(props: Props) {
         on={quantity.body === true}
         onPress={() => turn('body')}
       />
-      {ofLength && (
+      {ofLength && !laid && (
         <Deed words={words.which} hint={words.whichHint} onPress={() => onDeed('which')} />
       )}
       <TakeOff {...props} />

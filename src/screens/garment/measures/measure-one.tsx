@@ -58,6 +58,7 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
           </p>
           <p class="said from">
             <Rich text={quantitySource({ answer, bench }, id, quantity)} />
+            {quantity.lay !== undefined && <props.Laid {...{ state, bench, lay: quantity.lay }} />}
           </p>
           <BeforeAfter state={state} work={id} bench={bench} />
           {deed === 'look' && measure !== undefined && (

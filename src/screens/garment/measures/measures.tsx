@@ -81,7 +81,7 @@ function typedNow({ state, first }: MeasuresProps): Over {
   return first === undefined ? undefined : { one: first, deed: 'type' };
 }
 
-function List({ state, bench, onOpen }: MeasuresProps & { onOpen: (id: string) => void }) {
+function List({ state, bench, onOpen, Laid }: MeasuresProps & { onOpen: (id: string) => void }) {
   const { answer, record } = state;
   const all = [...answer.sound.quantities];
   return (
@@ -99,6 +99,7 @@ function List({ state, bench, onOpen }: MeasuresProps & { onOpen: (id: string) =
                 {quantityName({ answer }, id)}
                 <small>
                   <Rich text={quantitySource({ answer, bench }, id, quantity)} />
+                  {quantity.lay !== undefined && <Laid {...{ state, bench, lay: quantity.lay }} />}
                 </small>
               </span>
               <b>

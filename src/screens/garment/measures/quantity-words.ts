@@ -35,8 +35,10 @@ export function quantitySource(telling: Telling, id: string, quantity: Quantity)
   ]);
 }
 
-function originWords(telling: Telling, id: string, { parts, kind, plusMinus: off = 0 }: Quantity) {
+function originWords(telling: Telling, id: string, quantity: Quantity) {
+  const { parts, kind, lay, plusMinus: off = 0 } = quantity;
   if (measureOf(telling.answer, id)) return words.measured;
+  if (lay !== undefined) return words.laid;
   if (isTaken(parts)) return words.sum(partsText(telling, parts, kind === 'length'));
   return off > 0 ? words.read(valueText(kind, off, telling.bench)) : words.typed;
 }

@@ -9,6 +9,8 @@ export const layWords = {
   stop: 'Stop',
   cloth: 'Cloth, nap',
   places: 'Place by place',
+  /** The number of the garment that is as long as the lay. */
+  length: (cloth: string) => `Length laid: ${cloth}`,
   others: 'Other cloth',
 
   nothing: 'Nothing is laid on cloth yet: add a piece, or say what a cloth is for, in Materials.',

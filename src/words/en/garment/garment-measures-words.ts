@@ -7,6 +7,7 @@ export const measuresWords = {
   typed: 'typed',
   read: (off: string) => `read, ± ${off}`,
   measured: 'measured',
+  laid: 'found by laying the pieces',
   sum: (sum: string) => `from ${sum}`,
   body: 'body',
   final: 'final',
