@@ -53,7 +53,7 @@ export function OutlineOne(props: OneProps) {
           </p>
           {fold && <p class="said">{words.onFold}</p>}
           {differs !== undefined && (
-            <p class="said warning">
+            <p class="said">
               <Rich text={differs} />
             </p>
           )}

@@ -19,7 +19,7 @@ export const outlineWords = {
     'What works it out couldn’t be fetched: go back, and open it again with a connection.',
 
   differs: (parts: readonly string[]) =>
-    `The garment’s own size differs: this is ${parts.join(' and ')}. One of the two is to be mended.`,
+    `The garment’s own size differs: this is ${parts.join(' and ')}. Where that isn’t meant, mend one of the two.`,
   wider: (by: string) => `${by} wider`,
   narrower: (by: string) => `${by} narrower`,
   longer: (by: string) => `${by} longer`,
