@@ -25,3 +25,23 @@ export function twisted(random: Random, span: number): Partial<Lay> {
   const rate = random.between(0.012, 0.03);
   return { twist: (s) => Math.min(1.15, Math.max(0, rate * (side * s - from))) };
 }
+
+/** A bend of 45 to 120 mm radius under the middle of the picture, by 90 to 140 degrees in all, and straight on. */
+export function tightly(random: Random): (s: number) => number {
+  const radius = random.between(45, 120);
+  const side = random.pick([-1, 1]);
+  const round = random.between(0.8, 1.2);
+  return (s) => (Math.abs(s) < round * radius ? side / radius : 0);
+}
+
+/** Over a roll of 30 to 70 mm radius under the middle of the picture, 40 to 55 degrees down to both sides, then straight on. */
+export function overARoll(random: Random): (s: number) => number {
+  const radius = random.between(30, 70);
+  const round = random.between(0.7, 0.95);
+  const top = radius * round;
+  return (s) => {
+    const turned = Math.min(round, Math.abs(s) / radius);
+    const beyond = Math.max(0, Math.abs(s) - radius * round);
+    return Math.max(0, top - radius * (1 - Math.cos(turned)) - beyond * Math.sin(round));
+  };
+}

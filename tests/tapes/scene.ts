@@ -1,5 +1,6 @@
 import { cameraOf } from './camera.ts';
 import type { KindOf } from './kind.ts';
+import { bentRound } from './kinds-bent.ts';
 import { boxed } from './kinds-boxed.ts';
 import { covered } from './kinds-covered.ts';
 import { hardOnCloth } from './kinds-hard-on-cloth.ts';
@@ -34,6 +35,7 @@ const KINDS = {
   ...notTapes,
   ...lookalikes,
   ...boxed,
+  ...bentRound,
 } as const satisfies Record<string, KindOf>;
 
 export type SceneKind = keyof typeof KINDS;

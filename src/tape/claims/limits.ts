@@ -174,6 +174,10 @@ export const NEARER = 0.7;
 export const WORD_NUMBERS_FEWEST = 3;
 export const MORE_THAN_CHANCE = 4;
 export const DIGITS_OF_THREE = 5;
+/** Two of fewer digits may be anything. */
+export const DIGITS_OF_TWO = 4;
+/** Of the way from one number to the next: two farther from the lines may be another tape's. */
+export const PAIR_BESIDE = 1.25;
 /** Of a row's words, as many must be of one progression, and so many times those that rise otherwise. */
 export const MOSTLY = 0.55;
 export const WORDS_OUTVOTE = 3;

@@ -8,11 +8,13 @@ import type { Claimed, NoClaim } from './claim.ts';
 import { laterReason } from './claim.ts';
 import {
   DIGITS_OF_THREE,
+  DIGITS_OF_TWO,
   LIKE_DIGITS,
   MORE_THAN_CHANCE,
   MOST_OF_ROW,
   MOSTLY,
   NEARER,
+  PAIR_BESIDE,
   REGULAR,
   REGULAR_ROW,
   ROWS_ACROSS,
@@ -59,7 +61,7 @@ export async function wordNumbers(
     )
       break;
   }
-  const best = speaking(found, pattern);
+  const best = speaking(found, pattern) ?? found.find((one) => isPair(one, pattern));
   if (!best) return { ok: false, why: found.length === 0 ? 'no-numbers' : furthest(found) };
   return wordClaim(words, best, hasNearerRow(words, best, found, pattern), pattern, between);
 }
@@ -87,6 +89,20 @@ function isClear({ distinct, partial, total, second, digits }: Progression): boo
   if (distinct < WORD_NUMBERS_FEWEST || distinct + partial < MOSTLY * total) return false;
   if (second * WORDS_OUTVOTE > distinct + 0.5) return false;
   return distinct >= MORE_THAN_CHANCE || digits >= DIGITS_OF_THREE || distinct === total;
+}
+
+/**
+ * Two numbers beside the lines that nothing else read speaks against, and that the lines divide
+ * as they do a tape: too few to tell, enough to ask about the line of one.
+ */
+function isPair(
+  { row, progression: { distinct, total, second, digits, subdivisions } }: FoundProgression,
+  { valid, subdivisions: fold, zoneMiddle }: TickPattern,
+): boolean {
+  const isAlone = distinct === 2 && second === 0 && distinct >= MOSTLY * total;
+  const isDivided = valid && Math.round(subdivisions) === fold;
+  const isBeside = Math.abs(row.across - zoneMiddle) < PAIR_BESIDE * fold;
+  return isAlone && digits >= DIGITS_OF_TWO && isDivided && isBeside;
 }
 
 function furthest(found: readonly FoundProgression[]): NoClaim {

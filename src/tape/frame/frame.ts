@@ -60,6 +60,12 @@ export function bowAt(frame: RowFrame, u: number): number {
   return (frame.bow2 + frame.bow3 * q) * q * q;
 }
 
+/** How far it goes across for each px along, at u. */
+export function bowSlope(frame: RowFrame, u: number): number {
+  const q = u - frame.bowFrom;
+  return (2 * frame.bow2 + 3 * frame.bow3 * q) * q;
+}
+
 /** The picture place of (u, v). */
 export function toImage<S extends Space>(
   frame: RowFrame<S>,

@@ -50,11 +50,16 @@ export function progression(reads: readonly NumberRead[], row: NumberRow): Progr
   let best: Fit | null = null;
   for (const fit of fits) if (!best || fit.score > best.score) best = fit;
   if (!best) return null;
-  const { perTick, offset, step } = best;
-  const others = fits.filter(
-    (fit) => fit.perTick !== perTick || Math.abs(fit.offset - offset) > 0.5 * step,
-  );
+  const { perTick, offset, step, agreeing: fitting } = best;
+  const others = fits
+    .filter((fit) => fit.perTick !== perTick || Math.abs(fit.offset - offset) > 0.5 * step)
+    .filter(({ agreeing }) => !isPairOf(agreeing, fitting));
   return { ...best, second: Math.max(0, ...others.map(({ distinct }) => distinct)) };
+}
+
+/** Any two numbers of a progression may fit another: alone they speak for none. */
+function isPairOf(agreeing: readonly NumberRead[], fitting: readonly NumberRead[]): boolean {
+  return agreeing.length === 2 && agreeing.every((read) => fitting.includes(read));
 }
 
 interface Start {

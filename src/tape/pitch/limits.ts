@@ -1,5 +1,37 @@
 /** What decides something in this room, by the file it is for, with its unit and reason. */
 
+// bend-walk.ts
+
+/** Graduations from one place to the next. */
+export const BEND_STRIDE = 2;
+/** Places back from the last one that tell its direction; as many before these tell how that turns. */
+export const BEND_MEMORY = 3;
+/** Lines are believed from this quality on, and so near to where they are due: graduations along, pitches across, and the logarithm of their pitch. */
+export const BEND_LEAST_QUALITY = 0.45;
+export const BEND_MOST_PHASE = 0.3;
+export const BEND_MOST_ASIDE = 1;
+export const BEND_SAME_PITCH = 0.15;
+/** Places missed in a row after which the tape is covered, folded or at its end. */
+export const BEND_MISSED = 1;
+/** Places passed to one side: more than a picture holds. */
+export const BEND_MOST_STEPS = 700;
+/** Rounds of bringing the start onto its row; pitches within which it is there. */
+export const BEND_CENTRINGS = 4;
+export const ON_CENTRE = 0.1;
+
+// bent-row.ts
+
+/** Of the widest pitch: lines closer than this are seen at too much of a slant. */
+export const FORESHORTENED = 0.4;
+/** Pitches by which a place may be off the frame. */
+export const BENT_MOST_OFF = 0.35;
+/** And its lines' lean: carried on 6 mm beside them that is a third of one. */
+export const BENT_MOST_LEAN = 0.05;
+/** Fewer places are hardly any. */
+export const BENT_FEWEST = 12;
+/** Entries of the residual to a place. */
+export const BENT_TABLE = 2;
+
 // finer-row.ts
 
 /** How far beside a row finer lines are looked for, in px, and in what steps. */
@@ -12,6 +44,22 @@ export const SHORTEST_PX = 3.2;
 export const LONGEST_PX = 30;
 /** Only lines this much closer to each other than those of the row itself are worth another look. */
 export const FINER = 0.7;
+
+// local-lines.ts
+
+/** Samples to a pitch along, and rows to one across. */
+export const LOCAL_PER_PITCH = 8;
+export const LOCAL_ROWS_PER_PITCH = 5;
+/** Pitches that a window reaches along and across to each side, and its bell (1 sigma). */
+export const LOCAL_LONG = 4;
+export const LOCAL_ROWS = 3;
+export const LOCAL_SIGMA = 1.8;
+/** Pitches between the middles of the bell's two halves: 0.8 sigma to each side. */
+export const LOCAL_HALVES = 1.6 * LOCAL_SIGMA;
+/** Of the strongest row's tone: where less is left the lines have ended. */
+export const LOCAL_LINED = 0.5;
+/** Log-grey: what varies less than this is no print. */
+export const NO_PRINT = 0.01;
 
 // phase-shear.ts
 
@@ -120,6 +168,8 @@ export const FIT_QUALITY = 0.4;
 export const POSITION_FEWEST = 12;
 /** Graduations off the fit at which a place counts half. */
 export const FIT_OUTLIER = 0.08;
+/** Of the projective density: a residual never makes the lines stand farther apart than this allows. */
+export const LEAST_SLOPE = 0.3;
 /** The horizon must stay outside the stretch seen: |c·t| < 1 with a margin. */
 export const MOST_FORESHORTENING = 0.95;
 

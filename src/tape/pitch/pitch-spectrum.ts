@@ -44,6 +44,8 @@ export interface Followed {
   readonly pitch: number;
   /** Graduations passed. */
   readonly count: number;
+  /** Given round a bend, where the residual is as fine as it was walked: how far its lines lean off the frame at most. */
+  readonly leanOff?: number;
 }
 
 /** A row found in the small picture can be some px off: the strokes are sought on both sides too. */

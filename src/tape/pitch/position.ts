@@ -1,6 +1,12 @@
 import { leastSquares } from '../numerics/solve.ts';
 import { centred, type FromCentre, type In, type Space } from '../picture/space.ts';
-import { FIT_OUTLIER, FIT_QUALITY, MOST_FORESHORTENING, POSITION_FEWEST } from './limits.ts';
+import {
+  FIT_OUTLIER,
+  FIT_QUALITY,
+  LEAST_SLOPE,
+  MOST_FORESHORTENING,
+  POSITION_FEWEST,
+} from './limits.ts';
 
 /**
  * Which graduation stands at a distance t (px along the row, from the row's centre):
@@ -82,10 +88,11 @@ export function densityAt<S extends Space>(
 /** Px from the row's centre at which graduation k stands: the inverse of `graduationAt`. */
 export function distanceAt<S extends Space>(model: PositionModel<S>, k: number): FromCentre<S> {
   let t = centred<S>((k - model.b) / (model.a - model.c * k));
-  // The residual is small and smooth: Newton with the projective slope settles in 4 steps.
+  // The residual is smooth: Newton settles in 4 steps, with the slope that it has where the tape bends much.
   if (model.residual) {
     for (let step = 0; step < 4; step++) {
-      t = centred(t - (graduationAt(model, t) - k) / projectiveDensity(model, t));
+      const slope = Math.max(densityAt(model, t), LEAST_SLOPE * projectiveDensity(model, t));
+      t = centred(t - (graduationAt(model, t) - k) / slope);
     }
   }
   return t;

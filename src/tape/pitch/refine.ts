@@ -115,7 +115,8 @@ function refitted(along: Strip<'measuring'>, pitch: RowPitch): RowPitch | null {
     }
   }
   let track = fitTrack(model, TRACK_SIGMA);
-  for (let pass = 0; pass < 2; pass++) {
+  // Round a bend the residual is as fine as it was walked: smoothing it anew would straighten it.
+  for (let pass = 0; pass < 2 && pitch.followed?.leanOff === undefined; pass++) {
     const bent: PositionModel<'measuring'> = withResidual(track, model);
     if (bent === model) break;
     model = bent;

@@ -64,12 +64,15 @@ export const WEAK_FROM = 5;
 export const SAME_ROW_PX = 10;
 /** Word readings a picture may cost. */
 export const MOST_WORD_READINGS = 11;
+/** And as many more round bends. */
+export const MOST_BEND_READINGS = 4;
 /** Long and short lines of one scale may be found as two rows; they stand less apart than two edges. */
 export const SAME_LINES_MM = 5;
 /** Three places of a row, px apart along it: rows that agree there are the same. */
 export const CHECKED_AT = [-300, 0, 300];
 /** Of those, and of rows, as many in one window: what is nearest to the eye is among the first. */
 export const WINDOW_WORD_READINGS = 5;
+export const WINDOW_BEND_READINGS = 2;
 export const WINDOW_ROWS = 4;
 
 /** Of the numbers that name a scale: so many that say otherwise are more than misreadings. */
@@ -83,6 +86,13 @@ export const MOST_WINDOWS = 3;
 export const WINDOW_NUMBERS = 5;
 /** Numbers from here on have two digits. */
 export const TENS_FROM = 10;
+
+// round-bends.ts
+
+/** Times as long as its straight part was followed: from so much on, a tape goes on round a bend. */
+export const BEND_GROWS = 1.4;
+/** Pitches: a row this near to a bend that was followed is part of it. */
+export const SAME_BEND = 2;
 
 // windows.ts
 

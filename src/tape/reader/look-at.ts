@@ -19,6 +19,7 @@ import {
   CHECKED_AT,
   CONTESTED,
   ENOUGH_READ,
+  MOST_BEND_READINGS,
   MOST_ROWS,
   MOST_ROWS_AFTER_ONE,
   MOST_WORD_READINGS,
@@ -26,11 +27,13 @@ import {
   SAME_ROW_PX,
   WEAK_CANDIDATE,
   WEAK_FROM,
+  WINDOW_BEND_READINGS,
   WINDOW_ROWS,
   WINDOW_WORD_READINGS,
 } from './limits.ts';
 import { readRest } from './read-rest.ts';
 import { readRow } from './read-row.ts';
+import { bendFollower } from './round-bends.ts';
 
 /** What was found in a picture or in a window of it. */
 export interface Found {
@@ -47,6 +50,7 @@ interface Patience {
   readonly rows: number;
   readonly rowsAfterOne: number;
   readonly words: number;
+  readonly bends: number;
 }
 
 /** For a whole picture. */
@@ -54,12 +58,14 @@ export const WHOLE: Patience = {
   rows: MOST_ROWS,
   rowsAfterOne: MOST_ROWS_AFTER_ONE,
   words: MOST_WORD_READINGS,
+  bends: MOST_BEND_READINGS,
 };
 /** For a window. */
 export const IN_WINDOW: Patience = {
   rows: WINDOW_ROWS,
   rowsAfterOne: WINDOW_ROWS,
   words: WINDOW_WORD_READINGS,
+  bends: WINDOW_BEND_READINGS,
 };
 
 /** The scales of a picture, looked at as a whole. */
@@ -108,7 +114,10 @@ async function readRows(
   const frames: RowFrame<'measuring'>[] = [];
   const claimed: ClaimedRow[] = [];
   let why: CannotReason = 'no-tape';
-  let [words, got] = [0, 0];
+  let [words, bends, got] = [0, 0, 0];
+  const mayReadWords = (isBent: boolean) =>
+    isBent ? ++bends <= patience.bends : ++words <= patience.words;
+  const roundBend = bendFollower(work);
   for (const candidate of candidates) {
     if (frames.length >= WEAK_FROM && candidate.score < WEAK_CANDIDATE * best) break;
     const fitted = fitRow(small, startOf(candidate));
@@ -117,12 +126,11 @@ async function readRows(
     if (frames.some((other) => sameRow(other, frame))) continue;
     frames.push(frame);
     onProgress(frames.length / (MOST_ROWS + 1));
-    const mayReadWords = () => ++words <= patience.words;
-    const result = await readRow(work, frame, read, mayReadWords);
+    const result = await readRow(work, frame, { readRows: read, mayReadWords, roundBend });
     if (result.row && result.claim) {
       got++;
       const known = { row: result.row, claim: result.claim };
-      claimed.push(known, ...(await readRest(work, known, read, mayReadWords)));
+      claimed.push(known, ...(await readRest(work, known, read, () => mayReadWords(false))));
     } else {
       why = furtherReason(why, result.why);
       if (result.row) claimed.push({ row: result.row });

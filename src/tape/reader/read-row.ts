@@ -15,12 +15,22 @@ import { type Refined, refine } from '../pitch/refine.ts';
 import { LEAST_PRESENCE, LEAST_SCORE, SAME_PITCH, SEEDS, WORD_READINGS } from './limits.ts';
 import { ownLinesOf } from './own-lines.ts';
 import { claimed, polarities, readFreely, readStrictly } from './read-stretch.ts';
+import type { bendFollower } from './round-bends.ts';
 
 /** A row with what its numbers say, or why they say nothing. */
 export interface RowReading {
   readonly row?: FollowedRow;
   readonly claim?: Claim;
   readonly why: NoClaim | 'no-graduations';
+}
+
+/** What all rows of a picture share. */
+export interface Means {
+  readonly readRows: ReadRows;
+  /** Whether one more reading of words may be paid for, straight on or round a bend. */
+  readonly mayReadWords: (isBent: boolean) => boolean;
+  /** A row that goes on round a bend. */
+  readonly roundBend: ReturnType<typeof bendFollower>;
 }
 
 /**
@@ -30,10 +40,9 @@ export interface RowReading {
 export async function readRow(
   work: Field<'measuring'>,
   frame: RowFrame<'measuring'>,
-  readRows: ReadRows,
-  mayReadWords: () => boolean,
+  means: Means,
 ): Promise<RowReading> {
-  const read = (starts: Iterable<Refined>) => readStarts(work, starts, readRows, mayReadWords);
+  const read = (starts: Iterable<Refined>) => readStarts(work, starts, means);
   const ownLines = ({ row, claim }: RowReading) => row && claim && ownLinesOf(work, row, claim);
   const found = await read(guesses(work, frame));
   const own = ownLines(found);
@@ -50,8 +59,7 @@ export async function readRow(
 async function readStarts(
   work: Field<'measuring'>,
   starts: Iterable<Refined>,
-  readRows: ReadRows,
-  mayReadWords: () => boolean,
+  { readRows, mayReadWords, roundBend }: Means,
 ): Promise<RowReading> {
   const tried: Tried[] = [];
   let seen: FollowedRow | undefined;
@@ -64,13 +72,15 @@ async function readStarts(
     const range = trustedRange(refined.pitch);
     if (!range) continue;
     tried.push({ pitch: refined.pitch, range });
-    for (const row of polarities(work, refined.frame, refined.pitch, range)) {
+    for (const row of followedRows(work, refined, range, roundBend)) {
       if (row.pattern.presence < LEAST_PRESENCE && !row.pattern.valid) continue;
       seen = clearer(seen, row);
       const strict = row.pattern.valid ? await readStrictly(work, row, readRows) : undefined;
       if (strict?.ok) return { ...claimed(work, row, strict.claim), why: 'no-numbers' };
       if (strict) why = later(why, strict.why);
-      if (++words > WORD_READINGS || !mayReadWords()) break;
+      const isBent = row.pitch.followed?.leanOff !== undefined;
+      if (!isBent && ++words > WORD_READINGS) continue;
+      if (!mayReadWords(isBent)) continue;
       const free = await readFreely(work, row, readRows);
       if (free.ok) {
         const found = claimed(work, row, free.claim);
@@ -84,6 +94,22 @@ async function readStarts(
   }
   if (sparse) return { ...sparse, why: 'no-numbers' };
   return seen ? { row: seen, why } : { why };
+}
+
+/** The rows of both polarities, straight on; then, where the tape goes on round a bend, along that. */
+function* followedRows(
+  work: Field<'measuring'>,
+  { frame, pitch }: Refined,
+  range: TickRange,
+  roundBend: Means['roundBend'],
+): Generator<FollowedRow> {
+  const straight = polarities(work, frame, pitch, range);
+  yield* straight;
+  const bent = straight[0] && roundBend(straight[0]);
+  if (!bent) return;
+  const refined = refine(work, bent.frame, bent.pitch);
+  const farther = trustedRange(refined.pitch);
+  if (farther) yield* polarities(work, refined.frame, refined.pitch, farther);
 }
 
 interface Tried {

@@ -96,7 +96,7 @@ export function geometryOf(
     numbersAcross,
     ink: pitch.ink,
     scatter: scatterOf(pitch.track),
-    slantDoubt: SLANT_DOUBT,
+    slantDoubt: Math.hypot(SLANT_DOUBT, pitch.followed?.leanOff ?? 0),
   };
 }
 

@@ -47,7 +47,11 @@ test.each([2, 3])(
   'numbers are given to their own tape’s lines where another’s, %i px aside, go on above them',
   async (aside) => {
     const frame = rowFrame([AT, HEIGHT / 2], 0);
-    const { row, claim } = await readRow(edgeToEdge(aside), frame, readRows, () => true);
+    const { row, claim } = await readRow(edgeToEdge(aside), frame, {
+      readRows,
+      mayReadWords: () => true,
+      roundBend: () => undefined,
+    });
     if (!row || !claim) throw new Error('nothing was read');
     const [u] = toFrame(row.frame, AT, HEIGHT / 2 + 10);
     const { anchorTick, anchorValue, direction } = claim;
