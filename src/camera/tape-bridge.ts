@@ -140,14 +140,15 @@ export function createTapeBridge(startWorker: () => Worker, engine: Engine) {
   }
 
   return {
-    /** Reads a photo and keeps it at hand for `snap` and `touch`. `onProgress` gets 0 to 1. */
+    /** Reads a photo, first where the maker points, and keeps it at hand for `snap` and `touch`. `onProgress` gets 0 to 1. */
     read(
       image: GreyImage,
       signal: AbortSignal,
       onProgress?: (done: number) => void,
+      at?: Point,
     ): Promise<TapeReading> {
       photo = undefined; // a worker started now gets the photo with the job
-      const reading = ask({ kind: 'read', image }, signal, onProgress);
+      const reading = ask({ kind: 'read', image, ...(at ? { at } : {}) }, signal, onProgress);
       photo = image;
       return reading;
     },

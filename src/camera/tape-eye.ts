@@ -5,6 +5,7 @@ import { isOneEdge } from '../tape/scales/one-edge.ts';
 import { answered, questionFor } from '../tape/scales/question.ts';
 import { readingAt } from '../tape/scales/read-at.ts';
 import {
+  outlineOf,
   placeOn,
   pointOn,
   type ReadScale,
@@ -99,6 +100,9 @@ export function movedBy(reading: TapeReading, at: Point, mm: number): Point {
     wanted < part.low ? [part.low, part.high] : [part.high, part.low],
   );
 }
+
+/** More than a few outlines point at nothing. */
+const MOST_ROWS_SHOWN = 3;
 
 /** Mm from an end of what can be read to where it surely is, and from there on. */
 const INSIDE = 0.02;
@@ -199,6 +203,14 @@ function rangeOf({ stretches, geometry }: ReadScale): readonly [number, number] 
 
 function middleOf({ geometry: { zoneFrom, zoneTo } }: ReadScale): number {
   return (zoneFrom + zoneTo) / 2;
+}
+
+/** Outlines of the rows of graduations whose numbers could not be read, the clearest first. */
+export function rowsSeen({ unread = [] }: TapeReading): Point[][] {
+  return unread.slice(0, MOST_ROWS_SHOWN).map((geometry) => {
+    const { from, to, zoneFrom, zoneTo } = geometry;
+    return outlineOf(geometry, from, to, zoneFrom, zoneTo);
+  });
 }
 
 /** What is asked before a number is told: of the scale a line stands on, or of the whole picture. */

@@ -22,8 +22,8 @@ export type LiveReading =
 
 /** What the worker is asked to do, each answered once under its own number. */
 export type TapeJob =
-  /** Read a photo; it is also kept at hand for `snap` and `touch`. */
-  | { readonly kind: 'read'; readonly image: GreyImage }
+  /** Read a photo, first where the maker points (`at`); it is also kept at hand for `snap` and `touch`. */
+  | { readonly kind: 'read'; readonly image: GreyImage; readonly at?: Point }
   /** Keep a photo at hand that was read before, by a worker that is gone. */
   | { readonly kind: 'hold'; readonly image: GreyImage }
   | { readonly kind: 'frame'; readonly image: GreyImage }

@@ -18,6 +18,7 @@ export interface TapeReader<Lock extends { readonly reading: TapeReading }> {
     image: GreyImage,
     readPage: ReadPage,
     onProgress?: (done: number) => void,
+    at?: Point,
   ): Promise<TapeReading>;
   lockOn(reading: TapeReading, image: GreyImage): Lock | undefined;
   follow(lock: Lock, image: GreyImage): Lock | undefined;
@@ -76,7 +77,12 @@ export function createDesk<Lock extends { readonly reading: TapeReading }>(
     switch (job.kind) {
       case 'read':
         held = job.image;
-        return reader.readTape(job.image, readPage, (done) => post({ kind: 'progress', id, done }));
+        return reader.readTape(
+          job.image,
+          readPage,
+          (done) => post({ kind: 'progress', id, done }),
+          job.at,
+        );
       case 'hold':
         held = job.image;
         return undefined;

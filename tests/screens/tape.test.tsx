@@ -308,6 +308,69 @@ test.each(['no-tape', 'too-blurred', 'few-numbers'] as const)(
   },
 );
 
+test('a picture that can’t be read is looked at closely where it is touched', async () => {
+  open();
+  await choose(straight({ outcome: 'cannot', reason: 'few-numbers', scales: [] }));
+  await screen.findByText(/^Or touch a long line/);
+  bridge.read.mockResolvedValue(straight());
+  finger('Down', 700, 610);
+  finger('Up', 700, 610);
+  expect(await screen.findByRole('slider', { name: 'Line' })).toBeTruthy();
+  expect(bridge.read.mock.lastCall?.[3]).toEqual({ x: 700, y: 610 });
+});
+
+test('what can’t be read there either is the first of two lines by hand: six presses in all', async () => {
+  open();
+  const refused = straight({ outcome: 'cannot', reason: 'few-numbers', scales: [] });
+  await choose(refused);
+  await screen.findByText(/^Or touch a long line/);
+  let presses = 0;
+  const touch = (x: number) => {
+    presses++;
+    finger('Down', x, 610);
+    finger('Up', x, 610);
+  };
+  const press = (name: string) => {
+    presses++;
+    fireEvent.click(button(name));
+  };
+  touch(300);
+  expect(await screen.findByText(/^Not read there either/)).toBeTruthy();
+  await waitFor(() => expect(bridge.snap.mock.lastCall?.[0]).toEqual({ x: 300, y: 610 }));
+  press('4');
+  touch(900);
+  press('1');
+  press('0');
+  bridge.touch.mockResolvedValue({ ok: true, value: straight() });
+  press('Done');
+  expect(await screen.findByRole('slider', { name: 'Line' })).toBeTruthy();
+  expect(bridge.touch.mock.lastCall?.[0]).toMatchObject([
+    { x: 300, value: 4 },
+    { x: 900, value: 10 },
+  ]);
+  expect(presses).toBeLessThanOrEqual(6);
+});
+
+test('back from there, the refusal is said, and the photo can be touched again', async () => {
+  open();
+  await choose(straight({ outcome: 'cannot', reason: 'few-numbers', scales: [] }));
+  await screen.findByText(/^Or touch a long line/);
+  finger('Down', 300, 610);
+  finger('Up', 300, 610);
+  await screen.findByText(/^Not read there either/);
+  fireEvent.click(button('Back'));
+  expect((await screen.findByRole('alert')).textContent).toBe(cannotWords['few-numbers']);
+  expect(screen.getByText(/^Or touch a long line/)).toBeTruthy();
+});
+
+test('the rows of graduations whose numbers could not be read are pointed at', async () => {
+  open();
+  const unread = straight().scales.map(({ geometry }) => geometry);
+  await choose(straight({ outcome: 'cannot', reason: 'no-numbers', scales: [], unread }));
+  await screen.findByText(/^Or touch a long line/);
+  expect(document.querySelectorAll('.photo polygon')).toHaveLength(unread.length);
+});
+
 test.each(['not-a-picture', 'damaged', 'strange', 'too-large'] as const)(
   'a file that gives no photo is said, and another can be chosen: %s',
   async (fault) => {

@@ -102,7 +102,7 @@ function Still({
   touching,
   onAside,
 }: StillProps) {
-  const { stage, open, take, stop } = state;
+  const { stage, open, read, readAt, take, stop } = state;
   const newer = useNewerPhoto('fault' in stage ? stage.fault : undefined);
   if (stage.kind === 'choose') {
     return (
@@ -117,22 +117,28 @@ function Still({
     );
   }
   const onTouch = () => onAside('touch');
-  if (touching && 'photo' in stage) {
+  // Looked at closely it still can't be read: the place touched is the first line of those by hand.
+  const isRefused = stage.kind === 'read' && stage.reading.outcome === 'cannot';
+  const first = isRefused ? stage.pointed : undefined;
+  if ((touching || first) && 'photo' in stage) {
     const { photo } = stage;
     const onReading = (reading: Reading) => {
       onAside(undefined);
       take(photo, reading);
     };
-    const back = () => onAside(undefined);
-    const give = { photo, bench, bridge: services.bridge, onReading, onLeave: back };
+    const back = () => {
+      onAside(undefined);
+      if (isRefused) take(photo, stage.reading);
+    };
+    const give = { photo, first, bench, bridge: services.bridge, onReading, onLeave: back };
     return <Part load={loadTouch} onLeave={back} give={give} />;
   }
-  if (stage.kind === 'read' && stage.reading.outcome !== 'cannot') {
+  if (stage.kind === 'read' && !isRefused) {
     const { photo, reading } = stage;
     const onReading = (next: Reading) => take(photo, next);
     const give = { photo, reading, bench, uses, unused, onAnother: stop, onTouch, onReading };
     return <Part load={loadPicture} onLeave={stop} give={give} />;
   }
-  const give = { stage, newer, onStop: stop, onTouch, onAgain: state.read };
+  const give = { stage, newer, onStop: stop, onTouch, onPoint: readAt, onAgain: read };
   return <Part load={loadBetween} onLeave={stop} give={give} />;
 }

@@ -18,6 +18,8 @@ import { TouchedLine } from './touched-line.tsx';
 
 interface Props {
   photo: Photo;
+  /** A line that was touched before. */
+  first?: Place | undefined;
   bench: Bench;
   bridge: TapeBridge;
   onReading: (reading: Reading) => void;
@@ -36,12 +38,12 @@ const changed = (lines: readonly Line[], i: number, to: Partial<Line>) =>
   lines.map((line, at) => (at === i ? { ...line, ...to } : line));
 
 /** The scale made by hand: lines touched in the picture, their numbers typed. */
-export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) {
-  const [lines, setLines] = useState<readonly Line[]>([]);
+export function TouchLines({ photo, first, bench, bridge, onReading, onLeave }: Props) {
+  const [lines, setLines] = useState<readonly Line[]>(first ? [{ at: first, text: '' }] : []);
   /** The line whose number is being typed; −1 when none is. */
-  const [current, setCurrent] = useState(-1);
+  const [current, setCurrent] = useState(first ? 0 : -1);
   const [fresh, setFresh] = useState<Fresh>('all');
-  const [said, setSaid] = useState<string>();
+  const [said, setSaid] = useState<string | undefined>(first && words.type);
   const { width, height } = photo.image;
   const leaving = useRef(new AbortController());
   useEffect(() => () => leaving.current.abort(), []);
@@ -56,16 +58,22 @@ export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) 
     setSaid(undefined);
     setLines((old) => (i < old.length ? changed(old, i, { at }) : [...old, { at, text: '' }]));
   };
-  /** Where the line was left, it goes to the graduation there, and its number can be typed. */
-  const leave = (at: Place, i: number) => {
-    setSaid(undefined);
-    setCurrent(i);
-    setFresh('all');
+  const snap = (at: Place) => {
     const snapped = (to: Place) =>
       // Moved on meanwhile, it stays where it is now.
       setLines((old) => old.map((line) => (line.at === at ? { ...line, at: to } : line)));
     void bridge.snap(at, leaving.current.signal).then(snapped, failed);
   };
+  /** Where the line was left, it goes to the graduation there, and its number can be typed. */
+  const leave = (at: Place, i: number) => {
+    setSaid(undefined);
+    setCurrent(i);
+    setFresh('all');
+    snap(at);
+  };
+  useEffect(() => {
+    if (first) snap(first);
+  }, []);
   const touched = lines.flatMap((line) => touchOf(line, bench) ?? []);
   const done = async () => {
     try {
@@ -101,7 +109,10 @@ export function TouchLines({ photo, bench, bridge, onReading, onLeave }: Props) 
   return (
     <>
       <main tabIndex={-1} ref={landing}>
-        <p class={said && said !== words.keys ? 'warning told' : 'told'} role="status">
+        <p
+          class={said && said !== words.keys && said !== words.type ? 'warning told' : 'told'}
+          role="status"
+        >
           {said ?? words.how[Math.min(touched.length, words.how.length - 1)]}
         </p>
         <PictureView

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 
 import { openPhoto, type Photo, type PhotoFault } from '../../camera/photo.ts';
 import type { TapeBridge } from '../../camera/tape-bridge.ts';
-import type { Reading } from '../../camera/tape-eye.ts';
+import type { Place, Reading } from '../../camera/tape-eye.ts';
 import { TapeError, type TapeFault } from '../../camera/tape-fault.ts';
 
 /** How far a photo has come. */
@@ -10,7 +10,8 @@ export type Stage =
   | { kind: 'choose'; fault?: PhotoFault | 'not-shared' }
   | { kind: 'opening' }
   | { kind: 'reading'; photo: Photo; done: number }
-  | { kind: 'read'; photo: Photo; reading: Reading }
+  /** `pointed`: where the maker touched a picture that could not be read, for it to be looked at there. */
+  | { kind: 'read'; photo: Photo; reading: Reading; pointed?: Place }
   | { kind: 'failed'; photo: Photo; fault: TapeFault };
 
 /**
@@ -35,15 +36,15 @@ export function useReading(bridge: TapeBridge) {
     return wish.current.signal;
   }
 
-  async function read(photo: Photo, signal = anew()): Promise<void> {
+  async function read(photo: Photo, signal = anew(), pointed?: Place): Promise<void> {
     const show = (next: Stage) => {
       if (!signal.aborted) setStage(next);
     };
     show({ kind: 'reading', photo, done: 0 });
     try {
       const progress = (done: number) => show({ kind: 'reading', photo, done });
-      const reading = await bridge.read(photo.image, signal, progress);
-      show({ kind: 'read', photo, reading });
+      const reading = await bridge.read(photo.image, signal, progress, pointed);
+      show({ kind: 'read', photo, reading, ...(pointed ? { pointed } : {}) });
     } catch (error) {
       show({ kind: 'failed', photo, fault: faultOf(error) });
     }
@@ -51,7 +52,9 @@ export function useReading(bridge: TapeBridge) {
 
   return {
     stage,
-    read,
+    read: (photo: Photo) => read(photo),
+    /** Looks at a photo once more, where the maker touched it; that place is aimed at. */
+    readAt: (photo: Photo, at: Place) => read({ ...photo, aimed: at }, anew(), at),
     async open(file: Blob | undefined): Promise<void> {
       const signal = anew();
       setStage(file ? { kind: 'opening' } : { kind: 'choose', fault: 'not-shared' });

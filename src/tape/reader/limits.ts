@@ -84,6 +84,8 @@ export const CONTESTED = 0.5;
 export const MOST_WINDOWS = 3;
 /** In a window less is seen that could speak against a scale: so many different numbers must name it. */
 export const WINDOW_NUMBERS = 5;
+/** A place so near to a scale's lines, in mm, is on its tape. */
+export const POINTED_MM = 25;
 /** Numbers from here on have two digits. */
 export const TENS_FROM = 10;
 
@@ -95,6 +97,10 @@ export const BEND_GROWS = 1.4;
 export const SAME_BEND = 2;
 
 // windows.ts
+
+/** Of a picture's long side: the windows about a place that the maker pointed at; and the least side in px. */
+export const POINTED_SHARES = [0.35, 0.65];
+export const POINTED_PX = 500;
 
 /** Side of a window in px at its scale: as large as is looked at without being shrunk. */
 export const WINDOW_PX = 1800;

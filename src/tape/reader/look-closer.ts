@@ -1,9 +1,10 @@
 import type { ReadPage } from '../characters/read-page.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
-import { movedGeometry, movedScale, type ReadScale } from '../scales/scale.ts';
-import { MOST_WINDOWS, TENS_FROM, WINDOW_NUMBERS } from './limits.ts';
+import type { Point } from '../picture/place.ts';
+import { movedGeometry, movedScale, placeOn, type ReadScale } from '../scales/scale.ts';
+import { MOST_WINDOWS, POINTED_MM, TENS_FROM, WINDOW_NUMBERS } from './limits.ts';
 import { type Found, IN_WINDOW, lookAt } from './look-at.ts';
-import { cutOut, windowsOf } from './windows.ts';
+import { cutOut, type Window, windowsAbout, windowsOf } from './windows.ts';
 
 /**
  * The first window that shows a scale for sure; where none does, that with most numbers to be asked
@@ -17,18 +18,52 @@ export async function lookCloser(
 ): Promise<Found> {
   let best = whole;
   for (const part of windowsOf(image, MOST_WINDOWS)) {
-    const look = await lookAt(cutOut(image, part), IN_WINDOW, readPage, onProgress);
-    const named = new Set(look.scales.filter((one) => isNamed(one) && !look.contested.has(one)));
-    if (named.size === 0) continue;
-    const scales = look.scales.map((scale) =>
-      movedScale(named.has(scale) ? scale : doubted(scale), part),
-    );
-    const unread = look.unread.map((row) => movedGeometry(row, part));
-    const found = { ...look, scales, unread, tilt: undefined };
-    if (scales.some(({ sure }) => sure)) return found;
-    if (numbersIn(found) > numbersIn(best)) best = found;
+    const found = await lookInto(image, part, readPage, onProgress);
+    if (found?.scales.some(({ sure }) => sure)) return found;
+    if (found && numbersIn(found) > numbersIn(best)) best = found;
   }
   return best;
+}
+
+/**
+ * The scale at a place that the maker pointed at, seen in the smallest window about it that shows
+ * it for sure; undefined where none does.
+ */
+export async function lookAbout(
+  image: GreyImage,
+  at: Point,
+  readPage: ReadPage,
+  onProgress: (done: number) => void,
+): Promise<Found | undefined> {
+  for (const part of windowsAbout(image, at)) {
+    const found = await lookInto(image, part, readPage, onProgress);
+    if (found?.scales.some((scale) => scale.sure && isAt(scale, at))) return found;
+  }
+  return undefined;
+}
+
+/** What a part of a picture shows, in the picture's own pixels; undefined where that names no scale. */
+async function lookInto(
+  image: GreyImage,
+  part: Window,
+  readPage: ReadPage,
+  onProgress: (done: number) => void,
+): Promise<Found | undefined> {
+  const look = await lookAt(cutOut(image, part), IN_WINDOW, readPage, onProgress);
+  const named = new Set(look.scales.filter((one) => isNamed(one) && !look.contested.has(one)));
+  if (named.size === 0) return undefined;
+  const scales = look.scales.map((scale) =>
+    movedScale(named.has(scale) ? scale : doubted(scale), part),
+  );
+  const unread = look.unread.map((row) => movedGeometry(row, part));
+  return { ...look, scales, unread, tilt: undefined };
+}
+
+/** Whether a place lies on a scale's tape, or nearly: a finger is broad. */
+function isAt({ geometry, mmPerTick }: ReadScale, at: Point): boolean {
+  const { away, pitch, tick } = placeOn(geometry, at);
+  const isAlong = tick > geometry.from && tick < geometry.to;
+  return isAlong && (away / Math.abs(pitch)) * mmPerTick < POINTED_MM;
 }
 
 /**

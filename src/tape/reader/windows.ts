@@ -1,12 +1,20 @@
 import { boxDown, fieldOf, takenAs } from '../picture/field.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
+import type { Point } from '../picture/place.ts';
 import { rowsAmong } from '../rows/candidate-rows.ts';
 import { CELL_PX } from '../rows/limits.ts';
 import { type StrokeCell, strokeCells } from '../rows/stroke-cells.ts';
-import { SEARCH_PX, WINDOW_AGAIN, WINDOW_PX, WINDOW_WEAK } from './limits.ts';
+import {
+  POINTED_PX,
+  POINTED_SHARES,
+  SEARCH_PX,
+  WINDOW_AGAIN,
+  WINDOW_PX,
+  WINDOW_WEAK,
+} from './limits.ts';
 
 /** A part of a picture, in its pixels. */
-interface Window {
+export interface Window {
   readonly left: number;
   readonly top: number;
   readonly width: number;
@@ -38,6 +46,21 @@ export function windowsOf(image: GreyImage, most: number): Window[] {
     }));
   }
   return chosen;
+}
+
+/** Parts of a picture about a place in it, the smaller first; none where the whole is no larger. */
+export function windowsAbout({ width, height }: GreyImage, { x, y }: Point): Window[] {
+  const long = Math.max(width, height);
+  return POINTED_SHARES.flatMap((share) => {
+    const side = Math.round(Math.max(POINTED_PX, share * long));
+    if (side >= long) return [];
+    const [wide, high] = [Math.min(side, width), Math.min(side, height)];
+    const start = (middle: number, size: number, room: number) =>
+      Math.round(Math.max(0, Math.min(room - size, middle - size / 2)));
+    return [
+      { left: start(x, wide, width), top: start(y, high, height), width: wide, height: high },
+    ];
+  });
 }
 
 /** A part of a picture as a picture. */

@@ -12,6 +12,7 @@ export const photoWords = {
   reading: (done: number) => `Reading the tape… ${Math.round(done * 100)} %`,
   stop: 'Stop',
   byTouch: 'Touch two lines',
+  point: 'Or touch a long line whose number you can read: it is looked at closely.',
   again: 'Try once more',
 };
 

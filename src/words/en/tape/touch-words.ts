@@ -5,6 +5,8 @@ export const touchWords = {
     'Now a second one, far from the first.',
     'Touch more lines for a surer reading, or drag the line to the place.',
   ],
+  /** After a line was touched for the picture to be looked at there. */
+  type: 'Not read there either. Type the number of the line you touched.',
   value: (nth: number) => `Line ${nth}: its number`,
   line: (nth: number) => `Line ${nth}`,
   /** What a screen reader hears of a line: what was typed, and where it stands in the photo. */
