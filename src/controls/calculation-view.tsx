@@ -155,9 +155,11 @@ function Keys({ field, bench, draft, editor }: KeysProps) {
 /** The fields for a draft: the very same ones as long as they are alike. */
 function useFields(calculation: Calculation, draft: Draft): readonly Field[] {
   const before = useRef<readonly Field[]>([]);
-  const now = calculation.fields(draft);
-  if (JSON.stringify(now) !== JSON.stringify(before.current)) before.current = now;
-  return before.current;
+  return useMemo(() => {
+    const now = calculation.fields(draft);
+    if (JSON.stringify(now) !== JSON.stringify(before.current)) before.current = now;
+    return before.current;
+  }, [calculation, draft]);
 }
 
 function isWrong(work: Work, key: string): boolean {

@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { fieldWords } from '#words/controls/control-words.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
@@ -38,8 +38,8 @@ export const FieldTile = steady(function Tile({
   }, []);
   // What was typed here and has not come back as `text` yet: never to be written over.
   const typing = useRef<string | undefined>(undefined);
-  // After the answer is painted: a text field that is written to is laid out on the spot.
-  useEffect(() => {
+  // In the frame of the answer: one of its own would cost more than laying both out at once.
+  useLayoutEffect(() => {
     const shown = input.current;
     if (typing.current === undefined && shown && shown.value !== text) shown.value = text;
     if (typing.current === text) typing.current = undefined;
