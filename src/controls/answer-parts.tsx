@@ -1,5 +1,5 @@
 import { Fragment, type RefObject } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { drawnAnswer } from '../calculation/as-made.ts';
 import type { Bench } from '../calculation/bench.ts';
 import type { Answer, Line } from '../calculation/calculation.ts';
@@ -9,6 +9,7 @@ import css from './answer-parts.css?inline';
 import { FigureView } from './figure-view.tsx';
 import { MarkList } from './mark-list.tsx';
 import { Rich } from './rich.tsx';
+import { useWhenSeen } from './use-when-seen.ts';
 
 adopt(css);
 
@@ -24,13 +25,16 @@ interface Props {
  * What can be read after the answer: every mark, drawings, further lines, how it was got.
  * All of it comes at once: what stands below would move if one part came after another.
  */
-export function AnswerParts({ answer: planned, page, bench, scroller }: Props) {
+export function AnswerParts(props: Props) {
+  const { scroller } = props;
+  const top = useRef<HTMLParagraphElement>(null);
+  const { answer: planned, page, bench } = useWhenSeen(props, top, scroller);
   const answer = useMemo(() => drawnAnswer(planned, page, bench), [planned, page, bench]);
   const lists = <Lists runs={answer.runs} bench={bench} scroller={scroller} />;
   return (
     <>
       {/* Always there, so that what comes into it is read out. */}
-      <p class="asked" role="status">
+      <p class="asked" role="status" ref={top}>
         {answer.asked && `? ${answer.asked}`}
       </p>
       {!answer.listsLast && lists}
