@@ -42,16 +42,22 @@ export async function getRecord(kept: IDBObjectStore, key: string): Promise<Stor
   return { record, log: readLog(log) };
 }
 
-/** Writes a record, its entry and its log; one that can't be read has no entry, and is read each time. */
+/**
+ * Writes a record, its entry and its log; one that can't be read has no entry, and is read each time.
+ * @param logBefore the log that was read of it: the same one is not written again
+ */
 export function putRecord(
   kept: IDBObjectStore,
   key: string,
   record: unknown,
   log: readonly Change[],
+  logBefore?: readonly Change[],
 ): void {
   kept.put(record, key);
-  if (log.length > 0) kept.put(log, LOG + key);
-  else kept.delete(LOG + key);
+  if (log !== logBefore) {
+    if (log.length > 0) kept.put(log, LOG + key);
+    else kept.delete(LOG + key);
+  }
   putEntry(kept, key, record);
 }
 

@@ -101,7 +101,7 @@ export function changeGarment(
       const next = by(before);
       if (next === before) return before;
       const record = writable(next.record, before.record);
-      putRecord(kept, PREFIX + id, record, next.log);
+      putRecord(kept, PREFIX + id, record, next.log, before.log);
       await promisifyRequest(kept.transaction);
       return { record, log: next.log };
     });

@@ -143,7 +143,8 @@ function createHolder(store: Store, id: string): Holder {
           const inStep = disk !== undefined && isSame(now, disk);
           one.redone = inStep ? undefined : act(begun(now, one.state.known), rest);
           const { record, log } = one.redone?.state ?? one.state;
-          return { record, log };
+          // What is being typed is in no log: then there is nothing to write of it.
+          return { record, log: inStep && log === disk?.log ? now.log : log };
         };
         doing.set(deed, one);
         keeper.add(deed);

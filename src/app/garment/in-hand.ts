@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { whenPainted } from '../../controls/when-painted.ts';
 import type { Store } from '../../storage/store.ts';
 
 /** Under what the step a garment was left at is kept, on this phone only. */
@@ -20,12 +21,14 @@ export function useInHand(
   }, [store, garment]);
   const keep = (next: string) => {
     setHome(next);
-    keepInHand(store, garment, next);
+    // Each mark of a row is of the same step.
+    if (next !== home) keepInHand(store, garment, next);
   };
   return [home, keep];
 }
 
 /** Keeps which step of a garment is in hand: where that can't be kept, it begins at the first one. */
 export function keepInHand(store: Store, garment: string, home: string): void {
-  store.change(KEY, (all) => ({ ...(all as InHand), [garment]: home })).catch(() => undefined);
+  const change = (all: unknown) => ({ ...(all as InHand), [garment]: home });
+  whenPainted(() => void store.change(KEY, change).catch(() => undefined));
 }

@@ -68,6 +68,28 @@ test('what is done is there at once, and on the disk in order', async () => {
   expect((await loadGarment(store, 'g')).log.length).toBe(2);
 });
 
+test('a press is answered before anything of it is read or written, unless the page is left', async () => {
+  const { store } = await jacket();
+  const holder = await held(store);
+  const transact = vi.spyOn(store, 'transact');
+  holder.act(make('a'));
+  await Promise.resolve();
+  expect(transact).not.toHaveBeenCalled();
+  const hidden = vi.spyOn(document, 'visibilityState', 'get').mockReturnValue('hidden');
+  document.dispatchEvent(new Event('visibilitychange'));
+  expect(transact).toHaveBeenCalledTimes(1);
+  hidden.mockRestore();
+  await kept(holder);
+  expect(Object.keys((await onDisk(store)).facts)).toEqual(['a']);
+  // A key that is typed writes the record and its entry, and no log anew.
+  const puts = vi.spyOn(IDBObjectStore.prototype, 'put');
+  holder.act({ do: 'type', place: opening, parts: typed('12'), now: 6 });
+  await kept(holder);
+  expect(puts.mock.calls.map(([, key]) => key)).toEqual(['garment:g', 'listed:garment:g']);
+  puts.mockRestore();
+  expect((await loadGarment(store, 'g')).log.length).toBe(1);
+});
+
 test('two tabs: what both did is there, and a number of before stores nothing', async () => {
   const { name, store } = await jacket();
   const [here, there] = [await held(store), await held(openStore(name))];

@@ -1,0 +1,18 @@
+/** Where nothing is painted, as in a window that is covered, it isn't waited for longer. */
+const SOON_MS = 50;
+
+/** Does what a press brings along once the press is answered; at once where nobody can see it. */
+export function whenPainted(work: () => void): void {
+  let done = false;
+  const once = () => {
+    if (!done) work();
+    done = true;
+  };
+  if (document.visibilityState === 'hidden') {
+    once();
+    return;
+  }
+  // A frame's callbacks run before it is painted.
+  requestAnimationFrame(() => setTimeout(once));
+  setTimeout(once, SOON_MS);
+}
