@@ -7,7 +7,7 @@ import { readRecord } from '../../src/garment/record/read-record.ts';
 import type { Parts } from '../../src/garment/record/record.ts';
 import { plusMinus } from '../../src/garment/work-out/doubt.ts';
 import { mm } from '../../src/lengths/length.ts';
-import { plain } from './trial/compare.ts';
+import { alike, plain } from './trial/compare.ts';
 import { garmentOf, output, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
 
@@ -48,6 +48,34 @@ function numberAt({ answer }: Pick<State, 'answer'>, key: string) {
 }
 
 describe('typing', () => {
+  test('what a preview was made of settles to just that, and is worked out once', () => {
+    const typing = done(begin(back, KNOWN), type('6.3'));
+    const preview = previewOf(typing);
+    expect(previewOf(typing)).toBe(preview);
+    const settled = done(typing, { do: 'settle', now });
+    expect(settled.answer).toBe(preview);
+    // As without it, down to the record; and the next change looks at nothing that stays.
+    const without = done(begin(back, KNOWN), type('6.3'), { do: 'settle', now });
+    expect(settled.record).toEqual(without.record);
+    expect(alike(settled.answer, without.answer)).toBe(true);
+    const [next, other] = [settled, without].map((state) =>
+      done(state, { do: 'say', of: 'works', ids: ['back'], set: { name: 'Back piece' }, now }),
+    );
+    expect(next?.answer.evaluated).toBe(other?.answer.evaluated);
+  });
+
+  test('a preview of an earlier typing, or of another garment, is not what settles', () => {
+    const first = done(begin(back, KNOWN), type('6'));
+    previewOf(first);
+    const settled = done(first, type('6.3'), { do: 'settle', now });
+    expect(numberAt(settled, CUT)).toBe(mm(663));
+    // The same typing upon a change of another tab.
+    const long = { name: 'Back', kind: 'length', rank: 1, parts: typed('70') };
+    const changed = { ...back, quantities: { long }, pending: first.record.pending };
+    const other = begin(changed, KNOWN);
+    expect(numberAt(done(other, { do: 'settle', now }), CUT)).toBe(mm(760));
+  });
+
   test('what is half typed changes nothing that is settled; it is seen before it settles', () => {
     const state = begin(back, KNOWN);
     const typing = done(state, type('6'), type('63'), type('63.'));

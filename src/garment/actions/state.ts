@@ -94,6 +94,14 @@ interface Settling {
   undoes?: number;
   /** What was let in when it was typed is never refused when it settles. */
   typed?: true;
+  /** What it comes to, where that was worked out already. */
+  ready?: Ready | undefined;
+}
+
+/** Edits made and worked out before they are settled. */
+export interface Ready {
+  record: Garment;
+  answer: Answer;
 }
 
 /** Makes edits one change: worked out, within the limits, and to be taken back as one. */
@@ -101,7 +109,7 @@ export function settle(state: State, what: string, edits: readonly Edit[], given
   const next = put(state, what, edits, given);
   if ('why' in next) return refuse(state, next);
   if (next === state) return { state };
-  const answer = workOut(next.record, state.known, state.answer.memory);
+  const answer = given.ready?.answer ?? workOut(next.record, state.known, state.answer.memory);
   const path = given.byHand ? newCircle(answer, state.answer) : undefined;
   return path ? refuse(state, { why: 'circle', path }) : { state: { ...state, ...next, answer } };
 }
@@ -111,13 +119,13 @@ export function put(
   before: Written,
   what: string,
   edits: readonly Edit[],
-  { now, press = false, undoes, typed }: Settling,
+  { now, press = false, undoes, typed, ready }: Settling,
 ): Written | Refused {
   // Typed and typed back is no change.
   const real = edits.filter((one) => !same(one.before, one.after));
   if (real.length === 0) return before;
   const counted = { changed: now, edits: before.record.edits + 1 };
-  const record = { ...edited(before.record, real), ...counted };
+  const record = { ...(ready?.record ?? edited(before.record, real)), ...counted };
   const size = before.size + real.reduce((sum, one) => sum + growth(one), 0);
   const limit = size > before.size && !typed ? overLimit(record, size) : undefined;
   if (limit) return { why: 'limit', limit };

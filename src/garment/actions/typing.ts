@@ -5,7 +5,16 @@ import { isObject } from '../record/sound-values.ts';
 import { same } from '../work-out/same.ts';
 import { type Answer, workOut } from '../work-out/work-out.ts';
 import { at, type Edit, edit, edited, type Slot } from './slots.ts';
-import { type Done, isThere, put, refuse, type State, settle, type Written } from './state.ts';
+import {
+  type Done,
+  isThere,
+  put,
+  type Ready,
+  refuse,
+  type State,
+  settle,
+  type Written,
+} from './state.ts';
 
 /** A field: of a quantity, or of a work, shared by its sides unless one is named. */
 export type FieldPlace = { quantity: string } | { work: string; field: string; side?: string };
@@ -55,7 +64,8 @@ export function type(state: State, pending: Pending, now: number): Done {
 export function settleTyping(state: State, now: number): Done {
   if (state.record.pending === undefined) return { state };
   const { record, edits } = typedIn(state.record);
-  return settle({ ...state, record }, 'type', edits, { now, typed: true });
+  const ready = readyOf(state);
+  return settle({ ...state, record }, 'type', edits, { now, typed: true, ready });
 }
 
 /** The same of a garment of which nothing is shown. */
@@ -76,11 +86,26 @@ function typedIn(typing: Garment) {
 }
 
 /** The garment as it would be with what is being typed: for before → after. */
-export function previewOf({ record, known, answer }: State): Answer {
+export function previewOf(state: State): Answer {
+  const { record, known, answer } = state;
   const pending = pendingOf(record);
   if (!pending) return answer;
-  const typed = edited(record, typedEdits({ record }, pending));
-  return workOut(typed, known, answer.memory);
+  const there = readyOf(state);
+  if (there) return there.answer;
+  const { pending: _, ...typed } = edited(record, typedEdits({ record }, pending));
+  const preview = workOut(typed, known, answer.memory);
+  previews.set(pending, { record: typed, answer: preview, from: state });
+  return preview;
+}
+
+/** What was worked out of what is being typed: settling it comes to the very same. */
+const previews = new WeakMap<Pending, Ready & { from: State }>();
+
+/** The preview of what is being typed, where it was made, and of this very garment. */
+function readyOf({ record, known, answer }: State): Ready | undefined {
+  const pending = pendingOf(record);
+  const ready = pending && previews.get(pending);
+  return ready?.from.answer === answer && ready.from.known === known ? ready : undefined;
 }
 
 /** What is put into a field. How sure a reading was goes with the number that was read. */
