@@ -2,8 +2,8 @@ import { byId, readHome } from '../record/home.ts';
 import type { Garment } from '../record/record.ts';
 import { type Seen, type Sound, soundOf } from '../record/sound.ts';
 import { type Block, type Blocks, changedIn } from './blocks.ts';
-import type { Node } from './node.ts';
 import { type Made, nodesOf } from './nodes.ts';
+import { NodesByKey } from './nodes-by-key.ts';
 import type { Result } from './result.ts';
 import { type Cell, Round } from './round.ts';
 import { type Known, type SeenWork, seenWork } from './seen-work.ts';
@@ -18,7 +18,7 @@ export interface Memory {
 /** A garment worked out: every number by its key, and what is to be said of all. */
 export interface Answer extends Told {
   values: ReadonlyMap<string, Result>;
-  nodes: ReadonlyMap<string, Node>;
+  nodes: NodesByKey;
   /** The keys of the numbers that one reads. */
   sources(key: string): readonly string[];
   works: ReadonlyMap<string, SeenWork>;
@@ -63,7 +63,7 @@ export function workOut(garment: Garment, known: Known, memory?: Memory): Answer
   return {
     ...told(sound, works, blocks),
     values,
-    nodes: nodesByKey(made),
+    nodes: new NodesByKey(made),
     sources: (key) => blocks.get(readHome(key).id)?.cells.get(key)?.reads ?? [],
     works,
     sound,
@@ -85,10 +85,4 @@ function cellsOf({ nodes }: Made, { cells }: Round): Map<string, Cell> {
       return cell ? [[key, cell] as const] : [];
     }),
   );
-}
-
-function nodesByKey(made: ReadonlyMap<string, Made>): Map<string, Node> {
-  const all = new Map<string, Node>();
-  for (const { nodes } of made.values()) for (const node of nodes) all.set(node.key, node);
-  return all;
 }

@@ -8,7 +8,7 @@ import { pendingOf, previewOf, slotOf } from '../../../garment/actions/typing.ts
 import { homeOf, readHome } from '../../../garment/record/home.ts';
 import { NOTHING } from '../../../garment/rows/points.ts';
 import type { Result } from '../../../garment/work-out/result.ts';
-import { type Answer, workOut } from '../../../garment/work-out/work-out.ts';
+import { type Answer, type Memory, workOut } from '../../../garment/work-out/work-out.ts';
 import { exactLength } from '../../../lengths/length.ts';
 import { valueText } from '../said/value-text.ts';
 import type { OpenWork } from './open-work.ts';
@@ -46,8 +46,13 @@ export function answerOf(state: State, open: OpenWork): Answer {
   const put = turnParts({ ...state, record: alone }, (part) =>
     'link' in part ? todays(state, part, open.side) : part,
   );
-  return workOut(edited(alone, put), state.known);
+  const now = workOut(edited(alone, put), state.known, aloneBefore.get(state.answer));
+  aloneBefore.set(state.answer, now.memory);
+  return now;
 }
+
+/** What the key before came to: what doesn't read the field that is typed into is not worked out again. */
+const aloneBefore = new WeakMap<Answer, Memory>();
 
 /** The numbers a work gives on the side that is open, in the order they are declared. */
 export function givesOf({ id, side, seen }: OpenWork, answer: Answer): Gives[] {
