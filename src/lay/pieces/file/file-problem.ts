@@ -10,7 +10,8 @@ import type { PieceProblem } from '../piece-problem.ts';
  * - `too-deep`: parts within parts within parts, more than are followed.
  * - `no-units`: nothing in it says how long its units are; they are to be asked for.
  * - `other-units`: it says units that are no length, or that aren't known here.
- * - `too-many`: more shapes, or corners, than a lay can hold, or more loose lines than are joined.
+ * - `too-many`: more shapes, or corners, than a lay can hold, more loose lines than are joined, or more parts of
+ *   blocks than are followed.
  * - `nothing-closed`: not one closed outline; `open` lines there are that don't close.
  * - `no-number`: a number of the shape named is none, or is absurd.
  * - `unknown-curve`: the shape named is drawn by what can't be read here.
@@ -23,7 +24,7 @@ export type FileProblem =
   | { kind: 'too-deep'; most: number }
   | { kind: 'no-units' }
   | { kind: 'other-units'; said: string }
-  | { kind: 'too-many'; what: 'shapes' | 'corners' | 'lines'; most: number }
+  | { kind: 'too-many'; what: 'shapes' | 'corners' | 'lines' | 'parts'; most: number }
   | { kind: 'nothing-closed'; open: number }
   | { kind: 'no-number'; name: string }
   | { kind: 'unknown-curve'; name: string; curve: string }

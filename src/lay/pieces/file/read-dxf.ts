@@ -1,5 +1,6 @@
 import type { Point } from '../../outline.ts';
 import { type Drawn, drawnBy } from './drawn.ts';
+import { type BlockPlace, DxfBlocks, ON_SHEET, sideOf } from './dxf-blocks.ts';
 import { type DxfRecord, dxfRecords, numberIn, numberOf, textOf } from './dxf-records.ts';
 import {
   arcOf,
@@ -10,7 +11,9 @@ import {
   type Vertex,
   vertexOf,
 } from './dxf-shapes.ts';
+import { spline } from './dxf-spline.ts';
 import { type FileAsked, type FileOutcome, MOST_CHARACTERS, Unreadable } from './file-problem.ts';
+import { at } from './svg-transform.ts';
 
 /** mm of the units a file may say ($INSUNITS of the DXF reference); 0 says none. */
 const UNITS: Readonly<Record<number, number>> = {
@@ -27,16 +30,20 @@ const UNITS: Readonly<Record<number, number>> = {
 
 /** Parts that draw what isn't read here; all others that aren't known draw no line. */
 const NOT_READ = new Set([
-  ...['SPLINE', 'ELLIPSE', 'HELIX', 'INSERT', 'HATCH', 'MLINE', 'REGION', 'BODY', '3DSOLID'],
+  ...['ELLIPSE', 'HELIX', 'HATCH', 'MLINE', 'REGION', 'BODY', '3DSOLID'],
   ...['3DFACE', 'SOLID', 'TRACE', 'MESH', 'SURFACE', 'XLINE', 'RAY'],
 ]);
+
+/** Blocks within blocks that are followed, and parts of them all that are drawn. */
+const [MOST_DEPTH, MOST_INSERTED] = [16, 100_000];
 
 /** Flags of a polyline that is a mesh in space. */
 const MESH = 16 | 64;
 
 /**
- * The closed outlines of a DXF file in its text form, in mm: polylines with their bows, circles,
- * and lines and arcs of one layer whose ends meet. A shape is called by its layer.
+ * The closed outlines of a DXF file in its text form, in mm: polylines with their bows, circles, splines,
+ * and lines and arcs of one layer whose ends meet, also those of blocks, wherever these are put. A shape is
+ * called by its layer, and by its block.
  */
 export function readDxf(text: string, asked: FileAsked = {}): FileOutcome {
   if (text.length > MOST_CHARACTERS) {
@@ -44,7 +51,10 @@ export function readDxf(text: string, asked: FileAsked = {}): FileOutcome {
     return { ok: false, problem };
   }
   return drawnBy((drawn) => {
-    const reading: Reading = { drawn, section: '', units: undefined, asked, open: undefined };
+    const reading: Reading = {
+      ...{ drawn, asked, section: '', units: undefined, open: undefined },
+      ...{ blocks: new DxfBlocks(), place: ON_SHEET, inserted: 0 },
+    };
     for (const record of dxfRecords(text)) take(reading, record);
   });
 }
@@ -55,6 +65,11 @@ interface Reading {
   /** The number the file has for its units. */
   units: number | undefined;
   asked: FileAsked;
+  blocks: DxfBlocks;
+  /** Where what is read now is put. */
+  place: BlockPlace;
+  /** Parts of blocks that were put somewhere so far. */
+  inserted: number;
   /** A polyline whose vertices follow as parts of their own. */
   open: { record: DxfRecord; vertices: Vertex[] } | undefined;
 }
@@ -63,6 +78,8 @@ function take(reading: Reading, record: DxfRecord): void {
   if (record.type === 'SECTION') {
     reading.section = textOf(record, 2);
     if (reading.section === 'HEADER') reading.units = unitsSaid(record);
+  } else if (reading.section === 'BLOCKS') {
+    reading.blocks.take(record);
   } else if (reading.section === 'ENTITIES') {
     entity(reading, record, unitOf(reading));
   }
@@ -85,64 +102,131 @@ function unitOf({ units, asked: { unitMm } }: Reading): number {
 }
 
 function entity(reading: Reading, record: DxfRecord, unitMm: number): void {
-  const { drawn, open } = reading;
+  const { open } = reading;
   if (record.type === 'VERTEX') {
     const vertex = open && vertexOf(record);
     if (vertex) open.vertices.push(vertex);
     return;
   }
-  if (open) {
-    const closed = isClosed(open.record);
-    draw(drawn, open.record, polyline(open.vertices, closed, unitMm), closed, unitMm);
-    reading.open = undefined;
-  }
+  closeOpen(reading, unitMm);
   // What lies on a sheet of paper, or is hidden, is no piece.
   if (numberOf(record, 67) === 1 || numberOf(record, 60) === 1) return;
-  const name = textOf(record, 8);
   if (NOT_READ.has(record.type) || (record.type === 'POLYLINE' && numberOf(record, 70) & MESH)) {
-    drawn.problem({ kind: 'unknown-curve', name, curve: record.type });
+    unknown(reading, record);
   } else if (record.type === 'POLYLINE') {
     reading.open = { record, vertices: [] };
+  } else if (record.type === 'INSERT') {
+    insert(reading, record, unitMm);
   } else {
-    simple(drawn, record, unitMm);
+    simple(reading, record, unitMm);
+  }
+}
+
+/** A polyline of several parts is whole once another part begins. */
+function closeOpen(reading: Reading, unitMm: number): void {
+  const { open } = reading;
+  reading.open = undefined;
+  if (!open) return;
+  const closed = isClosed(open.record);
+  draw(
+    reading,
+    open.record,
+    polyline(open.vertices, closed, fineMm(reading, unitMm)),
+    closed,
+    unitMm,
+  );
+}
+
+const unknown = ({ drawn, place }: Reading, record: DxfRecord) =>
+  drawn.problem({
+    kind: 'unknown-curve',
+    name: place.named(textOf(record, 8)),
+    curve: record.type,
+  });
+
+/** How long a unit of what is read now is on the sheet, in mm, where it is longest. */
+const fineMm = ({ place: { grows } }: Reading, unitMm: number) => grows * unitMm;
+
+/** Draws all of a block where it is put. */
+function insert(reading: Reading, record: DxfRecord, unitMm: number): void {
+  const before = reading.place;
+  const put = reading.blocks.put(record, before, reading.inserted);
+  if (put === 'no-number') {
+    reading.drawn.problem({ kind: 'no-number', name: before.named(textOf(record, 8)) });
+  } else if (!put) {
+    unknown(reading, record);
+  } else {
+    if (put.place.depth > MOST_DEPTH) throw new Unreadable({ kind: 'too-deep', most: MOST_DEPTH });
+    reading.place = put.place;
+    for (const part of put.records) {
+      reading.inserted++;
+      if (reading.inserted > MOST_INSERTED) {
+        throw new Unreadable({ kind: 'too-many', what: 'parts', most: MOST_INSERTED });
+      }
+      entity(reading, part, unitMm);
+    }
+    closeOpen(reading, unitMm);
+    reading.place = before;
   }
 }
 
 /** Draws a part that is a line by itself. */
-function simple(drawn: Drawn, record: DxfRecord, unitMm: number): void {
+function simple(reading: Reading, record: DxfRecord, unitMm: number): void {
+  const { drawn, place } = reading;
   const { type } = record;
+  const name = place.named(textOf(record, 8));
+  const fine = fineMm(reading, unitMm);
   const whole = type === 'CIRCLE';
   if (type === 'LINE') {
     const ends = [placeOf(record, 10), placeOf(record, 11)];
     // A line is where it is, however its plane is turned.
-    drawn.line(textOf(record, 8), ends.map(scaled(unitMm, 1)), false);
+    drawn.line(name, ends.map(onSheet(reading, unitMm, 1)), false, layerOf(reading, record));
   } else if (type === 'LWPOLYLINE') {
     const closed = isClosed(record);
-    draw(drawn, record, polyline(ownVertices(record), closed, unitMm), closed, unitMm);
+    draw(reading, record, polyline(ownVertices(record), closed, fine), closed, unitMm);
+  } else if (type === 'SPLINE') {
+    const read = spline(record, fine);
+    // Its places are where they are, as those of a line.
+    if (read.ok) {
+      drawn.line(
+        name,
+        read.points.map(onSheet(reading, unitMm, 1)),
+        false,
+        layerOf(reading, record),
+      );
+    } else if (read.why === 'unknown') unknown(reading, record);
+    else drawn.problem({ kind: 'no-number', name });
   } else if (whole || type === 'ARC') {
-    const points = arcOf(record, whole, unitMm);
-    if (points) draw(drawn, record, points, whole, unitMm);
-    else drawn.problem({ kind: 'no-number', name: textOf(record, 8) });
+    const points = arcOf(record, whole, fine);
+    if (points) draw(reading, record, points, whole, unitMm);
+    else drawn.problem({ kind: 'no-number', name });
   }
 }
 
-const scaled =
-  (unitMm: number, side: number) =>
-  ([x, y]: Point): Point => [side * x * unitMm, y * unitMm];
+const onSheet =
+  ({ place: { matrix } }: Reading, unitMm: number, side: number) =>
+  ([x, y]: Point): Point => {
+    const [u, v] = at(matrix, [side * x, y]);
+    return [u * unitMm, v * unitMm];
+  };
+
+/** Lines are joined within their layer, and within the block as it was put. */
+const layerOf = ({ place }: Reading, record: DxfRecord) => place.key + textOf(record, 8);
 
 /** Draws what lies in a plane: of the sheet, or of its back, where x runs the other way. */
 function draw(
-  drawn: Drawn,
+  reading: Reading,
   record: DxfRecord,
   points: readonly Point[],
   closed: boolean,
   unitMm: number,
 ): void {
-  const name = textOf(record, 8);
-  const [x, y, z] = [numberOf(record, 210), numberOf(record, 220), numberOf(record, 230, 1)];
-  if (x !== 0 || y !== 0 || !(z !== 0)) {
-    drawn.problem({ kind: 'unknown-curve', name, curve: record.type });
-  } else {
-    drawn.line(name, points.map(scaled(unitMm, Math.sign(z))), closed);
+  const side = sideOf(record);
+  if (side === undefined) {
+    unknown(reading, record);
+    return;
   }
+  const name = reading.place.named(textOf(record, 8));
+  const placed = points.map(onSheet(reading, unitMm, side));
+  reading.drawn.line(name, placed, closed, layerOf(reading, record));
 }

@@ -36,6 +36,8 @@ export const fileWords = {
       `It has more than ${most} closed outlines: save the pieces of one garment to a file of their own.`,
     corners: (most: number) =>
       `Its outlines have more than ${most} corners together: save it with fewer, or the pieces one by one.`,
+    parts: (most: number) =>
+      `Its blocks, put within each other, have more than ${most} parts: take them apart, and save the pieces alone.`,
     lines: (most: number) =>
       `It has more than ${most} lines that close nothing: leave out what is no outline, and save it anew.`,
   },
