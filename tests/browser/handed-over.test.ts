@@ -165,6 +165,15 @@ test('damaged and hostile links are refused in words or shown first: no page err
     });
     await page.getByLabel('A new garment').waitFor();
   }
+  // One of a newer app is no damage: it says what to do, and there is a way out.
+  await page.evaluate(() => {
+    location.hash = '#/garments/receive/2.zstd.what.ever';
+  });
+  const newer = page.locator('.hand-on [role=alert]');
+  await newer.waitFor();
+  expect(await newer.textContent()).toMatch(/newer version of this app\. Update the app/);
+  await page.locator('.hand-on .actions button').tap();
+  await page.getByLabel('A new garment').waitFor();
   console.log(told);
   expect(told.refused).toBeGreaterThan(10);
   expect(told.shown).toBeGreaterThan(10);

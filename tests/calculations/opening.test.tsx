@@ -1,4 +1,4 @@
-import { cleanup } from '@testing-library/preact';
+import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { opening } from '../../src/calculations/opening/opening.ts';
 import { openingOutputs } from '../../src/calculations/opening/outputs.ts';
@@ -20,6 +20,15 @@ test('20.50 a neckline of 40 and a head of 57.4: an opening of 9.7 cm', async ()
   expect(said).toContain('Closed, the edge is 19.4 cm too narrow to pass.');
   // Row 20.32.
   expect(said).toContain('In none of 6,068 people does the head pass');
+});
+
+test('a head that can’t pass says so first, from the page, and by how much; lengthened it passes', async () => {
+  open(opening, { ...neck, slit: '8' });
+  const said = await answer();
+  expect(said).toMatch(/^1.7 cm of opening is lacking: it doesn’t pass/);
+  expect(said).toContain('At least 9.7 cm is needed. Lengthen the opening, or widen the edge.');
+  open(opening, { ...neck, slit: '9.7' });
+  expect(await screen.findByText(/it passes:/)).toBeTruthy();
 });
 
 test('with the opening there is: whether it passes is said first', () => {

@@ -130,6 +130,21 @@ test('of any garment the link opens as the same, and the file, too', async () =>
   }
 });
 
+test('the pattern of a cloth and its repeat go along, by link, file and backup; a lay is found again', async () => {
+  const cloth = { width: mm(1400), repeat: mm(240), shrinksAlong: 500 };
+  const lays = { cloth: { nap: true, gap: mm(10), found: { length: 1 } } };
+  const state = begin({ ...waistcoat, materials: { cloth }, lays }, KNOWN);
+  const garment = shared({}, state);
+  const link = await readLink(await linkOf(garment));
+  const file = readBackup(writeBackup([garment]));
+  const backup = readBackup(writeBackup([state.record]));
+  if (!link.ok || !file.ok || !backup.ok) throw new Error('not read');
+  const own = [link.handed.garment, file.garments[0], backup.garments[0]];
+  expect(own.map((one) => one?.materials)).toEqual([{ cloth }, { cloth }, { cloth }]);
+  expect(link.handed.garment.lays).toEqual({ cloth: { nap: true, gap: mm(10) } });
+  expect(backup.garments[0]?.lays).toEqual(lays);
+});
+
 test('where the browser packs nothing the link is longer, and opens all the same', async () => {
   const packs = globalThis.CompressionStream;
   try {

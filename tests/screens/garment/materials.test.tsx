@@ -112,6 +112,34 @@ test('a lay that was found takes the place of the bound; found for other sizes i
   expect(state().record.lays).toMatchObject({ cloth: { found: { length: 80_000 * 65.5 } } });
 });
 
+// Worked by hand: rows of 65.5 are three repeats of 24 each, and one more; the lay takes 65.5, and one more.
+test('how often its pattern comes again is typed, and what it takes is said: in rows, as laid, and folded', () => {
+  const { state } = show(garment({ front }, { cloth: { width: 80_000 * 80 } }));
+  press(/^Cloth/);
+  say(/^Pattern comes again every/, '24');
+  expect(page()).toMatch(/at most 168 cm/);
+  expect(page()).toMatch(
+    /Its pattern comes again every 24 cm: each row takes whole repeats, so that pieces begin alike in it, and one repeat more is counted\.That is an upper bound/,
+  );
+  say(/^Usable width/, '90');
+  expect(page()).toMatch(/at most 96 cm/);
+  const { record, answer } = state();
+  const of = materialsOf(record, answer).all[0]?.lay?.of;
+  if (!of) throw new Error('nothing to lay');
+  expect(of.repeat).toBe(80_000 * 24);
+  cleanup();
+  const at = (y: number) => ({ id: 'front||count', turn: 0, x: 80_000 * 32.75, y: 80_000 * y });
+  const found = { length: 80_000 * 65.5, laid: [at(21.5), at(64.5)], of };
+  show(act(state(), { do: 'lay', id: 'cloth', found, now: 1 }).state);
+  press(/^Cloth/);
+  expect(page()).toMatch(
+    /takes 89.5 cm\.In it each piece begins alike in the pattern; one repeat of 24 cm more is counted/,
+  );
+  press(/^Cut from folded cloth/);
+  expect(page()).toMatch(/at most 96 cm/);
+  expect(page()).toMatch(/A lay on folded cloth can’t follow the pattern of the layer below/);
+});
+
 test('ticked it is there; more of it than was there is told, with the work it stops', () => {
   const first = garment({ hooks });
   const { state } = show(first);
