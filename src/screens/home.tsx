@@ -7,12 +7,14 @@ interface Props {
   /** The address that led nowhere, if one did. */
   unknown: string | undefined;
   onOpen: (screen: string) => void;
+  /** What a phone that is new is offered, in view without a scroll. */
+  first: ComponentChildren;
   /** How the app stands on this phone. */
   children: ComponentChildren;
 }
 
 /** Where everything starts: what can be worked out, under the thumb. */
-export function Home({ hand, unknown, onOpen, children }: Props) {
+export function Home({ hand, unknown, onOpen, first, children }: Props) {
   return (
     <div class="home" data-hand={hand}>
       <main>
@@ -20,6 +22,7 @@ export function Home({ hand, unknown, onOpen, children }: Props) {
         <p class="lead">{homeWords.lead}</p>
         <p>{homeWords.about}</p>
         {unknown !== undefined && <p class="warning">{homeWords.unknown(unknown)}</p>}
+        {first}
       </main>
       <nav aria-label={homeWords.calculations}>
         {Object.entries(SCREEN_WORDS).map(([id, title]) => (

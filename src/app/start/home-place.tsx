@@ -43,8 +43,12 @@ function HomePlace({ store, address, bench, screen, onOpen, ...news }: Props) {
   };
   const unknown = screen === '' || screen === ALL ? undefined : screen;
   return (
-    <Home hand={bench.hand} unknown={unknown} onOpen={onOpen}>
-      {open === undefined && <RestoreKey onFile={receive} />}
+    <Home
+      hand={bench.hand}
+      unknown={unknown}
+      onOpen={onOpen}
+      first={open === undefined && <RestoreKey onFile={receive} />}
+    >
       <PhoneNews offline={news.offline} fault={news.storeFault} onDismiss={() => read(news.hear)} />
     </Home>
   );
