@@ -1,5 +1,6 @@
 import { cleanup, screen, waitFor } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
+import { matchDrawing } from '../../src/calculations/match/drawing.ts';
 import { match } from '../../src/calculations/match/match.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open } from '../screens/helpers.tsx';
@@ -202,6 +203,16 @@ describe('four lengths against three: which notch answers which is asked', () =>
       otherFrom: 'back',
     });
     expect(offers[0]?.take).toMatchObject({ other: '10.8; 12.4; 12; 12', alone: '3' });
+  });
+
+  test('the drawing asks for it where the notches are, and holds what was said', () => {
+    const asks = (set: Record<string, string>) =>
+      (matchDrawing.draw({ ...match.start(benchOf()), ...set }, benchOf())?.dimensions ?? [])
+        .filter(({ by }) => 'given' in by && by.given === 'alone')
+        .map(({ text, from, to }) => [text, from.x, to.x]);
+    expect(asks(THREE)).toEqual([['say which', 120, 350]]);
+    expect(asks({ ...THREE, alone: '2' })).toEqual([['2', 120, 350]]);
+    expect(asks({})).toEqual([]);
   });
 
   test('a notch that isn’t there is a problem of that field', () => {

@@ -4,6 +4,7 @@ import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
 import { totalOf } from '../../sewing/matching-input.ts';
+import { fewerOf } from '../../sewing/matching-pairs.ts';
 import { matchFields } from './fields.ts';
 import { matchShapes, otherAt } from './figure.ts';
 import { fewer, UNPAIRED } from './pairs.ts';
@@ -46,8 +47,23 @@ function dimensions({ asked, plan }: Matched, bench: Bench): Dimension[] {
     ...given(asked.here, 0, 'here'),
     ...given(asked.other, low, 'other'),
     ...eases,
+    ...aloneOf({ asked, plan }),
     ...(plan.fewer ? [] : [partsOf(asked)]),
   ];
+}
+
+/** Which notches meet none, written where the edge with more of them has its notches. */
+function aloneOf({
+  asked: { here, other, alone },
+  plan,
+}: Pick<Matched, 'asked' | 'plan'>): Dimension[] {
+  const fewer = fewerOf({ here, other });
+  if (!fewer) return [];
+  const notches = starts(fewer === 'here' ? other : here).slice(1);
+  const y = fewer === 'here' ? otherAt(plan) : 0;
+  const at = (x = 0) => ({ x: toMm(exactLength(x)), y });
+  const text = alone.length > 0 ? alone.join('; ') : words.which;
+  return [{ from: at(notches[0]), to: at(notches.at(-1)), text, by: { given: 'alone' } }];
 }
 
 /** So many parts, written along the first length. */

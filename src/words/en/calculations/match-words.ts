@@ -82,6 +82,7 @@ export const matchWords = {
   spreadSleeve: { free: 'None under the arm', even: 'By length', own: 'By my shares' },
   none: 'lengths, parted by ;',
   notSaid: 'numbers, parted by ;',
+  which: 'say which',
   byLength: 'by length',
   evenly: 'the same',
   edges: 'Both edges, notches joined, what is eased marked on the longer',
