@@ -1,6 +1,8 @@
+import { layFoundWords as words } from '#words/garment/garment-lay-found-words.ts';
 import { onTape } from '../../calculation/tape-text.ts';
 import { besideLay, type LayNow } from '../../garment/materials/lay-now.ts';
 import type { MaterialNow } from '../../garment/materials/materials.ts';
+import { biasOf } from '../../garment/materials/net.ts';
 import { upToUnit, withSpare } from '../../garment/materials/to-buy.ts';
 import { idOfLaid, isSamePlace } from '../../garment/record/cloth-lay.ts';
 import { readHome } from '../../garment/record/home.ts';
@@ -66,6 +68,18 @@ export function sumsOf({ one, now, telling }: Told, task: LayTask, lay: Lay): La
     most: onTape(exactLength(most), bench, upToGraduation),
     sold: soldText(most, bench),
     takes: bought === undefined ? undefined : amountText('laid', length, bench),
+    beside: besideSaid({ one, now, telling }),
     used: shownNumber(100 * usedShare(task, lay), 1, bench.decimalMark),
   };
+}
+
+/** What is bought beyond the lay: a repeat of the pattern it follows, and what bias strips are cut from. */
+function besideSaid({ one, now, telling }: Told): string[] {
+  const { repeat, folded } = now.of ?? {};
+  const { long } = biasOf(one, one.needs);
+  const show = (of: number) => onTape(exactLength(of), telling.bench, upToGraduation);
+  return [
+    ...(repeat === undefined || folded ? [] : [words.pattern(show(repeat))]),
+    ...(long > 0 ? [words.bias(show(long))] : []),
+  ];
 }

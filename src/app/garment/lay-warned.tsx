@@ -1,12 +1,11 @@
 import { layWarnedWords as words } from '#words/garment/garment-lay-warned-words.ts';
 import { onTape } from '../../calculation/tape-text.ts';
 import { Rich } from '../../controls/rich.tsx';
-import { biasOf, isBias } from '../../garment/materials/net.ts';
+import { isBias } from '../../garment/materials/net.ts';
 import type { LayFault } from '../../lay/check-lay.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { exactLength, mm } from '../../lengths/length.ts';
 import { laySaid } from '../../screens/garment/materials/lay-stale.ts';
-import { amountText } from '../../screens/garment/materials/materials-text.ts';
 import type { TaskOutcome } from '../lay/lay-task.ts';
 import { pieceProblemSaid } from '../lay/piece-problem-said.ts';
 import type { Look } from '../lay/use-look.ts';
@@ -55,25 +54,10 @@ function warningsSaid(standing: Standing): string[] {
     ...faults.flatMap((fault) => faultSaid(fault, name, (now.of?.gap ?? 0) > 0)),
     ...(isStale(standing) ? [laySaid(telling, now)] : []),
     ...(waiting > 0 ? [words.waiting(waiting)] : []),
-    ...patternSaid(standing),
-    ...biasSaid(standing),
+    ...(now.of?.folded && now.of.repeat !== undefined ? [words.patternFolded] : []),
     ...(now.gone.length > 0 ? [words.cutApart(now.gone.map(({ home }) => name(home)))] : []),
     ...(outcome?.ok && outcome.wasted.length > 0 ? [words.wasted(outcome.wasted.map(name))] : []),
   ];
-}
-
-/** What a pattern asks of the lay, or why it has no say in it. */
-function patternSaid({ now, telling }: Told): string[] {
-  const { repeat, folded } = now.of ?? {};
-  if (repeat === undefined) return [];
-  const long = onTape(exactLength(repeat), telling.bench, upToGraduation);
-  return [folded ? words.patternFolded : words.pattern(long)];
-}
-
-/** Bias strips have no place among the pieces: they are cut beyond them. */
-function biasSaid({ one, telling }: Told): string[] {
-  const { long } = biasOf(one, one.needs);
-  return long > 0 ? [words.bias(amountText('laid', long, telling.bench))] : [];
 }
 
 type TaskProblem = Extract<TaskOutcome, { ok: false }>['problem'];

@@ -17,6 +17,8 @@ export interface LaySums {
   sold: string | undefined;
   /** What it takes, where what to buy stands above it. */
   takes: string | undefined;
+  /** What is to be bought beside the lay, in words. */
+  beside: readonly string[];
   /** How many per cent of the cloth. */
   used: string;
 }
@@ -45,7 +47,7 @@ export function LayFound({ bench, sums, fell }: FoundProps) {
 }
 
 function Headline({ sums }: { sums: LaySums }) {
-  const { most, sold, takes, used } = sums;
+  const { most, sold, takes, beside, used } = sums;
   const rest = [...(takes === undefined ? [] : [words.takesOf(takes)]), words.used(used)];
   return (
     <>
@@ -59,6 +61,11 @@ function Headline({ sums }: { sums: LaySums }) {
       <p>
         <Rich text={words.rest(rest)} />
       </p>
+      {beside.map((one) => (
+        <p key={one}>
+          <Rich text={one} />
+        </p>
+      ))}
     </>
   );
 }

@@ -166,6 +166,41 @@ test('found, kept, followed place by place; the materials have it', async () => 
   expect(done).toHaveBeenCalledOnce();
 });
 
+// The sleeve after the other's 50 begins at 72, three repeats on: 72 + 50, and one repeat, sold by 10.
+test('on a pattern every piece begins alike in it, and a repeat more is bought; folded, that is said', async () => {
+  const patterned = { ...cloth, repeat: 80_000 * 24 };
+  const { state, onAct } = show(garment({ front, sleeve }, { cloth: patterned }));
+  // Turned end for end its other end would be the one that begins: 120.
+  await onAct({ do: 'lay', id: 'cloth', set: { nap: true }, now: 1 });
+  await begin();
+  await look();
+  const found = kept(state());
+  expect(Math.abs(found!.length - 80_000 * 122)).toBeLessThan(8);
+  const begins = found!.laid.map(({ id, x }) => x - 40_000 * (id === FRONT ? 65.5 : 50));
+  for (const at of begins)
+    expect(Math.abs(at - 80_000 * 24 * Math.round(at / 1_920_000))).toBeLessThan(80);
+  await waitFor(() => expect(text()).toMatch(/Buy 150 cm \(1.5 m\)Takes 122 cm/));
+  expect(text()).toMatch(/one repeat of 24 cm more is bought, since the shop cuts anywhere in it/);
+  expect(one(state(), 'cloth')).toMatchObject({ bound: false, net: found!.length + 80_000 * 24 });
+  await onAct({ do: 'material', id: 'cloth', set: { folded: true }, now: 2 });
+  expect(text()).toMatch(/Folded, the pattern of the layer below isn’t seen/);
+});
+
+test('bias strips are no pieces of the lay: what they are cut from is in the length to buy', async () => {
+  const bound = work('seam', 'what=finish&given=1.5&finish=bound&edge=120', { name: 'Seam' });
+  const serves = { [homeOf('bound', '', 'strip')]: true };
+  const { state } = show(garment({ front, sleeve, bound }, { cloth: { ...cloth, serves } }));
+  await begin();
+  await look();
+  expect(kept(state())?.laid).toHaveLength(4);
+  const { bias, net } = one(state(), 'cloth');
+  expect(bias).toBeGreaterThan(0);
+  expect(net).toBe((kept(state())?.length ?? 0) + bias);
+  await waitFor(() =>
+    expect(text()).toMatch(/Bias strips are cut beyond the pieces, from [\d.]+ cm more/),
+  );
+});
+
 test('stopped with the best so far, which is kept; a better one goes on from it', async () => {
   const { state } = show(garment({ front, sleeve }, { cloth }));
   await begin();

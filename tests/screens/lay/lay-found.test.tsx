@@ -5,7 +5,7 @@ import { benchOf } from '../../controls/helpers.ts';
 
 afterEach(cleanup);
 
-const SUMS: LaySums = { most: '190 cm', sold: '1.9 m', takes: '187 cm', used: '82.1' };
+const SUMS: LaySums = { most: '190 cm', sold: '1.9 m', takes: '187 cm', beside: [], used: '82.1' };
 const FELL: Fall[] = [
   { seconds: 0.2, length: 2100 },
   { seconds: 5, length: 2000 },

@@ -12,12 +12,8 @@ export const layWarnedWords = {
   failed: 'The search stopped by itself. Press to go on; what was found is kept.',
   cutApart: (pieces: readonly string[]) =>
     `Cut already, without a lay: ${pieces.join(', ')}. What that took is added to the length to buy.`,
-  pattern: (repeat: string) =>
-    `Each piece begins alike in the pattern, which comes again every ${repeat}; one repeat more is to be bought, since the shop cuts anywhere in it.`,
   patternFolded:
     'Folded, the pattern of the layer below isn’t seen: this lay doesn’t follow it, and Materials count whole repeats a row instead. Lay the cloth open to have it followed.',
-  bias: (long: string) =>
-    `Bias strips are cut beyond the pieces, from ${long} of the whole width. That is in the length to buy.`,
   offRepeat: (one: string) => `${one} begins elsewhere in the pattern than the others.`,
   wasted: (pieces: readonly string[]) =>
     `An odd one through two layers leaves its twin over: ${pieces.join(', ')}.`,
