@@ -183,7 +183,7 @@ test('on a pattern every piece begins alike in it, and a repeat more is bought; 
   expect(text()).toMatch(/one repeat of 24 cm more is bought, since the shop cuts anywhere in it/);
   expect(one(state(), 'cloth')).toMatchObject({ bound: false, net: found!.length + 80_000 * 24 });
   await onAct({ do: 'material', id: 'cloth', set: { folded: true }, now: 2 });
-  expect(text()).toMatch(/Folded, the pattern of the layer below isn’t seen/);
+  await waitFor(() => expect(text()).toMatch(/Folded, the pattern of the layer below isn’t seen/));
 });
 
 test('bias strips are no pieces of the lay: what they are cut from is in the length to buy', async () => {
