@@ -1,11 +1,12 @@
 import { demoWords } from '#words/garment/demo-words.ts';
 import { demoGarment } from '../../src/garment/actions/demo.ts';
+import { WAISTCOAT } from '../../src/garment/actions/demo-waistcoat.ts';
 import type { Fields, Garment, Link, Part, Work } from '../../src/garment/record/record.ts';
 import { KNOWN } from '../garment/trial/known.ts';
 
 /** So many works: those of the demo, linked among themselves, over and over. What is made is of the first. */
 export function garmentWith(count: number, id: string, name: string): Garment {
-  const demo = demoGarment(demoWords, id, 1, KNOWN);
+  const demo = demoGarment(WAISTCOAT, demoWords.waistcoat, id, 1, KNOWN);
   const own = Object.entries(demo.works) as [string, Work][];
   const works = Array.from({ length: count }, (_, i): [string, Work] => {
     const [key, work] = own[i % own.length] ?? ['', {} as Work];

@@ -18,7 +18,7 @@ test('the invented waistcoat from its measures to the sheet’s PDF, each press 
     serviceWorkers: 'block',
   });
   const maker = await onEmptyPhone(page);
-  await maker.press('Show the invented one');
+  await maker.press('Show an invented waistcoat');
   await page.locator('.next-key[data-kind=step]').waitFor();
   const shown = maker.presses;
 

@@ -45,7 +45,7 @@ test('a calculation is kept on a new garment, changed and kept again', async () 
 
 /** The invented one, made by a press on the list; then the list again. */
 async function showDemo(page: Page): Promise<void> {
-  await page.getByText('Show the invented one').tap();
+  await page.getByText('Show an invented waistcoat').tap();
   await page.waitForURL(/garments\/open/);
   await page.goBack();
   await page.getByRole('article', { name: /Bandsman/ }).waitFor();

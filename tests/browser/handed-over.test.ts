@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { demoWords } from '#words/garment/demo-words.ts';
 import { phoneWords } from '#words/phone/phone-words.ts';
 import { demoGarment } from '../../src/garment/actions/demo.ts';
+import { WAISTCOAT } from '../../src/garment/actions/demo-waistcoat.ts';
 import { begin } from '../../src/garment/actions/state.ts';
 import { writeBackup } from '../../src/garment/backup/backup.ts';
 import { sharedGarment } from '../../src/garment/share/shared.ts';
@@ -25,7 +26,7 @@ const ADDRESS = inject('address');
 const RECEIVE = '#/garments/receive';
 
 const WISH = { bodies: false, notes: false, times: false, goOn: true, knownOnly: true };
-const DEMO = begin(demoGarment(demoWords, 'demo', 1, KNOWN), KNOWN);
+const DEMO = begin(demoGarment(WAISTCOAT, demoWords.waistcoat, 'demo', 1, KNOWN), KNOWN);
 /** The invented one, as its maker hands it on. */
 const FILE = writeBackup([sharedGarment(DEMO, WISH, 'new', () => 'made')]);
 
@@ -110,7 +111,7 @@ test('a backup is sent by the phone’s share, and is all there again on a new p
   const old = await phone();
   await old.page.addInitScript(handsTextOn);
   await old.page.goto(`${ADDRESS}#/garments`);
-  await old.page.getByText('Show the invented one').tap();
+  await old.page.getByText('Show an invented waistcoat').tap();
   await old.page.locator('.next-key[data-kind=step]').waitFor();
   await old.page.goBack();
   await old.page.getByLabel('A new garment').fill('Coat');

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { launchBrowser, SMALL_PHONE, takePhone } from './harness.ts';
 import { enterShirt, enterSkirt, onEmptyPhone } from './invented-garments.ts';
 import { keptGarments } from './kept-garments.ts';
+import { makeUntil } from './make-until.ts';
 import type { Maker } from './maker.ts';
 
 /*
@@ -38,16 +39,6 @@ async function facts(page: Page): Promise<number> {
   const { garments, damaged } = await keptGarments(page);
   expect(damaged).toBe(0);
   return Object.keys(garments[0]?.facts ?? {}).length;
-}
-
-/** Presses the key until it says that, and counts how often it made something. */
-async function makeUntil(maker: Maker, end: RegExp): Promise<number> {
-  let made = 0;
-  for (let said = await maker.said(); !end.test(said); said = await maker.said()) {
-    if ((await maker.face()) === 'Made') made += 1;
-    await maker.key();
-  }
-  return made;
 }
 
 /** Loads the app anew, from its first page: the next number stands there without a press. */
@@ -88,7 +79,7 @@ test(
   async () => {
     const { page, complaints, close } = await start();
     const maker = await onEmptyPhone(page);
-    await maker.press('Show the invented one');
+    await maker.press('Show an invented waistcoat');
     await page.locator('.next-key[data-kind=step]').waitFor();
     expect(maker.presses).toBeLessThanOrEqual(3);
     expect(await maker.made()).toBe('6 of 14 made');

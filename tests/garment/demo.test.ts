@@ -1,6 +1,17 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { demoWords } from '#words/garment/demo-words.ts';
-import { DEMO_CALCULATIONS, demoGarment } from '../../src/garment/actions/demo.ts';
+import { act } from '../../src/garment/actions/act.ts';
+import {
+  calculationsOf,
+  type Demo,
+  type DemoNames,
+  demoGarment,
+} from '../../src/garment/actions/demo.ts';
+import { SHIRT } from '../../src/garment/actions/demo-shirt.ts';
+import { SKIRT } from '../../src/garment/actions/demo-skirt.ts';
+import { WAISTCOAT } from '../../src/garment/actions/demo-waistcoat.ts';
+import { begin } from '../../src/garment/actions/state.ts';
+import { materialsOf } from '../../src/garment/materials/materials.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { readRecord } from '../../src/garment/record/read-record.ts';
 import { soundOf } from '../../src/garment/record/sound.ts';
@@ -10,7 +21,7 @@ import { mm } from '../../src/lengths/length.ts';
 import type { Run } from '../../src/sewing/run.ts';
 import { KNOWN } from './trial/known.ts';
 
-const demo = demoGarment(demoWords, 'demo', 7, KNOWN);
+const demo = demoGarment(WAISTCOAT, demoWords.waistcoat, 'demo', 7, KNOWN);
 const answer = workOut(demo, KNOWN);
 const numberAt = (home: string) => {
   const result = answer.values.get(home);
@@ -23,7 +34,7 @@ test('the demo is a sound garment, says that it is invented, and is nobody’s w
   expect(soundOf(demo).unsound).toEqual([]);
   expect(demo).toMatchObject({ invented: true, edits: 0 });
   expect(demo.name).toContain('(invented)');
-  for (const id of DEMO_CALCULATIONS) expect(KNOWN.get(id)).toBeTypeOf('object');
+  for (const id of calculationsOf(WAISTCOAT)) expect(KNOWN.get(id)).toBeTypeOf('object');
   expect(answer.troubles).toEqual([]);
   expect(answer.conflicts).toEqual([]);
 });
@@ -68,4 +79,101 @@ test('side seams and front hems are made; what is cut comes first of what is lef
     ...new Set(homes.map(({ home }) => home.split('|')[0])),
   ];
   expect(works(left)).toEqual(['strip', 'back', 'hooks', 'lace']);
+});
+
+/** Each invented garment with its names. */
+const ALL = [
+  ['waistcoat', WAISTCOAT, demoWords.waistcoat],
+  ['skirt', SKIRT, demoWords.skirt],
+  ['shirt', SHIRT, demoWords.shirt],
+] as const;
+
+describe.each(ALL)('the %s', (_, plan, names) => {
+  const garment = demoGarment(plan, names, 'demo', 7, KNOWN);
+  const worked = workOut(garment, KNOWN);
+
+  test('is sound, invented, nobody’s work, and says what is called what', () => {
+    expect(readRecord(garment)).toEqual({ ok: true, value: garment });
+    expect(soundOf(garment).unsound).toEqual([]);
+    expect(garment).toMatchObject({ invented: true, edits: 0 });
+    expect(garment.name).toContain('(invented)');
+    expect([worked.troubles, worked.conflicts]).toEqual([[], []]);
+    const ids = ['name', ...Object.keys(plan.quantities), ...plan.works.map(({ id }) => id)];
+    expect(Object.keys(names).sort()).toEqual(ids.sort());
+    for (const [id, { measure, name }] of worked.sound.quantities) {
+      if (measure !== undefined) expect(name).toContain('(invented)');
+      expect(oddQuantity(worked, id)).toBeUndefined();
+    }
+  });
+
+  test('is made through to its last step, as the key shows them, and nothing is in conflict', () => {
+    let state = begin(garment, KNOWN);
+    let made = 0;
+    for (;;) {
+      const step = state.answer.steps.find((one) => one.ready && one.made < (one.of ?? 0));
+      if (!step) break;
+      const id = `made-${made}`;
+      const next = act(state, { do: 'make', home: step.home, id, tape: 8000, now: 8 });
+      expect(next.state, step.home).not.toBe(state);
+      state = next.state;
+      made += 1;
+    }
+    expect(made).toBeGreaterThan(20);
+    expect(state.answer.steps.filter((one) => one.made !== one.of)).toEqual([]);
+    expect([state.answer.troubles, state.answer.conflicts]).toEqual([[], []]);
+  }, 60_000);
+});
+
+/** What it comes to, in cm, with one of its measures typed anew. */
+function comesTo(plan: Demo, names: DemoNames, set: Record<string, string> = {}) {
+  const quantities = Object.fromEntries(
+    Object.entries(plan.quantities).map(([id, one]) => [
+      id,
+      id in set ? { ...one, parts: [{ text: set[id] ?? '', unit: 'cm' as const }] } : one,
+    ]),
+  );
+  const garment = demoGarment({ ...plan, quantities, made: [] }, names, 'demo', 7, KNOWN);
+  const { values } = workOut(garment, KNOWN);
+  const buy = materialsOf(garment, workOut(garment, KNOWN)).all.map(({ id, net }) => [id, net]);
+  return {
+    cm: (home: string) => {
+      const result = values.get(home);
+      return result?.ok ? Math.round(Number(result.value) / 800) / 100 : undefined;
+    },
+    buy: Object.fromEntries(buy) as Record<string, number | undefined>,
+  };
+}
+
+// By hand: 72 + 2 is 74, and 3 of lap and 2 × 1.5; (99 + 2 − 74) ÷ 2; 2.2 × 74 + 2 × 1.5; 62 + 1.5 + 4.
+test('the skirt from its waist and hips to its cloth', () => {
+  const { cm, buy } = comesTo(SKIRT, demoWords.skirt);
+  expect(cm(homeOf('band', '', 'long'))).toBe(80);
+  expect(cm(homeOf('placket', '', 'slit'))).toBe(13.5);
+  expect(cm(homeOf('gathers', '', 'strip'))).toBe(165.8);
+  expect(cm(homeOf('gathers', '', 'cut-deep'))).toBe(67.5);
+  // A strip of 162.8 takes two of cloth 140 wide; as long as one with a waist of 59.
+  expect(cm(homeOf('gathers', '', 'cloth'))).toBe(135);
+  const narrow = comesTo(SKIRT, demoWords.skirt, { waist: '59' });
+  expect(narrow.cm(homeOf('gathers', '', 'cloth'))).toBe(67.5);
+  expect(narrow.cm(homeOf('placket', '', 'slit'))).toBe(20);
+  expect(Object.keys(buy).length).toBeGreaterThan(2);
+  expect(Object.values(narrow.buy)).not.toEqual(Object.values(buy));
+});
+
+// By hand: 17.5 + 4 is 21.5, and 2 of lap and 2 × 1; 104 + 16 is 120, half of it and 3 of seams; 12 − 3.175 above the first button.
+test('the shirt from its wearer to cuffs, pieces, buttonholes and cloth', () => {
+  const { cm, buy } = comesTo(SHIRT, demoWords.shirt);
+  expect(cm(homeOf('cuffs', 'left', 'long'))).toBe(25.5);
+  expect(cm(homeOf('sleeves', 'right', 'edge'))).toBe(21.5);
+  expect(cm(homeOf('back', '', 'cut-width'))).toBe(63);
+  const garment = demoGarment(SHIRT, demoWords.shirt, 'demo', 7, KNOWN);
+  const row = workOut(garment, KNOWN).values.get(homeOf('holes', '', 'row'));
+  const places = row?.ok ? (row.value as Run).marks.map(({ at }) => at / mm(1)) : [];
+  expect(places).toHaveLength(7);
+  expect(places[0]).toBeCloseTo(8.825, 6);
+  expect(places.at(-1)).toBeCloseTo(590 - 3.175, 6);
+  const wide = comesTo(SHIRT, demoWords.shirt, { chest: '112', wrist: '19' });
+  expect(wide.cm(homeOf('back', '', 'cut-width'))).toBe(67);
+  expect(wide.cm(homeOf('cuffs', 'right', 'long'))).toBe(27);
+  expect(Object.values(wide.buy)).not.toEqual(Object.values(buy));
 });

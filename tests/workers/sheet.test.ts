@@ -3,6 +3,7 @@ import { demoWords } from '#words/garment/demo-words.ts';
 import type { PaperPage } from '../../src/drawing/paper-job.ts';
 import type { SheetJob, SheetStrip } from '../../src/drawing/sheet-job.ts';
 import { demoGarment } from '../../src/garment/actions/demo.ts';
+import { WAISTCOAT } from '../../src/garment/actions/demo-waistcoat.ts';
 import { pdfOf } from '../../src/workers/pdf.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { garmentOf, quantity, typed } from '../garment/trial/garments.ts';
@@ -16,7 +17,7 @@ const MARGIN = 10;
 const GARMENTS = Number(process.env.CASES ?? 13);
 const SIZES = ['a4', 'letter'] as const;
 
-const DEMO = demoGarment(demoWords, 'demo', 1, KNOWN);
+const DEMO = demoGarment(WAISTCOAT, demoWords.waistcoat, 'demo', 1, KNOWN);
 
 /** Invented: a short row, which is at true size on any paper. */
 const COLLAR = garmentOf({

@@ -1,5 +1,6 @@
 import { garmentFileWords as fileWords } from '#words/garment/garment-file-words.ts';
 import { copyAsNewStart } from '../../garment/actions/copy.ts';
+import type { InventedGarment } from '../../garment/record/invented.ts';
 import { newGarment, renamed, shortened } from '../../garment/record/new-garment.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import { moveGarment, replaceGarment } from '../../storage/garment-moves.ts';
@@ -20,9 +21,9 @@ export function make(store: Store, name: string): Promise<string> {
   return add(store, newGarment(crypto.randomUUID(), name, Date.now()));
 }
 
-export async function makeDemo(store: Store): Promise<string> {
+export async function makeDemo(store: Store, which: InventedGarment): Promise<string> {
   const { workedDemo } = await part(import('./demo.ts'));
-  return add(store, await workedDemo());
+  return add(store, await workedDemo(which));
 }
 
 /** Plans and links as the start of another garment; what is made and decided doesn't go along. */

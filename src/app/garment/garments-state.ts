@@ -62,7 +62,7 @@ export function useGarments(store: Store, address: Address, leave: () => void, b
     act(async () => (await changes()).bringBack(store, garment));
   const deeds: GarmentDeeds = {
     make: (name) => act(async () => ({ open: await (await changes()).make(store, name) })),
-    demo: () => act(async () => ({ open: await (await changes()).makeDemo(store) })),
+    demo: (which) => act(async () => ({ open: await (await changes()).makeDemo(store, which) })),
     open: (id) => {
       void rememberOpen(store, id);
       address.go(placeOfGarment(id));

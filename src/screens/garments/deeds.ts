@@ -1,9 +1,11 @@
+import type { InventedGarment } from '../../garment/record/invented.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 
 /** What can be done with garments. */
 export interface GarmentDeeds {
   make(name: string): void;
-  demo(): void;
+  /** Shows an invented garment. */
+  demo(which: InventedGarment): void;
   /** Opens a garment on a page of its own. */
   open(id: string): void;
   rename(garment: Listed, name: string): void;

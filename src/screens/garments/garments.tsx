@@ -5,6 +5,7 @@ import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { plain } from '../../calculation/find.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Due } from '../../garment/backup/backup-due.ts';
+import { INVENTED_GARMENTS } from '../../garment/record/invented.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import type { GarmentDeeds } from './deeds.ts';
 import { Fetched } from './fetched.tsx';
@@ -64,9 +65,11 @@ export function GarmentsScreen(props: GarmentsProps) {
           )}
           <article>
             <NameForm label={words.newGarment} first="" deed={words.make} onName={deeds.make} />
-            <button type="button" class="plain" onClick={deeds.demo}>
-              {listWords.demo}
-            </button>
+            {INVENTED_GARMENTS.map((which) => (
+              <button type="button" class="plain" key={which} onClick={() => deeds.demo(which)}>
+                {listWords.demo[which]}
+              </button>
+            ))}
           </article>
           <Files deeds={deeds} />
           {isAside(props) && <Fetched load={loadAside} give={props} />}

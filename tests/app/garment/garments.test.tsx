@@ -143,7 +143,7 @@ test('a garment is renamed, put away, and back by one press or from what is put 
 
 test('the demo is worked out, linked and partly made whatever the bench measures in', async () => {
   start('#/garments', { unit: 'in' });
-  await press('Show the invented one');
+  await press('Show an invented waistcoat');
   await waitFor(async () => expect(await here()).toHaveLength(1));
   const demo = await onlyOne();
   expect(demo).toMatchObject({ invented: true, name: expect.stringContaining('(invented)') });

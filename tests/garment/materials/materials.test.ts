@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { demoWords } from '#words/garment/demo-words.ts';
 import { demoGarment } from '../../../src/garment/actions/demo.ts';
+import { WAISTCOAT } from '../../../src/garment/actions/demo-waistcoat.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
 import { biasCloth } from '../../../src/garment/materials/bias-cloth.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
@@ -19,7 +20,7 @@ const cm = (amount: number) => mm(10 * amount);
 const cloth = { width: cm(140) };
 
 test('the demo, invented: its strip, its hooks and its lace, nothing else', () => {
-  const demo = begin(demoGarment(demoWords, 'demo', 7, KNOWN), KNOWN);
+  const demo = begin(demoGarment(WAISTCOAT, demoWords.waistcoat, 'demo', 7, KNOWN), KNOWN);
   const { all, unknown, cents } = materials(demo);
   const ids = ['strip|strip||cut-strip', 'closure|hooks||count', 'lace|lace||lace-all'];
   expect(all.map(({ id }) => id)).toEqual(ids);
@@ -164,7 +165,7 @@ describe('closures', () => {
   });
 
   test('while a decision is open how many is not sure', () => {
-    const demo = demoGarment(demoWords, 'demo', 7, KNOWN);
+    const demo = demoGarment(WAISTCOAT, demoWords.waistcoat, 'demo', 7, KNOWN);
     const state = begin({ ...demo, decisions: {} }, KNOWN);
     expect(one(state, HOOKS)).toMatchObject({
       unsure: [{ why: 'undecided', need: { work: 'hooks' } }],

@@ -65,7 +65,7 @@ test(`the first answer waits for at most ${FIRST_PAGE_KB} KB`, async () => {
 
 test(`with a garment open its next number waits for at most ${NEXT_NUMBER_KB} KB`, async () => {
   const app = await openApp(browser, served.address, { at: '#/garments', serviceWorkers: 'block' });
-  await app.page.getByText(garmentListWords.demo).tap();
+  await app.page.getByText(garmentListWords.demo.waistcoat).tap();
   await app.page.locator('.next-key[data-kind=step]').waitFor();
   await settled(app.page);
   const start = await app.context.newPage();

@@ -1,8 +1,12 @@
 /** The list of garments. */
 export const garmentListWords = {
   about: 'What is kept here stays on this phone. A backup is one file, yours to put away.',
-  none: 'Nothing is kept yet. Make a garment, or look at the invented one.',
-  demo: 'Show the invented one',
+  none: 'Nothing is kept yet. Make a garment, or look at an invented one.',
+  demo: {
+    waistcoat: 'Show an invented waistcoat',
+    skirt: 'Show an invented skirt',
+    shirt: 'Show an invented shirt',
+  },
   search: 'Search by name',
   noneFound: (sought: string) => `No garment is called “${sought}”.`,
   more: (name: string) => `More with ${name}`,
