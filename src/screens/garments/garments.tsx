@@ -65,11 +65,13 @@ export function GarmentsScreen(props: GarmentsProps) {
           )}
           <article>
             <NameForm label={words.newGarment} first="" deed={words.make} onName={deeds.make} />
-            {INVENTED_GARMENTS.map((which) => (
-              <button type="button" class="plain" key={which} onClick={() => deeds.demo(which)}>
-                {listWords.demo[which]}
-              </button>
-            ))}
+            <div class="keys">
+              {INVENTED_GARMENTS.map((which) => (
+                <button type="button" class="plain" key={which} onClick={() => deeds.demo(which)}>
+                  {listWords.demo[which]}
+                </button>
+              ))}
+            </div>
           </article>
           <Files deeds={deeds} />
           {isAside(props) && <Fetched load={loadAside} give={props} />}
