@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { demoWords } from '#words/garment/demo-words.ts';
 import { act } from '../../../src/garment/actions/act.ts';
 import { demoGarment } from '../../../src/garment/actions/demo.ts';
+import { WAISTCOAT } from '../../../src/garment/actions/demo-waistcoat.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
 import { openWork } from '../../../src/screens/garment/works/open-work.ts';
 import { answerOf } from '../../../src/screens/garment/works/work-numbers.ts';
@@ -24,7 +25,7 @@ function answered(state: State) {
 }
 
 test('a key works out again only what reads the field that is typed into, and comes to the same', () => {
-  const settled = begin(demoGarment(demoWords, 'demo', 1, KNOWN), KNOWN);
+  const settled = begin(demoGarment(WAISTCOAT, demoWords.waistcoat, 'demo', 1, KNOWN), KNOWN);
   const first = answered(typing(settled, '1'));
   const next = typing(settled, '1.5');
   const second = answered(next);
