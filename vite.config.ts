@@ -89,6 +89,7 @@ const TOGETHER = {
     'src/drawing/strip-figure.ts',
     'src/calculation/run-field.ts',
     'src/sewing/followed-row.ts',
+    'src/sewing/matching.ts',
     'src/sewing/respacing.ts',
     'src/sewing/two-pitches.ts',
     'src/sewing/piece-outline.ts',
