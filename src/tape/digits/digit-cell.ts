@@ -2,13 +2,14 @@ import type { GreyImage } from '../picture/grey-image.ts';
 import {
   CELL_HEIGHT,
   CELL_WIDTH,
+  DARKEST,
   DEEPEST,
-  FRAME,
+  GROUND,
   INK_HEIGHT,
   INK_WIDTH,
+  INSIDE,
   LEAST_CONTRAST,
   LIGHTEST,
-  TAIL,
 } from './limits.ts';
 
 /** The edges of what may be one upright digit, in pixels of its picture. */
@@ -20,8 +21,8 @@ export interface DigitBox {
 }
 
 /**
- * A digit as the network takes it: `CELL_WIDTH` × `CELL_HEIGHT` samples, about 0 for ground and 1
- * for ink, whichever of the two is darker. The box keeps its shape and stands in the middle.
+ * A digit, darker than its ground, as the network takes it: `CELL_WIDTH` × `CELL_HEIGHT` samples,
+ * about 0 for ground and 1 for ink. The box keeps its shape and stands in the middle.
  */
 export function digitCell(image: GreyImage, { x0, x1, y0, y1 }: DigitBox): Float32Array {
   const pitch = Math.max((y1 - y0) / INK_HEIGHT, (x1 - x0) / INK_WIDTH);
@@ -59,19 +60,18 @@ function nearest({ width, height, pixels }: GreyImage, atX: number, atY: number)
   return upper * (1 - toBelow) + lower * toBelow;
 }
 
+/** The ground is sought in all of the cell, the ink only in the middle of it, where no line runs by. */
 function asInk(cell: Float32Array): Float32Array {
   const sorted = cell.slice().sort();
-  const tail = Math.floor(TAIL * cell.length);
-  const [dark, light] = [sorted[tail] as number, sorted[cell.length - 1 - tail] as number];
-  const frame = cell.filter((_, i) => isFrame(i % CELL_WIDTH, Math.floor(i / CELL_WIDTH))).sort();
-  const ground = frame[frame.length >> 1] as number;
-  const ink = ground - dark > light - ground ? dark : light;
-  if (Math.abs(ink - ground) < LEAST_CONTRAST) return cell.fill(0);
+  const inside = cell.filter((_, i) => isInside(i % CELL_WIDTH, Math.floor(i / CELL_WIDTH))).sort();
+  const ground = sorted[Math.floor(GROUND * sorted.length)] as number;
+  const ink = inside[Math.floor(DARKEST * inside.length)] as number;
+  if (ground - ink < LEAST_CONTRAST) return cell.fill(0);
   return cell.map((grey) =>
     Math.min(DEEPEST, Math.max(LIGHTEST, (grey - ground) / (ink - ground))),
   );
 }
 
-function isFrame(x: number, y: number): boolean {
-  return x < FRAME || y < FRAME || x >= CELL_WIDTH - FRAME || y >= CELL_HEIGHT - FRAME;
+function isInside(x: number, y: number): boolean {
+  return x >= INSIDE && y >= INSIDE && x < CELL_WIDTH - INSIDE && y < CELL_HEIGHT - INSIDE;
 }

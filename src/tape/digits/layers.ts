@@ -1,16 +1,25 @@
 /**
- * Layers of a small network on typed arrays. A stack of planes lies plane after plane, each row
- * after row; weights lie by the output they lead to.
+ * Layers of a small network on typed arrays. Samples lie row after row, the numbers of all planes at
+ * a place beside each other; weights lie by the output they lead to.
  */
 
-/** How many planes of which size. */
+/** How many planes of which size. Those that a convolution takes have an edge of zeros, 1 wide, besides. */
 export interface Planes {
   readonly count: number;
   readonly width: number;
   readonly height: number;
 }
 
-/** 3 × 3 weights from every plane to every plane of `out`; beyond the edge is 0. Not yet cut off at 0. */
+/** Numbers in a stack of planes with an edge around each. */
+export function edgedSize({ count, width, height }: Planes, edge: number): number {
+  return count * (width + 2 * edge) * (height + 2 * edge);
+}
+
+/**
+ * 3 × 3 weights, row after row, from every plane, with its edge of zeros, to every plane of `out`,
+ * which has none. Not yet cut off at 0. Planes are a multiple of 4 wide: four samples share the
+ * weights that are fetched.
+ */
 export function convolve(
   from: Float32Array,
   { count, width, height }: Planes,
@@ -18,42 +27,65 @@ export function convolve(
   biases: Float32Array,
   out: Float32Array,
 ): void {
-  const size = width * height;
-  for (let to = 0; to < biases.length; to++) {
-    const plane = out.subarray(to * size, (to + 1) * size).fill(biases[to] as number);
-    for (let tap = 0; tap < count * 9; tap++) {
-      const weight = weights[to * count * 9 + tap] as number;
-      const source = Math.floor(tap / 9) * size;
-      const down = Math.floor((tap % 9) / 3) - 1;
-      const along = (tap % 3) - 1;
-      const last = Math.min(width, width - along);
-      for (let y = Math.max(0, -down); y < Math.min(height, height - down); y++) {
-        const shift = source + down * width + along;
-        for (let at = y * width + Math.max(0, -along); at < y * width + last; at++) {
-          plane[at] = (plane[at] as number) + weight * (from[shift + at] as number);
+  const planes = biases.length;
+  const gap = (width - 1) * count;
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x += 4) {
+      const start = (y * (width + 2) + x) * count;
+      let weight = 0;
+      for (let plane = 0; plane < planes; plane++) {
+        let a = biases[plane] as number;
+        let [b, c, d] = [a, a, a];
+        let at = start;
+        for (let down = 0; down < 3; down++, at += gap) {
+          for (const end = at + 3 * count; at < end; at++) {
+            const by = weights[weight++] as number;
+            a += by * (from[at] as number);
+            b += by * (from[at + count] as number);
+            c += by * (from[at + 2 * count] as number);
+            d += by * (from[at + 3 * count] as number);
+          }
         }
+        const to = (y * width + x) * planes + plane;
+        out[to] = a;
+        out[to + planes] = b;
+        out[to + 2 * planes] = c;
+        out[to + 3 * planes] = d;
       }
     }
   }
 }
 
-/** Half as wide and high: of each 2 × 2 samples the greatest, at least 0; `where` keeps which, or -1. */
+/**
+ * Half as wide and high: of each 2 × 2 samples the greatest, at least 0; `where` keeps which, or -1.
+ *
+ * @param edge of zeros around each plane of `out`, 0 or 1 wide.
+ */
 export function pool(
   from: Float32Array,
   { count, width, height }: Planes,
   out: Float32Array,
   where: Int32Array,
+  edge: number,
 ): void {
-  let to = 0;
-  for (let row = 0; row < count * height; row += 2) {
+  const below = width * count;
+  let kept = 0;
+  for (let y = 0; y < height; y += 2) {
+    let to = ((y / 2 + edge) * (width / 2 + 2 * edge) + edge) * count;
     for (let x = 0; x < width; x += 2) {
-      const corner = row * width + x;
-      let [best, most] = [-1, 0];
-      for (const at of [corner, corner + 1, corner + width, corner + width + 1]) {
-        if ((from[at] as number) > most) [best, most] = [at, from[at] as number];
+      const start = y * below + x * count;
+      for (let at = start; at < start + count; at++) {
+        const lower = at + below;
+        let [best, most] = [at, from[at] as number];
+        const [right, under] = [from[at + count] as number, from[lower] as number];
+        const last = from[lower + count] as number;
+        if (right > most) [best, most] = [at + count, right];
+        if (under > most) [best, most] = [lower, under];
+        if (last > most) [best, most] = [lower + count, last];
+        if (most <= 0) [best, most] = [-1, 0];
+        out[to++] = most;
+        where[kept++] = best;
       }
-      where[to] = best;
-      out[to++] = most;
     }
   }
 }

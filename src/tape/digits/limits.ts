@@ -8,10 +8,11 @@ export const CELL_HEIGHT = 24;
 /** The box of the digit within its cell: the rest shows what runs into it from beside. */
 export const INK_WIDTH = 14;
 export const INK_HEIGHT = 20;
-/** Samples this near to the edge of a cell are ground more often than ink. */
-export const FRAME = 2;
-/** Of all samples, as many at either end are left out where ink and ground are found. */
-export const TAIL = 0.06;
+/** Ink is sought this many samples from the edges of a cell, as lines run along them. */
+export const INSIDE = 3;
+/** Of those samples, from the darkest, and of all, from there to the lightest: ink, and ground. */
+export const DARKEST = 0.05;
+export const GROUND = 0.8;
 /** Less contrast than this, of 255, is noise on an empty cell. */
 export const LEAST_CONTRAST = 4;
 /** Ink blacker than most, and ground lighter, say nothing more. */
@@ -20,10 +21,11 @@ export const LIGHTEST = -0.5;
 
 // network.ts
 
-/** Planes after the first and the second convolution, and numbers after the first full layer. */
-export const PLANES_1 = 8;
-export const PLANES_2 = 16;
-export const HIDDEN = 32;
+/** Planes after each convolution, and numbers after the first full layer. */
+export const PLANES_1 = 12;
+export const PLANES_2 = 24;
+export const PLANES_3 = 36;
+export const HIDDEN = 48;
 
 // digit-logs.ts
 
@@ -33,8 +35,9 @@ export const HIDDEN = 32;
  */
 export const SLIP = 0.001;
 /**
- * A cell is answered where one of the eleven has this share. On typefaces that were not trained on
- * about 2 of 1,000 answers are wrong then, and of shapes never seen (a wedge, a letter) more: an
- * answer is one sign among others, and decides no number alone.
+ * A cell is answered where one of the eleven has this share: the least at which no digit of typefaces
+ * that were settled on was wrong. Of typefaces kept aside 93 of 100 digits are answered then, and none
+ * of 8,379 wrongly; of shapes never seen about 1 in 200 is taken for a digit (a button for a 0, a wedge
+ * for a 1): an answer is one sign among others, and decides no number alone.
  */
-export const SURE = 0.99;
+export const SURE = 0.997;

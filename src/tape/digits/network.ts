@@ -1,5 +1,5 @@
-import { connect, convolve, cutOff, type Planes, pool } from './layers.ts';
-import { CELL_HEIGHT, CELL_WIDTH, HIDDEN, PLANES_1, PLANES_2 } from './limits.ts';
+import { connect, convolve, cutOff, edgedSize, type Planes, pool } from './layers.ts';
+import { CELL_HEIGHT, CELL_WIDTH, HIDDEN, PLANES_1, PLANES_2, PLANES_3 } from './limits.ts';
 
 /** Ten digits, and last what is no digit. */
 export const CLASSES = 11;
@@ -13,51 +13,95 @@ export interface Layer {
   readonly biases: Float32Array;
 }
 
+/** Three convolutions, each pooled to half the size, and two full layers. */
+export type Layers = readonly [Layer, Layer, Layer, Layer, Layer];
+
+/** What each convolution takes. */
+export const TAKEN: readonly [Planes, Planes, Planes] = [
+  { count: 1, width: CELL_WIDTH, height: CELL_HEIGHT },
+  { count: PLANES_1, width: CELL_WIDTH / 2, height: CELL_HEIGHT / 2 },
+  { count: PLANES_2, width: CELL_WIDTH / 4, height: CELL_HEIGHT / 4 },
+];
+
+/** How wide an edge of zeros is around what each convolution gives, once pooled. */
+export const EDGES: readonly [number, number, number] = [1, 1, 0];
+
 /** How many inputs lead to an output, and how many outputs there are, layer by layer. */
-export const SHAPES: ReadonlyArray<readonly [inputs: number, outputs: number]> = [
+const SHAPES: ReadonlyArray<readonly [inputs: number, outputs: number]> = [
   [9, PLANES_1],
   [PLANES_1 * 9, PLANES_2],
-  [(PLANES_2 * CELL_WIDTH * CELL_HEIGHT) / 16, HIDDEN],
+  [PLANES_2 * 9, PLANES_3],
+  [(PLANES_3 * CELL_WIDTH * CELL_HEIGHT) / 64, HIDDEN],
   [HIDDEN, CLASSES],
 ];
 
-export const WHOLE: Planes = { count: 1, width: CELL_WIDTH, height: CELL_HEIGHT };
-export const HALF: Planes = { count: PLANES_1, width: CELL_WIDTH / 2, height: CELL_HEIGHT / 2 };
+/** All layers, each made for its number of inputs and outputs. */
+export function layersBy(make: (inputs: number, outputs: number) => Layer): Layers {
+  return SHAPES.map(([inputs, outputs]) => make(inputs, outputs)) as unknown as Layers;
+}
+
+/** What a convolution gave: its planes, what was picked of them, and from where. */
+export interface Convolved {
+  readonly planes: Float32Array;
+  readonly pooled: Float32Array;
+  readonly where: Int32Array;
+}
 
 /** What each layer gave for one cell. */
 export interface Activity {
-  readonly planes1: Float32Array;
-  readonly pooled1: Float32Array;
-  readonly where1: Int32Array;
-  readonly planes2: Float32Array;
-  readonly pooled2: Float32Array;
-  readonly where2: Int32Array;
+  /** The cell with its edge of zeros. */
+  readonly cell: Float32Array;
+  readonly convolved: readonly [Convolved, Convolved, Convolved];
   readonly hidden: Float32Array;
   readonly scores: Float32Array;
 }
 
-export function freshActivity(): Activity {
-  const size = CELL_WIDTH * CELL_HEIGHT;
+/** @param room gives an array of zeros. */
+export function freshActivity(
+  room: (count: number) => Float32Array = (count) => new Float32Array(count),
+): Activity {
+  const convolved = TAKEN.map(({ width, height }, i): Convolved => {
+    const count = [PLANES_1, PLANES_2, PLANES_3][i] as number;
+    const half = { count, width: width / 2, height: height / 2 };
+    return {
+      planes: room(count * width * height),
+      pooled: room(edgedSize(half, EDGES[i] as number)),
+      where: new Int32Array(edgedSize(half, 0)),
+    };
+  });
   return {
-    planes1: new Float32Array(PLANES_1 * size),
-    pooled1: new Float32Array((PLANES_1 * size) / 4),
-    where1: new Int32Array((PLANES_1 * size) / 4),
-    planes2: new Float32Array((PLANES_2 * size) / 4),
-    pooled2: new Float32Array((PLANES_2 * size) / 16),
-    where2: new Int32Array((PLANES_2 * size) / 16),
-    hidden: new Float32Array(HIDDEN),
-    scores: new Float32Array(CLASSES),
+    cell: room(edgedSize(TAKEN[0], 1)),
+    convolved: convolved as unknown as Activity['convolved'],
+    hidden: room(HIDDEN),
+    scores: room(CLASSES),
   };
 }
 
-/** Runs a cell through the four layers; `scores` are what the last one gives. */
-export function runNetwork(layers: readonly Layer[], cell: Float32Array, into: Activity): void {
-  const [first, second, third, last] = layers as [Layer, Layer, Layer, Layer];
-  convolve(cell, WHOLE, first.weights, first.biases, into.planes1);
-  pool(into.planes1, { ...WHOLE, count: PLANES_1 }, into.pooled1, into.where1);
-  convolve(into.pooled1, HALF, second.weights, second.biases, into.planes2);
-  pool(into.planes2, { ...HALF, count: PLANES_2 }, into.pooled2, into.where2);
-  connect(into.pooled2, third.weights, third.biases, into.hidden);
-  cutOff(into.hidden);
-  connect(into.hidden, last.weights, last.biases, into.scores);
+/** Lays a cell into its edge of zeros. */
+export function layIn(cell: Float32Array, into: Activity): void {
+  for (let y = 0; y < CELL_HEIGHT; y++) {
+    const row = cell.subarray(y * CELL_WIDTH, (y + 1) * CELL_WIDTH);
+    into.cell.set(row, (y + 1) * (CELL_WIDTH + 2) + 1);
+  }
+}
+
+/** Runs a cell through the layers; `scores` are what the last one gives. */
+export function runNetwork(layers: Layers, cell: Float32Array, into: Activity): void {
+  layIn(cell, into);
+  let from = into.cell;
+  TAKEN.forEach((taken, i) => {
+    const { weights, biases } = layers[i] as Layer;
+    const { planes, pooled, where } = into.convolved[i] as Convolved;
+    convolve(from, taken, weights, biases, planes);
+    pool(planes, { ...taken, count: biases.length }, pooled, where, EDGES[i] as number);
+    from = pooled;
+  });
+  connectAll(layers, into);
+}
+
+/** The full layers, from what the last convolution gave. */
+export function connectAll(layers: Layers, { convolved, hidden, scores }: Activity): void {
+  connect(convolved[2].pooled, layers[3].weights, layers[3].biases, hidden);
+  cutOff(hidden);
+  connect(hidden, layers[4].weights, layers[4].biases, scores);
 }

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
+import { minifySync, transformWithOxc } from 'vite';
 import { expect, test } from 'vitest';
 import { digitCell } from '../../../src/tape/digits/digit-cell.ts';
 import { digitLogs, digitReader, surestDigit } from '../../../src/tape/digits/digit-logs.ts';
@@ -17,20 +18,21 @@ import { keptAside, settling, trained } from '../../train/digits/typefaces.ts';
 
 const letters = printed(keptAside);
 const layers = unpackLayers(WEIGHTS);
-const sample = cellsOf(letters, rubbishAside, 0.2, 1500, 4);
+const source = { digits: letters, letters, rubbish: rubbishAside, shareOfRubbish: 0.2 };
+const sample = cellsOf(source, 1500, 4);
 const answers = answersOf(layers, sample);
 
-// The aim is 99 right of 100, 92 answered and none wrong. What holds is less: `npm run measure:digits`.
-test('typefaces that nothing was trained on are recognised, and rubbish to a lesser degree', () => {
+// All of it is measured by `npm run measure:digits`: 99.80 right of 100, 93 answered, none wrong of 8,379.
+test('typefaces that nothing was trained on are recognised, none surely wrong, and most rubbish is', () => {
   const digits = figuresOf(answers.filter(isDigit), SURE);
-  expect(digits.right / digits.cells).toBeGreaterThan(0.94);
-  expect(digits.answered / digits.cells).toBeGreaterThan(0.6);
-  expect(digits.wrong / digits.answered).toBeLessThan(0.005);
-  const rubbish = figuresOf(
-    answers.filter((one) => !isDigit(one)),
-    0,
-  );
-  expect(rubbish.right / rubbish.cells).toBeGreaterThan(0.75);
+  expect(digits.right / digits.cells).toBeGreaterThan(0.99);
+  expect(digits.answered / digits.cells).toBeGreaterThan(0.92);
+  expect(digits.wrong).toBe(0);
+  const rubbish = answers.filter((one) => !isDigit(one));
+  const { right, cells } = figuresOf(rubbish, 0);
+  expect(right / cells).toBeGreaterThan(0.92);
+  const taken = rubbish.filter(({ best, share }) => best !== NO_DIGIT && share >= SURE);
+  expect(taken.length / cells).toBeLessThan(0.02);
 });
 
 test('a share comes true as often as it says', () => {
@@ -67,7 +69,7 @@ test('a digit in doubt is not answered, and an empty cell is none', () => {
   expect(shares.indexOf(Math.max(...shares))).toBe(NO_DIGIT);
 });
 
-test('light on dark gives the cell of dark on light, and so does another size', () => {
+test('paler ink on darker ground gives the same cell, and so does another size', () => {
   const mask = letters[0]?.('4');
   if (!mask) throw new Error('no typeface');
   const [width, height] = [mask.width + 20, mask.height + 20];
@@ -78,9 +80,9 @@ test('light on dark gives the cell of dark on light, and so does another size', 
   });
   const box = { x0: 10, x1: 10 + mask.width, y0: 10, y1: 10 + mask.height };
   const cell = digitCell({ width, height, pixels: dark }, box);
-  const light = digitCell({ width, height, pixels: dark.map((grey) => 255 - grey) }, box);
+  const pale = digitCell({ width, height, pixels: dark.map((grey) => 80 + grey / 2) }, box);
   cell.forEach((value, i) => {
-    expect(light[i]).toBeCloseTo(value, 3);
+    expect(Math.abs((pale[i] as number) - value)).toBeLessThan(0.02);
   });
   const doubled = Uint8Array.from({ length: 4 * width * height }, (_, i) => {
     const [x, y] = [i % (2 * width), Math.floor(i / (2 * width))];
@@ -96,12 +98,14 @@ test('weights come out of their packing as they went in', () => {
   expect(packLayers(layers)).toBe(WEIGHTS);
 });
 
-test('code and weights take 20 KB at most', () => {
+test('code and weights take 20 KB at most as they are shipped', async () => {
   const folder = 'src/tape/digits';
-  const text = readdirSync(folder)
-    .filter((name) => name.endsWith('.ts'))
-    .map((name) => readFileSync(`${folder}/${name}`, 'utf8'));
-  expect(gzipSync(text.join('')).length).toBeLessThan(20_000);
+  const names = readdirSync(folder).filter((name) => name.endsWith('.ts'));
+  const shipped = names.map(async (name) => {
+    const { code } = await transformWithOxc(readFileSync(`${folder}/${name}`, 'utf8'), name);
+    return minifySync(name, code).code;
+  });
+  expect(gzipSync((await Promise.all(shipped)).join('')).length).toBeLessThan(20_000);
 });
 
 test('the typefaces are free and their licences are as listed; none is in two lists', () => {

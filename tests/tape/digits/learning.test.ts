@@ -1,23 +1,23 @@
 import { expect, test } from 'vitest';
 import { sharesOf } from '../../../src/tape/digits/digit-logs.ts';
-import { freshActivity, type Layer, runNetwork } from '../../../src/tape/digits/network.ts';
+import { convolve as convolvePlainly, edgedSize } from '../../../src/tape/digits/layers.ts';
+import { freshActivity, type Layers, runNetwork } from '../../../src/tape/digits/network.ts';
 import { randomFrom } from '../../tapes/random.ts';
 import { cellsOf } from '../../train/digits/figures.ts';
-import {
-  freshLayers,
-  SMOOTHED,
-  slopeMaker,
-  stepper,
-  zeroLayers,
-} from '../../train/digits/learning.ts';
-import { stroked } from '../../train/digits/letter-masks.ts';
+import { kernels } from '../../train/digits/kernels.ts';
+import { freshLayers, learner, SMOOTHED, stepper } from '../../train/digits/learning.ts';
+import { printed, stroked } from '../../train/digits/letter-masks.ts';
 import { trainedRubbish } from '../../train/digits/rubbish.ts';
 
-const cells = (seed: number) =>
-  cellsOf(stroked(randomFrom(seed), 4), trainedRubbish, 0.3, 120, seed);
+const letters = printed([{ name: 'arimo', licence: 'OFL-1.1', weights: [400] }]);
+const cells = (seed: number) => {
+  const digits = stroked(randomFrom(seed), 4);
+  const source = { digits, letters, rubbish: trainedRubbish, shareOfRubbish: 0.3, varied: 0.5 };
+  return cellsOf(source, 40, seed);
+};
 
 /** Cross-entropy at a cell, against the smoothed label that training aims at. */
-function loss(layers: readonly Layer[], { cell, label }: ReturnType<typeof cells>[number]): number {
+function loss(layers: Layers, { cell, label }: ReturnType<typeof cells>[number]): number {
   const activity = freshActivity();
   runNetwork(layers, cell, activity);
   return sharesOf(activity.scores).reduce((sum, share, i, { length }) => {
@@ -31,8 +31,9 @@ test('the slope of each layer is that of the loss, taken by differences', () => 
   const layers = freshLayers(random);
   const one = cells(5)[0];
   if (!one) throw new Error('no cell');
-  const slopes = zeroLayers();
-  slopeMaker()(layers, one, slopes);
+  const { use, add, slopes } = learner();
+  use(layers);
+  add(one.cell, one.label);
   layers.forEach(({ weights }, layer) => {
     for (let tried = 0; tried < 12; tried++) {
       const at = random.whole(0, weights.length - 1);
@@ -47,16 +48,41 @@ test('the slope of each layer is that of the loss, taken by differences', () => 
   });
 });
 
-function learnt(): { layers: Layer[]; before: number; after: number } {
+test('sums in WebAssembly are those of the plain layers', () => {
+  const random = randomFrom(8);
+  const taken = { count: 12, width: 8, height: 6 };
+  const { room, convolve } = kernels();
+  const drawn = (count: number) => {
+    const made = room(count);
+    for (let i = 0; i < count; i++) made[i] = random.normal();
+    return made;
+  };
+  const [from, weights, biases] = [drawn(edgedSize(taken, 1)), drawn(24 * 108), drawn(24)];
+  const [turned, out, plain] = [room(24 * 108), room(24 * 48), new Float32Array(24 * 48)];
+  weights.forEach((weight, i) => {
+    turned[(i % 108) * 24 + Math.floor(i / 108)] = weight;
+  });
+  convolve(from, turned, biases, out, taken);
+  convolvePlainly(from, taken, weights, biases, plain);
+  plain.forEach((value, i) => {
+    expect(out[i]).toBeCloseTo(value, 3);
+  });
+});
+
+function learnt(): { layers: Layers; before: number; after: number } {
   const layers = freshLayers(randomFrom(1));
-  const [all, slopes] = [cells(9), zeroLayers()];
-  const [addSlope, step] = [slopeMaker(), stepper(layers)];
+  const all = cells(9);
+  const { use, add, slopes } = learner();
+  const step = stepper(layers);
+  use(layers);
   const whole = () => all.reduce((sum, one) => sum + loss(layers, one), 0) / all.length;
   const before = whole();
-  for (let round = 0; round < 8; round++) {
+  for (let round = 0; round < 10; round++) {
     all.forEach((one, i) => {
-      addSlope(layers, one, slopes);
-      if (i % 20 === 19) step(slopes, 0.003, 20);
+      add(one.cell, one.label);
+      if (i % 20 !== 19) return;
+      step(slopes, 0.003, 20);
+      use(layers);
     });
   }
   return { layers, before, after: whole() };

@@ -15,10 +15,20 @@ export function digitPrint(digit: number, letter: Lettered, random: Random): Pri
       others.push(maskInk(next, side * away, random.between(-0.03, 0.03), 1));
     }
   }
-  const touching = random.chance(0.3) ? lineBeside(half, random) : null;
-  if (touching) others.push(touching);
+  if (random.chance(0.25)) others.push(lineBeside(half, random));
   const whole = maskInk(mask, 0, 0, 1);
-  return { own: random.chance(0.12) ? cutInk(whole, half, random) : whole, others };
+  return { own: random.chance(0.1) ? cutInk(whole, half, random) : whole, others };
+}
+
+/** A digit in proportions of no typeface: wider or narrower, its waist higher or lower. */
+export function variedPrint(digit: number, letter: Lettered, random: Random): Print {
+  const stretch = random.between(0.8, 1.25);
+  const waist = random.between(-0.2, 0.2);
+  const varied = (ink: Ink): Ink => {
+    return (x, y) => ink(x / stretch, y + waist * (0.25 - y * y));
+  };
+  const { own, others } = digitPrint(digit, letter, random);
+  return { own: varied(own), others: others.map(varied) };
 }
 
 /** A line along or under a digit that all but touches it, or runs into its edge. */
@@ -37,9 +47,9 @@ function lineBeside(half: number, random: Random): Ink {
     : strokeInk([x, -bottom], [x, -top], thick);
 }
 
-/** Up to a tenth is missing at one side, as where a picture or a tape ends. */
+/** Up to an eighteenth is missing at one side, as where a picture or a tape ends. */
 function cutInk(whole: Ink, half: number, random: Random): Ink {
-  const share = random.between(0.02, 0.1);
+  const share = random.between(0.015, 0.055);
   const side = random.whole(0, 3);
   const [x, y] = [half * (1 - 2 * share), 0.5 - share];
   return (atX, atY) => {

@@ -1,14 +1,12 @@
 import { sharesOf } from '../../../src/tape/digits/digit-logs.ts';
 import {
   freshActivity,
-  type Layer,
+  type Layers,
   NO_DIGIT,
   runNetwork,
 } from '../../../src/tape/digits/network.ts';
 import { randomFrom } from '../../tapes/random.ts';
-import { drawnCell, type LabelledCell } from './cells.ts';
-import type { Lettered } from './letter-masks.ts';
-import type { Rubbish } from './rubbish.ts';
+import { drawnCell, type LabelledCell, type Source } from './cells.ts';
 
 /** How cells came out: of digits and of rubbish, right at all, answered where sure, wrong there. */
 export interface Figures {
@@ -18,20 +16,14 @@ export interface Figures {
   readonly wrong: number;
 }
 
-/** Cells of one seed, drawn from typefaces and rubbish. */
-export function cellsOf(
-  letters: readonly Lettered[],
-  rubbish: readonly Rubbish[],
-  shareOfRubbish: number,
-  count: number,
-  seed: number,
-): LabelledCell[] {
+/** Cells of one seed. */
+export function cellsOf(source: Source, count: number, seed: number): LabelledCell[] {
   const random = randomFrom(seed);
-  return Array.from({ length: count }, () => drawnCell(letters, rubbish, shareOfRubbish, random));
+  return Array.from({ length: count }, () => drawnCell(source, random));
 }
 
 /** The best class of each cell with its share, and which it is. */
-export function answersOf(layers: readonly Layer[], cells: readonly LabelledCell[]) {
+export function answersOf(layers: Layers, cells: readonly LabelledCell[]) {
   const activity = freshActivity();
   return cells.map(({ cell, label }) => {
     runNetwork(layers, cell, activity);

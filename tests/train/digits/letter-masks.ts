@@ -1,15 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
-import { type Lettering, lettered, type Mask } from '../../tapes/pen.ts';
+import { createCanvas, GlobalFonts, type SKRSContext2D } from '@napi-rs/canvas';
+import type { Mask } from '../../tapes/pen.ts';
 import type { Random } from '../../tapes/random.ts';
+import { ownForms, traceDigit } from './own-forms.ts';
 import type { Typeface } from './typefaces.ts';
 
 /** Gives the mask of a character in one way of lettering, cut to its ink. */
 export type Lettered = (letter: string) => Mask;
 
-/** Texels a character is drawn high; the largest digits of cells are about as high. */
+/** Texels a character is drawn high; the largest digits of cells are not as high. */
 const TALL = 48;
+/** Texels a sign may be wide, such as a dash. */
+const WIDEST = 90;
+/** Side of the canvas that one is drawn on. */
+const SIDE = 160;
 
 const here = createRequire(import.meta.url);
 
@@ -20,39 +25,36 @@ export function printed(faces: readonly Typeface[]): Lettered[] {
       const file = `@fontsource/${name}/files/${name}-latin-${weight}-normal.woff2`;
       const family = `${name} ${weight}`;
       GlobalFonts.register(readFileSync(here.resolve(file)), family);
-      return remembered((letter) => drawn(letter, family));
+      return remembered((letter) => drawn((pen) => typeset(pen, letter, family)));
     }),
   );
 }
 
-/** Lettering by strokes of our own: stamped, engraved, and stencilled by bridges across. */
+/** Digits by strokes of our own: stamped, engraved, and stencilled by bridges across; no other characters. */
 export function stroked(random: Random, count: number): Lettered[] {
   return Array.from({ length: count }, () => {
-    const style = stroke(random);
+    const forms = ownForms(random);
+    const stem = random.between(0.06, 0.2);
+    const stretch = random.between(0.8, 1.2);
+    const lean = random.chance(0.2) ? random.between(0.05, 0.2) : 0;
+    const cap = random.pick(['round', 'butt', 'square'] as const);
+    const join = random.pick(['round', 'miter', 'bevel'] as const);
     const bridge = random.chance(0.3) ? random.between(0.05, 0.1) : 0;
     const at = random.between(0.42, 0.58);
     return remembered((letter) => {
-      const mask = lettered(letter, style, TALL);
+      const mask = drawn((pen) => {
+        const tall = TALL * (1 - stem);
+        pen.setTransform(tall * stretch, 0, -lean * tall, tall, 60, 50);
+        pen.lineWidth = stem;
+        pen.lineCap = cap;
+        pen.lineJoin = join;
+        pen.beginPath();
+        traceDigit(pen, letter, forms);
+        pen.stroke();
+      });
       return letter === '1' ? mask : bridged(mask, at, bridge);
     });
   });
-}
-
-function stroke(random: Random): Lettering {
-  const stem = random.between(0.07, 0.2);
-  return {
-    name: 'stroked',
-    flagged: random.chance(0.6),
-    openFour: random.chance(0.3),
-    serifs: random.chance(0.2),
-    straightSides: random.chance(0.4),
-    roundEnds: random.chance(0.5),
-    stem,
-    bar: stem * random.between(0.7, 1.05),
-    slant: random.chance(0.2) ? random.between(0.05, 0.2) : 0,
-    stretch: random.between(0.65, 1.1),
-    space: 0.14,
-  };
 }
 
 /** With a bridge of ground down the middle, as a stencil holds its islands. */
@@ -76,28 +78,32 @@ function remembered(draw: Lettered): Lettered {
   };
 }
 
-function drawn(letter: string, family: string): Mask {
-  const side = 160;
-  const canvas = createCanvas(side, side);
-  const pen = canvas.getContext('2d');
+function typeset(pen: SKRSContext2D, letter: string, family: string): void {
   pen.font = `64px "${family}"`;
-  const { actualBoundingBoxAscent: above, actualBoundingBoxDescent: below } =
-    pen.measureText(letter);
-  pen.font = `${(64 * TALL) / (above + below)}px "${family}"`;
-  pen.fillText(letter, 50, 110);
-  const { data } = pen.getImageData(0, 0, side, side);
-  return trimmed((x, y) => data[(y * side + x) * 4 + 3] as number, side);
+  const box = pen.measureText(letter);
+  const above = box.actualBoundingBoxAscent;
+  const wide = box.actualBoundingBoxRight + box.actualBoundingBoxLeft;
+  const scale = Math.min(TALL / (above + box.actualBoundingBoxDescent), WIDEST / wide);
+  pen.font = `${64 * scale}px "${family}"`;
+  pen.fillText(letter, 50, 50 + above * scale);
 }
 
-function trimmed(alphaAt: (x: number, y: number) => number, side: number): Mask {
-  let [x0, x1, y0, y1] = [side, -1, side, -1];
-  for (let y = 0; y < side; y++) {
-    for (let x = 0; x < side; x++) {
+/** What is drawn on a canvas, cut to its ink. */
+function drawn(draw: (pen: SKRSContext2D) => void): Mask {
+  const canvas = createCanvas(SIDE, SIDE);
+  const pen = canvas.getContext('2d');
+  draw(pen);
+  const { data } = pen.getImageData(0, 0, SIDE, SIDE);
+  const alphaAt = (x: number, y: number) => data[(y * SIDE + x) * 4 + 3] as number;
+  let [x0, x1, y0, y1] = [SIDE, -1, SIDE, -1];
+  for (let y = 0; y < SIDE; y++) {
+    for (let x = 0; x < SIDE; x++) {
       if (alphaAt(x, y) < 128) continue;
       [x0, x1] = [Math.min(x0, x), Math.max(x1, x)];
       [y0, y1] = [Math.min(y0, y), Math.max(y1, y)];
     }
   }
+  if (x1 < x0) throw new Error('nothing drawn');
   const [width, height] = [x1 - x0 + 1, y1 - y0 + 1];
   const alpha = new Uint8Array(width * height);
   for (let i = 0; i < alpha.length; i++) {

@@ -9,6 +9,10 @@ export interface Print {
   readonly others: readonly Ink[];
   /** Width of the cell's box, 1 high; without it the box is what the own ink fills. */
   readonly boxWidth?: number;
+  /** Wider than a digit. */
+  readonly wide?: boolean;
+  /** Nothing that could be cut out along its ink. */
+  readonly bare?: boolean;
 }
 
 /** A character `height` high, with its middle at a place. */
@@ -23,16 +27,22 @@ export function maskInk(
   return (atX, atY) => {
     const u = (atX - left) * texels - 0.5;
     const v = (atY - top) * texels - 0.5;
-    if (u < -1 || v < -1 || u >= width || v >= tall) return 0;
+    if (u <= -1 || v <= -1 || u >= width || v >= tall) return 0;
     const [column, row] = [Math.floor(u), Math.floor(v)];
-    const at = (dx: number, dy: number) => {
-      const [i, j] = [column + dx, row + dy];
-      return i < 0 || j < 0 || i >= width || j >= tall ? 0 : (alpha[j * width + i] as number);
-    };
     const [right, below] = [u - column, v - row];
-    const upper = at(0, 0) * (1 - right) + at(1, 0) * right;
-    const lower = at(0, 1) * (1 - right) + at(1, 1) * right;
-    return (upper * (1 - below) + lower * below) / 255;
+    const at = row * width + column;
+    const hasLeft = column >= 0;
+    const hasRight = column + 1 < width;
+    let sum = 0;
+    if (row >= 0) {
+      if (hasLeft) sum += (alpha[at] as number) * (1 - right) * (1 - below);
+      if (hasRight) sum += (alpha[at + 1] as number) * right * (1 - below);
+    }
+    if (row + 1 < tall) {
+      if (hasLeft) sum += (alpha[at + width] as number) * (1 - right) * below;
+      if (hasRight) sum += (alpha[at + width + 1] as number) * right * below;
+    }
+    return sum / 255;
   };
 }
 

@@ -1,7 +1,7 @@
 import { sharesOf } from '../../../src/tape/digits/digit-logs.ts';
 import {
   freshActivity,
-  type Layer,
+  type Layers,
   NO_DIGIT,
   runNetwork,
 } from '../../../src/tape/digits/network.ts';
@@ -13,10 +13,10 @@ import type { LabelledCell } from './cells.ts';
  * that scores are log-likelihoods.
  */
 export function settled(
-  layers: readonly Layer[],
+  layers: Layers,
   cells: readonly LabelledCell[],
   shareOfRubbish: number,
-): { layers: Layer[]; temperature: number } {
+): { layers: Layers; temperature: number } {
   const activity = freshActivity();
   const scored = cells.map(({ cell, label }) => {
     runNetwork(layers, cell, activity);
@@ -29,11 +29,11 @@ export function settled(
     }, 0);
   const tried = Array.from({ length: 60 }, (_, i) => 0.3 * 1.05 ** i);
   const temperature = tried.reduce((best, one) => (loss(one) < loss(best) ? one : best));
-  const last = layers[layers.length - 1] as Layer;
+  const [one, two, three, four, last] = layers;
   const biases = last.biases.map((bias, to) => {
     const prior = to === NO_DIGIT ? shareOfRubbish : (1 - shareOfRubbish) / NO_DIGIT;
     return bias / temperature - Math.log(prior);
   });
   const weights = last.weights.map((weight) => weight / temperature);
-  return { layers: [...layers.slice(0, -1), { weights, biases }], temperature };
+  return { layers: [one, two, three, four, { weights, biases }], temperature };
 }
