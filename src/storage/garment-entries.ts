@@ -68,6 +68,15 @@ export function putEntry(kept: IDBObjectStore, key: string, record: unknown): vo
   else kept.delete(ENTRY + key);
 }
 
+/**
+ * Ends a step once all of it has been asked for: the disk is waited for alone, and no answer to each
+ * of its writes before that.
+ */
+export function toDisk({ transaction }: IDBObjectStore): Promise<void> {
+  transaction.commit();
+  return promisifyRequest(transaction);
+}
+
 export function deleteRecord(kept: IDBObjectStore, key: string): void {
   for (const beside of ['', ENTRY, LOG]) kept.delete(beside + key);
 }

@@ -1,6 +1,5 @@
-import { promisifyRequest } from 'idb-keyval';
 import { parted, type WithPhotos } from '../garment/record/photos.ts';
-import { deleteRecord, getRecord, putRecord } from './garment-entries.ts';
+import { deleteRecord, getRecord, putRecord, toDisk } from './garment-entries.ts';
 import { BIN, PREFIX } from './garment-keys.ts';
 import { remember } from './garment-memory.ts';
 import { putPhotos } from './garment-photos.ts';
@@ -30,7 +29,7 @@ export async function replaceGarment(
     }
     putRecord(kept, PREFIX + next.id, next, isSame ? before.log : []);
     putPhotos(kept, photos);
-    await promisifyRequest(kept.transaction);
+    await toDisk(kept);
   });
   remember(store, next);
 }
@@ -56,7 +55,7 @@ export function moveGarment(
     if (inTheWay.record === undefined) putRecord(kept, into + id, record, log);
     else putRecord(kept, into + spare, withId(record, spare), log);
     deleteRecord(kept, from + id);
-    await promisifyRequest(kept.transaction);
+    await toDisk(kept);
   };
   return orCleared(store, id, () => store.transact('readwrite', move));
 }

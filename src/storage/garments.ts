@@ -1,10 +1,9 @@
-import { promisifyRequest } from 'idb-keyval';
 import type { Change } from '../garment/actions/state.ts';
 import { type GarmentLimit, overLimit, sizeOf } from '../garment/record/limits.ts';
 import { parted, type WithPhotos } from '../garment/record/photos.ts';
 import { readRecord } from '../garment/record/read-record.ts';
 import type { Garment } from '../garment/record/record.ts';
-import { getRecord, putRecord, type StoredRecord } from './garment-entries.ts';
+import { getRecord, putRecord, type StoredRecord, toDisk } from './garment-entries.ts';
 import { BIN, PREFIX } from './garment-keys.ts';
 import { remember, remembered } from './garment-memory.ts';
 import { putPhotos } from './garment-photos.ts';
@@ -77,7 +76,7 @@ export async function addGarment(store: Store, garment: WithPhotos): Promise<voi
     const there = await getRecord(kept, PREFIX + next.id);
     if (there.record === undefined) putRecord(kept, PREFIX + next.id, next, []);
     putPhotos(kept, photos);
-    await promisifyRequest(kept.transaction);
+    await toDisk(kept);
   });
   remember(store, next);
 }
@@ -102,7 +101,7 @@ export function changeGarment(
       if (next === before) return before;
       const record = writable(next.record, before.record);
       putRecord(kept, PREFIX + id, record, next.log, before.log);
-      await promisifyRequest(kept.transaction);
+      await toDisk(kept);
       return { record, log: next.log };
     });
     remember(store, changed.record);

@@ -66,13 +66,10 @@ test('what is done is there at once, and on the disk in order', async () => {
   await kept(holder);
   expect(await onDisk(store)).toEqual(holder.state()?.record);
   expect((await loadGarment(store, 'g')).log.length).toBe(2);
-});
 
-test('a press is answered before anything of it is read or written, unless the page is left', async () => {
-  const { store } = await jacket();
-  const holder = await held(store);
+  // A press is answered before anything of it is read or written, unless the page is left.
   const transact = vi.spyOn(store, 'transact');
-  holder.act(make('a'));
+  holder.act(make('c'));
   await Promise.resolve();
   expect(transact).not.toHaveBeenCalled();
   const hidden = vi.spyOn(document, 'visibilityState', 'get').mockReturnValue('hidden');
@@ -80,14 +77,17 @@ test('a press is answered before anything of it is read or written, unless the p
   expect(transact).toHaveBeenCalledTimes(1);
   hidden.mockRestore();
   await kept(holder);
-  expect(Object.keys((await onDisk(store)).facts)).toEqual(['a']);
-  // A key that is typed writes the record and its entry, and no log anew.
+  expect(Object.keys((await onDisk(store)).facts)).toEqual(['a', 'b', 'c']);
+
+  // A key that is typed writes the record and its entry, no log anew, and waits for the disk alone.
   const puts = vi.spyOn(IDBObjectStore.prototype, 'put');
+  const ends = vi.spyOn(IDBTransaction.prototype, 'commit');
   holder.act({ do: 'type', place: opening, parts: typed('12'), now: 6 });
   await kept(holder);
   expect(puts.mock.calls.map(([, key]) => key)).toEqual(['garment:g', 'listed:garment:g']);
-  puts.mockRestore();
-  expect((await loadGarment(store, 'g')).log.length).toBe(1);
+  expect(ends).toHaveBeenCalledTimes(1);
+  for (const spy of [puts, ends]) spy.mockRestore();
+  expect((await loadGarment(store, 'g')).log.length).toBe(3);
 });
 
 test('two tabs: what both did is there, and a number of before stores nothing', async () => {
