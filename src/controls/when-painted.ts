@@ -1,5 +1,5 @@
-/** Where nothing is painted, as in a window that is covered, it isn't waited for longer. */
-const SOON_MS = 50;
+/** Longer than a slow phone takes to answer; where nothing is painted, as in a window that is covered, it isn't waited for. */
+const LONGEST_MS = 250;
 
 /** Does what a press brings along once the press is answered; at once where nobody can see it. */
 export function whenPainted(work: () => void): void {
@@ -14,5 +14,5 @@ export function whenPainted(work: () => void): void {
   }
   // A frame's callbacks run before it is painted.
   requestAnimationFrame(() => setTimeout(once));
-  setTimeout(once, SOON_MS);
+  setTimeout(once, LONGEST_MS);
 }

@@ -1,4 +1,4 @@
-import { readHome } from '../record/home.ts';
+import { isHomeOf, readHome } from '../record/home.ts';
 import type { Result, Trouble } from '../work-out/result.ts';
 import type { GarmentStep } from '../work-out/told.ts';
 import type { Answer } from '../work-out/work-out.ts';
@@ -73,9 +73,8 @@ export function besides(
 ): GarmentStep[] {
   const { id, key } = readHome(next.step.home);
   return answer.steps.filter((step) => {
-    const other = readHome(step.home);
-    const isOther = other.id === id && other.key === key && step.home !== next.step.home;
-    if (!isOther || isMade(step) || !step.ready) return false;
+    if (!isHomeOf(step.home, id) || step.home === next.step.home) return false;
+    if (readHome(step.home).key !== key || isMade(step) || !step.ready) return false;
     const its = shown(answer, step);
     const sameMark = its.kind === 'step' && its.mark?.rank === next.mark?.rank;
     return sameMark && shownOf(its.value) === shownOf(next.value);
@@ -126,10 +125,9 @@ function afterIn(
   { home }: GarmentStep,
 ): Extract<Next, { kind: 'step' }>['after'] {
   const { id, side } = readHome(home);
-  const own = steps.filter((step) => {
-    const other = readHome(step.home);
-    return other.id === id && other.side === side && !isMade(step);
-  });
+  const own = steps.filter(
+    (step) => isHomeOf(step.home, id) && readHome(step.home).side === side && !isMade(step),
+  );
   const next = own[own.findIndex((step) => step.home === home) + 1];
   const result: Result | undefined = next && values.get(next.home);
   return next && result?.ok && typeof result.value === 'number'

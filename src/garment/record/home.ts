@@ -19,6 +19,11 @@ export function readHome(home: string): Home {
   return { id, side, key };
 }
 
+/** Whether a home is of a work or a quantity: of thousands few are, and the others need not be read. */
+export function isHomeOf(home: string, id: string): boolean {
+  return home.startsWith(id + BETWEEN);
+}
+
 /** Homes by the work or the quantity they belong to. */
 export function byId(homes: Iterable<string>): Map<string, string[]> {
   const all = new Map<string, string[]>();
