@@ -24,6 +24,10 @@ test('a mat of 45 by 30, bound 1 cm: from the join in the middle of a side, each
   expect(cornerPleats(MAT)?.marks.map(({ taken }) => toMm(taken!))).toEqual([0, 20, 40, 60]);
 });
 
+test('corners are numbered from the beginning', () => {
+  expect(cornerPleats(MAT)?.marks.map(({ label }) => label)).toEqual(['1', '2', '3', '4']);
+});
+
 test('open: from one turned end to the other', () => {
   const open = { straight: [mm(100), mm(200)], corners: [90], join: undefined, endTurn: mm(10) };
   expect(at(open)).toEqual([110]);
@@ -31,6 +35,7 @@ test('open: from one turned end to the other', () => {
 
 test.each<[string, Partial<BoundEdge>]>([
   ['no corners', { corners: [] }],
+  ['one straight part, open', { straight: [mm(100)], corners: [], join: undefined }],
   ['a corner too few', { corners: [90, 90, 90] }],
   ['a curve outward between them', { outLong: [mm(10)], outRadius: [mm(30)] }],
   ['a curve inward', { inLong: [mm(10)], inRadius: [mm(30)] }],

@@ -39,6 +39,11 @@ describe('worked by hand', () => {
     expect([toMm(cut), ratios]).toEqual([820, [1, 1.5, 1, 3]]);
   });
 
+  test('as many parts as marks were begun; of an odd number none', () => {
+    expect([4, 5, 6].map((marks) => partsOfZones([1, 2, 1], marks))).toEqual([3, 4, 5]);
+    expect(partsOfZones([1, 2, 3], 5)).toBeUndefined();
+  });
+
   test('13.3: one zone is a frill: 1.80 m at 3 times is 5.40 m', () => {
     expect(toMm(plan({ zones: [cm(180)], ratios: [3], ends: ZERO }).cut)).toBe(5400);
   });
@@ -66,9 +71,16 @@ describe('refused', () => {
       { ratios: [1, 1, 1], strip: cm(60) },
       ['ratios'],
     ],
+    ['over a kilometre once it is as full', { zones: [10, 17_000, 10].map(cm) }, ['zones']],
     ['over a kilometre', { zones: [10, 60_000, 10].map(cm) }, ['zones']],
   ])('%s', (_, set, fields) => {
     expect(fieldsOf(gatherZones({ ...YOKE, ...set }))).toEqual(fields);
+  });
+
+  test('twenty times is taken, and a strip of nothing is said to be that', () => {
+    expect(fieldsOf(gatherZones({ ...YOKE, ratios: [1, 20, 1] }))).toEqual([]);
+    const none = gatherZones({ ...YOKE, strip: ZERO });
+    expect(none).toMatchObject({ problems: [{ kind: 'not-positive' }] });
   });
 
   test('a strip from as long as its edge to what a zone takes at 20 times', () => {

@@ -115,6 +115,12 @@ describe('refused', () => {
     ['a fullness under 1, or over 20', { ratios: [1.5, 0.9, 21] }, ['ratios']],
     ['no number at all', { ratios: [Number.NaN] }, ['ratios']],
     ['over 20', { ratios: [20.1] }, ['ratios']],
+    ['under 1', { ratios: [0.9] }, ['ratios']],
+    [
+      'growing: so short that a tier has no unit',
+      { depths: { ...growing, growth: 5, long: length(14) } },
+      ['long'],
+    ],
     ['no fullness', { ratios: [] }, ['ratios']],
     ['not as many', { ratios: [1.5, 2] }, ['ratios']],
     ['no tiers', { depths: { by: 'own', depths: [] } }, ['depths']],
@@ -137,6 +143,22 @@ describe('refused', () => {
     ['over a kilometre', { edge: cm(90_000) }, ['edge']],
   ])('%s', (_, set, fields) => {
     expect(fieldsOf(tiers({ ...SKIRT, ...set }))).toEqual(fields);
+  });
+
+  test('growing: the least length has a unit for every tier; none at all is said to be none', () => {
+    const outcome = tiers({ ...SKIRT, depths: { ...growing, growth: 5, long: length(14) } });
+    // 1 of 1 + 5 + 25.
+    expect(outcome).toMatchObject({ problems: [{ kind: 'too-short', least: 31, given: 14 }] });
+    expect(
+      fieldsOf(tiers({ ...SKIRT, depths: { ...growing, growth: 5, long: length(31) } })),
+    ).toEqual([]);
+    expect(tiers({ ...SKIRT, ratios: [] })).toMatchObject({ problems: [{ kind: 'too-few' }] });
+    const both = tiers({ ...SKIRT, depths: { ...growing, count: 0, growth: 9 } });
+    expect(fieldsOf(both)).toEqual(['count', 'growth']);
+  });
+
+  test('a tier that was cut longer than all strips there may be is refused at the cloth', () => {
+    expect(fieldsOf(tiers(SKIRT, [exactLength(cm(80_000))]))).toEqual(['cloth']);
   });
 
   test('at the ends of what is taken there is an answer', () => {

@@ -28,6 +28,9 @@ test('on a radius of 8 cm steps of 1 cm are 0.07 % short', () => {
   expect((100 * (line! - walked)) / walked).toBeCloseTo(100 / (24 * 64), 3);
   expect((100 * (line! - walked)) / walked).toBeCloseTo(0.07, 2);
   expect(walk({ radius: undefined }).line).toBeUndefined();
+  // Its rest is an arc, too.
+  const arcs = 38 * 160 * Math.asin(10 / 160) + 160 * Math.asin(4 / 160);
+  expect(toMm(walk().line!)).toBeCloseTo(arcs, 6);
 });
 
 test.each<[string, Partial<WalkInput>, string]>([
