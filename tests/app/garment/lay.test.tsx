@@ -436,7 +436,7 @@ test('on paper: the same pieces and places, and what it takes; not while a piece
   await begin();
   await look();
   await drawn();
-  await open('On paper', /The lay on paper/);
+  await open('PDF, on paper', /The lay on paper/);
   await says(/Press it to read it/);
   const page = () => document.querySelector('svg.page')?.textContent;
   expect(page()).toMatch(/Cloth 140 cm wide, washed and without its selvedges, laid open/);
@@ -446,5 +446,5 @@ test('on paper: the same pieces and places, and what it takes; not while a piece
   await places();
   for (let i = 0; i < 10; i++) press(/To the right edge/);
   await says(/lies over/);
-  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'On paper' }).disabled).toBe(true);
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'PDF, on paper' }).disabled).toBe(true);
 });

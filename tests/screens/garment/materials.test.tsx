@@ -109,6 +109,13 @@ test('a lay that was found takes the place of the bound; found for other sizes i
   expect(page()).toMatch(/at most 65.5 cm.*That is an upper bound/);
   press(/^Lay the pieces/);
   expect(onLay).toHaveBeenCalledWith('cloth');
+  cleanup();
+  const form = { kind: 'four', long: 90, top: 90, bottom: 90, slant: 'both' } as const;
+  const set = { outline: { form } };
+  show(act(first, { do: 'lay', id: 'cloth', piece: id, set, now: 1 }).state);
+  press(/^Cloth/);
+  expect(page()).toMatch(/a shape of their own are counted in it as the garment cuts them/);
+  expect(page()).not.toMatch(/upper bound/);
   expect(state().record.lays).toMatchObject({ cloth: { found: { length: 80_000 * 65.5 } } });
 });
 

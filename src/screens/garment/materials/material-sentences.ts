@@ -54,7 +54,10 @@ function takesSaid(telling: Telling, one: MaterialNow, takes: number): string[] 
   const stale = lay?.stale ? [laySaid(telling, lay)] : [];
   const blind = said.folded === true && lay?.found !== undefined;
   const pattern = repeat === undefined ? [] : [words.inRepeats(repeat, blind)];
-  return [...stale, words.laid(long, how), ...pattern, words.upperBound, ...strips];
+  // Rows know nothing of a shape that may be larger than what the garment cuts.
+  const shaped = Object.values(lay.of?.pieces ?? {}).some(({ outline }) => outline);
+  const bounds = shaped ? words.shapesAside : words.upperBound;
+  return [...stale, words.laid(long, how), ...pattern, bounds, ...strips];
 }
 
 /** Strips cut across the grain, how, and how much of the cloth's length they take. */

@@ -7,7 +7,7 @@ export const layPlacesWords = {
   closer: 'Closer',
   farther: 'Farther',
   whole: 'The whole lay',
-  paper: 'On paper',
+  paper: 'PDF, on paper',
   pdf: 'PDF',
   cutEnd: 'cut end',
   selvedge: 'selvedge',

@@ -6,6 +6,8 @@ export const garmentMaterialWords = {
   foldedCloth: (width: string) => `folded, ${width} wide when open,`,
   upperBound:
     'That is an upper bound: pieces laid with care take less. Until a lay is found, buy no less.',
+  shapesAside:
+    'Pieces with a shape of their own are counted in it as the garment cuts them, and may take more or less: lay them before you buy.',
   inRepeats: (repeat: string, found: boolean) =>
     `Its pattern comes again every ${repeat}: each row takes whole repeats, so that pieces begin alike in it, and one repeat more is counted.${found ? ' A lay on folded cloth can’t follow the pattern of the layer below, and isn’t counted: lay it open to have it counted.' : ''}`,
   asLaidInRepeats: (repeat: string) =>
