@@ -56,26 +56,85 @@ export function layNow(served: Served, lay: ClothLay): LayNow {
     const known = outline?.adds !== 'edges' || need.edges;
     return !isBias(need) && cutSize(served, need) && known;
   });
-  const isGone = ({ state, home }: Need) => state === 'made' && !placed.has(home);
+  const partners = partnersOf(served, lay, known);
+  const laidAs = (home: string) => partners.get(home) ?? home;
+  const isGone = ({ state, home }: Need) => state === 'made' && !placed.has(laidAs(home));
   const laid = known.filter((need) => !isGone(need));
   const needs = new Map(laid.map((need) => [need.home, need]));
-  const begun = (id: string) => (needs.get(id)?.state ?? 'planned') !== 'planned';
+  // One that is cut through both layers is cut with its partner.
+  const cutNow = new Set(
+    laid.filter(({ state }) => state !== 'planned').map(({ home }) => laidAs(home)),
+  );
+  const begun = (id: string) => cutNow.has(id);
   const cut = (found?.laid ?? []).filter((one) => begun(idOfLaid(one)));
   const put = held.filter((one) => needs.has(idOfLaid(one)) && !begun(idOfLaid(one)));
   const fixed = [...cut, ...put];
-  const of = laidOf(served, lay, laid);
+  // Where the one before it was cut without a lay the other is laid by itself.
+  const cutWith = new Map([...partners].filter(([, home]) => needs.has(home)));
+  const of = laidOf(served, lay, { needs: laid, partners: cutWith, begun });
   const stale = found && staleOf(found, of, fixed);
   return { of, needs, gone: known.filter(isGone), fixed, found, stale };
 }
 
-function laidOf(served: Served, lay: ClothLay, needs: readonly Need[]): LaidOf | undefined {
+/**
+ * Of left and right, where they are a pair and the cloth is folded, the one that is cut with the other:
+ * both through its layers at once. By home, the home of the one before it.
+ */
+function partnersOf(
+  served: Served,
+  lay: ClothLay,
+  known: readonly Need[],
+): ReadonlyMap<string, string> {
+  if (!served.said.folded) return new Map();
+  const pairs = known.flatMap((need): [string, string][] => {
+    const place = sideOf(served, need);
+    if (place % 2 === 0 || !saidOfPiece(lay, need.key).pair) return [];
+    const before = known.find((one) => one.key === need.key && sideOf(served, one) === place - 1);
+    return before && areAlike(before, need) ? [[need.home, before.home]] : [];
+  });
+  return new Map(pairs);
+}
+
+function larger(one: LaidSize, other: LaidSize = one): Pick<LaidSize, 'along' | 'across'> {
+  const most = (key: 'along' | 'across') => Math.max(one[key], other[key]);
+  return { along: most('along'), across: most('across') };
+}
+
+/** One of each, as large as the other: what is cut is known no better than by a tape. */
+function areAlike({ size: one }: Need, { size: other }: Need): boolean {
+  const single = one?.count === 1 && other?.count === 1 && !one.fold && !other.fold;
+  const near = (key: 'along' | 'across') =>
+    Math.abs((one?.[key] ?? 0) - (other?.[key] ?? 0)) <= CUT_WITHIN;
+  return single && near('along') && near('across');
+}
+
+/** Which of the sides of its work a need is of, from 0. */
+function sideOf({ needs }: Served, need: Need): number {
+  return needs.filter(({ key }) => key === need.key).indexOf(need);
+}
+
+interface ToLay {
+  needs: readonly Need[];
+  partners: ReadonlyMap<string, string>;
+  begun: (home: string) => boolean;
+}
+
+function laidOf(
+  served: Served,
+  lay: ClothLay,
+  { needs, partners, begun }: ToLay,
+): LaidOf | undefined {
   const { said } = served;
   if (said.width === undefined) return undefined;
-  const sizes = needs.map((need, at): [string, LaidSize] => {
+  const cutWith = new Map([...partners].map(([other, home]) => [home, other]));
+  const placed = needs.filter(({ home }) => !partners.has(home));
+  const sizes = placed.map((need): [string, LaidSize] => {
     const piece = saidOfPiece(lay, need.key);
-    const before = needs.slice(0, at).filter(({ key }) => key === need.key).length;
-    const now = { ...(cutSize(served, need) as LaidSize), ...laidBy(need, piece, before) };
-    return [need.home, asLaid(need, now, lay.found?.of.pieces[need.home])];
+    const by = laidBy(need, piece, sideOf(served, need));
+    const size = { ...(cutSize(served, need) as LaidSize), ...by };
+    const other = needs.find(({ home }) => home === cutWith.get(need.home));
+    const now = other ? { ...size, ...larger(size, cutSize(served, other)), count: 2 } : size;
+    return [need.home, asLaid(begun(need.home), now, lay.found?.of.pieces[need.home])];
   });
   return {
     width: Math.floor(washedWidth(said.width, said)),
@@ -91,16 +150,16 @@ function laidOf(served: Served, lay: ClothLay, needs: readonly Need[]): LaidOf |
 
 /**
  * How the pieces of a need may lie, and their outline.
- * @param before how many needs of the same work come before: of a pair every other is the mirror image
+ * @param side which of the sides of its work it is: of a pair every other is the mirror image
  */
-function laidBy(need: Need, said: PieceSaid, before: number): Partial<LaidSize> {
+function laidBy(need: Need, said: PieceSaid, side: number): Partial<LaidSize> {
   const { outline, pair, ...rest } = said;
   const one = need.size?.count === 1;
   return {
     ...rest,
     ...(outline && { outline: laidOutline(outline, need.edges) }),
     ...(pair && !one && { pair }),
-    ...(pair && one && before % 2 === 1 && { mirrored: true as const }),
+    ...(pair && one && side % 2 === 1 && { mirrored: true as const }),
   };
 }
 
@@ -120,8 +179,8 @@ export function laidOutline({ form, adds }: PieceOutline, edges: Need['edges']):
 const CUT_WITHIN = inches(1 / 16);
 
 /** A piece that is cut counts as it was laid, unless it took more cloth than that. */
-function asLaid({ state }: Need, now: LaidSize, before: LaidSize | undefined): LaidSize {
-  if (state === 'planned' || !before) return now;
+function asLaid(cut: boolean, now: LaidSize, before: LaidSize | undefined): LaidSize {
+  if (!cut || !before) return now;
   const more = Math.max(now.along - before.along, now.across - before.across);
   const alike = now.count === before.count && now.fold === before.fold;
   return alike && more <= CUT_WITHIN ? before : now;

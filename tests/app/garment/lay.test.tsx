@@ -446,5 +446,7 @@ test('on paper: the same pieces and places, and what it takes; not while a piece
   await places();
   for (let i = 0; i < 10; i++) press(/To the right edge/);
   await says(/lies over/);
-  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'PDF, on paper' }).disabled).toBe(true);
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'PDF, on paper' }).disabled).toBe(
+    true,
+  );
 });

@@ -77,14 +77,59 @@ describe('what is said of laying a piece', () => {
     expect(one(doing(kept, hem), 'cloth').lay?.stale?.pieces).toEqual([FRONT]);
   });
 
-  test('of a work done left and right the second is the mirror image', () => {
-    const sided = { ...front, sides: ['left', 'right'], fields: { ...front.fields } };
-    const single = work('piece', 'width=40&length=60&top=0&bottom=0&side=0&count=1', {
-      sides: sided.sides,
+  describe('of a work done left and right', () => {
+    const sides = ['left', 'right'];
+    const single = work('piece', 'width=40&length=60&top=0&bottom=0&side=0&count=1', { sides });
+    const [LEFT, RIGHT] = sides.map((side) => homeOf('front', side, 'count')) as [string, string];
+    const both = (folded: boolean) =>
+      say(garment({ front: single }, { cloth: { ...cloth, ...(folded && { folded }) } }), {
+        pair: true,
+      });
+    const cut = (state: State, side: string) =>
+      ['cut-width', 'cut-length'].reduce(
+        (so, key) =>
+          doing(so, { do: 'make', home: homeOf('front', side, key), id: key, tape: 8000, now }),
+        state,
+      );
+
+    test('the second is the mirror image, also where the first was cut before', () => {
+      const pieces = of(both(false))?.pieces ?? {};
+      expect([pieces[LEFT]?.mirrored, pieces[RIGHT]?.mirrored]).toEqual([undefined, true]);
+      const after = of(cut(both(false), 'left'))?.pieces ?? {};
+      expect(Object.keys(after)).toEqual([RIGHT]);
+      expect(after[RIGHT]?.mirrored).toBe(true);
     });
-    const said = say(garment({ front: single }, { cloth }), { pair: true });
-    const pieces = of(said)?.pieces ?? {};
-    expect(Object.values(pieces).map(({ mirrored }) => mirrored)).toEqual([undefined, true]);
+
+    test('on folded cloth both are one placing, cut at once, and nothing is wasted', () => {
+      const state = both(true);
+      expect(Object.entries(of(state)?.pieces ?? {})).toMatchObject([[LEFT, { count: 2 }]]);
+      expect(one(state, 'cloth').lay?.needs.size).toBe(2);
+      const laid = [{ id: LEFT, turn: 0, x: cm(30), y: cm(20) }];
+      const found = { length: cm(60), laid, of: of(state)! };
+      const kept = doing(state, { do: 'lay', id: 'cloth', found, now });
+      expect(one(kept, 'cloth')).toMatchObject({ bound: false, net: cm(60) });
+      // Whichever is said to be cut, its place stays, and it is not cut apart.
+      for (const side of sides) {
+        const { lay, net } = one(cut(kept, side), 'cloth');
+        expect([lay?.fixed, lay?.gone, lay?.stale, net]).toEqual([laid, [], undefined, cm(60)]);
+      }
+      const near = doing(kept, {
+        ...({
+          do: 'choose',
+          now,
+          place: { work: 'front', field: 'width', side: 'right' },
+        } as const),
+        parts: [{ text: '40.1', unit: 'cm' }],
+      });
+      expect(of(near)?.pieces[LEFT]).toMatchObject({ count: 2, across: cm(40.1) });
+      // Cut without a lay, the other is laid by itself.
+      expect(Object.keys(of(cut(state, 'left'))?.pieces ?? {})).toEqual([RIGHT]);
+      // Of different sizes each is laid by itself.
+      const place = { work: 'front', field: 'width', side: 'right' };
+      const parts = [{ text: '41', unit: 'cm' as const }];
+      const wider = doing(kept, { do: 'choose', place, parts, now });
+      expect(Object.keys(of(wider)?.pieces ?? {})).toEqual([LEFT, RIGHT]);
+    });
   });
 
   test('what falls on the pattern, and one that comes again across it, are what a lay is found for', () => {
