@@ -1,4 +1,4 @@
-// npm run bench:tape     SCENES=600 SEED=1 KIND=cm PHOTO=03 PHOTOS=folder WAYS=30 OUT=folder
+// npm run bench:tape     SCENES=600 SEED=1 KIND=cm PHOTO=03 PHOTOS=folder WAYS=30 (or plain) OUT=folder
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { nodeEngine } from '../tapes/node-engine.ts';
@@ -6,6 +6,7 @@ import { readPhotos } from './tape-photos.ts';
 import { writePlots } from './tape-plots.ts';
 import { reportOf } from './tape-report.ts';
 import { readScenes } from './tape-scenes.ts';
+import { readSteadily } from './tape-steady.ts';
 import { readVaried } from './tape-varied.ts';
 
 const { PHOTO, PHOTOS = '../shared/photos', SCENES, SEED = '1', KIND = '', WAYS } = process.env;
@@ -13,7 +14,9 @@ const folder = process.env.OUT ?? join(tmpdir(), 'bench-tape');
 const engine = await nodeEngine();
 // Either part can be asked for alone; without a wish both run.
 const onlyScenes = SCENES !== undefined || KIND !== '';
-if (WAYS !== undefined) {
+if (WAYS === 'plain') {
+  await readSteadily(PHOTOS, engine, PHOTO ?? '');
+} else if (WAYS !== undefined) {
   await readVaried(PHOTOS, engine, PHOTO ?? '', Number(WAYS), Number(SEED));
 } else if (!onlyScenes || PHOTO !== undefined) {
   await readPhotos(PHOTOS, engine, PHOTO);

@@ -24,13 +24,13 @@ export function drawCell(
 ): void {
   const { sheet, ground } = found;
   const black = inkLevel(found, cell);
-  const ids = cell.components.map(({ id }) => id);
+  const isByInk = nearInk(found, cell);
   const place = placing(cell, row.height, turns);
   for (let down = -ABOVE; down < DIGIT_PX + ABOVE; down++) {
     for (let along = -BESIDE; along < width + BESIDE; along++) {
       const [sheetX, sheetY] = place(along, down);
       const [nearX, nearY] = [Math.round(sheetX), Math.round(sheetY)];
-      if (!isByInk(found, ids, nearX, nearY)) continue;
+      if (!isByInk(nearX, nearY)) continue;
       const grey = sample(sheet, sheetX, sheetY);
       if (Number.isNaN(grey)) continue;
       const contrast = (ground[nearY * sheet.width + nearX] as number) - black;
@@ -75,20 +75,29 @@ function placing({ x0, x1, y0, y1 }: NumberCell, height: number, turns: QuarterT
   }
 }
 
-function isByInk(
+/** Tells whether a place of the sheet is on a number's own ink or right beside it; each ink is looked at once. */
+function nearInk(
   { sheet, labels }: NumberRows,
-  ids: readonly number[],
-  x: number,
-  y: number,
-): boolean {
-  const { width, height } = sheet;
-  const inside = x >= NEAR_INK && y >= NEAR_INK && x < width - NEAR_INK && y < height - NEAR_INK;
-  if (!inside) return false;
-  for (let row = y - NEAR_INK; row <= y + NEAR_INK; row++) {
-    for (let at = row * width + x - NEAR_INK; at <= row * width + x + NEAR_INK; at++) {
-      const id = labels[at];
-      if (id && ids.includes(id)) return true;
+  { components, x0, x1, y0, y1 }: NumberCell,
+): (x: number, y: number) => boolean {
+  const ids = new Set(components.map(({ id }) => id));
+  const [left, top] = [x0 - NEAR_INK, y0 - NEAR_INK];
+  const [wide, high] = [x1 - x0 + 1 + 2 * NEAR_INK, y1 - y0 + 1 + 2 * NEAR_INK];
+  const near = new Uint8Array(wide * high);
+  for (let y = y0; y <= y1; y++) {
+    for (let x = x0; x <= x1; x++) {
+      if (!ids.has(labels[y * sheet.width + x] as number)) continue;
+      for (let row = y - NEAR_INK; row <= y + NEAR_INK; row++) {
+        const at = (row - top) * wide + x - left;
+        near.fill(1, at - NEAR_INK, at + NEAR_INK + 1);
+      }
     }
   }
-  return false;
+  return (x, y) => {
+    const inSheet =
+      x >= NEAR_INK && y >= NEAR_INK && x < sheet.width - NEAR_INK && y < sheet.height - NEAR_INK;
+    const [column, row] = [x - left, y - top];
+    const inBox = column >= 0 && row >= 0 && column < wide && row < high;
+    return inSheet && inBox && near[row * wide + column] === 1;
+  };
 }

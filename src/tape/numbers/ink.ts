@@ -18,30 +18,38 @@ export function inkOf(field: Field, reach: number): Ink {
   const ink = new Uint8Array(width * height);
   const ground = new Float32Array(width * height);
   const sums = runningSums(width);
+  const { sumTo, squaresTo, countTo } = sums;
   for (let y = 0; y < Math.min(NEAR_ROWS, height); y++) sums.add(values, y, 1);
   for (let y = 0; y < height; y++) {
     if (y + NEAR_ROWS < height) sums.add(values, y + NEAR_ROWS, 1);
     if (y > NEAR_ROWS) sums.add(values, y - NEAR_ROWS - 1, -1);
     sums.accumulate();
     for (let x = 0; x < width; x++) {
-      if (!sums.between(Math.max(0, x - reach), Math.min(width, x + reach + 1))) continue;
+      const left = x > reach ? x - reach : 0;
+      const right = x + reach < width ? x + reach + 1 : width;
+      const samples = (countTo[right] as number) - (countTo[left] as number);
+      if (samples < LEAST_SAMPLES) continue;
+      const mean = ((sumTo[right] as number) - (sumTo[left] as number)) / samples;
+      const meanSquare = ((squaresTo[right] as number) - (squaresTo[left] as number)) / samples;
+      const spread = Math.sqrt(Math.max(0, meanSquare - mean * mean));
       const at = y * width + x;
-      const darker = Math.max(DARKER_LOG_GREY, DARKER_SPREADS * sums.spread);
-      ground[at] = sums.mean + 0.5 * sums.spread;
-      if ((values[at] as number) < sums.mean - darker) ink[at] = 1;
+      const darker = Math.max(DARKER_LOG_GREY, DARKER_SPREADS * spread);
+      ground[at] = mean + 0.5 * spread;
+      if ((values[at] as number) < mean - darker) ink[at] = 1;
     }
   }
   return { ink, ground };
 }
 
-/** Sums over a few rows of each column, and over stretches of columns, without adding anew. */
+/** Sums over a few rows, of which a stretch of columns is a difference of two. */
 function runningSums(width: number) {
   const [sum, squares, count] = [0, 0, 0].map(() => new Float64Array(width)) as Sums;
   const [sumTo, squaresTo, countTo] = [0, 0, 0].map(() => new Float64Array(width + 1)) as Sums;
   return {
-    /** Of the columns last asked for with `between`. */
-    mean: 0,
-    spread: 0,
+    /** From the left edge to before each column, over the rows taken in, since the last `accumulate`. */
+    sumTo,
+    squaresTo,
+    countTo,
     /** Takes a row in (sign 1) or out (−1). */
     add(values: Float32Array, y: number, sign: number) {
       for (let x = 0; x < width; x++) {
@@ -58,16 +66,6 @@ function runningSums(width: number) {
         squaresTo[x + 1] = (squaresTo[x] as number) + (squares[x] as number);
         countTo[x + 1] = (countTo[x] as number) + (count[x] as number);
       }
-    },
-    /** False where there are too few samples; else mean and spread are given, without an object for each pixel. */
-    between(left: number, right: number): boolean {
-      const samples = (countTo[right] as number) - (countTo[left] as number);
-      if (samples < LEAST_SAMPLES) return false;
-      const mean = ((sumTo[right] as number) - (sumTo[left] as number)) / samples;
-      const meanSquare = ((squaresTo[right] as number) - (squaresTo[left] as number)) / samples;
-      this.mean = mean;
-      this.spread = Math.sqrt(Math.max(0, meanSquare - mean * mean));
-      return true;
     },
   };
 }

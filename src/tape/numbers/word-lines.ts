@@ -69,6 +69,7 @@ function mayBeDigit(part: Component, sheet: Sheet, turned: boolean): boolean {
   return tall >= SMALLEST_PX && tall < LARGEST_PX && shaped && whole;
 }
 
+/** @param parts the tallest first */
 function bestLine(
   parts: readonly Component[],
   turned: boolean,
@@ -76,21 +77,25 @@ function bestLine(
   let best: { from: Component; slope: number } | null = null;
   let most = 0;
   for (const from of parts) {
-    const counts = countNear(parts, from, turned);
+    // The tallest come first: none that follows can be worth more than this.
+    const worth = Math.sqrt(heightOf(from, turned));
+    if (ENOUGH_DIGITS * worth <= most) break;
+    const alike = parts.filter((part) => isAlike(part, from, turned));
+    if (alike.length * worth <= most) continue;
+    const counts = countAlong(alike, from, turned);
     SLOPES.forEach((slope, index) => {
       const digits = Math.min(ENOUGH_DIGITS, counts[index] as number);
-      const score = digits * Math.sqrt(heightOf(from, turned)) * (slope ? SLANTED_SHARE : 1);
+      const score = digits * worth * (slope ? SLANTED_SHARE : 1);
       if (score > most) [most, best] = [score, { from, slope }];
     });
   }
   return best;
 }
 
-/** For each slope, how many patches stand along a line of that slope from one of them. */
-function countNear(parts: readonly Component[], from: Component, turned: boolean): number[] {
+/** For each slope, how many patches of like size stand along a line of that slope from one of them. */
+function countAlong(alike: readonly Component[], from: Component, turned: boolean): number[] {
   const counts = SLOPES.map(() => 0);
-  for (const part of parts) {
-    if (!isAlike(part, from, turned)) continue;
+  for (const part of alike) {
     for (let index = 0; index < SLOPES.length; index++) {
       if (isAlong(part, from, SLOPES[index] as number, turned)) counts[index]!++;
     }
