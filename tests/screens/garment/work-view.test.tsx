@@ -2,6 +2,8 @@ import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/pr
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { pendingOf } from '../../../src/garment/actions/typing.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
+import { mm } from '../../../src/lengths/length.ts';
+import { benchOf } from '../../controls/helpers.ts';
 import { typed } from '../../garment/trial/garments.ts';
 import { openIn, skirt } from './work-hand.tsx';
 
@@ -199,6 +201,23 @@ describe('numbers that are found and made', () => {
     await found('Take it back');
     expect(held.state.record.facts).toEqual({});
   });
+});
+
+// By hand: 1.2 cm is 0.4724 in, 7.6 sixteenths; 1.4 cm is 0.5512, 8.8 of them.
+test('on a bench of inches a made one is said as its tape shows it, never in decimals', async () => {
+  const held = await openIn(skirt, 'close', { bench: benchOf({ unit: 'in' }) });
+  const home = homeOf('close', '', 'marks');
+  held.act({ do: 'make', home, id: 'f', tape: 8000, measured: mm(14), now: 1 });
+  const made = await waitFor(() => {
+    const one = document.querySelector('.garment-work .row button');
+    if (!one?.textContent?.includes('✓')) throw new Error('not made yet');
+    return one;
+  });
+  fireEvent.click(made);
+  const said = await screen.findByText(/^planned /);
+  const text = said.closest('p')?.textContent;
+  expect(text).toMatch(/^planned 1\/2.* in · shown 1\/2.* in · measured 9\/16.* in$/);
+  expect(text).not.toMatch(/\d\.\d/);
 });
 
 describe('sides, and taking off', () => {

@@ -6,7 +6,7 @@ import type { Fact } from '../../../garment/record/record.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import '../home/home-style.ts';
 import { numberName } from '../said/names.ts';
-import { valueText } from '../said/value-text.ts';
+import { handText, valueText } from '../said/value-text.ts';
 
 interface Props {
   answer: Answer;
@@ -22,7 +22,8 @@ interface Props {
 /** Where something that is made really is: what was shown of it stays in sight above the keys. */
 export function MeasureFact({ answer, home, fact, bench, onKeep, onCancel }: Props) {
   const { mark, shown, measured } = fact;
-  const kind = answer.nodes.get(home)?.kind ?? 'length';
+  const node = answer.nodes.get(home);
+  const kind = node?.kind ?? 'length';
   const name = numberName({ answer }, home);
   const item = mark ? `${name}, ${mark.rank + 1}` : name;
   return (
@@ -30,7 +31,7 @@ export function MeasureFact({ answer, home, fact, bench, onKeep, onCancel }: Pro
       <main class="reading">
         <h1>{item}</h1>
         <p>
-          <Rich text={words.shown(valueText(kind, shown, bench))} />
+          <Rich text={words.shown(handText(kind, shown, bench, node?.output?.step))} />
         </p>
       </main>
       <MadeEntry

@@ -1,7 +1,7 @@
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { Rich } from '../../../controls/rich.tsx';
 import { numberName } from '../said/names.ts';
-import { valueText } from '../said/value-text.ts';
+import { handText } from '../said/value-text.ts';
 import type { MadeProps } from './made-number.tsx';
 
 /** A step, or a whole row, that was made before the app knew: what stands in for its number, and what can be done about it. */
@@ -14,7 +14,7 @@ export function MadeBefore({ state, home, fact, bench, onDo, onName, onBack }: M
   const plan =
     typeof value === 'object'
       ? words.marks(value.marks.length)
-      : valueText(node?.kind ?? 'length', value ?? 0, bench);
+      : handText(node?.kind ?? 'length', value ?? 0, bench, node?.output?.step);
   return (
     <section class="panel made" aria-label={name}>
       <h2>{name}</h2>

@@ -6,7 +6,7 @@ import { Rich } from '../../../controls/rich.tsx';
 import type { State } from '../../../garment/actions/state.ts';
 import { readLength } from '../../../lengths/read-length.ts';
 import { numberName } from '../said/names.ts';
-import { valueText } from '../said/value-text.ts';
+import { handText, valueText } from '../said/value-text.ts';
 import type { Do } from './use-typing.ts';
 
 export interface MadeProps {
@@ -25,18 +25,19 @@ export function MadeNumber({ state, home, fact: id, bench, onDo, onName, onBack 
   const [measures, setMeasures] = useState(false);
   const fact = state.answer.sound.facts.get(home)?.find((one) => one.id === id)?.fact;
   if (!fact) return null;
-  const kind = state.answer.nodes.get(home)?.kind ?? 'length';
-  const text = (value: number) => valueText(kind, value, bench);
+  const node = state.answer.nodes.get(home);
+  const kind = node?.kind ?? 'length';
+  const text = (value: number) => handText(kind, value, bench, node?.output?.step);
   const mark = fact.mark ? `, ${fact.mark.rank + 1}` : '';
-  const here = state.answer.nodes.get(home)?.id;
-  const name = numberName({ answer: state.answer, here }, home) + mark;
+  const name = numberName({ answer: state.answer, here: node?.id }, home) + mark;
   const measured = fact.measured === undefined ? '' : text(fact.measured);
   if (measures) {
     return (
       <MadeEntry
         bench={bench}
         item={name}
-        text={measured}
+        // As it was typed, so that what is only looked at stays what it is.
+        text={fact.measured === undefined ? '' : valueText(kind, fact.measured, bench)}
         onCancel={() => setMeasures(false)}
         onKeep={(typed) => {
           const read = readLength(typed, bench.unit, bench.decimalMark);
