@@ -50,7 +50,17 @@ export function knownOnly(part: Part, kept: unknown): Readonly<Record<string, un
 
 /** What can't be read of a piece is not handed on. */
 function layOf({ pieces, ...said }: Readonly<Record<string, unknown>>) {
-  return pieces === undefined ? said : { ...said, pieces: mapped(pieces, pieceIn) };
+  return pieces === undefined ? said : { ...said, pieces: mapped(pieces, pieceOf) };
+}
+
+const FORM_KEYS = ['kind', 'long', 'top', 'bottom', 'slant', 'points', 'bows'];
+
+function pieceOf(read: unknown) {
+  const { outline, ...said } = pieceIn(read);
+  if (!outline) return said;
+  const { adds } = outline;
+  const form = picked({ ...outline.form }, FORM_KEYS);
+  return { ...said, outline: { form, ...(adds !== undefined && { adds }) } };
 }
 
 const movedOf = (moved: unknown) =>

@@ -176,11 +176,13 @@ describe('what is said of laying a piece', () => {
   });
 
   test('a link has it, without what isn’t known of it', () => {
-    const said = say(plain(), { outline: { form: skirt }, pair: true });
+    const newer = { ...skirt, secret: 1 } as PieceForm;
+    const outline = { form: newer, adds: cm(1), secret: 2 };
+    const said = say(plain(), { outline, pair: true });
     const wish = { bodies: false, notes: false, times: false, goOn: false, knownOnly: true };
     const { lays } = sharedGarment(said, wish, 'c', () => '');
     expect(lays).toEqual({
-      cloth: { pieces: { [FRONT]: { outline: { form: skirt }, pair: true } } },
+      cloth: { pieces: { [FRONT]: { outline: { form: skirt, adds: cm(1) }, pair: true } } },
     });
   });
 });

@@ -53,10 +53,10 @@ export function OutlineFile({ bench, name, fold, onRead, onTake, onBack }: Props
         <p class="said">{words.about}</p>
         <label class="plain">
           {words.choose}
+          {/* A phone knows no type for such files, and would hide them if it were asked for one. */}
           <input
             type="file"
             class="unseen"
-            accept=".svg,.dxf,image/svg+xml,image/vnd.dxf"
             onChange={({ currentTarget }) => {
               const [chosen] = currentTarget.files ?? [];
               currentTarget.value = '';
