@@ -79,6 +79,12 @@ test('cloth drawn askew: its skew comes back from its diagonals, and pulled squa
   );
 });
 
+test('worked by hand: diagonals of 150 and 147 over 90 of cloth are 2.475 askew, and 148.508 once it is square', () => {
+  const { skew, wanted, usable } = solved(squared(mm(900), mm(1500), mm(1470)));
+  expect([skew, usable].map(toMm)).toEqual([24.75, 875.25]);
+  expect(toMm(wanted)).toBeCloseTo(Math.sqrt((1500 ** 2 + 1470 ** 2) / 2), 6);
+});
+
 test('what is wrong names its field', () => {
   const none: ArcInput = { chord: ZERO, rise: ZERO, off: mm(-1), side: 'inside', parts: 0 };
   expect(fieldsOf(arcOf(none))).toEqual(['chord', 'rise', 'off', 'parts']);

@@ -5,7 +5,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, type Length, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
-import { type DartsInput, darts, levelIntakes, type Taking } from '../../src/sewing/darts.ts';
+import {
+  type DartsInput,
+  darts,
+  levelIntakes,
+  levelRun,
+  type Taking,
+} from '../../src/sewing/darts.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (x: number) => mm(10 * x);
@@ -60,6 +66,34 @@ const at = (
 };
 
 describe('levels between', () => {
+  test('as a run they lie down from the smaller girth, numbered, with the girths they are of', () => {
+    const found = solved(at([5, 13], [82, 90]));
+    expect(found.map(({ level }) => [toMm(level.at), toMm(level.girth)])).toEqual([
+      [50, 820],
+      [130, 900],
+    ]);
+    expect(levelRun(found)).toEqual({
+      datum: 'zero',
+      length: cm(13),
+      marks: [
+        { at: cm(5), label: '1', kind: 'level' },
+        { at: cm(13), label: '2', kind: 'level' },
+      ],
+    });
+    expect(levelRun([])).toEqual({ datum: 'zero', length: 0, marks: [] });
+  });
+
+  test('where darts take more than there is, it says what they take and what there is', () => {
+    // Half of 1.6 and 8/13 of 3.2, both twice, 5.538; 94 less 91 is 3.
+    const taken = 2 * 0.8 + (2 * 3.2 * 8) / 13;
+    expect(at([5], [91])).toMatchObject({
+      problems: [{ kind: 'does-not-fit', room: cm(3), needed: expect.closeTo(cm(taken), -1) }],
+    });
+    expect(fieldsOf(at([5], [95]))).toEqual(['girths']);
+    expect(fieldsOf(at([5], [94], 'curved'))).toEqual([]);
+    expect(fieldsOf(at([5], [74], 'curved'))).toEqual([]);
+  });
+
   test('straight darts narrow evenly, the sides take the rest; past their points all of it', () => {
     const [first, last] = solved(at([5, 13], [82, 90]));
     // 12 cm there: half of 1.6, 8/13 of 3.2, both twice; the rest over four edges.

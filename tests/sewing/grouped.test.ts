@@ -137,6 +137,33 @@ test('a band’s mate, and back: the halves lie on each other', () => {
   expect(toMm(solved(hanger(mm(50), mm(10))))).toBe(120);
 });
 
+test('groups: no room between them says how much they take, and of what', () => {
+  const one = { opening: mm(100), ...ends, within: mm(30) };
+  expect(grouped({ ...one, groups: 2, each: 3 })).toMatchObject({
+    problems: [{ kind: 'does-not-fit', field: 'within', room: mm(100), needed: mm(120) }],
+  });
+  // Two of 50 leave nothing between; one of 90 lies in its room.
+  expect(fieldsOf(grouped({ ...one, within: mm(25), groups: 2, each: 3 }))).toEqual(['within']);
+  expect(fieldsOf(grouped({ ...one, within: mm(45), groups: 1, each: 3 }))).toEqual([]);
+  expect(fieldsOf(grouped({ ...one, within: mm(50), groups: 1, each: 3 }))).toEqual([]);
+  expect(fieldsOf(grouped({ ...one, within: mm(51), groups: 1, each: 3 }))).toEqual(['within']);
+  const { run } = solved(grouped({ ...one, groups: 1, each: 2 }));
+  expect(run.marks.map(({ label, at }) => [label, toMm(at)])).toEqual([
+    ['1', 35],
+    ['2', 65],
+  ]);
+});
+
+test('groups: ends that meet leave a place for one alone, and for no more', () => {
+  const met = { opening: mm(100), top: mm(60), bottom: mm(40), within: mm(10) };
+  expect(fieldsOf(grouped({ ...met, groups: 1, each: 1 }))).toEqual([]);
+  expect(fieldsOf(grouped({ ...met, groups: 2, each: 1 }))).toEqual(['top']);
+  expect(fieldsOf(grouped({ ...met, groups: 1, each: 2 }))).toEqual(['top']);
+  expect(fieldsOf(grouped({ ...met, bottom: mm(41), groups: 1, each: 1 }))).toEqual(['top']);
+  expect(fieldsOf(grouped({ ...met, bottom: mm(39), groups: 2, each: 1 }))).toEqual([]);
+  expect(fieldsOf(grouped({ ...met, opening: ZERO, groups: 2, each: 1 }))).toEqual(['opening']);
+});
+
 test('what is wrong names its field', () => {
   const row = { opening: mm(100), ...ends, groups: 2, each: 2, within: mm(30) };
   const wrong = (set: Partial<GroupsInput>) => fieldsOf(grouped({ ...row, ...set }));

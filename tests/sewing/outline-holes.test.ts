@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
-import { type Outline, outlineHoles, pairHoles } from '../../src/sewing/outline-holes.ts';
+import { laidOut, type Outline, outlineHoles, pairHoles } from '../../src/sewing/outline-holes.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const panel: Outline = { shape: 'rectangle', wide: mm(120), high: mm(180), margin: mm(5) };
@@ -61,6 +61,79 @@ test('side by side it is the rectangle, the regular outline, and one with a corn
   };
   const lines = solved(outlineHoles(ell, by)).sides.map((side) => Math.round(toMm(side.line)));
   expect(lines).toEqual([90, 90, 30, 60, 60, 30]);
+});
+
+test('laid out it goes round to where it begins, each corner to the right; one that goes in to the left', () => {
+  const ell = {
+    sides: [100, 100, 40, 60, 60, 40].map(mm),
+    corners: [90, 90, 90, 270, 90, 90],
+  };
+  const places = laidOut(ell).map(([x, y]) => [x, y].map((one) => Math.round(one / 8000) + 0));
+  expect(places).toEqual([
+    [0, 0],
+    [100, 0],
+    [100, 100],
+    [60, 100],
+    [60, 40],
+    [0, 40],
+    [0, 0],
+  ]);
+});
+
+test('a margin that meets says how wide it may be: half the narrow way, or where the first side is gone', () => {
+  const most = (outline: Outline) => {
+    const found = outlineHoles(outline, { by: 'count', count: 30 });
+    const under = found.ok ? 0 : (found.problems[0] as { under?: number }).under;
+    return Math.round(toMm(length(Math.round(under ?? 0))) * 1000) / 1000;
+  };
+  expect(most({ ...panel, margin: mm(60) })).toBe(60);
+  expect(most({ shape: 'circle', across: mm(80), margin: mm(40) })).toBe(40);
+  const six: Outline = { shape: 'regular', sides: 6, side: mm(80), margin: mm(70) };
+  expect(most(six)).toBe(69.282); // its inner radius, 40 × √3
+  const ell: Outline = {
+    ...{ shape: 'free', margin: mm(20) },
+    ...{ sides: [100, 100, 40, 60, 60, 40].map(mm), corners: [90, 90, 90, 270, 90, 90] },
+  };
+  expect(most(ell)).toBe(20); // the sides of 40 lose it at both their ends
+});
+
+test('corners from 10° to 350° are taken, and others named with both ends', () => {
+  const of = (corners: number[]) =>
+    outlineHoles(
+      {
+        ...{ shape: 'free', margin: ZERO, corners },
+        ...{ sides: [100, 100, 100, 100].map(mm) },
+      },
+      { by: 'count', count: 30 },
+    );
+  expect(fieldsOf(of([10, 170, 10, 170]))).toEqual([]);
+  expect(of([10, 170, 10, 351])).toMatchObject({
+    problems: [{ kind: 'out-of-range', given: 351, least: 10, most: 350 }],
+  });
+  expect(of([90, 90, 90])).toMatchObject({
+    problems: [{ kind: 'not-as-many', given: 3, needed: 4 }],
+  });
+});
+
+test('holes are numbered from the first corner; those of a pair lie alike along each', () => {
+  const { run } = solved(outlineHoles(panel, { by: 'count', count: 6 }));
+  expect(run.marks.map(({ label, at }) => [label, toMm(at)])).toEqual([
+    ['1', 0],
+    ['2', 110],
+    ['3', 195],
+    ['4', 280],
+    ['5', 390],
+    ['6', 475],
+  ]);
+  const pair = solved(pairHoles(mm(100), mm(80), { by: 'count', count: 4 }));
+  expect(pair.one.run.marks.map(({ at, kind }) => [toMm(at), kind])).toEqual([
+    [0, 'hole'],
+    [25, 'hole'],
+    [50, 'hole'],
+    [75, 'hole'],
+  ]);
+  expect(pair.other.run.marks.map(({ at }) => toMm(at))).toEqual([0, 20, 40, 60]);
+  expect(fieldsOf(pairHoles(mm(100), mm(80), { by: 'pitch', pitch: mm(0.01) }))).toEqual(['pitch']);
 });
 
 test('side by side, refused: two sides, none, a corner too few, one too sharp, ends apart, a margin that meets', () => {
