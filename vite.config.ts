@@ -79,6 +79,7 @@ const TOGETHER = {
     'src/controls/offers.tsx',
     'src/controls/paper-choice.tsx',
     'src/controls/run-tape.tsx',
+    'src/controls/when-painted.ts',
     'src/app/start/modes.tsx',
     'src/app/start/places.tsx',
     'src/app/start/voice.ts',
