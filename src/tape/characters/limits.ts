@@ -1,5 +1,10 @@
 /** What decides something in this room, by the file it is for, with its unit and reason. */
 
+// own-reads.ts
+
+/** No number of a tape has more digits. */
+export const LONGEST_OWN = 4;
+
 // page-drawing.ts
 
 /** Digits are shown as tall as engines are trained on. */

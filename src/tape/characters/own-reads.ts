@@ -1,0 +1,44 @@
+import { digitCell } from '../digits/digit-cell.ts';
+import { type DigitReader, surestDigit } from '../digits/digit-logs.ts';
+import { NO_DIGIT } from '../digits/network.ts';
+import type { NumberRead, NumberRow } from '../numbers/number-row.ts';
+import { digitBoxes } from './digit-boxes.ts';
+import { LONGEST_OWN } from './limits.ts';
+import type { NumberPage } from './page.ts';
+import type { PageItem } from './page-drawing.ts';
+
+/**
+ * The numbers of a page as they were read, and those each of whose digits is sure by itself where the
+ * character reader gave nothing, or another number. They are as any number that was read: evidence
+ * for a scale, which others must agree with.
+ */
+export function withOwnReads(
+  reads: ReadonlyMap<NumberRow, readonly NumberRead[]>,
+  page: NumberPage,
+  digits: DigitReader,
+): Map<NumberRow, NumberRead[]> {
+  const all = new Map<NumberRow, NumberRead[]>();
+  for (const item of page.items) {
+    const given = reads.get(item.row)?.find(({ cell }) => cell === item.cell);
+    const own = ownRead(item, page, digits);
+    const read = own && own.text !== given?.text ? own : given;
+    if (read) all.set(item.row, [...(all.get(item.row) ?? []), read]);
+  }
+  return all;
+}
+
+function ownRead(item: PageItem, page: NumberPage, digits: DigitReader): NumberRead | undefined {
+  const boxes = digitBoxes(item, page.turns);
+  if (boxes.length === 0 || boxes.length > LONGEST_OWN) return undefined;
+  let [text, least] = ['', 1];
+  for (const box of boxes) {
+    const shares = digits.shares(digitCell(page, box));
+    const digit = surestDigit(shares);
+    if (digit === null || digit === NO_DIGIT) return undefined;
+    least = Math.min(least, shares[digit] as number);
+    text += digit;
+  }
+  // Lines of a tape are cut out, too, and look like plain 1s; a 0 in front is another number's, or upside down.
+  if (!/[^1]/.test(text) || /^0\d/.test(text)) return undefined;
+  return { cell: item.cell, value: Number(text), text, confidence: 100 * least };
+}
