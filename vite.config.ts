@@ -88,6 +88,7 @@ const TOGETHER = {
     'src/garment/record/read-record.ts',
     'src/drawing/lacing-figure.ts',
     'src/drawing/strip-figure.ts',
+    'src/calculation/find.ts',
     'src/calculation/run-field.ts',
     'src/sewing/followed-row.ts',
     'src/sewing/matching.ts',

@@ -1,8 +1,8 @@
 import { garmentFileWords as fileWords } from '#words/garment/garment-file-words.ts';
 import { copyAsNewStart } from '../../garment/actions/copy.ts';
-import type { InventedGarment } from '../../garment/record/invented.ts';
 import { newGarment, renamed, shortened } from '../../garment/record/new-garment.ts';
 import type { Garment } from '../../garment/record/record.ts';
+import type { InventedGarment } from '../../screens/garments/deeds.ts';
 import { moveGarment, replaceGarment } from '../../storage/garment-moves.ts';
 import { addGarment, changeGarment, loadGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';

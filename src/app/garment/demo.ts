@@ -5,8 +5,8 @@ import { calculationsOf, type Demo, demoGarment } from '../../garment/actions/de
 import { SHIRT } from '../../garment/actions/demo-shirt.ts';
 import { SKIRT } from '../../garment/actions/demo-skirt.ts';
 import { WAISTCOAT } from '../../garment/actions/demo-waistcoat.ts';
-import type { InventedGarment } from '../../garment/record/invented.ts';
 import type { Garment } from '../../garment/record/record.ts';
+import type { InventedGarment } from '../../screens/garments/deeds.ts';
 import { part } from './deeds.ts';
 
 const DEMOS: Readonly<Record<InventedGarment, Demo>> = {

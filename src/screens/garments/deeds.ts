@@ -1,5 +1,8 @@
-import type { InventedGarment } from '../../garment/record/invented.ts';
+import type { garmentListWords } from '#words/garment/garment-list-words.ts';
 import type { Listed } from '../../garment/record/listed.ts';
+
+/** Which invented garment is to be shown. */
+export type InventedGarment = keyof typeof garmentListWords.demo;
 
 /** What can be done with garments. */
 export interface GarmentDeeds {

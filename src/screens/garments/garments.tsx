@@ -5,9 +5,8 @@ import { garmentWords as words } from '#words/garment/garment-words.ts';
 import { plain } from '../../calculation/find.ts';
 import { adopt } from '../../controls/adopt.ts';
 import type { Due } from '../../garment/backup/backup-due.ts';
-import { INVENTED_GARMENTS } from '../../garment/record/invented.ts';
 import type { Listed } from '../../garment/record/listed.ts';
-import type { GarmentDeeds } from './deeds.ts';
+import type { GarmentDeeds, InventedGarment } from './deeds.ts';
 import { Fetched } from './fetched.tsx';
 import { GarmentRow } from './garment-row.tsx';
 import css from './garments.css?inline';
@@ -66,9 +65,9 @@ export function GarmentsScreen(props: GarmentsProps) {
           <article>
             <NameForm label={words.newGarment} first="" deed={words.make} onName={deeds.make} />
             <div class="keys">
-              {INVENTED_GARMENTS.map((which) => (
+              {INVENTED.map(([which, label]) => (
                 <button type="button" class="plain" key={which} onClick={() => deeds.demo(which)}>
-                  {listWords.demo[which]}
+                  {label}
                 </button>
               ))}
             </div>
@@ -85,6 +84,9 @@ export function GarmentsScreen(props: GarmentsProps) {
     </div>
   );
 }
+
+/** Invented garments to look at, and what is said of each. */
+const INVENTED = Object.entries(listWords.demo) as [InventedGarment, string][];
 
 /** So many are seen at a glance; more are searched. */
 const AT_A_GLANCE = 5;
