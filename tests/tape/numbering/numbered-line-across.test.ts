@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { pageReader } from '../../../src/tape/characters/read-cells.ts';
+import { doubtsOf } from '../../../src/tape/claims/doubts.ts';
 import { wordNumbers } from '../../../src/tape/claims/word-numbers.ts';
 import type { TickRange } from '../../../src/tape/graduations/sheet.ts';
 import { tickPattern } from '../../../src/tape/graduations/tick-pattern.ts';
@@ -22,12 +23,12 @@ const alike = (tick: number) => (tick % 5 === 0 ? 2.5 : 1);
 async function claimOf(
   aside: number,
   lineLength: DrawnTape['lineLength'],
-  { turns = 1, upwards = true, ticks = TENS, lean = 0 } = {},
+  { turns = 1, upwards = true, ticks = TENS, lean = 0, across = ACROSS } = {},
 ) {
   const numbers = ticks.map((tick) => ({
     text: String(45 + ((upwards ? 1 : -1) * tick) / 10),
     along: tick + aside,
-    across: ACROSS,
+    across,
     height: HEIGHT,
     turns,
   }));
@@ -69,6 +70,15 @@ describe('numbers boxed between lines across the tape', () => {
     const three = await claimOf(-2.6, acrossAll, { ticks: [-10, 0, 10] });
     expect(three.doubts).toEqual(new Set(['line']));
   });
+});
+
+test('two numbers that the lines divide as a tape, and nothing else, are asked about', async () => {
+  const claim = await claimOf(-2.6, acrossAll, { ticks: [-10, 0] });
+  expect(claim.agreeing.map(({ value }) => value)).toEqual([44, 45]);
+  expect(doubtsOf(claim)).toEqual(new Set(['line']));
+  expect(atZero(claim)).toBeCloseTo(45, 9);
+  // Farther from the lines than any number of theirs they may be another tape's.
+  await expect(claimOf(-2.6, acrossAll, { ticks: [-10, 0], across: 15 })).rejects.toThrow();
 });
 
 describe('numbers turned across, with no line between them', () => {

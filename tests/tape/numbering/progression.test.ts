@@ -33,6 +33,14 @@ describe('numbers along a row', () => {
     expect(rise).toMatchObject({ perTick: 1, step: 10, subdivisions: 10, distinct: 3 });
   });
 
+  test('two of its numbers that fit another rise as well are no second one', () => {
+    // 9.3 graduations for one and 20.4 for two: a tape seen at a slant.
+    const reads = [readAt(-24.4, 139), readAt(-15.1, 140), readAt(5.3, 142)];
+    expect(found(reads)).toMatchObject({ perTick: 0.1, distinct: 3, second: 0 });
+    // With one of its own, they are.
+    expect(found([...reads, readAt(25.3, 146)])?.second).toBeGreaterThan(0);
+  });
+
   test('words between the numbers read make the step finer', () => {
     const reads = [20, 40, 60, 80].map((value) => readAt(value, value));
     expect(found(reads)?.step).toBe(20);
