@@ -7,7 +7,7 @@ interface Props {
   /** The address that led nowhere, if one did. */
   unknown: string | undefined;
   onOpen: (screen: string) => void;
-  /** What a phone that is new is offered, in view without a scroll. */
+  /** What a phone that is new is offered, in view without a scroll and in reach of a thumb. */
   first: ComponentChildren;
   /** How the app stands on this phone. */
   children: ComponentChildren;
@@ -22,8 +22,8 @@ export function Home({ hand, unknown, onOpen, first, children }: Props) {
         <p class="lead">{homeWords.lead}</p>
         <p>{homeWords.about}</p>
         {unknown !== undefined && <p class="warning">{homeWords.unknown(unknown)}</p>}
-        {first}
       </main>
+      {first}
       <nav aria-label={homeWords.calculations}>
         {Object.entries(SCREEN_WORDS).map(([id, title]) => (
           <a

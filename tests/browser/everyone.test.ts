@@ -77,8 +77,11 @@ const cutOff = (page: Page) =>
       .map((one) => one.textContent),
   );
 
-const overflow = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+/** By how much it is wider than the screen: a phone's window grows with what doesn't fit, so it isn't asked. */
+const overflow = (page: Page) => {
+  const wide = page.viewportSize()?.width ?? 0;
+  return page.evaluate((width) => document.documentElement.scrollWidth - width, wide);
+};
 
 /** What is to be pressed and lies above the lower 60 %, where no thumb reaches. */
 const outOfReach = (page: Page) =>
