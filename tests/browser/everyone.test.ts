@@ -77,11 +77,8 @@ const cutOff = (page: Page) =>
       .map((one) => one.textContent),
   );
 
-/** By how much it is wider than the screen: a phone's window grows with what doesn't fit, so it isn't asked. */
-const overflow = (page: Page) => {
-  const wide = page.viewportSize()?.width ?? 0;
-  return page.evaluate((width) => document.documentElement.scrollWidth - width, wide);
-};
+const overflow = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 
 /** What is to be pressed and lies above the lower 60 %, where no thumb reaches. */
 const outOfReach = (page: Page) =>
@@ -168,6 +165,15 @@ test.each(VISITS)(
     expect(complaints).toEqual([]);
   },
 );
+
+test('the first screen of a new phone is no wider than it, also in large lettering', async () => {
+  await openAnew(phone, inject('address'), { at: '#/', size: SMALL_PHONE });
+  await phone.page.getByText(phoneWords.restore).waitFor();
+  await large(phone.page);
+  // The window of a phone grows with what doesn't fit: it isn't asked.
+  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth);
+  expect(wide).toBe(SMALL_PHONE.width);
+});
 
 test.each(STATES)('%s can be used by everyone', async (_, at, reach) => {
   const { page, complaints } = phone;
