@@ -37,7 +37,7 @@ const LEFT: readonly Left[] = [
     name: 'an open garment',
     hash: '#/garments',
     steps: async (page) => {
-      await page.locator('.garments article:has(form) > button.plain').first().click();
+      await page.locator('.garments article:has(form) > .keys > button.plain').first().click();
       await page.locator('.next-key .number').waitFor();
     },
   },

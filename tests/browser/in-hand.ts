@@ -11,7 +11,7 @@ async function press(page: Page, what: string): Promise<void> {
 
 /** The invented garment, in hand. */
 async function invented(page: Page): Promise<void> {
-  await press(page, '.garments article:has(form) > button.plain');
+  await press(page, '.garments article:has(form) > .keys > button.plain');
   await page.locator('.in-hand .works svg').waitFor();
 }
 
