@@ -17,6 +17,11 @@ export const newsWords = {
         'A press that was refused is never made behind that; what storage was slow to keep, and has kept, is not said to be missing; an open work says what isn’t kept.',
         'What must be no less, or no more, stands on the key rounded to that side, as on its page. Holes of a strip and marks of an edge follow those of another; steps move past those of other works.',
         'A garment’s sheet has what to have at hand on it, and is shorter.',
+        'New: a slanted hem, also from the cloth that is there and as a pair; tiers of frills; gathers in zones; a header above a cord; buttonholes that follow their buttons; a curve walked by tape. An invented skirt and an invented shirt to try, beside the waistcoat.',
+        'Pieces of a lay may have shapes of their own: four sides, point by point, or from a file. The length found can be taken by other works; a lay can be put on paper, and follows the pattern of its cloth.',
+        'Edges with a notch too many are matched once it is said which is left over. One side of a work can be moved in the order by itself.',
+        'In a photo, a tape is followed round its bends, and looked at where it is touched; single digits are read by the app itself where the reader of whole numbers says nothing. Where the lines of two tapes meet, a tape is read on its own.',
+        'A press is answered before it is stored; what lies below all that is seen is drawn once typing rests. A press just after another address came is not lost.',
       ],
     },
     {
