@@ -130,7 +130,8 @@ describe('edges with different numbers of lengths', () => {
     expect(said).not.toContain('Length 1');
     (await screen.findByRole('button', { name: /^Take all of the sleeve head as one/ })).click();
     expect(await screen.findByDisplayValue('47.2 cm')).toBeDefined();
-    expect(await answer()).toContain('Length 11.2 cm to ease, 2.6 %');
+    // What stands below the answer is drawn after it.
+    await waitFor(async () => expect(await answer()).toContain('Length 11.2 cm to ease, 2.6 %'));
   });
 
   test('more than the cloth takes in all, or a head too short in all, is in the way', () => {

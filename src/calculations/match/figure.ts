@@ -1,9 +1,9 @@
 import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
-import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { type Match, placesOf } from '../../sewing/matching.ts';
+import { exactLength, toMm } from '../../lengths/length.ts';
+import type { Match } from '../../sewing/matching.ts';
 import type { Run } from '../../sewing/run.ts';
-import { sleeveNotches } from './notches.ts';
+import { notchesAlone, sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
 
 /** How far apart the edges are drawn, and how long a mark is, in parts of the longer. */
@@ -50,15 +50,4 @@ export function matchShapes(found: Matched): FigureShape[] {
     { x: toMm(other.length), y: low },
   );
   return [...edge(here, 0, 'here'), ...edge(other, low, 'other'), ...joined, ends];
-}
-
-/** The notches of an edge that meet none of the other's: none, where lengths don't pair, does. */
-export function notchesAlone(
-  { asked, plan }: Matched,
-  edge: 'here' | 'other',
-): { notch: number; at: ExactLength }[] {
-  return placesOf(asked[edge])
-    .slice(0, -1)
-    .map((at, i) => ({ notch: i + 1, at }))
-    .filter(({ notch }) => plan.fewer !== undefined || plan.pairs?.left[edge].includes(notch));
 }

@@ -8,8 +8,7 @@ import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { partOf } from '../../sewing/matching.ts';
 import { totalOf } from '../../sewing/matching-input.ts';
 import { CAP_EASE } from '../../sewing/sources/matching.ts';
-import { notchesAlone } from './figure.ts';
-import { sleeveNotches } from './notches.ts';
+import { notchesAlone, sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';
 
 /** The ease of each length and of all; where notches are, or where they should be; what is published. */

@@ -1,3 +1,5 @@
+import type { ExactLength } from '../../lengths/length.ts';
+import { placesOf } from '../../sewing/matching.ts';
 import type { Matched } from './read.ts';
 
 /** The marks of a sleeve and its armhole that are front and back notch: the first one, and the last. */
@@ -23,4 +25,15 @@ export function sleeveNotches({ asked, plan }: Matched): SleeveNotches | undefin
     front,
     mixed: front === (otherFrom === 'back'),
   };
+}
+
+/** The notches of an edge that meet none of the other's: none, where lengths don't pair, does. */
+export function notchesAlone(
+  { asked, plan }: Matched,
+  edge: 'here' | 'other',
+): { notch: number; at: ExactLength }[] {
+  return placesOf(asked[edge])
+    .slice(0, -1)
+    .map((at, i) => ({ notch: i + 1, at }))
+    .filter(({ notch }) => plan.fewer !== undefined || plan.pairs?.left[edge].includes(notch));
 }
