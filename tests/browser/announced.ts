@@ -46,9 +46,17 @@ async function controls(page: Page): Promise<{ role: string; name: string }[]> {
     .map(({ role, name }) => ({ role: String(role?.value), name: String(name?.value ?? '') }));
 }
 
+/** The longest that is waited for it where there is nothing. */
+const TREE_MS = 10_000;
+
 /** The roles of what can be operated on the page and has no name; it has something, or that is one fault. */
 export async function nameless(page: Page): Promise<string[]> {
-  const all = await controls(page);
+  let all = await controls(page);
+  // What a screen reader is handed is made after the page, and anew after a change of its size.
+  for (const late = Date.now() + TREE_MS; all.length === 0 && Date.now() < late; ) {
+    await page.evaluate(() => new Promise((painted) => requestAnimationFrame(painted)));
+    all = await controls(page);
+  }
   if (all.length === 0) return ['nothing can be operated'];
   return all.filter(({ name }) => name.trim() === '').map(({ role }) => role);
 }
