@@ -30,8 +30,6 @@ export function focusChosen(): void {
 export function Choices({ field, chosen, hand, onChoose, onNext }: Props) {
   useLayoutEffect(() => {
     if (document.activeElement?.closest('.tiles')) focusChosen();
-    // Where there was a pad there is room for more fields now: its own stays in sight.
-    document.querySelector('.tiles .tile.now')?.scrollIntoView?.({ block: 'nearest' });
   }, [field.key]);
   return (
     <fieldset class="choices" data-hand={hand} aria-label={field.label}>

@@ -107,6 +107,8 @@ test.each(SCREENS.filter((screen) => screen !== FIRST && screen.name !== KEEPING
     const start = served.asked.length;
     const { page, complaints } = phone;
     await openAnew(phone, served.address, { at: FIRST.hash });
+    // What comes after the first answer is there.
+    await page.locator('.how').first().waitFor({ state: 'attached' });
     await settled(page);
     if (from) await goTo(page, from);
     const before = served.asked.length;
