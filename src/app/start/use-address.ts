@@ -2,11 +2,10 @@ import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 import { type Route, readRoute, writeRoute } from './route.ts';
 
-/**
- * How long what is typed waits for more of it: to write an address costs a phone as much as an answer
- * does, and browsers refuse more than about three a second for long.
- */
-const TOGETHER_MS = 500;
+/** Browsers refuse more than about three address changes a second for long. */
+const APART_MS = 350;
+/** Long enough for the answer to be painted first. */
+const PAINT_MS = 50;
 
 /** The address bar as state: what is typed goes into it, back and reload bring it back. */
 export interface Address {
@@ -64,10 +63,11 @@ export function useAddress(onWritten: (route: Route) => void): Address {
   };
 }
 
-/** Writes the latest route, for all that was typed within a moment. */
+/** Writes the latest route once its answer is painted, or as soon as browsers allow. */
 function createWriter(onWritten: (route: Route) => void) {
   let pending: Route | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let last = -APART_MS;
   let here = location.hash;
   const arrive = () => {
     here = location.hash;
@@ -76,13 +76,13 @@ function createWriter(onWritten: (route: Route) => void) {
   /** The address is another's already: what was typed is kept, not written there. */
   const handOver = () => {
     clearTimeout(timer);
-    timer = undefined;
     if (pending) onWritten(pending);
     pending = undefined;
   };
   const flush = () => {
     // Another address may have come, and its event not yet.
     if (pending && !isElsewhere()) {
+      last = performance.now();
       history.replaceState(null, '', writeRoute(pending));
       arrive();
     }
@@ -95,7 +95,8 @@ function createWriter(onWritten: (route: Route) => void) {
     handOver,
     soon(route: Route) {
       pending = route;
-      timer ??= setTimeout(flush, TOGETHER_MS);
+      clearTimeout(timer);
+      timer = setTimeout(flush, Math.max(PAINT_MS, last + APART_MS - performance.now()));
     },
   };
 }
