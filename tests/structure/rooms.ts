@@ -118,7 +118,7 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
     ),
     outlines: room(
       'said parts works measures',
-      'the shape of a piece is typed as any number, and knows no cloth',
+      'the shape of a piece is typed like other numbers, and knows no cloth',
     ),
     sheet: room(
       'said works materials',

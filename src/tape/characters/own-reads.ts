@@ -9,7 +9,7 @@ import type { PageItem } from './page-drawing.ts';
 
 /**
  * The numbers of a page as they were read, and those each of whose digits is sure by itself where the
- * character reader gave nothing, or another number. They are as any number that was read: evidence
+ * character reader gave nothing, or another number. They count like other numbers that were read: evidence
  * for a scale, which others must agree with.
  */
 export function withOwnReads(

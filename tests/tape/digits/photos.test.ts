@@ -13,7 +13,7 @@ import { nodeEngine } from '../../tapes/node-engine.ts';
 import { greyOfFile } from '../../tapes/photo-file.ts';
 import { inGate } from '../../thorough.ts';
 
-const FOLDER = process.env.PHOTOS ?? '../shared/photos';
+const FOLDER = process.env.PHOTOS ?? '';
 const photos = existsSync(FOLDER)
   ? readdirSync(FOLDER)
       .filter((name) => /\.(jpe?g|png)$/.test(name))
