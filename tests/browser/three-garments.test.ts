@@ -41,10 +41,10 @@ async function facts(page: Page): Promise<number> {
   return Object.keys(garments[0]?.facts ?? {}).length;
 }
 
-/** Loads the app anew, from its first page: the next number stands there without a press. */
-async function comesBack(page: Page, maker: Maker): Promise<void> {
+/** Loads the app anew once all is kept, from its first page: the next number stands there without a press. */
+async function comesBack(page: Page, maker: Maker, made: number): Promise<void> {
   const before = await maker.said();
-  const made = await facts(page);
+  await expect.poll(() => facts(page)).toBe(made);
   await page.goto('about:blank');
   await page.goto(inject('address'));
   await page.locator('.next-key').waitFor();
@@ -93,8 +93,7 @@ test(
     expect(await facts(page)).toBe(first);
 
     let made = await makeUntil(maker, /punch, from the cut end · 4 of 78/);
-    await expect.poll(() => facts(page)).toBe(first + made);
-    await comesBack(page, maker);
+    await comesBack(page, maker, first + made);
     await maker.tap(page.locator('.next-key .says'));
     await maker.press('Made up to here');
     await maker.press(/^70 · /);
@@ -123,7 +122,7 @@ test(
     expect(await maker.face()).toBe('Check');
 
     let made = await makeUntil(maker, /mark the line across the strip.* 7 of 16/);
-    await comesBack(page, maker);
+    await comesBack(page, maker, made);
     made += await makeUntil(maker, /^Placket: .* 2 of 5 5\.3 cm/);
     await maker.madeAt('5.9');
     made += 1;
@@ -150,7 +149,7 @@ test(
     const maker = await enterShirt(page);
     const entered = maker.presses;
     let made = await makeUntil(maker, /^Sleeve hem, left: press the hem line.* 2\.7 cm/);
-    await comesBack(page, maker);
+    await comesBack(page, maker, made);
     made += await makeUntil(maker, /^Sleeve hem, right: press the hem line.* 3\.2 cm/);
     made += await makeUntil(maker, /^Front buttons: .* 3 of 6 24\.5 cm/);
     await maker.madeAt('24.9');

@@ -1,5 +1,4 @@
 import { useEffect, useState } from 'preact/hooks';
-import { whenPainted } from '../../controls/when-painted.ts';
 import type { Store } from '../../storage/store.ts';
 
 /** Under what the step a garment was left at is kept, on this phone only. */
@@ -29,6 +28,5 @@ export function useInHand(
 
 /** Keeps which step of a garment is in hand: where that can't be kept, it begins at the first one. */
 export function keepInHand(store: Store, garment: string, home: string): void {
-  const change = (all: unknown) => ({ ...(all as InHand), [garment]: home });
-  whenPainted(() => void store.change(KEY, change).catch(() => undefined));
+  store.change(KEY, (all) => ({ ...(all as InHand), [garment]: home })).catch(() => undefined);
 }

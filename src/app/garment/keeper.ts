@@ -1,4 +1,3 @@
-import { whenPainted } from '../../controls/when-painted.ts';
 import { changeGarment, type Logged } from '../../storage/garments.ts';
 import { type Store, StoreError } from '../../storage/store.ts';
 
@@ -84,18 +83,14 @@ function createKeeper(store: Store, id: string): Keeper {
     }
     busy = false;
   };
-  const leave = () => {
-    if (document.visibilityState === 'hidden' && waiting.length > 0) void work();
-  };
-  document.addEventListener('visibilitychange', leave);
   return {
     waiting: () => waiting,
     trouble: () => trouble,
     add(deed) {
       waiting.push(deed);
       addEventListener('beforeunload', warn);
-      // A record of hundreds of works takes longer to write than its press to be answered.
-      whenPainted(() => void work());
+      // At once, before it is painted: what a crash takes must be as little as can be.
+      void work();
     },
     again: () => void work(),
     listen(hear) {
