@@ -64,11 +64,14 @@ const LEFT: readonly Left[] = [
 const TIMES = 3;
 
 /**
- * A reason that passes: one of the browser's own, which it doesn't tell and no page can help, want
- * of room, say; or a part that was still being fetched ahead when the page was left.
+ * Reasons that pass: one of the browser's own, which it doesn't tell and no page can help, want of
+ * room, say; a part that was still being fetched ahead when the page was left; and the lock that is
+ * held while the tape reader is stored (`engine-lock.ts`), when the next page asked for it too.
  */
+const PASSING: readonly string[] = ['masked', 'outstanding-network-request', 'weblocks-contention'];
+
 function passes(found: unknown): boolean {
-  return ['masked', 'outstanding-network-request'].includes(String(found));
+  return Array.isArray(found) && found.length > 0 && found.every((one) => PASSING.includes(one));
 }
 
 /** Leaves the page and goes back; says why it did not come from memory, as the browser names it. */
