@@ -50,11 +50,22 @@ test.each<[string, Record<string, string>, RegExp]>([
   expect(await answer()).toMatch(said);
 });
 
-test('the drawing has the width, both turns and how far aside', () => {
+test('the drawing has the length of each side, the width, both turns and how far aside', () => {
   const bench = benchOf();
-  const drawn = slantDrawing.draw(slant.start(bench), bench);
-  const on = drawn?.dimensions.map(({ by, text }) => [...Object.values(by), text].join(' '));
-  expect(on).toEqual(['across 20 cm', 'depth 4 cm', 'turn 1 cm', 'mirror 0.598 cm']);
+  const on = (set: Record<string, string>) =>
+    slantDrawing
+      .draw({ ...slant.start(bench), ...set }, bench)
+      ?.dimensions.map(({ by, text }) => [...Object.values(by), text].join(' '));
+  expect(on({})).toEqual([
+    ...['one 100 cm', 'other 101.5 cm'],
+    ...['across 20 cm', 'depth 4 cm', 'turn 1 cm', 'mirror 0.598 cm'],
+  ]);
+  expect(on({ given: 'cloth', pair: 'own' })).toEqual(
+    expect.arrayContaining([
+      ...['thereOne 106 cm', 'thereOther 106 cm', 'secondOne 99.5 cm', 'secondOther 101 cm'],
+      ...['secondThereOne 105 cm', 'secondThereOther 105 cm'],
+    ]),
+  );
 });
 
 test('the sides are cut, which cannot be undone, before anything is pressed', () => {

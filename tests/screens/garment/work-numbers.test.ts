@@ -5,12 +5,13 @@ import { demoGarment } from '../../../src/garment/actions/demo.ts';
 import { WAISTCOAT } from '../../../src/garment/actions/demo-waistcoat.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
 import { openWork } from '../../../src/screens/garment/works/open-work.ts';
-import { answerOf } from '../../../src/screens/garment/works/work-numbers.ts';
+import { answerOf, givesOf, numberText } from '../../../src/screens/garment/works/work-numbers.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { alike } from '../../garment/trial/compare.ts';
-import { typed } from '../../garment/trial/garments.ts';
+import { garmentOf, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 
+const SLANTED = { one: '100', other: '101.5', across: '20', depth: '4', turn: '1' };
 const bench = benchOf();
 const place = { work: 'hooks', field: 'top' };
 
@@ -33,4 +34,24 @@ test('a key works out again only what reads the field that is typed into, and co
   // Of a garment in which nothing was typed before it.
   const fresh = { ...next, answer: { ...next.answer } };
   expect(alike(second, answered(fresh))).toBe(true);
+});
+
+// 5 ÷ cos 4.2892° = 5.014 below 100; of cloth of 105.58 there is 0.566 over. No outside source.
+test.each([
+  ['no less, up', {}, 'cut-one', '105.1 cm'],
+  [
+    'no more, down',
+    { given: 'cloth', thereOne: '105.58', thereOther: '106.514' },
+    'trim-one',
+    '0.5 cm',
+  ],
+])('an open work says a number as its step rounds it: what is %s', (_, set, key, said) => {
+  const fields = Object.fromEntries(
+    Object.entries({ ...SLANTED, ...set }).map(([field, text]) => [field, typed(text)]),
+  );
+  const work = { name: 'Hem', calculation: 'slant', rank: 1, fields };
+  const state = begin(garmentOf({ works: { hem: work } }), KNOWN);
+  const open = openWork(state, 'hem', '', bench);
+  const gives = open && givesOf(open, state.answer).find(({ output }) => output.key === key);
+  expect(gives && numberText(gives.output, gives.number ?? 0, bench)).toBe(said);
 });

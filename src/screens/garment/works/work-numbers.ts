@@ -1,6 +1,7 @@
-import type { Bench } from '../../../calculation/bench.ts';
+import { type Bench, tapeStep } from '../../../calculation/bench.ts';
 import type { Kind, Output } from '../../../calculation/output.ts';
-import { said } from '../../../calculation/tape-said.ts';
+import { roundingOf } from '../../../calculation/step-rounding.ts';
+import { onTape } from '../../../calculation/tape-text.ts';
 import { todays, turnParts } from '../../../garment/actions/put.ts';
 import { edit, edited } from '../../../garment/actions/slots.ts';
 import type { State } from '../../../garment/actions/state.ts';
@@ -108,10 +109,16 @@ function isNear(one: number, other: number): boolean {
   return Math.abs(one - other) < NOTHING;
 }
 
-/** A number as the hand takes it: a step's on the tape, any other exactly. */
-export function numberText(output: Output, number: number, bench: Bench): string {
-  if (output.step && isLengthKind(output.kind)) return said(exactLength(number), bench);
-  return valueText(output.kind, number, bench);
+/**
+ * A number as the hand takes it: a step's on the tape, to the side its step rounds it; any other, and what
+ * would be nothing on the tape, exactly.
+ */
+export function numberText({ kind, step }: Output, number: number, bench: Bench): string {
+  const round = roundingOf(step);
+  if (!step || !isLengthKind(kind) || round(exactLength(number), tapeStep(bench)) === 0) {
+    return valueText(kind, number, bench);
+  }
+  return onTape(exactLength(number), bench, round);
 }
 
 function isLengthKind(kind: Kind): boolean {
