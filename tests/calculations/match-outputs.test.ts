@@ -76,7 +76,10 @@ test.each([
 });
 
 test('of lengths that pair nothing is unpaired', () => {
-  expect(givenBy(matchOutputs, {})).toMatchObject({ 'ease-unpaired': 'absent by other' });
+  expect(givenBy(matchOutputs, {})).toMatchObject({
+    'ease-unpaired': 'absent by other',
+    left: 'absent by other',
+  });
 });
 
 // By hand, as in match.test.tsx: 12, 23, 11 and 12, 24.4, 10.8.
@@ -84,6 +87,8 @@ test('with a notch left over the lengths that pair give their ease, marks and mo
   const found = givenBy(matchOutputs, { other: '12; 24.4; 10.8', alone: '2', parts: '1' });
   expect(found).toMatchObject({
     marks: [120, 350],
+    // The armhole has more: its second notch lies 12 + 12 from where it begins.
+    left: [240],
     'marks-other': [120, 364],
     'sewn-2': 350,
     'sewn-4': 'absent by other',

@@ -29,7 +29,7 @@ export function sleeveNotches({ asked, plan }: Matched): SleeveNotches | undefin
 
 /** The notches of an edge that meet none of the other's: none, where lengths don't pair, does. */
 export function notchesAlone(
-  { asked, plan }: Matched,
+  { asked, plan }: { asked: Pick<Matched['asked'], 'here' | 'other'>; plan: Matched['plan'] },
   edge: 'here' | 'other',
 ): { notch: number; at: ExactLength }[] {
   return placesOf(asked[edge])

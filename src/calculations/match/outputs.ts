@@ -2,12 +2,14 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import { matchOutputWords as words } from '#words/outputs/match-output-words.ts';
 import type { Ask } from '../../calculation/field-spec.ts';
 import { type Outputs, outputOf, type Step, sumTaken } from '../../calculation/output.ts';
-import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { type ExactLength, exactLength, length } from '../../lengths/length.ts';
 import { type Match, match, partOf, placesOf } from '../../sewing/matching.ts';
 import { MOST_SEGMENTS, totalOf } from '../../sewing/matching-input.ts';
 import { mapped } from '../../sewing/problem.ts';
+import type { Run } from '../../sewing/run.ts';
 import { matchFields } from './fields.ts';
-import { fewer, has, meets, UNPAIRED } from './pairs.ts';
+import { notchesAlone } from './notches.ts';
+import { fewer, has, isUneven, meets, saysAlone, UNPAIRED } from './pairs.ts';
 import { EDGE_FIELDS, matchInput } from './read.ts';
 
 const output = outputOf(matchFields);
@@ -82,6 +84,30 @@ const moves = numbered.slice(0, -1).map((i) =>
   }),
 );
 
+/** Which notches meet none, and where on their edge: the seam goes past them. */
+const left = output({
+  key: 'left',
+  name: words.left,
+  kind: 'run',
+  reads: EDGE_FIELDS,
+  decides: ['here', 'other', 'alone'],
+  when: [
+    { field: 'other', is: isUneven },
+    { field: 'alone', is: saysAlone },
+  ],
+  step: { do: words.sewPast, datum: 'zero', stage: 'join', undoable: true },
+  of: (fields) =>
+    mapped(match(matchInput(fields)), (plan): Run => {
+      const edge = plan.pairs?.left.here.length ? 'here' : 'other';
+      const alone = notchesAlone({ asked: fields, plan }, edge);
+      return {
+        datum: 'zero',
+        length: length(Math.round(totalOf(fields[edge]))),
+        marks: alone.map(({ notch, at }) => ({ at, label: String(notch), kind: 'notch' })),
+      };
+    }),
+});
+
 /** All of it, where lengths don't pair. */
 const unpaired = output({
   key: UNPAIRED,
@@ -119,6 +145,7 @@ export const matchOutputs: Outputs = {
       step: mark,
       of: (fields) => mapped(match(matchInput(fields)), ({ runs }) => runs.other),
     }),
+    left,
     ...sewn,
     ...allEases,
     output({

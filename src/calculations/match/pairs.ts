@@ -25,6 +25,15 @@ export const meets =
 
 /** The edge with fewer lengths, where they don't pair and it isn't said which notches meet none. */
 export function fewer(ask: Ask): ReturnType<typeof fewerOf> {
-  if (ask(alone).trim() !== '') return undefined;
+  return saysAlone(ask) ? undefined : fewerLengths(ask);
+}
+
+/** Whether one edge has more lengths than the other, which is not whole. */
+export const isUneven: Condition = (ask) => fewerLengths(ask) !== undefined;
+
+/** Whether it is said which notches meet none. */
+export const saysAlone: Condition = (ask) => ask(alone).trim() !== '';
+
+function fewerLengths(ask: Ask): ReturnType<typeof fewerOf> {
   return fewerOf({ here: typed(ask, here), other: typed(ask, other) });
 }

@@ -261,3 +261,18 @@ test('the strip of a bound seam is cut from the cloth by one press, and said the
   expect(page()).toContain(`Bias strips take ${long} of its whole width: cut open at 45°`);
   expect(page()).toContain('joined with 0.6 cm seams, none shorter than 10 cm');
 });
+
+test('where no piece is cut from cloth, the strip of a bound seam brings one along', () => {
+  const bound = work('seam', 'what=finish&given=1.5&finish=bound&edge=120', { name: 'Side seam' });
+  const { state } = show(garment({ bound }));
+  press(/^Side seam/);
+  press(/^Cut it from: Cloth/);
+  expect(rows().join()).toMatch(/^Cloth.*say how wide it is/);
+  press(/^Cloth/);
+  expect(page()).toContain('No piece of it is known here: only strips are counted.');
+  say(/^Usable width/, '140');
+  expect(page()).toMatch(/Bias strips take \d[\d.]* cm of its whole width/);
+  // A piece that is added is cut from the same cloth, and the strip is counted with it.
+  show(garment({ bound, front }, state().record.materials ?? {}));
+  expect(rows().filter((row) => row.startsWith('Cloth'))).toHaveLength(1);
+});

@@ -1,4 +1,5 @@
 import { garmentMaterialWords as words } from '#words/garment/garment-material-words.ts';
+import { garmentMaterialsWords } from '#words/garment/garment-materials-words.ts';
 import type { MaterialSaying } from '../../../garment/actions/material.ts';
 import type { MaterialNow } from '../../../garment/materials/materials.ts';
 import type { Need } from '../../../garment/materials/need.ts';
@@ -24,6 +25,11 @@ interface Props {
   onLay: (id: string) => void;
   onBack: () => void;
 }
+
+const { kinds } = garmentMaterialsWords;
+
+/** The cloth of a garment, under the id it has once a piece is cut from it. */
+const CLOTH = 'cloth';
 
 /** All that can be said of a material. */
 export function MaterialDeeds(props: Props) {
@@ -84,18 +90,26 @@ function Edge({ one, telling, need, onDeed }: Props & { need: Need }) {
 function CutFrom({ one, cloths, telling, onSay }: Props) {
   const { kind, form, needs, said } = one;
   if (kind !== 'bias' || form !== 'length' || needs.length === 0) return null;
+  const takeFrom = (id: string) => {
+    for (const need of needs.filter(isFirstOf)) {
+      const length = longOf(need, said);
+      if (length !== undefined) onSay({ id, need: need.key, long: length });
+      onSay({ id, need: need.key, serves: true });
+    }
+  };
+  if (cloths.length === 0) {
+    const bring = () => {
+      onSay({ id: CLOTH, set: { kind: CLOTH } });
+      takeFrom(CLOTH);
+    };
+    return <Deed words={words.cutFrom(kinds.cloth)} hint={words.clothBrought} onPress={bring} />;
+  }
   return cloths.map((cloth) => {
     const { long } = biasOf(cloth, needs);
     const hint =
       long > 0 ? words.biasTakes(amountText('laid', long, telling.bench)) : words.biasNoWidth;
-    const press = () => {
-      for (const need of needs.filter(isFirstOf)) {
-        const length = longOf(need, said);
-        if (length !== undefined) onSay({ id: cloth.id, need: need.key, long: length });
-        onSay({ id: cloth.id, need: need.key, serves: true });
-      }
-    };
     const name = materialName(telling, cloth);
+    const press = () => takeFrom(cloth.id);
     return <Deed key={cloth.id} words={words.cutFrom(name)} hint={hint} onPress={press} />;
   });
 }

@@ -4,7 +4,7 @@ import { onTape } from '../../../calculation/tape-text.ts';
 import { BIAS_JOIN, BIAS_SHORTEST } from '../../../garment/materials/bias-cloth.ts';
 import type { MaterialNow } from '../../../garment/materials/materials.ts';
 import type { Need } from '../../../garment/materials/need.ts';
-import { rowsOf, type Unsure } from '../../../garment/materials/net.ts';
+import { isBias, rowsOf, type Unsure } from '../../../garment/materials/net.ts';
 import { withSpare } from '../../../garment/materials/to-buy.ts';
 import { upToGraduation } from '../../../lengths/graduation.ts';
 import { exactLength } from '../../../lengths/length.ts';
@@ -22,6 +22,7 @@ export function materialSentences(telling: Telling, one: MaterialNow): string[] 
   const amount = (of: number) => amountText(form, of, bench);
   const more = said.more ?? 0;
   return [
+    ...(one.kind === 'cloth' && needs.length > 0 && needs.every(isBias) ? [words.onlyStrips] : []),
     ...(needs.length > 0 && net > more ? takesSaid(telling, one, net - more) : []),
     ...(more > 0 ? [words.besides(amount(more))] : []),
     ...reckonedSaid(telling, one),

@@ -19,6 +19,8 @@ export const garmentMaterialWords = {
     `${work}: no bias strip so wide or so long can be cut from it. Take wider cloth, or a narrower strip.`,
   cutFrom: (cloth: string) => `Cut it from: ${cloth}`,
   biasTakes: (long: string) => `${long} of it, instead of strip by length`,
+  clothBrought: 'no piece is cut from cloth here yet; say then how wide it is',
+  onlyStrips: 'No piece of it is known here: only strips are counted.',
   biasNoWidth: 'instead of strip by length; say how wide the cloth is',
   sum: (takes: string) => `The works take ${takes}.`,
   besides: (more: string) => `Wanted besides: ${more}.`,

@@ -3,6 +3,8 @@ export const matchOutputWords = {
   marks: 'Marks, edge that keeps its length',
   otherMarks: 'Marks, edge that is eased on',
   mark: 'Mark on the edge',
+  left: 'Notches left over, on the edge with more of them',
+  sewPast: 'Sew past a notch that meets none',
   sewn: (i: number) => `Sewn to notch ${i}, from the beginning`,
   sew: (i: number) => `Sew until notch ${i} meets`,
   ease: 'Ease in all',
