@@ -21,9 +21,9 @@ export const calculationUses: Readonly<
     stage: 'Cut',
     of: {
       piece:
-        'pattern piece cut size width length seam allowance on the fold pair pocket patch panel sleeve shrinkage too narrow fabric cloth strap tie ties belt apron',
+        'pattern piece cut size width length seam allowance on the fold pair pocket patch panel sleeve shrinkage too narrow fabric cloth yardage layout strap tie ties belt apron',
       shares:
-        'alter pattern girth length wider narrower take in let out waist hip dart share percent grade lengthen shorten side seam',
+        'alter pattern girth length wider narrower take in let out waist hip dart share percent grade grading bigger smaller lengthen shorten side seam',
       darts:
         'dart intake hip waist bust difference take in share shape skirt bodice side seam curve how wide how many',
       dart: 'dart bust waist legs point true truing fold raw edge pivot rotate move split fullness gathers ease seam intake cone',
@@ -35,7 +35,7 @@ export const calculationUses: Readonly<
       flare:
         'slash spread godet insert sweep hem wider fuller skirt sleeve pattern lengthen shorten longer shorter line jog',
       curve:
-        'curve arc length stitch line raw edge slanted edge square squaring diagonals skew straighten straightening grain off divide neckline armhole radius chord rise walk walking tape dividers mark curve evenly',
+        'curve arc length stitch line raw edge slanted edge square squaring diagonals skew straighten straightening grain off divide neckline armhole radius chord rise walk walking tape dividers crotch mark curve evenly',
       bias: 'bias strip tape true bias diagonal 45 degrees continuous square selvedge selvage join binding piping how much cloth',
       tucks:
         'pin tucks nun growth tucks shirt front blouse rows spacing cloth width groups let out',
@@ -47,7 +47,7 @@ export const calculationUses: Readonly<
     of: {
       thread:
         'sewing cotton spool cone bobbin reel how much buy yards metres lockstitch overlock serger chainstitch cover stitch looper tex ticket',
-      seam: 'allowance finish plain french felled flat bound trim clip curve girth taken in let out',
+      seam: 'allowance topstitch topstitching rows finish plain french felled flat bound trim clip curve girth taken in let out',
       gathers:
         'gather frill ruffle flounce gathered skirt sleeve fullness strip cloth joins shirring smocking',
       zones:
