@@ -38,11 +38,14 @@ async function timeScreen(browser: Browser, address: string, at: string, unit: B
   const app = await start(browser, address, at, unit);
   await app.page.locator('.tiles input').first().waitFor();
   await slowDown(app.page, SLOWER);
-  const fields = await app.page.locator('.tiles input').count();
+  // By their names: what is typed in one may take another away.
+  const names = await app.page
+    .locator('.tiles input')
+    .evaluateAll((fields) => fields.map((field) => field.getAttribute('name') ?? ''));
   const presses: KeyPress[] = [];
-  for (let i = 0; i < fields; i++) presses.push(...(await timeField(app.page, i)));
+  for (const name of names) presses.push(...(await timeField(app.page, name)));
   await app.close();
-  return row(at, unit, fields, presses);
+  return row(at, unit, names.length, presses);
 }
 
 /** What no page can be quicker than here: one number, one key, nothing else. */
@@ -116,16 +119,16 @@ function row(
 }
 
 /** Every key is pressed on the field as it opened, so that most presses give an answer. */
-async function timeField(page: Page, index: number): Promise<KeyPress[]> {
-  const field = page.locator('.tiles input').nth(index);
+async function timeField(page: Page, name: string): Promise<KeyPress[]> {
+  const field = page.locator(`.tiles input[name="${name}"]`);
   await field.focus();
   const first = await field.inputValue();
   const keys = page.locator('.pad button:not(.go)');
   const presses: KeyPress[] = [];
   for (let i = 0; i < (await keys.count()); i++) {
     const key = keys.nth(i);
-    const name = (await key.getAttribute('aria-label')) ?? (await key.textContent()) ?? '';
-    presses.push({ key: name, ...(await timePress(page, key)) });
+    const label = (await key.getAttribute('aria-label')) ?? (await key.textContent()) ?? '';
+    presses.push({ key: label, ...(await timePress(page, key)) });
     await field.fill(first);
   }
   return presses;

@@ -11,6 +11,12 @@ export interface Doing {
   round: number;
 }
 
+/** What is typed into the depth after a text: the next tenth of a millimetre. */
+export function textAfter(text: string): string {
+  const [whole = '', tenths = '0'] = text.split(' mm + ');
+  return `${whole} mm + ${(Math.round(Number.parseFloat(tenths) * 10) + 1) / 10} mm`;
+}
+
 /**
  * Does one thing again and again by the app's own screens, and says so. Runs in the page, and is
  * written out whole there: it can use nothing from around it.
