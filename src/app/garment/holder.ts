@@ -3,9 +3,9 @@ import { begin, type Done, type Refused, type State } from '../../garment/action
 import { withKeys } from '../../garment/actions/with-keys.ts';
 import { same } from '../../garment/work-out/same.ts';
 import type { Known } from '../../garment/work-out/seen-work.ts';
-import { type Logged, loadGarment } from '../../storage/garments.ts';
+import { GarmentError, type Logged, loadGarment } from '../../storage/garments.ts';
 import type { Store, StoreError } from '../../storage/store.ts';
-import { type Deed, keeperOf } from './keeper.ts';
+import { AGAIN_MS, type Deed, keeperOf } from './keeper.ts';
 import { knownFor } from './known.ts';
 import { tellTabs, whenTold } from './tabs.ts';
 
@@ -60,6 +60,9 @@ function createHolder(store: Store, id: string): Holder {
   let failed: unknown;
   /** How much was kept from here: what was read meanwhile may be from before it. */
   let keptHere = 0;
+  /** Whether `failed` is of the last reading. */
+  let unread = false;
+  let timer: ReturnType<typeof setTimeout> | undefined;
   const tell = () => {
     for (const hear of hearers) hear();
   };
@@ -81,11 +84,17 @@ function createHolder(store: Store, id: string): Holder {
       const known = await knownFor(kept.record);
       if (keptHere !== before) return void read();
       // What is on its way comes upon what is there, and tells of it.
-      if (doing.size > 0 || (disk && state && isSame(kept, disk))) return;
-      takeUp(kept, known);
+      const inStep = doing.size > 0 || (disk && state && isSame(kept, disk));
+      if (inStep && !unread) return;
+      if (!inStep) takeUp(kept, known);
+      unread = false;
       failed = undefined;
     } catch (error) {
       failed = error;
+      unread = true;
+      // A store that is slow to wake takes no press to be asked again; what is gone stays gone.
+      clearTimeout(timer);
+      if (!(error instanceof GarmentError)) timer = setTimeout(() => void read(), AGAIN_MS);
     }
     tell();
   };

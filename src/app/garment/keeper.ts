@@ -28,8 +28,8 @@ export interface Keeper {
   listen(hear: (news: KeeperNews) => void): () => void;
 }
 
-/** How long until what could not be kept is tried again. */
-const AGAIN_MS = 4000;
+/** How long until what could not be kept, or read, is tried again. */
+export const AGAIN_MS = 4000;
 
 const keepers = new WeakMap<Store, Map<string, Keeper>>();
 

@@ -85,6 +85,19 @@ test('what is done is there at once, and on the disk in order', async () => {
   expect((await loadGarment(store, 'g')).log.length).toBe(3);
 });
 
+test('a store that is slow to answer is asked again, without a press', async () => {
+  const { store } = await jacket();
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  vi.spyOn(store, 'transact').mockRejectedValueOnce(new StoreError('slow'));
+  const holder = holderOf(store, 'g');
+  await vi.waitFor(() => expect(holder.failed()).toMatchObject({ fault: 'slow' }));
+  expect(holder.state()).toBeUndefined();
+  vi.runOnlyPendingTimers();
+  vi.useRealTimers();
+  await until(() => expect(holder.state()?.record.name).toBe(JACKET.name));
+  expect(holder.failed()).toBeUndefined();
+});
+
 test('two tabs: what both did is there, and a number of before stores nothing', async () => {
   const { name, store } = await jacket();
   const [here, there] = [await held(store), await held(openStore(name))];
