@@ -41,7 +41,7 @@ export const ZERO = 0 as Length;
  */
 export function length(units: number): Length {
   if (!Number.isSafeInteger(units)) {
-    throw new RangeError(`a length is a whole number of 1/8000 mm, not ${units}`);
+    throw new RangeError(`not a length: ${units}`);
   }
   return (units + 0) as Length; // + 0 turns −0 into 0
 }
@@ -51,7 +51,7 @@ export function length(units: number): Length {
  * @throws RangeError when `units` is not finite.
  */
 export function exactLength(units: number): ExactLength {
-  if (!Number.isFinite(units)) throw new RangeError(`a length must be finite, not ${units}`);
+  if (!Number.isFinite(units)) throw new RangeError(`not a length: ${units}`);
   return (units + 0) as ExactLength;
 }
 
