@@ -246,3 +246,32 @@ test.each(BROKEN)('a browser that %s is said so, and the app works', async (_, b
   await app.page.locator('.answer .number').waitFor();
   await app.close();
 });
+
+test('a store that is slow to wake is said, and what it held is taken up without a press', async () => {
+  const app = await takePhone(browser, inject('address'), {
+    size: SMALL_PHONE,
+    serviceWorkers: 'block',
+    bench: { unit: 'in' },
+  });
+  await app.page.addInitScript(() => {
+    const { set } = Object.getOwnPropertyDescriptor(IDBRequest.prototype, 'onsuccess') ?? {};
+    const awake = new Promise((wake) => addEventListener('wake', wake));
+    Object.defineProperty(IDBOpenDBRequest.prototype, 'onsuccess', {
+      set(hear) {
+        set?.call(this, () => awake.then(hear));
+      },
+    });
+  });
+  await app.page.goto(inject('address'));
+  await app.page.getByText(phoneWords.store.slow).waitFor();
+  await app.page.getByRole('link', { name: 'Hem' }).tap();
+  await app.page.locator('.tiles input[name=depth]').fill('4 cm');
+  await app.page.evaluate(() => dispatchEvent(new Event('wake')));
+  // A bare number is in the unit of the bench: now of the kept one, and what was typed stays.
+  await app.page.getByText('in inches unless another unit is written').first().waitFor();
+  expect(await app.page.locator('.tiles input[name=depth]').inputValue()).toBe('4 cm');
+  await app.page.evaluate(() => history.back());
+  await app.page.getByRole('link', { name: 'Hem' }).waitFor();
+  expect(await app.page.getByText(phoneWords.store.slow).count()).toBe(0);
+  await app.close();
+});

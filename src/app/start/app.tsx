@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 import type { Bench } from '../../calculation/bench.ts';
 import { type Store, StoreError, type StoreFault } from '../../storage/store.ts';
@@ -38,7 +38,8 @@ export function App({ store, ...first }: Props) {
     last[screen] = query;
     void keep(saveLast(store, screen, query));
   });
-  useEffect(() => showTheme(bench.theme), [bench.theme]);
+  // Before it is painted: no page is seen by day in a workshop at night.
+  useLayoutEffect(() => showTheme(bench.theme), [bench.theme]);
   const hear = (news: Offline) => setOffline((old) => ({ ...old, ...news }));
   useEffect(() => {
     // Fetched after the first screen: nothing of it is needed for an answer.

@@ -5,7 +5,7 @@ import { appWords } from '#words/phone/app-words.ts';
 /** Shows a sentence and a way back where a screen fails: never a blank page. */
 export class Boundary extends Component<{ children: ComponentChildren }, { message?: string }> {
   static override getDerivedStateFromError(error: unknown) {
-    return { message: error instanceof Error ? error.message : String(error) };
+    return { message: String(error) };
   }
 
   override render() {

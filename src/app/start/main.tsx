@@ -6,7 +6,6 @@ import { Boundary } from './boundary.tsx';
 import { type Last, loadLast } from './last.ts';
 import { readRoute } from './route.ts';
 import { checkBench, loadBench } from './settings.ts';
-import { showTheme } from './theme.ts';
 import './app.css';
 
 /** Longer than a healthy store needs; the first screen waits no longer for a sick one. */
@@ -22,18 +21,22 @@ void start();
 
 async function start(): Promise<void> {
   const store = openStore();
-  const kept = await Promise.race([readKept(store), soon()]);
+  const reading = readKept(store);
+  const kept = await Promise.race([reading, soon()]);
   // The page shows home already; it stays until the same is there to be pressed.
   if (readRoute(location.hash).screen === '') await loadAhead(loadHome).catch(() => undefined);
-  showTheme(kept.bench.theme);
   const root = document.getElementById('app')!;
   root.replaceChildren();
-  render(
-    <Boundary>
-      <App store={store} {...kept} />
-    </Boundary>,
-    root,
-  );
+  const show = (kept: Kept) =>
+    render(
+      <Boundary>
+        <App key={kept.storeFault} store={store} {...kept} />
+      </Boundary>,
+      root,
+    );
+  show(kept);
+  // A store that was slow to wake may hold another bench: its units are not to be guessed.
+  if (kept.storeFault) void reading.then(show);
 }
 
 async function readKept(store: Store): Promise<Kept> {
@@ -41,7 +44,8 @@ async function readKept(store: Store): Promise<Kept> {
     const [bench, last] = await Promise.all([loadBench(store), loadLast(store)]);
     return { bench, last, storeFault: undefined };
   } catch (error) {
-    return fresh(error instanceof StoreError ? error.fault : 'refused');
+    const fault = error instanceof StoreError ? error.fault : 'refused';
+    return fault === 'slow' ? readKept(store) : fresh(fault);
   }
 }
 

@@ -2,7 +2,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Store, StoreFault } from '../../storage/store.ts';
 import type { Last } from './last.ts';
 import { Later } from './later.tsx';
-import { saveBench } from './settings.ts';
+import { saveBench } from './save-bench.ts';
 import type { Address } from './use-address.ts';
 
 interface Props {
@@ -29,7 +29,7 @@ export function Places(props: Props) {
   const { onHome, bench, storeFault } = props;
   const onBench = (next: Bench) => {
     props.setBench(next);
-    void props.keep(saveBench(props.store, next));
+    void props.keep(saveBench(props.store, bench, next));
   };
   switch (props.address.route.screen) {
     case 'settings':

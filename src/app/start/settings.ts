@@ -17,7 +17,8 @@ export const CHOICES: Choices = {
   keys: ['pad', 'phone'],
 };
 
-const KEY = 'settings';
+/** Under what the bench is kept. */
+export const SETTINGS = 'settings';
 
 /** A bench out of whatever was kept: a setting that is missing or unknown is as new. */
 export function checkBench(kept: unknown): Bench {
@@ -31,9 +32,5 @@ export function checkBench(kept: unknown): Bench {
 
 /** The kept settings. Rejects when storage does not answer. */
 export async function loadBench(store: Store): Promise<Bench> {
-  return checkBench(await store.load(KEY));
-}
-
-export function saveBench(store: Store, bench: Bench): Promise<void> {
-  return store.change(KEY, () => bench);
+  return checkBench(await store.load(SETTINGS));
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { loadLast, openingDraft, saveLast } from '../../../src/app/start/last.ts';
+import { saveBench } from '../../../src/app/start/save-bench.ts';
 import { CHOICES, checkBench } from '../../../src/app/start/settings.ts';
 import { inUnitOf } from '../../../src/calculation/other-unit.ts';
 import { closures } from '../../../src/calculations/closures/closures.ts';
@@ -37,6 +38,21 @@ test('a draft typed in inches means the same on a bench of centimetres', () => {
   expect(here.opening).toBe('18 1/4 in');
   expect(page.u).toBe('cm');
   expect(readLength(here.opening ?? '', 'cm')).toEqual(readLength('18 1/4', 'in'));
+});
+
+test('a setting that is changed leaves what another tab, or a bench not seen yet, has set', async () => {
+  let kept: unknown = { unit: 'in', inch: '1/8in' };
+  const store = {
+    transact: async () => Promise.reject(new Error('not asked')),
+    load: async () => kept,
+    change: async (_: string, by: (old: unknown) => unknown) => {
+      kept = by(kept);
+    },
+  };
+  await saveBench(store, benchOf(), benchOf({ hand: 'left' }));
+  expect(kept).toMatchObject({ hand: 'left', unit: 'in', inch: '1/8in' });
+  await saveBench(store, benchOf({ unit: 'in' }), benchOf({ unit: 'cm' }));
+  expect(kept).toMatchObject({ hand: 'left', unit: 'cm', inch: '1/8in' });
 });
 
 test('what a damaged store holds of the last typing is left out', async () => {
