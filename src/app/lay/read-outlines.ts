@@ -1,5 +1,6 @@
 import { fileWords as words } from '#words/garment/outline-file-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
+import { onTape } from '../../calculation/tape-text.ts';
 import { MOST_PIECE_CORNERS, type PiecePlace } from '../../garment/record/piece-said.ts';
 import { boxOf, type Point } from '../../lay/outline.ts';
 import {
@@ -9,7 +10,9 @@ import {
   type FileShape,
   MOST_CHARACTERS,
 } from '../../lay/pieces/file/file-problem.ts';
+import type { PieceProblem } from '../../lay/pieces/piece-problem.ts';
 import { simplified } from '../../lay/pieces/simplify.ts';
+import { exactLength, mm } from '../../lengths/length.ts';
 import type { FileRead, FoundOutline } from '../../screens/garment/outlines/outline-file.tsx';
 import { inUnits } from './lay-units.ts';
 import { pieceProblemSaid } from './piece-problem-said.ts';
@@ -21,7 +24,7 @@ const POINTS = { kind: 'points' } as const;
 
 /** Reads the outlines of a drawing; never throws, whatever the file is. */
 export async function readOutlines(
-  file: Pick<File, 'size' | 'text'>,
+  file: Pick<File, 'size' | 'arrayBuffer'>,
   bench: Bench,
   unitMm?: number,
 ): Promise<FileRead> {
@@ -29,7 +32,7 @@ export async function readOutlines(
   if (file.size > 4 * MOST_CHARACTERS) return { kind: 'refused', said: words.tooLarge };
   let text: string;
   try {
-    text = (await file.text()).replace(/^\uFEFF/, '');
+    text = decoded(await file.arrayBuffer());
   } catch {
     return { kind: 'refused', said: words.cannotOpen };
   }
@@ -51,6 +54,16 @@ export async function readOutlines(
       ...(more > 0 ? [words.more(more)] : []),
     ],
   };
+}
+
+/** The text of a file: as its first two bytes say it is written (Unicode, byte order mark), else in UTF-8. */
+function decoded(bytes: ArrayBuffer): string {
+  const [first, second] = new Uint8Array(bytes.slice(0, 2));
+  const isBig = first === 0xfe && second === 0xff;
+  const isLittle = first === 0xff && second === 0xfe;
+  const text = new TextDecoder(isBig ? 'utf-16be' : isLittle ? 'utf-16le' : 'utf-8').decode(bytes);
+  // Old files end their lines otherwise.
+  return text.includes('\n') ? text : text.replaceAll('\r', '\n');
 }
 
 /** A DXF file begins with a group code on a line of its own. */
@@ -104,6 +117,20 @@ function fileProblemSaid(problem: FileProblem, bench: Bench): string {
     case 'unknown-curve':
       return words.unknownCurve(nameOf(problem.name), problem.curve);
     case 'no-piece':
-      return words.noPiece(nameOf(problem.name), pieceProblemSaid(problem.problem, bench, POINTS));
+      return words.noPiece(nameOf(problem.name), noPieceSaid(problem.problem, bench));
   }
+}
+
+/** Why a drawn outline is none: by where it is in its drawing, which has no points to be typed again. */
+function noPieceSaid(problem: PieceProblem, bench: Bench): string {
+  const long = (of: number) => onTape(exactLength(mm(of)), bench);
+  if (problem.kind === 'crosses') {
+    const { x, y } = problem;
+    const [across, up] = [x < 0 ? words.left : words.right, y < 0 ? words.down : words.up];
+    return words.crosses(across(long(Math.abs(x))), up(long(Math.abs(y))));
+  }
+  if (problem.kind !== 'out-of-range') return pieceProblemSaid(problem, bench, POINTS);
+  const { field, most } = problem;
+  const isPlace = field === 'x' || field === 'y';
+  return isPlace ? words.tooFar(long(most)) : words.wrongSize(long(problem.least), long(most));
 }

@@ -93,6 +93,28 @@ test('an outline that is none is a problem of its piece, and nothing is laid', a
 const read = (body: string, unitMm?: number) =>
   readOutlines(new File([body], 'a'), benchOf(), unitMm);
 
+const drawing = (body: string) =>
+  `<svg xmlns="http://www.w3.org/2000/svg" width="90mm" height="90mm" viewBox="0 0 90 90">${body}</svg>`;
+
+/** A text in units of 16 bits behind its mark of their order (Unicode, byte order mark). */
+function in16(text: string, bigFirst: boolean): Uint8Array<ArrayBuffer> {
+  const view = new DataView(new ArrayBuffer(2 * text.length + 2));
+  [0xfeff, ...Array.from(text, (one) => one.charCodeAt(0))].forEach((unit, i) => {
+    view.setUint16(2 * i, unit, !bigFirst);
+  });
+  return new Uint8Array(view.buffer);
+}
+
+test('files in units of 16 bits, and with the line ends of old ones, are read; so are names with signs', async () => {
+  const svg = drawing('<path id="Coat &amp; lining &#8211; &#x46;" d="M0 0h30v50z"/>');
+  const dxf = '0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n8\na\n10\n0\n20\n0\n40\n9\n0\nENDSEC\n0\nEOF\n';
+  for (const body of [svg, in16(svg, true), in16(svg, false)]) {
+    const given = await readOutlines(new File([body], 'a'), benchOf());
+    expect(given).toMatchObject({ found: [{ name: 'Coat & lining – F' }], said: [] });
+  }
+  expect(await read(dxf.replaceAll('\n', '\r'), 1)).toMatchObject({ found: [{ name: 'a' }] });
+});
+
 test('a drawing lies as it is seen: up is the top, and left is left', async () => {
   // A flag on its pole: the corner at the top left is square, the right side ends lower.
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="30mm" height="50mm" viewBox="0 0 30 50">
@@ -126,17 +148,30 @@ test.each([
     /save it in millimetres/,
   ],
   ['nothing in it', '<svg width="9mm" height="9mm" viewBox="0 0 9 9"/>', /no outline in it/],
+  // Lengths no number of the app can hold once stopped the reading.
+  ['out of all measure', drawing('<path d="M0 0h1e200v1e200z"/>'), /farther than 5000 cm from/],
+  ['less than half a millimetre', drawing('<path d="M0 0h.4v.4z"/>'), /less than 0\.1 cm/],
+  [
+    'an eight',
+    drawing('<path d="M0 0l50 50v-50l-50 50z"/>'),
+    /2\.5 cm to the right and 2\.5 cm down/,
+  ],
+  [
+    'turned by its style, which is not followed',
+    drawing('<path style="fill:none; transform: rotate(45deg)" d="M0 0h50v50z"/>'),
+    /turn it into a plain path/,
+  ],
 ] as const)('a file that gives nothing is refused with what to do: %s', async (_, body, why) => {
   const given = await read(body);
   expect(given).toMatchObject({ kind: 'refused', said: expect.stringMatching(why) });
 });
 
 test('one too large is refused unread, and one that can’t be opened is said', async () => {
-  const text = () => Promise.reject(new Error('gone'));
-  expect(await readOutlines({ size: 1e9, text }, benchOf())).toMatchObject({
+  const arrayBuffer = () => Promise.reject(new Error('gone'));
+  expect(await readOutlines({ size: 1e9, arrayBuffer }, benchOf())).toMatchObject({
     said: expect.stringMatching(/far larger/),
   });
-  expect(await readOutlines({ size: 10, text }, benchOf())).toMatchObject({
+  expect(await readOutlines({ size: 10, arrayBuffer }, benchOf())).toMatchObject({
     said: expect.stringMatching(/can’t open/),
   });
 });

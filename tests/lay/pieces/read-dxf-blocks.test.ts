@@ -56,6 +56,8 @@ describe('blocks', () => {
     const blocks = block('A', triangle('0')) + block('B', insert('A', 10, 5, 20, 7));
     const [one] = shapes(dxf(blocks, insert('B', 210, 0, 220, 0, 230, -1)));
     expect(one?.name).toBe('A');
+    // Names of blocks are the same in large and small letters (the DXF reference, symbol names).
+    expect(shapes(dxf(block('a', triangle('0')), insert('A')))).toHaveLength(1);
     expect(boxOf(one!.outline)).toEqual({
       ...{ x0: near(-105), x1: near(-5), y0: near(7), y1: near(47) },
     });

@@ -31,6 +31,9 @@ export function sideOf(record: DxfRecord): 1 | -1 | undefined {
   return z > 0 ? 1 : -1;
 }
 
+/** Names of blocks are the same in large and small letters. */
+const keyOf = (record: DxfRecord) => textOf(record, 2).toUpperCase();
+
 /** The blocks of a file, by their names: drawings that are put on its sheet by inserts. */
 export class DxfBlocks {
   readonly #all = new Map<string, Block>();
@@ -40,7 +43,7 @@ export class DxfBlocks {
   take(record: DxfRecord): void {
     if (record.type === 'BLOCK') {
       this.#open = { base: [numberOf(record, 10), numberOf(record, 20)], records: [] };
-      this.#all.set(textOf(record, 2), this.#open);
+      this.#all.set(keyOf(record), this.#open);
     } else if (record.type === 'ENDBLK') {
       this.#open = undefined;
     } else {
@@ -59,7 +62,7 @@ export class DxfBlocks {
     count: number,
   ): { records: readonly DxfRecord[]; place: BlockPlace } | 'no-number' | undefined {
     const name = textOf(record, 2);
-    const block = this.#all.get(name);
+    const block = this.#all.get(keyOf(record));
     const side = sideOf(record);
     const many = numberOf(record, 70, 1) > 1 || numberOf(record, 71, 1) > 1;
     if (!block || !side || many) return undefined;

@@ -11,6 +11,9 @@ const NOT_DRAWN = new Set(['defs', 'symbol', 'clipPath', 'mask', 'marker', 'patt
 /** Parts that would draw what isn't read here. */
 const NOT_READ = new Set(['use', 'svg', 'image', 'foreignObject', 'switch']);
 
+/** A turn that stands among the styles, where it isn't followed. */
+const STYLED = /(?:^|;)\s*transform\s*:/;
+
 interface Level {
   matrix: Matrix;
   name: string;
@@ -66,8 +69,9 @@ function levelOf(
     drawn: above.drawn && !hidden && !NOT_DRAWN.has(part),
   };
   if (!level.drawn) return level;
-  if (NOT_READ.has(part)) {
-    drawn.problem({ kind: 'unknown-curve', name, curve: part });
+  const styled = STYLED.test(attributes.get('style') ?? '');
+  if (NOT_READ.has(part) || styled) {
+    drawn.problem({ kind: 'unknown-curve', name, curve: styled ? 'style: transform' : part });
     return { ...level, drawn: false };
   }
   const own = attributes.has('transform') ? transformOf(attributes.get('transform')!) : SAME;

@@ -64,10 +64,29 @@ function attributesOf(text: string, from: number) {
   let end = from;
   for (let one = sticky(ATTRIBUTE, text, end); one; one = sticky(ATTRIBUTE, text, end)) {
     if (attributes.has(one[1]!)) throw damaged(text, end);
-    attributes.set(one[1]!, one[2] ?? one[3] ?? '');
+    attributes.set(one[1]!, plain(one[2] ?? one[3] ?? ''));
     end = ATTRIBUTE.lastIndex;
   }
   return { attributes, end };
+}
+
+/** The characters that XML itself has names for (W3C, XML 1.0, 4.6). */
+const NAMED: Readonly<Record<string, string>> = {
+  amp: '&',
+  lt: '<',
+  gt: '>',
+  quot: '"',
+  apos: "'",
+};
+const REFERENCE = /&(?:#(\d{1,7})|#x([\da-fA-F]{1,6})|(amp|lt|gt|quot|apos));/g;
+
+/** A value with its references to single characters as these. */
+function plain(value: string): string {
+  return value.replace(REFERENCE, (whole, decimal?: string, hex?: string, name?: string) => {
+    if (name) return NAMED[name] ?? whole;
+    const code = decimal ? Number(decimal) : Number.parseInt(hex ?? '', 16);
+    return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : whole;
+  });
 }
 
 /** What a pattern finds at this very place. */

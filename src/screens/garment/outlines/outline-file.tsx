@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { fileWords as words } from '#words/garment/outline-file-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { Rich } from '../../../controls/rich.tsx';
@@ -36,14 +36,21 @@ interface Props {
 /** A unit a file may be drawn in, in mm. */
 const UNITS = { mm: 1, cm: 10, in: 25.4, px: 25.4 / 96 } as const;
 
+const FAILED: FileRead = { kind: 'refused', said: words.failed };
+
 /** Reads a drawing, and lets one of its outlines be taken. */
 export function OutlineFile({ bench, name, fold, onRead, onTake, onBack }: Props) {
   const [file, setFile] = useState<File>();
   const [found, setFound] = useState<FileRead | 'reading'>();
+  const looks = useRef(0);
   const look = async (chosen: File, unitMm?: number) => {
+    looks.current += 1;
+    const own = looks.current;
     setFile(chosen);
     setFound('reading');
-    setFound(await onRead(chosen, unitMm));
+    const read = await onRead(chosen, unitMm).catch((): FileRead => FAILED);
+    // One that took longer than another chosen after it is no longer asked for.
+    if (own === looks.current) setFound(read);
   };
   return (
     <div class="reading one">

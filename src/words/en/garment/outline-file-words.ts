@@ -20,6 +20,8 @@ export const fileWords = {
   unit: { mm: 'A millimetre', cm: 'A centimetre', in: 'An inch', px: 'A 96th of an inch' },
 
   notOne: 'Neither an SVG nor a DXF file: save the drawing as one of the two, and choose that.',
+  failed:
+    'What reads it couldn’t be fetched, or gave up: choose it again with a connection, or save the drawing anew.',
   cannotOpen: 'The phone can’t open this file: choose it again, or another.',
   tooLarge:
     'The file is far larger than a drawing of pieces: save only the outlines, and choose that.',
@@ -49,5 +51,15 @@ export const fileWords = {
   unknownCurve: (name: string, curve: string) =>
     `${name} is drawn as “${curve}”, which can’t be read here: turn it into a plain path or a polyline, and save it anew.`,
   noPiece: (name: string, why: string) => `${name}: ${why}`,
+  crosses: (across: string, up: string) =>
+    `two of its lines meet where they shouldn’t, ${across} and ${up} in the drawing: draw it as one line around the piece.`,
+  right: (by: string) => `${by} to the right`,
+  left: (by: string) => `${by} to the left`,
+  up: (by: string) => `${by} up`,
+  down: (by: string) => `${by} down`,
+  tooFar: (most: string) =>
+    `it lies farther than ${most} from where the drawing begins: move it there, and look at the drawing’s units.`,
+  wrongSize: (least: string, most: string) =>
+    `it measures less than ${least} or more than ${most}: look at the drawing’s units.`,
   nameless: 'One outline',
 };

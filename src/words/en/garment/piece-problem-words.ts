@@ -23,7 +23,7 @@ export const pieceProblemWords = {
   noArea:
     'Its corners lie along one line, so that there is no cloth in it: move one of them, or add the one that is missing.',
   crosses: (side: string, other: string, down: string, across: string) =>
-    `${side} and ${other} meet where they shouldn’t, ${down} down and ${across} across: give the points in turn around the piece, and let the sides bow less.`,
+    `${side} and ${other.charAt(0).toLowerCase()}${other.slice(1)} meet where they shouldn’t, ${down} down and ${across} across: give the points in turn around the piece, and let the sides bow less.`,
   tooRound: (side: string, is: string, most: string) =>
     `${side} bows by ${is}, and can by ${most}: more than half a circle would be two sides. Put a point at its middle.`,
   noFold:
