@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { demoWords } from '#words/garment/demo-words.ts';
+import { cutOutlines } from '../../src/app/lay/cut-outlines.ts';
+import { taskFor } from '../../src/app/lay/lay-task.ts';
 import { act } from '../../src/garment/actions/act.ts';
 import {
   calculationsOf,
@@ -17,8 +19,11 @@ import { readRecord } from '../../src/garment/record/read-record.ts';
 import { soundOf } from '../../src/garment/record/sound.ts';
 import { oddQuantity } from '../../src/garment/work-out/odd-quantity.ts';
 import { workOut } from '../../src/garment/work-out/work-out.ts';
+import { faultsOf } from '../../src/lay/check-lay.ts';
+import { boxOf } from '../../src/lay/outline.ts';
 import { mm } from '../../src/lengths/length.ts';
 import type { Run } from '../../src/sewing/run.ts';
+import { found } from '../lay/lays.ts';
 import { KNOWN } from './trial/known.ts';
 
 const demo = demoGarment(WAISTCOAT, demoWords.waistcoat, 'demo', 7, KNOWN);
@@ -123,6 +128,32 @@ for (const [which, plan, names] of ALL) {
       expect(state.answer.steps.filter((one) => one.made !== one.of)).toEqual([]);
       expect([state.answer.troubles, state.answer.conflicts]).toEqual([[], []]);
     }, 60_000);
+  });
+}
+
+for (const [which, plan, names] of ALL.filter(([, { cloth }]) => cloth)) {
+  test(`the pieces of the ${which} are as large as its works cut them, and can be laid`, async () => {
+    const garment = demoGarment(plan, names, 'demo', 7, KNOWN);
+    const cloth = materialsOf(garment, workOut(garment, KNOWN)).all.find(
+      ({ id }) => id === 'cloth',
+    );
+    if (!cloth?.lay?.of) throw new Error('nothing is laid');
+    const { of } = cloth.lay;
+    const cut = await cutOutlines(of);
+    for (const [id, { along, across }] of Object.entries(of.pieces)) {
+      const own = cut.get(id);
+      if (!own) continue;
+      if (!own.ok) throw new Error(`${id}: ${JSON.stringify(own.problems)}`);
+      const { x0, x1, y0, y1 } = boxOf(own.value.exact);
+      expect([x1 - x0, y1 - y0].map(mm)).toEqual([along, across]);
+    }
+    // Folded, the skirt's cloth is too narrow: it is cut across the whole of it.
+    for (const folded of which === 'shirt' ? [false, true] : [false]) {
+      const outcome = taskFor({ ...of, folded }, [], cut);
+      if (!outcome.ok) throw new Error(JSON.stringify(outcome.problem));
+      const lay = found(outcome.value, { rounds: 40 });
+      expect(lay && faultsOf(outcome.value, lay)).toEqual([]);
+    }
   });
 }
 

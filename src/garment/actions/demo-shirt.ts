@@ -1,8 +1,49 @@
-import { type Demo, from, ofBody, own, text, typed } from './demo.ts';
+import { cm, cutAlong, type Demo, from, ofBody, ofPieces, own, text, typed } from './demo.ts';
 
 /** Round the chest, with ease. */
 const ROUND = from({ work: 'fit', output: 'wanted' });
 const BOTH = { sides: ['left', 'right'] } as const;
+
+/**
+ * Its cut pieces, with their allowances, as large as their works cut them. By hand: necklines come to 9 and 12 round
+ * each half, shoulders to 15.5, the front edge to 71 between neck and hem; the cap of a sleeve is as long as the armhole.
+ */
+const PIECES = ofPieces({
+  back: cutAlong(
+    ...([
+      [0, 22.8],
+      [4.5, 8, -1.5],
+      [30, 0],
+      [78.9, 0],
+    ] as const),
+    ...([
+      [78.9, 63],
+      [30, 63, -1.5],
+      [4.5, 55],
+      [0, 40.2, -2],
+    ] as const),
+  ),
+  fronts: {
+    ...cutAlong([5, 0, -1.5], [0, 10.5], [5, 25.2, -2], [30, 34.5], [78.9, 34.5], [78.9, 0]),
+    pair: true,
+  },
+  arms: {
+    ...cutAlong(
+      ...([
+        [10, 0],
+        [61, 7],
+        [61, 44],
+        [10, 51, -0.8],
+      ] as const),
+      ...([
+        [3.5, 39, 0.85],
+        [0, 25.5, 0.85],
+        [3.5, 12, -0.8],
+      ] as const),
+    ),
+    pair: true,
+  },
+});
 
 /**
  * A shirt with sleeves and cuffs, for a choir. Invented, as is its wearer. Its pieces go by the chest with ease, its
@@ -111,5 +152,6 @@ export const SHIRT: Demo = {
       },
     },
   ],
+  cloth: { said: { width: cm(150) }, lay: { pieces: PIECES } },
   made: ['seams'],
 };

@@ -1,4 +1,4 @@
-import { type Demo, from, ofBody, own, typed } from './demo.ts';
+import { cm, type Demo, from, ofBody, own, typed } from './demo.ts';
 
 /**
  * A gathered skirt with a waistband and a placket, for a market stall. Invented, as is its wearer. Its waistband
@@ -61,5 +61,6 @@ export const SKIRT: Demo = {
       },
     },
   ],
+  cloth: { said: { width: cm(140) }, lay: {} },
   made: ['band'],
 };

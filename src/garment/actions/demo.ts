@@ -1,5 +1,9 @@
+import { mm } from '../../lengths/length.ts';
 import type { BodyMeasureId } from '../../sewing/body-measures.ts';
+import type { ClothLay } from '../record/cloth-lay.ts';
 import { homeOf } from '../record/home.ts';
+import type { Material } from '../record/material.ts';
+import type { PiecePlace, PieceSaid } from '../record/piece-said.ts';
 import type { Fields, Garment, Link, Part, Quantity, Work } from '../record/record.ts';
 import type { Known } from '../work-out/seen-work.ts';
 import { act } from './act.ts';
@@ -14,6 +18,8 @@ export interface Demo {
   quantities: Readonly<Record<string, Omit<Quantity, 'name'>>>;
   /** In their order; what is left of their fields is as each calculation begins (`withKeys`). */
   works: readonly DemoWork[];
+  /** The cloth its pieces are cut from, what is said of laying them on it, and how they lay. */
+  cloth?: { said: Material; lay: ClothLay };
   /** Works that are made to their last step. */
   made: readonly string[];
   /** A row that is begun: its first marks, each where it was measured, or as asked; what was said of that. */
@@ -56,6 +62,30 @@ export function from(...links: readonly Link[]): readonly Part[] {
   return links.flatMap((link, i) => (i === 0 ? [{ link }] : [text('; '), { link }]));
 }
 
+/** A length of a cloth or a piece, in centimetres. */
+export const cm = (long: number): number => mm(10 * long);
+
+/** The needs by which pieces that works cut are said something of: by the id of the work. */
+export function ofPieces(
+  said: Readonly<Record<string, PieceSaid>>,
+): NonNullable<ClothLay['pieces']> {
+  return Object.fromEntries(
+    Object.entries(said).map(([work, piece]) => [homeOf(work, '', 'count'), piece]),
+  );
+}
+
+/**
+ * The line a piece is cut along, in centimetres.
+ * @param points down from its top and across from its left, each with how far the side to the next bows out
+ */
+export function cutAlong(
+  ...points: readonly (readonly [down: number, across: number, bow?: number])[]
+): Required<Pick<PieceSaid, 'outline'>> {
+  const places = points.map(([down, across]): PiecePlace => [cm(down), cm(across)]);
+  const bows = points.map(([, , bow = 0]) => cm(bow));
+  return { outline: { form: { kind: 'points', points: places, bows } } };
+}
+
 /** The calculations that a demo holds, each once. */
 export function calculationsOf({ works }: Demo): readonly string[] {
   return [...new Set(works.map(({ calculation }) => calculation))];
@@ -87,6 +117,7 @@ export function demoGarment(
     ...{ version: 3, id, name: names.name, invented: true },
     ...{ changed: now, edits: 0, quantities: Object.fromEntries(quantities) },
     ...{ works: Object.fromEntries(works), facts: {}, begun: {}, decisions: {} },
+    ...(demo.cloth && { materials: { cloth: demo.cloth.said }, lays: { cloth: demo.cloth.lay } }),
   };
   let state = begin(withKeys(planned, known), known);
   for (const work of demo.made) state = made(state, work, now);
