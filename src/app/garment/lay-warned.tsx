@@ -20,6 +20,8 @@ export interface Standing extends Told {
   shown: boolean;
   /** What works the shapes out couldn't be fetched. */
   missing: boolean;
+  /** Pieces whose shape isn't as large as the garment cuts them now. */
+  other: readonly string[];
 }
 
 const isStale = ({ now, shown }: Standing) =>
@@ -42,7 +44,7 @@ export function LayWarned(standing: Standing) {
 }
 
 function warningsSaid(standing: Standing): string[] {
-  const { now, telling, outcome, faults, ended, missing } = standing;
+  const { now, telling, outcome, faults, ended, missing, other } = standing;
   const name = (id: string) => pieceName(telling, id);
   const waiting = waitingOf(standing);
   return [
@@ -53,6 +55,7 @@ function warningsSaid(standing: Standing): string[] {
     ...(ended === 'failed' ? [words.failed] : []),
     ...faults.flatMap((fault) => faultSaid(fault, name, (now.of?.gap ?? 0) > 0)),
     ...(isStale(standing) ? [laySaid(telling, now)] : []),
+    ...(other.length > 0 ? [words.otherSize(other.map(name))] : []),
     ...(waiting > 0 ? [words.waiting(waiting)] : []),
     ...(now.of?.folded && now.of.repeat !== undefined ? [words.patternFolded] : []),
     ...(now.gone.length > 0 ? [words.cutApart(now.gone.map(({ home }) => name(home)))] : []),

@@ -450,3 +450,20 @@ test('on paper: the same pieces and places, and what it takes; not while a piece
     true,
   );
 });
+
+test('a shape that isn’t as large as the garment cuts the piece now is said', async () => {
+  const { onAct } = show(garment({ front, sleeve }, { cloth }));
+  const CM = 80_000;
+  // As it is cut: 40 and seams of 1.5 wide, 60 with 1.5 above and 4 below.
+  const sizes = { long: 65.5 * CM, top: 20 * CM, bottom: 43 * CM };
+  const set = { outline: { form: { kind: 'four', ...sizes, slant: 'both' } } } as const;
+  const wide = (cm: string) => {
+    const parts = [{ text: cm, unit: 'cm' as const }];
+    return onAct({ do: 'choose', place: { work: 'front', field: 'width' }, parts, now: 3 });
+  };
+  await wide('44');
+  await onAct({ do: 'lay', id: 'cloth', piece: FRONT, set, now: 2 });
+  await says(/isn’t as large as the garment cuts it now: Front\./);
+  await wide('40');
+  await waitFor(() => expect(text()).not.toMatch(/isn’t as large/));
+});
