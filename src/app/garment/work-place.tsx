@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
+import { later } from '../../controls/parts.tsx';
 import { steady } from '../../controls/steady.tsx';
 import { useSame } from '../../controls/use-same.ts';
 import type { FieldPlace } from '../../garment/actions/typing.ts';
@@ -10,6 +11,9 @@ import type { HandProps } from './hand-props.ts';
 import { keepInHand } from './in-hand.ts';
 import { useWorkParts } from './work-parts.tsx';
 
+const Stale = later(() =>
+  import('../../screens/garment/materials/stale-lay.tsx').then((part) => part.StaleLay),
+);
 const loadTape = () => import('./field-tape.tsx').then((part) => part.FieldTape);
 
 type Props = HandProps & {
@@ -40,7 +44,7 @@ export function WorkPlace(props: Props) {
   }
   return (
     <View
-      {...{ state, work, bench, since }}
+      {...{ state, work, bench, since, Stale }}
       {...parts}
       refused={hand.refused}
       unkept={hand.trouble || hand.failed ? said : undefined}

@@ -4,6 +4,7 @@ import { CALCULATIONS, DRAWINGS } from '../../../src/calculations/list.ts';
 import { type Action, act } from '../../../src/garment/actions/act.ts';
 import { begin, type Refused, type State } from '../../../src/garment/actions/state.ts';
 import type { Garment } from '../../../src/garment/record/record.ts';
+import { StaleLay } from '../../../src/screens/garment/materials/stale-lay.tsx';
 import { WorkView, type WorkViewProps } from '../../../src/screens/garment/works/work-view.tsx';
 import { benchOf } from '../../controls/helpers.ts';
 import { garmentOf, output, quantity, typed } from '../../garment/trial/garments.ts';
@@ -49,6 +50,7 @@ export async function openIn(
         refused={held.refused}
         onDone={() => undefined}
         onAct={held.act}
+        Stale={StaleLay}
         {...set}
       />
     );

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { TileProps } from '../../../controls/field-tile.tsx';
 import { Rich } from '../../../controls/rich.tsx';
@@ -6,6 +7,8 @@ import { fieldTextOf, fromField, type LinkName, piecesOf } from './link-text.ts'
 interface Props extends TileProps {
   /** What each letter of the text is called. */
   names: readonly LinkName[];
+  /** What else is said of what it takes. */
+  children?: ComponentChildren;
 }
 
 /**
@@ -63,6 +66,7 @@ export function LinkTile(props: Props) {
         }}
       />
       {odd && <small>{odd}</small>}
+      {props.children}
     </label>
   );
 }

@@ -7,6 +7,7 @@ import { Pad } from '../../../controls/pad.tsx';
 import { isLength } from '../../../controls/pad-keys.ts';
 import type { State } from '../../../garment/actions/state.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
+import { laysTaken, type StaleLay } from './lays-taken.ts';
 import { endsInLink, forPad, fromPad } from './link-text.ts';
 import { LinkTile } from './link-tile.tsx';
 import type { OpenField, OpenWork } from './open-work.ts';
@@ -29,11 +30,12 @@ interface ListProps {
   refusals: number;
   /** The id of the sentence that says what is wrong, and the field it is about. */
   wrong: { field: string; id: string } | undefined;
+  Stale: StaleLay;
 }
 
 /** The fields as one list: a keyboard and a screen reader go through all, an eye sees those not drawn above. */
 export function WorkFields(props: ListProps) {
-  const { state, open, bench, typing, placed, more, odd, wrong, refusals } = props;
+  const { state, open, bench, typing, placed, more, odd, wrong, refusals, Stale } = props;
   const at = typing.field?.field.key;
   const isSeen = ({ field }: OpenField) => {
     if (at !== undefined) return field.key === at;
@@ -56,7 +58,11 @@ export function WorkFields(props: ListProps) {
             {field.kind === 'choice' ? (
               <ChoiceTile {...tile} />
             ) : taken.length > 0 ? (
-              <LinkTile {...tile} names={namesIn(state, one, bench)} />
+              <LinkTile {...tile} names={namesIn(state, one, bench)}>
+                {laysTaken(state, taken).map((lay) => (
+                  <Stale key={lay} {...{ state, bench, lay }} />
+                ))}
+              </LinkTile>
             ) : (
               <FieldTile {...tile} />
             )}

@@ -2,6 +2,7 @@ import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts'
 import { later } from '../../../controls/parts.tsx';
 import { partsOf } from '../../../garment/actions/typed-parts.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
+import type { StaleLay } from './lays-taken.ts';
 import type { OpenField } from './open-work.ts';
 import type { WorkInHand } from './use-work.ts';
 import { SourceChips, WorkFields, WorkKeys } from './work-fields.tsx';
@@ -13,6 +14,7 @@ import type { Lacks } from './work-said.ts';
 const WorkPanel = later(() => import('./work-panel.tsx').then((part) => part.WorkPanel));
 
 export interface WorkWays {
+  Stale: StaleLay;
   onDone: () => void;
   /** Says how what is made otherwise goes on. */
   onDecide?: ((home: string) => void) | undefined;
@@ -40,6 +42,7 @@ export function WorkHand(props: Props) {
           refusals={hand.refusals}
           more={hand.more || !(drawn || awaited)}
           placed={placedOn(drawn)}
+          Stale={props.Stale}
           odd={planned?.odd}
           wrong={wrong === undefined ? undefined : { field: wrong, id: LACKS_ID }}
         />

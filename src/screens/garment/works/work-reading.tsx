@@ -10,6 +10,7 @@ import { refusedSaid, slotName } from '../said/refused-words.ts';
 import { DrawingRoom } from './drawing-room.tsx';
 import { DrawnWork } from './drawn-work.tsx';
 import { endsSaid } from './ends-said.ts';
+import { laysTaken, type StaleLay } from './lays-taken.ts';
 import type { WorkInHand } from './use-work.ts';
 import { WorkAnswer } from './work-answer.tsx';
 import { GivesList, Row } from './work-gives.tsx';
@@ -26,10 +27,11 @@ interface Props {
   lacks: Lacks | undefined;
   /** Says how what is made otherwise goes on. */
   onDecide: ((home: string) => void) | undefined;
+  Stale: StaleLay;
 }
 
 /** What is read of an open work: what it gives next, what becomes of others, its drawing. */
-export function WorkReading({ hand, refused, unkept, lacks, onDecide }: Props) {
+export function WorkReading({ hand, refused, unkept, lacks, onDecide, Stale }: Props) {
   const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
   const { made, of, before } = madeOf(state, id, side);
   const telling = { answer: state.answer, bench, here: id };
@@ -66,6 +68,11 @@ export function WorkReading({ hand, refused, unkept, lacks, onDecide }: Props) {
             ...(asPlanned?.warnings ?? []),
           ]}
         />
+        {open?.fields.flatMap(({ field, taken }) =>
+          laysTaken(state, taken).map((lay) => (
+            <Stale key={`${field.key} ${lay}`} {...{ state, bench, lay }} field={field.label} />
+          )),
+        )}
         {onDecide &&
           conflicts.map(({ home }) => (
             <p class="last" key={home}>

@@ -34,7 +34,11 @@ export function WorkView(props: WorkViewProps) {
   const lacks = lacksOf({ answer: state.answer, bench, here: work }, work, hand.gives);
   return (
     <div class="bench garment-work" data-hand={bench.hand}>
-      <WorkReading {...{ hand, refused, unkept, lacks }} onDecide={props.onDecide} />
+      <WorkReading
+        {...{ hand, refused, unkept, lacks }}
+        onDecide={props.onDecide}
+        Stale={props.Stale}
+      />
       <WorkHand {...props} hand={hand} lacks={lacks} />
     </div>
   );
