@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
@@ -152,6 +152,17 @@ test(`what reads a tape is at most ${READER_KB} KB, its data still packed when i
   expect(weight, listed(reader)).toBeLessThanOrEqual(READER_KB);
   // RFC 1952, 2.3.1: a gzip file begins so. A server that unpacks it on the way would show here.
   expect(begins).toEqual([0x1f, 0x8b]);
+});
+
+/** A general library of polygons: fetched where an outline says what is cut outside it, and for no screen. */
+const ALLOWANCE_KB = 14.5;
+
+test(`what adds allowances to an outline is at most ${ALLOWANCE_KB} KB, and one file`, () => {
+  const assets = join(inject('built'), 'assets');
+  const own = readdirSync(assets).filter((name) => /^allowance-.*\.js$/.test(name));
+  expect(own).toHaveLength(1);
+  const paths = own.map((name) => `/assets/${name}`);
+  expect(weigh('what adds allowances', paths, ALLOWANCE_KB)).toBeLessThanOrEqual(ALLOWANCE_KB);
 });
 
 test('what the service worker keeps is said', async () => {
