@@ -6,6 +6,7 @@ import type { Store } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';
 import { notKept, part, rememberOpen } from './deeds.ts';
 import { useShown } from './garments-shown.ts';
+import { AGAIN_MS } from './keeper.ts';
 import type { Chosen } from './restore-place.tsx';
 import type { Work } from './watch.ts';
 
@@ -20,6 +21,7 @@ interface Undo {
   deed: () => void;
 }
 
+const nothing = async () => {};
 const changes = () => part(import('./changes.ts'));
 const files = () => part(import('./backup.ts'));
 
@@ -33,6 +35,7 @@ export function useGarments(store: Store, address: Address, leave: () => void, b
 
   const fail = (error: unknown) => notKept(error).then(setSaid);
   const before = useRef(Promise.resolve());
+  const asking = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   /** Does one thing after another, then shows what is there; what went wrong is said. */
   const act = (deed: () => Promise<Outcome | undefined> | Promise<void>, back?: Undo) => {
     const doing = before.current.then(async () => {
@@ -45,17 +48,25 @@ export function useGarments(store: Store, address: Address, leave: () => void, b
       } catch (error) {
         await fail(error);
         // Another tab, or the browser, may have left it otherwise than it is shown.
-        await show().catch(() => undefined);
+        const seen = await show().then(
+          () => true,
+          () => false,
+        );
+        if (deed !== nothing) return;
+        if (seen) setSaid(undefined);
+        else asking.current = setTimeout(look, AGAIN_MS);
       }
     });
     // A bug in one deed must not keep the next from being done.
     before.current = doing.catch(() => undefined);
   };
-  const look = () => act(async () => {});
+  /** Shows what is there; a store that does not answer is asked again without a press. */
+  const look = () => act(nothing);
   useEffect(() => {
     look();
     // Where it can't be compared the list is as good as it was.
     void before.current.then(compare).catch(() => undefined);
+    return () => clearTimeout(asking.current);
   }, []);
 
   const bringBack = (garment: Listed) =>

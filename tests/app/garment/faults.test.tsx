@@ -125,6 +125,21 @@ test('what the storage was slow to keep, and has kept since, is not said to be m
   expect(screen.queryByText(SAID.slow)).toBeNull();
 });
 
+test('a list that storage was slow to give comes without a press, and nothing is said of it any more', async () => {
+  await addGarment(store, coat());
+  let asleep = 2;
+  start('#/garments', {
+    ...store,
+    transact: (mode, work) => {
+      asleep -= 1;
+      return asleep < 0 ? store.transact(mode, work) : Promise.reject(new StoreError('slow'));
+    },
+  });
+  expect(await screen.findByText(SAID.slow)).toBeTruthy();
+  expect(await screen.findByRole('article', { name: 'Coat' })).toBeTruthy();
+  await waitFor(() => expect(screen.queryByText(SAID.slow)).toBeNull());
+});
+
 const NEWER = /kept by a newer version of this app/;
 
 test('a garment of a newer version: opening it says so, and it stays as it was', async () => {
