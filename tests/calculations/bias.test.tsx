@@ -24,6 +24,12 @@ test('opens with a worked answer: the cloth for joined strips, and what the area
   expect(said).toContain('Keep the hand that holds the cloth away from the blades');
 });
 
+// By hand, no source: √2 leaves the piece found a hair short of 500 cm, and rounded down it said 499.9.
+test('a piece for what is needed is never said to give less', () => {
+  const { lines } = answerTo(bias, { width: '90' });
+  expect(lines).toContainEqual({ label: 'It gives', value: '500 cm' });
+});
+
 test('what there is gives so much, rounded down; its lines are marked from the corner', async () => {
   open(bias, { want: 'have', seam: '0' });
   type('Piece, along the selvedge', '15.7');

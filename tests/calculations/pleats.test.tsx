@@ -34,6 +34,51 @@ test('the cloth it takes: 3 strips of 90 cm, 45 cm deep in all', async () => {
   expect(said).toContain('236 cm ÷ (90 cm − 2 × 1 cm) = 2.68, so 3.');
 });
 
+// Page 205, exercises 11.10 and 11.11: width, depth, finished, strip deep, cloth, what each strip loses; pleats, strip with its seams, strips, cloth.
+test.each<[string, readonly number[], readonly [number, string, number, string]]>([
+  ['11.10, first', [3, 3, 168, 22, 105, 1.5], [56, '505.5', 5, '110 cm']],
+  ['11.10, second', [5, 4.5, 260, 12, 90, 2], [52, '730', 9, '108 cm']],
+  ['11.10, third', [3, 3.5, 144, 10, 122, 3], [48, '483', 5, '50 cm']],
+  ['11.10, fourth', [4, 4.2, 172.2, 48, 148, 2.5], [43, '535.9', 4, '192 cm']],
+  ['11.10, fifth', [4, 2.5, 124, 18.5, 130, 2], [31, '281', 3, '55.5 cm']],
+  ['11.11: just over a whole strip', [4.5, 4.5, 189, 15, 114, 2.5], [42, '569.5', 6, '90 cm']],
+])('%s', (_, given, [count, strip, strips, ofCloth]) => {
+  const [width, depth, finished, deep, cloth, loses = 0] = given;
+  const typed = { width, depth, finished, deep, cloth, seam: loses / 2 };
+  const set = Object.fromEntries(Object.entries(typed).map(([key, one]) => [key, String(one)]));
+  const { headline, lines, sentence } = answerTo(pleats, set);
+  const { whole, decimals = '' } = headline.number as { whole: string; decimals?: string };
+  expect([whole, decimals].filter(Boolean).join('.')).toBe(strip);
+  expect(sentence).toMatch(new RegExp(`^${count} knife pleats`));
+  const values = Object.fromEntries(lines.map(({ label, value }) => [label, value]));
+  expect(values['Strips across the cloth']).toMatch(new RegExp(`^${strips}, `));
+  expect(values['Cloth to cut them from']).toBe(ofCloth);
+});
+
+// 11.13, the same page: 144.5 cm in pleats of 3.5, each 2.5 deep, with nothing over.
+test('of a strip that is there: how many pleats it gives, and how wide they come out', async () => {
+  const strip = { by: 'strip', there: '144.5', width: '3.5', depth: '2.5', seam: '0' };
+  open(pleats, strip);
+  const said = await answer();
+  expect(said).toMatch(/^59.5 cm wide when it is pleated/);
+  expect(said).toContain('17 knife pleats, one every 3.5 cm.');
+  expect(said).toContain(
+    '144.5 cm ÷ (3.5 cm + 2 × 2.5 cm) = 17, so 17. 144.5 cm − 17 × 2 × 2.5 cm = 59.5 cm. 59.5 cm ÷ 17 = 3.5 cm each.',
+  );
+  expect(answerTo(pleats, strip).offers).toEqual([]);
+  const bench = benchOf();
+  const draft = { ...pleats.start(bench), ...strip };
+  const came = workOutputs(pleatsOutputs, draft, bench);
+  expect(came.get('finished')).toMatchObject({ state: 'here', value: mm(595) });
+  expect(came.get('strip')?.state).toBe('absent');
+  const on = pleatsDrawing
+    .draw(draft, bench)
+    ?.dimensions.map(({ by, text }) => [...Object.values(by), text].join(' '));
+  expect(on).toEqual(
+    expect.arrayContaining(['there 144.5 cm', 'finished 59.5 cm', 'count 17 pleats']),
+  );
+});
+
 test('both neighbouring counts are offered with what they take, and taken by a press', async () => {
   const { offers } = answerTo(pleats, {});
   expect(offers.map(({ words }) => words)).toEqual([

@@ -26,6 +26,14 @@ export interface Worked {
 
 /** What is asked for: the cloth first, then what it gives. */
 export function biasOf(asked: BiasAsked): Outcome<Worked> {
+  const found = workedOf(asked);
+  const { need } = asked;
+  if (need === undefined) return found;
+  // A piece for what is needed reaches it to a unit: it is not said to give less.
+  return mapped(found, (worked) => ({ ...worked, long: exactLength(Math.max(worked.long, need)) }));
+}
+
+function workedOf(asked: BiasAsked): Outcome<Worked> {
   if (asked.from === 'strips') return stripsOf(asked);
   return asked.from === 'round' ? roundOf(asked) : singleOf(asked);
 }

@@ -23,14 +23,13 @@ const DRAWN = 2;
 /** Pleats as an answer. */
 export function pleatsAnswer(pleated: Pleated, draft: Draft, bench: Bench): Answer {
   const { input, plan } = pleated;
-  const cut = numberOnTape(plan.cut, bench, upToGraduation);
   // Folds that run under the next pleat are drawn by themselves.
   const drawn = plan.overlap && input.kind !== 'knife' ? 1 : Math.min(plan.count, DRAWN);
   return {
-    headline: { before: cut.rounded ? words.about : '', number: cut, after: words.after },
+    headline: headline(pleated, bench),
     sentence: sentence(pleated, bench),
     lines: lines(pleated, bench),
-    offers: offers(plan, draft, bench),
+    offers: pleated.asked.by === 'strip' ? [] : offers(plan, draft, bench),
     warnings: warnings(pleated, bench),
     cautions: [words.cut, turned.iron(IRON_ONE_DOT.value)],
     listsLast: true,
@@ -38,6 +37,16 @@ export function pleatsAnswer(pleated: Pleated, draft: Draft, bench: Bench): Answ
     figures: [{ name: words.figure(drawn), draw: () => pleatsFigure(input, plan, drawn) }],
     workings: pleatsWorkings(pleated, bench),
   };
+}
+
+/** The strip to cut, or what the one that is there comes to. */
+function headline({ asked, input, plan }: Pleated, bench: Bench): Answer['headline'] {
+  const isThere = asked.by === 'strip';
+  const number = isThere
+    ? numberOnTape(input.finished, bench)
+    : numberOnTape(plan.cut, bench, upToGraduation);
+  const after = isThere ? words.afterFolded : words.after;
+  return { before: number.rounded ? words.about : '', number, after };
 }
 
 function sentence({ input, plan }: Pleated, bench: Bench): string {
@@ -53,12 +62,17 @@ function sentence({ input, plan }: Pleated, bench: Bench): string {
 }
 
 function lines(pleated: Pleated, bench: Bench): Line[] {
-  const { input, plan, strips } = pleated;
-  const { rule, seam } = input;
+  const { asked, input, plan, strips } = pleated;
+  const { seam } = input;
   const width = byTape(plan.width, bench);
-  const wanted = rule.by === 'width' && rule.width !== plan.width;
+  const wanted = asked.width;
   const found: [string, string | undefined][] = [
-    [words.one, wanted ? width + words.corrected(byTape(rule.width, bench)) : width],
+    [
+      words.one,
+      wanted === undefined || wanted === plan.width
+        ? width
+        : width + words.corrected(byTape(wanted, bench)),
+    ],
     [words.away, byTape(exactLength(plan.count * plan.takeUp), bench)],
     [words.seams, words.seamsOf(seam === 0 ? '' : byTape(seam, bench))],
     [words.between, plan.box && betweenOf(plan.box.between, bench)],

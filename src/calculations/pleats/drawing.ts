@@ -10,7 +10,7 @@ import type { Pleats } from '../../sewing/pleats.ts';
 import { type PleatsAsked, pleatFields } from './fields.ts';
 import { foldedAt, pleatsShapes } from './figure.ts';
 import { withLevels } from './level-drawing.ts';
-import { pleated } from './pleated.ts';
+import { type Pleated, pleated } from './pleated.ts';
 
 /** Pleats seen near: of more than these, all of them are two lines under the first few. */
 const SEEN = 4;
@@ -40,7 +40,7 @@ export const pleatsDrawing: Drawing = {
       shapes: levels.shapes,
       dimensions: [
         ...ofEach(read.value, plan, low, bench),
-        ...ofAll(read.value, plan, all, bench),
+        ...ofAll(found.value, all, bench),
         ...levels.dimensions,
       ],
     };
@@ -96,13 +96,16 @@ function ofEach(
 
 /** What is measured on all of them: the strip that is cut, and what it is folded to. */
 function ofAll(
-  { finished, flat, seam, by }: PleatsAsked,
-  { cut, count }: Pleats,
+  { asked: { flat, seam, by }, input: { finished }, plan: { cut, count } }: Pleated,
   all: All,
   bench: Bench,
 ): Dimension[] {
   const folded = (along: number) => all.folded(toMm(exactLength(seam + along)));
-  const across = lengthAt([folded(0), folded(finished)], finished, { given: 'finished' }, bench);
+  const [width, long]: readonly [DimensionOf, DimensionOf] =
+    by === 'strip'
+      ? [{ found: 'finished' }, { given: 'there' }]
+      : [{ given: 'finished' }, { found: 'strip' }];
+  const across = lengthAt([folded(0), folded(finished)], finished, width, bench);
   const counted: DimensionOf = by === 'count' ? { given: 'count' } : { found: 'count' };
   const plain = flat ?? ZERO;
   const last = lengthAt(
@@ -112,7 +115,7 @@ function ofAll(
     bench,
   );
   return [
-    lengthAt([all.flat(0), all.flat(toMm(cut))], cut, { found: 'strip' }, bench),
+    lengthAt([all.flat(0), all.flat(toMm(cut))], cut, long, bench),
     across,
     { ...across, text: words.counted(count), by: counted },
     ...(flat === undefined ? [] : [last]),

@@ -5,15 +5,9 @@ import { type Output, outputOf, runTaken, type TakenAway } from '../../calculati
 import { ZERO } from '../../lengths/length.ts';
 import { type LevelPleats, pleatsAtLevel } from '../../sewing/pleat-levels.ts';
 import { LINES } from '../../sewing/pleat-marks.ts';
-import { pleats } from '../../sewing/pleats.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import {
-  type LevelField,
-  PLEAT_FIELDS,
-  type PleatsAsked,
-  pleatFields,
-  pleatsInput,
-} from './fields.ts';
+import { type LevelField, PLEAT_FIELDS, type PleatsAsked, pleatFields } from './fields.ts';
+import { plannedPleats } from './pleated.ts';
 
 const output = outputOf(pleatFields);
 
@@ -26,11 +20,11 @@ function fitted(
   marks: number,
 ): Outcome<LevelPleats> {
   const count = Math.round(marks / LINES[fields.kind]);
-  const input = { ...pleatsInput(fields), rule: { by: 'count', count } } as const;
-  const top = pleats(input);
+  const top = plannedPleats(fields, count);
   if (!top.ok) return top;
+  const { input, plan } = top.value;
   const { across } = needed({ across: level.across });
-  return pleatsAtLevel(input, top.value, { field: level.field, across });
+  return pleatsAtLevel(input, plan, { field: level.field, across });
 }
 
 /** What one level gives: how deep its folds are, and their lines. */
@@ -56,7 +50,7 @@ function outputsAt(field: LevelField, top: Output): Output[] {
       key: `${field}-marks`,
       name: words.levelMarks[field],
       kind: 'run',
-      decides: ['by', 'width', 'count', 'kind'],
+      decides: ['by', 'there', 'width', 'count', 'kind'],
       step: { do: words.levelMark[field], datum: 'cut-end', stage: 'cut', undoable: true },
       of: (fields, { takes, count }) => {
         const marks = count ?? runTaken(takes, top).marks.length;

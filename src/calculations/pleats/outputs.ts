@@ -1,29 +1,35 @@
 import { cautionWords } from '#words/common/caution-words.ts';
 import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { pleatsOutputWords as words } from '#words/outputs/pleats-output-words.ts';
-import { all, given } from '../../calculation/field-spec.ts';
+import { all, given, not } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';
-import { exactLength, ZERO } from '../../lengths/length.ts';
+import { exactLength } from '../../lengths/length.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
-import type { PleatKind } from '../../sewing/pleat-input.ts';
+import { type PleatKind, pleatedWidth } from '../../sewing/pleat-input.ts';
 import { LINES } from '../../sewing/pleat-marks.ts';
-import { cameOut, pleats } from '../../sewing/pleats.ts';
+import { cameOut } from '../../sewing/pleats.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { type Strips, stripsFor } from '../../sewing/strips.ts';
 import { PLEAT_FIELDS, type PleatsAsked, pleatFields, pleatsInput } from './fields.ts';
 import { levelOutputs } from './level-outputs.ts';
+import { plannedPleats } from './pleated.ts';
 
 const output = outputOf(pleatFields);
-const { cloth, deep } = pleatFields.specs;
+const { by, cloth, deep } = pleatFields.specs;
+
+const isThere = by.is('strip');
+/** A strip that is there isn't cut any more. */
+const toCut = { field: 'by', is: not(isThere) } as const;
 
 const strip = output({
   key: 'strip',
   name: words.strip,
   kind: 'length',
   reads: PLEAT_FIELDS,
+  when: toCut,
   step: {
     do: words.cut,
     datum: 'cut-end',
@@ -32,7 +38,7 @@ const strip = output({
     bound: 'least',
     caution: cautionWords.shears,
   },
-  of: (fields) => mapped(pleats(pleatsInput(fields)), ({ cut }) => cut),
+  of: (fields) => mapped(plannedPleats(fields), ({ plan }) => plan.cut),
 });
 
 const marks = output({
@@ -40,27 +46,29 @@ const marks = output({
   name: words.marks,
   kind: 'run',
   reads: PLEAT_FIELDS,
-  decides: ['by', 'width', 'count', 'kind'],
+  decides: ['by', 'there', 'width', 'count', 'kind'],
   step: { do: words.mark, datum: 'cut-end', stage: 'cut', undoable: true },
-  of: (fields, { count }) => lines(fields, count),
+  // As asked, or of as many pleats as were begun.
+  of: (fields, { count }) =>
+    mapped(
+      plannedPleats(fields, count && Math.round(count / LINES[fields.kind])),
+      ({ plan }) => plan.run,
+    ),
 });
-
-/** The lines as asked, or of as many pleats as were begun. */
-function lines(fields: Parameters<typeof pleatsInput>[0], begun: number | undefined): Outcome<Run> {
-  const input = pleatsInput(fields);
-  const count = begun === undefined ? undefined : Math.round(begun / LINES[input.kind]);
-  const rule = count === undefined ? input.rule : ({ by: 'count', count } as const);
-  return mapped(pleats({ ...input, rule }), ({ run }) => run);
-}
 
 const pleatsIn = (run: Run, kind: PleatKind) => run.marks.length / LINES[kind];
 
 /** The strips that the cloth takes, where its width is given. */
 function strips(fields: Pick<PleatsAsked, (typeof STRIP_FIELDS)[number]>): Outcome<Strips> {
-  const plan = pleats(pleatsInput(fields));
-  if (!plan.ok) return plan;
+  const found = plannedPleats(fields);
+  if (!found.ok) return found;
   const { seam, deep } = fields;
-  return stripsFor({ needed: plan.value.strip, seam, deep, ...needed({ cloth: fields.cloth }) });
+  return stripsFor({
+    needed: found.value.plan.strip,
+    seam,
+    deep,
+    ...needed({ cloth: fields.cloth }),
+  });
 }
 
 const STRIP_FIELDS = [...PLEAT_FIELDS, 'cloth', 'deep'] as const;
@@ -71,7 +79,7 @@ const clothWide = output({
   name: words.clothWide,
   kind: 'length',
   reads: ['cloth'],
-  when: { field: 'cloth', is: given(cloth) },
+  when: [toCut, { field: 'cloth', is: given(cloth) }],
   of: (fields) => {
     const { cloth } = needed({ cloth: fields.cloth });
     return answerUnless(mustBePositive('cloth', cloth), () => ({ ok: true, value: cloth }));
@@ -100,12 +108,14 @@ export const pleatsOutputs: Outputs = {
       key: 'width',
       name: words.width,
       kind: 'length',
-      reads: ['finished', 'flat', 'kind'],
+      reads: PLEAT_FIELDS,
       takes: [marks],
-      of: ({ finished, flat = ZERO, kind }, { takes }) => ({
-        ok: true,
-        value: exactLength((finished - flat) / pleatsIn(runTaken(takes, marks), kind)),
-      }),
+      of: (fields, { takes }) => {
+        const count = pleatsIn(runTaken(takes, marks), fields.kind);
+        return mapped(pleatsInput(fields, count), (input) =>
+          exactLength(pleatedWidth(input) / count),
+        );
+      },
     }),
     output({
       key: 'depth',
@@ -129,11 +139,11 @@ export const pleatsOutputs: Outputs = {
         caution: turned.iron(IRON_ONE_DOT.value),
       },
       of: (fields, { made }) => {
-        const input = pleatsInput(fields);
+        const found = plannedPleats(fields);
+        if (!found.ok) return found;
+        const { input } = found.value;
         const cut = made[strip.key];
-        return cut === undefined
-          ? mapped(pleats(input), () => input.finished)
-          : cameOut(cut, input);
+        return cut === undefined ? { ok: true, value: input.finished } : cameOut(cut, input);
       },
     }),
     output({
@@ -141,7 +151,7 @@ export const pleatsOutputs: Outputs = {
       name: words.strips,
       kind: 'count',
       reads: STRIP_FIELDS,
-      when: { field: 'cloth', is: given(cloth) },
+      when: [toCut, { field: 'cloth', is: given(cloth) }],
       of: (fields) => mapped(strips(fields), ({ count }) => count),
     }),
     clothWide,
@@ -150,9 +160,9 @@ export const pleatsOutputs: Outputs = {
       name: words.cloth,
       kind: 'length',
       reads: STRIP_FIELDS,
-      when: { field: 'deep', is: all(given(cloth), given(deep)) },
+      when: [toCut, { field: 'deep', is: all(given(cloth), given(deep)) }],
       adds: true,
-      material: { kind: 'cloth', across: clothWide, always: true },
+      material: { kind: 'cloth', across: clothWide, always: true, unless: isThere },
       of: (fields) => mapped(strips(fields), ({ cloth }) => needed({ cloth }).cloth),
     }),
   ],

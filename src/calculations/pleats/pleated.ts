@@ -2,7 +2,7 @@ import { ZERO } from '../../lengths/length.ts';
 import type { PleatsInput } from '../../sewing/pleat-input.ts';
 import { type Level, type LevelPleats, pleatsAtLevel } from '../../sewing/pleat-levels.ts';
 import { type Pleats, pleats } from '../../sewing/pleats.ts';
-import { answerUnless, type Outcome, type Problem } from '../../sewing/problem.ts';
+import { answerUnless, mapped, type Outcome, type Problem } from '../../sewing/problem.ts';
 import { type Strips, stripsFor } from '../../sewing/strips.ts';
 import { LEVELS, type LevelField, type PleatsAsked, pleatsInput } from './fields.ts';
 
@@ -23,12 +23,23 @@ export interface Pleated {
   strips: Strips | undefined;
 }
 
+/** The pleats as they are asked for, and as they come out. */
+export type Planned = Pick<Pleated, 'input' | 'plan'>;
+
+/** @param begun so many of them instead, where they are begun */
+export function plannedPleats(
+  fields: Parameters<typeof pleatsInput>[0],
+  begun?: number,
+): Outcome<Planned> {
+  const input = pleatsInput(fields, begun);
+  return input.ok ? mapped(pleats(input.value), (plan) => ({ input: input.value, plan })) : input;
+}
+
 /** All that is asked of pleats, or every reason why not. */
 export function pleated(asked: PleatsAsked): Outcome<Pleated> {
-  const input = pleatsInput(asked);
-  const found = pleats(input);
+  const found = plannedPleats(asked);
   if (!found.ok) return found;
-  const plan = found.value;
+  const { input, plan } = found.value;
   const problems: Problem[] = [];
   const levels = LEVELS.flatMap((field): FittedLevel[] => {
     const across = asked[field];

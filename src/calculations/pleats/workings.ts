@@ -1,6 +1,7 @@
 import { pleatsWords as words } from '#words/calculations/pleats-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
+import { needed } from '../../calculation/needed.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
@@ -25,14 +26,9 @@ export function pleatsWorkings(pleated: Pleated, bench: Bench): Working[] {
           shownNumber(exactLength(finished - flat) / rule.width, 2, bench.decimalMark),
           count,
         );
-  const strip = formula.strip(
-    show(finished),
-    count,
-    takes.value,
-    show(depth),
-    seam === 0 ? '' : show(seam),
-    show(cut),
-  );
+  const folds = [count, takes.value, show(depth), seam === 0 ? '' : show(seam)] as const;
+  if (pleated.asked.by === 'strip') return stripThere(pleated, bench, folds);
+  const strip = formula.strip(show(finished), ...folds, show(cut));
   return [
     {
       formula: counted + formula.width(over, count, show(width)) + strip,
@@ -40,6 +36,34 @@ export function pleatsWorkings(pleated: Pleated, bench: Bench): Working[] {
     },
     ...levelWorkings(pleated, bench),
     ...stripsWorking(pleated, bench),
+  ];
+}
+
+/** How many a strip that is there gives, and what it comes to. */
+function stripThere(
+  pleated: Pleated,
+  bench: Bench,
+  folds: readonly [number, number, string, string],
+): Working[] {
+  const { asked, input, plan } = pleated;
+  const { there, width } = needed({ there: asked.there, width: asked.width });
+  const { finished, depth, flat, seam, kind } = input;
+  const show = (x: ExactLength) => exactly(x, bench);
+  const ends = [...(seam === 0 ? [] : [`2 × ${show(seam)}`]), ...(flat === 0 ? [] : [show(flat)])];
+  const takes = depthsTaken(kind);
+  const each = width + takes.value * depth;
+  const exact = shownNumber((there - 2 * seam - flat) / each, 2, bench.decimalMark);
+  const over = formula.over(show(finished), flat === 0 ? '' : show(flat));
+  const strip = formula.over(show(there), ends.join(' − '));
+  return [
+    {
+      formula:
+        formula.inStrip(strip, show(width), takes.value, show(depth), exact, plan.count) +
+        formula.comesTo(show(there), ...folds, show(finished)) +
+        formula.width(over, plan.count, show(plan.width)),
+      source: words.published(takes),
+    },
+    ...levelWorkings(pleated, bench),
   ];
 }
 

@@ -18,6 +18,7 @@ export const pleatsWords = {
   title: CALCULATION_NAMES.pleats,
   labels: {
     finished: 'Finished width',
+    there: 'Strip there is',
     kind: 'Pleats',
     by: 'Given',
     width: 'Width of one',
@@ -33,13 +34,14 @@ export const pleatsWords = {
     deep: 'Strip cut deep',
   },
   kinds,
-  by: { width: 'Width of one', count: 'Number' },
+  by: { width: 'Width of one', count: 'Number', strip: 'Strip that is there' },
   ends: { fold: 'A width from the seam', half: 'Half a width' },
   noFlat: 'nothing',
   twice: 'twice the depth',
   notGiven: 'not given',
   about: 'about',
   after: 'of strip to cut',
+  afterFolded: 'wide when it is pleated',
   sentence: (count: number, kind: keyof typeof kinds, width: string, half: string, flat: string) =>
     `${count} ${kinds[kind].toLowerCase()} ${count === 1 ? 'pleat' : 'pleats'}, one every ${width}${half === '' ? '' : `, the first fold ${half} from the seam`}${flat === '' ? '' : `, then ${flat} flat`}. Mark every line from the same cut end. ${folding[kind]}`,
   corrected: (wanted: string) => `, not ${wanted}`,
@@ -93,6 +95,23 @@ export const pleatsWords = {
       cut: string,
     ) =>
       `${finished} + ${count} × ${takes} × ${depth}${seam === '' ? '' : ` + 2 × ${seam}`} = ${cut}.`,
+    inStrip: (
+      strip: string,
+      width: string,
+      takes: number,
+      depth: string,
+      exact: string,
+      count: number,
+    ) => `${strip} ÷ (${width} + ${takes} × ${depth}) = ${exact}, so ${count}. `,
+    comesTo: (
+      there: string,
+      count: number,
+      takes: number,
+      depth: string,
+      seam: string,
+      finished: string,
+    ) =>
+      `${there} − ${count} × ${takes} × ${depth}${seam === '' ? '' : ` − 2 × ${seam}`} = ${finished}. `,
     level: (strip: string, across: string, count: number, takes: number, depth: string) =>
       `(${strip} − ${across}) ÷ (${count} × ${takes}) = ${depth}.`,
     strips: (strip: string, each: string, exact: string, count: number) =>
