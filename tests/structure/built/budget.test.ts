@@ -14,6 +14,7 @@ import {
   takePhone,
   waitUntilKept,
 } from '../../browser/harness.ts';
+import { keptPaths } from '../../browser/kept-paths.ts';
 import { FIRST, SCREENS } from '../../browser/screens.ts';
 import { settled } from '../../browser/settled.ts';
 
@@ -169,13 +170,7 @@ test('what the service worker keeps is said', async () => {
   const from = served.asked.length;
   const app = await openApp(browser, served.address, { at: FIRST.hash });
   await waitUntilKept(app.page);
-  const kept = await app.page.evaluate(async () => {
-    const caches = await Promise.all(
-      (await self.caches.keys()).map((name) => self.caches.open(name)),
-    );
-    const keys = await Promise.all(caches.map((cache) => cache.keys()));
-    return keys.flat().map(({ url }) => new URL(url).pathname);
-  });
+  const kept = await keptPaths(app.page);
   expect(served.asked.slice(from)).toContain('/sw.js');
   expect(kept).toContain('/index.html');
   weigh('kept by the service worker', ['/sw.js', ...kept]);
