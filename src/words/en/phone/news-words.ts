@@ -21,7 +21,7 @@ export const newsWords = {
         'Pieces of a lay may have shapes of their own: four sides, point by point, or from a file. The length found can be taken by other works; a lay can be put on paper, and follows the pattern of its cloth.',
         'Edges with a notch too many are matched once it is said which is left over. One side of a work can be moved in the order by itself.',
         'In a photo, a tape is followed round its bends, and looked at where it is touched; single digits are read by the app itself where the reader of whole numbers says nothing. Where the lines of two tapes meet, a tape is read on its own.',
-        'A press is answered before it is stored; what lies below all that is seen is drawn once typing rests. A press just after another address came is not lost.',
+        'What lies below all that is seen is drawn once typing rests. A press just after another address came is not lost. Where storage is slow to wake, settings, garments and the list come without a press, and no setting is written over another.',
       ],
     },
     {
