@@ -66,8 +66,20 @@ export interface FieldSpec<Value> extends About {
 type Asked = About & { when?: undefined };
 type AskedThen = About & { when: Condition };
 
-const readsLength = (typed: string, { unit, decimalMark, taken }: Reading) =>
-  readLength(typed, unit, decimalMark, taken);
+/** What was read of texts that take nothing: a key pressed in one field reads all of them again. */
+const readBefore = new Map<string, ReturnType<typeof readLength>>();
+const MOST_HELD = 500;
+
+function readsLength(typed: string, { unit, decimalMark, taken }: Reading) {
+  if (taken) return readLength(typed, unit, decimalMark, taken);
+  const key = `${unit} ${decimalMark} ${typed}`;
+  const before = readBefore.get(key);
+  if (before) return before;
+  if (readBefore.size >= MOST_HELD) readBefore.clear();
+  const read = readLength(typed, unit, decimalMark);
+  readBefore.set(key, read);
+  return read;
+}
 
 const readsCount = (typed: string, { taken }: Reading) => readCount(typed, taken);
 

@@ -53,10 +53,10 @@ export function tokens(typed: string): Token[] {
   const found: Token[] = [];
   let end = 0;
   for (const match of typed.matchAll(PIECES)) {
-    const text = match[0];
-    if (match.groups?.doubt) continue;
-    const named = Object.entries(match.groups ?? {}).find(([, piece]) => piece !== undefined);
-    let kind = (named?.[0] ?? 'unknown') as TokenKind;
+    const [text] = match;
+    const groups = match.groups ?? {};
+    if (groups.doubt) continue;
+    let kind = Object.keys(groups).find((name) => groups[name]) as TokenKind;
     const unit = kind === 'unit' ? unitNamed(text) : undefined;
     if (kind === 'unit' && !unit) kind = 'unknown';
     found.push({ kind, text, at: match.index, spaced: match.index > end, unit });
