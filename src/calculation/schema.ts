@@ -56,14 +56,21 @@ export function schema<const All extends Specs>(
 ): Schema<All> {
   const keys = Object.keys(specs);
   const keyOf = new Map<FieldSpec<unknown>, string>(keys.map((key) => [specOf(key), key]));
-  const asks =
-    (draft: Draft): Ask =>
-    (spec) => {
+  const asks = (draft: Draft): Ask => {
+    // A choice asks for others, and every field for the same few.
+    const asked = new Map<FieldSpec<unknown>, string>();
+    const ask: Ask = (spec) => {
+      const before = asked.get(spec);
+      if (before !== undefined) return before;
       const key = keyOf.get(spec);
       if (key === undefined) throw new Error('a condition asks for a field of another calculation');
       const typed = draft[key];
-      return spec.choices ? chosenOf(typed, spec, asks(draft)) : (typed ?? '');
+      const said = spec.choices ? chosenOf(typed, spec, ask) : (typed ?? '');
+      asked.set(spec, said);
+      return said;
     };
+    return ask;
+  };
   return {
     specs,
     asks,
@@ -108,10 +115,11 @@ export function schema<const All extends Specs>(
     const shown = keys.filter((key) => isAsked(specOf(key), ask));
     const isLast = (key: string) => specOf(key).last?.(ask) ?? false;
     const asked = [...shown.filter((key) => !isLast(key)), ...shown.filter(isLast)];
-    const following = (key: string) =>
-      asked.filter((one) => afterWhich(specOf(one), ask) === specOf(key));
+    const after = new Map(asked.map((key) => [key, afterWhich(specOf(key), ask)]));
+    const needed = asked.filter((key) => after.get(key));
+    const following = (key: string) => needed.filter((one) => after.get(one) === specOf(key));
     return asked
-      .filter((key) => !afterWhich(specOf(key), ask))
+      .filter((key) => !after.get(key))
       .flatMap((key) => [key, ...following(key)])
       .map((key) => fieldOf(key, ask));
   }

@@ -18,6 +18,8 @@ export interface SeenSide {
   texts: ReadonlyMap<string, FieldText>;
   /** What was read of fields that take nothing. */
   read: Map<string, FieldRead>;
+  /** By what outputs are taken away, as far as it was asked: each asks it of all that it takes. */
+  absent: Map<string, string | undefined>;
 }
 
 /** A work with its calculation, as far as that is known here. */
@@ -75,7 +77,7 @@ function look(work: Work, gives: SeenWork['gives']): SeenWork {
 }
 
 function blankSide(side: string): SeenSide {
-  return { side, draft: {}, ask: () => '', texts: new Map(), read: new Map() };
+  return { side, draft: {}, ask: () => '', texts: new Map(), read: new Map(), absent: new Map() };
 }
 
 function sideOf(side: string, work: Work, { fields }: Outputs): SeenSide {
@@ -83,11 +85,17 @@ function sideOf(side: string, work: Work, { fields }: Outputs): SeenSide {
   const all: Fields = { ...work.fields, ...(isObject(own) && (own as Fields)) };
   const texts = new Map(Object.entries(all).map(([key, parts]) => [key, fieldText(parts)]));
   const draft = Object.fromEntries([...texts].map(([key, { text }]) => [key, text]));
-  return { side, draft, ask: fields.asks(draft), texts, read: new Map() };
+  return { side, draft, ask: fields.asks(draft), texts, read: new Map(), absent: new Map() };
 }
 
 /** The field that takes an output, or all that it takes, away by what is chosen there on a side. */
 export function absentBy(seen: SeenWork, side: SeenSide, key: string): string | undefined {
+  const { absent } = side;
+  if (!absent.has(key)) absent.set(key, absentIn(seen, side, key));
+  return absent.get(key);
+}
+
+function absentIn(seen: SeenWork, side: SeenSide, key: string): string | undefined {
   const output = seen.outputs?.outputs.find((one) => one.key === key);
   const by = output?.absent(side.ask);
   if (by !== undefined || !output || output.takes.length === 0) return by;
