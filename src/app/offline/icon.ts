@@ -10,10 +10,7 @@ export async function holdIcon(): Promise<void> {
   if (!icon || !dots) return;
   try {
     const file = await fetch(dots.href);
-    if (!file.ok) return;
-    const held = URL.createObjectURL(await file.blob());
-    icon.type = 'image/png';
-    icon.href = held;
+    if (file.ok) icon.href = URL.createObjectURL(await file.blob());
   } catch {
     // Without a connection it stays where it is.
   }
