@@ -22,6 +22,8 @@ export interface Standing extends Told {
   missing: boolean;
   /** Pieces whose shape isn't as large as the garment cuts them now. */
   other: readonly string[];
+  /** How much of the cloth, from its cut end on, flaws leave no room on, in mm. */
+  lost: number;
 }
 
 const isStale = ({ now, shown }: Standing) =>
@@ -44,7 +46,7 @@ export function LayWarned(standing: Standing) {
 }
 
 function warningsSaid(standing: Standing): string[] {
-  const { now, telling, outcome, faults, ended, missing, other } = standing;
+  const { now, telling, outcome, faults, ended, missing, other, lost } = standing;
   const name = (id: string) => pieceName(telling, id);
   const waiting = waitingOf(standing);
   return [
@@ -55,6 +57,7 @@ function warningsSaid(standing: Standing): string[] {
     ...(ended === 'failed' ? [words.failed] : []),
     ...faults.flatMap((fault) => faultSaid(fault, name, (now.of?.gap ?? 0) > 0)),
     ...(isStale(standing) ? [laySaid(telling, now)] : []),
+    ...(lost > 0 ? [words.lostToFlaws(onTape(exactLength(mm(lost)), telling.bench))] : []),
     ...(other.length > 0 ? [words.otherSize(other.map(name))] : []),
     ...(waiting > 0 ? [words.waiting(waiting)] : []),
     ...(now.of?.folded && now.of.repeat !== undefined ? [words.patternFolded] : []),

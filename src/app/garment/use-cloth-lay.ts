@@ -9,7 +9,7 @@ import type { LayProps } from '../../screens/lay/lay.tsx';
 import { foundFor, keptPlace, putBy, soundLay, taskFor } from '../lay/lay-task.ts';
 import { useCut } from '../lay/use-cut.ts';
 import { useLook } from '../lay/use-look.ts';
-import { isWarned, otherSized } from './lay-is-warned.ts';
+import { isWarned, lostToFlaws, otherSized } from './lay-is-warned.ts';
 import { shownLay, sumsOf, type Told } from './lay-said.ts';
 import type { Standing } from './lay-warned.tsx';
 
@@ -81,6 +81,7 @@ export function useClothLay({ act, ...told }: Given): Found {
   const standing: Standing = {
     ...{ ...told, outcome, faults: trying?.faults ?? [], ended: look.ended },
     ...{ shown: lay !== undefined, missing: cut === 'missing' },
+    lost: task && lay ? lostToFlaws(task, lay) : 0,
     other: of && typeof cut !== 'string' ? otherSized(of, cut) : [],
   };
   return {

@@ -381,6 +381,15 @@ test('a flaw is measured, kept, drawn and laid round; found before, the lay is s
   expect(layIn(state().record, 'cloth').flaws).toBeUndefined();
 });
 
+test('flaws that cover the cloth from its cut end on say how much of it they cost', async () => {
+  const { onAct } = show(garment({ front }, { cloth }));
+  const flaws = [{ along: 0, long: 80_000 * 80, across: 0, wide: 80_000 * 140 }];
+  await onAct({ do: 'lay', id: 'cloth', set: { flaws }, now: 1 });
+  await begin();
+  await look(40);
+  await says(/Flaws leave no room on the first 80 cm of the cloth/);
+});
+
 test('a piece put on a flaw says so', async () => {
   const first = garment({ front }, { cloth });
   const { state, onAct } = show(first);

@@ -15,6 +15,8 @@ export const layWarnedWords = {
   patternFolded:
     'Folded, the pattern of the layer below isn’t seen: this lay doesn’t follow it, and Materials count whole repeats a row instead. Lay the cloth open to have it followed.',
   offRepeat: (one: string) => `${one} begins elsewhere in the pattern than the others.`,
+  lostToFlaws: (long: string) =>
+    `Flaws leave no room on the first ${long} of the cloth, which is bought all the same: cut that off and measure from there, or take out a flaw under “Cloth, nap”.`,
   otherSize: (pieces: readonly string[]) =>
     `Laid in a shape that isn’t as large as the garment cuts it now: ${pieces.join(', ')}. Look at it under “Cloth, nap”, in the shapes of the pieces.`,
   wasted: (pieces: readonly string[]) =>
