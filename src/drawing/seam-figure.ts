@@ -87,7 +87,17 @@ export function seamSection(finish: string, rows: readonly DrawnRow[], consumed:
       ];
     }
     default:
-      return pressedOpen(apart, consumed, at('bind'));
+      return [
+        ...pressedOpen(apart, consumed, at('bind')),
+        ...rows.flatMap((row) =>
+          row.what === 'topstitch' && row.at !== undefined
+            ? [
+                upright(-row.at, 'stitch', -apart, 3 * apart),
+                upright(row.at, 'stitch', -apart, 3 * apart),
+              ]
+            : [],
+        ),
+      ];
   }
 }
 

@@ -1,4 +1,10 @@
-import { type ExactLength, exactLength, type Length, UNITS_PER_INCH } from '../lengths/length.ts';
+import {
+  type ExactLength,
+  exactLength,
+  type Length,
+  UNITS_PER_INCH,
+  ZERO,
+} from '../lengths/length.ts';
 import { mustBePositive } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from './problem.ts';
 import { type Finish, type FinishInput, type Row, rowsOf } from './seam-rows.ts';
@@ -27,7 +33,7 @@ export interface FinishPlan {
  * other finish takes the allowance as it is, and must leave its own rows room.
  * Figures and sources: `sources/seams.ts`.
  *
- * Problems: a distance of nothing, an allowance too small for the finish, a
+ * Problems: topstitching past the allowance, a distance of nothing, an allowance too small for the finish, a
  * second row no wider than the trimmed edge.
  */
 export function finishSeam(input: FinishInput): Outcome<FinishPlan> {
@@ -100,7 +106,21 @@ function finishProblems(input: FinishInput): Problem[] {
   const alone = [...mustBePositive('given', input.given), ...rowProblems(input)];
   // A French seam that takes more than is given is an answer: by how much, and what it costs.
   if (alone.length > 0 || input.finish === 'french') return alone;
-  return underLeast('given', input.given, leastAllowance(input));
+  const short = underLeast('given', input.given, leastAllowance(input));
+  return short.length > 0 ? short : topProblems(input);
+}
+
+/** Topstitching catches the allowance that lies under it, and a second row lies beyond the first (derived here). */
+function topProblems({ given, top, topSecond }: FinishInput): Problem[] {
+  const rows = [
+    { field: 'top', at: top, over: ZERO },
+    { field: 'topSecond', at: topSecond, over: top ?? ZERO },
+  ];
+  return rows.flatMap(({ field, at, over }): Problem[] => {
+    if (at === undefined) return [];
+    if (at >= given) return [{ kind: 'not-under', field, under: given, given: at }];
+    return at > over ? [] : [{ kind: 'not-over', field, over, given: at }];
+  });
 }
 
 /**

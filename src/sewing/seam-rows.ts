@@ -17,6 +17,7 @@ export interface Row {
     | 'lay-in'
     | 'overcast'
     | 'press-open'
+    | 'topstitch'
     | 'turn'
     | 'turn-under'
     | 'press-half'
@@ -43,6 +44,9 @@ export interface FinishInput {
   turn: Length;
   /** Flat-felled only: whether the under layer is cut as wide and trimmed, or cut narrow and laid in. */
   laid?: 'even' | 'inset' | undefined;
+  /** Plain only: rows of topstitching on both sides of the seam, each from the stitch line. */
+  top?: Length | undefined;
+  topSecond?: Length | undefined;
 }
 
 /** The rows of a finish in order; the figures are those of `sources/seams.ts`. */
@@ -54,7 +58,14 @@ export function rowsOf(input: FinishInput): Row[] {
   });
   switch (finish) {
     case 'plain':
-      return [row('sew', 0), row('overcast'), row('press-open')];
+      return [
+        row('sew', 0),
+        row('overcast'),
+        row('press-open'),
+        ...[input.top, input.topSecond].flatMap((at) =>
+          at === undefined ? [] : [row('topstitch', at)],
+        ),
+      ];
     case 'french':
       return [
         { ...row('sew-first', second), beside: first },

@@ -1,8 +1,11 @@
 import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
+import { seamOutputs } from '../../src/calculations/seam/outputs.ts';
 import { seam } from '../../src/calculations/seam/seam.ts';
+import { inches } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open, type } from '../screens/helpers.tsx';
+import { workOutputs } from './work-outputs.ts';
 
 afterEach(cleanup);
 
@@ -155,5 +158,33 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
 
 test.each(WRONG)('%s: the field and the mend are named', async (_, set, said) => {
   open(seam, set);
+  expect(await answer()).toMatch(said);
+});
+
+// 3.15, US Army FM 10-16: beside a seam of 5/8 in a row of topstitching, 1/16 in from it; the second row is ours.
+test('a plain seam is topstitched so far beside it, in one row or two', () => {
+  const set = { finish: 'plain', given: '5/8 in', top: '1/16 in', topSecond: '1/4 in' };
+  const bench = benchOf({ unit: 'in' });
+  const { lines } = answerTo(seam, set, bench);
+  expect(lines.map(({ value }) => value)).toEqual(
+    expect.arrayContaining([
+      'Topstitch 1/16 in from the seam, on both sides, from the right side',
+      'Topstitch 1/4 in from the seam, on both sides, from the right side',
+    ]),
+  );
+  const came = workOutputs(seamOutputs, { ...seam.start(bench), ...set }, bench);
+  expect(came.get('topstitch')).toMatchObject({ state: 'here', value: inches(1 / 16) });
+  expect(came.get('topstitch-second')).toMatchObject({ state: 'here', value: inches(1 / 4) });
+});
+
+test.each([
+  ['past the allowance', { top: '1.5' }, /Topstitched beside it: .*less than 1.5 cm/],
+  [
+    'a second row not beyond the first',
+    { top: '0.6', topSecond: '0.6' },
+    /Second row, topstitched: .*more than 0.6 cm/,
+  ],
+])('topstitching %s: the field and the mend', async (_, set, said) => {
+  open(seam, { finish: 'plain', ...set });
   expect(await answer()).toMatch(said);
 });

@@ -1,5 +1,5 @@
 import { seamWords as words } from '#words/calculations/seam-words.ts';
-import { all, choice, count, length, maybeLength } from '../../calculation/field-spec.ts';
+import { all, choice, count, given, length, maybeLength } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 
 const what = choice(words.what);
@@ -10,6 +10,8 @@ const finishes = what.is('finish', 'girth');
 const finish = choice(words.finish, { start: 'french', when: finishes });
 const french = all(finishes, finish.is('french'));
 const felled = all(finishes, finish.is('felled'));
+const plain = all(what.is('finish'), finish.is('plain'));
+const top = maybeLength(words.none, { when: plain, usual: 'seamTrim' });
 const laid = choice(words.laid, { when: felled });
 
 /** What is asked of a seam allowance, for what is to be done with it. */
@@ -65,6 +67,8 @@ export const seamFields = schema(words.labels, {
   }),
   turn: length({ start: { cm: '0.6', mm: '6', in: '1/4' }, when: felled, givesWay: true }),
   laid,
+  top,
+  topSecond: maybeLength(words.none, { when: all(plain, given(top)), usual: 'seamAllowance' }),
   opening: length({
     start: { cm: '0.2', mm: '2', in: '1/8' },
     when: curve,

@@ -47,7 +47,8 @@ export function drawFinish(asked: SeamAsked, bench: Bench): Dimensioned | undefi
 function rowsAcross({ rows, consumed }: FinishPlan, given: number): Across[] {
   const places = rows.flatMap(({ do: what, at }): Across[] => {
     if (at === undefined || at === 0) return [];
-    return [[what.startsWith('trim') ? 'cut' : 'fold', at]];
+    const line = what === 'topstitch' ? 'stitch' : 'fold';
+    return [[what.startsWith('trim') ? 'cut' : line, at]];
   });
   return [['stitch', 0], ['cut', consumed], ['cut', given], ...places];
 }

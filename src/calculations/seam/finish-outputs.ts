@@ -29,6 +29,11 @@ const sew = { stage: 'join', undoable: true } as const;
 const cut = (datum: StepDatum) =>
   ({ datum, stage: 'join', undoable: false, caution: cautionWords.blades }) as const;
 
+const TOP_ROWS = [
+  { key: 'topstitch', field: 'top', name: words.topRow },
+  { key: 'topstitch-second', field: 'topSecond', name: words.topSecond },
+] as const;
+
 /** As long as the edge that is bound. */
 const stripLong = output({
   key: 'strip-long',
@@ -142,6 +147,16 @@ export function rowOutputs(stitchLine: Output): Output[] {
       step: { do: words.sewStrip, datum: 'raw-edge', ...sew },
       of: (fields) => there(plan(fields), beside('bind')),
     }),
+    ...TOP_ROWS.map(({ key, field, name }) =>
+      output({
+        key,
+        name,
+        ...row('plain'),
+        when: [...row('plain').when, { field, is: given(seamFields.specs[field]) }],
+        step: { do: words.topstitch, datum: 'stitch-line', ...sew },
+        of: (fields) => there(plan(fields), () => fields[field]),
+      }),
+    ),
     output({
       key: 'trim-outer',
       name: words.trimOuter,

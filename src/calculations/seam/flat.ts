@@ -33,7 +33,7 @@ export function flatEdge(y: number, raw: number, lines: readonly Across[]): Figu
  * @param raw where the cloth ends
  */
 export function rowsOnFlat(
-  { finish, first, trim, second, under, turn }: SeamAsked,
+  { finish, first, trim, second, under, turn, top, topSecond }: SeamAsked,
   [y, line, raw]: readonly [number, number, number],
   bench: Bench,
 ): Dimension[] {
@@ -43,6 +43,12 @@ export function rowsOnFlat(
     const [row, other, left] = [first ?? 0, second ?? 0, trim ?? 0];
     const sewn = line + other;
     return [on(line, sewn, 'second'), on(sewn, sewn + left, 'trim'), on(sewn, sewn + row, 'first')];
+  }
+  if (finish === 'plain') {
+    return [
+      ...(top === undefined ? [] : [on(line, line + top, 'top')]),
+      ...(topSecond === undefined ? [] : [on(line, line + topSecond, 'topSecond')]),
+    ];
   }
   if (finish !== 'felled') return [];
   return [on(line, line + (under ?? 0), 'under'), on(raw - (turn ?? 0), raw, 'turn')];

@@ -17,6 +17,8 @@ export const ROW_FIELDS = [
   'under',
   'turn',
   'laid',
+  'top',
+  'topSecond',
 ] as const satisfies readonly (keyof SeamAsked)[];
 
 /** What is moved when a garment is let out or taken in: its finish has to keep its rows. */
@@ -44,7 +46,10 @@ function ownRows({
   under,
   turn,
   laid,
+  top,
+  topSecond,
 }: RowsAsked): Partial<FinishInput> {
+  if (finish === 'plain') return { top, topSecond };
   if (finish === 'french') return needed({ first, trim, second });
   return finish === 'felled' ? { ...needed({ under, turn }), laid } : {};
 }

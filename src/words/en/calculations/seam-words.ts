@@ -20,6 +20,8 @@ const labels = {
   change: 'By, all round',
   radius: 'Radius of the curve',
   opening: 'A clip may open',
+  top: 'Topstitched beside it',
+  topSecond: 'Second row, topstitched',
   along: 'Length of the curve',
   edge: 'Length of the edge',
 };
@@ -46,6 +48,7 @@ const ROWS: Readonly<Record<Row['do'], (at: string, beside: string) => string>> 
     `Lay the under layer back from the upper one’s raw edge by ${beside}: its own is ${at} from the stitch line`,
   overcast: () => 'Overcast or zigzag each edge (ISO 4915: 503, 504 or 304)',
   'press-open': () => 'Press the allowances open',
+  topstitch: (at) => `Topstitch ${at} from the seam, on both sides, from the right side`,
   turn: (at) =>
     `Turn right sides together, press the first row to the edge, ${at} from the stitch line`,
   'turn-under': (at) => `Turn the upper layer under; its fold is ${at} from the stitch line`,
@@ -105,6 +108,7 @@ export const seamWords = {
   takeInSentence: (left: string) => `Sew that much further in; the allowance is then ${left}.`,
   fromHere: 'apart at most',
   notGiven: 'not given',
+  none: 'none',
   clip: 'Clip',
   clips: 'Clips',
   clipsOf: (count: number) => (count === 0 ? 'none needed' : `${count}, evenly`),
