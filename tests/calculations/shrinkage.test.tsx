@@ -21,7 +21,7 @@ test('opens with a worked answer: what is cut each way, rounded up, and how it w
   expect(said).toContain('60 cm ÷ (1 − 3 %) = 61.856 cm.');
   expect(said).toContain('40 cm ÷ (1 − 1 %) = 40.404 cm.');
   expect(said).toContain('loses 3 %, give or take 0.28 %');
-  expect(said).toContain('One reading: measure at three places');
+  expect(said).toContain('One reading each way: measure at three places');
   expect(said).toContain('Sew the marks in');
 });
 
@@ -39,6 +39,9 @@ test('readings are averaged, and further treatments multiply', async () => {
   expect(said).toContain('(48.4 cm + 48.5 cm + 48.6 cm) ÷ 3 = 48.5 cm.');
   expect(said).toContain('1 − (1 − 3 %) × (1 − 2 %) × (1 − 1 %) = 5.8906 %.');
   expect(said).not.toContain('One reading');
+  cleanup();
+  open(shrinkage, { alongAfter: '48.4; 48.5; 48.6' });
+  expect(await answer()).toContain('One reading across it: measure at three places');
 });
 
 test('what grows is cut as wanted, unless asked otherwise: said both ways', async () => {
@@ -51,7 +54,7 @@ test('what grows is cut as wanted, unless asked otherwise: said both ways', asyn
   open(shrinkage, { alongAfter: '51', growth: 'smaller' });
   const smaller = await answer();
   expect(smaller).toMatch(/^58\.9 cm long to cut/);
-  expect(smaller).toContain('60 cm ÷ (1 − −2 %) = 58.824 cm.');
+  expect(smaller).toContain('60 cm ÷ (1 + 2 %) = 58.824 cm.');
 });
 
 test('without a size wanted the share comes first; across only where it was measured', () => {

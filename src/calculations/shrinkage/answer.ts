@@ -107,6 +107,6 @@ function warnings(asked: ShrinkageAsked, kept: Kept, bench: Bench): string[] {
       ...(off > NOTHING && off < readingDoubt(before, tapeStep(bench)) ? [words.unsure(way)] : []),
     ];
   });
-  const few = ways.some(({ way }) => sampleOf(asked, way).after.length === 1);
-  return [...said, ...(few ? [words.oneReading] : [])];
+  const few = ways.map(({ way }) => way).filter((way) => sampleOf(asked, way).after.length === 1);
+  return [...said, ...(few.length > 0 ? [words.oneReading(few)] : [])];
 }

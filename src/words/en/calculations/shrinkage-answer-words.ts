@@ -4,6 +4,9 @@ import { quoted } from '../published/published-words.ts';
 
 type Way = 'along' | 'across';
 
+/** A share in per cent taken away; what has grown, less than nothing, is added. */
+const less = (share: string) => (share.startsWith('−') ? `+ ${share.slice(1)} %` : `− ${share} %`);
+
 const ways = { along: 'along the grain', across: 'across it' };
 
 /** What is said of shrinkage. */
@@ -31,7 +34,8 @@ export const shrinkageAnswerWords = {
     `It grows ${ways[way]}: let it hang a day and shorten it then. ${cut ? 'It is cut smaller here, as you asked: what stops growing stays too small.' : 'It is cut as it is wanted, no smaller.'}`,
   much: (way: Way) =>
     `Over 30 % ${ways[way]}: measure again, and wash a second sample before you rely on it.`,
-  oneReading: 'One reading: measure at three places of the sample, and give all of them.',
+  oneReading: (few: readonly Way[]) =>
+    `One reading ${few.length > 1 ? 'each way' : few.map((way) => ways[way]).join()}: measure at three places of the sample, and give all of them.`,
   unsure: (way: Way) =>
     `What it changes ${ways[way]} is less than two readings may be off: mark a longer sample.`,
   sample:
@@ -42,12 +46,12 @@ export const shrinkageAnswerWords = {
     share: (before: string, after: string, share: string) =>
       `(${before} − ${after}) ÷ ${before} = ${share} %.`,
     times: (shares: readonly string[], share: string) =>
-      ` 1 − ${shares.map((one) => `(1 − ${one} %)`).join(' × ')} = ${share} %.`,
-    cut: (wanted: string, share: string, cut: string) => `${wanted} ÷ (1 − ${share} %) = ${cut}.`,
+      ` 1 − ${shares.map((one) => `(1 ${less(one)})`).join(' × ')} = ${share} %.`,
+    cut: (wanted: string, share: string, cut: string) => `${wanted} ÷ (1 ${less(share)}) = ${cut}.`,
     after: (there: string, share: string, after: string) =>
-      `${there} × (1 − ${share} %) = ${after}.`,
+      `${there} × (1 ${less(share)}) = ${after}.`,
     differs: (long: string, one: string, other: string, by: string) =>
-      `${long} × (${one} % − ${other} %) = ${by}.`,
+      `${long} × (${one} % ${less(other)}) = ${by}.`,
   },
   derived: 'Shares multiply: what one treatment leaves, the next takes from.',
   published: ({ quote }: { quote: ShrinkageQuote }) => `${quoted(shrinkageQuotes[quote])}.`,
