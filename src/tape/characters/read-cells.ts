@@ -1,7 +1,7 @@
 import { digitReader } from '../digits/digit-logs.ts';
 import type { NumberRead, NumberRow, NumberRows } from '../numbers/number-row.ts';
-import { MOST_PAGES } from './limits.ts';
-import { withOwnReads } from './own-reads.ts';
+import { MOST_BLIND_PAGES, MOST_PAGES } from './limits.ts';
+import { isSettled, ownReads, withOwnReads } from './own-reads.ts';
 import { numbersPage, placeSymbols } from './page.ts';
 import type { QuarterTurns } from './page-drawing.ts';
 import type { ReadPage } from './read-page.ts';
@@ -14,18 +14,26 @@ export type ReadRows = (
 ) => Promise<Map<NumberRow, NumberRead[]>>;
 
 /**
- * Hands pages to the character reader, and counts them; what it gives nothing for is read digit by
- * digit. Past the most that a picture may cost
- * nothing more is read, so that a hopeless picture ends.
+ * Reads pages digit by digit, and hands those that leave numbers in doubt to the character reader, which
+ * takes many times as long: so many for one picture and no more.
  */
 export function pageReader(readPage: ReadPage): { readonly readRows: ReadRows; pages(): number } {
   const digits = digitReader();
-  let pages = 0;
+  const settled = new Set<NumberRow>();
+  let [pages, blind] = [0, 0];
   const readRows: ReadRows = async (found, rows, turns) => {
     const page = numbersPage(found, rows, turns);
-    if (page.items.length === 0 || pages >= MOST_PAGES) return new Map();
+    if (page.items.length === 0) return new Map();
+    const own = ownReads(page, digits);
+    if (isSettled(page, own)) for (const row of rows) settled.add(row);
+    // The other way up its digits are none, or others by chance.
+    const isKnown = rows.every((row) => settled.has(row));
+    const isBlind = own.size === 0;
+    if (isKnown || pages >= MOST_PAGES || (isBlind && blind >= MOST_BLIND_PAGES))
+      return withOwnReads(new Map(), page, own);
     pages++;
-    return withOwnReads(placeSymbols(await readPage(page), page, turns), page, digits);
+    if (isBlind) blind++;
+    return withOwnReads(placeSymbols(await readPage(page), page, turns), page, own);
   };
   return { readRows, pages: () => pages };
 }

@@ -14,6 +14,7 @@ import {
   LIKE_SIZE,
   MANY_NUMBERS,
   MOST_LEAN,
+  MOST_LEAN_AT_END,
   OTHER_EDGE_MM,
   OTHER_SIZE,
   RECONCILE_END_TICKS,
@@ -72,8 +73,17 @@ function remainingDoubts({ row, claim, settled, raised }: Weighed): Set<Doubt> {
   const doubts = doubtsOf(claim);
   if (mayCountFromAFoot(claim, row)) doubts.add('line');
   const own = [...doubts].filter((doubt) => !settled.has(doubt));
-  const leaning: Doubt[] = Math.abs(row.frame.shear) > MOST_LEAN ? ['line'] : [];
+  const leaning: Doubt[] = leansFar(row) ? ['line'] : [];
   return new Set([...own, ...raised, ...leaning]);
+}
+
+/** More than a tape's lines do, in the middle of the row or, fanned out by the slant it is seen at, at an end. */
+function leansFar({ frame, pitch, range }: FollowedRow): boolean {
+  if (Math.abs(frame.shear) > MOST_LEAN) return true;
+  return range.some((tick) => {
+    const lean = frame.shear + frame.shearRate * alongAt(pitch, tick);
+    return Math.abs(lean) > MOST_LEAN_AT_END;
+  });
 }
 
 /** Inches below twelve are the same on every foot of some tapes, unless the tape begins with them. */

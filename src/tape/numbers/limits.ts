@@ -86,11 +86,14 @@ export const LONGEST_BREAK_PX = 4;
 
 // word-joins.ts
 
-/** Gaps that part numbers, as shares of the digits' height; narrower where numbers nearly touch. */
-export const GAPS = [0.42, 0.28, 0.18];
+/**
+ * Gaps that part numbers, as shares of the digits' height; narrower where numbers nearly touch, and wider,
+ * after all others, where a number's digits are spaced.
+ */
+export const GAPS = [0.42, 0.28, 0.18, 0.7];
 /** One number is a column of its own when turned: its digits may stand as far apart as two plain 1s. */
 export const GAPS_TURNED = [0.7];
-/** A narrower gap must do better than a wider one by this, or digits would be numbers. */
+/** Another gap must do better than those before it by this, or digits would be numbers. */
 export const BETTER = 1.15;
 /** Longer than this, in digit heights, is no number of four digits. */
 export const LONGEST_WORD = 3.6;

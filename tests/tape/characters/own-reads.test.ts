@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withOwnReads } from '../../../src/tape/characters/own-reads.ts';
+import { isSettled, ownReads, withOwnReads } from '../../../src/tape/characters/own-reads.ts';
 import type { NumberPage } from '../../../src/tape/characters/page.ts';
 import { digitReader } from '../../../src/tape/digits/digit-logs.ts';
 import type { Component } from '../../../src/tape/numbers/components.ts';
@@ -45,7 +45,7 @@ function pageOf(texts: readonly string[]): NumberPage & { readonly row: NumberRo
 }
 
 const valuesOf = (page: ReturnType<typeof pageOf>, reads = new Map()) =>
-  (withOwnReads(reads, page, digits).get(page.row) ?? []).map(({ value }) => value);
+  (withOwnReads(reads, page, ownReads(page, digits)).get(page.row) ?? []).map(({ value }) => value);
 
 test('numbers that the character reader gave nothing for are read digit by digit', () => {
   expect(valuesOf(pageOf(['47', '6', '125', '90', '38']))).toEqual([47, 6, 125, 90, 38]);
@@ -66,4 +66,15 @@ test('no number is read from a letter, from lines, or with a digit that is none'
 
 test('more patches than a number has digits are no number', () => {
   expect(valuesOf(pageOf(['23456']))).toEqual([]);
+});
+
+test('the character reader is needed where more than a quarter of the numbers are in doubt, or next to none are there', () => {
+  const settled = (texts: readonly string[]) => {
+    const page = pageOf(texts);
+    return isSettled(page, ownReads(page, digits));
+  };
+  expect(settled(['47', '48', '49', 'R'])).toBe(true);
+  expect(settled(['47', '48', 'R'])).toBe(false);
+  expect(settled(['47', '48', '49', 'R', 'W'])).toBe(false);
+  expect(settled(['47', '48'])).toBe(false);
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { reconcileClaims } from '../../../src/tape/claims/reconcile.ts';
 import { alongRow, placeIn } from '../../../src/tape/picture/space.ts';
+import { alongAt } from '../../../src/tape/pitch/along.ts';
 import { distanceAt } from '../../../src/tape/pitch/position.ts';
 import { claimOn, madeRow, placed } from '../made/made-rows.ts';
 
@@ -290,6 +291,18 @@ test('lines that lean far aren’t those of a tape seen from above', () => {
   expect(doubtsIn(leaning(0.2))).toEqual([[]]);
   expect(doubtsIn(leaning(0.25))).toEqual([['line']]);
   expect(doubtsIn(leaning(-0.25))).toEqual([['line']]);
+});
+
+test('nor are lines that fan out far towards the ends of their row', () => {
+  const fanned = (atEnd: number) => {
+    const one = claimOn(upper, centimetres);
+    const { frame, pitch, range } = one.row;
+    const shearRate = atEnd / Math.max(...range.map((tick) => Math.abs(alongAt(pitch, tick))));
+    return { ...one, row: { ...one.row, frame: { ...frame, shear: 0, shearRate } } };
+  };
+  expect(doubtsIn(fanned(0.3))).toEqual([[]]);
+  expect(doubtsIn(fanned(0.4))).toEqual([['line']]);
+  expect(doubtsIn(fanned(-0.4))).toEqual([['line']]);
 });
 
 test('rows without a claim say nothing', () => {

@@ -29,6 +29,18 @@ describe('digits are joined to numbers', () => {
     expect(sizes(joinWords({ ...line, turned: false }, numbers, sheet))).toEqual([2, 2, 2, 2]);
   });
 
+  test('along the tape though the digits of each are spaced, where that makes them stand evenest', () => {
+    const spaced = [100, 260, 420, 580].flatMap((x) =>
+      [0, 24, 48].map((on) => patch(x + on, 12, 20, 40)),
+    );
+    expect(sizes(joinWords({ ...line, turned: false }, spaced, sheet))).toEqual([3, 3, 3, 3]);
+  });
+
+  test('along the tape, digits of their own stay apart', () => {
+    const single = Array.from({ length: 9 }, (_, i) => patch(100 + 24 * i, 12, 20, 40));
+    expect(sizes(joinWords({ ...line, turned: false }, single, sheet))).toEqual(Array(9).fill(1));
+  });
+
   test('turned across the tape, however far apart plain 1s stand', () => {
     // Ones 4 px thick, two thirds of their height apart.
     const ones = [100, 200, 300, 400].flatMap((x) => [27, 43, 59].map((y) => patch(x, 20, 4, y)));
