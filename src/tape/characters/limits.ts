@@ -43,7 +43,7 @@ export const MOST_PAGES = 22;
  * Of those, pages without one digit that is sure by itself: of 303 such pages of photos the character reader
  * found a number that counted in none, but print of a kind unlike any that digits were learnt from may come.
  */
-export const MOST_BLIND_PAGES = 4;
+export const MOST_BLIND_PAGES = 8;
 
 // thin-ones.ts
 

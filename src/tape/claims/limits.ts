@@ -93,8 +93,9 @@ export const RECONCILE_END_TICKS = 2;
 export const END_LINES = 1;
 /** Lines that lean more than this (tangent) aren't those of a tape seen from above: the row may run across it. */
 export const MOST_LEAN = 0.22;
-/** And more than this at an end of the row: of tapes seen at up to 40° none leans farther there. */
-export const MOST_LEAN_AT_END = 0.35;
+/** Graduations: where the band that all lines cross is narrower, no lines show how they lean; then no more than this at an end. */
+export const SHOWS_LEAN = 0.5;
+export const MOST_LEAN_UNSHOWN = 0.3;
 /** So many numbers of its own, each read by itself, are not by mistake on a row's lines: they are two tapes. */
 export const MANY_NUMBERS = 8;
 /** Fewer numbers that agree say nothing against another row. */

@@ -14,7 +14,7 @@ import {
   LIKE_SIZE,
   MANY_NUMBERS,
   MOST_LEAN,
-  MOST_LEAN_AT_END,
+  MOST_LEAN_UNSHOWN,
   OTHER_EDGE_MM,
   OTHER_SIZE,
   RECONCILE_END_TICKS,
@@ -22,6 +22,7 @@ import {
   SAME_LINES_TICKS,
   SAME_MM,
   SHARED_PRINT_ENOUGH,
+  SHOWS_LEAN,
   WHOLE_NUMBERS,
 } from './limits.ts';
 import { millimetresByOtherEdge, tenthsByOtherEdge } from './other-edge.ts';
@@ -77,12 +78,16 @@ function remainingDoubts({ row, claim, settled, raised }: Weighed): Set<Doubt> {
   return new Set([...own, ...raised, ...leaning]);
 }
 
-/** More than a tape's lines do, in the middle of the row or, fanned out by the slant it is seen at, at an end. */
-function leansFar({ frame, pitch, range }: FollowedRow): boolean {
+/**
+ * More than a tape's lines do. At a slant they fan out towards the ends of their row, but only lines that
+ * are long enough show that they do: shorter ones were laid askew, and look short for it.
+ */
+function leansFar({ frame, pitch, pattern, range }: FollowedRow): boolean {
   if (Math.abs(frame.shear) > MOST_LEAN) return true;
+  if (pattern.zoneTo - pattern.zoneFrom > SHOWS_LEAN) return false;
   return range.some((tick) => {
     const lean = frame.shear + frame.shearRate * alongAt(pitch, tick);
-    return Math.abs(lean) > MOST_LEAN_AT_END;
+    return Math.abs(lean) > MOST_LEAN_UNSHOWN;
   });
 }
 

@@ -293,16 +293,22 @@ test('lines that lean far aren’t those of a tape seen from above', () => {
   expect(doubtsIn(leaning(-0.25))).toEqual([['line']]);
 });
 
-test('nor are lines that fan out far towards the ends of their row', () => {
-  const fanned = (atEnd: number) => {
+test('nor are short lines that fan out far towards the ends of their row', () => {
+  const fanned = (atEnd: number, zoneTo: number) => {
     const one = claimOn(upper, centimetres);
-    const { frame, pitch, range } = one.row;
+    const { frame, pitch, pattern, range } = one.row;
     const shearRate = atEnd / Math.max(...range.map((tick) => Math.abs(alongAt(pitch, tick))));
-    return { ...one, row: { ...one.row, frame: { ...frame, shear: 0, shearRate } } };
+    const leaning = {
+      frame: { ...frame, shear: 0, shearRate },
+      pattern: { ...pattern, zoneFrom: 0, zoneTo },
+    };
+    return { ...one, row: { ...one.row, ...leaning } };
   };
-  expect(doubtsIn(fanned(0.3))).toEqual([[]]);
-  expect(doubtsIn(fanned(0.4))).toEqual([['line']]);
-  expect(doubtsIn(fanned(-0.4))).toEqual([['line']]);
+  expect(doubtsIn(fanned(0.25, 0.3))).toEqual([[]]);
+  expect(doubtsIn(fanned(0.4, 0.3))).toEqual([['line']]);
+  expect(doubtsIn(fanned(-0.4, 0.3))).toEqual([['line']]);
+  // Long lines fan out as far where a tape is seen at a steep slant.
+  expect(doubtsIn(fanned(0.45, 1.5))).toEqual([[]]);
 });
 
 test('rows without a claim say nothing', () => {
