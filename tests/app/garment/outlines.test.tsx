@@ -128,7 +128,7 @@ test('point by point, in turn: too few, along a line, crossing itself; each said
   press('Leave it');
   expect(said().outline?.form).toMatchObject({ points: [[0, 0], [60 * CM, 0], [0, 40 * CM], {}] });
   await says(
-    /point 2 on and The side from point 4 on meet where they shouldn’t, 30 cm down and 20/,
+    /point 2 on and the side from point 4 on meet where they shouldn’t, 30 cm down and 20/,
   );
   press(/^Point 4/);
   await screen.findByRole('textbox');
