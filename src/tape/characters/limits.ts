@@ -40,8 +40,8 @@ export const NEAR_PX = 14;
 /** Pages that the character reader is asked about for a whole picture: past this only digits that are sure by themselves count. */
 export const MOST_PAGES = 22;
 /**
- * Of those, pages without one digit that is sure by itself: of 303 such pages of photos the character reader
- * found a number that counted in none, but print of a kind unlike any that digits were learnt from may come.
+ * Of those, pages without one digit that is sure by itself: of some hundreds of such pages of photos none gave
+ * a number that was seen to count, but print of a kind unlike any that digits were learnt from may come.
  */
 export const MOST_BLIND_PAGES = 8;
 
