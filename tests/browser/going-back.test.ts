@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { phoneWords } from '#words/phone/phone-words.ts';
 import { launchBrowser, openApp, waitUntilKept } from './harness.ts';
 import { photoOf } from './tape-pictures.ts';
 
@@ -65,8 +66,8 @@ const TIMES = 3;
 
 /**
  * Reasons that pass: one of the browser's own, which it doesn't tell and no page can help, want of
- * room, say; a part that was still being fetched ahead when the page was left; and the lock that is
- * held while the tape reader is stored (`engine-lock.ts`), when the next page asked for it too.
+ * room, say; a part that was still being fetched ahead when the page was left; and the lock under
+ * which a page that was loaded anew looks whether the tape reader is stored (`engine-lock.ts`).
  */
 const PASSING: readonly string[] = ['masked', 'outstanding-network-request', 'weblocks-contention'];
 
@@ -98,6 +99,8 @@ test('a page gone back to comes from memory, whatever screen it was left on', as
   const found: Record<string, unknown> = {};
   const app = await openApp(browser, inject('address'));
   await waitUntilKept(app.page);
+  // While what reads a tape is being stored, the page holds a lock for it, which the browser keeps in no memory.
+  await app.page.getByText(phoneWords.tape.here).waitFor();
   for (const { name, hash, steps } of LEFT) {
     for (let time = 1; time <= TIMES; time++) {
       // Playwright does not see a page that came from memory go to another part of itself.
