@@ -39,7 +39,7 @@ export function numberedLine(found: FoundProgression, beside: LinesBeside): Numb
       identified ||
       counted ||
       fold <= 2 ||
-      middlesKeepStep(found, fold) ||
+      (middlesKeepStep(found, fold) && !isLongElsewhere(lines, tick)) ||
       (!lines.cut && onLongLine(lines, tick, off, found));
     return { tick, placing: 'centred', doubtful: !proven, counted };
   }
@@ -81,6 +81,19 @@ function middlesKeepStep(found: FoundProgression, fold: number): boolean {
   );
   const enough = found.progression.agreeing.length >= FEWEST_IN_STEP;
   return enough && middle < STEADIER_MIDDLE * edge && middle < IN_STEP * fold;
+}
+
+/**
+ * A longest line stands neither where the numbers are centred nor half a number away, where digits may cut
+ * the one and leave the other: what they are centred on is no line of theirs, but a place before it.
+ */
+function isLongElsewhere({ lengths }: LongLine, tick: number): boolean {
+  const fold = lengths.length;
+  const top = Math.max(...lengths);
+  return (
+    top >= LONG_TENTHS &&
+    lengths.some((length, at) => length >= top - 1 && modulo(2 * (at - tick), fold) !== 0)
+  );
 }
 
 /** The long and the half line are of one length, and end before the digits: numbers exactly over one of the two name it. */
