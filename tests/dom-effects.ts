@@ -9,7 +9,7 @@ options.requestAnimationFrame = (runEffects) => {
 };
 
 // A part fetched later may take its time on a busy machine; a test that passes doesn't wait for it.
-configure({ asyncUtilTimeout: 10_000 });
+configure({ asyncUtilTimeout: 30_000 });
 
 // Most files share a window (vite.config.ts): each leaves it as it was, at the end of its history.
 afterAll(() => {

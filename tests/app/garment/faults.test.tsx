@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { cleanup, configure, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { App } from '../../../src/app/start/app.tsx';
 import { act } from '../../../src/garment/actions/act.ts';
@@ -12,9 +12,6 @@ import { openStore, type Store, StoreError, type StoreFault } from '../../../src
 import { benchOf } from '../../controls/helpers.ts';
 import { loadGarments } from '../../storage/all-garments.ts';
 import { recording, withWork, hooks as work } from '../../storage/coats.ts';
-
-// Parts are fetched, and the store writes, on a machine that may be busy.
-configure({ asyncUtilTimeout: 20_000 });
 
 let stores = 0;
 let store: Store;

@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { cleanup, configure, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { saveBackup } from '../../../src/app/garment/backup.ts';
 import { restore } from '../../../src/app/garment/changes.ts';
@@ -13,9 +13,6 @@ import { openStore, type Store, StoreError } from '../../../src/storage/store.ts
 import { benchOf } from '../../controls/helpers.ts';
 import { loadGarments } from '../../storage/all-garments.ts';
 import { hooks, withWork } from '../../storage/coats.ts';
-
-// Parts are fetched, and the store writes, on a machine that may be busy.
-configure({ asyncUtilTimeout: 20_000 });
 
 let stores = 0;
 let store: Store;

@@ -1,13 +1,5 @@
 import 'fake-indexeddb/auto';
-import {
-  cleanup,
-  configure,
-  fireEvent,
-  render,
-  screen,
-  waitFor,
-  within,
-} from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { App } from '../../../src/app/start/app.tsx';
 import { readRoute } from '../../../src/app/start/route.ts';
@@ -19,9 +11,6 @@ import { openStore, type Store } from '../../../src/storage/store.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { loadGarments } from '../../storage/all-garments.ts';
 import { hooks, withWork } from '../../storage/coats.ts';
-
-// Parts are fetched, and the store writes, on a machine that may be busy.
-configure({ asyncUtilTimeout: 20_000 });
 
 const DAY = 24 * 60 * 60 * 1000;
 let stores = 0;

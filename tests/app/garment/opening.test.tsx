@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { cleanup, configure, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { benchSaid } from '../../../src/app/garment/last-homes.ts';
 import { App } from '../../../src/app/start/app.tsx';
@@ -9,9 +9,6 @@ import { addGarment, changeGarment } from '../../../src/storage/garments.ts';
 import { openStore, type Store } from '../../../src/storage/store.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { withWork } from '../../storage/coats.ts';
-
-// Parts are fetched, and the store writes, on a machine that may be busy.
-configure({ asyncUtilTimeout: 20_000 });
 
 let stores = 0;
 let store: Store;

@@ -1,12 +1,4 @@
-import {
-  act,
-  cleanup,
-  configure,
-  fireEvent,
-  render,
-  screen,
-  waitFor,
-} from '@testing-library/preact';
+import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { glassWords } from '#words/paper/glass-words.ts';
 import { checkScale } from '../../../src/app/paper/glass-place.tsx';
@@ -14,8 +6,6 @@ import { App } from '../../../src/app/start/app.tsx';
 import { readRoute } from '../../../src/app/start/route.ts';
 import { type Store, StoreError } from '../../../src/storage/store.ts';
 import { benchOf } from '../../controls/helpers.ts';
-
-configure({ asyncUtilTimeout: 10_000 });
 
 const kept = new Map<string, unknown>();
 const store: Store = {
