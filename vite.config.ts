@@ -293,7 +293,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts', 'tests/structure/built/**/*.test.ts'],
           globalSetup: ['tests/browser/global-setup.ts'],
           setupFiles: ['tests/browser/until-built.ts'],
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           hookTimeout: 60_000,
         },
       },

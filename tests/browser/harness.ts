@@ -65,6 +65,9 @@ export interface OpenApp {
   close(): Promise<void>;
 }
 
+/** How long anything may take on a machine that has other things to do; nothing waits for it to pass. */
+const PATIENCE_MS = 90_000;
+
 /**
  * Starts the Chromium that set-up found.
  * @param flags what else it is started with
@@ -108,6 +111,7 @@ export async function takePhone(
     colorScheme: colours,
     serviceWorkers,
   });
+  context.setDefaultTimeout(PATIENCE_MS);
   const complaints = collectComplaints(context, address);
   const page = await context.newPage();
   watchRequests(page);
