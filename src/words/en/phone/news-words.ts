@@ -22,6 +22,9 @@ export const newsWords = {
         'Edges with a notch too many are matched once it is said which is left over. One side of a work can be moved in the order by itself.',
         'In a photo, a tape is followed round its bends, and looked at where it is touched; single digits are read by the app itself where the reader of whole numbers says nothing. Where the lines of two tapes meet, a tape is read on its own.',
         'What lies below all that is seen is drawn once typing rests. A press just after another address came is not lost. Where storage is slow to wake, settings, garments and the list come without a press, and no setting is written over another.',
+        'Pleats of a strip that is there; topstitching beside a plain seam; notches left over are a row to sew past; a bound seam by itself asks for its cloth. A number of an open work and of the sheet is rounded to its step’s side.',
+        'A field that takes the length of a lay says when that doesn’t hold any more, and the lay says when a shape isn’t the piece’s size. More drawings are read.',
+        'In a photo the app’s own digits are tried first; numbers between a line and the next one, or on lines that fan out, are asked about.',
       ],
     },
     {
