@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
+import { inGate } from '../thorough.ts';
 import { listen } from './announced.ts';
 import { launchBrowser, type OpenApp, openApp, SMALL_PHONE } from './harness.ts';
 
@@ -27,7 +28,8 @@ async function open(hash: string): Promise<Page> {
   return page;
 }
 
-test.each(Object.keys(CALCULATIONS))(
+// They have one answer and one list of faults: the gate hears every other one.
+test.each(inGate(Object.keys(CALCULATIONS), (_, i) => i % 2 < 1))(
   '%s: a changed answer is read out, and so is what is wrong',
   async (id) => {
     const page = await open(`#/${id}`);
