@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { garmentListWords as listWords } from '#words/garment/garment-list-words.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import type { GarmentDeeds } from '../../screens/garments/deeds.ts';
-import type { Store } from '../../storage/store.ts';
+import { type Store, StoreError } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';
 import { notKept, part, rememberOpen } from './deeds.ts';
 import { useShown } from './garments-shown.ts';
@@ -21,7 +21,6 @@ interface Undo {
   deed: () => void;
 }
 
-const nothing = async () => {};
 const changes = () => part(import('./changes.ts'));
 const files = () => part(import('./backup.ts'));
 
@@ -48,20 +47,26 @@ export function useGarments(store: Store, address: Address, leave: () => void, b
       } catch (error) {
         await fail(error);
         // Another tab, or the browser, may have left it otherwise than it is shown.
-        const seen = await show().then(
-          () => true,
-          () => false,
-        );
-        if (deed !== nothing) return;
-        if (seen) setSaid(undefined);
-        else asking.current = setTimeout(look, AGAIN_MS);
+        await show().catch(() => undefined);
       }
     });
     // A bug in one deed must not keep the next from being done.
     before.current = doing.catch(() => undefined);
   };
   /** Shows what is there; a store that does not answer is asked again without a press. */
-  const look = () => act(nothing);
+  const look = () => {
+    const looking = before.current.then(async () => {
+      try {
+        await show();
+        setSaid(undefined);
+        setUndo(undefined);
+      } catch (error) {
+        if (error instanceof StoreError) asking.current = setTimeout(look, AGAIN_MS);
+        await fail(error);
+      }
+    });
+    before.current = looking.catch(() => undefined);
+  };
   useEffect(() => {
     look();
     // Where it can't be compared the list is as good as it was.

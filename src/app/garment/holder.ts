@@ -3,8 +3,8 @@ import { begin, type Done, type Refused, type State } from '../../garment/action
 import { withKeys } from '../../garment/actions/with-keys.ts';
 import { same } from '../../garment/work-out/same.ts';
 import type { Known } from '../../garment/work-out/seen-work.ts';
-import { GarmentError, type Logged, loadGarment } from '../../storage/garments.ts';
-import type { Store, StoreError } from '../../storage/store.ts';
+import { type Logged, loadGarment } from '../../storage/garments.ts';
+import { type Store, StoreError } from '../../storage/store.ts';
 import { AGAIN_MS, type Deed, keeperOf } from './keeper.ts';
 import { knownFor } from './known.ts';
 import { tellTabs, whenTold } from './tabs.ts';
@@ -90,11 +90,14 @@ function createHolder(store: Store, id: string): Holder {
       unread = false;
       failed = undefined;
     } catch (error) {
-      failed = error;
-      unread = true;
       // A store that is slow to wake takes no press to be asked again; what is gone stays gone.
       clearTimeout(timer);
-      if (!(error instanceof GarmentError)) timer = setTimeout(() => void read(), AGAIN_MS);
+      if (error instanceof StoreError) timer = setTimeout(() => void read(), AGAIN_MS);
+      // What is said already isn't said anew each time.
+      if (unread && (failed as Partial<StoreError>).fault === (error as Partial<StoreError>).fault)
+        return;
+      failed = error;
+      unread = true;
     }
     tell();
   };

@@ -124,7 +124,7 @@ test('what the storage was slow to keep, and has kept since, is not said to be m
 
 test('a list that storage was slow to give comes without a press, and nothing is said of it any more', async () => {
   await addGarment(store, coat());
-  let asleep = 2;
+  let asleep = 1;
   start('#/garments', {
     ...store,
     transact: (mode, work) => {

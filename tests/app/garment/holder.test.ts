@@ -88,10 +88,18 @@ test('what is done is there at once, and on the disk in order', async () => {
 test('a store that is slow to answer is asked again, without a press', async () => {
   const { store } = await jacket();
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
-  vi.spyOn(store, 'transact').mockRejectedValueOnce(new StoreError('slow'));
+  const asked = vi.spyOn(store, 'transact');
+  for (let i = 0; i < 2; i++) asked.mockRejectedValueOnce(new StoreError('slow'));
   const holder = holderOf(store, 'g');
   await vi.waitFor(() => expect(holder.failed()).toMatchObject({ fault: 'slow' }));
   expect(holder.state()).toBeUndefined();
+  // While it stays so, the same is not said again.
+  const told = vi.fn();
+  holder.listen(told);
+  vi.runOnlyPendingTimers();
+  await vi.waitFor(() => expect(vi.getTimerCount()).toBe(1));
+  expect(asked).toHaveBeenCalledTimes(2);
+  expect(told).not.toHaveBeenCalled();
   vi.runOnlyPendingTimers();
   vi.useRealTimers();
   await until(() => expect(holder.state()?.record.name).toBe(JACKET.name));
