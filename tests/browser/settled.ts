@@ -53,9 +53,11 @@ function anEnd(page: Page): Promise<void> {
   });
 }
 
-/** Runs in the page. */
+/** Runs in the page. A browser whose processor others use may never call itself idle. */
 function paintedAndIdle(): Promise<void> {
   return new Promise((idle) => {
-    requestAnimationFrame(() => setTimeout(() => requestIdleCallback(() => idle())));
+    requestAnimationFrame(() =>
+      setTimeout(() => requestIdleCallback(() => idle(), { timeout: 1000 })),
+    );
   });
 }
