@@ -39,10 +39,30 @@ test('for a child both limits, the shorter first; over one it is said, and never
 
 test('a header above the cord: two lines to stitch, and so much more to turn down', () => {
   const { lines, workings } = answerTo(cord, { header: '2' });
-  expect(lines).toContainEqual({ label: 'Stitch line, from the fold', value: '2 cm and 3.1 cm' });
+  expect(lines).toContainEqual({ label: 'Stitch line, from the fold', value: '2 cm and 3.2 cm' });
   expect(workings[0]?.formula).toContain('0.5 cm + 2 cm + 1.135 cm + 0.2 cm = 3.835 cm.');
   expect(givenBy(cordOutputs, { header: '2' })).toMatchObject({ header: 20, allowance: 38.35 });
   expect(givenBy(cordOutputs, {}).header).toBe('absent by header');
+});
+
+test('between the lines to stitch the cord has its room on any tape', () => {
+  for (const [header, ...said] of [
+    ['2', '2 cm and 3.2 cm'],
+    ['2.04', '2 cm and 3.2 cm'],
+    ['2.07', '2 cm and 3.3 cm'],
+  ] as const) {
+    const { lines } = answerTo(cord, { header });
+    expect(lines.find(({ label }) => label.startsWith('Stitch line'))?.value).toBe(said[0]);
+  }
+  const bounds = cordOutputs.outputs.flatMap(({ key, step }) =>
+    step?.bound ? [[key, step.bound]] : [],
+  );
+  expect(bounds).toEqual([
+    ['allowance', 'least'],
+    ['header', 'most'],
+    ['stitch', 'least'],
+    ['cut', 'most'],
+  ]);
 });
 
 test('the cord that is there: what is free, or that it slips in', () => {

@@ -31,7 +31,10 @@ test('the casing is cut with its turn, its room and its edge', async () => {
   const said = await answer();
   expect(said).toContain('Casing, above the fold4.3 cm');
   expect(said).toContain('Stitch lines, from the fold1 cm and 3.8 cm');
-  expect(said).toContain('Leave open2.818 cm');
+  expect(said).toContain('Leave open2.9 cm');
+  type('Casing wider by', '0.34');
+  type('Header above it', '1.08');
+  expect(await answer()).toContain('Stitch lines, from the fold1 cm and 4 cm');
 });
 
 // Row 14.4, two trade pages.
@@ -98,8 +101,8 @@ describe('what it gives to a garment', () => {
     expect(steps).toEqual([
       ['allowance', 'cut', false, 'least'],
       ['turn', 'turn-up', true, undefined],
-      ['header', 'turn-up', true, undefined],
-      ['stitch', 'turn-up', true, undefined],
+      ['header', 'turn-up', true, 'most'],
+      ['stitch', 'turn-up', true, 'least'],
       ['cut', 'close', false, 'least'],
       ['marks', 'close', true, undefined],
       ['edge-marks', 'turn-up', true, undefined],

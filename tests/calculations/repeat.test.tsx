@@ -36,6 +36,9 @@ test('where a second piece begins, and what is lost', () => {
 test('the centre on a line or between; a repeat that runs one way can’t match both sides', () => {
   const set = { kind: 'centre', span: '10', wide: '45' };
   expect(answerTo(repeat, set).workings[0]?.formula).toBe('45 cm ÷ 2 − 2 × 10 cm = 2.5 cm.');
+  // Half of 45.04 less two repeats: both edges are cut, and neither may come out short.
+  const odd = answerTo(repeat, { ...set, wide: '45.04' });
+  expect(odd.headline.number).toMatchObject({ whole: '2', decimals: '6' });
   const between = answerTo(repeat, { ...set, on: 'between', way: 'one' });
   expect(between.workings[0]?.formula).toBe('45 cm ÷ 2 − 5 cm − 1 × 10 cm = 7.5 cm.');
   expect(between.warnings[0]).toContain('its edges don’t');

@@ -4,7 +4,7 @@ import { turnedWords as turned } from '#words/common/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
-import { said } from '../../calculation/tape-said.ts';
+import { saidAtMost } from '../../calculation/tape-said.ts';
 import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
@@ -33,7 +33,7 @@ export function cordAnswer(found: Corded, bench: Bench): Answer {
 }
 
 function lines({ asked, plan }: Corded, bench: Bench): Line[] {
-  const header = asked.header === 0 ? '' : said(asked.header, bench);
+  const header = asked.header === 0 ? '' : saidAtMost(asked.header, bench);
   const limits = CHILD_ENDS.map(({ value }) => value);
   const child = asked.who === 'child';
   const cords = limits.map((end) =>
@@ -47,7 +47,7 @@ function lines({ asked, plan }: Corded, bench: Bench): Line[] {
     [words.cords, child && words.cordsOf(short, long)],
     [words.clear, exactly(plan.casing.clear, bench)],
     [words.allowance, onTape(plan.casing.allowance, bench, upToGraduation)],
-    [words.stitch, words.stitchOf(header, said(plan.casing.stitch, bench))],
+    [words.stitch, words.stitchOf(header, onTape(plan.casing.stitch, bench, upToGraduation))],
   ]);
 }
 

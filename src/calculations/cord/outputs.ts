@@ -69,7 +69,13 @@ export const cordOutputs: Outputs = {
       ...asked,
       key: 'header',
       name: words.header,
-      step: { do: words.sewHeader, datum: 'fold', stage: 'turn-up', undoable: true },
+      step: {
+        do: words.sewHeader,
+        datum: 'fold',
+        stage: 'turn-up',
+        undoable: true,
+        bound: 'most',
+      },
       of: (fields) =>
         fields.header === ZERO
           ? { ok: false, absent: 'header' }
@@ -84,6 +90,8 @@ export const cordOutputs: Outputs = {
         datum: 'fold',
         stage: 'turn-up',
         undoable: true,
+        // Between the lines nothing is lost: the cord has its room on any tape.
+        bound: 'least',
         caution: cautionWords.pins,
       },
       of: (fields) => mapped(cord(cordInput(fields)), ({ casing }) => casing.stitch),

@@ -4,7 +4,7 @@ import { turnedWords as turned } from '#words/common/turned-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line } from '../../calculation/calculation.ts';
 import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
-import { percentText, said } from '../../calculation/tape-said.ts';
+import { percentText, said, saidAtMost } from '../../calculation/tape-said.ts';
 import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
@@ -80,11 +80,11 @@ function lengthLines(worked: Worked, bench: Bench): Line[] {
 }
 
 function casingLines({ asked, casing }: Worked, bench: Bench): Line[] {
-  const header = asked.header === 0 ? '' : said(asked.header, bench);
+  const header = asked.header === 0 ? '' : saidAtMost(asked.header, bench);
   return linesSaid([
     [words.allowance, onTape(casing.allowance, bench, upToGraduation)],
-    [words.stitch, words.stitchOf(header, said(casing.stitch, bench))],
-    [words.opening, exactly(casing.opening, bench)],
+    [words.stitch, words.stitchOf(header, onTape(casing.stitch, bench, upToGraduation))],
+    [words.opening, onTape(casing.opening, bench, upToGraduation)],
     [
       words.patch,
       asked.join === 'butted' &&

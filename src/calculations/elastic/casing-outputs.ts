@@ -58,14 +58,15 @@ export const casingOutputs: readonly Output[] = [
     key: 'header',
     name: words.header,
     when: { field: 'header', is: given(header) },
-    step: { do: words.sewHeader, datum: 'fold', ...turnUp },
+    step: { do: words.sewHeader, datum: 'fold', ...turnUp, bound: 'most' },
     of: (fields) => ofCasing(fields, 'header', () => fields.header),
   }),
   output({
     ...asked,
     key: 'stitch',
     name: words.stitch,
-    step: { do: words.sew, datum: 'fold', ...turnUp, caution: cautionWords.pins },
+    // Between the lines nothing is lost: what is threaded has its room on any tape.
+    step: { do: words.sew, datum: 'fold', ...turnUp, bound: 'least', caution: cautionWords.pins },
     of: (fields) => ofCasing(fields, 'width', ({ stitch }) => stitch),
   }),
   output({

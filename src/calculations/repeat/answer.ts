@@ -32,7 +32,7 @@ function numberOf(worked: Worked, bench: Bench): Answer['headline']['number'] {
     case 'match':
       return numberOnTape(worked.match.start, bench);
     case 'centre':
-      return numberOnTape(worked.inside, bench);
+      return numberOnTape(worked.inside, bench, upToGraduation);
     case 'slant':
       return exactly(worked.slant.drift, bench);
   }

@@ -92,7 +92,14 @@ export const repeatOutputs: Outputs = {
       name: words.inside,
       kind: 'length',
       ...ofCentre,
-      step: { do: words.cutEdges, datum: 'zero', ...cuts, caution: repeatWords.cutFirst },
+      step: {
+        do: words.cutEdges,
+        datum: 'zero',
+        ...cuts,
+        // Cut small it can't be filled.
+        bound: 'least',
+        caution: repeatWords.cutFirst,
+      },
       of: (fields) => mapped(centred(centreInput(fields)), ({ inside }) => inside),
     }),
     output({

@@ -62,6 +62,19 @@ test('what is made of a row is full on its drawing, what is to come is open, eac
   expect(marks()[2]?.at).toBeCloseTo((15.8 - 1.2) / (43.8 - 1.2), 2);
 });
 
+test('what the hand makes has on its drawing the number of its key, rounded to the same side', async () => {
+  const fields = {
+    ...{ who: typed('grown'), widest: typed('80'), by: typed('free'), free: typed('14') },
+    ...{ thick: typed('0.5'), turn: typed('0.5'), edge: typed('0.2') },
+  };
+  const cord = { name: 'Cord', calculation: 'cord', rank: 1, fields };
+  await openIn(garmentOf({ works: { cord } }), 'cord');
+  const labels = screen.getAllByRole('button').map((one) => one.getAttribute('aria-label') ?? '');
+  const found = labels.filter((one) => one.endsWith('name it')).join(' ');
+  expect(found).toContain('Casing, above the fold, 1.9 cm');
+  expect(found).toContain('Stitch line of the casing, 1.2 cm');
+});
+
 test('home draws the work in hand as it stands, too', async () => {
   const state = doing(begin(waistcoat, KNOWN), press(HOOKS, 'f1'), press(HOOKS, 'f2', 8.8));
   const drawing = await DRAWINGS.closures?.();

@@ -26,12 +26,19 @@ export function drawnOf(
   const dimensions = drawn.dimensions.map((one): Dimension => {
     const name = nameOf(one.by, open, gives);
     const made = foundBy(one.by, gives);
-    // What is made of it, or bends it, no drawing of the plan knows.
-    const isOther = made?.number !== undefined && made.result.ok && made.result.state !== 'planned';
-    const text = made && isOther ? numberText(made.output, made.number ?? 0, bench) : one.text;
+    const text = made && isSaid(made) ? numberText(made.output, made.number ?? 0, bench) : one.text;
     return { ...one, text: signOf(one.by, open, made) + text, ...(name !== undefined && { name }) };
   });
   return { ...drawn, shapes: rowsUnder(drawn.shapes, under), dimensions };
+}
+
+/**
+ * Whether a number is said as its key says it: what is made of it, or bends it, no drawing of the plan
+ * knows; and what the hand makes is one number wherever it stands, rounded to one side.
+ */
+function isSaid({ number, result, output }: Gives): boolean {
+  if (number === undefined || !result.ok) return false;
+  return result.state !== 'planned' || (output.step !== undefined && output.kind === 'length');
 }
 
 /** The rows that the hand makes, as they stand. */
