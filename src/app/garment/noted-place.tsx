@@ -25,7 +25,7 @@ function One({ state, store, home, onOpen }: Omit<Props, 'homes'> & { home: stri
   const where = noteWhere(state.answer, home);
   return (
     <Noted
-      {...{ where, text: note?.text, photo: photo ?? undefined }}
+      {...{ where, text: note?.text, photo: photo || undefined }}
       onOpen={() => onOpen(home)}
     />
   );

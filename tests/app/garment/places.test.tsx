@@ -4,10 +4,12 @@ import { afterEach, expect, test } from 'vitest';
 import { DecisionPlace } from '../../../src/app/garment/decision-place.tsx';
 import type { HandProps } from '../../../src/app/garment/hand-props.ts';
 import { MeasuresPlace } from '../../../src/app/garment/measures-place.tsx';
+import { NotePlace } from '../../../src/app/garment/note-place.tsx';
 import { act } from '../../../src/garment/actions/act.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
 import type { Garment } from '../../../src/garment/record/record.ts';
 import { mm } from '../../../src/lengths/length.ts';
+import { type Store, StoreError } from '../../../src/storage/store.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { garmentOf, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
@@ -82,4 +84,19 @@ test('a number is read off a tape from the key, and from the list of them', asyn
   fireEvent.click(screen.getByRole('button', { name: /^Front edge/ }));
   fireEvent.click(screen.getByRole('button', { name: 'Read it off a tape' }));
   expect(await screen.findByLabelText('Choose a photo')).toBeTruthy();
+});
+
+test('a photo at a work that storage does not give is not said to be missing', async () => {
+  const noted = { ...COAT, notes: { hooks: { text: 'nap', photo: 'p1' } } };
+  const store = { load: () => Promise.reject(new StoreError('slow')) } as unknown as Store;
+  show(begin(noted, KNOWN), (props) => <NotePlace {...{ ...props, store, onDone }} home="hooks" />);
+  expect(
+    await screen.findByText(/^There is a photo here, but storage does not answer/),
+  ).toBeTruthy();
+  cleanup();
+  const without = { load: () => Promise.resolve(undefined) } as unknown as Store;
+  show(begin(noted, KNOWN), (props) => (
+    <NotePlace {...{ ...props, store: without, onDone }} home="hooks" />
+  ));
+  expect(await screen.findByText(/it isn’t on this phone/)).toBeTruthy();
 });

@@ -92,6 +92,19 @@ test.each([
   ['apron ties', 'Piece to cut'],
   ['fabric too narrow', 'Piece to cut'],
   ['toggle', 'Drawstring and its casing'],
+  ['rickrack', 'Binding and piping'],
+  ['fringe round a shawl', 'Binding and piping'],
+  ['curtain', 'Gathers and frills'],
+  ['curtain pleats', 'Pleats'],
+  ['ironing', 'Hem'],
+  ['thread weight', 'Thread'],
+  ['cape', 'Circles, flounces and gores'],
+  ['armscye', 'Matching two edges'],
+  ['grommets', 'Edging strips'],
+  ['buckle', 'Groups, laps, loops'],
+  ['cushion', 'Piece to cut'],
+  ['jersey', 'Fit: ease and girth'],
+  ['dyeing', 'Shrinkage'],
 ])('%s: %s is among the first three', (typed, wanted) => {
   look(typed);
   expect(shown().slice(0, 3)).toContain(wanted);

@@ -54,6 +54,12 @@ test('a photo that isn’t on this phone is said to be missing; what went wrong 
   expect(done.undo).toHaveBeenCalled();
 });
 
+test('a photo that storage does not give is not said to be missing', () => {
+  show({ note: { photo: 'p' }, photo: false });
+  expect(screen.getByText(/storage does not answer/)).toBeTruthy();
+  expect(screen.queryByText(/restore a backup/)).toBeNull();
+});
+
 test('on home it is seen, and opens', () => {
   render(
     <Noted

@@ -12,8 +12,11 @@ interface Props {
   where: string;
   bench: Bench;
   note: Note | undefined;
-  /** Its photo as it can be shown; undefined while that is read, null where it isn't on this phone. */
-  photo: string | null | undefined;
+  /**
+   * Its photo as it can be shown; undefined while that is read, null where it isn't on this phone, false
+   * where storage doesn't give it.
+   */
+  photo: string | null | false | undefined;
   /** A photo is being opened. */
   opening: boolean;
   /** What went wrong, in words. */
@@ -76,7 +79,8 @@ export function NoteScreen(props: Props) {
 function Photo({ note, photo, opening, where }: Props & { text: string }) {
   if (opening) return <p role="status">{words.opening}</p>;
   if (note?.photo === undefined || photo === undefined) return null;
-  return photo === null ? <p>{words.lost}</p> : <img src={photo} alt={words.photo(where)} />;
+  if (photo === null) return <p>{words.lost}</p>;
+  return photo === false ? <p>{words.unread}</p> : <img src={photo} alt={words.photo(where)} />;
 }
 
 interface ChooserProps {

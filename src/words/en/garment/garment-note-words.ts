@@ -8,6 +8,8 @@ export const garmentNoteWords = {
   opening: 'Opening the photo…',
   photo: (where: string) => `Photo at ${where}`,
   lost: 'There is a photo here, but it isn’t on this phone: restore a backup that has it.',
+  unread:
+    'There is a photo here, but storage does not answer just now. Close other tabs of this app, then open this note again.',
   takeOff: 'Take the photo off',
   keep: 'Keep the note',
   empty: 'Take the note off',
