@@ -19,6 +19,10 @@ test('12 stitches to the inch are 2.12 mm long', async () => {
   expect(await answer()).toMatch(/^2\.12.* mm/);
 });
 
+test('one stitch to the inch is one', () => {
+  expect(answerTo(sizes, { stitch: '25.4' }).sentence).toMatch(/: 1 stitch to the inch\.$/);
+});
+
 test('a stitch of 2 mm is 12.7 to the inch', async () => {
   open(sizes, { stitch: '2' });
   expect(await answer()).toMatch(/^12\.7/);

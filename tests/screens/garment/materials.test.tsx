@@ -89,6 +89,20 @@ test('its width is typed, its shop’s unit, its price: an upper bound, and what
   });
 });
 
+// 4 + 2 × 0.19 ÷ 0.3 times 150 cm and 15 per cent are 908.5 cm.
+test('what is had by length is said in metres, too, also between whole centimetres', () => {
+  const thread = work('thread', 'seams=150&waste=15&end=0', { name: 'Thread' });
+  const { state } = show(garment({ thread }));
+  expect(rows()).toEqual(['ThreadThread908.5 cm (9.085 m)']);
+  cleanup();
+  show(state(), benchOf({ unit: 'in', metric: '1mm' }));
+  expect(rows()[0]).toMatch(/^ThreadThread[\d /⁄]+ in$/);
+  cleanup();
+  const cord = work('cord', 'widest=60&free=5', { name: 'Cord' });
+  show(garment({ cord }));
+  expect(rows()).toEqual(['CordLace70 cm']);
+});
+
 test('a lay that was found takes the place of the bound; found for other sizes it says so', () => {
   const at = (id: string, x: number, y: number) => ({ id, turn: 0, x: 80_000 * x, y: 80_000 * y });
   const first = garment({ front }, { cloth: { width: 80_000 * 140 } });

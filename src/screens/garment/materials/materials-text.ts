@@ -1,5 +1,5 @@
 import { garmentMaterialsWords as words } from '#words/garment/garment-materials-words.ts';
-import type { Bench } from '../../../calculation/bench.ts';
+import { type Bench, tapeStep } from '../../../calculation/bench.ts';
 import type { MaterialForm } from '../../../calculation/material.ts';
 import { onTape } from '../../../calculation/tape-text.ts';
 import { upToGraduation } from '../../../lengths/graduation.ts';
@@ -11,19 +11,26 @@ import { UNITS_PER } from '../../../lengths/unit.ts';
 const EIGHTH = UNITS_PER.yd / 8;
 
 /**
- * How much of a material, up to the tape in hand: with metres where it is more than one, or with
- * yards where it is sold by their eighths.
+ * How much of a material, up to the tape in hand: with metres where it is more than one, of cloth in whole
+ * centimetres; or with yards where it is sold by their eighths.
  */
 export function amountText(form: MaterialForm, amount: number, bench: Bench): string {
   if (form === 'count') return words.count(Math.ceil(amount));
   const long = onTape(exactLength(amount), bench, upToGraduation);
-  const sold = soldText(amount, bench);
+  const sold = form === 'length' ? lengthText(amount, bench) : soldText(amount, bench);
   return sold === undefined ? long : words.together(long, sold);
 }
 
 /** Cloth as a shop measures it; undefined where that isn't a plain number of its own. */
 export const soldText = (amount: number, bench: Bench): string | undefined =>
   bench.unit === 'in' ? inYards(amount) : inMetres(amount, bench);
+
+/** By length more of it is bought than a tape is long: always with metres, which say the tape's number. */
+function lengthText(amount: number, bench: Bench): string | undefined {
+  if (bench.unit === 'in' || amount < UNITS_PER.m) return soldText(amount, bench);
+  const said = upToGraduation(exactLength(amount), tapeStep(bench));
+  return words.metres(shownNumber(said / UNITS_PER.m, 3, bench.decimalMark));
+}
 
 function inMetres(amount: number, { decimalMark }: Bench): string | undefined {
   const fits = amount >= UNITS_PER.m && amount % UNITS_PER.cm === 0;

@@ -26,7 +26,7 @@ export const sizesWords = {
   stitchLong: 'long',
   perInch: 'to the inch',
   stitchSentence: (mm: string, perInch: string) =>
-    `Set the stitch to ${mm}: ${perInch} stitches to the inch.`,
+    `Set the stitch to ${mm}: ${perInch} ${perInch === '1' ? 'stitch' : 'stitches'} to the inch.`,
   inUse: 'In use',
   inUseOf: (shirts: { quote: SizeQuote }, trousers: { quote: SizeQuote }) =>
     `${sizeQuotes[shirts.quote].says}; ${sizeQuotes[trousers.quote].says}`,
