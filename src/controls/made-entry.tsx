@@ -8,8 +8,10 @@ import { LoneEntry } from './lone-entry.tsx';
 
 interface Props {
   bench: Bench;
-  /** Which mark: "Hook 3". */
+  /** Which mark: "Hook 3"; or what has a length. */
   item: string;
+  /** A length is asked for, no place of a mark. */
+  alone?: boolean;
   text: string;
   onKeep: (text: string) => void;
   onCancel: () => void;
@@ -17,9 +19,9 @@ interface Props {
   onTape?: (() => void) | undefined;
 }
 
-/** Where one mark was really made. Empty takes the measure away again. */
-export function MadeEntry({ bench, item, text: first, onKeep, onCancel, onTape }: Props) {
-  const label = madeWords.measured(item);
+/** Where one mark was really made, or what a length came to. Empty takes the measure away again. */
+export function MadeEntry({ bench, item, alone, text: first, onKeep, onCancel, onTape }: Props) {
+  const label = alone ? madeWords.came(item) : madeWords.measured(item);
   const faultOf = (text: string) => {
     const reading = readLength(text, bench.unit, bench.decimalMark);
     if (reading.ok || text.trim() === '') return undefined;

@@ -140,6 +140,7 @@ test('a single number says by how much it lacks, and is left so, noted', () => {
   expect(screen.getByText('Made 60 cm; asked is 61 cm now.')).toBeTruthy();
   expect(screen.getByText('Back · L is now 61 cm; it was 60 cm.')).toBeTruthy();
   expect(keys()[0]).toBe('Leave it, notedlacks 1 cm of what is asked');
+  expect(keys()).toContain('It was made otherwisesay what it really measures');
   fireEvent.click(screen.getByText('Leave it, noted'));
   expect(state().answer.conflicts).toEqual([]);
   const cut = state().answer.values.get(CUT);

@@ -374,8 +374,10 @@ test('where what had the focus has gone, it is at the name again', () => {
   fireEvent.click(back);
   expect(document.activeElement).toBe(heading);
   fireEvent.click(within(key()).getByRole('button', { name: /Back hem/ }));
-  fireEvent.click(screen.getByRole('button', { name: 'Made elsewhere' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Made otherwise' }));
   expect(screen.getByRole('heading', { name: /press the first turn/ })).toBeTruthy();
+  // Of a row a place is asked for; of what stands alone, a measure.
+  expect(screen.getByLabelText(/^Back hem: what it really measures/)).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Leave it' }));
   expect(document.activeElement).toBe(
     screen.getByRole('heading', { name: 'Waistcoat (invented)' }),

@@ -24,7 +24,7 @@ export function MadeOtherwise({ state, home, bench, facts, onMeasure }: Props) {
         onClick={() => (facts.length > 1 ? setAsks(!asks) : onMeasure(only))}
       >
         {words.otherwise}
-        <small>{words.otherwiseHint}</small>
+        <small>{made.some(({ fact }) => fact.mark) ? words.otherwiseHint : words.cameHint}</small>
       </button>
       {asks && <p>{words.which}</p>}
       {asks &&

@@ -37,6 +37,7 @@ export function MeasureFact({ answer, home, fact, bench, onKeep, onCancel }: Pro
       <MadeEntry
         bench={bench}
         item={item}
+        alone={!mark}
         text={measured === undefined ? '' : valueText(kind, measured, bench)}
         onKeep={onKeep}
         onCancel={onCancel}

@@ -28,6 +28,7 @@ export function MeasureStep({ answer, next, bench, onKeep, onCancel }: Props) {
       <MadeEntry
         bench={bench}
         item={workOf(answer, next.step.home)}
+        alone={next.mark === undefined}
         text=""
         onKeep={onKeep}
         onCancel={onCancel}

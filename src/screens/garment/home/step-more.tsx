@@ -87,7 +87,7 @@ function waysFor(props: Props, act: (action: Action) => void, onUpTo: () => void
   const passes = !passed && afterNext(answer, home) !== undefined;
   const isRow = next.mark !== undefined && of > next.mark.rank + 1;
   const ways: readonly (WayOut | false)[] = [
-    isLength && [words.otherwise, props.onMeasure],
+    isLength && [next.mark ? words.elsewhere : words.otherwise, props.onMeasure],
     isRow && [words.upTo, onUpTo],
     also.length > 0 && [together.also.length > 0 ? words.singly : words.together(sides), turn],
     made === 0 && [words.before, before],

@@ -36,6 +36,7 @@ export function MadeNumber({ state, home, fact: id, bench, onDo, onName, onBack 
       <MadeEntry
         bench={bench}
         item={name}
+        alone={!fact.mark}
         // As it was typed, so that what is only looked at stays what it is.
         text={fact.measured === undefined ? '' : valueText(kind, fact.measured, bench)}
         onCancel={() => setMeasures(false)}

@@ -50,6 +50,7 @@ export const decisionWords = {
 
   otherwise: 'It was made otherwise',
   otherwiseHint: 'say where it really is',
+  cameHint: 'say what it really measures',
   which: 'Which one was made otherwise?',
   one: (rank: number, at: string) => `${rank}, at ${at}`,
   takeBack: (now: string) => `Take back ${now}`,

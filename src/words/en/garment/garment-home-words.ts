@@ -52,7 +52,8 @@ export const garmentHomeWords = {
   nothing: 'Nothing is on this garment yet.',
   nothingKey: 'Add work',
 
-  otherwise: 'Made elsewhere',
+  elsewhere: 'Made elsewhere',
+  otherwise: 'Made otherwise',
   passOver: 'Pass over',
   before: 'Made before the app knew',
   together: (sides: string) => `Made together: ${sides}`,
