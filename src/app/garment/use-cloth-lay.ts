@@ -3,13 +3,15 @@ import { layWords as words } from '#words/garment/garment-lay-words.ts';
 import type { Action } from '../../garment/actions/act.ts';
 import { idOfLaid, isSamePlace, type PlacedPiece } from '../../garment/record/cloth-lay.ts';
 import type { LayFault } from '../../lay/check-lay.ts';
+import { lostToFlaws } from '../../lay/lost-to-flaws.ts';
 import type { Lay } from '../../lay/task.ts';
 import { materialName } from '../../screens/garment/materials/materials-said.ts';
 import type { LayProps } from '../../screens/lay/lay.tsx';
+import { idsOtherSized } from '../lay/ids-other-sized.ts';
 import { foundFor, keptPlace, putBy, soundLay, taskFor } from '../lay/lay-task.ts';
 import { useCut } from '../lay/use-cut.ts';
 import { useLook } from '../lay/use-look.ts';
-import { isWarned, lostToFlaws, otherSized } from './lay-is-warned.ts';
+import { isWarned } from './lay-is-warned.ts';
 import { shownLay, sumsOf, type Told } from './lay-said.ts';
 import type { Standing } from './lay-warned.tsx';
 
@@ -82,7 +84,7 @@ export function useClothLay({ act, ...told }: Given): Found {
     ...{ ...told, outcome, faults: trying?.faults ?? [], ended: look.ended },
     ...{ shown: lay !== undefined, missing: cut === 'missing' },
     lost: task && lay ? lostToFlaws(task, lay) : 0,
-    other: of && typeof cut !== 'string' ? otherSized(of, cut) : [],
+    other: of && typeof cut !== 'string' ? idsOtherSized(of, cut) : [],
   };
   return {
     standing: isWarned(standing) ? standing : undefined,

@@ -3,21 +3,16 @@ import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.t
 import { paperWords } from '#words/paper/paper-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import type { Drawing } from '../../../calculation/drawing.ts';
-import { adopt } from '../../../controls/adopt.ts';
-import { MakePdf } from '../../../controls/make-pdf.tsx';
 import { Choice } from '../../../controls/paper-choice.tsx';
 import type { PaperServices } from '../../../controls/paper-services.ts';
-import type { PaperOutcome, PaperSize } from '../../../drawing/paper-job.ts';
+import type { PaperOutcome } from '../../../drawing/paper-job.ts';
 import { lettersLacking } from '../../../drawing/paper-letters.ts';
 import type { SheetSetting } from '../../../drawing/sheet-job.ts';
 import { sheetPages } from '../../../drawing/sheet-pages.ts';
 import type { State } from '../../../garment/actions/state.ts';
-import { Pages } from './pages.tsx';
-import css from './sheet.css?inline';
+import { MARGIN, SeenSheet, usualSize } from './seen-sheet.tsx';
 import { sheetSaid, sheetWords } from './sheet-said.ts';
 import { SheetText } from './sheet-text.tsx';
-
-adopt(css);
 
 interface Props {
   state: State;
@@ -31,15 +26,13 @@ interface Props {
   onLeave: () => void;
 }
 
-/** Margins that any printer keeps to, in mm. */
-const MARGIN = 10;
 /** A garment of common size has no more pages; that another has more is said. */
 const MOST = 2;
 
 /** The whole garment on paper, seen before it is printed; and as text. */
 export function GarmentSheet(props: Props) {
   const { state, bench, day, drawings, services } = props;
-  const [size, setSize] = useState<PaperSize>(bench.unit === 'in' ? 'letter' : 'a4');
+  const [size, setSize] = useState(usualSize(bench));
   const [long, setLong] = useState<SheetSetting['long']>('scale');
   const [bodies, setBodies] = useState<'shown' | 'out'>('shown');
   const job = useMemo(
@@ -52,51 +45,34 @@ export function GarmentSheet(props: Props) {
   );
   const hasBodies = [...state.answer.sound.quantities.values()].some(({ body }) => body);
   return (
-    <div class="paper sheet" data-hand={bench.hand}>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
-      <main tabIndex={0}>
-        <h1>{words.of(job.title)}</h1>
-        <p role="status">{said(laid, job.title, props.missing)}</p>
-        {laid.ok && <Pages pages={laid.pages} named={words.page} />}
-      </main>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
-      <section class="choose" tabIndex={0} aria-label={words.title}>
+    <SeenSheet
+      {...{ bench, laid, services, size }}
+      heading={words.of(job.title)}
+      said={said(laid, job.title, props.missing)}
+      named={words.page}
+      title={job.title}
+      about={{ choose: words.title, leave: words.title }}
+      onSize={setSize}
+      onLeave={props.onLeave}
+    >
+      <Choice
+        legend={words.long}
+        name="long"
+        options={words.longs}
+        chosen={long}
+        onChoose={(value) => setLong(value as SheetSetting['long'])}
+      />
+      {hasBodies && (
         <Choice
-          legend={paperWords.size}
-          name="paper"
-          options={paperWords.sizes}
-          chosen={size}
-          onChoose={(value) => setSize(value as PaperSize)}
+          legend={words.bodies}
+          name="bodies"
+          options={words.bodiesShown}
+          chosen={bodies}
+          onChoose={(value) => setBodies(value as typeof bodies)}
         />
-        <Choice
-          legend={words.long}
-          name="long"
-          options={words.longs}
-          chosen={long}
-          onChoose={(value) => setLong(value as SheetSetting['long'])}
-        />
-        {hasBodies && (
-          <Choice
-            legend={words.bodies}
-            name="bodies"
-            options={words.bodiesShown}
-            chosen={bodies}
-            onChoose={(value) => setBodies(value as typeof bodies)}
-          />
-        )}
-        <SheetText job={job} services={services} />
-      </section>
-      {laid.ok && (
-        <div class="make">
-          <MakePdf title={job.title} pages={laid.pages} services={services} />
-        </div>
       )}
-      <nav class="actions" aria-label={words.title}>
-        <button type="button" onClick={props.onLeave}>
-          {paperWords.leave}
-        </button>
-      </nav>
-    </div>
+      <SheetText job={job} services={services} />
+    </SeenSheet>
   );
 }
 

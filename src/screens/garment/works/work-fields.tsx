@@ -7,10 +7,11 @@ import { Pad } from '../../../controls/pad.tsx';
 import { isLength } from '../../../controls/pad-keys.ts';
 import type { State } from '../../../garment/actions/state.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
-import { laysTaken, type StaleLay } from './lays-taken.ts';
+import { laysTaken } from '../../../garment/materials/lays-taken.ts';
 import { endsInLink, forPad, fromPad } from './link-text.ts';
 import { LinkTile } from './link-tile.tsx';
 import type { OpenField, OpenWork } from './open-work.ts';
+import type { SaysStale } from './says-stale.ts';
 import { namesIn } from './taken-text.ts';
 import type { useTyping } from './use-typing.ts';
 
@@ -30,7 +31,7 @@ interface ListProps {
   refusals: number;
   /** The id of the sentence that says what is wrong, and the field it is about. */
   wrong: { field: string; id: string } | undefined;
-  Stale: StaleLay;
+  Stale: SaysStale;
 }
 
 /** The fields as one list: a keyboard and a screen reader go through all, an eye sees those not drawn above. */
@@ -59,7 +60,7 @@ export function WorkFields(props: ListProps) {
               <ChoiceTile {...tile} />
             ) : taken.length > 0 ? (
               <LinkTile {...tile} names={namesIn(state, one, bench)}>
-                {laysTaken(state, taken).map((lay) => (
+                {laysTaken(state.answer.sound, taken).map((lay) => (
                   <Stale key={lay} {...{ state, bench, lay }} />
                 ))}
               </LinkTile>

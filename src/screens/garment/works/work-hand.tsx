@@ -2,8 +2,8 @@ import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts'
 import { later } from '../../../controls/parts.tsx';
 import { partsOf } from '../../../garment/actions/typed-parts.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
-import type { StaleLay } from './lays-taken.ts';
 import type { OpenField } from './open-work.ts';
+import type { SaysStale } from './says-stale.ts';
 import type { WorkInHand } from './use-work.ts';
 import { SourceChips, WorkFields, WorkKeys } from './work-fields.tsx';
 import { placedOn } from './work-labels.ts';
@@ -14,7 +14,7 @@ import type { Lacks } from './work-said.ts';
 const WorkPanel = later(() => import('./work-panel.tsx').then((part) => part.WorkPanel));
 
 export interface WorkWays {
-  Stale: StaleLay;
+  Stale: SaysStale;
   onDone: () => void;
   /** Says how what is made otherwise goes on. */
   onDecide?: ((home: string) => void) | undefined;

@@ -4,13 +4,14 @@ import { Rich } from '../../../controls/rich.tsx';
 import { steady } from '../../../controls/steady.tsx';
 import type { Dimensioned } from '../../../drawing/dimension.ts';
 import type { Refused } from '../../../garment/actions/state.ts';
+import { laysTaken } from '../../../garment/materials/lays-taken.ts';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { numberName, workName } from '../said/names.ts';
 import { refusedSaid, slotName } from '../said/refused-words.ts';
 import { DrawingRoom } from './drawing-room.tsx';
 import { DrawnWork } from './drawn-work.tsx';
 import { endsSaid } from './ends-said.ts';
-import { laysTaken, type StaleLay } from './lays-taken.ts';
+import type { SaysStale } from './says-stale.ts';
 import type { WorkInHand } from './use-work.ts';
 import { WorkAnswer } from './work-answer.tsx';
 import { GivesList, Row } from './work-gives.tsx';
@@ -27,7 +28,7 @@ interface Props {
   lacks: Lacks | undefined;
   /** Says how what is made otherwise goes on. */
   onDecide: ((home: string) => void) | undefined;
-  Stale: StaleLay;
+  Stale: SaysStale;
 }
 
 /** What is read of an open work: what it gives next, what becomes of others, its drawing. */
@@ -69,7 +70,7 @@ export function WorkReading({ hand, refused, unkept, lacks, onDecide, Stale }: P
           ]}
         />
         {open?.fields.flatMap(({ field, taken }) =>
-          laysTaken(state, taken).map((lay) => (
+          laysTaken(state.answer.sound, taken).map((lay) => (
             <Stale key={`${field.key} ${lay}`} {...{ state, bench, lay }} field={field.label} />
           )),
         )}
