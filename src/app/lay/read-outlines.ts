@@ -100,6 +100,8 @@ function fileProblemSaid(problem: FileProblem, bench: Bench): string {
       return words.tooLarge;
     case 'damaged':
       return words.damaged(problem.line);
+    case 'broken-off':
+      return words.brokenOff;
     case 'hostile':
       return words.hostile;
     case 'too-deep':

@@ -161,7 +161,6 @@ test('damaged files are problems, with the line or the layer', () => {
   });
   expect(problem(pairs(0, 'SECTION', 99999, 'y'))).toEqual({ kind: 'damaged', line: 3 });
   const whole = dxf(light('A', 1, SQUARE));
-  expect(problem(whole.slice(0, whole.indexOf('EOF') - 3))).toMatchObject({ kind: 'damaged' });
   expect(shapes(whole.replaceAll('\n', '\r\n'))).toHaveLength(1);
   const torn = (x: string) => dxf(light('A', 1, SQUARE).replace('10\n100\n', `10\n${x}\n`));
   expect(problem(torn('NaN'))).toEqual({ kind: 'no-number', name: 'A' });
@@ -176,6 +175,63 @@ test('damaged files are problems, with the line or the layer', () => {
     name: 'A',
   });
   expect(problem(dxf(''))).toEqual({ kind: 'nothing-closed', open: 0 });
+});
+
+test('of a file without its end all is read that is known to be whole, and the rest is said', () => {
+  const brokenOff = [{ kind: 'broken-off' }];
+  const of = (text: string) => {
+    const { shapes: found, problems } = read(text);
+    return [found.map(({ name }) => name), problems];
+  };
+  const begun = (entities: string) => dxf(entities).slice(0, -pairs(0, 'ENDSEC', 0, 'EOF').length);
+  const both = begun(light('A', 1, SQUARE) + light('B', 1, SQUARE));
+  const closed = both + pairs(0, 'ENDSEC');
+  // Hand-cut: the last line is missing, or what old systems end a text with stands for it.
+  for (const end of ['', '\n', '\n\n\n', '\u001a', '  0', pairs(0, 'SECTION', 2, 'OBJECTS')]) {
+    expect(of(closed + end)).toEqual([['A', 'B'], []]);
+  }
+  // The last part may have lost corners, or digits: it is no piece.
+  for (const text of [both, both.slice(0, -3), both.slice(0, -9)]) {
+    expect(of(text)).toEqual([['A'], brokenOff]);
+  }
+  expect(of(`${both}0\nENDSE`)).toEqual([['A', 'B'], brokenOff]);
+  const old = pairs(0, 'POLYLINE', 8, 'C', 66, 1, 70, 1);
+  const corners = SQUARE.map(([x, y]) => pairs(0, 'VERTEX', 8, 'C', 10, x, 20, y)).join('');
+  expect(of(begun(light('A', 1, SQUARE) + old + corners))).toEqual([['A'], brokenOff]);
+  const again = pairs(0, 'SECTION', 2, 'ENTITIES') + light('C', 1, SQUARE);
+  expect(of(closed + again)).toEqual([['A', 'B'], brokenOff]);
+  expect(problem(begun(light('A', 1, SQUARE)))).toEqual({ kind: 'broken-off' });
+  expect(problem(pairs(0, 'SECTION', 2, 'HEADER', 9, '$INSUNITS'))).toMatchObject({
+    kind: 'damaged',
+  });
+  expect(problem(pairs(0, 'SECTION', 2, 'BLOCKS') + light('A', 1, SQUARE))).toMatchObject({
+    kind: 'damaged',
+  });
+});
+
+test('a file cut anywhere gives no shape but those of the whole file', () => {
+  const rows = [0, 60, 120].map((up) => SQUARE.map(([x, y]): Corner => [x, y + up, 0.1]));
+  const whole = dxf(rows.map((row, i) => light(String(i), 1, row)).join(''));
+  const all = shapes(whole);
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: whole.length }), (at) => {
+      const found = readDxf(whole.slice(0, at));
+      if (!found.ok) return;
+      expect(found.shapes).toEqual(all.slice(0, found.shapes.length));
+      if (found.shapes.length < all.length) {
+        expect(found.problems).toEqual([{ kind: 'broken-off' }]);
+      }
+    }),
+  );
+});
+
+test('lines of no length among others are passed over', () => {
+  const sides = SQUARE.map(([x, y], i) => {
+    const [u, v] = SQUARE[(i + 1) % 4]!;
+    return line('A', x, y, u, v) + line('A', x, y, x, y);
+  });
+  expect(read(dxf(sides.join('')))).toMatchObject({ problems: [], open: 0 });
+  expect(area(dxf(sides.join('')))).toBe(5000);
 });
 
 test('heaps end in a problem, soon', () => {

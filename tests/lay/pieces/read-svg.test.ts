@@ -214,10 +214,50 @@ test('damaged and hostile files are problems, with the place', () => {
   expect(problem(svg(apart))).toEqual({ kind: 'nothing-closed', open: 3 });
 });
 
+test('the kind of a document is read over, unless it declares what would change the drawing', () => {
+  const inside = '<rect width="40" height="50"/>';
+  const kind = (said: string) => svg(inside).replace('<svg', `<!DOCTYPE ${said}\n<svg`);
+  // As the standard itself writes it (W3C, SVG 1.1, 1.3).
+  const named =
+    'svg PUBLIC "-//W3C//DTD SVG 1.1//EN"\n "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd"';
+  for (const plain of [
+    ...['svg>', `${named}>`, 'svg SYSTEM "a>b[c.dtd" >', `${named} [ ]>`, 'svg [<?a ]>?>]>'],
+    `${named} [ <!ATTLIST svg xmlns:a CDATA #IMPLIED> <!ELEMENT a ANY> ]>`,
+    'svg [ <!-- <!ENTITY a "b"> ]> --> ] >',
+  ]) {
+    expect(shapes(kind(plain))).toHaveLength(1);
+  }
+  for (const declares of [
+    'svg [ <!ENTITY ns "http://www.w3.org/2000/svg"> ]>',
+    `${named} [<!ENTITY % a SYSTEM "a.dtd"> %a; ]>`,
+    'svg [ %a; ]>',
+    'svg [ <!ATTLIST rect transform CDATA "scale(2)"> ]>',
+  ]) {
+    expect(problem(kind(declares))).toEqual({ kind: 'hostile' });
+  }
+  for (const torn of ['>', 'svg', 'svg [', 'svg "', 'svg PUBLIC "a" [ <!-- ]>', 'svg a b>']) {
+    expect(problem(kind(torn))).toMatchObject({ kind: 'damaged' });
+  }
+});
+
+test('a style sheet that turns or scales stops the reading: nothing tells what it is said of', () => {
+  const styled = (rule: string) =>
+    svg(`<style>${rule}</style><rect class="a" width="40" height="50"/>`);
+  const stops = { kind: 'unknown-curve', name: '', curve: 'style: transform' };
+  for (const rule of ['.a{transform:scale(2)}', '<![CDATA[ rect { fill:none; scale : 2 } ]]>']) {
+    expect(problem(styled(rule))).toEqual(stops);
+  }
+  for (const rule of ['', '.a{fill:none}', '.a{transform-box:fill-box;text-transform:none}']) {
+    expect(shapes(styled(rule))).toHaveLength(1);
+  }
+});
+
 test('bombs and heaps end in a problem, soon', () => {
   const bomb = `<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;&a;">]><svg ${MM}>&b;</svg>`;
   const heaps = [
     [bomb, 'hostile'],
+    [`<!DOCTYPE svg${' '.repeat(3_000_000)}[`, 'damaged'],
+    [`<!DOCTYPE svg [${'<!ELEMENT a ANY> '.repeat(200_000)}`, 'damaged'],
     [svg('<g>'.repeat(100_000)), 'too-deep'],
     [svg('<rect width="9" height="9"/>'.repeat(2000)), 'too-many'],
     [svg(`<path d="M0 0${'L1 1 2 0 '.repeat(500_000)}Z"/>`), 'too-many'],

@@ -41,12 +41,15 @@ export function drawnBy(read: (drawn: Drawn) => void): FileOutcome {
     if (problems.length < MOST_PROBLEMS) problems.push(found);
   };
   const line: Drawn['line'] = (name, points, isClosed, layer = name) => {
-    if (points.length < 2) return;
+    const [first, last] = [points[0], points.at(-1)];
+    if (!first || !last || points.length < 2) return;
+    // A line of no length is left where a hand clicked twice.
+    if (points.length === 2 && !isClosed && near(first, last)) return;
     corners += points.length;
     if (corners > MOST_FILE_CORNERS) throw tooMany('corners', MOST_FILE_CORNERS);
     if (!points.every(([x, y]) => Number.isFinite(x + y))) {
       problem({ kind: 'no-number', name });
-    } else if (isClosed || near(points[0]!, points.at(-1)!)) {
+    } else if (isClosed || near(first, last)) {
       closed.push({ name, layer, points: [...points] });
       if (closed.length > MOST_SHAPES) throw tooMany('shapes', MOST_SHAPES);
     } else {

@@ -10,15 +10,21 @@ export interface DxfRecord {
 const CODE = /^\s*(-?\d{1,4})\s*$/;
 const [LEAST_CODE, MOST_CODE] = [-5, 1071];
 
+/** The last part of a file that ends before it says so: its one value is the line it ends at. */
+export const BROKEN_OFF = 'broken off';
+
 /**
  * The parts of a DXF file in turn. It is read as text: pairs of lines, a code and its value; the
- * binary form is refused as damaged.
- * @throws {Unreadable} where a line that has to be a code is none, or the file just ends
+ * binary form is refused as damaged. Of a file that just ends the part it ends in isn't given, as
+ * nothing tells whether that is whole, but one of `BROKEN_OFF`.
+ * @throws {Unreadable} where a line that has to be a code is none
  */
 export function* dxfRecords(text: string): Generator<DxfRecord> {
   let values: [number, string][] = [];
   let type: string | undefined;
+  let line = 1;
   for (const [code, value] of pairs(text)) {
+    line += 2;
     if (code !== 0) {
       values.push([code, value]);
       continue;
@@ -28,7 +34,14 @@ export function* dxfRecords(text: string): Generator<DxfRecord> {
     values = [];
     if (type === 'EOF') return;
   }
+  // An end has no values that could be missing.
+  if (type === 'ENDSEC') yield { type, values };
+  yield { type: BROKEN_OFF, values: [[0, String(line)]] };
 }
+
+/** What old files end with, and lines with nothing on them. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: the sign is one of these
+const NOTHING = /^[\s\x1a]*$/;
 
 function* pairs(text: string): Generator<[code: number, value: string]> {
   let line = 1;
@@ -37,6 +50,8 @@ function* pairs(text: string): Generator<[code: number, value: string]> {
     const value = code && lineAt(text, code.next);
     const number = code && CODE.exec(code.text);
     const known = number && Number(number[1]) >= LEAST_CODE && Number(number[1]) <= MOST_CODE;
+    const ends = !code || (known && !value) || (!known && NOTHING.test(text.slice(at)));
+    if (ends) return;
     if (!known || !value) throw new Unreadable({ kind: 'damaged', line });
     yield [Number(number[1]), value.text];
     at = value.next;

@@ -6,6 +6,7 @@ import type { PieceProblem } from '../piece-problem.ts';
  *
  * - `too-large`: more characters than are read.
  * - `damaged`: not what such a file is, from about this line on.
+ * - `broken-off`: it ends before it says so; what it ends in the middle of isn't read.
  * - `hostile`: it names texts that stand for others, which a drawing needs none of.
  * - `too-deep`: parts within parts within parts, more than are followed.
  * - `no-units`: nothing in it says how long its units are; they are to be asked for.
@@ -20,6 +21,7 @@ import type { PieceProblem } from '../piece-problem.ts';
 export type FileProblem =
   | { kind: 'too-large'; characters: number; most: number }
   | { kind: 'damaged'; line: number }
+  | { kind: 'broken-off' }
   | { kind: 'hostile' }
   | { kind: 'too-deep'; most: number }
   | { kind: 'no-units' }

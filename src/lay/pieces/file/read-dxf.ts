@@ -1,7 +1,14 @@
 import type { Point } from '../../outline.ts';
 import { type Drawn, drawnBy } from './drawn.ts';
 import { type BlockPlace, DxfBlocks, ON_SHEET, sideOf } from './dxf-blocks.ts';
-import { type DxfRecord, dxfRecords, numberIn, numberOf, textOf } from './dxf-records.ts';
+import {
+  BROKEN_OFF,
+  type DxfRecord,
+  dxfRecords,
+  numberIn,
+  numberOf,
+  textOf,
+} from './dxf-records.ts';
 import {
   arcOf,
   isClosed,
@@ -53,7 +60,7 @@ export function readDxf(text: string, asked: FileAsked = {}): FileOutcome {
   return drawnBy((drawn) => {
     const reading: Reading = {
       ...{ drawn, asked, section: '', units: undefined, open: undefined },
-      ...{ blocks: new DxfBlocks(), place: ON_SHEET, inserted: 0 },
+      ...{ blocks: new DxfBlocks(), place: ON_SHEET, inserted: 0, whole: false },
     };
     for (const record of dxfRecords(text)) take(reading, record);
   });
@@ -70,19 +77,34 @@ interface Reading {
   place: BlockPlace;
   /** Parts of blocks that were put somewhere so far. */
   inserted: number;
+  /** All that lies on the sheet has come. */
+  whole: boolean;
   /** A polyline whose vertices follow as parts of their own. */
   open: { record: DxfRecord; vertices: Vertex[] } | undefined;
 }
 
 function take(reading: Reading, record: DxfRecord): void {
-  if (record.type === 'SECTION') {
+  if (record.type === BROKEN_OFF) {
+    breakOff(reading, record);
+  } else if (record.type === 'SECTION') {
     reading.section = textOf(record, 2);
     if (reading.section === 'HEADER') reading.units = unitsSaid(record);
+    if (reading.section === 'ENTITIES') reading.whole = false;
   } else if (reading.section === 'BLOCKS') {
     reading.blocks.take(record);
   } else if (reading.section === 'ENTITIES') {
+    reading.whole = record.type === 'ENDSEC';
     entity(reading, record, unitOf(reading));
   }
+}
+
+/** Of what a file ends in the middle of nothing is drawn: a piece would be cut too small by it. */
+function breakOff(reading: Reading, record: DxfRecord): void {
+  if (reading.whole) return;
+  if (reading.section !== 'ENTITIES') {
+    throw new Unreadable({ kind: 'damaged', line: numberOf(record, 0) });
+  }
+  reading.drawn.problem({ kind: 'broken-off' });
 }
 
 function unitsSaid({ values }: DxfRecord): number | undefined {

@@ -13,6 +13,7 @@ const NOT_READ = new Set(['use', 'svg', 'image', 'foreignObject', 'switch']);
 
 /** A turn that stands among the styles, where it isn't followed. */
 const STYLED = /(?:^|;)\s*transform\s*:/;
+const SHEET_TURN = /[{;\s](?:transform|scale|rotate|translate|zoom)\s*:/;
 
 interface Level {
   matrix: Matrix;
@@ -36,6 +37,7 @@ export function readSvg(text: string, asked: FileAsked = {}): FileOutcome {
     let begun = false;
     for (const event of xmlEvents(text)) {
       begun = true;
+      if (event.kind === 'begins' && event.name === 'style') noTurns(text, event.from);
       if (event.kind === 'ends') levels.pop();
       else if (levels.length)
         levels.push(levelOf(event.name, event.attributes, levels.at(-1)!, drawn));
@@ -43,6 +45,14 @@ export function readSvg(text: string, asked: FileAsked = {}): FileOutcome {
     }
     if (!begun) throw new Unreadable({ kind: 'damaged', line: 1 });
   });
+}
+
+/** A turn of a style sheet isn't followed, and nothing tells whose it is. */
+function noTurns(text: string, from: number): void {
+  const end = text.indexOf('</', from);
+  if (SHEET_TURN.test(text.slice(from, end < 0 ? from : end))) {
+    throw new Unreadable({ kind: 'unknown-curve', name: '', curve: 'style: transform' });
+  }
 }
 
 function rootOf(name: string, attributes: ReadonlyMap<string, string>, asked: FileAsked): Level {

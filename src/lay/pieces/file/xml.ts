@@ -1,8 +1,8 @@
 import { Unreadable } from './file-problem.ts';
 
-/** A part of an XML text as it begins or ends, by its name without prefix. */
+/** A part of an XML text as it begins or ends, by its name without prefix; and where what it holds begins. */
 export type XmlEvent =
-  | { kind: 'begins'; name: string; attributes: ReadonlyMap<string, string> }
+  | { kind: 'begins'; name: string; attributes: ReadonlyMap<string, string>; from: number }
   | { kind: 'ends'; name: string };
 
 /** Parts within parts that are followed. */
@@ -20,7 +20,7 @@ const TAG_END = /\s*(\/?)>/y;
 export function* xmlEvents(text: string): Generator<XmlEvent> {
   const open: string[] = [];
   for (let at = text.indexOf('<'); at >= 0; at = text.indexOf('<', at)) {
-    const past = passedOver(text, at);
+    const past = text.startsWith(DOCTYPE, at) ? pastKind(text, at) : passedOver(text, at);
     if (past !== undefined) {
       at = past;
       continue;
@@ -33,7 +33,7 @@ export function* xmlEvents(text: string): Generator<XmlEvent> {
     if (!end || (closes && (end[1] || open.pop() !== name))) throw damaged(text, at);
     const local = name.slice(name.indexOf(':') + 1);
     at = TAG_END.lastIndex;
-    if (tag) yield { kind: 'begins', name: local, attributes: tag.attributes };
+    if (tag) yield { kind: 'begins', name: local, attributes: tag.attributes, from: at };
     if (tag && !end[1]) open.push(name);
     if (open.length > MOST_DEEP) throw new Unreadable({ kind: 'too-deep', most: MOST_DEEP });
     if (closes || end[1]) yield { kind: 'ends', name: local };
@@ -41,23 +41,51 @@ export function* xmlEvents(text: string): Generator<XmlEvent> {
   if (open.length) throw damaged(text, text.length);
 }
 
-/** Where what isn't a part ends: a comment, a text, an instruction, the kind of document. */
+/** Where what isn't a part ends: a comment, a text, an instruction. */
 function passedOver(text: string, at: number): number | undefined {
   for (const [begins, ends] of [
     ['<!--', '-->'],
     ['<![CDATA[', ']]>'],
     ['<?', '?>'],
-    ['<!DOCTYPE', '>'],
   ] as const) {
     if (!text.startsWith(begins, at)) continue;
     const end = text.indexOf(ends, at + begins.length);
     if (end < 0) throw damaged(text, at);
-    const own = text.indexOf('[', at + begins.length);
-    if (begins === '<!DOCTYPE' && own >= 0 && own < end) throw new Unreadable({ kind: 'hostile' });
     return end + ends.length;
   }
   return undefined;
 }
+
+const DOCTYPE = '<!DOCTYPE';
+/** What a document is called, and where more of it is said: that is never fetched. */
+const KIND =
+  /<!DOCTYPE\s+[^\s<>[\]"']+(?:\s+SYSTEM|\s+PUBLIC\s+(?:"[^"]*"|'[^']*'))?(?:\s*(?:"[^"]*"|'[^']*'))?\s*/y;
+/** What is declared without a value of its own, and changes nothing of a drawing. */
+const DECLARED = /<!(?:ELEMENT|ATTLIST)\s[^<>"'%&]*>/y;
+const KIND_END = /\]\s*>/y;
+
+/**
+ * Where the kind of a document ends, with what is declared there (W3C, XML 1.0, 2.8).
+ * @throws {Unreadable} where it declares texts that stand for others, or values that aren't written
+ */
+function pastKind(text: string, from: number): number {
+  let at = sticky(KIND, text, from) ? KIND.lastIndex : text.length;
+  if (text[at] === '>') return at + 1;
+  if (text[at] !== '[') throw damaged(text, from);
+  for (at = pastSpace(text, at + 1); at < text.length; at = pastSpace(text, at)) {
+    if (sticky(KIND_END, text, at)) return KIND_END.lastIndex;
+    const past = passedOver(text, at);
+    if (past === undefined && !sticky(DECLARED, text, at)) {
+      const declares = text[at] === '%' || text.startsWith('<!', at);
+      throw declares ? new Unreadable({ kind: 'hostile' }) : damaged(text, at);
+    }
+    at = past ?? DECLARED.lastIndex;
+  }
+  throw damaged(text, from);
+}
+
+const SPACE = /\s*/y;
+const pastSpace = (text: string, at: number) => (sticky(SPACE, text, at) ? SPACE.lastIndex : at);
 
 function attributesOf(text: string, from: number) {
   const attributes = new Map<string, string>();

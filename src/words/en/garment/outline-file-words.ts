@@ -27,6 +27,8 @@ export const fileWords = {
     'The file is far larger than a drawing of pieces: save only the outlines, and choose that.',
   damaged: (line: number) =>
     `It can’t be read from about line ${line} on: save the drawing anew, as text and not in its binary form, and choose that.`,
+  brokenOff:
+    'The file ends before its end: what came last in it is left out. If a piece is missing, save the drawing anew.',
   hostile:
     'It names texts that stand for others, as no drawing of pieces does: save the drawing anew, as a plain file.',
   tooDeep:
