@@ -68,6 +68,25 @@ const leavesScreen = (page: Page) =>
       .map((it) => it.textContent),
   );
 
+/** What lies under something else: what to press, what a length to buy takes, and where a piece lies. */
+const covered = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.lay button, .lay .to-buy + p, .lay h2')]
+      .filter((it) => {
+        // What is scrolled away is no more seen than what is covered, and comes back.
+        if (it.closest('.list, details')) return false;
+        const { left, right, top, bottom } = it.getBoundingClientRect();
+        const corners = [left + 4, right - 4].flatMap((x) =>
+          [top + 4, bottom - 4].map((y) => [x, y]),
+        );
+        return corners.some(([x = 0, y = 0]) => {
+          const seen = document.elementFromPoint(x, y);
+          return !seen || !(it.contains(seen) || seen.contains(it));
+        });
+      })
+      .map((it) => it.textContent),
+  );
+
 test('two presses from the garment: found, better found, stopped, loaded anew it is there', async () => {
   const { page, complaints, close } = await openApp(browser, inject('address'), {
     at: '#/garments',
@@ -110,6 +129,7 @@ test('two presses from the garment: found, better found, stopped, loaded anew it
         await shot(page, `${size.width}-${theme}-${percent}`);
         expect(await largest(page), `${size.width}, ${percent} %`).toMatch(/^\d+ cm$/);
         expect(await leavesScreen(page), `${size.width}, ${percent} %`).toEqual([]);
+        expect(await covered(page), `${size.width}, ${percent} %`).toEqual([]);
       }
     }
   }
@@ -129,6 +149,12 @@ test('two presses from the garment: found, better found, stopped, loaded anew it
   await next.tap();
   await page.getByText('2 of 13').waitFor();
   await shot(page, 'places');
+  for (const percent of [200, 100]) {
+    await page.evaluate((of) => {
+      document.documentElement.style.fontSize = `${of}%`;
+    }, percent);
+    expect(await covered(page), `places, ${percent} %`).toEqual([]);
+  }
   await press('Closer');
   await shot(page, 'closer');
   expect(await axeFaults(page)).toEqual([]);
