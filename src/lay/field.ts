@@ -45,6 +45,9 @@ const SAME = 1e-10;
 /** At a corner both its edges are as near: within this they are, and the one faced tells. */
 const [LESS, MORE] = [1 - 1e-6, 1 + 1e-6];
 
+/** Columns the strip is parted into: a place is only asked about against what reaches into its own. */
+const COLUMNS = 16;
+
 /** The others as the piece in hand sees them. */
 function room(count: number) {
   const floats = () => new Float64Array(count);
@@ -53,10 +56,40 @@ function room(count: number) {
     count: 0,
     ...{ piece: ints(), region: ints(), sign: floats(), x: floats(), y: floats() },
     ...{ weight: floats(), x0: floats(), y0: floats(), x1: floats(), y1: floats() },
-    /** Which of them count, and how many. */
-    counted: ints(),
-    some: 0,
+    /** Of each column which of them count, from `count` × its place on, and how many these are. */
+    counted: new Int32Array(count * COLUMNS),
+    some: new Int32Array(COLUMNS),
+    /** Where the first column begins, and columns per mm: none where all is one column. */
+    columns: new Float64Array(2),
   };
+}
+
+type Others = ReturnType<typeof room>;
+
+/** The column of a place; what lies before the first or behind the last is in that. */
+function columnOf({ columns }: Others, x: number): number {
+  const at = ((x - columns[0]!) * columns[1]!) | 0;
+  return at < 0 ? 0 : at >= COLUMNS ? COLUMNS - 1 : at;
+}
+
+/** Parts the others into columns by where they reach along the strip. */
+function part(others: Others, each: number): void {
+  const { count, x0, x1, counted, some, columns } = others;
+  let [from, to] = [Infinity, -Infinity];
+  for (let k = 0; k < count; k++) {
+    if (x0[k]! < from) from = x0[k]!;
+    if (x1[k]! > to) to = x1[k]!;
+  }
+  columns[0] = from;
+  columns[1] = to > from ? COLUMNS / (to - from) : 0;
+  some.fill(0);
+  for (let k = 0; k < count; k++) {
+    const last = columnOf(others, x1[k]!);
+    for (let column = columnOf(others, x0[k]!); column <= last; column++) {
+      counted[column * each + some[column]!] = k;
+      some[column] = some[column]! + 1;
+    }
+  }
 }
 
 /** The places of a problem, with what stays where it stays. */
@@ -102,11 +135,10 @@ export function fieldOf(problem: Problem, { x, y, shape }: Places = placesOf(pro
       others.x1[n] = x[k]! + table.x1[pair]!;
       others.y0[n] = y[k]! + table.y0[pair]!;
       others.y1[n] = y[k]! + table.y1[pair]!;
-      others.counted[n] = n;
       n++;
     }
     others.count = n;
-    others.some = n;
+    part(others, count);
   };
 
   const within = (x0: number, y0: number, x1: number, y1: number) => {
@@ -115,7 +147,8 @@ export function fieldOf(problem: Problem, { x, y, shape }: Places = placesOf(pro
       const beside = x1 <= others.x0[k]! || x0 >= others.x1[k]!;
       if (!beside && y1 > others.y0[k]! && y0 < others.y1[k]!) others.counted[n++] = k;
     }
-    others.some = n;
+    others.some[0] = n;
+    others.columns[1] = 0;
   };
 
   const depthOf = (piece: number, other: number) => {
@@ -131,7 +164,9 @@ export function fieldOf(problem: Problem, { x, y, shape }: Places = placesOf(pro
     const [px, py] = [io[0]!, io[1]!];
     let sum = 0;
     let n = 0;
-    for (let q = 0; q < others.some; q++) {
+    const column = columnOf(others, px);
+    const end = column * count + others.some[column]!;
+    for (let q = column * count; q < end; q++) {
       const k = others.counted[q]!;
       if (px <= others.x0[k]! || px >= others.x1[k]!) continue;
       if (py <= others.y0[k]! || py >= others.y1[k]!) continue;
@@ -160,23 +195,26 @@ export function fieldOf(problem: Problem, { x, y, shape }: Places = placesOf(pro
 
 /** The cost of a place alone: the loop in which nearly all of the time is spent. */
 function costIn(
-  { table, gap, width }: Problem,
+  { pieces, table, gap, width }: Problem,
   grids: Grids,
-  others: ReturnType<typeof room>,
+  others: Others,
   io: Float64Array,
 ) {
   const { edges } = table;
   const { cells, list, x: gridX, y: gridY, perMm, across, firstCell } = grids;
   const same = (SAME * width) ** 2;
+  const { counted, some, x0, x1, y0, y1 } = others;
+  const each = pieces.length;
   return () => {
     const x = io[0]!;
     const y = io[1]!;
     const most = io[2]!;
     let sum = 0;
-    for (let q = 0; q < others.some; q++) {
-      const k = others.counted[q]!;
-      if (x <= others.x0[k]! || x >= others.x1[k]!) continue;
-      if (y <= others.y0[k]! || y >= others.y1[k]!) continue;
+    const column = columnOf(others, x);
+    const end = column * each + some[column]!;
+    for (let q = column * each; q < end; q++) {
+      const k = counted[q]!;
+      if (x <= x0[k]! || x >= x1[k]! || y <= y0[k]! || y >= y1[k]!) continue;
       const region = others.region[k]!;
       const sign = others.sign[k]!;
       const lx = sign * (x - others.x[k]!);
@@ -222,7 +260,9 @@ function costIn(
 function depthIn(edges: Float64Array, grids: Grids, gap: number, same: number) {
   const { cells, list, x: gridX, y: gridY, perMm, across, firstCell } = grids;
   const out = new Float64Array(2);
-  let [px, py, edge, along, away] = [0, 0, 0, 0, 0];
+  // What was asked last: place, way along the edge, and how far away it is; an engine boxes what a closure holds.
+  const asked = new Float64Array(4);
+  let edge = 0;
   let inside = false;
 
   /** In mm, the gap included; 0 where it is free. */
@@ -235,6 +275,7 @@ function depthIn(edges: Float64Array, grids: Grids, gap: number, same: number) {
     const head = list[start]!;
     let nearest = Infinity;
     let side = 0;
+    let along = 0;
     for (let j = start + 1, end = start + (head >> 2); j <= end; j++) {
       const o = list[j]!;
       const dx = lx - edges[o]!;
@@ -253,9 +294,11 @@ function depthIn(edges: Float64Array, grids: Grids, gap: number, same: number) {
         along = on;
       }
     }
-    px = lx;
-    py = ly;
-    away = Math.sqrt(nearest);
+    const away = Math.sqrt(nearest);
+    asked[0] = lx;
+    asked[1] = ly;
+    asked[2] = along;
+    asked[3] = away;
     inside = (head & 3) === WITHIN || ((head & 3) === ON_OUTLINE && side > 0);
     return Math.max(0, inside ? away + gap : gap - away);
   };
@@ -265,6 +308,8 @@ function depthIn(edges: Float64Array, grids: Grids, gap: number, same: number) {
     const ux = edges[edge + 2]!;
     const uy = edges[edge + 3]!;
     const length = edges[edge + 4]!;
+    const along = asked[2]!;
+    const away = asked[3]!;
     if ((along >= 0 && along <= length) || away < 1e-300) {
       out[0] = uy;
       out[1] = -ux;
@@ -272,8 +317,8 @@ function depthIn(edges: Float64Array, grids: Grids, gap: number, same: number) {
     }
     const end = along < 0 ? 0 : length;
     const towards = inside ? 1 / away : -1 / away;
-    out[0] = (edges[edge]! + end * ux - px) * towards;
-    out[1] = (edges[edge + 1]! + end * uy - py) * towards;
+    out[0] = (edges[edge]! + end * ux - asked[0]!) * towards;
+    out[1] = (edges[edge + 1]! + end * uy - asked[1]!) * towards;
   };
   return { at, wayOut, out };
 }

@@ -63,6 +63,8 @@ export function gridOf({ box, edges, sums }: Region, gap: number): Grid {
   const up = Math.floor((box.y1 - box.y0) / side) + 1;
   const cells = new Int32Array(across * up);
   const list = [0];
+  // Many cells lie nearest to one edge alone: they share what is said of it.
+  const said = new Int32Array(edges.length * 4);
   const reach = side * Math.SQRT1_2 * 1.0001;
   const middle = (i: number, from: number, of: number) => from + (i + of / 2) * side;
   const inBlock = nearestOf(edges);
@@ -72,8 +74,15 @@ export function gridOf({ box, edges, sums }: Region, gap: number): Grid {
     inCell.take(inBlock, x, y, reach);
     const on = inCell.least <= reach;
     if (!on && inCell.least > reach + gap && !isInside(sums, x, y)) return;
-    cells[row * across + column] = list.length;
     const where = on ? ON_OUTLINE : isInside(sums, x, y) ? WITHIN : NEAR;
+    const at = row * across + column;
+    const alone = inCell.count === 1 ? inCell.ids[0]! * 4 + where : -1;
+    if (alone >= 0 && said[alone]! > 0) {
+      cells[at] = said[alone]!;
+      return;
+    }
+    if (alone >= 0) said[alone] = list.length;
+    cells[at] = list.length;
     list.push(inCell.count * 4 + where);
     for (let k = 0; k < inCell.count; k++) list.push(inCell.ids[k]!);
   };

@@ -1,5 +1,6 @@
 import type { Field } from './field.ts';
 import { latticeOf, onLattice, type Range, rangeOf } from './lattice.ts';
+import { oneOf } from './random.ts';
 
 /** How many places are tried anywhere in the strip, and round the present one. */
 const ANYWHERE = 24;
@@ -18,6 +19,9 @@ const BESIDE = 1e-8;
 /** A direction nearer to an axis than this doesn't reach it. */
 const ALONG = 1e-3;
 
+/** The cost of no place. */
+const NOWHERE = 1e300;
+
 /** The best place found for a piece. */
 export interface Found {
   x: number;
@@ -35,21 +39,22 @@ export function searchIn(field: Field, random: () => number) {
   const range: Range = { x0: 0, y0: 0, x1: 0, y1: 0 };
   const found: Found = { x: 0, y: 0, shape: 0, cost: 0 };
   const better = betterIn(field, random, range);
-  let [bestX, bestY, least] = [0, 0, 0];
+  /** The best place drawn so far, and its cost. */
+  const drawn = new Float64Array(3);
 
   const sample = (px: number, py: number) => {
     const placed = better.snapped(px, py);
     if (!placed) return;
-    io[2] = least;
+    io[2] = drawn[2]!;
     field.cost();
-    if (io[3]! >= least) return;
-    bestX = io[0]!;
-    bestY = io[1]!;
-    least = io[3]!;
+    if (io[3]! >= drawn[2]!) return;
+    drawn[0] = io[0]!;
+    drawn[1] = io[1]!;
+    drawn[2] = io[3]!;
   };
 
   const trySamples = (piece: number, width: number, height: number) => {
-    least = 1e300;
+    drawn[2] = NOWHERE;
     for (let k = 0; k < ANYWHERE; k++) {
       const px = range.x0 + random() * (range.x1 - range.x0);
       sample(px, range.y0 + random() * (range.y1 - range.y0));
@@ -69,21 +74,28 @@ export function searchIn(field: Field, random: () => number) {
     found.cost = cost;
   };
 
+  const tryShape = (piece: number, own: number, length: number, weights: Float64Array) => {
+    const { box } = problem.shapes[own]!;
+    if (!rangeOf(problem, problem.shapes[own]!, length, range)) return;
+    better.of(own);
+    field.prepare(piece, own, weights);
+    trySamples(piece, box.x1 - box.x0, box.y1 - box.y0);
+    if (own === shape[piece]) take(x[piece]!, y[piece]!, own);
+    if (found.cost > 0 && drawn[2]! < NOWHERE) take(drawn[0]!, drawn[1]!, own);
+  };
+
   return (piece: number, length: number, weights: Float64Array, present: number): Found => {
+    const own = shape[piece]!;
     found.x = x[piece]!;
     found.y = y[piece]!;
-    found.shape = shape[piece]!;
+    found.shape = own;
     found.cost = present;
-    for (const own of problem.kinds[problem.pieces[piece]!]!.shapes) {
-      const { box } = problem.shapes[own]!;
-      if (!rangeOf(problem, problem.shapes[own]!, length, range)) continue;
-      better.of(own);
-      field.prepare(piece, own, weights);
-      trySamples(piece, box.x1 - box.x0, box.y1 - box.y0);
-      if (own === shape[piece]) take(x[piece]!, y[piece]!, own);
-      if (found.cost > 0 && least < 1e300) take(bestX, bestY, own);
-      if (found.cost === 0) break;
-    }
+    tryShape(piece, own, length, weights);
+    // One of the other ways it may lie: in the next round it may be another, and more rounds are had.
+    const { shapes } = problem.kinds[problem.pieces[piece]!]!;
+    if (found.cost === 0 || shapes.length < 2) return found;
+    const other = shapes[oneOf(random, shapes.length - 1)]!;
+    tryShape(piece, other === own ? shapes.at(-1)! : other, length, weights);
     return found;
   };
 }

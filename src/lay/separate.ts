@@ -109,11 +109,13 @@ export function separatorOf(field: Field, random: () => number) {
 
   const weigh = () => {
     let most = 0;
-    for (const deep of depths) if (deep > most) most = deep;
+    for (let pair = 0; pair < depths.length; pair++) if (depths[pair]! > most) most = depths[pair]!;
     for (let i = 0; i < count; i++) {
       for (let j = i + 1; j < count; j++) {
         const pair = i * count + j;
         const deep = depths[pair]!;
+        // Of thousands of pairs nearly all are apart, and were so before.
+        if (deep <= 0 && weights[pair] === 1) continue;
         const grown = GROWS_LEAST + (GROWS_MOST - GROWS_LEAST) * (deep / most);
         const weight = weights[pair]! * (deep > 0 ? grown : FADES);
         weights[pair] = Math.max(1, weight);
