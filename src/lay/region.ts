@@ -34,7 +34,7 @@ export const ON_OUTLINE = 1;
 const NEAR = 2;
 
 /** Cells along the longer side of a region. */
-const FINENESS = 32;
+const FINENESS = 20;
 /** Cells are sorted out in blocks of so many by so many. */
 const BLOCK = 4;
 

@@ -92,3 +92,35 @@ test('the cost is the weighted sum of the depths, whichever way it is asked', ()
   field.cost();
   expect(field.io[3]).toBeCloseTo(20, 9);
 });
+
+test('wherever pieces lie along a strip, a place costs what all of them together come to', () => {
+  const strewn = fc.array(fc.tuple(fc.integer({ min: -900, max: 2900 }), place), {
+    minLength: 2,
+    maxLength: 30,
+  });
+  fc.assert(
+    fc.property(outlines(3, 6), strewn, (outline, all) => {
+      const count = all.length;
+      const pieces = [piece('a', outline, { count, turns: [0] })];
+      const field = fieldOf(problemOf({ width: 900, pieces }));
+      field.shape.fill(0);
+      all.forEach(([x, [y]], i) => {
+        field.x[i] = x;
+        field.y[i] = y / 10;
+      });
+      const weights = Float64Array.from({ length: count * count }, (_, i) => 1 + (i % 7));
+      field.prepare(0, 0, weights);
+      for (const [x, [, y]] of all) {
+        [field.x[0], field.y[0]] = [x, y / 10];
+        const depths = all.map((_, i) => (i === 0 ? 0 : weights[i]! * field.depthOf(0, i)));
+        const sum = depths.reduce((one, other) => one + other, 0);
+        field.io.set([x, y / 10, Infinity, 0]);
+        field.cost();
+        expect(field.io[3]).toBeCloseTo(sum, 6);
+        field.probe();
+        expect(field.io[3]).toBeCloseTo(sum, 6);
+      }
+    }),
+    { seed: 4, numRuns: 40 },
+  );
+});
