@@ -11,12 +11,12 @@ import type { LayTask } from '../../src/lay/task.ts';
 import { launchBrowser } from '../browser/harness.ts';
 
 /**
- * `npm run bench:lay -- [--seconds N] [--workers N] [--seed N] [--clock processor] [FILE…]`: how
+ * `npm run bench:lay -- [--seconds N] [--workers N] [--seed N] [--clock processor [--slow N]] [FILE…]`: how
  * well the cloth is used after 1, 10, 30 and 60 s, by workers with different seeds in Chromium, of
  * published sets of pieces as they are printed in the research on strip packing. Without a file,
  * all sets that lie beside the project are taken. Each line: the set, then per cent used after so
  * many seconds. By `--clock processor` the same worker runs in Node, and a second is one of its own
- * processor time: for a machine that has other things to do.
+ * processor time: for a machine that has other things to do; by `--slow 4` of one four times as slow.
  */
 const SETS = '../shared/lay';
 const MARKS = [1, 10, 30, 60];
@@ -29,6 +29,7 @@ const { values, positionals } = parseArgs({
     workers: { type: 'string', default: '2' },
     seed: { type: 'string', default: '1' },
     clock: { type: 'string', default: 'wall' },
+    slow: { type: 'string', default: '1' },
   },
 });
 const seconds = Number(values.seconds);
@@ -91,7 +92,7 @@ async function watchProcesses({ code, task, seeds, seconds }: Watched): Promise<
       child.once('message', (found) => done(found as Found[]));
       child.once('error', failed);
       child.once('exit', (exit) => failed(new Error(`ended with ${exit} before it told`)));
-      child.send({ code, job: { task, seed, seconds } });
+      child.send({ code, job: { task, seed, seconds }, slow: Number(values.slow) });
     });
   return (await Promise.all(seeds.map(one))).flat();
 }
