@@ -25,9 +25,9 @@ export function useBox(ref: RefObject<HTMLElement | null>): Box {
         height: element.clientHeight || seen.height,
         letter: Number.parseFloat(getComputedStyle(element).fontSize) || seen.letter,
       };
-      if (String(Object.values(next)) === String(Object.values(seen))) return;
       seen = next;
-      setBox(next);
+      // Against its own: another on the page may have been of this size first.
+      setBox((own) => (`${Object.values(own)}` === `${Object.values(next)}` ? own : next));
     };
     if (!('ResizeObserver' in globalThis)) {
       measure();
