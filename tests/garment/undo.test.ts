@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Action, act } from '../../src/garment/actions/act.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
+import { lastPress } from '../../src/garment/actions/undo.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { mm } from '../../src/lengths/length.ts';
 import { backOne } from './trial/back-one.ts';
@@ -54,6 +55,20 @@ test('the last press is taken back whatever was settled since, as long as nothin
   expect(back1.refused).toBeUndefined();
   expect(back1.state.record.facts).toEqual({});
   expect(back1.state.record.works).toBe(made.record.works);
+});
+
+test('what is made of a work that is off is not taken back by one press, and is there with it again', () => {
+  const made = after(begin(back, KNOWN), cut, {
+    do: 'measure',
+    fact: 'cut',
+    measured: mm(650),
+    now,
+  });
+  const off = after(made, { do: 'take off', work: 'back', leave: 'wait', now });
+  expect(lastPress(off)).toBeUndefined();
+  const again = after(off, { do: 'put back', work: 'back', now });
+  expect(again.record.facts).toEqual(made.record.facts);
+  expect(lastPress(again)).toBe(lastPress(made));
 });
 
 test('a press that can’t be taken back says why', () => {

@@ -1,3 +1,4 @@
+import { readHome } from '../record/home.ts';
 import type { Fact, MadeBefore } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
 import { same } from '../work-out/same.ts';
@@ -5,9 +6,16 @@ import { at, type Edit, inverse } from './slots.ts';
 import { type Change, type Done, type Refused, refuse, type State, settle } from './state.ts';
 import { hasFacts } from './works.ts';
 
-/** The last press of a garment, which is the one that is taken back. */
-export function lastPress({ log }: State): Change | undefined {
-  return [...log].reverse().find(({ press }) => press);
+/**
+ * The last press of a garment, which is the one that is taken back. What is made of a work that is taken
+ * off is kept with it: nobody sees it, and nobody means it.
+ */
+export function lastPress({ log, record }: State): Change | undefined {
+  const isSeen = ({ slot: [map, id = ''], before }: Edit) => {
+    const { home } = Object(at(record, ['facts', id]) ?? before) as Partial<Fact>;
+    return map !== 'facts' || !at(record, ['works', readHome(home ?? '').id, 'off']);
+  };
+  return [...log].reverse().find(({ press, edits }) => press && edits.every(isSeen));
 }
 
 /**
