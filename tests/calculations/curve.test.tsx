@@ -4,7 +4,7 @@ import { curve } from '../../src/calculations/curve/curve.ts';
 import { curveDrawing } from '../../src/calculations/curve/drawing.ts';
 import { curveOutputs } from '../../src/calculations/curve/outputs.ts';
 import { benchOf } from '../controls/helpers.ts';
-import { answer, answerTo, open, workOn } from '../screens/helpers.tsx';
+import { answer, answerTo, open, type, workOn } from '../screens/helpers.tsx';
 import { givenBy } from './given.ts';
 
 afterEach(cleanup);
@@ -46,6 +46,25 @@ test('a slanted edge, and cloth squared by its diagonals', () => {
   expect(square.cautions[0]).toContain('Pull it square before you cut');
 });
 
+// Rows 21.13, 21.14 and 21.19, as a laboratory's guide to ASTM D3882 has them; the per cent is derived.
+test('bow and skew in per cent of the width, and what they come to at an edge', async () => {
+  open(curve, { kind: 'grain' });
+  const said = await answer();
+  expect(said).toMatch(/^3\s+% of its width, askew/);
+  expect(said).toContain('One end of that edge lies higher by1.5 cm');
+  type('Its end runs ahead by', '2');
+  expect(await answer()).toMatch(/^2\s+% of its width, bowed/);
+  expect(said).toContain('Bow2 %');
+  expect(said).toContain('Skew3 %, 1.72°');
+  expect(said).toContain('the worst counts');
+  expect(said).toContain(
+    '2.8 cm ÷ 140 cm = 2 %. 4.2 cm ÷ 140 cm = 3 %. 50 cm × 4.2 cm ÷ 140 cm = 1.5 cm.',
+  );
+  expect(givenBy(curveOutputs, { kind: 'grain' })).toMatchObject({ bowed: 2, askew: 3, lift: 15 });
+  const none = givenBy(curveOutputs, { kind: 'grain', bow: '', ahead: '0' });
+  expect(none).toMatchObject({ bowed: 0, askew: 0, lift: 0 });
+});
+
 test('outputs, and the drawing with its numbers', () => {
   const arc = { chord: '20', rise: '10', off: '0', parts: '2' };
   expect(givenBy(curveOutputs, arc)).toMatchObject({ radius: 100, slant: 'absent by kind' });
@@ -63,6 +82,7 @@ test.each<[string, Record<string, string>, string[]]>([
   ['a line past the middle', { off: '17' }, ['off']],
   ['no height', { kind: 'slant', high: '0' }, ['high']],
   ['diagonals too short', { kind: 'square', long: '170' }, ['long']],
+  ['a skew as long as the cloth is wide', { kind: 'grain', ahead: '140' }, ['ahead']],
 ])('%s: the field is named', (_, set, fields) => {
   const work = workOn(curve, set);
   expect(work.ok ? [] : work.faults.map(({ field }) => field)).toEqual(fields);

@@ -27,6 +27,7 @@ const CHECKED: Readonly<Record<string, readonly string[]>> = {
     ...Array.from({ length: 45 }, (_, i) => `20.${i + 1}`),
     ...['20.46', '20.48'],
   ],
+  'sewing/grain': ['21.13', '21.14', '21.15', '21.19'],
   'sewing/least-slit': ['20.49', '20.50'],
 };
 
@@ -43,8 +44,8 @@ const NOT_CHECKED: Readonly<Record<string, readonly string[]>> = {
     ...['18.1', '18.8'],
   ],
   'from memory, and of children: its table was not read': ['20.47'],
-  'bow, skew and faults of cloth are no calculation here': [
-    ...['21.13', '21.14', '21.15', '21.16', '21.17', '21.18', '21.19', '21.20', '21.21'],
+  'kinds of bow, cut parts, limits from memory, and faults counted are no calculation here': [
+    ...['21.16', '21.17', '21.18', '21.20', '21.21'],
   ],
   'how a printed marker is drawn and rated; a lay here is told by its length': [
     ...['21.22', '21.23', '21.24'],

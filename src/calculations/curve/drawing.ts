@@ -5,7 +5,7 @@ import type { Dimension } from '../../drawing/dimension.ts';
 import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { arcInput, curveFields, slantInput, squareInput, walkInput } from './fields.ts';
+import { arcInput, curveFields, grainInput, slantInput, squareInput, walkInput } from './fields.ts';
 import { curveWorked, type Worked } from './worked.ts';
 
 const POINTS = 48;
@@ -16,7 +16,7 @@ const MOST_DRAWN = 200;
 /** The curve, the slant or the cloth, to scale. */
 export const curveDrawing: Drawing = {
   id: 'curve',
-  unplaced: () => ['walkRadius'],
+  unplaced: () => ['walkRadius', 'over'],
   rows: ['marks', 'walk-marks'],
   draw(draft, bench) {
     const read = curveFields.read(draft, bench);
@@ -44,6 +44,7 @@ type Of<Kind extends Worked['kind']> = Extract<Worked, { kind: Kind }>;
 function drawnOf(worked: Worked, bench: Bench): Drawn {
   if (worked.kind === 'arc') return ofArc(worked, bench);
   if (worked.kind === 'walk') return ofWalk(worked, bench);
+  if (worked.kind === 'grain') return ofGrain(worked, bench);
   return worked.kind === 'slant' ? ofSlant(worked, bench) : ofSquare(worked, bench);
 }
 
@@ -119,6 +120,34 @@ function ofSlant({ asked, edge }: Of<'slant'>, bench: Bench): Drawn {
       lengthDown(0, [0, high], { given: 'high' }, bench),
       lengthAlong(low, [0, aside], { given: 'aside' }, bench),
       lengthAt([top, end], edge, { found: 'slant' }, bench),
+    ],
+  };
+}
+
+/** A thread from selvedge to selvedge, as it should run and as it does. */
+function ofGrain({ asked }: Of<'grain'>, bench: Bench): Drawn {
+  const { wide, bow, ahead } = grainInput(asked);
+  const [across, most, end] = [toMm(wide), toMm(bow), toMm(ahead)];
+  const high = across / 4 + Math.max(most, end);
+  // Half of a wave from end to end, greatest in the middle.
+  const thread = Array.from({ length: POINTS + 1 }, (_, i) => {
+    const part = i / POINTS;
+    return { x: part * across, y: part * end + Math.sin(Math.PI * part) * most };
+  });
+  const straight = (part: number): Point => ({ x: part * across, y: part * end });
+  const middle = { x: across / 2, y: end / 2 };
+  return {
+    shapes: [
+      lineDown('cloth', 0, [-high / 4, high]),
+      lineDown('cloth', across, [-high / 4, high]),
+      lineAcross('behind', 0, [0, across]),
+      lineThrough('measure', straight(0), straight(1)),
+      lineThrough('stitch', ...thread),
+    ],
+    dimensions: [
+      lengthAlong(0, [0, wide], { given: 'clothWide' }, bench),
+      lengthAt([middle, { ...middle, y: middle.y + most }], bow, { given: 'bow' }, bench),
+      lengthDown(across, [0, ahead], { given: 'ahead' }, bench),
     ],
   };
 }

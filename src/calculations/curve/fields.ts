@@ -4,6 +4,7 @@ import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
 import type { ArcInput } from '../../sewing/curve.ts';
+import type { GrainInput } from '../../sewing/grain.ts';
 import type { WalkInput } from '../../sewing/walked.ts';
 
 export const kind = choice(words.kind);
@@ -11,6 +12,7 @@ const ofArc = { when: kind.is('arc') } as const;
 const ofWalk = { when: kind.is('walk') } as const;
 const ofSlant = { when: kind.is('slant') } as const;
 const ofSquare = { when: kind.is('square'), usual: 'stripLength' } as const;
+const ofGrain = { when: kind.is('grain') } as const;
 
 /** What is asked of curves, slants and cut ends: what always matters first. */
 export const curveFields = schema(words.labels, {
@@ -33,6 +35,14 @@ export const curveFields = schema(words.labels, {
   long: length({ start: { cm: '90', mm: '900', in: '36' }, ...ofSquare }),
   one: length({ start: { cm: '168', mm: '1680', in: '66' }, ...ofSquare }),
   other: length({ start: { cm: '165', mm: '1650', in: '65' }, ...ofSquare }),
+  clothWide: length({
+    start: { cm: '140', mm: '1400', in: '55' },
+    ...ofGrain,
+    usual: 'clothWidth',
+  }),
+  bow: lengthOrNone(words.none, { start: { cm: '2.8', mm: '28', in: '1 1/8' }, ...ofGrain }),
+  ahead: lengthOrNone(words.none, { start: { cm: '4.2', mm: '42', in: '1 5/8' }, ...ofGrain }),
+  over: length({ start: { cm: '50', mm: '500', in: '20' }, ...ofGrain, usual: 'across' }),
 });
 
 /** What was read of the fields. */
@@ -42,6 +52,7 @@ export const ARC_FIELDS = ['chord', 'rise', 'off', 'side', 'parts'] as const;
 export const WALK_FIELDS = ['walkStep', 'walkSteps', 'walkRest', 'walkRadius', 'parts'] as const;
 export const SLANT_FIELDS = ['high', 'aside'] as const;
 export const SQUARE_FIELDS = ['long', 'one', 'other'] as const;
+export const GRAIN_FIELDS = ['clothWide', 'bow', 'ahead'] as const;
 
 type Of<Keys extends readonly (keyof CurveAsked)[]> = Pick<CurveAsked, Keys[number]>;
 
@@ -67,6 +78,15 @@ export function walkInput(
 /** The slanted edge that is asked for. */
 export function slantInput({ high, aside = ZERO }: Of<typeof SLANT_FIELDS>) {
   return { ...needed({ high }), aside };
+}
+
+/** The cloth that is off its grain. */
+export function grainInput({
+  clothWide,
+  bow = ZERO,
+  ahead = ZERO,
+}: Of<typeof GRAIN_FIELDS>): GrainInput {
+  return { ...needed({ wide: clothWide }), bow, ahead };
 }
 
 /** The cloth that is squared. */

@@ -3,12 +3,15 @@ import { curveOutputWords as words } from '#words/outputs/curve-output-words.ts'
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { arcOf, slantedEdge } from '../../sewing/curve.ts';
+import { offGrain } from '../../sewing/grain.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { walkedCurve } from '../../sewing/walked.ts';
 import {
   ARC_FIELDS,
   arcInput,
   curveFields,
+  GRAIN_FIELDS,
+  grainInput,
   kind,
   SLANT_FIELDS,
   SQUARE_FIELDS,
@@ -16,11 +19,12 @@ import {
   WALK_FIELDS,
   walkInput,
 } from './fields.ts';
-import { squareOf } from './worked.ts';
+import { grainOf, squareOf } from './worked.ts';
 
 const output = outputOf(curveFields);
 const ofArc = { reads: ARC_FIELDS, when: { field: 'kind', is: kind.is('arc') } } as const;
 const ofWalk = { reads: WALK_FIELDS, when: { field: 'kind', is: kind.is('walk') } } as const;
+const ofGrain = { reads: GRAIN_FIELDS, when: { field: 'kind', is: kind.is('grain') } } as const;
 const ofSquare = { reads: SQUARE_FIELDS, when: { field: 'kind', is: kind.is('square') } } as const;
 
 /** What curves, slants and cut ends give. */
@@ -56,6 +60,28 @@ export const curveOutputs: Outputs = {
       kind: 'length',
       ...ofSquare,
       of: (fields) => mapped(squareOf(fields), ({ usable }) => usable),
+    }),
+    output({
+      key: 'bowed',
+      name: words.bowed,
+      kind: 'number',
+      ...ofGrain,
+      of: (fields) => mapped(offGrain(grainInput(fields)), ({ bow }) => bow),
+    }),
+    output({
+      key: 'askew',
+      name: words.askew,
+      kind: 'number',
+      ...ofGrain,
+      of: (fields) => mapped(offGrain(grainInput(fields)), ({ skew }) => skew),
+    }),
+    output({
+      key: 'lift',
+      name: words.lift,
+      kind: 'length',
+      ...ofGrain,
+      reads: [...GRAIN_FIELDS, 'over'],
+      of: (fields) => mapped(grainOf(fields), ({ lift }) => lift),
     }),
     output({
       key: 'slant',

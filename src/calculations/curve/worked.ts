@@ -1,10 +1,14 @@
+import { needed } from '../../calculation/needed.ts';
 import type { ExactLength } from '../../lengths/length.ts';
 import { type Arc, arcOf, type Squared, slantedEdge, squared } from '../../sewing/curve.ts';
+import { type Grain, liftOf, offGrain } from '../../sewing/grain.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { type Walk, walkedCurve } from '../../sewing/walked.ts';
 import {
   arcInput,
   type CurveAsked,
+  type GRAIN_FIELDS,
+  grainInput,
   type SQUARE_FIELDS,
   slantInput,
   squareInput,
@@ -17,6 +21,7 @@ export type Worked = { asked: CurveAsked } & (
   | { kind: 'walk'; walk: Walk }
   | { kind: 'slant'; edge: ExactLength }
   | { kind: 'square'; square: Squared }
+  | { kind: 'grain'; grain: Grain; lift: ExactLength }
 );
 
 /** The cut end that is asked for. */
@@ -25,6 +30,16 @@ export function squareOf(
 ): Outcome<Squared> {
   const { long, one, other } = squareInput(asked);
   return squared(long, one, other);
+}
+
+/** How far the cloth is off its grain, and what that comes to at an edge. */
+export function grainOf(
+  asked: Pick<CurveAsked, (typeof GRAIN_FIELDS)[number] | 'over'>,
+): Outcome<{ grain: Grain; lift: ExactLength }> {
+  const input = grainInput(asked);
+  const lift = liftOf(input, needed({ over: asked.over }).over);
+  if (!lift.ok) return lift;
+  return mapped(offGrain(input), (grain) => ({ grain, lift: lift.value }));
 }
 
 /** All that is asked, or every reason why not. */
@@ -41,5 +56,7 @@ export function curveWorked(asked: CurveAsked): Outcome<Worked> {
     }
     case 'square':
       return mapped(squareOf(asked), (square) => ({ asked, kind, square }));
+    case 'grain':
+      return mapped(grainOf(asked), (found) => ({ asked, kind, ...found }));
   }
 }

@@ -35,7 +35,7 @@ export const calculationUses: Readonly<
       flare:
         'slash spread godet insert sweep hem wider fuller skirt sleeve pattern lengthen shorten longer shorter line jog',
       curve:
-        'curve arc length stitch line raw edge slanted edge square squaring diagonals skew straighten straightening grain off divide neckline armhole radius chord rise walk walking tape dividers crotch mark curve evenly',
+        'curve arc length stitch line raw edge slanted edge square squaring diagonals skew bow straighten straightening grain off divide neckline armhole radius chord rise walk walking tape dividers crotch mark curve evenly',
       bias: 'bias strip tape true bias diagonal 45 degrees continuous square selvedge selvage join binding piping how much cloth',
       tucks:
         'pin tucks nun growth tucks shirt front blouse rows spacing cloth width groups let out',

@@ -19,12 +19,17 @@ export const curveWords = {
     long: 'Cloth, torn long',
     one: 'One diagonal',
     other: 'The other diagonal',
+    clothWide: 'Cloth, selvedge to selvedge',
+    bow: 'A thread bows by',
+    ahead: 'Its end runs ahead by',
+    over: 'Edge along it, long',
   },
   kind: {
     arc: 'A curved edge',
     walk: 'A curve, walked by tape',
     slant: 'A slanted edge',
     square: 'Squaring cloth',
+    grain: 'Bow and skew',
   },
   side: { inside: 'Inside the curve', outside: 'Outside it' },
   none: 'none',
@@ -41,11 +46,21 @@ export const curveWords = {
     slant: 'Mark this length down every slanted line, so that the edge comes out even.',
     square:
       'Both ends torn along a thread: pull along the shorter diagonal until both are alike, and leave it to rest before you measure again.',
+    grain:
+      'Follow one thread from selvedge to selvedge. Bow: lay a straight edge between its ends, and measure to the thread where it is farthest. Skew: from the line square to the selvedge to its other end.',
   },
   edge: 'Along the raw edge',
   radius: 'Radius of the raw edge',
   step: 'Straight from mark to mark',
   skew: 'One edge runs ahead by',
+  worse: { bow: '% of its width, bowed', skew: '% of its width, askew' },
+  lift: 'One end of that edge lies higher by',
+  bow: 'Bow',
+  share: (part: string) => `${part} %`,
+  askew: 'Skew',
+  askewOf: (part: string, degrees: string) => `${part} %, ${degrees}°`,
+  worst:
+    'Measure at several places: the worst counts, not the middle of them. Stripes and checks show it most; some twill is meant to hang askew.',
   usable: 'Left square, if that is cut off',
   marks: 'Marks along the stitch line',
   mark: 'Mark',
@@ -61,6 +76,7 @@ export const curveWords = {
     walk: 'The curve laid straight, with its steps, and where its parts end',
     slant: 'The edge, straight up and aside',
     square: 'The cloth with both diagonals',
+    grain: 'A thread from selvedge to selvedge, as it runs and as it should',
   },
   stepsCount: (count: number) => `${count} ${count === 1 ? 'step' : 'steps'}`,
   partsCount: (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}`,
@@ -77,6 +93,9 @@ export const curveWords = {
       `${high} × ${high} + ${aside} × ${aside} = ${edge} × ${edge}.`,
     skew: (more: string, less: string, long: string, skew: string) =>
       `(${more} × ${more} − ${less} × ${less}) ÷ (4 × ${long}) = ${skew}. `,
+    share: (part: string, wide: string, share: string) => `${part} ÷ ${wide} = ${share} %. `,
+    lift: (over: string, ahead: string, wide: string, lift: string) =>
+      `${over} × ${ahead} ÷ ${wide} = ${lift}.`,
     wanted: (one: string, other: string, wanted: string) =>
       `(${one} × ${one} + ${other} × ${other}) ÷ 2 = ${wanted} × ${wanted}.`,
   },
@@ -84,5 +103,7 @@ export const curveWords = {
   walkSource:
     'A straight step cuts its curve short, by the square of the step over 24 times that of the radius: geometry. Short steps hardly do.',
   geometry: 'Geometry.',
+  grainSource:
+    'Bow and skew as ASTM D3882 measures them, told by a laboratory’s guide of 2008; the worst in a piece counts there. What it lifts: derived here.',
   derived: 'Geometry, derived here: the diagonals reach over the length more and less the skew.',
 };

@@ -14,5 +14,8 @@ export const curveOutputWords = {
   wanted: 'Both diagonals, once it is square',
   pull: 'Pull the cloth until both diagonals are alike, let it rest',
   skew: 'One edge runs ahead by',
+  bowed: 'Bow, %',
+  askew: 'Skew, %',
+  lift: 'One end of the edge lies higher by',
   usable: 'Left square, if that is cut off',
 };
