@@ -2,6 +2,7 @@ import { type ExactLength, exactLength, type Length } from '../lengths/length.ts
 import { alongSelvedge, MOST_STRIPS } from './bias.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
+import { BY_AREA } from './sources/bias.ts';
 
 /** With √2 in it, a number is whole where it is to a unit. */
 const NEAR = 1;
@@ -81,6 +82,19 @@ export function squareFor(input: RoundInput, need: Length): Outcome<ExactLength>
     });
     return { ok: true, value: exactLength(Math.min(...sides) + 2 * seam) };
   });
+}
+
+/**
+ * What the area alone promises of a continuous strip: p × q over its width (`BY_AREA`), which is never less
+ * than its whole rounds give.
+ */
+export function areaGivesRound(width: Length, one: ExactLength, other: ExactLength): ExactLength {
+  return exactLength((BY_AREA.value * one * other) / width);
+}
+
+/** The square whose area alone promises so much: √(need × width), never more than whole rounds want. */
+export function areaForRound(width: Length, need: Length): ExactLength {
+  return exactLength(Math.sqrt((need * width) / BY_AREA.value));
 }
 
 /**

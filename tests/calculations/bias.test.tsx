@@ -15,7 +15,7 @@ test('opens with a worked answer: the cloth for joined strips, and what the area
   open(bias, {});
   const said = await answer();
   expect(said).toMatch(/^16\.8 cm of cloth, along the selvedge/);
-  expect(said).toContain('15.116 cm: too little for whole strips');
+  expect(said).toContain('15.116 cm: too little for what is cut whole');
   expect(said).toContain('(500 cm × 2.5 cm + 10 cm × 10 cm ÷ 2) ÷ 86 cm = 15.116 cm.');
   expect(said).toContain('2.5 cm × 1.41421 = 3.536 cm.');
   expect(said).toContain('Lines apart, along the edge3.6 cm');
@@ -51,6 +51,15 @@ test('in one from a tube: the least square that has whole rounds', () => {
   expect(found.lines).toContainEqual({ label: 'Joins', value: 'at most 15' });
   const have = { ...set, tube: 'have', long: '23', sideShort: '23' };
   expect(answerTo(bias, have, inch).workings[1]?.formula).toBe('8 × 1.41421 × 23 in = 260.215 in.');
+  // By the area alone, as printed: √500 = 22.36. And 20 × 20 ÷ 2 = 200 (7.11).
+  expect(found.lines.find(({ label }) => label === 'By its area')?.value).toBe(
+    '22 3/8 in less 0.014 in: too little for what is cut whole',
+  );
+  const square = answerTo(bias, { ...have, long: '20', sideShort: '20' }, inch);
+  expect(square.lines).toContainEqual({
+    ...{ label: 'By its area', value: '200 in: more than can be cut whole' },
+  });
+  expect(square.workings[2]?.formula).toBe('20 in × 20 in ÷ 2 in = 200 in.');
 });
 
 // The teaching book again (17.5): 65 cm, 3 wide: 88 with its 1.4, 88.9 with √2.

@@ -14,7 +14,14 @@ import {
   biasFrom,
   joinTakes,
 } from '../../src/sewing/bias.ts';
-import { roundFrom, singleFor, singleFrom, squareFor } from '../../src/sewing/bias-round.ts';
+import {
+  areaForRound,
+  areaGivesRound,
+  roundFrom,
+  singleFor,
+  singleFrom,
+  squareFor,
+} from '../../src/sewing/bias-round.ts';
 import { THIRD_MORE } from '../../src/sewing/sources/bias.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -70,6 +77,8 @@ describe('published', () => {
 
   // Quilting pages, sewaquilt.com and mydecozo.co.uk: side² ÷ width, seams left out.
   test('7.11: by area 12 in gives 72, 20 gives 200, 36 gives 648; whole rounds never more', () => {
+    const area = (side: number) => areaGivesRound(inches(2), inches(side), inches(side));
+    expect([12, 20, 36].map((side) => toInches(area(side)))).toEqual([72, 200, 648]);
     const by = { width: inches(2), seam: ZERO };
     const long = [12, 20, 36].map((side) =>
       toInches(solved(roundFrom(by, inches(side), inches(side))).long),
@@ -80,6 +89,7 @@ describe('published', () => {
 
   // A quilting page, quiltersquestiontime.com: 250 × 2 = 500, its root 22.36, so 23.
   test('7.12: 250 in of 2: a square of 22.63, so 23; 22.36 itself gives 221', () => {
+    expect(toInches(areaForRound(inches(2), inches(250))).toFixed(2)).toBe('22.36');
     const by = { width: inches(2), seam: ZERO };
     expect(toInches(solved(squareFor(by, inches(250)))).toFixed(2)).toBe('22.63');
     const root = solved(roundFrom(by, inches(22.36), inches(22.36)));
@@ -161,6 +171,9 @@ describe('laws', () => {
         expect(round.joins).toBeLessThanOrEqual(2 * round.rounds - 1);
         const area = (up - 2 * input.seam) ** 2 / input.width;
         expect(round.long).toBeLessThanOrEqual(area + 600);
+        // What pages without seams and rounds promise is never less, and their square never larger.
+        expect(areaGivesRound(input.width, up, up)).toBeGreaterThanOrEqual(round.long - 600);
+        expect(areaForRound(input.width, need)).toBeLessThanOrEqual(side + 1);
         const less = length(up - 800);
         const smaller = roundFrom(input, less, less);
         expect(smaller.ok ? smaller.value.long : 0).toBeLessThan(need);

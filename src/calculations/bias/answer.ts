@@ -9,7 +9,7 @@ import { alongSelvedge, areaFor, areaGives } from '../../sewing/bias.ts';
 import { THIRD_MORE } from '../../sewing/sources/bias.ts';
 import { type BiasAsked, hasPiece } from './fields.ts';
 import { linesRun } from './run.ts';
-import { stripsInput, type Worked } from './worked.ts';
+import { areaOfRound, stripsInput, type Worked } from './worked.ts';
 import { biasWorkings } from './workings.ts';
 
 /** A join in less is doubted: common practice, no source. */
@@ -69,8 +69,13 @@ function lines(asked: BiasAsked, worked: Worked, bench: Bench): Line[] {
   return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
 }
 
-/** What the area alone promises, of joined strips. */
-function areaText(asked: BiasAsked, { strips }: Worked, bench: Bench): string | undefined {
+/** What the area alone promises, of joined strips or of one in one. */
+function areaText(asked: BiasAsked, worked: Worked, bench: Bench): string | undefined {
+  const { strips, round } = worked;
+  if (round) {
+    const area = byTape(areaOfRound(asked, worked), bench);
+    return words.areaMost[hasPiece(asked) ? 'have' : 'need'](area);
+  }
   if (!strips) return undefined;
   const input = stripsInput(asked);
   const { need, long } = asked;

@@ -2,6 +2,8 @@ import { needed } from '../../calculation/needed.ts';
 import { type ExactLength, exactLength, type Length, length, ZERO } from '../../lengths/length.ts';
 import { type Bias, biasFor, biasFrom, joinTakes } from '../../sewing/bias.ts';
 import {
+  areaForRound,
+  areaGivesRound,
   type Round,
   roundFrom,
   roundLong,
@@ -90,6 +92,11 @@ function singleOf(asked: BiasAsked): Outcome<Worked> {
   }
   const { side } = needed({ side: asked.long });
   return mapped(singleFrom(width, side), (long) => one(side, long));
+}
+
+/** What the area alone promises of one from a tube: its length, or the side of a square. */
+export function areaOfRound({ width, need }: BiasAsked, { piece, wide }: Worked): ExactLength {
+  return need === undefined ? areaGivesRound(width, piece, wide) : areaForRound(width, need);
 }
 
 /** How long the strip comes out where its joins were sewn otherwise. */

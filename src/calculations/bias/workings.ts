@@ -4,9 +4,9 @@ import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import { alongSelvedge, areaFor, areaGives, joinTakes } from '../../sewing/bias.ts';
-import { CORNERS, THIRD_MORE } from '../../sewing/sources/bias.ts';
+import { BY_AREA, CORNERS, THIRD_MORE } from '../../sewing/sources/bias.ts';
 import { type BiasAsked, hasPiece } from './fields.ts';
-import { stripsInput, type Worked } from './worked.ts';
+import { areaOfRound, stripsInput, type Worked } from './worked.ts';
 
 const { formula } = words;
 
@@ -30,12 +30,25 @@ export function biasWorkings(asked: BiasAsked, worked: Worked, bench: Bench): Wo
         ),
         source: words.derived,
       },
+      areaWorking(asked, worked, bench),
     ];
   }
   const said = hasPiece(asked)
     ? formula.single(show(piece), show(width), show(long))
     : formula.singleFor(show(long), show(width), show(piece));
   return [{ formula: decimal(said, bench), source: words.geometry }];
+}
+
+/** What the area alone promises, with where that is published. */
+function areaWorking(asked: BiasAsked, worked: Worked, bench: Bench): Working {
+  const show = (x: ExactLength) => exactly(x, bench);
+  const { width, need } = asked;
+  const area = show(areaOfRound(asked, worked));
+  const said =
+    need === undefined
+      ? formula.areaRound(show(worked.piece), show(worked.wide), show(width), area)
+      : formula.areaSquare(show(need), show(width), area);
+  return { formula: said, source: words.published(BY_AREA) };
 }
 
 /** √2 as it stands in a formula, with this bench's decimal mark. */

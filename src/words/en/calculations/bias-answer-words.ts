@@ -24,7 +24,7 @@ export const biasAnswerWords = {
   gives: 'It gives',
   area: 'By its area',
   areaMost: {
-    need: (size: string) => `${size}: too little for whole strips`,
+    need: (size: string) => `${size}: too little for what is cut whole`,
     have: (size: string) => `${size}: more than can be cut whole`,
   },
   third: 'A third more, the quick rule',
@@ -45,6 +45,10 @@ export const biasAnswerWords = {
       `(${long} × ${width} + ${shortest} × ${shortest} ÷ 2) ÷ ${cloth} = ${piece}.`,
     areaGives: (cloth: string, piece: string, shortest: string, width: string, long: string) =>
       `(${cloth} × ${piece} − ${shortest} × ${shortest} ÷ 2) ÷ ${width} = ${long}.`,
+    areaRound: (long: string, wide: string, width: string, strip: string) =>
+      `${long} × ${wide} ÷ ${width} = ${strip}.`,
+    areaSquare: (need: string, width: string, side: string) =>
+      `${need} × ${width} = ${side} × ${side}.`,
     rounds: (count: number, short: string, seam: string, long: string) =>
       `${count} × 1.41421 × ${seam === '' ? short : `(${short} − 2 × ${seam})`} = ${long}.`,
     single: (side: string, width: string, long: string) =>

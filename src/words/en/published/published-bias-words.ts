@@ -11,6 +11,10 @@ export const biasQuotes: Readonly<Record<BiasQuote, Quote>> = {
     says: 'by area: length times width, and the two corners, over the width of the cloth',
     source: 'Dress Making, Trade Practical 2, government teaching book, 2024',
   },
+  square: {
+    says: 'in one: the cloth’s area over the strip’s width, whole rounds left out of account',
+    source: 'quilting pages',
+  },
   table: {
     says: 'a table of widths along the selvedge has the same to an eighth, but for three of 22',
     source: 'Clothing for Women, textbook, 1916',
