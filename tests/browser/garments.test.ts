@@ -43,6 +43,48 @@ test('a calculation is kept on a new garment, changed and kept again', async () 
   await close();
 });
 
+/** What there is to press, or to read, beyond the edge of the screen. */
+const beyond = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, h1, h2, .last > *, .next-key .above')]
+      .filter((one) => one.checkVisibility() && !one.closest('.unseen'))
+      .filter((one) => {
+        const { left, right } = one.getBoundingClientRect();
+        return left < -1 || right > innerWidth + 1 || one.scrollWidth > one.clientWidth + 3;
+      })
+      .map((one) => one.textContent),
+  );
+
+test('a name of one long word goes on below itself, and moves nothing off the screen', async () => {
+  const { page, close } = await start('#/hem');
+  const long = 'Innentaschenverschlussleistenunterseitensaum';
+  await page.getByRole('button', { name: 'Keep' }).tap();
+  await page.getByLabel('Name').fill(long);
+  await page.locator('input[type=text]').nth(1).fill(`${long}mantel`);
+  await page.getByRole('button', { name: 'Keep it' }).tap();
+  await page.locator('input[name=depth]').waitFor();
+  await page.goto(`${inject('address')}#/garments`);
+  await page.getByRole('article').getByRole('button', { name: long }).first().tap();
+  await page.locator('.next-key[data-kind=step]').waitFor();
+  expect(await beyond(page), 'home').toEqual([]);
+  await page.locator('.works .now > button').tap();
+  await page.locator('.garment-work .dimension').first().waitFor();
+  await page
+    .getByRole('button', { name: /^Depth, finished/ })
+    .first()
+    .tap();
+  await page.locator('.pad').getByRole('button', { name: '4', exact: true }).tap();
+  await page.getByRole('button', { name: 'Done' }).tap();
+  await page.getByRole('button', { name: 'Undo' }).waitFor();
+  expect(await beyond(page), 'the work').toEqual([]);
+  await page.getByRole('button', { name: 'Done' }).tap();
+  await page.getByRole('button', { name: 'Steps and their order' }).tap();
+  await page.locator('.order .step').first().tap();
+  await page.locator('.order .deeds').waitFor();
+  expect(await beyond(page), 'the order').toEqual([]);
+  await close();
+});
+
 /** The invented one, made by a press on the list; then the list again. */
 async function showDemo(page: Page): Promise<void> {
   await page.getByText('Show an invented waistcoat').tap();

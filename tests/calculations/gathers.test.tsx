@@ -122,6 +122,8 @@ describe('what it gives to a garment', () => {
     });
     const cut = givenBy(gathersOutputs, {}, { steps: { strip: mm(5466) } });
     expect(cut).toMatchObject({ ratio: 3.02, marks: [1374, 2733, 4092], strip: 5430, edge: 1800 });
+    expect(cut.left).toBe(1020 - 36);
+    expect(givenBy(gathersOutputs, {}, { steps: { strip: mm(7000) } }).left).toBe(0);
   });
 
   test('as many marks as were begun stay; without cloth there are no strips', () => {

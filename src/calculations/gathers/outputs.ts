@@ -3,7 +3,7 @@ import { gathersOutputWords as words } from '#words/outputs/gathers-output-words
 import { all, given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
-import { exactLength } from '../../lengths/length.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { fullnessOf, gathers } from '../../sewing/gathers.ts';
 import type { Gathers, GathersInput } from '../../sewing/gathers-input.ts';
 import { gatherMarks, partsOfMarks } from '../../sewing/gathers-marks.ts';
@@ -32,6 +32,16 @@ function stripsIn(fields: Asked): Outcome<Strips> {
   const found = planOf(fields);
   if (!found.ok) return found;
   return needed({ strips: stripsOf(fields, found.value.plan.strip) }).strips;
+}
+
+/** What is left over of the strips: more by as much as less was cut of them. */
+function leftOf(fields: Asked, cut?: number): Outcome<ExactLength> {
+  const found = planOf(fields);
+  if (!found.ok) return found;
+  const asked = found.value.plan.cut;
+  return mapped(stripsIn(fields), ({ left }) =>
+    exactLength(Math.max(0, left + asked - (cut ?? asked))),
+  );
 }
 
 const strip = output({
@@ -175,7 +185,8 @@ export const gathersOutputs: Outputs = {
       name: words.left,
       kind: 'length',
       when: hasCloth,
-      of: (fields) => mapped(stripsIn(fields), ({ left }) => left),
+      bentBy: [strip],
+      of: (fields, { made }) => leftOf(fields, made[strip.key]),
     }),
     clothWide,
     output({

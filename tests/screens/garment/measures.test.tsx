@@ -82,6 +82,30 @@ test('one is typed anew: pending until Done, then one change, and its ± is gone
   expect(now && plusMinus(now)).toBe(0);
 });
 
+test('that what is made would differ is told before what else changes', () => {
+  const strip = work('piece', 'width=40&length=60&top=0&bottom=0&side=0&count=1', {
+    name: 'Strip',
+  });
+  const linked = {
+    ...garment({ strip }).record,
+    quantities: {
+      wide: { name: 'Wide', kind: 'length', rank: 1, parts: [{ text: '40', unit: 'cm' }] },
+    },
+  } as Garment;
+  const taken = act(begin(linked, KNOWN), {
+    ...{ do: 'choose', place: { work: 'strip', field: 'width' }, now: 1 },
+    parts: [quantity('wide')],
+  }).state;
+  const home = homeOf('strip', '', 'cut-width');
+  const made = act(taken, { do: 'make', home, id: 'f', tape: 8000, now: 2 }).state;
+  show(made.record);
+  press(/^Wide/);
+  press('Type it anew');
+  for (const digit of '45') key(digit);
+  const told = screen.getByRole('region', { name: 'When this settles' }).textContent ?? '';
+  expect(told).toMatch(/^When this settlesOne that is made would differ/);
+});
+
 test('one is measured, and the measure taken back', () => {
   const { state } = show();
   press(/^Front edge/);

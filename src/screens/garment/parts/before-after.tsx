@@ -35,13 +35,11 @@ export function BeforeAfter({ state, work, bench }: Props) {
   const conflicts = preview.conflicts.filter(({ home }) => !known.has(home)).length;
   if (changed.length === 0 && conflicts === 0) return null;
   const left = changed.length - NAMED;
-  const last = [
-    left > 0 && words.andMore(left),
-    conflicts > 0 && words.conflicts(conflicts),
-  ].filter(Boolean);
   return (
     <section class="before-after" aria-label={words.whenSettled}>
       <h2>{words.whenSettled}</h2>
+      {/* First: what comes last may lie under the edge of a small phone. */}
+      {conflicts > 0 && <p class="would">{words.conflicts(conflicts)}</p>}
       <dl>
         {changed.slice(0, NAMED).map(({ key, before, after }) => (
           <div key={key}>
@@ -52,7 +50,7 @@ export function BeforeAfter({ state, work, bench }: Props) {
           </div>
         ))}
       </dl>
-      {last.length > 0 && <p>{last.join(' · ')}</p>}
+      {left > 0 && <p>{words.andMore(left)}</p>}
     </section>
   );
 }
