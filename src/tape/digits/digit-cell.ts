@@ -1,3 +1,4 @@
+import { nth } from '../numerics/order.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
 import {
   CELL_HEIGHT,
@@ -29,43 +30,77 @@ export function digitCell(image: GreyImage, { x0, x1, y0, y1 }: DigitBox): Float
   const left = (x0 + x1 - pitch * CELL_WIDTH) / 2;
   const top = (y0 + y1 - pitch * CELL_HEIGHT) / 2;
   const parts = Math.max(1, Math.ceil(pitch));
+  const across = placesAlong(left, pitch, CELL_WIDTH, parts, image.width);
+  const down = placesAlong(top, pitch, CELL_HEIGHT, parts, image.height);
   const cell = new Float32Array(CELL_WIDTH * CELL_HEIGHT);
   for (let i = 0; i < cell.length; i++) {
-    const fromX = left + (i % CELL_WIDTH) * pitch;
-    const fromY = top + Math.floor(i / CELL_WIDTH) * pitch;
+    const [firstX, firstY] = [(i % CELL_WIDTH) * parts, Math.floor(i / CELL_WIDTH) * parts];
     let sum = 0;
-    for (let part = 0; part < parts * parts; part++) {
-      const x = fromX + (((part % parts) + 0.5) * pitch) / parts;
-      const y = fromY + ((Math.floor(part / parts) + 0.5) * pitch) / parts;
-      sum += nearest(image, x, y);
+    for (let y = firstY; y < firstY + parts; y++) {
+      for (let x = firstX; x < firstX + parts; x++) sum += greyAt(image, across, x, down, y);
     }
     cell[i] = sum / (parts * parts);
   }
   return asInk(cell);
 }
 
-/** Grey between pixels, bilinear; beyond the picture that of its edge. */
-function nearest({ width, height, pixels }: GreyImage, atX: number, atY: number): number {
-  const x = Math.min(width - 1, Math.max(0, atX - 0.5));
-  const y = Math.min(height - 1, Math.max(0, atY - 0.5));
-  const [column, row] = [Math.floor(x), Math.floor(y)];
-  const [right, below] = [Math.min(width - 1, column + 1), Math.min(height - 1, row + 1)];
-  const [toRight, toBelow] = [x - column, y - row];
+/** Places along one side of a picture: the pixel before each, the one after it, and how far it is past the first. */
+interface Places {
+  readonly before: Int32Array;
+  readonly after: Int32Array;
+  readonly past: Float64Array;
+}
+
+/** The middles of so many parts of each sample of a cell; beyond the picture that of its last pixel. */
+function placesAlong(
+  start: number,
+  pitch: number,
+  samples: number,
+  parts: number,
+  size: number,
+): Places {
+  const count = samples * parts;
+  const places = {
+    before: new Int32Array(count),
+    after: new Int32Array(count),
+    past: new Float64Array(count),
+  };
+  for (let i = 0; i < count; i++) {
+    const from = start + Math.floor(i / parts) * pitch;
+    const at = from + (((i % parts) + 0.5) * pitch) / parts;
+    const place = Math.min(size - 1, Math.max(0, at - 0.5));
+    const before = Math.floor(place);
+    places.before[i] = before;
+    places.after[i] = Math.min(size - 1, before + 1);
+    places.past[i] = place - before;
+  }
+  return places;
+}
+
+/** Grey between pixels, bilinear. */
+function greyAt(
+  { width, pixels }: GreyImage,
+  across: Places,
+  x: number,
+  down: Places,
+  y: number,
+): number {
+  const [column, right] = [across.before[x] as number, across.after[x] as number];
+  const [row, below] = [(down.before[y] as number) * width, (down.after[y] as number) * width];
+  const [toRight, toBelow] = [across.past[x] as number, down.past[y] as number];
   const upper =
-    (pixels[row * width + column] as number) * (1 - toRight) +
-    (pixels[row * width + right] as number) * toRight;
+    (pixels[row + column] as number) * (1 - toRight) + (pixels[row + right] as number) * toRight;
   const lower =
-    (pixels[below * width + column] as number) * (1 - toRight) +
-    (pixels[below * width + right] as number) * toRight;
+    (pixels[below + column] as number) * (1 - toRight) +
+    (pixels[below + right] as number) * toRight;
   return upper * (1 - toBelow) + lower * toBelow;
 }
 
 /** The ground is sought in all of the cell, the ink only in the middle of it, where no line runs by. */
 function asInk(cell: Float32Array): Float32Array {
-  const sorted = cell.slice().sort();
-  const inside = cell.filter((_, i) => isInside(i % CELL_WIDTH, Math.floor(i / CELL_WIDTH))).sort();
-  const ground = sorted[Math.floor(GROUND * sorted.length)] as number;
-  const ink = inside[Math.floor(DARKEST * inside.length)] as number;
+  const inside = cell.filter((_, i) => isInside(i % CELL_WIDTH, Math.floor(i / CELL_WIDTH)));
+  const ground = nth(cell.slice(), Math.floor(GROUND * cell.length));
+  const ink = nth(inside, Math.floor(DARKEST * inside.length));
   if (ground - ink < LEAST_CONTRAST) return cell.fill(0);
   return cell.map((grey) =>
     Math.min(DEEPEST, Math.max(LIGHTEST, (grey - ground) / (ink - ground))),

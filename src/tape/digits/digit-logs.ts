@@ -1,5 +1,5 @@
 import { SLIP, SURE } from './limits.ts';
-import { CLASSES, freshActivity, runNetwork } from './network.ts';
+import { CLASSES, freshActivity, type Layers, networkOf } from './network.ts';
 import { unpackLayers } from './packed-layers.ts';
 import { WEIGHTS } from './weights.ts';
 
@@ -9,12 +9,15 @@ export interface DigitReader {
   shares(cell: Float32Array): Float64Array;
 }
 
+let unpacked: Layers | undefined;
+
 export function digitReader(): DigitReader {
-  const layers = unpackLayers(WEIGHTS);
+  unpacked ??= unpackLayers(WEIGHTS);
   const activity = freshActivity();
+  const run = networkOf(unpacked, activity);
   return {
     shares(cell) {
-      runNetwork(layers, cell, activity);
+      run(cell);
       return sharesOf(activity.scores);
     },
   };

@@ -1,6 +1,6 @@
 /**
  * Layers of a small network on typed arrays. Samples lie row after row, the numbers of all planes at
- * a place beside each other; weights lie by the output they lead to.
+ * a place beside each other; weights lie by the output they lead to, but where `byInput` is said.
  */
 
 /** How many planes of which size. Those that a convolution takes have an edge of zeros, 1 wide, besides. */
@@ -15,10 +15,25 @@ export function edgedSize({ count, width, height }: Planes, edge: number): numbe
   return count * (width + 2 * edge) * (height + 2 * edge);
 }
 
+/** Weights by the input they come from, those to all outputs beside each other; into an array that may be given. */
+export function byInput(
+  weights: Float32Array,
+  outputs: number,
+  into: Float32Array = new Float32Array(weights.length),
+): Float32Array {
+  const inputs = weights.length / outputs;
+  for (let to = 0; to < outputs; to++) {
+    for (let i = 0; i < inputs; i++) into[i * outputs + to] = weights[to * inputs + i] as number;
+  }
+  return into;
+}
+
 /**
  * 3 × 3 weights, row after row, from every plane, with its edge of zeros, to every plane of `out`,
- * which has none. Not yet cut off at 0. Planes are a multiple of 4 wide: four samples share the
- * weights that are fetched.
+ * which has none. Not yet cut off at 0. Half of what is taken is 0 and adds nothing: what is not is
+ * sought once for all outputs, of which six, a divisor of their number, are summed up at a time.
+ *
+ * @param weights `byInput`
  */
 export function convolve(
   from: Float32Array,
@@ -27,30 +42,45 @@ export function convolve(
   biases: Float32Array,
   out: Float32Array,
 ): void {
-  const planes = biases.length;
-  const gap = (width - 1) * count;
+  const outputs = biases.length;
+  const values = new Float64Array(9 * count);
+  const firsts = new Int32Array(9 * count);
   for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x += 4) {
-      const start = (y * (width + 2) + x) * count;
-      let weight = 0;
-      for (let plane = 0; plane < planes; plane++) {
-        let a = biases[plane] as number;
-        let [b, c, d] = [a, a, a];
-        let at = start;
-        for (let down = 0; down < 3; down++, at += gap) {
-          for (const end = at + 3 * count; at < end; at++) {
-            const by = weights[weight++] as number;
-            a += by * (from[at] as number);
-            b += by * (from[at + count] as number);
-            c += by * (from[at + 2 * count] as number);
-            d += by * (from[at + 3 * count] as number);
-          }
+    for (let x = 0; x < width; x++) {
+      let [seen, first] = [0, 0];
+      for (let down = 0; down < 3; down++) {
+        const start = ((y + down) * (width + 2) + x) * count;
+        for (let at = start; at < start + 3 * count; at++, first += outputs) {
+          const value = from[at] as number;
+          if (value === 0) continue;
+          values[seen] = value;
+          firsts[seen++] = first;
         }
-        const to = (y * width + x) * planes + plane;
-        out[to] = a;
-        out[to + planes] = b;
-        out[to + 2 * planes] = c;
-        out[to + 3 * planes] = d;
+      }
+      const to = (y * width + x) * outputs;
+      for (let output = 0; output < outputs; output += 6) {
+        let a = biases[output] as number;
+        let b = biases[output + 1] as number;
+        let c = biases[output + 2] as number;
+        let d = biases[output + 3] as number;
+        let e = biases[output + 4] as number;
+        let f = biases[output + 5] as number;
+        for (let i = 0; i < seen; i++) {
+          const value = values[i] as number;
+          const weight = (firsts[i] as number) + output;
+          a += value * (weights[weight] as number);
+          b += value * (weights[weight + 1] as number);
+          c += value * (weights[weight + 2] as number);
+          d += value * (weights[weight + 3] as number);
+          e += value * (weights[weight + 4] as number);
+          f += value * (weights[weight + 5] as number);
+        }
+        out[to + output] = a;
+        out[to + output + 1] = b;
+        out[to + output + 2] = c;
+        out[to + output + 3] = d;
+        out[to + output + 4] = e;
+        out[to + output + 5] = f;
       }
     }
   }
@@ -75,14 +105,26 @@ export function pool(
     for (let x = 0; x < width; x += 2) {
       const start = y * below + x * count;
       for (let at = start; at < start + count; at++) {
-        const lower = at + below;
-        let [best, most] = [at, from[at] as number];
-        const [right, under] = [from[at + count] as number, from[lower] as number];
-        const last = from[lower + count] as number;
-        if (right > most) [best, most] = [at + count, right];
-        if (under > most) [best, most] = [lower, under];
-        if (last > most) [best, most] = [lower + count, last];
-        if (most <= 0) [best, most] = [-1, 0];
+        let best = -1;
+        let most = 0;
+        const [upper, right] = [from[at] as number, from[at + count] as number];
+        const [lower, last] = [from[at + below] as number, from[at + below + count] as number];
+        if (upper > most) {
+          most = upper;
+          best = at;
+        }
+        if (right > most) {
+          most = right;
+          best = at + count;
+        }
+        if (lower > most) {
+          most = lower;
+          best = at + below;
+        }
+        if (last > most) {
+          most = last;
+          best = at + below + count;
+        }
         out[to++] = most;
         where[kept++] = best;
       }

@@ -1,4 +1,4 @@
-import { connect, convolve, cutOff, edgedSize, type Planes, pool } from './layers.ts';
+import { byInput, connect, convolve, cutOff, edgedSize, type Planes, pool } from './layers.ts';
 import { CELL_HEIGHT, CELL_WIDTH, HIDDEN, PLANES_1, PLANES_2, PLANES_3 } from './limits.ts';
 
 /** Ten digits, and last what is no digit. */
@@ -85,18 +85,24 @@ export function layIn(cell: Float32Array, into: Activity): void {
   }
 }
 
-/** Runs a cell through the layers; `scores` are what the last one gives. */
-export function runNetwork(layers: Layers, cell: Float32Array, into: Activity): void {
-  layIn(cell, into);
-  let from = into.cell;
-  TAKEN.forEach((taken, i) => {
+/** Runs cells through layers: each time `scores` are what the last one gives. */
+export function networkOf(layers: Layers, into: Activity): (cell: Float32Array) => void {
+  const weightsOf = TAKEN.map((_, i) => {
     const { weights, biases } = layers[i] as Layer;
-    const { planes, pooled, where } = into.convolved[i] as Convolved;
-    convolve(from, taken, weights, biases, planes);
-    pool(planes, { ...taken, count: biases.length }, pooled, where, EDGES[i] as number);
-    from = pooled;
+    return byInput(weights, biases.length);
   });
-  connectAll(layers, into);
+  return (cell) => {
+    layIn(cell, into);
+    let from = into.cell;
+    TAKEN.forEach((taken, i) => {
+      const { biases } = layers[i] as Layer;
+      const { planes, pooled, where } = into.convolved[i] as Convolved;
+      convolve(from, taken, weightsOf[i] as Float32Array, biases, planes);
+      pool(planes, { ...taken, count: biases.length }, pooled, where, EDGES[i] as number);
+      from = pooled;
+    });
+    connectAll(layers, into);
+  };
 }
 
 /** The full layers, from what the last convolution gave. */

@@ -14,3 +14,5 @@ export const LEAST_SLOPE = 1e-9;
 
 /** Tails of the bell beyond this many sigmas weigh nothing. */
 export const TAIL_SIGMAS = 3;
+/** Columns drawn before the next are: few enough for what is seen of the picture to stay at hand. Decides nothing. */
+export const TILE = 64;

@@ -1,9 +1,8 @@
 import type { Field } from '../picture/field.ts';
-import { sample } from '../picture/field.ts';
 import { EDGE_PX } from '../picture/limits.ts';
 import type { AlongRow, Space } from '../picture/space.ts';
 import { bowAt, extent, type RowFrame } from './frame.ts';
-import { TAIL_SIGMAS } from './limits.ts';
+import { TAIL_SIGMAS, TILE } from './limits.ts';
 
 /** The band along a row, straightened: one column per whole u, one row per whole v. */
 export interface Strip<S extends Space = Space> {
@@ -18,41 +17,62 @@ export interface Strip<S extends Space = Space> {
   readonly values: Float32Array;
 }
 
-/** Samples across a row at one u, and where they go. */
-export interface Column {
-  readonly u: number;
-  /** The first v, the step to the next one, and how many. */
-  readonly v: number;
-  readonly step: number;
-  readonly count: number;
-  /** Index of the first sample in the output, and the distance to the next. */
-  readonly at: number;
-  readonly stride: number;
+/** Places along a row, and where across it each is sampled: from the first v on, so far from one to the next. */
+export interface Columns {
+  readonly u: ArrayLike<number>;
+  readonly v: ArrayLike<number>;
+  readonly step: ArrayLike<number>;
 }
 
-/** Samples one column of a frame into `out`; NaN where the picture ends. */
-export function sampleColumn<S extends Space>(
-  field: Field<S>,
+/**
+ * Samples so many places across each column (bilinear), row after row; NaN where the picture ends.
+ * The sampling is written out, as in `sampleRow`, and goes on a few columns at a time: however they lie
+ * in the picture, what is read for the next row then is still at hand.
+ */
+export function sampleColumns<S extends Space>(
+  { width, height, values }: Field<S>,
   frame: RowFrame<NoInfer<S>>,
-  column: Column,
-  out: Float32Array,
-): void {
-  const { u, step, stride } = column;
-  const [alongX, alongY] = frame.along;
-  const [acrossX, acrossY] = frame.across;
-  const [originX, originY] = frame.origin;
-  const shear = frame.shear + frame.shearRate * u;
-  const bow = bowAt(frame, u);
-  for (let j = 0; j < column.count; j++) {
-    const v = column.v + j * step;
-    const x = u + v * shear;
-    const y = v + bow;
-    out[column.at + j * stride] = sample(
-      field,
-      originX + x * alongX + y * acrossX,
-      originY + x * alongY + y * acrossY,
-    );
+  columns: Columns,
+  rows: number,
+): Float32Array {
+  const { along, across, origin } = frame;
+  const [alongX, alongY] = along;
+  const [acrossX, acrossY] = across;
+  const [originX, originY] = origin;
+  const [lastX, lastY] = [width - EDGE_PX, height - EDGE_PX];
+  const u = Float64Array.from(columns.u);
+  const v = Float64Array.from(columns.v);
+  const step = Float64Array.from(columns.step);
+  const shear = u.map((at) => frame.shear + frame.shearRate * at);
+  const bow = u.map((at) => bowAt(frame, at));
+  const count = u.length;
+  const out = new Float32Array(rows * count);
+  for (let first = 0; first < count; first += TILE) {
+    const end = Math.min(count, first + TILE);
+    for (let j = 0; j < rows; j++) {
+      for (let i = first; i < end; i++) {
+        const beside = (v[i] as number) + j * (step[i] as number);
+        const x = (u[i] as number) + beside * (shear[i] as number);
+        const y = beside + (bow[i] as number);
+        const px = originX + x * alongX + y * acrossX;
+        const py = originY + x * alongY + y * acrossY;
+        if (!(px >= 0 && py >= 0 && px <= lastX && py <= lastY)) {
+          out[j * count + i] = Number.NaN;
+          continue;
+        }
+        const column = px | 0;
+        const row = py | 0;
+        const right = px - column;
+        const down = py - row;
+        const k = row * width + column;
+        const above = (values[k] as number) * (1 - right) + (values[k + 1] as number) * right;
+        const below =
+          (values[k + width] as number) * (1 - right) + (values[k + width + 1] as number) * right;
+        out[j * count + i] = above * (1 - down) + below * down;
+      }
+    }
   }
+  return out;
 }
 
 /** Where each column of a strip begins in the picture, and how it goes on with each v. */
@@ -84,7 +104,7 @@ function columnLines(frame: RowFrame, from: number, width: number): ColumnLines 
 }
 
 /**
- * One row of a strip (bilinear). The sampling is written out: it is the reader's innermost loop,
+ * A piece of one row of a strip (bilinear). The sampling is written out: it is the reader's innermost loop,
  * and along a row the samples of picture and strip lie side by side in memory.
  */
 function sampleRow(
@@ -93,11 +113,13 @@ function sampleRow(
   v: number,
   out: Float32Array,
   at: number,
+  first: number,
+  end: number,
 ): void {
   const { width, height, values } = field;
   const lastX = width - EDGE_PX;
   const lastY = height - EDGE_PX;
-  for (let i = 0; i < x.length; i++) {
+  for (let i = first; i < end; i++) {
     const px = (x[i] as number) + v * (stepX[i] as number);
     const py = (y[i] as number) + v * (stepY[i] as number);
     if (!(px >= 0 && py >= 0 && px <= lastX && py <= lastY)) {
@@ -132,7 +154,12 @@ export function strip<S extends Space>(
   const height = 2 * reach + 1;
   const values = new Float32Array(width * height);
   const lines = columnLines(frame, from, width);
-  for (let j = 0; j < height; j++) sampleRow(field, lines, j - reach, values, j * width);
+  for (let first = 0; first < width; first += TILE) {
+    const end = Math.min(width, first + TILE);
+    for (let j = 0; j < height; j++) {
+      sampleRow(field, lines, j - reach, values, j * width, first, end);
+    }
+  }
   return { from, to, width, height, reach, values };
 }
 

@@ -1,5 +1,5 @@
 import type { RowFrame } from '../frame/frame.ts';
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import type { Field } from '../picture/field.ts';
 import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import {

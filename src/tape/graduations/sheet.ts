@@ -1,5 +1,5 @@
 import { type RowFrame, toImage } from '../frame/frame.ts';
-import { sampleColumn } from '../frame/strip.ts';
+import { sampleColumns } from '../frame/strip.ts';
 import type { Field } from '../picture/field.ts';
 import { logOf } from '../picture/field.ts';
 import { alongRow, type Place } from '../picture/space.ts';
@@ -46,19 +46,17 @@ export function makeSheet(
   const width = Math.max(1, Math.round((toTick - fromTick) * perTick));
   const height = Math.round((toAcross - fromAcross) * perTick);
   const middlePitch = 1 / densityAt(model, distanceAt(model, (fromTick + toTick) / 2));
-  const values = new Float32Array(width * height);
   const along = new Float32Array(width);
   const across = new Float32Array(width);
-  const log = logOf(work);
+  const starts = new Float64Array(width);
   for (let x = 0; x < width; x++) {
     const distance = distanceAt(model, fromTick + x / perTick);
     along[x] = distance + centre;
     across[x] = Math.sqrt(middlePitch / densityAt(model, distance)) / perTick;
-    const u = along[x] as number;
-    const step = across[x] as number;
-    const v = fromAcross * perTick * step;
-    sampleColumn(log, frame, { u, v, step, count: height, at: x, stride: width }, values);
+    starts[x] = fromAcross * perTick * (across[x] as number);
   }
+  const columns = { u: along, v: starts, step: across };
+  const values = sampleColumns(logOf(work), frame, columns, height);
   if (ink < 0) for (let at = 0; at < values.length; at++) values[at] = -(values[at] as number);
   const toMeasuring = (x: number, y: number): Place<'measuring'> => {
     const column = Math.max(0, Math.min(width - 1, x | 0));

@@ -1,4 +1,4 @@
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import { SEARCHED_ROWS, TICK_CONTRAST_LEAST_CONTRAST } from './limits.ts';
 import type { Sheet } from './sheet.ts';
 

@@ -1,6 +1,6 @@
 import { leastSquares } from '../numerics/solve.ts';
 import type { Field } from '../picture/field.ts';
-import { boxDown, fieldOf, sample } from '../picture/field.ts';
+import { boxDown, sample } from '../picture/field.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
 import type { Point } from '../picture/place.ts';
 import {
@@ -29,8 +29,8 @@ export function motionBetween(
   places: readonly Point[],
 ): Motion | undefined {
   const factor = Math.max(1, Math.round(Math.max(before.width, before.height) / COPY_PX));
-  const first = boxDown<'motion'>(fieldOf(before), factor);
-  const second = boxDown<'motion'>(fieldOf(after), factor);
+  const first = boxDown<'motion'>(before, factor);
+  const second = boxDown<'motion'>(after, factor);
   const inCopy = ({ x, y }: Point): Point<'motion'> => ({
     x: (x + 0.5) / factor - 0.5,
     y: (y + 0.5) / factor - 0.5,

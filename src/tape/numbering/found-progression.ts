@@ -1,6 +1,6 @@
 import type { QuarterTurns } from '../characters/page-drawing.ts';
 import type { NumberCell, NumberRead, NumberRow } from '../numbers/number-row.ts';
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import type { Progression } from './progression.ts';
 
 /** Numbers of any subdivision that rise evenly along one row, read in one orientation. */

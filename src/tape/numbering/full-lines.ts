@@ -2,7 +2,7 @@ import type { Sheet } from '../graduations/sheet.ts';
 import { modulo } from '../graduations/tick-classes.ts';
 import type { TickPattern } from '../graduations/tick-pattern.ts';
 import type { NumberRow } from '../numbers/number-row.ts';
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import {
   ALONE,
   ALONE_BARE,

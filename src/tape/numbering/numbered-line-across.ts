@@ -1,4 +1,4 @@
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import type { LinesBeside, LongLines, NumberedLine } from './beside-lines.ts';
 import { type FoundProgression, placeOf } from './found-progression.ts';
 import { type FullLines, fullLines } from './full-lines.ts';

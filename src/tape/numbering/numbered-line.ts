@@ -1,6 +1,6 @@
 import { type LongLine, modulo } from '../graduations/tick-classes.ts';
 import type { NumberCell } from '../numbers/number-row.ts';
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import { alignment } from './alignment.ts';
 import { type LinesBeside, longLines, type NumberedLine } from './beside-lines.ts';
 import { isNumbered } from './digits-between.ts';

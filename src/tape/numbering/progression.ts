@@ -1,5 +1,5 @@
 import type { NumberRead, NumberRow } from '../numbers/number-row.ts';
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import {
   ADVANCE_ERROR,
   ADVANCES,

@@ -32,12 +32,11 @@ interface Box {
 /** Tells patches of ink apart; pixels that meet at a corner are of one patch. */
 export function components(ink: Uint8Array, width: number, height: number): Components {
   const labels = new Int32Array(ink.length);
-  const stack = new Int32Array(ink.length);
   const found: Component[] = [];
   for (let at = 0; at < ink.length; at++) {
     if (!ink[at] || labels[at]) continue;
     const id = found.length + 1;
-    found.push(componentOf(id, flood(ink, labels, stack, at, id, width, height)));
+    found.push(componentOf(id, flood(ink, labels, at, id, width, height)));
   }
   return { labels, components: found };
 }
@@ -58,41 +57,53 @@ export function componentOf(id: number, { x0, x1, y0, y1, area }: Readonly<Box>)
   };
 }
 
+/** Labels a patch, run of ink by run of ink in its rows. */
 function flood(
   ink: Uint8Array,
   labels: Int32Array,
-  stack: Int32Array,
   start: number,
   id: number,
   width: number,
   height: number,
 ): Box {
   const box: Box = { x0: width, x1: 0, y0: height, y1: 0, area: 0 };
-  let waiting = 0;
-  stack[waiting++] = start;
-  labels[start] = id;
-  while (waiting) {
-    const at = stack[--waiting] as number;
-    const x = at % width;
+  const waiting = [start];
+  for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
+    if (labels[at]) continue;
     const y = (at / width) | 0;
-    widen(box, x, y);
-    const right = Math.min(width - 1, x + 1);
-    for (let row = Math.max(0, y - 1); row <= y + 1 && row < height; row++) {
-      for (let column = Math.max(0, x - 1); column <= right; column++) {
-        const next = row * width + column;
-        if (!ink[next] || labels[next]) continue;
-        labels[next] = id;
-        stack[waiting++] = next;
-      }
-    }
+    const begin = y * width;
+    let [left, right] = [at, at];
+    while (left > begin && ink[left - 1]) left--;
+    while (right + 1 < begin + width && ink[right + 1]) right++;
+    labels.fill(id, left, right + 1);
+    widen(box, left - begin, right - begin, y);
+    const [from, to] = [Math.max(begin, left - 1), Math.min(begin + width - 1, right + 1)];
+    if (y > 0) awaitRuns(ink, labels, from - width, to - width, waiting);
+    if (y + 1 < height) awaitRuns(ink, labels, from + width, to + width, waiting);
   }
   return box;
 }
 
-function widen(box: Box, x: number, y: number): void {
-  if (x < box.x0) box.x0 = x;
-  if (x > box.x1) box.x1 = x;
+/** Puts the first pixel of each run of ink without a label on the list. */
+function awaitRuns(
+  ink: Uint8Array,
+  labels: Int32Array,
+  from: number,
+  to: number,
+  waiting: number[],
+): void {
+  let inRun = false;
+  for (let at = from; at <= to; at++) {
+    const isInk = ink[at] !== 0;
+    if (isInk && !inRun && labels[at] === 0) waiting.push(at);
+    inRun = isInk;
+  }
+}
+
+function widen(box: Box, left: number, right: number, y: number): void {
+  if (left < box.x0) box.x0 = left;
+  if (right > box.x1) box.x1 = right;
   if (y < box.y0) box.y0 = y;
   if (y > box.y1) box.y1 = y;
-  box.area++;
+  box.area += right - left + 1;
 }

@@ -13,17 +13,17 @@ export interface Ink {
  * right of it, along the tape, so that the tape's own edges and stripes leave no ink but along
  * their outlines.
  */
-export function inkOf(field: Field, reach: number): Ink {
-  const { width, height, values } = field;
+export function inkOf({ width, height, values }: Field, reach: number): Ink {
   const ink = new Uint8Array(width * height);
   const ground = new Float32Array(width * height);
   const sums = runningSums(width);
   const { sumTo, squaresTo, countTo } = sums;
-  for (let y = 0; y < Math.min(NEAR_ROWS, height); y++) sums.add(values, y, 1);
-  for (let y = 0; y < height; y++) {
-    if (y + NEAR_ROWS < height) sums.add(values, y + NEAR_ROWS, 1);
-    if (y > NEAR_ROWS) sums.add(values, y - NEAR_ROWS - 1, -1);
-    sums.accumulate();
+  const beyond = new Float32Array(width).fill(Number.NaN);
+  const row = (y: number) =>
+    y < 0 || y >= height ? beyond : values.subarray(y * width, (y + 1) * width);
+  for (let y = -NEAR_ROWS; y < height; y++) {
+    sums.moveOn(row(y + NEAR_ROWS), row(y - NEAR_ROWS - 1));
+    if (y < 0) continue;
     for (let x = 0; x < width; x++) {
       const left = x > reach ? x - reach : 0;
       const right = x + reach < width ? x + reach + 1 : width;
@@ -46,25 +46,38 @@ function runningSums(width: number) {
   const [sum, squares, count] = [0, 0, 0].map(() => new Float64Array(width)) as Sums;
   const [sumTo, squaresTo, countTo] = [0, 0, 0].map(() => new Float64Array(width + 1)) as Sums;
   return {
-    /** From the left edge to before each column, over the rows taken in, since the last `accumulate`. */
+    /** From the left edge to before each column, over the rows that are taken in. */
     sumTo,
     squaresTo,
     countTo,
-    /** Takes a row in (sign 1) or out (−1). */
-    add(values: Float32Array, y: number, sign: number) {
+    /** Takes a row in, and one out. */
+    moveOn(coming: Float32Array, going: Float32Array) {
+      let [toSum, toSquares, toCount] = [0, 0, 0];
       for (let x = 0; x < width; x++) {
-        const value = values[y * width + x] as number;
-        if (Number.isNaN(value)) continue;
-        sum[x] = (sum[x] as number) + sign * value;
-        squares[x] = (squares[x] as number) + sign * value * value;
-        count[x] = (count[x] as number) + sign;
-      }
-    },
-    accumulate() {
-      for (let x = 0; x < width; x++) {
-        sumTo[x + 1] = (sumTo[x] as number) + (sum[x] as number);
-        squaresTo[x + 1] = (squaresTo[x] as number) + (squares[x] as number);
-        countTo[x + 1] = (countTo[x] as number) + (count[x] as number);
+        let ofColumn = sum[x] as number;
+        let squaresOfColumn = squares[x] as number;
+        let countOfColumn = count[x] as number;
+        const next = coming[x] as number;
+        if (!Number.isNaN(next)) {
+          ofColumn += next;
+          squaresOfColumn += next * next;
+          countOfColumn++;
+        }
+        const last = going[x] as number;
+        if (!Number.isNaN(last)) {
+          ofColumn -= last;
+          squaresOfColumn -= last * last;
+          countOfColumn--;
+        }
+        sum[x] = ofColumn;
+        squares[x] = squaresOfColumn;
+        count[x] = countOfColumn;
+        toSum += ofColumn;
+        toSquares += squaresOfColumn;
+        toCount += countOfColumn;
+        sumTo[x + 1] = toSum;
+        squaresTo[x + 1] = toSquares;
+        countTo[x + 1] = toCount;
       }
     },
   };

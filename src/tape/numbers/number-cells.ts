@@ -1,7 +1,7 @@
 import type { RowFrame } from '../frame/frame.ts';
 import { makeSheet, type Sheet, type TickRange } from '../graduations/sheet.ts';
 import type { TickPattern } from '../graduations/tick-pattern.ts';
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import type { Field } from '../picture/field.ts';
 import type { RowPitch } from '../pitch/pitch-spectrum.ts';
 import { type Component, components } from './components.ts';

@@ -1,5 +1,5 @@
 import type { Sheet } from '../graduations/sheet.ts';
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import type { Component } from './components.ts';
 import {
   ENOUGH_DIGITS,
@@ -46,15 +46,18 @@ export function wordLines(parts: readonly Component[], sheet: Sheet, turned: boo
     .slice(0, MOST_PATCHES);
   const lines: WordLine[] = [];
   while (lines.length < MOST_LINES) {
-    const best = bestLine(left, turned);
+    const places = placesOf(left, turned);
+    const best = bestLine(places, turned);
     if (!best) break;
     const { from, slope } = best;
-    const members = left.filter((part) => isNear(part, from, slope, turned));
+    const members = membersOf(places, from, slope, turned).map((at) => left[at] as Component);
     if (members.length < 2) break;
     const start = median(members.map((part) => part.middleY - slope * part.middleX));
     const height = median(members.map((part) => heightOf(part, turned)));
-    lines.push({ height, middle: start + slope * from.middleX, start, slope, turned });
-    left = left.filter((part) => !members.includes(part));
+    const middle = start + slope * (places.x[from] as number);
+    lines.push({ height, middle, start, slope, turned });
+    const gone = new Set(members);
+    left = left.filter((part) => !gone.has(part));
   }
   return lines;
 }
@@ -69,54 +72,86 @@ function mayBeDigit(part: Component, sheet: Sheet, turned: boolean): boolean {
   return tall >= SMALLEST_PX && tall < LARGEST_PX && shaped && whole;
 }
 
-/** @param parts the tallest first */
-function bestLine(
-  parts: readonly Component[],
-  turned: boolean,
-): { from: Component; slope: number } | null {
-  let best: { from: Component; slope: number } | null = null;
+/** Where patches stand and how tall they are, in arrays: every one is compared with every other. */
+interface Places {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly height: Float64Array;
+  /** Which of them were last found alike. */
+  readonly alike: Int32Array;
+}
+
+function placesOf(parts: readonly Component[], turned: boolean): Places {
+  return {
+    x: Float64Array.from(parts, ({ middleX }) => middleX),
+    y: Float64Array.from(parts, ({ middleY }) => middleY),
+    height: Float64Array.from(parts, (part) => heightOf(part, turned)),
+    alike: new Int32Array(parts.length),
+  };
+}
+
+/** @param places the tallest first */
+function bestLine(places: Places, turned: boolean): { from: number; slope: number } | null {
+  let best: { from: number; slope: number } | null = null;
   let most = 0;
-  for (const from of parts) {
+  for (let from = 0; from < places.height.length; from++) {
     // The tallest come first: none that follows can be worth more than this.
-    const worth = Math.sqrt(heightOf(from, turned));
+    const worth = Math.sqrt(places.height[from] as number);
     if (ENOUGH_DIGITS * worth <= most) break;
-    const alike = parts.filter((part) => isAlike(part, from, turned));
-    if (alike.length * worth <= most) continue;
-    const counts = countAlong(alike, from, turned);
-    SLOPES.forEach((slope, index) => {
-      const digits = Math.min(ENOUGH_DIGITS, counts[index] as number);
+    const alike = findAlike(places, from);
+    if (alike * worth <= most) continue;
+    for (const slope of SLOPES) {
+      const digits = Math.min(ENOUGH_DIGITS, countAlong(places, alike, from, slope, turned));
       const score = digits * worth * (slope ? SLANTED_SHARE : 1);
       if (score > most) [most, best] = [score, { from, slope }];
-    });
+    }
   }
   return best;
 }
 
-/** For each slope, how many patches of like size stand along a line of that slope from one of them. */
-function countAlong(alike: readonly Component[], from: Component, turned: boolean): number[] {
-  const counts = SLOPES.map(() => 0);
-  for (const part of alike) {
-    for (let index = 0; index < SLOPES.length; index++) {
-      if (isAlong(part, from, SLOPES[index] as number, turned)) counts[index]!++;
-    }
+/** Those of like size, and not so far off that no slope tried leads there: how many. */
+function findAlike({ x, y, height, alike }: Places, from: number): number {
+  const [fromX, fromY, tall] = [x[from], y[from], height[from]] as [number, number, number];
+  const [other, off] = [OTHER_HEIGHT * tall, OFF_TURNED * tall];
+  let count = 0;
+  for (let i = 0; i < x.length; i++) {
+    if (Math.abs((height[i] as number) - tall) >= other) continue;
+    const along = Math.abs((x[i] as number) - fromX);
+    if (Math.abs((y[i] as number) - fromY) < STEEPEST * along + off) alike[count++] = i;
   }
-  return counts;
+  return count;
 }
 
-function isNear(part: Component, from: Component, slope: number, turned: boolean): boolean {
-  return isAlike(part, from, turned) && isAlong(part, from, slope, turned);
+/** How many of the first `count` patches found alike stand along a line of that slope from one of them. */
+function countAlong(
+  places: Places,
+  count: number,
+  from: number,
+  slope: number,
+  turned: boolean,
+): number {
+  let along = 0;
+  for (let i = 0; i < count; i++) {
+    if (isAlong(places, places.alike[i] as number, from, slope, turned)) along++;
+  }
+  return along;
 }
 
-/** Of like size, and not so far off that no slope tried leads there. */
-function isAlike(part: Component, from: Component, turned: boolean): boolean {
-  const height = heightOf(from, turned);
-  if (Math.abs(heightOf(part, turned) - height) >= OTHER_HEIGHT * height) return false;
-  const along = Math.abs(part.middleX - from.middleX);
-  return Math.abs(part.middleY - from.middleY) < STEEPEST * along + OFF_TURNED * height;
+function membersOf(places: Places, from: number, slope: number, turned: boolean): number[] {
+  const count = findAlike(places, from);
+  const alike = Array.from(places.alike.subarray(0, count));
+  return alike.filter((at) => isAlong(places, at, from, slope, turned));
 }
 
 /** Digits of one turned number stand beside the line, not on it. */
-function isAlong(part: Component, from: Component, slope: number, turned: boolean): boolean {
-  const off = part.middleY - from.middleY - slope * (part.middleX - from.middleX);
-  return Math.abs(off) < (turned ? OFF_TURNED : OFF_SLOPE) * heightOf(from, turned);
+function isAlong(
+  { x, y, height }: Places,
+  at: number,
+  from: number,
+  slope: number,
+  turned: boolean,
+): boolean {
+  const off =
+    (y[at] as number) - (y[from] as number) - slope * ((x[at] as number) - (x[from] as number));
+  return Math.abs(off) < (turned ? OFF_TURNED : OFF_SLOPE) * (height[from] as number);
 }

@@ -13,16 +13,24 @@ function turnOf(size: number) {
 
 /**
  * The discrete Fourier transform, in place: X[k] = sum of x[n]·exp(-2πi·kn/N), radix 2.
- * Both parts have the same length, a power of two.
+ * Both parts have the same length, a power of two; of both only the first `filled`, a power of two
+ * as well, may be other than 0, which saves the first steps.
  */
-export function fft(real: Float64Array, imaginary: Float64Array): void {
+export function fft(real: Float64Array, imaginary: Float64Array, filled = real.length): void {
   const size = real.length;
   if (size === 0 || size & (size - 1) || imaginary.length !== size) {
     throw new Error(`no transform of ${size} and ${imaginary.length} values`);
   }
   reorder(real, imaginary);
   const { cosine, sine } = turnOf(size);
-  for (let length = 2; length <= size; length <<= 1) {
+  const alike = size / filled;
+  for (let at = 1; at < size && alike > 1; at++) {
+    // What stands beside a value is 0 by now: its first steps only spread the value.
+    if (at % alike === 0) continue;
+    real[at] = real[at - 1] as number;
+    imaginary[at] = imaginary[at - 1] as number;
+  }
+  for (let length = 2 * alike; length <= size; length <<= 1) {
     const half = length >> 1;
     const stride = size / length;
     for (let block = 0; block < size; block += length) {

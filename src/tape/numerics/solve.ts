@@ -19,12 +19,6 @@ export function leastSquares(
   return Float64Array.from(matrix, (row, i) => (row[unknowns] as number) / (row[i] as number));
 }
 
-/** The median; of an even number of values the upper of the middle two; NaN of none. */
-export function median(values: ArrayLike<number>): number {
-  const sorted = new Float64Array(values).sort();
-  return sorted[sorted.length >> 1] ?? Number.NaN;
-}
-
 function normalEquations(rows: readonly ArrayLike<number>[], unknowns: number): Float64Array[] {
   const matrix = Array.from({ length: unknowns }, () => new Float64Array(unknowns + 1));
   for (const row of rows) {

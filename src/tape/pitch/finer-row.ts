@@ -48,9 +48,9 @@ function clearestShift(along: Strip, side: number, longest: number): number | un
   for (let away = STEP_PX; away <= REACH_PX; away += STEP_PX) {
     const shift = side * away;
     const signal = bandSignal(along, shift - HALF_BAND_PX, shift + HALF_BAND_PX);
-    const course = bestCourse(spectraOf(signal), along.width, 1 / longest, 1 / SHORTEST_PX);
-    if (course && course.score > (best?.score ?? FINER_ROW_LEAST_SCORE))
-      best = { shift, score: course.score };
+    const least = best?.score ?? FINER_ROW_LEAST_SCORE;
+    const course = bestCourse(spectraOf(signal), along.width, 1 / longest, 1 / SHORTEST_PX, least);
+    if (course && course.score > least) best = { shift, score: course.score };
   }
   return best?.shift;
 }

@@ -94,7 +94,13 @@ function coursesOf(along: Strip<'measuring'>): Found[] {
     const plain = bandSignal(along, band[0], band[1]);
     for (const { smoothing, longest, shortest } of SEARCHES) {
       const signal = smoothing ? smoothed(plain, smoothing) : plain;
-      const course = bestCourse(spectraOf(signal), along.width, 1 / longest, 1 / shortest);
+      const course = bestCourse(
+        spectraOf(signal),
+        along.width,
+        1 / longest,
+        1 / shortest,
+        PITCH_SPECTRUM_LEAST_SCORE,
+      );
       if (course && course.score >= PITCH_SPECTRUM_LEAST_SCORE)
         found.push({ ...course, band, smoothing, signal });
     }

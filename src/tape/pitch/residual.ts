@@ -1,4 +1,4 @@
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import type { Space } from '../picture/space.ts';
 import {
   FEWEST_NEAR,

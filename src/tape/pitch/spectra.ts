@@ -17,6 +17,8 @@ import {
 } from './limits.ts';
 
 const HALF = SAMPLES / 2;
+/** Sums of some dozens of numbers are rounded by far less than this share. */
+const ROUNDING = 1e-9;
 const HIGHEST_BIN = SAMPLES / SHORTEST_SEEN_PX;
 
 /** Short-time spectra of a row, one window after another. */
@@ -44,7 +46,7 @@ export function spectraOf(signal: Float32Array): Spectra {
     const first = load(signal, pair * HOP, real);
     const second = pair + 1 < count ? load(signal, (pair + 1) * HOP, imaginary) : 0;
     if (pair + 1 >= count) imaginary.fill(0);
-    fft(real, imaginary);
+    fft(real, imaginary, WINDOW);
     unpack(real, imaginary, 1, first, strengths, pair * HALF);
     if (pair + 1 < count) unpack(real, imaginary, -1, second, strengths, (pair + 1) * HALF);
   }
@@ -94,12 +96,17 @@ export interface Course {
   readonly score: number;
 }
 
-/** The course that gathers most strength, of frequencies from `lowest` to `highest` per px. */
+/**
+ * The course that gathers most strength, of frequencies from `lowest` to `highest` per px.
+ *
+ * @param least a course that scores no more than this need not be found.
+ */
 export function bestCourse(
   { middles, strengths }: Spectra,
   length: number,
   lowest: number,
   highest: number,
+  least = 0,
 ): Course | null {
   const bends: number[] = [];
   for (let bend = -MOST_BEND; bend <= MOST_BEND + 0.001; bend += BEND_STEP) bends.push(bend);
@@ -110,13 +117,15 @@ export function bestCourse(
     const place = ((middles[i % windows] as number) - reach) / reach;
     return SAMPLES / (1 + (bends[Math.floor(i / windows)] as number) * place) ** 2;
   });
+  const rest = mostToCome(strengths, windows);
   let best: Course | null = null;
-  let most = -1;
+  // A little less, as what is compared was divided.
+  let most = least ? least * Math.max(FEWEST_WINDOWS, windows) * (1 - ROUNDING) : -1;
   const end = Math.log(highest);
   for (let log = Math.log(lowest); log < end; log += FREQUENCY_STEP) {
     const frequency = Math.exp(log);
     for (let b = 0; b < bends.length; b++) {
-      const sum = gathered(strengths, rates, b * windows, windows, frequency);
+      const sum = gathered(strengths, rates, b * windows, rest, frequency, most);
       if (sum <= most) continue;
       most = sum;
       const score = sum / Math.max(FEWEST_WINDOWS, windows);
@@ -126,15 +135,32 @@ export function bestCourse(
   return best;
 }
 
+/** What each window and all after it can add at most, a little more for rounding. */
+function mostToCome(strengths: Float32Array, windows: number): Float64Array {
+  const rest = new Float64Array(windows + 1);
+  for (let i = windows - 1; i >= 0; i--) {
+    let strongest = 0;
+    for (let at = i * HALF; at < (i + 1) * HALF; at++) {
+      strongest = Math.max(strongest, strengths[at] as number);
+    }
+    rest[i] = ((rest[i + 1] as number) + strongest) * (1 + ROUNDING);
+  }
+  return rest;
+}
+
+/** The strength along a course; what was summed up so far, once it can no longer come to more than `most`. */
 function gathered(
   strengths: Float32Array,
   rates: Float64Array,
   first: number,
-  windows: number,
+  rest: Float64Array,
   frequency: number,
+  most: number,
 ): number {
+  const windows = rest.length - 1;
   let sum = 0;
   for (let i = 0; i < windows; i++) {
+    if (sum + (rest[i] as number) <= most) return sum;
     const bin = (frequency * (rates[first + i] as number) + 0.5) | 0;
     if (bin < HALF) sum += strengths[i * HALF + bin] as number;
   }

@@ -12,9 +12,8 @@ export interface Copies {
 }
 
 export function copiesOf(image: GreyImage): Copies {
-  const plain = fieldOf(image);
   const enlarged = Math.max(image.width, image.height) < SMALL_PX;
-  const source = enlarged ? doubled(plain) : plain;
+  const source = enlarged ? doubled(fieldOf(image)) : image;
   const long = Math.max(source.width, source.height);
   const toSearch = Math.max(1, Math.round(long / SEARCH_PX));
   const toMeasuring = Math.max(1, Math.floor(long / MEASURE_PX));

@@ -1,4 +1,4 @@
-import { boxDown, fieldOf, takenAs } from '../picture/field.ts';
+import { boxDown } from '../picture/field.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
 import type { Point } from '../picture/place.ts';
 import { rowsAmong } from '../rows/candidate-rows.ts';
@@ -87,7 +87,7 @@ function scalesOf({ width, height }: GreyImage): number[] {
 function windowsAt(image: GreyImage, shrunk: number): LikelyWindow[] {
   const side = WINDOW_PX * shrunk;
   if (side >= Math.max(image.width, image.height)) return [];
-  const cells = strokeCells(takenAs(boxDown(fieldOf(image), shrunk)));
+  const cells = strokeCells(boxDown(image, shrunk));
   const square = CELL_PX * shrunk;
   const found: LikelyWindow[] = [];
   for (const top of startsOf(image.height, side)) {

@@ -1,4 +1,4 @@
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import type { Field } from '../picture/field.ts';
 import { CELL_PX, LEAST_ENERGY, LEAST_WEIGHT } from './limits.ts';
 

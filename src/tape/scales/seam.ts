@@ -1,7 +1,7 @@
 import type { Claim } from '../claims/claim.ts';
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import { makeSheet, type Sheet } from '../graduations/sheet.ts';
-import { median } from '../numerics/solve.ts';
+import { median } from '../numerics/order.ts';
 import type { Field } from '../picture/field.ts';
 import { LINES_SHARE, PAST_SEAM_MM, SEAM, SEAM_PER_TICK, SEAM_WINDOW_TICKS } from './limits.ts';
 

@@ -1,7 +1,11 @@
 import { expect, test } from 'vitest';
 import { sharesOf } from '../../../src/tape/digits/digit-logs.ts';
-import { convolve as convolvePlainly, edgedSize } from '../../../src/tape/digits/layers.ts';
-import { freshActivity, type Layers, runNetwork } from '../../../src/tape/digits/network.ts';
+import {
+  byInput,
+  convolve as convolvePlainly,
+  edgedSize,
+} from '../../../src/tape/digits/layers.ts';
+import { freshActivity, type Layers, networkOf } from '../../../src/tape/digits/network.ts';
 import { randomFrom } from '../../tapes/random.ts';
 import { cellsOf } from '../../train/digits/figures.ts';
 import { kernels } from '../../train/digits/kernels.ts';
@@ -19,7 +23,8 @@ const cells = (seed: number) => {
 /** Cross-entropy at a cell, against the smoothed label that training aims at. */
 function loss(layers: Layers, { cell, label }: ReturnType<typeof cells>[number]): number {
   const activity = freshActivity();
-  runNetwork(layers, cell, activity);
+  const run = networkOf(layers, activity);
+  run(cell);
   return sharesOf(activity.scores).reduce((sum, share, i, { length }) => {
     const wanted = (i === label ? 1 - SMOOTHED : 0) + SMOOTHED / length;
     return sum - wanted * Math.log(share);
@@ -59,11 +64,9 @@ test('sums in WebAssembly are those of the plain layers', () => {
   };
   const [from, weights, biases] = [drawn(edgedSize(taken, 1)), drawn(24 * 108), drawn(24)];
   const [turned, out, plain] = [room(24 * 108), room(24 * 48), new Float32Array(24 * 48)];
-  weights.forEach((weight, i) => {
-    turned[(i % 108) * 24 + Math.floor(i / 108)] = weight;
-  });
+  byInput(weights, 24, turned);
   convolve(from, turned, biases, out, taken);
-  convolvePlainly(from, taken, weights, biases, plain);
+  convolvePlainly(from, taken, turned, biases, plain);
   plain.forEach((value, i) => {
     expect(out[i]).toBeCloseTo(value, 3);
   });

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   bandSignal,
   type Strip,
-  sampleColumn,
+  sampleColumns,
   smoothed,
   strip,
 } from '../../../src/tape/frame/strip.ts';
@@ -47,11 +47,11 @@ test('a row that misses the picture has an empty strip', () => {
   expect(strip(RAMP, rowFrame([-900, 0], -0.8), 6).values).toHaveLength(0);
 });
 
-test('a column goes where it is told, and touches nothing else', () => {
-  const out = new Float32Array(8).fill(-1);
-  const column = { u: 4, v: -2, step: 2, count: 3, at: 1, stride: 2 };
-  sampleColumn(RAMP, rowFrame([100, 50], 0), column, out);
-  expect([...out]).toEqual([-1, 104 + 144, -1, 104 + 150, -1, 104 + 156, -1, -1]);
+test('columns go where they are told, each in its own steps, until the picture ends', () => {
+  const columns = { u: [4, -200], v: [-2, 0], step: [2, 1] };
+  const out = sampleColumns(RAMP, rowFrame([100, 50], 0), columns, 3);
+  const [first, none] = [[104 + 144, 104 + 150, 104 + 156], Number.NaN];
+  expect([...out]).toEqual(first.flatMap((value) => [value, none]));
 });
 
 describe('the signal along a band', () => {

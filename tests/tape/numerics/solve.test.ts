@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { leastSquares, median } from '../../../src/tape/numerics/solve.ts';
+import { median } from '../../../src/tape/numerics/order.ts';
+import { leastSquares } from '../../../src/tape/numerics/solve.ts';
 import { number } from '../made/even-numbers.ts';
 
 const COEFFICIENT = number(-5, 5);

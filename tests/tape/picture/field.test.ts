@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Field } from '../../../src/tape/picture/field.ts';
 import { boxDown, doubled, fieldOf, logOf, sample } from '../../../src/tape/picture/field.ts';
+import { BLACK_LEVEL } from '../../../src/tape/picture/limits.ts';
 import { number } from '../made/even-numbers.ts';
 
 const draw = (
@@ -39,6 +40,16 @@ describe('shrunk', () => {
   test('by 1 it is the same field', () => {
     const field = draw(4, 4, (x) => x);
     expect(boxDown(field, 1)).toBe(field);
+  });
+
+  test('a picture of bytes is shrunk as its field is', () => {
+    const pixels = fc.uint8Array({ minLength: 77, maxLength: 77 });
+    fc.assert(
+      fc.property(pixels, fc.integer({ min: 1, max: 4 }), (bytes, factor) => {
+        const image = { width: 11, height: 7, pixels: bytes };
+        expect(boxDown(image, factor)).toEqual(boxDown(fieldOf(image), factor));
+      }),
+    );
   });
 
   test('in two steps or in one is the same', () => {
@@ -111,6 +122,18 @@ describe('the logarithm', () => {
     expect(black).toBeCloseTo(Math.log(10), 5);
     expect(grey! - black!).toBeCloseTo(Math.LN2, 5);
     expect(twice! - light!).toBeCloseTo(Math.LN2, 5);
+  });
+
+  test('is that of each grey itself, however near they lie', () => {
+    const greys = fc.array(fc.float({ min: 0, max: 255, noNaN: true }), { maxLength: 30 });
+    const near = greys.map((all) => all.flatMap((grey) => [grey, grey + 1e-4, grey]));
+    fc.assert(
+      fc.property(near, (all) => {
+        const field = draw(all.length, 1, (x) => all[x]!);
+        const plain = field.values.map((grey) => Math.log(grey + BLACK_LEVEL));
+        expect(logOf(field).values).toEqual(plain);
+      }),
+    );
   });
 
   test('is made once for each field', () => {

@@ -103,6 +103,10 @@ describe('the spectra', () => {
     expect(found?.frequency).toBeCloseTo(0.07, 2);
     expect(Math.abs(found!.bend - 0.3)).toBeLessThan(0.05);
     expect(found?.score).toBeGreaterThan(0.5);
+    const atLeast = (least: number) =>
+      bestCourse(spectraOf(signal), signal.length, 1 / 42, 1 / 3.2, least);
+    expect(atLeast(found!.score)).toEqual(found);
+    expect(atLeast(found!.score + 1e-3)).toBeNull();
   });
 
   test('a quadratic trend leaves nothing, whatever it is', () => {

@@ -3,7 +3,7 @@ import {
   freshActivity,
   type Layers,
   NO_DIGIT,
-  runNetwork,
+  networkOf,
 } from '../../../src/tape/digits/network.ts';
 import { randomFrom } from '../../tapes/random.ts';
 import { drawnCell, type LabelledCell, type Source } from './cells.ts';
@@ -25,8 +25,9 @@ export function cellsOf(source: Source, count: number, seed: number): LabelledCe
 /** The best class of each cell with its share, and which it is. */
 export function answersOf(layers: Layers, cells: readonly LabelledCell[]) {
   const activity = freshActivity();
+  const run = networkOf(layers, activity);
   return cells.map(({ cell, label }) => {
-    runNetwork(layers, cell, activity);
+    run(cell);
     const shares = sharesOf(activity.scores);
     const best = shares.indexOf(Math.max(...shares));
     return { label, best, share: shares[best] as number };

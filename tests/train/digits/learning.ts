@@ -1,5 +1,5 @@
 import { sharesOf } from '../../../src/tape/digits/digit-logs.ts';
-import { pool } from '../../../src/tape/digits/layers.ts';
+import { byInput, pool } from '../../../src/tape/digits/layers.ts';
 import {
   CLASSES,
   type Convolved,
@@ -114,10 +114,7 @@ export function learner(): Learner {
       copyLayers(from, layers);
       turned.forEach((weights, i) => {
         const { weights: by, biases } = layers[i] as Layer;
-        const inputs = by.length / biases.length;
-        for (let j = 0; j < by.length; j++) {
-          weights[(j % inputs) * biases.length + Math.floor(j / inputs)] = by[j] as number;
-        }
+        byInput(by, biases.length, weights);
       });
     },
     add(cell, label) {

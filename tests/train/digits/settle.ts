@@ -3,7 +3,7 @@ import {
   freshActivity,
   type Layers,
   NO_DIGIT,
-  runNetwork,
+  networkOf,
 } from '../../../src/tape/digits/network.ts';
 import type { LabelledCell } from './cells.ts';
 
@@ -18,8 +18,9 @@ export function settled(
   shareOfRubbish: number,
 ): { layers: Layers; temperature: number } {
   const activity = freshActivity();
+  const run = networkOf(layers, activity);
   const scored = cells.map(({ cell, label }) => {
-    runNetwork(layers, cell, activity);
+    run(cell);
     return { scores: activity.scores.slice(), label };
   });
   const loss = (temperature: number) =>
