@@ -64,7 +64,10 @@ export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
       'numerics picture frame pitch graduations',
       'numbers are cut out beside lines, before anyone reads them',
     ),
-    digits: room('picture', 'a digit is recognised in its cell, wherever that was cut from'),
+    digits: room(
+      'numerics picture',
+      'a digit is recognised in its cell, wherever that was cut from',
+    ),
     characters: room(
       'picture numbers digits',
       'a page of cut-out numbers is read whatever they label',

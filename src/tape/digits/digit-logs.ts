@@ -1,5 +1,5 @@
 import { SLIP, SURE } from './limits.ts';
-import { CLASSES, freshActivity, type Layers, networkOf } from './network.ts';
+import { CLASSES, freshActivity, networkOf } from './network.ts';
 import { unpackLayers } from './packed-layers.ts';
 import { WEIGHTS } from './weights.ts';
 
@@ -9,12 +9,12 @@ export interface DigitReader {
   shares(cell: Float32Array): Float64Array;
 }
 
-let unpacked: Layers | undefined;
+/** Unpacked once: each look at a picture has a reader of its own. */
+const LAYERS = unpackLayers(WEIGHTS);
 
 export function digitReader(): DigitReader {
-  unpacked ??= unpackLayers(WEIGHTS);
   const activity = freshActivity();
-  const run = networkOf(unpacked, activity);
+  const run = networkOf(LAYERS, activity);
   return {
     shares(cell) {
       run(cell);

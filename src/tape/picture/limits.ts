@@ -6,5 +6,5 @@
 export const EDGE_PX = 1.001;
 /** Grey levels added before the logarithm: black stays finite and its noise small. */
 export const BLACK_LEVEL = 10;
-/** Levels of grey told apart between two whole ones: means of 2 × 2, 3 × 3 and 4 × 4 bytes each have their own. */
+/** Levels from one whole grey to the next: means of 2 × 2, 3 × 3 and 4 × 4 bytes each have their own. */
 export const GREY_LEVELS = 144;
