@@ -2,11 +2,11 @@ import { useState } from 'preact/hooks';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { MadeEntry } from '../../../controls/made-entry.tsx';
-import { Rich } from '../../../controls/rich.tsx';
 import type { State } from '../../../garment/actions/state.ts';
 import { readLength } from '../../../lengths/read-length.ts';
 import { numberName } from '../said/names.ts';
 import { handText, valueText } from '../said/value-text.ts';
+import { MadePanel } from './made-panel.tsx';
 import type { Do } from './use-typing.ts';
 
 export interface MadeProps {
@@ -50,33 +50,16 @@ export function MadeNumber({ state, home, fact: id, bench, onDo, onName, onBack 
   }
   const said = [words.planned(text(fact.plan)), words.shown(text(fact.shown))];
   return (
-    <section class="panel made" aria-label={name}>
-      <h2>{name}</h2>
-      <p>
-        <Rich text={[...said, ...(measured ? [words.measured(measured)] : [])].join(' · ')} />
-      </p>
-      <div class="actions">
-        <button type="button" onClick={onBack}>
-          {words.back}
+    <MadePanel
+      {...{ name, fact: id, onDo, onName, onBack }}
+      said={[...said, ...(measured ? [words.measured(measured)] : [])].join(' · ')}
+      takeBack={words.takeBack}
+    >
+      {kind !== 'count' && (
+        <button type="button" class="main" onClick={() => setMeasures(true)}>
+          {words.measure}
         </button>
-        <button
-          type="button"
-          onClick={() => {
-            onDo({ do: 'unmake', fact: id });
-            onBack();
-          }}
-        >
-          {words.takeBack}
-        </button>
-        <button type="button" onClick={onName}>
-          {words.nameIt}
-        </button>
-        {kind !== 'count' && (
-          <button type="button" class="main" onClick={() => setMeasures(true)}>
-            {words.measure}
-          </button>
-        )}
-      </div>
-    </section>
+      )}
+    </MadePanel>
   );
 }
