@@ -11,13 +11,18 @@ import {
   OTHER_EDGE_SAME_SIZE,
 } from './limits.ts';
 
-/** Parts of an inch along the other edge, in millimetres a graduation, by the pattern of its lines. */
 const TENTH_MM = mmPerUnit.inch / 10;
-const INCH_PARTS: Readonly<Record<number, number>> = {
-  8: mmPerUnit.inch / 8,
-  10: TENTH_MM,
-  16: mmPerUnit.inch / 16,
+
+/**
+ * Parts of an inch along the other edge, in millimetres a graduation, by the pattern of its lines:
+ * where half inches are as long as inches, sixteenths repeat after eight.
+ */
+const INCH_PARTS: Readonly<Record<number, readonly number[]>> = {
+  8: [mmPerUnit.inch / 8, mmPerUnit.inch / 16],
+  10: [TENTH_MM],
+  16: [mmPerUnit.inch / 16],
 };
+const NONE: readonly number[] = [];
 
 /**
  * Whether graduations taken for millimetres must be millimetres: the other edge has the lines of
@@ -25,13 +30,15 @@ const INCH_PARTS: Readonly<Record<number, number>> = {
  * needn't have been read. Were the graduations tenths of an inch, those lines would be of no unit.
  */
 export function millimetresByOtherEdge(row: FollowedRow, others: readonly FollowedRow[]): boolean {
-  return others.some((other) => isOtherEdge(row, other, 1, INCH_PARTS[other.pattern.subdivisions]));
+  return others.some((other) =>
+    (INCH_PARTS[other.pattern.subdivisions] ?? NONE).some((mm) => isOtherEdge(row, other, 1, mm)),
+  );
 }
 
 /** Whether graduations taken for millimetres must be tenths of an inch, by the millimetres along the other edge. */
 export function tenthsByOtherEdge(row: FollowedRow, others: readonly FollowedRow[]): boolean {
-  return others.some((other) =>
-    isOtherEdge(row, other, TENTH_MM, other.pattern.subdivisions === 10 ? 1 : undefined),
+  return others.some(
+    (other) => other.pattern.subdivisions === 10 && isOtherEdge(row, other, TENTH_MM, 1),
   );
 }
 
@@ -40,11 +47,11 @@ function isOtherEdge(
   { frame, pitch }: FollowedRow,
   other: FollowedRow,
   mm: number,
-  otherMm: number | undefined,
+  otherMm: number,
 ): boolean {
   const { valid, subdivisions } = other.pattern;
   const [from, to] = other.range;
-  if (!valid || otherMm === undefined || to - from < LEAST_PATTERNS * subdivisions) return false;
+  if (!valid || to - from < LEAST_PATTERNS * subdivisions) return false;
   const t = distanceAt(other.pitch.model, (from + to) / 2);
   const here = alongAt(other.pitch, (from + to) / 2);
   const [u, v] = toFrame(frame, toImage(other.frame, here, 0));

@@ -21,14 +21,16 @@ describe('millimetres are known by the inches along the other edge', () => {
     [8, 3.175],
     [10, 2.54],
     [16, 1.5875],
-  ])('in parts of 1/%i', (parts, mm) => {
+    // Sixteenths whose half inches are as long as their inches.
+    [8, 1.5875],
+  ])('in a pattern of %i, each %f mm', (parts, mm) => {
     expect(millimetresByOtherEdge(row, [row, edge(parts, mm)])).toBe(true);
   });
 
   test('a fifteenth more or less settles nothing, nor does another pattern', () => {
     expect(millimetresByOtherEdge(row, [edge(16, 1.5875 * 1.07)])).toBe(false);
     expect(millimetresByOtherEdge(row, [edge(16, 1.5875 / 1.07)])).toBe(false);
-    expect(millimetresByOtherEdge(row, [edge(8, 1.5875)])).toBe(false);
+    expect(millimetresByOtherEdge(row, [edge(16, 3.175)])).toBe(false);
     const unsure = { ...edge(16, 1.5875), pattern: madePattern(16, false) };
     expect(millimetresByOtherEdge(row, [unsure])).toBe(false);
   });
@@ -37,6 +39,7 @@ describe('millimetres are known by the inches along the other edge', () => {
     const tenths = madeRow({ y: 200, pitchPx: 25.4 });
     for (const [parts, mm] of [
       [8, 3.175],
+      [8, 1.5875],
       [10, 1],
       [10, 2.54],
       [16, 1.5875],
