@@ -34,7 +34,10 @@ export function numberedLine(found: FoundProgression, beside: LinesBeside): Numb
   if (Math.abs(off) < Math.max(CENTRED_TICKS, CENTRED_SHARE * fold)) {
     const tick = nearest(centre);
     const counted =
-      between !== undefined && 10 * between.every === fold && isNumbered(tick, between);
+      between !== undefined &&
+      between.direction === Math.sign(rise.perTick) &&
+      10 * between.every === fold &&
+      isNumbered(tick, between);
     const proven =
       identified ||
       counted ||
