@@ -130,6 +130,8 @@ export const OFF_PLACE = 2.8;
 export const OFF_PLACE_OF_PART = 0.28;
 /** What a number that lost a digit, a digit, and the spread weigh against a number read. */
 export const SCORE = { partial: 0.4, digit: 0.02, spread: 2 };
+/** So many different numbers: one of them and a stray one that fit another rise are chance. */
+export const MANY_FOR_STRAY = 4;
 /** Of a step: a value farther from one stands between two. */
 export const OFF_STEP = 0.25;
 

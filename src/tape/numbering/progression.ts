@@ -7,6 +7,7 @@ import {
   FINER_STEPS,
   LARGEST_SPREAD,
   LEAST_APART,
+  MANY_FOR_STRAY,
   OFF_PLACE,
   OFF_PLACE_OF_PART,
   OFF_STEP,
@@ -50,16 +51,31 @@ export function progression(reads: readonly NumberRead[], row: NumberRow): Progr
   let best: Fit | null = null;
   for (const fit of fits) if (!best || fit.score > best.score) best = fit;
   if (!best) return null;
-  const { perTick, offset, step, agreeing: fitting } = best;
+  const { perTick, offset, step } = best;
   const others = fits
     .filter((fit) => fit.perTick !== perTick || Math.abs(fit.offset - offset) > 0.5 * step)
-    .filter(({ agreeing }) => !isPairOf(agreeing, fitting));
+    .filter(({ agreeing }) => !restsOnOne(agreeing, best));
   return { ...best, second: Math.max(0, ...others.map(({ distinct }) => distinct)) };
 }
 
-/** Any two numbers of a progression may fit another: alone they speak for none. */
-function isPairOf(agreeing: readonly NumberRead[], fitting: readonly NumberRead[]): boolean {
-  return agreeing.length === 2 && agreeing.every((read) => fitting.includes(read));
+/**
+ * Any two numbers of a progression may fit another, and so may one of them with a number that lost
+ * a digit; one of many with a stray number, too. Alone such a pair speaks for none.
+ */
+function restsOnOne(pair: readonly NumberRead[], best: Fit): boolean {
+  if (pair.length !== 2) return false;
+  const strays = pair.filter((read) => !best.agreeing.includes(read));
+  if (strays.length > 1) return false;
+  return best.distinct >= MANY_FOR_STRAY || strays.every((read) => hasLostDigits(read, best));
+}
+
+/** Whether it is the number due at its place, but for a digit. */
+function hasLostDigits(
+  { text, cell }: NumberRead,
+  { perTick, offset, step }: Pick<Progression, 'perTick' | 'offset' | 'step'>,
+): boolean {
+  const wanted = Math.round((perTick * cell.middle + offset) / step) * step;
+  return wanted > 0 && lostDigits(text, String(wanted));
 }
 
 interface Start {
@@ -114,10 +130,7 @@ function fitFrom(start: Start, reads: readonly NumberRead[], row: NumberRow): Fi
   const spread = Math.sqrt(squares / agreeing.length) / step;
   if (spread > LARGEST_SPREAD) return null;
   const rest = reads.filter((read) => !agreeing.includes(read));
-  const partial = rest.filter(({ text, cell }) => {
-    const wanted = Math.round((perTick * cell.middle + offset) / step) * step;
-    return wanted > 0 && lostDigits(text, String(wanted));
-  }).length;
+  const partial = rest.filter((read) => hasLostDigits(read, { perTick, offset, step })).length;
   const digits = agreeing.reduce((sum, { text }) => sum + text.length, 0);
   return {
     perTick,

@@ -37,8 +37,18 @@ describe('numbers along a row', () => {
     // 9.3 graduations for one and 20.4 for two: a tape seen at a slant.
     const reads = [readAt(-24.4, 139), readAt(-15.1, 140), readAt(5.3, 142)];
     expect(found(reads)).toMatchObject({ perTick: 0.1, distinct: 3, second: 0 });
-    // With one of its own, they are.
+    // One of them and a stray number are, of so few.
     expect(found([...reads, readAt(25.3, 146)])?.second).toBeGreaterThan(0);
+  });
+
+  test('nor are one of its numbers and one that lost a digit, or, of four, a stray one', () => {
+    const tens = [10, 11, 12].map((value) => readAt(8 * value, value));
+    expect(found([...tens, readAt(8 * 13, 1)])).toMatchObject({ distinct: 3, second: 0 });
+    const four = [51, 53, 54, 55].map((value) => readAt(-10 * value, value));
+    const stray = readAt(-10 * 52, 46);
+    expect(found([...four, stray])).toMatchObject({ distinct: 4, second: 0 });
+    const others = [readAt(-10 * 57.4, 71), readAt(-10 * 58.4, 72)];
+    expect(found([...four, ...others])?.second).toBe(2);
   });
 
   test('words between the numbers read make the step finer', () => {
