@@ -179,6 +179,8 @@ export const MORE_THAN_CHANCE = 4;
 export const DIGITS_OF_THREE = 5;
 /** Two of fewer digits may be anything. */
 export const DIGITS_OF_TWO = 4;
+/** Nor may two of so many, even where their lines may be divided otherwise. */
+export const DIGITS_UNPROVEN = 6;
 /** Of the way from one number to the next: two farther from the lines may be another tape's. */
 export const PAIR_BESIDE = 1.25;
 /** Of a row's words, as many must be of one progression, and so many times those that rise otherwise. */

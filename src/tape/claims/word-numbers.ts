@@ -9,6 +9,7 @@ import { laterReason } from './claim.ts';
 import {
   DIGITS_OF_THREE,
   DIGITS_OF_TWO,
+  DIGITS_UNPROVEN,
   LIKE_DIGITS,
   MORE_THAN_CHANCE,
   MOST_OF_ROW,
@@ -19,6 +20,7 @@ import {
   REGULAR_ROW,
   ROWS_ACROSS,
   ROWS_ALONG,
+  TELLING_PATTERN,
   WORD_NUMBERS_FEWEST,
   WORD_NUMBERS_PLENTY,
   WORDS_OUTVOTE,
@@ -72,16 +74,18 @@ function speaking(
   pattern: TickPattern,
 ): FoundProgression | undefined {
   const away = (one: FoundProgression) => Math.abs(one.row.across - pattern.zoneMiddle);
-  let best = found[0];
-  for (const one of found) {
+  // Digits between the lines' numbers, some misread, may score more than the numbers, and are clear of nothing.
+  const clear = found.filter((one) => isClear(one.progression));
+  let best = clear[0];
+  for (const one of clear) {
     if (best && one.progression.score > best.progression.score) best = one;
   }
-  for (const one of found) {
-    if (!best || one.row === best.row || !isClear(one.progression)) continue;
+  for (const one of clear) {
+    if (!best || one.row === best.row) continue;
     const strong = one.progression.distinct >= 0.5 * best.progression.distinct;
     if (strong && away(one) < NEARER * away(best)) best = one;
   }
-  return best && isClear(best.progression) ? best : undefined;
+  return best;
 }
 
 /** Most numbers are of one progression, next to none with another rise, and they are not three short ones by chance. */
@@ -93,16 +97,18 @@ function isClear({ distinct, partial, total, second, digits }: Progression): boo
 
 /**
  * Two numbers beside the lines that nothing else read speaks against, and that the lines divide
- * as they do a tape: too few to tell, enough to ask about the line of one.
+ * as they do a tape: too few to tell, enough to ask about the line of one. Where a short stretch
+ * shows only that its lines are divided no other way, the numbers must have more digits.
  */
-function isPair(
-  { row, progression: { distinct, total, second, digits, subdivisions } }: FoundProgression,
-  { valid, subdivisions: fold, zoneMiddle }: TickPattern,
-): boolean {
+function isPair({ row, progression: rise }: FoundProgression, pattern: TickPattern): boolean {
+  const { distinct, total, second, digits } = rise;
+  const ticks = Math.round(rise.subdivisions);
+  const { valid, subdivisions: fold, zoneMiddle } = pattern;
   const isAlone = distinct === 2 && second === 0 && distinct >= MOSTLY * total;
-  const isDivided = valid && Math.round(subdivisions) === fold;
-  const isBeside = Math.abs(row.across - zoneMiddle) < PAIR_BESIDE * fold;
-  return isAlone && digits >= DIGITS_OF_TWO && isDivided && isBeside;
+  const isProven = valid && ticks === fold;
+  const mayBe = fold >= TELLING_PATTERN && ticks % fold === 0 && rise.step === 1;
+  const isDivided = (isProven && digits >= DIGITS_OF_TWO) || (mayBe && digits >= DIGITS_UNPROVEN);
+  return isAlone && isDivided && Math.abs(row.across - zoneMiddle) < PAIR_BESIDE * ticks;
 }
 
 function furthest(found: readonly FoundProgression[]): NoClaim {

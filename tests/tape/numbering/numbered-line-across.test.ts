@@ -23,10 +23,18 @@ const alike = (tick: number) => (tick % 5 === 0 ? 2.5 : 1);
 async function claimOf(
   aside: number,
   lineLength: DrawnTape['lineLength'],
-  { turns = 1, upwards = true, ticks = TENS, lean = 0, across = ACROSS } = {},
+  {
+    turns = 1,
+    upwards = true,
+    ticks = TENS,
+    lean = 0,
+    across = ACROSS,
+    first = 45,
+    range = RANGE,
+  } = {},
 ) {
   const numbers = ticks.map((tick) => ({
-    text: String(45 + ((upwards ? 1 : -1) * tick) / 10),
+    text: String(first + ((upwards ? 1 : -1) * tick) / 10),
     along: tick + aside,
     across,
     height: HEIGHT,
@@ -34,10 +42,10 @@ async function claimOf(
   }));
   const tape = { width: 1000, height: 400, pitchPx: 10, shear: lean, lineLength, numbers };
   const [work, { frame, pitch }] = [drawTape(tape), truthOf(tape)];
-  const pattern = tickPattern(work, frame, pitch, RANGE)!;
+  const pattern = tickPattern(work, frame, pitch, range)!;
   const { readRows } = pageReader(async (page) => readGlyphs(page));
   const claimed = await wordNumbers(
-    wordRows(work, frame, pitch, RANGE, pattern),
+    wordRows(work, frame, pitch, range, pattern),
     pattern,
     readRows,
   );
@@ -79,6 +87,16 @@ test('two numbers that the lines divide as a tape, and nothing else, are asked a
   expect(atZero(claim)).toBeCloseTo(45, 9);
   // Farther from the lines than any number of theirs they may be another tape's.
   await expect(claimOf(-2.6, acrossAll, { ticks: [-10, 0], across: 15 })).rejects.toThrow();
+});
+
+test('two of three digits are, where so few lines are seen that they tell no pattern for sure', async () => {
+  const short = { ticks: [-10, 0], range: [-13, 4] as TickRange };
+  const claim = await claimOf(-2.6, acrossAll, { ...short, first: 142 });
+  expect(claim.pattern.valid).toBe(false);
+  expect(claim.agreeing.map(({ value }) => value)).toEqual([141, 142]);
+  expect(doubtsOf(claim)).toContain('line');
+  // Two of fewer digits may be anything.
+  await expect(claimOf(-2.6, acrossAll, { ...short, first: 45 })).rejects.toThrow();
 });
 
 describe('numbers turned across, with no line between them', () => {
