@@ -59,14 +59,15 @@ export function progression(reads: readonly NumberRead[], row: NumberRow): Progr
 }
 
 /**
- * Any two numbers of a progression may fit another, and so may one of them with a number that lost
- * a digit; one of many with a stray number, too. Alone such a pair speaks for none.
+ * Any two numbers of a progression may fit another: alone they speak for none. Nor does a number
+ * that lost a digit, with whatever other, nor one of many with a stray number.
  */
 function restsOnOne(pair: readonly NumberRead[], best: Fit): boolean {
   if (pair.length !== 2) return false;
-  const strays = pair.filter((read) => !best.agreeing.includes(read));
-  if (strays.length > 1) return false;
-  return best.distinct >= MANY_FOR_STRAY || strays.every((read) => hasLostDigits(read, best));
+  const others = pair.filter((read) => !best.agreeing.includes(read));
+  const strays = others.filter((read) => !hasLostDigits(read, best));
+  if (strays.length === 1 && others.length === 1) return best.distinct >= MANY_FOR_STRAY;
+  return strays.length < 2;
 }
 
 /** Whether it is the number due at its place, but for a digit. */

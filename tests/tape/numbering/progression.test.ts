@@ -47,6 +47,11 @@ describe('numbers along a row', () => {
     const four = [51, 53, 54, 55].map((value) => readAt(-10 * value, value));
     const stray = readAt(-10 * 52, 46);
     expect(found([...four, stray])).toMatchObject({ distinct: 4, second: 0 });
+    const lost = readAt(-10 * 52, 2);
+    expect(found([...four, lost, readAt(-10 * 54 - 2, 1)])).toMatchObject({
+      partial: 1,
+      second: 0,
+    });
     const others = [readAt(-10 * 57.4, 71), readAt(-10 * 58.4, 72)];
     expect(found([...four, ...others])?.second).toBe(2);
   });
