@@ -39,6 +39,7 @@ export function reportOf(outcomes: readonly SceneOutcome[]): string {
   const times = outcomes.map(({ ms }) => ms).sort((one, other) => one - other);
   lines.push(
     `scenes ${outcomes.length}, of them to be read ${wanted.length}: read ${share(wanted.filter(isRead).length, wanted.length)}, below 30° ${share(flat.filter(isRead).length, flat.length)}`,
+    `asked: which line ${share(outcomes.filter(({ question }) => question === 'line').length, outcomes.length)}, which unit ${share(outcomes.filter(({ question }) => question === 'unit').length, outcomes.length)}`,
     `confidently wrong by more than 1 mm: ${outcomes.filter((one) => wrongIn(one) > 0).length} scenes`,
     `places ${points.length}: error median ${at(0.5).toFixed(3)}, 95 % ${at(0.95).toFixed(3)}, worst ${at(1 - 1e-9).toFixed(2)} mm; within what was stated ${share(covered, points.length)}`,
     `time of a reading: median ${times[times.length >> 1]?.toFixed(0)} ms, 90 % ${times[Math.floor(times.length * 0.9)]?.toFixed(0)} ms`,

@@ -24,6 +24,8 @@ export interface SceneOutcome {
   readonly tilt: number;
   readonly expect: string;
   readonly outcome: string;
+  /** What was asked, where something was: which line, or which unit. */
+  readonly question: string | undefined;
   readonly points: readonly ReadPoint[];
   readonly refused: Readonly<Record<string, number>>;
   readonly asked: number;
@@ -91,6 +93,7 @@ function outcomeOf(
     tilt: scene.tiltDegrees,
     expect: scene.truth.expect,
     outcome: reading.outcome,
+    question: reading.question?.kind,
     points,
     refused,
     asked,
