@@ -93,6 +93,8 @@ export const RECONCILE_END_TICKS = 2;
 export const END_LINES = 1;
 /** Lines that lean more than this (tangent) aren't those of a tape seen from above: the row may run across it. */
 export const MOST_LEAN = 0.22;
+/** And more than this whatever the numbers: 20° from square. */
+export const MOST_LEAN_BORNE = 0.36;
 /** Graduations: where the band that all lines cross is narrower, no lines show how they lean; then no more than this at an end. */
 export const SHOWS_LEAN = 0.5;
 export const MOST_LEAN_UNSHOWN = 0.3;

@@ -14,6 +14,7 @@ import {
   LIKE_SIZE,
   MANY_NUMBERS,
   MOST_LEAN,
+  MOST_LEAN_BORNE,
   MOST_LEAN_UNSHOWN,
   OTHER_EDGE_MM,
   OTHER_SIZE,
@@ -74,7 +75,7 @@ function remainingDoubts({ row, claim, settled, raised }: Weighed): Set<Doubt> {
   const doubts = doubtsOf(claim);
   if (mayCountFromAFoot(claim, row)) doubts.add('line');
   const own = [...doubts].filter((doubt) => !settled.has(doubt));
-  const leaning: Doubt[] = leansFar(row) ? ['line'] : [];
+  const leaning: Doubt[] = leansFar(row) && !bearsLean(row, claim, own) ? ['line'] : [];
   return new Set([...own, ...raised, ...leaning]);
 }
 
@@ -89,6 +90,20 @@ function leansFar({ frame, pitch, pattern, range }: FollowedRow): boolean {
     const lean = frame.shear + frame.shearRate * alongAt(pitch, tick);
     return Math.abs(lean) > MOST_LEAN_UNSHOWN;
   });
+}
+
+/** So many numbers, each with its long line where the pattern has one, are on no row that runs across a tape. */
+function bearsLean({ frame }: FollowedRow, claim: Claim, doubts: readonly Doubt[]): boolean {
+  const { agreeing, contrary, pattern, ticksPerNumber, placing } = claim;
+  return (
+    Math.abs(frame.shear) < MOST_LEAN_BORNE &&
+    new Set(agreeing.map(({ value }) => value)).size >= MANY_NUMBERS &&
+    contrary.length === 0 &&
+    doubts.length === 0 &&
+    placing !== 'unsure' &&
+    pattern.valid &&
+    pattern.subdivisions === ticksPerNumber
+  );
 }
 
 /** Inches below twelve are the same on every foot of some tapes, unless the tape begins with them. */

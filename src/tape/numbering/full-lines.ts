@@ -7,6 +7,7 @@ import {
   ALONE,
   ALONE_BARE,
   ALONE_FEWEST,
+  ALONE_LONGEST,
   BARE,
   FULL,
   FULL_LINES_FEWEST,
@@ -31,17 +32,20 @@ export interface FullLines {
  * Finds lines followed from their own graduations through the band of the numbers and out of it,
  * by one common lean. Seen beside numbers only: what is centred on its line leaves it no room
  * (measured on photographs: at none of 165 centred rows). Null where there are none, or none surely.
+ *
+ * @param longest which graduation of the fold is surely the longest by its own length, if one is.
  */
 export function fullLines(
   sheet: Sheet,
   pattern: TickPattern,
   fold: number,
   row: NumberRow,
+  longest?: number,
 ): FullLines | null {
   const way = wayThrough(sheet, pattern, row);
   let best: { lean: number; longAt: number; score: number } | null = null;
   for (let lean = -MOST_TRIED; lean <= MOST_TRIED + 1e-9; lean += LEAN_STEP) {
-    const found = bestClass(sheet, pattern, fold, row, way, lean);
+    const found = bestClass(sheet, pattern, fold, row, way, lean, longest);
     if (found && (!best || found.score > best.score)) best = { ...found, lean };
   }
   if (!best || Math.abs(best.lean) > MOST_LEAN) return null;
@@ -80,6 +84,7 @@ function bestClass(
   row: NumberRow,
   way: Way,
   lean: number,
+  longest: number | undefined,
 ): { longAt: number; score: number } | null {
   const classes = Array.from({ length: fold }, () => ({ count: 0, all: 0, among: 0 }));
   const first = Math.ceil(sheet.fromTick);
@@ -108,16 +113,18 @@ function bestClass(
   const next = shares.slice(1).find(({ count }) => count >= TELLING * full.count);
   const others = next?.among ?? 0;
   const firm = full.all >= FULL && full.among >= FULL && others <= BARE;
-  if (!firm && !standsAlone(full, others)) return null;
+  const alone = full.longAt === longest ? ALONE_LONGEST : ALONE;
+  if (!firm && !standsAlone(full, others, alone)) return null;
   return { longAt: full.longAt, score: full.all + full.among - others };
 }
 
-/** Thin or worn lines are inked on part of their way only: they tell where next to nothing else is there. */
+/** Thin, worn or bent lines are inked on part of their way only: they tell where next to nothing else is there. */
 function standsAlone(
   { count, all, among }: { count: number; all: number; among: number },
   others: number,
+  least: number,
 ): boolean {
-  return count >= ALONE_FEWEST && all >= ALONE && among >= ALONE && others <= ALONE_BARE;
+  return count >= ALONE_FEWEST && all >= least && among >= least && others <= ALONE_BARE;
 }
 
 function isUnderNumber({ cells }: NumberRow, xAt: (y: number) => number): boolean {

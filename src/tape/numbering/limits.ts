@@ -57,6 +57,8 @@ export const FULL = 0.7;
 export const BARE = 0.25;
 /** Less of the way is enough where so many lines show it and on the others there is next to nothing. */
 export const ALONE = 0.6;
+/** And still less on lines that are surely the longest, too: two signs that know nothing of each other. */
+export const ALONE_LONGEST = 0.45;
 export const ALONE_BARE = 0.1;
 export const ALONE_FEWEST = 6;
 /** Of the full lines clear of numbers: another class with fewer shows the digits over it. */

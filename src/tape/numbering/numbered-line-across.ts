@@ -1,3 +1,4 @@
+import { modulo } from '../graduations/tick-classes.ts';
 import { median } from '../numerics/order.ts';
 import type { LinesBeside, LongLines, NumberedLine } from './beside-lines.ts';
 import { type FoundProgression, placeOf } from './found-progression.ts';
@@ -26,7 +27,8 @@ export function numberedLineAcross(
   lines: LongLines,
   identified: boolean,
 ): NumberedLine {
-  const full = fold > 1 ? fullLines(sheet, pattern, fold, found.row) : null;
+  const longest = identified ? modulo(lines.longAt, fold) : undefined;
+  const full = fold > 1 ? fullLines(sheet, pattern, fold, found.row, longest) : null;
   if (full) return inBoxes(found, full, identified ? lines.longAt : full.longAt);
   const centre = placeOf(found, ({ middle }) => middle);
   const upwards = Math.sign(found.progression.perTick);

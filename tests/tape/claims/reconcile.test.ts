@@ -284,13 +284,21 @@ test('numbers printed for a nearer row are no claim of this one', () => {
 });
 
 test('lines that lean far aren’t those of a tape seen from above', () => {
-  const leaning = (shear: number) => {
-    const one = claimOn(upper, centimetres);
+  const leaning = (shear: number, change: Partial<typeof centimetres> = {}) => {
+    const one = claimOn(upper, { ...centimetres, ...change });
     return { ...one, row: { ...one.row, frame: { ...one.row.frame, shear } } };
   };
   expect(doubtsIn(leaning(0.2))).toEqual([[]]);
   expect(doubtsIn(leaning(0.25))).toEqual([['line']]);
   expect(doubtsIn(leaning(-0.25))).toEqual([['line']]);
+  // Many numbers that nothing speaks against are on no row that runs across a tape.
+  expect(doubtsIn(leaning(0.25, { numbers: 8 }))).toEqual([[]]);
+  expect(doubtsIn(leaning(0.4, { numbers: 8 }))).toEqual([['line']]);
+  const { row, claim } = leaning(0.25, { numbers: 8 });
+  const contrary = claim.agreeing.slice(0, 1);
+  expect(doubtsIn({ row, claim: { ...claim, contrary } })).toEqual([['line']]);
+  const unsure = { ...claim, placing: 'unsure' as const };
+  expect(doubtsIn({ row, claim: unsure })).toEqual([['line']]);
 });
 
 test('nor are short lines that fan out far towards the ends of their row', () => {

@@ -51,8 +51,8 @@ function boxed(worn: number, over: readonly number[] = []) {
   return { sheet, row, pattern };
 }
 
-const longAt = ({ sheet, row, pattern }: ReturnType<typeof boxed>) =>
-  fullLines(sheet, pattern, 10, row)?.longAt;
+const longAt = ({ sheet, row, pattern }: ReturnType<typeof boxed>, longest?: number) =>
+  fullLines(sheet, pattern, 10, row, longest)?.longAt;
 
 describe('lines across the tape', () => {
   test('are found by their ink', () => {
@@ -62,6 +62,13 @@ describe('lines across the tape', () => {
   test('thin or worn, where nothing else crosses the numbers’ band, they are, too', () => {
     expect(longAt(boxed(0.35))).toBe(3);
     expect(longAt(boxed(0.5))).toBeUndefined();
+  });
+
+  test('worn by half, where their own graduations are surely the longest, and only those', () => {
+    expect(longAt(boxed(0.5), 3)).toBe(3);
+    expect(longAt(boxed(0.5), 8)).toBeUndefined();
+    expect(longAt(boxed(0.6), 3)).toBeUndefined();
+    expect(longAt(boxed(0.5, [16, 36, 56, 76, 86, 96]), 3)).toBeUndefined();
   });
 
   test('worn, beside other ink, they aren’t', () => {
