@@ -111,7 +111,7 @@ test('the garment that was opened last is first on the list', async () => {
   await expect.poll(names, BUSY).toEqual(['Coat', 'Hat']);
   const { garments } = await keptGarments(page);
   const coat = garments.find(({ name }) => name === 'Coat');
-  expect(await stored(page, 'open-garment')).toBe(coat?.id);
+  await expect.poll(() => stored(page, 'open-garment'), BUSY).toBe(coat?.id);
   await close();
 });
 

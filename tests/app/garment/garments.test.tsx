@@ -118,7 +118,7 @@ test('a garment is renamed, put away, and back by one press or from what is put 
   fireEvent.input(await screen.findByLabelText('Name'), { target: { value: ' Cloak ' } });
   await press('Rename');
   await press('More with Cloak');
-  expect((await onlyOne()).name).toBe('Cloak');
+  await waitFor(async () => expect((await onlyOne()).name).toBe('Cloak'));
   await press('Put away');
   await press('Undo: bring back Cloak');
   await press('More with Cloak');
