@@ -5,7 +5,7 @@
 export const garmentFailedWords = {
   refused: 'Not kept: the browser refuses storage. Allow site data for this address.',
   full: 'Not kept: the phone’s storage is full. Free some space, then try again; nothing here is lost.',
-  slow: 'Not kept: storage does not answer. Close other tabs of this app, then try again.',
+  slow: 'Not done: storage does not answer. Close other tabs of this app, then try again.',
   outdated:
     'Not kept: a newer version of this app has been at work on this phone. Close this one in every tab, then open it again with a connection; what is kept is as it was.',
   cleared:
