@@ -44,8 +44,6 @@ export function hemProblems(input: HemInput): Problem[] {
   ];
   if (alone.length > 0) return alone;
   if (turn > depth) return [{ kind: 'too-long', field: 'turn', most: depth, given: turn }];
-  if (edgeStitch >= depth)
-    return [{ kind: 'not-under', field: 'edgeStitch', under: depth, given: edgeStitch }];
   const thickest = thickestFor(depth, turn);
   if (thickness > thickest) {
     return [{ kind: 'too-long', field: 'thickness', most: thickest, given: thickness }];

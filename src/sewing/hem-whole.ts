@@ -29,7 +29,8 @@ export function hemOfWhole({ whole, turn, ...rest }: WholeHem): Outcome<HemInput
   return answerUnless(alone, (): Outcome<HemInput> => {
     const depth = length(Math.floor(settled(depthIn(whole, turn, thickness))));
     if (depth <= 0) {
-      const folds = foldShare(thickness, 0) * (first > 0 ? 2 : 1);
+      // Of a hem that is all turn the turn's raw edge lies in the last fold.
+      const folds = foldShare(thickness, 0) + foldShare(thickness, 1);
       const over = exactLength(Math.max(0, first + folds));
       return refused({ kind: 'not-over', field: 'depth', over, given: whole });
     }
