@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { exactLength, length, UNITS_PER_MM } from '../../src/lengths/length.ts';
-import { inPlaceOrder, leastStep, placeOrder, runAsMade } from '../../src/sewing/made-run.ts';
+import {
+  inPlaceOrder,
+  leastStep,
+  placeOrder,
+  runAsMade,
+  widestStep,
+} from '../../src/sewing/made-run.ts';
 import { markOut } from '../../src/sewing/marks.ts';
 import type { Run } from '../../src/sewing/run.ts';
 
@@ -77,4 +83,23 @@ test('law: what is made lies where it was measured, and its plan stands beside i
     }),
     { seed: 12 },
   );
+});
+
+test('the widest step is told of marks where they lie; one mark alone has none', () => {
+  const made = runAsMade(hooks, new Map([['2', at(9)]]));
+  expect(widestStep(made, 'count')).toEqual({ ok: true, value: at(7.8) });
+  expect(leastStep(made)).toBe(at(6.4));
+  const alone = { ...hooks, marks: hooks.marks.slice(0, 1) };
+  expect(widestStep(alone, 'count')).toEqual({
+    ok: false,
+    problems: [{ kind: 'too-few', field: 'count', least: 2, given: 1 }],
+  });
+  expect(leastStep(alone)).toBeUndefined();
+});
+
+test('what is sewn stays where it is, whatever was measured', () => {
+  const [first, ...rest] = hooks.marks;
+  if (!first) throw new Error('there are seven');
+  const sewn: Run = { ...hooks, marks: [{ ...first, kind: 'sewn' }, ...rest] };
+  expect(runAsMade(sewn, new Map([['1', at(5)]]))).toBe(sewn);
 });
