@@ -109,7 +109,7 @@ describe('round and round', () => {
     const square = (of: number) => squareFor({ ...ROUND, width: of as Length }, mm(20_000));
     const [many] = ((outcome) => (outcome.ok ? [] : outcome.problems))(square(80));
     expect(many).toMatchObject({ kind: 'too-close', field: 'width', most: 500 });
-    about(many && 'least' in many ? Number(many.least) : 0, 20_000 / (500 * Math.SQRT2));
+    about(many && 'least' in many ? Number(many.least) : 0, 20_000 / (2 * 500 ** 2));
   });
 
   test('nothing of what is needed is nothing', () => {

@@ -9,8 +9,10 @@ import { fieldsOf, solved } from './outcomes.ts';
 const WAIST: ElasticInput = { girth: mm(840), how: { by: 'percent', percent: 5 }, lap: ZERO };
 const at = (set: Partial<ElasticInput>) => elastic({ ...WAIST, ...set });
 const plan = (set: Partial<ElasticInput>) => solved(at(set));
-const sample = (flat: number, worn: number, most?: number) =>
-  ({ by: 'sample', flat: mm(flat), worn: mm(worn), most: most && mm(most) }) as const;
+const sample = (flat: number, worn: number, most?: number) => ({
+  ...({ by: 'sample', flat: mm(flat), worn: mm(worn) } as const),
+  most: most === undefined ? undefined : mm(most),
+});
 
 describe('examples', () => {
   test('stretched by 5 per cent 80 cm hold 84, and a lap of 2 is cut more', () => {
