@@ -5,7 +5,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ExactLength, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
-import { type BandInput, band, bandPieces, takenUp } from '../../src/sewing/band.ts';
+import { type BandInput, band, bandPieces, takenUp, timesWide } from '../../src/sewing/band.ts';
+import { boundTold } from './as-told.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -115,5 +116,35 @@ describe('laws', () => {
       }),
       { numRuns: 400, seed: 2110 },
     );
+  });
+});
+
+describe('what a refusal says will do does', () => {
+  const at = (set: Partial<BandInput>) => band({ ...WAIST, ...set });
+
+  test('a ring passes with as much ease as is told; one that opens needs none', () => {
+    const ring = (ease: number) => at({ ease: length(ease), opens: 'ring', pass: cm(90) });
+    expect(boundTold(ring, ZERO, 'ease', 'least')).toBe(cm(20));
+    expect(at({ ease: ZERO, pass: cm(90) }).ok).toBe(true);
+    expect(at({ ease: ZERO, opens: 'ring' }).ok).toBe(true);
+  });
+
+  test('a front less than all round, cloth no thicker than half of what shows', () => {
+    const front = (of: number) => at({ front: length(of) });
+    expect(boundTold(front, cm(80), 'front', 'under')).toBe(cm(72));
+    const thickness = (of: number) => at({ thickness: length(of) });
+    expect(boundTold(thickness, cm(3), 'thickness', 'most')).toBe(cm(2));
+  });
+
+  test('both laps lengthen it, and cloth of more than two seams pieces it', () => {
+    expect(toCm(plan({ overlap: cm(2) }).finished)).toBe(79);
+    const cloth = (of: number) => bandPieces(plan(), cm(1.5), length(of));
+    expect(boundTold(cloth, cm(1), 'cloth', 'over')).toBe(cm(3));
+  });
+
+  test('how often each is as wide as it shows', () => {
+    expect(['fold', 'two', 'back'].map((make) => timesWide(make as BandInput['make']))).toEqual([
+      2, 1, 4,
+    ]);
   });
 });

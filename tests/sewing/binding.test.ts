@@ -157,3 +157,52 @@ test('what is wrong names its field', () => {
   expect(wrong({ inRadius: [mm(10)] })).toEqual(['inRadius']);
   expect(wrong({ join: mm(-1) })).toEqual(['join']);
 });
+
+describe('worked here: a strip of cloth 1 mm thick', () => {
+  const width = (input: Omit<BindingInput, 'thickness'>) =>
+    solved(bindingWidth({ ...input, thickness: mm(1) }));
+
+  test('what thickness adds is added to the rule; a band, a seam and piping have theirs alone', () => {
+    const single = width({ finish: 'single', width: mm(10), edgeThick: mm(4) });
+    expect(single.thick).toBeGreaterThan(0);
+    expect(single.cut).toBeCloseTo(mm(40) + single.thick, 6);
+    for (const input of [
+      { finish: 'band', width: mm(10), edgeThick: mm(4) },
+      { finish: 'seam', seam: mm(10), edgeThick: mm(4) },
+      { finish: 'flat', width: mm(5), seam: mm(10), edgeThick: mm(4) },
+    ] as const) {
+      const { cut: whole, rule, thick } = width(input);
+      expect([whole, thick]).toEqual([rule, 0]);
+    }
+    expect(toMm(width({ finish: 'flat', width: mm(5), seam: mm(10) }).cut)).toBe(30);
+  });
+
+  test('round a cord of 6 the middle of the cloth goes round 7: 22 mm, and what is left are its seams', () => {
+    const { cut: whole } = width({ finish: 'cord', cord: mm(6), seam: mm(15) });
+    expect(toMm(whole)).toBeCloseTo(7 * Math.PI + 30, 4);
+    expect(toMm(seamLeft(whole, mm(6), mm(1)))).toBeCloseTo(15, 4);
+  });
+
+  test('flat piping without a width is refused for it', () => {
+    const none = { finish: 'flat', seam: mm(10), thickness: ZERO } as const;
+    expect(fieldsOf(bindingWidth(none))).toEqual(['width']);
+  });
+});
+
+test('the sharpest of several curves says how far a fold stretches and eases', () => {
+  // 10 inside: outward 10 ÷ (50 − 10), inward 10 ÷ (40 + 10) (worked here).
+  const edge: BoundEdge = {
+    ...{ straight: [mm(100), mm(50)], outLong: [mm(60), mm(70)], outRadius: [mm(50), mm(90)] },
+    ...{ inLong: [mm(80), mm(40)], inRadius: [mm(40), mm(110)], corners: [], inside: mm(10) },
+    ...{ join: undefined, endTurn: ZERO },
+  };
+  const { stretch, ease, straight, curves } = solved(bindingLength(edge));
+  expect([stretch, ease]).toEqual([0.25, 0.2]);
+  // 60 and 70; 80 × 50 ÷ 40 and 40 × 120 ÷ 110.
+  expect(toMm(straight)).toBe(150);
+  expect(toMm(curves)).toBeCloseTo(60 + 70 + 100 + 480 / 11, 4);
+  const bare = { ...edge, outLong: [], outRadius: [], inLong: [], inRadius: [] };
+  expect(solved(bindingLength(bare))).toMatchObject({ stretch: 0, ease: 0, curves: 0 });
+  const twice = { ...edge, straight: [ZERO, ZERO], endTurn: mm(-1) };
+  expect(fieldsOf(bindingLength(twice))).toEqual(['straight', 'endTurn']);
+});

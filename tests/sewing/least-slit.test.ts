@@ -151,3 +151,28 @@ test('walked down in small steps, all passes with the least slit, and not with a
     { seed: 1514 },
   );
 });
+
+describe('a vent up to the top edge', () => {
+  const SKIRT: VentInput = {
+    ...{ hip: cm(100), ease: cm(4), seat: cm(102), hem: cm(90), down: cm(20), long: cm(60) },
+  };
+
+  test('a top edge counts only beside what passes there', () => {
+    const refused = { problems: [{ field: 'seat', room: cm(102), needed: cm(104) }] };
+    expect(ventFrom(SKIRT)).toMatchObject(refused);
+    expect(ventFrom({ ...SKIRT, top: cm(80) })).toMatchObject(refused);
+    expect(ventFrom({ ...SKIRT, bodyTop: cm(70) })).toMatchObject(refused);
+    expect(ventFrom({ ...SKIRT, top: cm(80), bodyTop: cm(70) }).ok).toBe(true);
+  });
+
+  test('narrower there than the body with its ease, nothing passes', () => {
+    expect(ventFrom({ ...SKIRT, top: cm(72), bodyTop: cm(70) })).toMatchObject({
+      problems: [{ kind: 'does-not-fit', field: 'top', room: cm(72), needed: cm(74) }],
+    });
+  });
+
+  test('longer than down to the hip, which is told only of lengths that can be', () => {
+    expect(fieldsOf(ventFrom({ ...SKIRT, long: cm(20) }))).toEqual(['long']);
+    expect(fieldsOf(ventFrom({ ...SKIRT, long: cm(20), hem: cm(0) }))).toEqual(['hem']);
+  });
+});

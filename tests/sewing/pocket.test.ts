@@ -10,6 +10,7 @@ import {
   slashFacing,
 } from '../../src/sewing/pocket.ts';
 import { IN_SEAM, PATCH_TOP } from '../../src/sewing/sources/pockets.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const placed: PocketInput = {
@@ -111,4 +112,40 @@ test('what is wrong names its field', () => {
   const none = { width: ZERO, deep: ZERO, hem: mm(-1), seam: mm(-1) };
   expect(fieldsOf(patch(none))).toEqual(['width', 'deep', 'hem', 'seam']);
   expect(fieldsOf(handOpening(ZERO, mm(-1)))).toEqual(['hand', 'ease']);
+});
+
+describe('worked here', () => {
+  const at = (set: Partial<PocketInput>) =>
+    pocketAt({
+      front: mm(200),
+      width: mm(130),
+      down: mm(80),
+      slant: mm(50),
+      place: { by: 'middle' },
+      ...set,
+    });
+
+  test('13 along and 5 lower is 12 across: its farther end 5 lower', () => {
+    const { near, far, downFar } = solved(at({}));
+    expect([near, far, downFar].map((one) => toMm(one))).toEqual([40, 160, 130]);
+  });
+
+  test('from the centre as far as it leaves, and no further', () => {
+    const near = (of: number) => at({ place: { by: 'given', near: length(of) } });
+    expect(boundTold(near, mm(90), 'near', 'most')).toBe(mm(80));
+    expect(fieldsOf(near(-1))).toEqual(['near']);
+    const width = (of: number) => at({ width: length(of), slant: ZERO });
+    expect(boundTold(width, mm(300), 'width', 'under')).toBe(mm(200));
+  });
+
+  test('slanted less than it is wide; of no width only that is told', () => {
+    const slant = (of: number) => at({ slant: length(of) });
+    expect(boundTold(slant, mm(140), 'slant', 'under')).toBe(mm(130));
+    expect(fieldsOf(at({ width: ZERO, slant: ZERO }))).toEqual(['width']);
+  });
+
+  test('half a hand and what is to spare; nothing where no hand is known', () => {
+    expect(toMm(solved(handOpening(mm(200), mm(10))) ?? ZERO)).toBe(110);
+    expect(solved(handOpening(undefined, mm(10)))).toBeUndefined();
+  });
 });

@@ -107,3 +107,21 @@ test('what is wrong names its field', () => {
   expect(of(8, [8], [3, 91])).toEqual(['more']);
   expect(of(8, [8], [-51])).toEqual(['more']);
 });
+
+test('what a second treatment takes is taken of what is left, and 10 and 10 are not 20', () => {
+  // 500 to 475 is 0.95; less a tenth 0.855, less a tenth of it 0.7695 (worked here).
+  expect(kept(500, [475], [10])).toBeCloseTo(0.855, 12);
+  expect(kept(500, [475], [10, 10])).toBeCloseTo(0.7695, 12);
+  expect(kept(500, [475], [-20])).toBeCloseTo(1.14, 12);
+});
+
+test('a treatment takes 90 % and adds 50 % at the most', () => {
+  const more = (lost: number) =>
+    keptOf({ before: mm(500), after: [mm(475)], more: [lost] }, FIELDS);
+  expect([more(90).ok, more(-50).ok]).toEqual([true, true]);
+  for (const given of [90.5, -50.5]) {
+    expect(more(given)).toMatchObject({
+      problems: [{ field: 'more', given, least: -50, most: 90 }],
+    });
+  }
+});
