@@ -184,8 +184,6 @@ function changeProblems({ upper, sweep, long, change, pieces }: LengthenInput): 
     return [{ kind: 'not-under', field: 'change', under: lost, given }];
   }
   // A piece whose sides lean as far as this has none that could jog.
-  const most = exactLength(pieces * Math.PI * long);
-  return Math.abs(sweep - upper) < most
-    ? []
-    : [{ kind: 'too-few', field: 'pieces', least: pieces + 1, given: pieces }];
+  const least = Math.floor(Math.abs(sweep - upper) / (Math.PI * long)) + 1;
+  return pieces >= least ? [] : [{ kind: 'too-few', field: 'pieces', least, given: pieces }];
 }

@@ -10,6 +10,7 @@ import {
   type SlashInput,
   slash,
 } from '../../src/sewing/flare.ts';
+import { boundTold } from './as-told.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -199,5 +200,29 @@ describe('laws', () => {
       ),
       { numRuns: 300, seed: 3112 },
     );
+  });
+});
+
+describe('what a refusal says will do does', () => {
+  test.each([1, 3, 6])(
+    'pieces whose sides can jog: of a hem 390 more over 20, from %s on 7',
+    (given) => {
+      // Each takes less than π × 20 of it: 6.2 (worked here).
+      const steep = { upper: cm(10), sweep: cm(400), long: cm(20), change: cm(2) };
+      expect(boundTold((pieces) => lengthen({ ...steep, pieces }), given, 'pieces', 'least')).toBe(
+        7,
+      );
+      const turned = { ...steep, upper: cm(400), sweep: cm(10), change: cm(-2) };
+      expect(boundTold((pieces) => lengthen({ ...turned, pieces }), given, 'pieces', 'least')).toBe(
+        7,
+      );
+    },
+  );
+
+  test('a godet adds an arc of 5 to 180 degrees, and something', () => {
+    const at = (added: number) => godet({ ...GODET, how: { by: 'added', added: length(added) } });
+    expect(boundTold(at, cm(1), 'added', 'least') / cm(30)).toBeCloseTo(Math.PI / 36, 9);
+    expect(boundTold(at, cm(200), 'added', 'most') / cm(30)).toBeCloseTo(Math.PI, 9);
+    expect(at(0)).toMatchObject({ problems: [{ kind: 'not-positive', field: 'added' }] });
   });
 });
