@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { curvedHem } from '../../src/sewing/hem-curve.ts';
-import { type FacingInput, facedHem } from '../../src/sewing/hem-facing.ts';
+import { type FacingInput, facedHem, facingLength } from '../../src/sewing/hem-facing.ts';
 import { FACING_SEAM } from '../../src/sewing/sources/facings.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -120,4 +120,9 @@ test('a seam or a stitching in the round of the fold at the hem line is refused'
   );
   expect(allowance).toBeGreaterThan(0);
   expect(run.marks[1]?.at).toBeGreaterThan(run.marks[0]?.at ?? ZERO);
+});
+
+test('a facing is cut as long as its edge, and a seam at either end', () => {
+  expect(solved(facingLength(mm(500), mm(15)))).toBe(mm(530));
+  expect(fieldsOf(facingLength(ZERO, mm(-1)))).toEqual(['edge', 'seam']);
 });

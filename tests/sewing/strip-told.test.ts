@@ -1,0 +1,194 @@
+import { describe, expect, test } from 'vitest';
+import { exactLength, type Length, mm, toMm } from '../../src/lengths/length.ts';
+import type { StripInput } from '../../src/sewing/strip.ts';
+import { stripProblems } from '../../src/sewing/strip-checks.ts';
+import { stripHoles } from '../../src/sewing/strip-holes.ts';
+import { type JoinInput, joinsOf } from '../../src/sewing/strip-joins.ts';
+import { strikesOf, websOf } from '../../src/sewing/strip-material.ts';
+import { boundTold } from './as-told.ts';
+
+// Worked on drawings here, no source.
+
+const STRIP: StripInput = {
+  length: mm(400),
+  width: mm(20),
+  pitch: mm(8),
+  margin: mm(5),
+  hole: mm(2),
+  rows: 'one',
+  fit: 'split',
+  middle: 'any',
+  corners: [],
+  angle: 90,
+};
+const at = (set: Partial<StripInput>) => {
+  const [first, ...rest] = stripProblems({ ...STRIP, ...set });
+  return first
+    ? ({ ok: false, problems: [first, ...rest] } as const)
+    : ({ ok: true, value: undefined } as const);
+};
+const fields = (set: Partial<StripInput>) =>
+  stripProblems({ ...STRIP, ...set }).map(({ field }) => field);
+
+describe('what a refusal says will do does', () => {
+  test.each<[string, Partial<StripInput>, number]>([
+    ['one row breaks the far edge', {}, 19],
+    ['level rows touch', { rows: 'level' }, 9],
+    ['staggered rows meet', { rows: 'staggered' }, 10],
+    ['round corners staggered rows may stand level', { rows: 'staggered', corners: [mm(200)] }, 9],
+  ])('a margin: %s', (_, set, under) => {
+    const margin = (of: number) => at({ ...set, margin: of as Length });
+    expect(boundTold(margin, mm(19.5), 'margin', 'under')).toBe(mm(under));
+    expect(boundTold(margin, mm(0.5), 'margin', 'over')).toBe(mm(1));
+  });
+
+  test('a bend of more than half the width, and no more than once round', () => {
+    const short = (of: number) => at({ radius: of as Length, length: mm(50) });
+    expect(boundTold(short, mm(9), 'radius', 'over')).toBe(mm(10));
+    const long = (of: number) => at({ radius: of as Length });
+    expect(boundTold(long, mm(30), 'radius', 'least') / mm(1)).toBeCloseTo(200 / Math.PI, 6);
+    // Just once round is no problem.
+    expect(fields({ radius: mm(100), length: mm(600) })).toEqual([]);
+  });
+
+  test('corners of 20 to 160 degrees, where there are any', () => {
+    const angle = (of: number) => at({ angle: of, corners: [mm(200)] });
+    expect(boundTold(angle, 5, 'angle', 'least')).toBe(20);
+    expect(boundTold(angle, 170, 'angle', 'most')).toBe(160);
+    expect(fields({ angle: 5 })).toEqual([]);
+  });
+
+  test('holes that don’t touch each other, nor a cut end where there is one', () => {
+    const pitch = (of: number) => at({ pitch: of as Length });
+    expect(boundTold(pitch, mm(1), 'pitch', 'over')).toBe(mm(2));
+    expect(boundTold(pitch, mm(500), 'pitch', 'most')).toBe(mm(400));
+    const end = (of: number) => at({ end: of as Length });
+    expect(boundTold(end, mm(0.5), 'end', 'over')).toBe(mm(1));
+    expect(fields({ end: mm(0.5), fit: 'loop' })).toEqual([]);
+    expect(fields({ end: mm(-1), fit: 'loop' })).toEqual(['end']);
+  });
+
+  test('an outline: the angle its corners need to come round', () => {
+    const outline = { fit: 'loop' as const, length: mm(600), angle: 80 };
+    const corners = (count: number) =>
+      Array.from({ length: count }, (_, i) => mm((i * 600) / count));
+    // 180° − 360° ÷ corners: a triangle, a square, a pentagon; two are no outline, three the least.
+    for (const [count, needed] of [
+      [2, 60],
+      [3, 60],
+      [4, 90],
+      [5, 108],
+    ] as const) {
+      const found = stripHoles({ ...STRIP, ...outline, corners: corners(count) });
+      expect(found).toMatchObject({
+        problems: [{ kind: 'not-round', field: 'angle', corners: count, given: 80, needed }],
+      });
+    }
+  });
+});
+
+describe('joins', () => {
+  const joined = (holes: readonly number[], set: Partial<JoinInput> = {}) =>
+    joinsOf({
+      ...{ length: mm(100), stock: mm(65), half: mm(1), sound: mm(3), avoid: [], ...set },
+      holes: holes.map((place) => exactLength(mm(place))),
+    });
+
+  test('a place with material left is before a nearer one without', () => {
+    // Midway at 20, 39, 50 and 71; 50 would be even, with 2 to each hole’s centre.
+    const found = joined([10, 30, 48, 52, 90]);
+    expect(found?.at.map(toMm)).toEqual([39]);
+    expect(found?.thin).toBe(false);
+  });
+
+  test('one that is thin is told, also beside one that isn’t', () => {
+    const found = joined([48, 52, 90, 110], { length: mm(150), stock: mm(60) });
+    expect(found?.at.map(toMm)).toEqual([50, 100]);
+    expect(found?.thin).toBe(true);
+  });
+
+  test('holes that just touch leave no place, three of room just enough', () => {
+    expect(joined([49, 51])).toBeUndefined();
+    expect(joined([48.9, 51.1])?.thin).toBe(true);
+    expect(joined([47, 53])?.thin).toBe(false);
+    expect(joined([47.1, 52.9])?.thin).toBe(true);
+  });
+
+  test('just as far from a crossing as asked will do, a unit less will not', () => {
+    const avoid = (clear: number) => [{ at: mm(30), clear: exactLength(clear) }];
+    expect(joined([40, 60], { avoid: avoid(mm(20)) })?.at.map(toMm)).toEqual([50]);
+    expect(joined([40, 60], { avoid: avoid(mm(20) + 1) })).toBeUndefined();
+  });
+
+  test('pieces that are just long enough are', () => {
+    const found = joined([50, 70], { length: mm(120), stock: mm(60) });
+    expect(found).toMatchObject({ pieces: 2, thin: false });
+    expect(found?.at.map(toMm)).toEqual([60]);
+    expect(joined([50, 70], { length: mm(120), stock: (mm(60) - 1) as Length })).toBeUndefined();
+  });
+});
+
+describe('room at corners', () => {
+  const turned = (set: Partial<StripInput>) => stripHoles({ ...STRIP, corners: [mm(200)], ...set });
+
+  // A mitre of 20; or to the first hole, half a pitch on, and back as far as its row is in.
+  test.each<[string, Partial<StripInput>, number]>([
+    ['one row, its mitre', {}, 20],
+    ['level rows, 4 + 4 + 15', { rows: 'level' }, 23],
+    ['one row that begins at 20, 20 + 4 + 5', { end: mm(20) }, 29],
+  ])('from a cut end: %s', (_, set, least) => {
+    const first = (of: number) => turned({ ...set, corners: [of as Length] });
+    expect(boundTold(first, mm(5), 'corners', 'least')).toBe(mm(least));
+    expect(boundTold(first, mm(399), 'corners', 'most')).toBe(mm(400 - least));
+    const length = (of: number) =>
+      turned({ ...set, length: of as Length, corners: [(of / 2) as Length] });
+    expect(boundTold(length, mm(2 * least - 2), 'length', 'needed')).toBe(mm(2 * least));
+  });
+
+  test.each<[string, Partial<StripInput>, number]>([
+    ['two mitres', {}, 40],
+    ['level rows, 15 at both ends and 20 between two holes', { rows: 'level', pitch: mm(40) }, 50],
+    ['one row, 5 at both ends', { pitch: mm(70) }, 45],
+  ])('from corner to corner: %s', (_, set, needed) => {
+    const second = (of: number) =>
+      turned({ ...set, end: mm(4), corners: [mm(150), (mm(150) + of) as Length] });
+    expect(boundTold(second, mm(30), 'corners', 'needed')).toBe(mm(needed));
+  });
+});
+
+describe('material and strikes', () => {
+  const holesOf = (set: Partial<StripInput>) => {
+    const input = { ...STRIP, ...set };
+    const holes = stripHoles(input);
+    if (!holes.ok) throw new Error(JSON.stringify(holes.problems));
+    return { input, holes: holes.value };
+  };
+  const webs = (set: Partial<StripInput>) => {
+    const { input, holes } = holesOf(set);
+    return websOf(input, holes);
+  };
+
+  test('a hole’s width of it is enough, less is thin', () => {
+    const along = (pitch: number) =>
+      webs({ pitch: mm(pitch), end: mm(5) }).find(({ place }) => place === 'along');
+    expect(along(4)).toEqual({ place: 'along', clear: mm(2), thin: false });
+    expect(along(3.99)?.thin).toBe(true);
+  });
+
+  test('one hole has none along it, an outline none at an end', () => {
+    expect(webs({ length: mm(8) }).map(({ place }) => place)).toEqual(['edge', 'end']);
+    const corners = [mm(100), mm(200), mm(300)];
+    expect(webs({ fit: 'loop', corners }).map(({ place }) => place)).toEqual(['along', 'edge']);
+  });
+
+  test('an iron is out by the pitch that is furthest off, for each tooth past its first', () => {
+    // 150 to a corner, 5 in: 141 in 18 of 7.83; beyond it 241 in 30 of 8.03. Off by 1/6 each.
+    const { input, holes } = holesOf({ corners: [mm(150)] });
+    expect(toMm(strikesOf(input, holes, 2).off)).toBeCloseTo(1 / 6, 4);
+    expect(toMm(strikesOf(input, holes, 4).off)).toBeCloseTo(3 / 6, 4);
+    expect([strikesOf(input, holes, 3).fits, strikesOf(input, holes, 5).fits]).toEqual([
+      true,
+      false,
+    ]);
+  });
+});
