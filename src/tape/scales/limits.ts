@@ -1,5 +1,14 @@
 /** What decides something in this room, by the file it is for, with its unit and reason. */
 
+import type { TapeUnit } from '../graduations/tape-unit.ts';
+
+// begun-anew.ts
+
+/** Numbers that some tapes begin anew lie below these: after every ten centimetres, or every foot. */
+export const BEGIN_ANEW: Partial<Record<TapeUnit, number>> = { cm: 10, inch: 12 };
+/** Of the lines from one number to the next, so many are seen where they go on: a stain hides some. */
+export const LINES_BELOW = 0.8;
+
 // crowded.ts
 
 /** How far beyond the lines is looked, in mm: past the farthest place that is still read. */

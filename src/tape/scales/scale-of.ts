@@ -7,6 +7,7 @@ import { pointOfPlace } from '../picture/place.ts';
 import { centred, type Scaling, type Space, scaledAlong, scaledPlace } from '../picture/space.ts';
 import type { PhasePoint } from '../pitch/phase.ts';
 import { distanceAt, graduationAt, type PositionModel, residualAt } from '../pitch/position.ts';
+import { begunAnew } from './begun-anew.ts';
 import { crowdedBeside } from './crowded.ts';
 import {
   FEWEST_PLACES,
@@ -37,7 +38,7 @@ export function scaleOf(
   work: Field<'measuring'>,
   row: FollowedRow,
   claim: Claim,
-  doubts: ReadonlySet<Doubt>,
+  claimDoubts: ReadonlySet<Doubt>,
   toPicture: Scaling<'measuring', 'picture'>,
 ): ReadScale | undefined {
   const seen = linesSeen(work, row);
@@ -46,6 +47,8 @@ export function scaleOf(
     residualAt(model, distanceAt(model, tick)),
   );
   if (stretches.length === 0) return undefined;
+  const doubts = new Set(claimDoubts);
+  if (begunAnew(claim, seen)) doubts.add('line');
   const crowded = crowdedBeside(work, row, claim);
   const geometry = { ...geometryOf(row, claim.across, toPicture), crowded };
   const from = Math.min(...stretches.map((stretch) => stretch.from));

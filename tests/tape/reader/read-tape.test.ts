@@ -64,6 +64,29 @@ function expectRight(
   }
 }
 
+describe('numbers that some tapes begin anew', () => {
+  /** 1 to 6, and lines from a graduation on: nought stands at −30. */
+  const few = (from: number): DrawnTape => ({
+    ...CENTIMETRES,
+    lineLength: (tick) => (tick < from ? -2 : centimetreLines(tick)),
+    numbers: [1, 2, 3, 4, 5, 6].map((value) => ({
+      ...{ text: String(value), along: 10 * value - 30, across: 6.5, height: 3.5 },
+    })),
+  });
+
+  test('are told where the lines begin at their nought', async () => {
+    const tape = few(-30);
+    const reading = await readTape(pictureOf(tape), readPage);
+    expect(reading).toMatchObject({ outcome: 'read', scales: [{ unit: 'cm', sure: true }] });
+    expectRight(reading, tape, (tick) => 30 + tick, [-20, 0, 17.25]);
+  });
+
+  test('are asked about where lines go on a number below it: which ten is it', async () => {
+    const reading = await readTape(pictureOf(few(-60)), readPage);
+    expect(reading).toMatchObject({ outcome: 'ask', question: { kind: 'line' } });
+  });
+});
+
 describe('a tape that is read', () => {
   test('centimetres, with the share done told from 0 to 1', async () => {
     const shares: number[] = [];
