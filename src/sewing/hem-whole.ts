@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length, length, settled } from '../lengths/length.ts';
-import { depthIn, foldShare, foldsOf } from './hem-folds.ts';
+import { depthIn, foldShare, foldsOf, thickestFor } from './hem-folds.ts';
 import { type HemInput, hemProblems } from './hem-input.ts';
 import { mustBePositive, mustNotBeNegative } from './length-checks.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
@@ -57,6 +57,9 @@ export function problemsOfWhole(
     if (problem.field === 'turn' && problem.kind === 'too-long') {
       return { ...problem, most: depthIn(whole, 'equal', thickness) };
     }
+    if (problem.field === 'thickness' && problem.kind === 'too-long') {
+      return { ...problem, most: thickestIn(whole, turn === depth ? 'equal' : turn, thickness) };
+    }
     if (problem.field !== 'depth') return problem;
     if (problem.kind === 'too-long')
       return { ...problem, most: wholeOf(problem.most), given: whole };
@@ -65,4 +68,16 @@ export function problemsOfWhole(
     }
     return problem;
   });
+}
+
+/** The thickest cloth of which all there is can be folded: the hem gets shallower as the cloth gets thinner. */
+function thickestIn(whole: Length, turn: Length | 'equal', tooThick: Length): Length {
+  let [fits, over] = [0, Number(tooThick)];
+  while (over - fits > 1) {
+    const half = length(Math.floor((fits + over) / 2));
+    const depth = depthIn(whole, turn, half);
+    if (half <= thickestFor(depth, turn === 'equal' ? depth : turn)) fits = half;
+    else over = half;
+  }
+  return length(fits);
 }

@@ -133,6 +133,16 @@ describe('a hem of all there is', () => {
     expect([at(Math.floor(most)).ok, at(Math.ceil(most) + 1).ok]).toEqual([true, false]);
   });
 
+  test('the thickest cloth it can be folded of, of which the hem is a little shallower', () => {
+    const at = (turn: WholeHem['turn']) => (thickness: number) =>
+      whole(turn, { thickness: length(thickness) })(mm(10));
+    // A double turn of τ is deep (10 − (FOLD + ROUND) τ) ÷ 2, which is to be 2.5 τ; a single one τ.
+    const equal = boundTold(at('equal'), mm(5), 'thickness', 'most');
+    expect(equal / mm(1)).toBeCloseTo(10 / (5 + FOLD + ROUND), 3);
+    const single = boundTold(at(ZERO), mm(25), 'thickness', 'most');
+    expect(single / mm(1)).toBeCloseTo(10 / (1 + FOLD), 3);
+  });
+
   test('law: the same of all there is to turn up', () => {
     const cases = fc.record({
       of: units(8000, 320_000),
