@@ -2,21 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { type Length, mm } from '../../src/lengths/length.ts';
 import type { StripInput } from '../../src/sewing/strip.ts';
 import { joinProblems } from '../../src/sewing/strip-joined.ts';
+import { A_STRIP } from './a-strip.ts';
 
-const STRIP: StripInput = {
-  length: mm(400),
-  width: mm(20),
-  pitch: mm(8),
-  margin: mm(5),
-  hole: mm(2),
-  rows: 'one',
-  fit: 'split',
-  middle: 'any',
-  corners: [],
-  angle: 90,
-};
 const at = (crossings: readonly number[], set: Partial<StripInput> = {}) =>
-  joinProblems({ ...STRIP, ...set }, mm(150), crossings as readonly Length[]);
+  joinProblems({ ...A_STRIP, ...set }, mm(150), crossings as readonly Length[]);
 
 // Where the joint that closes a loop is, a strip may not be crossed: a strip's width to either side (ours).
 describe('where a strip may be crossed', () => {
@@ -36,7 +25,7 @@ describe('where a strip may be crossed', () => {
   });
 
   test('pieces of nothing are none', () => {
-    expect(joinProblems(STRIP, mm(0), [])).toMatchObject([{ field: 'stock' }]);
-    expect(joinProblems(STRIP, undefined, [])).toEqual([]);
+    expect(joinProblems(A_STRIP, mm(0), [])).toMatchObject([{ field: 'stock' }]);
+    expect(joinProblems(A_STRIP, undefined, [])).toEqual([]);
   });
 });

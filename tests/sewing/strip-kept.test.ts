@@ -2,21 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { exactLength, type Length, mm, toMm } from '../../src/lengths/length.ts';
 import type { Kept, StripInput } from '../../src/sewing/strip.ts';
 import { stripHoles } from '../../src/sewing/strip-holes.ts';
+import { A_STRIP } from './a-strip.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
-const PLAIN: StripInput = {
-  length: mm(400),
-  width: mm(20),
-  pitch: mm(8),
-  margin: mm(5),
-  hole: mm(2),
-  rows: 'one',
-  fit: 'split',
-  middle: 'any',
-  corners: [],
-  angle: 90,
-};
-const stripOf = (set: Partial<StripInput>) => stripHoles({ ...PLAIN, ...set });
+const stripOf = (set: Partial<StripInput>) => stripHoles({ ...A_STRIP, ...set });
 const countsOf = (set: Partial<StripInput>) => solved(stripOf(set)).rows.map(({ count }) => count);
 const keptOf = (row: number, count: number, side = 0): { kept: Kept } => ({
   kept: { row, side, count },

@@ -5,30 +5,19 @@ import { stripProblems } from '../../src/sewing/strip-checks.ts';
 import { stripHoles } from '../../src/sewing/strip-holes.ts';
 import { type JoinInput, joinsOf } from '../../src/sewing/strip-joins.ts';
 import { strikesOf, websOf } from '../../src/sewing/strip-material.ts';
+import { A_STRIP } from './a-strip.ts';
 import { boundTold } from './as-told.ts';
 
 // Worked on drawings here, no source.
 
-const STRIP: StripInput = {
-  length: mm(400),
-  width: mm(20),
-  pitch: mm(8),
-  margin: mm(5),
-  hole: mm(2),
-  rows: 'one',
-  fit: 'split',
-  middle: 'any',
-  corners: [],
-  angle: 90,
-};
 const at = (set: Partial<StripInput>) => {
-  const [first, ...rest] = stripProblems({ ...STRIP, ...set });
+  const [first, ...rest] = stripProblems({ ...A_STRIP, ...set });
   return first
     ? ({ ok: false, problems: [first, ...rest] } as const)
     : ({ ok: true, value: undefined } as const);
 };
 const fields = (set: Partial<StripInput>) =>
-  stripProblems({ ...STRIP, ...set }).map(({ field }) => field);
+  stripProblems({ ...A_STRIP, ...set }).map(({ field }) => field);
 
 describe('what a refusal says will do does', () => {
   test.each<[string, Partial<StripInput>, number]>([
@@ -79,7 +68,7 @@ describe('what a refusal says will do does', () => {
       [4, 90],
       [5, 108],
     ] as const) {
-      const found = stripHoles({ ...STRIP, ...outline, corners: corners(count) });
+      const found = stripHoles({ ...A_STRIP, ...outline, corners: corners(count) });
       expect(found).toMatchObject({
         problems: [{ kind: 'not-round', field: 'angle', corners: count, given: 80, needed }],
       });
@@ -129,7 +118,8 @@ describe('joins', () => {
 });
 
 describe('room at corners', () => {
-  const turned = (set: Partial<StripInput>) => stripHoles({ ...STRIP, corners: [mm(200)], ...set });
+  const turned = (set: Partial<StripInput>) =>
+    stripHoles({ ...A_STRIP, corners: [mm(200)], ...set });
 
   // A mitre of 20; or to the first hole, half a pitch on, and back as far as its row is in.
   test.each<[string, Partial<StripInput>, number]>([
@@ -158,7 +148,7 @@ describe('room at corners', () => {
 
 describe('material and strikes', () => {
   const holesOf = (set: Partial<StripInput>) => {
-    const input = { ...STRIP, ...set };
+    const input = { ...A_STRIP, ...set };
     const holes = stripHoles(input);
     if (!holes.ok) throw new Error(JSON.stringify(holes.problems));
     return { input, holes: holes.value };

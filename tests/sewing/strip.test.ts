@@ -4,21 +4,10 @@ import { inches, type Length, mm, toInches, toMm } from '../../src/lengths/lengt
 import type { Fit, Middle, Rows, StripInput } from '../../src/sewing/strip.ts';
 import { stripHoles } from '../../src/sewing/strip-holes.ts';
 import { strikesOf, type WebPlace, websOf } from '../../src/sewing/strip-material.ts';
+import { A_STRIP } from './a-strip.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
-const PLAIN: StripInput = {
-  length: mm(400),
-  width: mm(20),
-  pitch: mm(8),
-  margin: mm(5),
-  hole: mm(2),
-  rows: 'one',
-  fit: 'split',
-  middle: 'any',
-  corners: [],
-  angle: 90,
-};
-const stripOf = (set: Partial<StripInput>) => stripHoles({ ...PLAIN, ...set });
+const stripOf = (set: Partial<StripInput>) => stripHoles({ ...A_STRIP, ...set });
 const placesOf = (set: Partial<StripInput>) =>
   solved(stripOf(set)).rows.map(({ runs }) =>
     runs.flatMap(({ marks }) => marks.map(({ at }) => toMm(at))),
@@ -112,7 +101,7 @@ describe('examples', () => {
 
   test('strikes of an iron whose first tooth stands in the last hole', () => {
     // 25 holes, 4 prongs: three new holes a strike (blog.leathercraftlibrary.com), so 8 strikes.
-    const input = { ...PLAIN, length: mm(200) };
+    const input = { ...A_STRIP, length: mm(200) };
     const holes = solved(stripHoles(input));
     expect(holes.count).toBe(25);
     expect(strikesOf(input, holes, 4)).toMatchObject({ count: 8, fits: true });
@@ -126,7 +115,7 @@ describe('examples', () => {
   test('material left: two holes of 2 mm, 6 mm apart and 6 mm from the end leave 4 and 5', () => {
     // The piece of a tear test, oocities.org/suryaprasanna/tear.html.
     const input = {
-      ...PLAIN,
+      ...A_STRIP,
       length: mm(50),
       width: mm(25),
       pitch: mm(6),
@@ -139,7 +128,7 @@ describe('examples', () => {
     expect(clear('end')).toBe(5);
     expect(webs.some(({ thin }) => thin)).toBe(false);
     const crowded = {
-      ...PLAIN,
+      ...A_STRIP,
       pitch: mm(3.5),
       rows: 'staggered' as const,
       width: mm(11),
@@ -152,7 +141,7 @@ describe('examples', () => {
 
 describe('what is left where it is least (derived here)', () => {
   const clearOf = (set: Partial<StripInput>, place: WebPlace) => {
-    const input = { ...PLAIN, ...set };
+    const input = { ...A_STRIP, ...set };
     const web = websOf(input, solved(stripHoles(input))).find((one) => one.place === place);
     return web && { ...web, clear: toMm(web.clear) };
   };
@@ -404,7 +393,7 @@ describe('laws', () => {
       fc.property(lengths(60, 300), lengths(60, 300), angle, (one, two, degrees) => {
         const corner = one;
         const input: StripInput = {
-          ...PLAIN,
+          ...A_STRIP,
           length: (one + two) as Length,
           corners: [corner],
           angle: degrees,
