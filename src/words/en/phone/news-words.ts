@@ -26,7 +26,7 @@ export const newsWords = {
         'A field that takes the length of a lay says when that doesn’t hold any more, and the lay says when a shape isn’t the piece’s size. More drawings are read.',
         'In a photo the app’s own digits are tried first; numbers between a line and the next one, or on lines that fan out, are asked about.',
         'With large letters no place of a mark is cut short, and nothing lies beyond the side of a narrow phone. Long names go on below themselves.',
-        'Lines to stitch for a casing and pieces cut to a pattern are rounded to the safe side; a number of an open work is its key’s. Bow and skew of cloth, in per cent; bias by its area beside what whole strips come to.',
+        'Lines to stitch for a casing, and pieces cut to a pattern, are rounded to the safe side; an opened work shows the same number as its key. Bow and skew of cloth, in per cent. What cloth gives in bias by its area stands beside what whole strips come to.',
         'In a photo, numbers beyond unclear ones are read; where lines go on below 1, it is asked which ten it is.',
       ],
     },
