@@ -3,6 +3,7 @@ import { afterEach, expect, test } from 'vitest';
 import { cord } from '../../src/calculations/cord/cord.ts';
 import { cordOutputs } from '../../src/calculations/cord/outputs.ts';
 import { mm } from '../../src/lengths/length.ts';
+import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open, type } from '../screens/helpers.tsx';
 import { givenBy } from './given.ts';
 
@@ -35,6 +36,15 @@ test('for a child both limits, the shorter first; over one it is said, and never
   const knotted = await answer();
   expect(knotted).toContain('no knots or toggles');
   expect(knotted).toContain('each end is longer than 14 cm');
+});
+
+// 7.5 cm are 2.953 in: 2 15/16 in is the last sixteenth that isn't over.
+test('a limit is said on a tape of inches as what is never over it', () => {
+  const bench = benchOf({ unit: 'in' });
+  const { warnings } = answerTo(cord, { who: 'child', free: '5 1/2' }, bench);
+  expect(warnings).toContain(
+    'For a child each end is longer than 2 15/16 in: it can catch and strangle. Shorten it.',
+  );
 });
 
 test('a header above the cord: two lines to stitch, and so much more to turn down', () => {

@@ -133,3 +133,9 @@ describe('what it gives to a garment', () => {
     expect(givenBy(gathersOutputs, { top: '0' })['row-1']).toBe('absent by top');
   });
 });
+
+// 40 in by 5 1/4 in are 7 strips, all taken: by hand.
+test('where the cloth that is there decides, its strips are all taken, and none is said to be lacking soon', () => {
+  const there = { by: 'cloth', have: '101', cloth: '140', deep: '10' };
+  expect(answerTo(gathers, there).warnings.join()).not.toContain('Hardly any cloth is left over');
+});

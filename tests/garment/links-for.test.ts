@@ -4,6 +4,7 @@ import { linksFor, type Offered } from '../../src/garment/actions/links-for.ts';
 import { begin } from '../../src/garment/actions/state.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { mm } from '../../src/lengths/length.ts';
+import { garment, work } from './materials/garments.ts';
 import { garmentOf, output, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
 import { randomGarment, SHAPES } from './trial/random-garment.ts';
@@ -114,4 +115,12 @@ test('in random garments, all that is offered can be taken without a circle', ()
     }
   }
   expect(taken).toBeGreaterThan(100);
+});
+
+test('a fourth of three tiers is offered nobody: there is none', () => {
+  const tiers = work('tiers', 'depths=20; 22; 28', { name: 'Tiers' });
+  const state = garment({ tiers, back: work('piece', '', { name: 'Back' }) });
+  const names = linksFor(state, { work: 'back', field: 'width' }).map(named);
+  expect(names).toContain('Tiers · Tier 3: along, sewn');
+  expect(names.filter((name) => name.includes('Tier 4'))).toEqual([]);
 });

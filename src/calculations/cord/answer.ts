@@ -39,7 +39,7 @@ function lines({ asked, plan }: Corded, bench: Bench): Line[] {
   const cords = limits.map((end) =>
     onTape(exactLength(asked.widest + 2 * end), bench, downToGraduation),
   );
-  const [us = '', eu = ''] = limits.map((end) => exactly(end, bench));
+  const [us = '', eu = ''] = limits.map((end) => saidAtMost(end, bench));
   const [short = '', long = ''] = cords;
   return linesSaid([
     [words.free, exactly(plan.free, bench)],
@@ -56,7 +56,7 @@ function warnings({ asked, plan }: Corded, bench: Bench): string[] {
   const over = CHILD_ENDS.filter(({ value }) => plan.free + asked.knot > value);
   return onlySaid([
     words.never,
-    ...over.map(({ value }) => words.over(exactly(value, bench))),
+    ...over.map(({ value }) => words.over(saidAtMost(value, bench))),
     asked.knot > 0 && words.knots,
   ]);
 }

@@ -47,6 +47,11 @@ export function gathersAnswer(found: Gathered, draft: Draft, bench: Bench): Answ
   };
 }
 
+/** Whether a little less width takes one strip more: not where the strips there are decide the fullness. */
+function isTight({ by }: Gathered['asked'], { left, count }: { left: number; count: number }) {
+  return by !== 'cloth' && left < count * LITTLE_LEFT;
+}
+
 /** How often, to two decimals. */
 function timesOf(ratio: number, bench: Bench): string {
   return shownNumber(ratio, 2, bench.decimalMark);
@@ -87,7 +92,7 @@ function warnings(found: Gathered, bench: Bench): string[] {
   return [
     ...(plan.ratio === 1 ? [words.none] : plan.ratio < EASED ? [words.ease] : []),
     ...(plan.ratio > SPAN.value[1] ? [words.bulk] : []),
-    ...(strips && strips.left < strips.count * LITTLE_LEFT ? [words.littleLeft] : []),
+    ...(strips && isTight(asked, strips) ? [words.littleLeft] : []),
     ...(rule ? [words.ruleLess(rule.count, timesOf(rule.ratio, bench))] : []),
     ...(asked.top > 0 && !gatherRows(asked.top).roomy ? [words.thin] : []),
   ];

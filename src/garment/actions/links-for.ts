@@ -122,7 +122,10 @@ interface Giving {
 /** An output once, or once a side where the sides don't agree, and all together where they add up. */
 function ofOutput(state: State, { id, seen, output }: Giving, place: FieldPlace): Candidate[] {
   const { key, kind, name } = output;
-  const there = seen.sides.filter((side) => absentBy(seen, side, key) === undefined);
+  const there = seen.sides.filter(
+    (side) =>
+      absentBy(seen, side, key) === undefined && !isNone(state.answer, homeOf(id, side.side, key)),
+  );
   if (there.length === 0) return [];
   const stage = output.step ? STAGES.indexOf(output.step.stage) : stageOf(seen);
   const keys = there.map(({ side }) => homeOf(id, side, key));
@@ -135,6 +138,12 @@ function ofOutput(state: State, { id, seen, output }: Giving, place: FieldPlace)
   if (there.length < 2) return [same];
   const total = output.adds && there.length === seen.sides.length ? [one('total')] : [];
   return [...(same.value === undefined ? there.map(({ side }) => one(side)) : [same]), ...total];
+}
+
+/** A number in a field took it away, as three tiers do a fourth: a link to it would wait for ever. */
+function isNone({ values }: Answer, key: string): boolean {
+  const result = values.get(key);
+  return result?.ok === false && result.trouble.kind === 'absent';
 }
 
 function today(

@@ -139,6 +139,8 @@ test('a single number says by how much it lacks, and is left so, noted', () => {
   const { state } = show(cutAt(60, [longer]), CUT);
   expect(screen.getByText('Made 60 cm; asked is 61 cm now.')).toBeTruthy();
   expect(screen.getByText('Back · L is now 61 cm; it was 60 cm.')).toBeTruthy();
+  expect(screen.getByText('It is made and stays.')).toBeTruthy();
+  expect(screen.queryByText('1 of 1 made')).toBeNull();
   expect(keys()[0]).toBe('Leave it, notedlacks 1 cm of what is asked');
   expect(keys()).toContain('It was made otherwisesay what it really measures');
   fireEvent.click(screen.getByText('Leave it, noted'));

@@ -100,7 +100,7 @@ test('what is had by length is said in metres, too, also between whole centimetr
   cleanup();
   const cord = work('cord', 'widest=60&free=5', { name: 'Cord' });
   show(garment({ cord }));
-  expect(rows()).toEqual(['CordLace70 cm']);
+  expect(rows()).toEqual(['CordLace or cord70 cm']);
 });
 
 test('a lay that was found takes the place of the bound; found for other sizes it says so', () => {
@@ -289,4 +289,12 @@ test('where no piece is cut from cloth, the strip of a bound seam brings one alo
   // A piece that is added is cut from the same cloth, and the strip is counted with it.
   show(garment({ bound, front }, state().record.materials ?? {}));
   expect(rows().filter((row) => row.startsWith('Cloth'))).toHaveLength(1);
+});
+
+test('on a sheet what is had by length and called by its work says what it is', () => {
+  const cord = work('cord', 'widest=60&free=5', { name: 'Waist' });
+  const lace = work('cord', 'widest=60&free=5', { name: 'Waist lace' });
+  const { record, answer } = garment({ cord, lace });
+  const names = materialLines(record, { answer, bench: benchOf() }).map(({ name }) => name);
+  expect(names).toEqual(['Waist: lace or cord', 'Waist lace']);
 });

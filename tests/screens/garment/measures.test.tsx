@@ -103,7 +103,9 @@ test('that what is made would differ is told before what else changes', () => {
   press('Type it anew');
   for (const digit of '45') key(digit);
   const told = screen.getByRole('region', { name: 'When this settles' }).textContent ?? '';
-  expect(told).toMatch(/^When this settlesOne that is made would differ/);
+  expect(told).toMatch(
+    /^When this settlesOne that is made would differStrip · Width to cutmade 40, asked 45 cm/,
+  );
 });
 
 test('one is measured, and the measure taken back', () => {

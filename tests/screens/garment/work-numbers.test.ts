@@ -4,9 +4,16 @@ import { act } from '../../../src/garment/actions/act.ts';
 import { demoGarment } from '../../../src/garment/actions/demo.ts';
 import { WAISTCOAT } from '../../../src/garment/actions/demo-waistcoat.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { homeOf } from '../../../src/garment/record/home.ts';
 import { openWork } from '../../../src/screens/garment/works/open-work.ts';
-import { answerOf, givesOf, numberText } from '../../../src/screens/garment/works/work-numbers.ts';
+import {
+  answerOf,
+  givesOf,
+  headlineOf,
+  numberText,
+} from '../../../src/screens/garment/works/work-numbers.ts';
 import { benchOf } from '../../controls/helpers.ts';
+import { doing, garment, work } from '../../garment/materials/garments.ts';
 import { alike } from '../../garment/trial/compare.ts';
 import { garmentOf, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
@@ -54,4 +61,18 @@ test.each([
   const open = openWork(state, 'hem', '', bench);
   const gives = open && givesOf(open, state.answer).find(({ output }) => output.key === key);
   expect(gives && numberText(gives.output, gives.number ?? 0, bench)).toBe(said);
+});
+
+test('what is next in an open work is the next step in the order of the work, as the key says', () => {
+  const tiers = work('tiers', 'depths=20; 22; 28');
+  const first = garment({ tiers });
+  const made = ['deep-1', 'strip-1'].map((key, now) => ({
+    ...({ do: 'make', home: homeOf('tiers', '', key), tape: 8000, id: key, now } as const),
+  }));
+  const state = doing(first, ...made);
+  const open = openWork(state, 'tiers', '', bench);
+  const gives = open ? givesOf(open, state.answer) : [];
+  const next = state.answer.steps.find((step) => step.made !== step.of)?.home;
+  expect(next).toBe(homeOf('tiers', '', 'deep-2'));
+  expect(headlineOf(gives, state.answer, undefined)?.home).toBe(next);
 });

@@ -57,7 +57,7 @@ export function Decision(props: DecisionProps) {
       <main>
         <header>
           <h1>{numberName(telling, home)}</h1>
-          {step && <span class="how-many">{words.made(step.made, step.of)}</span>}
+          {step && row && <span class="how-many">{words.made(step.made, step.of)}</span>}
         </header>
         {props.unkept !== undefined && (
           <p class="warning" role="alert">

@@ -24,6 +24,7 @@ export function WhatIsAsked({ state, home, bench, conflict, cause }: Props) {
   const { answer } = state;
   const telling: Telling = { answer, bench };
   const made = answer.sound.facts.get(home)?.length ?? 0;
+  const isRow = answer.nodes.get(home)?.form === 'row';
   const lines = [
     ...whyWords({ telling, state, home, conflict, cause }),
     askedLine(telling, home),
@@ -32,7 +33,7 @@ export function WhatIsAsked({ state, home, bench, conflict, cause }: Props) {
   return (
     <div class="what">
       <p>
-        <strong>{words.stay(made)}</strong>
+        <strong>{isRow ? words.stay(made) : words.stays}</strong>
       </p>
       {lines.map((line) => (
         <p key={line}>

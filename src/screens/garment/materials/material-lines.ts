@@ -2,7 +2,8 @@ import {
   garmentMaterialWords,
   materialLineWords as words,
 } from '#words/garment/garment-material-words.ts';
-import { materialsOf } from '../../../garment/materials/materials.ts';
+import { garmentMaterialsWords } from '#words/garment/garment-materials-words.ts';
+import { type MaterialNow, materialsOf } from '../../../garment/materials/materials.ts';
 import type { Garment } from '../../../garment/record/record.ts';
 import { asSentence } from '../said/names.ts';
 import type { Telling } from '../said/told-words.ts';
@@ -31,8 +32,17 @@ export function materialLines(record: Garment, telling: Telling): MaterialLine[]
     return {
       mark: words[one.ticked ? 'there' : 'open'],
       there: one.ticked,
-      name: materialName(telling, one),
+      name: nameAndKind(telling, one),
       ...{ amount, notes: told.map(asSentence) },
     };
   });
+}
+
+/** What is had by length is called by its work, which doesn't say whether it is lace, tape or thread. */
+function nameAndKind(telling: Telling, one: MaterialNow): string {
+  const name = materialName(telling, one);
+  const kind = garmentMaterialsWords.kinds[one.kind];
+  const [what = ''] = kind.toLowerCase().split(/[^\p{L}]/u);
+  const says = one.said.name !== undefined || name.toLowerCase().includes(what);
+  return one.form !== 'length' || says ? name : words.ofKind(name, kind);
 }

@@ -4,7 +4,7 @@ import type { Bench } from '../../../calculation/bench.ts';
 import { Rich } from '../../../controls/rich.tsx';
 import type { State } from '../../../garment/actions/state.ts';
 import { previewOf } from '../../../garment/actions/typing.ts';
-import { changedNumbers } from '../said/changed-numbers.ts';
+import { changedNumbers, madeAndAsked } from '../said/changed-numbers.ts';
 import { numberName } from '../said/names.ts';
 
 /** How many are named; of the rest it is said how many. */
@@ -32,16 +32,28 @@ export function BeforeAfter({ state, work, bench }: Props) {
     [answer, preview, work, bench],
   );
   const known = new Set(answer.conflicts.map(({ home }) => home));
-  const conflicts = preview.conflicts.filter(({ home }) => !known.has(home)).length;
-  if (changed.length === 0 && conflicts === 0) return null;
-  const left = changed.length - NAMED;
+  const differ = preview.conflicts.filter(({ home }) => !known.has(home));
+  if (changed.length === 0 && differ.length === 0) return null;
+  const named = changed.slice(0, Math.max(0, NAMED - differ.length));
+  const left = changed.length - named.length;
   return (
     <section class="before-after" aria-label={words.whenSettled}>
       <h2>{words.whenSettled}</h2>
       {/* First: what comes last may lie under the edge of a small phone. */}
-      {conflicts > 0 && <p class="would">{words.conflicts(conflicts)}</p>}
+      {differ.length > 0 && <p class="would">{words.conflicts(differ.length)}</p>}
       <dl>
-        {changed.slice(0, NAMED).map(({ key, before, after }) => (
+        {differ.slice(0, NAMED).map(({ home }) => {
+          const [made, asked] = madeAndAsked(preview, home, bench);
+          return (
+            <div key={home}>
+              <dt>{numberName({ answer }, home)}</dt>
+              <dd>
+                <Rich text={words.madeAndAsked(bare(made, asked), asked)} />
+              </dd>
+            </div>
+          );
+        })}
+        {named.map(({ key, before, after }) => (
           <div key={key}>
             <dt>{numberName({ answer }, key)}</dt>
             <dd>

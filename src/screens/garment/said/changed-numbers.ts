@@ -1,11 +1,11 @@
 import type { Bench } from '../../../calculation/bench.ts';
 import { homeOf, readHome } from '../../../garment/record/home.ts';
 import { NOTHING } from '../../../garment/rows/points.ts';
-import type { Node } from '../../../garment/work-out/node.ts';
+import { askedKey, type Node } from '../../../garment/work-out/node.ts';
 import type { Result } from '../../../garment/work-out/result.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import type { Run } from '../../../sewing/run.ts';
-import { type handText, spaceText, valueText } from './value-text.ts';
+import { handText, spaceText, valueText } from './value-text.ts';
 
 /** A number elsewhere in the garment that what is typed changes. */
 export interface Changed {
@@ -43,6 +43,13 @@ export function changedNumbers(
   });
   const once = found.flatMap((one) => onceForAll(one, found));
   return [...once.filter(({ step }) => step), ...once.filter(({ step }) => !step)];
+}
+
+/** What is made of a number, or a row, and what is asked of it. */
+export function madeAndAsked({ nodes, values }: Answer, home: string, bench: Bench) {
+  const { kind = 'length', output } = nodes.get(home) ?? {};
+  const results = [values.get(home), values.get(askedKey(home))];
+  return saidApart(results, { kind, ...(output && { output }) }, bench, handText);
 }
 
 /** What is the same of every side is said once, without one. */

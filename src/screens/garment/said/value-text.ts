@@ -3,6 +3,7 @@ import { type Bench, tapeStep } from '../../../calculation/bench.ts';
 import type { Kind, Step } from '../../../calculation/output.ts';
 import { roundingOf } from '../../../calculation/step-rounding.ts';
 import { exactly, onTape } from '../../../calculation/tape-text.ts';
+import { upToGraduation } from '../../../lengths/graduation.ts';
 import { exactLength, mm } from '../../../lengths/length.ts';
 import { shownNumber } from '../../../lengths/show-length.ts';
 
@@ -48,6 +49,15 @@ export function spaceTexts(spaces: readonly number[], bench: Bench): string[] {
 
 /** A number with how sure it is; the unit, which both have, once. */
 export function sureText(kind: Kind, value: number, off: number, bench: Bench): [string, string] {
-  const unit = new RegExp(` ${bench.unit}$`);
-  return [valueText(kind, value, bench).replace(unit, ''), valueText(kind, off, bench)];
+  return [bareText(valueText(kind, value, bench), bench), valueText(kind, off, bench)];
+}
+
+/** The same of a number that is rounded already; how sure it is, on the tape and never surer than it is. */
+export function sureOnTape(said: string, off: number, bench: Bench): [string, string] {
+  return [bareText(said, bench), onTape(exactLength(off), bench, upToGraduation)];
+}
+
+/** A number without its unit. */
+function bareText(said: string, { unit }: Bench): string {
+  return said.replace(new RegExp(` ${unit}$`), '');
 }

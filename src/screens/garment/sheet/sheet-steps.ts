@@ -12,7 +12,7 @@ import { ownName } from '../said/names.ts';
 import { numberOf, stepWords } from '../said/say.ts';
 import { datumSaid } from '../said/step-datum.ts';
 import { type Telling, troubleWords } from '../said/told-words.ts';
-import { spaceTexts, sureText, valueText } from '../said/value-text.ts';
+import { spaceTexts, sureOnTape, sureText, valueText } from '../said/value-text.ts';
 
 export type SheetTelling = Telling;
 
@@ -96,7 +96,7 @@ function stepNumber(
       const said = numberOf(kind, number.value, bench, step.step);
       // What a tape leaves in doubt anyway is no news.
       if (number.off <= tapeStep(bench) || kind !== 'length') return said;
-      return words.off(...sureText(kind, number.value, number.off, bench));
+      return words.off(...sureOnTape(said, number.off, bench));
     }
     case 'waits':
       return words.waits;

@@ -87,11 +87,10 @@ export function headlineOf(
   const can = gives.filter(
     ({ number }) => number !== undefined && !(typed !== undefined && isNear(number, typed)),
   );
-  const steps = new Map(settled.steps.map((step) => [step.home, step]));
-  const isNext = ({ home }: Gives) => {
-    const step = steps.get(home);
-    return step !== undefined && step.made !== step.of;
-  };
+  const open = settled.steps.filter(({ made, of }) => made !== of);
+  const wanted = open.filter(({ passed }) => !passed);
+  const toMake = new Set([...wanted, ...open].map(({ home }) => home));
+  const isNext = ({ home }: Gives) => toMake.has(home);
   const isChanged = ({ home, number = 0 }: Gives) => {
     const before = settled.values.get(home);
     const was = before && numberIn(before);
@@ -100,9 +99,16 @@ export function headlineOf(
   return (
     can.find((one) => isChanged(one) && isNext(one)) ??
     can.find(isChanged) ??
-    can.find(isNext) ??
+    firstOf(toMake, can) ??
     can[0]
   );
+}
+
+/** What the first of these steps makes, in the order of the work: that of the numbers may be another. */
+function firstOf(homes: Iterable<string>, can: readonly Gives[]): Gives | undefined {
+  const given = new Map(can.map((one) => [one.home, one]));
+  for (const home of homes) if (given.has(home)) return given.get(home);
+  return undefined;
 }
 
 function isNear(one: number, other: number): boolean {

@@ -4,6 +4,7 @@ export const decisionWords = {
   made: (made: number, of: number | undefined) =>
     of === undefined ? `${made} made` : `${made} of ${of} made`,
   stay: (made: number) => (made === 1 ? 'One is made and stays.' : `${made} are made and stay.`),
+  stays: 'It is made and stays.',
   number: (made: string, asked: string) => `Made ${made}; asked is ${asked} now.`,
   isNow: (name: string, now: string, was: string) => `${name} is now ${now}; it was ${was}.`,
   where: (difference: string) => `Where does the difference of ${difference} go?`,

@@ -111,4 +111,5 @@ export const garmentMaterialWords = {
 export const materialLineWords = {
   there: '[x]',
   open: '[ ]',
+  ofKind: (name: string, kind: string) => `${name}: ${kind.toLowerCase()}`,
 };

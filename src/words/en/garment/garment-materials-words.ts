@@ -12,7 +12,7 @@ export const garmentMaterialsWords = {
     interfacing: 'Interfacing',
     strip: 'Strip',
     bias: 'Bias strip',
-    lace: 'Lace',
+    lace: 'Lace or cord',
     tape: 'Tape, by length',
     thread: 'Thread',
     closure: 'Closures',

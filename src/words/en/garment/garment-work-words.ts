@@ -50,6 +50,7 @@ export const garmentWorkWords = {
   changed: (before: string, after: string) => `${before} → ${after}`,
   changedAloud: (name: string, before: string, after: string) =>
     `${name}: ${before}, then ${after}`,
+  madeAndAsked: (made: string, asked: string) => `made ${made}, asked ${asked}`,
   conflicts: (count: number) =>
     count === 1 ? 'One that is made would differ' : `${count} that are made would differ`,
   gives: 'It gives',
