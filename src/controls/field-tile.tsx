@@ -53,7 +53,9 @@ export const FieldTile = steady(function Tile({
   const isText = field.kind === 'text';
   const bare = inLengths && !/[a-z"'″′]\s*$/i.test(text);
   return (
-    <label class={`tile${current ? ' now' : ''}${isText ? ' wide' : ''}`}>
+    <label
+      class={`tile${current ? ' now' : ''}${isText || field.kind === 'lengths' ? ' wide' : ''}`}
+    >
       <span>{field.label}</span>
       <span class="typed">
         <input

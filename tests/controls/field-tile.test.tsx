@@ -104,3 +104,9 @@ test('the phone’s own keyboard comes only where it is wanted, with letters for
   );
   expect(input().inputMode).toBe('decimal');
 });
+
+test('a list of lengths has a row to itself, so that its last number isn’t cut', () => {
+  const field = { kind: 'lengths', key: 'straight', label: 'Edges', hint: 'none' } as const;
+  const { container } = render(tile({ field, text: '45; 30; 45; 30' }));
+  expect(container.querySelector('label')?.classList).toContain('wide');
+});

@@ -27,23 +27,40 @@ function hemOf(hem: Length = ZERO): Comes<Length> {
   return answerUnless(mustNotBeNegative('hem', hem), () => ({ ok: true, value: hem }));
 }
 
+const wide = output({
+  key: 'wide',
+  name: words.wide,
+  kind: 'length',
+  reads: PATCH_FIELDS,
+  ...ofPatch,
+  step: { do: words.cutWide, ...cuts },
+  of: (fields) => mapped(patchOf(fields), (patch) => patch.wide),
+});
+
+const facingWide = output({
+  key: 'facing-wide',
+  name: words.facingWide,
+  kind: 'length',
+  reads: ['width'],
+  ...ofSlash,
+  step: { do: words.cutFacingWide, ...cuts },
+  of: ({ width }) =>
+    answerUnless(mustBePositive('width', width), () => ({
+      ok: true,
+      value: slashFacing(width).wide,
+    })),
+});
+
 /** What is cut for a pocket, and pressed before it is sewn on. */
 export const cutOutputs: readonly Output[] = [
-  output({
-    key: 'wide',
-    name: words.wide,
-    kind: 'length',
-    reads: PATCH_FIELDS,
-    ...ofPatch,
-    step: { do: words.cutWide, ...cuts },
-    of: (fields) => mapped(patchOf(fields), ({ wide }) => wide),
-  }),
+  wide,
   output({
     key: 'deep',
     name: words.deep,
     kind: 'length',
     reads: PATCH_FIELDS,
     ...ofPatch,
+    material: { kind: 'cloth', across: wide },
     step: { do: words.cutDeep, ...cuts },
     of: (fields) => mapped(patchOf(fields), ({ deep }) => deep),
   }),
@@ -62,25 +79,14 @@ export const cutOutputs: readonly Output[] = [
     },
     of: ({ hem }) => hemOf(hem),
   }),
-  output({
-    key: 'facing-wide',
-    name: words.facingWide,
-    kind: 'length',
-    reads: ['width'],
-    ...ofSlash,
-    step: { do: words.cutFacingWide, ...cuts },
-    of: ({ width }) =>
-      answerUnless(mustBePositive('width', width), () => ({
-        ok: true,
-        value: slashFacing(width).wide,
-      })),
-  }),
+  facingWide,
   output({
     key: 'facing-long',
     name: words.facingLong,
     kind: 'length',
     reads: ['width'],
     ...ofSlash,
+    material: { kind: 'cloth', across: facingWide },
     step: { do: words.cutFacingLong, ...cuts },
     of: ({ width }) =>
       answerUnless(mustBePositive('width', width), () => ({

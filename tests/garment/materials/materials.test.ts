@@ -333,3 +333,15 @@ test('a work that is taken off takes nothing; what was said of it waits', () => 
   const back = doing(off, { do: 'put back', work: 'hooks', now });
   expect(one(back, HOOKS).ticked).toBe(true);
 });
+
+// 15 × 17 with a hem of 2.5 and seams of 1 are cut 17 × 21.5; a slash of 15 has a facing of 7.62 × 17.54 (row 18.6).
+test('a pocket is cut of the cloth, too: a patch each side, or the facing of a slash', () => {
+  const patches = work('pocket', '', { sides: ['left', 'right'] });
+  const slash = work('pocket', 'kind=slash', { name: 'Slash' });
+  const { needs } = one(garment({ patches, slash }, { cloth }), 'cloth');
+  expect(needs.map(({ size }) => [size?.across, size?.along])).toEqual([
+    [cm(17), cm(21.5)],
+    [cm(17), cm(21.5)],
+    [cm(7.62), cm(17.54)],
+  ]);
+});
