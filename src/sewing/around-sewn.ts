@@ -32,7 +32,7 @@ export type GivesWay = 'level' | 'top' | 'bottom' | 'gap';
 /** A row around what is sewn, and how far the mark nearest to the level is from it. */
 export interface SewnRow {
   layout: Layout;
-  off: ExactLength | undefined;
+  level: { at: Length; off: ExactLength } | undefined;
   givesWay: readonly GivesWay[];
 }
 
@@ -51,7 +51,7 @@ export function aroundSewn(input: ClosuresInput, sewn: readonly Length[]): Outco
   const least = width === undefined ? 0 : width + (input.leastGap ?? 0);
   const asked = { pitch, least };
   const kept = placed(input, sewn, asked);
-  if (kept || least === 0) return finished(input, kept, []);
+  if (kept) return finished(input, kept, []);
   // The gap gives way, then what overlaps: `spaceClosures` refuses that and says by how much.
   const tight = placed(input, sewn, { pitch, least: width ?? 0 });
   return finished(input, tight ?? placed(input, sewn, { pitch, least: 0 }), ['gap']);
@@ -122,14 +122,14 @@ function finished(
   found: Placed | undefined,
   gap: readonly GivesWay[],
 ): Outcome<SewnRow> {
-  const { from, to } = wholeRow(input);
-  if (!found) return refused(endsTooLong(input.opening, input.opening - (to - from)));
+  // Only ends that meet leave no room at all.
+  if (!found) return refused(endsTooLong(input.opening, input.opening));
   const { marks, counts, bare } = found;
   if (sumOf(counts) + marks.fixed.length > MOST_CLOSURES) return refused(tooClose(input));
   const layout = respaced(marks, counts);
-  const { level } = input;
-  const off = level === undefined ? undefined : offLevel(layout.places, level);
-  return { ok: true, value: { layout, off, givesWay: [...bare, ...gap] } };
+  const at = input.level;
+  const level = at === undefined ? undefined : { at, off: offLevel(layout.places, at) };
+  return { ok: true, value: { layout, level, givesWay: [...bare, ...gap] } };
 }
 
 /** The pitch the row would have with nothing sewn. */

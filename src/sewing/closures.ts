@@ -14,8 +14,8 @@ export interface LevelAnswer {
   /** How far the nearest mark is from it: not 0 only where a sewn mark serves it, or it gives way. + is below. */
   off: ExactLength;
   /** Both answers, one of them the plan's own; none where it cannot be had, or its items would overlap. */
-  twoPitches: ClosureRow | undefined;
-  movedEnds: ClosureRow | undefined;
+  twoPitches?: ClosureRow | undefined;
+  movedEnds?: ClosureRow | undefined;
 }
 
 /** The row to mark, and beside it what else could be done about a level. */
@@ -89,15 +89,8 @@ function levelOffEdge(input: ClosuresInput, given: Length): Problem {
 function around(input: ClosuresInput, sewn: readonly Length[]): Outcome<ClosurePlan> {
   const row = aroundSewn(input, sewn);
   if (!row.ok) return row;
-  const { layout, off, givesWay } = row.value;
-  const none = { twoPitches: undefined, movedEnds: undefined };
-  const at = input.level;
-  return plan(
-    input,
-    layout,
-    at === undefined || off === undefined ? undefined : { at, off, ...none },
-    givesWay,
-  );
+  const { layout, level, givesWay } = row.value;
+  return plan(input, layout, level, givesWay);
 }
 
 /** The plan for a layout, unless its items would overlap. */
@@ -119,5 +112,5 @@ function plan(
 /** A row to show beside the plan, unless its items would overlap. */
 function offered(input: ClosuresInput, layout: Layout): ClosureRow | undefined {
   const row = closureRow(input.opening, layout, itemWidth(input));
-  return row.gap !== undefined && row.gap < 0 ? undefined : row;
+  return (row.gap ?? 0) < 0 ? undefined : row;
 }

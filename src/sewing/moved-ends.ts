@@ -34,7 +34,8 @@ function clearOfEdges(input: ClosuresInput, row: Segment, level: Length, count: 
  * which is the least that any single pitch can move them (derived here: with n₁
  * spaces above and n₂ below, the ends move by n₁(p₁ − p) and n₂(p − p₂), equal
  * at the even pitch). Where sliding would carry a mark nearer to an edge than
- * is clear, the pitch is made just small enough that it does not.
+ * is clear, the pitch is made just small enough that it does not. Of two marks
+ * whose sliding moves the ends alike, the upper one goes on the level.
  *
  * @returns undefined when the level itself is not clear of the edges
  */
@@ -47,12 +48,9 @@ export function movedEnds(
   const clear = clearOfEdges(input, row, level, count);
   if (level < clear.from || level > clear.to) return undefined;
   const even = placesIn(row, count);
-  const slid = even.flatMap((_, onLevel) => slide(row, level, clear, even, onLevel) ?? []);
-  // Items that overlap are no answer while there is another one.
-  const apart = slid.filter(({ over, by }) => over >= (itemWidth(input) ?? 0) * by);
-  const choice = apart.length > 0 ? apart : slid;
-  // There is one: a mark of the even row can always be slid to a level between clear edges.
-  const { over, by, onLevel } = choice.reduce((a, b) => (b.moved < a.moved ? b : a));
+  const slid = even.map((_, onLevel) => slide(row, level, clear, even, onLevel));
+  // Where the items of this one overlap, those of every other do: a narrower pitch moves the ends more.
+  const { over, by, onLevel } = slid.reduce((a, b) => (b.moved < a.moved ? b : a));
   const places = even.map(
     (_, i): Place => ({
       at: exactLength((level * by + (i - onLevel) * over) / by),
@@ -76,7 +74,7 @@ function slide(
   { from, to }: Clear,
   even: readonly ExactLength[],
   onLevel: number,
-): Slid | undefined {
+): Slid {
   const last = even.length - 1;
   const below = last - onLevel;
   const pitches = [
@@ -85,7 +83,6 @@ function slide(
     ...(below > 0 ? [{ over: to - level, by: below }] : []),
   ];
   const pitch = pitches.reduce((a, b) => (b.over / b.by < a.over / a.by ? b : a));
-  if (last > 0 && pitch.over <= 0) return undefined;
   const p = pitch.over / pitch.by;
   const top = Math.abs(level - onLevel * p - even[0]!);
   const bottom = Math.abs(level + below * p - even[last]!);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type Length, mm, ZERO } from '../../src/lengths/length.ts';
 import { closureProblems } from '../../src/sewing/closure-checks.ts';
 import type { ClosuresInput } from '../../src/sewing/closure-input.ts';
+import { spaceClosures } from '../../src/sewing/closures.ts';
 import type { Problem } from '../../src/sewing/problem.ts';
 import { boundTold } from './as-told.ts';
 
@@ -50,6 +51,28 @@ describe('room for what is asked', () => {
     expect(fields({ ...meet, rule: { by: 'count', count: 1 } })).toEqual([]);
     expect(fields({ ...meet, rule: exact(80) })).toEqual([]);
     expect(fields({ ...meet, rule: { by: 'count', count: 2 }, sewn: [mm(200)] })).toEqual([]);
+  });
+});
+
+describe('how near 2,000 may stand', () => {
+  // 440, 500 and 500 mm hold 1,999, 2,001 and 2,000 spaces.
+  test.each([
+    ['given', mm(440) / 1999],
+    ['whole', mm(500) / 2001],
+    ['half', mm(500) / 2000],
+  ] as const)('ends %s', (ends, least) => {
+    const row = { ...ROW, top: mm(30), ends };
+    const at = (pitch: number) =>
+      spaceClosures({ ...row, rule: { by: 'widest', pitch: pitch as Length } });
+    expect(boundTold(at, 1, 'pitch', 'least')).toBeCloseTo(least, 6);
+    const width = 300 as Length;
+    const apart = (gap: number) =>
+      spaceClosures({ ...row, rule: { by: 'gap', gap: gap as Length, width } });
+    // A kept pitch leaves the rest below, so that a narrower one may do, too.
+    const refusal = apart(1);
+    expect(refusal.ok ? [] : refusal.problems).toMatchObject([{ field: 'gap', kind: 'too-close' }]);
+    expect(refusal.ok || refusal.problems[0]).toMatchObject({ least: least - width });
+    expect(apart(Math.ceil(least) - width).ok).toBe(true);
   });
 });
 

@@ -83,6 +83,10 @@ describe('worked by hand', () => {
     expect(half.remainder?.below).toBe(mm(10));
   });
 
+  test('nothing gives way, and no level is spoken of, where none is asked and none are sewn', () => {
+    expect(planFor(opening(mm(120), byCount(3)))).toMatchObject({ level: undefined, givesWay: [] });
+  });
+
   test('a clear gap is kept between items', () => {
     const plan = planFor(opening(mm(130), { by: 'gap', gap: mm(18), width: mm(12) }));
     expect(placesMm(plan)).toEqual([0, 30, 60, 90, 120]);

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { exactLength, type Length, mm } from '../../src/lengths/length.ts';
 import type { ClosuresInput } from '../../src/sewing/closure-input.ts';
 import { spaceClosures } from '../../src/sewing/closures.ts';
+import { placesOf } from '../../src/sewing/followed-places.ts';
 
 const input = (follow: readonly number[], set: Partial<ClosuresInput> = {}): ClosuresInput => ({
   opening: mm(463),
@@ -26,6 +27,22 @@ describe('a row that follows another', () => {
     ]);
     expect([ends.top / 8000, ends.bottom / 8000]).toEqual([12, 25]);
     expect(gap).toBeUndefined();
+  });
+
+  test('the clear gap is of the narrowest space, and of the places so much further on', () => {
+    const there = spaceClosures(input([12, 83, 158], { width: mm(15) }));
+    if (!there.ok) throw new Error('no row');
+    expect(there.value.gap).toBe(mm(56));
+    const on = (offset: number) => placesOf(there.value.run, mm(offset)).map((at) => at / 8000);
+    expect([on(5), on(-12)]).toEqual([
+      [17, 88, 163],
+      [0, 71, 146],
+    ]);
+  });
+
+  test('2,000 places are the most', () => {
+    const follow = Array.from({ length: 2000 }, (_, i) => i / 10);
+    expect(spaceClosures(input(follow)).ok).toBe(true);
   });
 
   test('what can’t lie on the opening, or lies twice, is a problem of what it follows', () => {

@@ -44,6 +44,7 @@ describe('worked by hand', () => {
     const near = { ...waistcoat, level: mm(210), levelBy: 'moved-ends' as const };
     const held = planFor(opening(mm(463), byCount(7), near));
     expect(placesMm(held)).toEqual([12, 78, 144, 210, 276, 342, 408]);
+    expect(held.stretches).toEqual([{ spaces: 6, pitch: mm(66), asMade: false }]);
   });
 
   test('no end is nearer to an edge than half the width of a closure', () => {
@@ -71,6 +72,49 @@ describe('worked by hand', () => {
     const plan = planFor(opening(mm(405), rule, { level: mm(205) }));
     expect(placesMm(plan)).toEqual([45, 85, 125, 165, 205, 245, 285, 325, 365]);
     expect(plan.remainder).toEqual({ above: mm(45), below: mm(40) });
+  });
+
+  test('a kept pitch goes down to half a width from the edges, and to the share of a space asked for', () => {
+    const rule = { by: 'gap', gap: mm(20), width: mm(20) } as const;
+    const given = planFor(opening(mm(420), rule, { level: mm(210) }));
+    expect([given.ends.top, given.ends.bottom]).toEqual([mm(10), mm(10)]);
+    // Half a space is 20: 180 is four and a half spaces from the top, 220 five and a half from the bottom.
+    const half = planFor(opening(mm(400), rule, { ends: 'half', level: mm(180) }));
+    expect([half.ends.top, half.ends.bottom]).toEqual([mm(20), mm(20)]);
+    expect(half.remainder).toEqual({ above: 0, below: 0 });
+    expect(half.stretches).toMatchObject([{ spaces: 9, pitch: mm(40) }]);
+  });
+
+  test('an item as wide as the opening leaves its level one place, and no room for two', () => {
+    const input = opening(mm(100), byCount(3), { level: mm(50), width: mm(100) });
+    for (const levelBy of ['two-pitches', 'moved-ends'] as const) {
+      expect(problems(spaceClosures({ ...input, levelBy }))[0]).toMatchObject({ kind: 'overlap' });
+    }
+    expect(planFor({ ...input, rule: byCount(1) }).overhang).toEqual({ top: 0, bottom: 0 });
+  });
+
+  // 0, 100, 200: either of two marks is 50 from a level of 50, and the upper is taken down to it.
+  test('of two marks that would move the ends alike, the upper goes on the level', () => {
+    const between = { top: mm(60), bottom: mm(60), level: mm(110), width: mm(2) };
+    const input = opening(mm(320), byCount(3), { ...between, levelBy: 'moved-ends' });
+    expect(placesMm(planFor(input))).toEqual([110, 210, 310]);
+  });
+
+  test('items that touch are an answer', () => {
+    const touching = { ...waistcoat, level: mm(210), width: mm(66) };
+    const plan = planFor(opening(mm(463), byCount(7), touching));
+    expect([plan.gap, plan.level?.twoPitches?.gap]).toEqual([0, 0]);
+  });
+
+  test('2,000 are the most on both sides of a level together', () => {
+    const count = (of: number, level: number, by: 'widest' | 'exact') => {
+      const row = spaceClosures(opening(mm(of), { by, pitch: mm(1) }, { level: mm(level) }));
+      return row.ok ? row.value.count : row.problems[0].kind;
+    };
+    expect([count(1999, 1000, 'widest'), count(1999, 1000, 'exact')]).toEqual([2000, 2000]);
+    // Half a pitch on, each side needs its last space narrower: one mark more.
+    expect(count(1999, 1000.5, 'widest')).toBe('too-close');
+    expect(count(2000, 1000, 'exact')).toBe('too-close');
   });
 
   test('what hangs over an edge is said', () => {
@@ -194,6 +238,13 @@ describe('laws', () => {
           expect(outcome.problems[0].field).toBe(
             edge.level < clear || edge.level > edge.opening - clear ? 'level' : 'width',
           );
+          // Items overlap only where no mark can be slid to the level with room for them.
+          for (let n = 0; n < count && outcome.problems[0].field === 'width'; n++) {
+            const upTo = (edge.level - clear) / n;
+            const downTo = (edge.opening - clear - edge.level) / (count - 1 - n);
+            const pitch = Math.min(even.stretches[0]!.pitch, upTo, downTo);
+            expect(pitch).toBeLessThan(width!);
+          }
           return;
         }
         const plan = outcome.value;

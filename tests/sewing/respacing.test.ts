@@ -1,9 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { mm, toMm } from '../../src/lengths/length.ts';
+import { type Length, mm, toMm } from '../../src/lengths/length.ts';
 import type { Ends } from '../../src/sewing/closure-input.ts';
 import { spaceClosures } from '../../src/sewing/closures.ts';
-import { byCount, opening, placesMm, planFor, someEnds } from './closures-cases.ts';
+import {
+  answer,
+  byCount,
+  opening,
+  placesMm,
+  planFor,
+  problems,
+  someEnds,
+} from './closures-cases.ts';
 
 const waistcoat = { top: mm(12), bottom: mm(25) };
 const seven = [12, 83, 154, 225, 296, 367, 438];
@@ -71,6 +79,31 @@ describe('sewn, with the other rules', () => {
     expect(planFor({ ...input, rule: gap }).gap).toBe(mm(57));
   });
 
+  test('a sewn one within a quarter of the pitch that is asked for serves a level, whatever the rule', () => {
+    for (const by of ['widest', 'exact'] as const) {
+      const input = { ...around(12, 300), rule: { by, pitch: mm(60) } };
+      expect(planFor({ ...input, level: mm(285) }).level?.off).toBe(mm(15));
+      const further = planFor({ ...input, level: mm(284) });
+      expect(further.level?.off).toBe(0);
+      expect(further.run.marks.find(({ kind }) => kind === 'level')?.at).toBe(mm(284));
+    }
+  });
+
+  test('2,000 are the most, those sewn among them', () => {
+    const input = { ...around(0), opening: mm(1999), top: mm(0), bottom: mm(0) };
+    const at = (pitch: number) =>
+      spaceClosures({ ...input, rule: { by: 'widest', pitch: pitch as Length } });
+    expect(answer(at(mm(1))).count).toBe(2000);
+    expect(problems(at(mm(1) - 1))).toMatchObject([{ kind: 'too-close', field: 'pitch' }]);
+  });
+
+  test('ends that meet on a sewn one leave no room for more', () => {
+    const ends = { top: mm(200), bottom: mm(263), sewn: [mm(200)] };
+    expect(problems(spaceClosures(opening(mm(463), byCount(2), ends)))).toEqual([
+      { kind: 'ends-too-long', field: 'bottom', room: mm(463), needed: mm(463) },
+    ]);
+  });
+
   test('a level takes a mark unless a sewn one is near enough to serve it', () => {
     const free = planFor({ ...around(12, 83), level: mm(200) });
     expect(free.run.marks.find(({ kind }) => kind === 'level')?.at).toBe(mm(200));
@@ -126,6 +159,29 @@ describe('the level, the ends and the least gap around what is sewn', () => {
     const tight = planFor({ ...input, leastGap: mm(60) });
     expect(tight.givesWay).toEqual(['gap']);
     expect(tight.gap).toBe(mm(40));
+  });
+
+  // 18 above the first sewn one and 60 below the last: an item of 20 wants 50 with its gap. The
+  // gap gives way before one hangs free at the top, where it would lie on the first sewn one.
+  test('the gap gives way, and nothing overlaps where there is another place', () => {
+    const strip = { sewn: [mm(18), mm(30)], width: mm(20), leastGap: mm(60) };
+    const plan = planFor(opening(mm(90), byCount(4), strip));
+    expect(placesMm(plan)).toEqual([18, 30, 60, 90]);
+    expect(plan.givesWay).toEqual(['top', 'gap']);
+    expect(plan.gap).toBe(mm(10));
+  });
+
+  test('where items overlap whatever gives way, by how much is said', () => {
+    const strip = { sewn: [mm(0), mm(100)], width: mm(40) };
+    expect(problems(spaceClosures(opening(mm(100), byCount(5), strip)))).toEqual([
+      { kind: 'overlap', field: 'width', given: mm(40), pitch: mm(25) },
+    ]);
+  });
+
+  test('of two ends, the one with the shorter way to go gives way', () => {
+    const two = (sewn: number) => planFor({ ...around(sewn), rule: byCount(2) });
+    expect([placesMm(two(200)), two(200).givesWay]).toEqual([[200, 438], ['top']]);
+    expect([placesMm(two(250)), two(250).givesWay]).toEqual([[12, 250], ['bottom']]);
   });
 });
 
