@@ -54,6 +54,7 @@ export function bindingLength(edge: BoundEdge): Outcome<BindingLength> {
     const corners = edge.corners.map((angle) => cornerTakes(angle, inside));
     const ends = join === undefined ? exactLength(2 * endTurn) : joinTakes(join);
     const curves = sum(outLong) + sum(inward);
+    // Without a curve the tightest is endless, and nothing stretches or eases.
     const [tight, hollow] = [Math.min(...outRadius), Math.min(...inRadius)];
     return {
       ok: true,
@@ -61,8 +62,8 @@ export function bindingLength(edge: BoundEdge): Outcome<BindingLength> {
         long: settled(exactLength(sum(straight) + curves + sum(corners) + ends)),
         ...{ straight: exactLength(sum(straight)), curves: settled(exactLength(curves)) },
         ...{ corners, ends },
-        stretch: outLong.length === 0 ? 0 : inside / (tight - inside),
-        ease: inLong.length === 0 ? 0 : inside / (hollow + inside),
+        stretch: inside / (tight - inside),
+        ease: inside / (hollow + inside),
       },
     };
   });

@@ -27,12 +27,11 @@ export function clashRanges(input: Crossed): ClashRanges {
         const half = Math.sqrt(reach ** 2 - (across - y) ** 2);
         return half >= 0 ? [[along - half, along + half]] : [];
       });
-    const over: Range = [(-lower.width / 2 - y * cos) / sin, (lower.width / 2 - y * cos) / sin];
-    const near = within(2 * hole).map(
-      ([from, to]): Range => [Math.max(from, over[0]), Math.min(to, over[1])],
-    );
-    const clashing = merged(near.filter(([from, to]) => from < to));
-    return within(hole / 4).reduce(without, clashing);
+    const beside: Range[] = [
+      [-Infinity, (-lower.width / 2 - y * cos) / sin],
+      [(lower.width / 2 - y * cos) / sin, Infinity],
+    ];
+    return [...beside, ...within(hole / 4)].reduce(without, merged(within(2 * hole)));
   });
 }
 

@@ -26,8 +26,7 @@ export function newHoles(
     .filter(({ meets }) => meets !== 'shared')
     .sort((one, other) => nearly(one.along, other.along) || one.across - other.across);
   const [first] = fresh;
-  const last = fresh.at(-1);
-  if (!first || !last) return undefined;
+  if (!first) return undefined;
   const from = exactLength(phase + Math.floor((first.along - phase) / pitch + NOISE) * pitch);
   // Without the last places of sums: on a line of the tape there is nothing left over.
   const at = (along: number) => settled(exactLength(Math.max(0, along - from)));
@@ -37,8 +36,9 @@ export function newHoles(
     label: String(i + 1),
     kind: 'hole' as const,
   }));
+  const last = Math.max(...marks.map((mark) => mark.at));
   return {
-    run: { datum: 'hole-before', length: length(Math.ceil(at(last.along))), marks },
+    run: { datum: 'hole-before', length: length(Math.ceil(last)), marks },
     from,
   };
 }

@@ -87,6 +87,8 @@ export interface DartEdge {
 /** The sharpest and the bluntest angle of a leg with its edge, in degrees. */
 const SHARPEST = 20;
 const BLUNTEST = 160;
+/** What turning radians to degrees may be off by. */
+const NOISE = 1e-9;
 
 /**
  * Where the raw edge runs between the legs. Folded to one side, the dart lies on that side's edge: from leg to
@@ -102,8 +104,8 @@ export function dartEdge(input: EdgeInput, { angle, width }: Wedge): Outcome<Dar
     const { leg, slant, other, seam } = input;
     const [near, far] = [slant / DEGREES, other / DEGREES];
     const meet = near + angle / 2;
-    if (meet * DEGREES >= BLUNTEST + SHARPEST / 2) {
-      const most = BLUNTEST + SHARPEST / 2 - (angle / 2) * DEGREES;
+    const most = BLUNTEST + SHARPEST / 2 - (angle / 2) * DEGREES;
+    if (slant > most + NOISE) {
       return refused({ kind: 'out-of-range', field: 'slant', given: slant, least: SHARPEST, most });
     }
     const tipOf = (along: number) => exactLength((along * Math.sin(near)) / Math.sin(meet));

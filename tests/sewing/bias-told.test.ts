@@ -31,6 +31,20 @@ describe('strips from a piece: what a refusal says will do does', () => {
     about(told && 'least' in told ? Number(told.least) : 0, 125 * Math.SQRT2 - 80);
   });
 
+  test('a piece that is just let go as the shortest gives its one strip', () => {
+    for (const cloth of [mm(80), mm(860)]) {
+      const at = (piece: number) => biasFrom({ ...STRIPS, cloth }, piece as Length);
+      const told = at(mm(60));
+      const [problem] = told.ok ? [] : told.problems;
+      const least = problem && 'least' in problem ? Number(problem.least) : 0;
+      expect(solved(at(Math.ceil(least - 1))).strips).toBeGreaterThanOrEqual(1);
+    }
+  });
+
+  test('without a seam a strip may begin at nothing', () => {
+    expect(from({ shortest: ZERO }).ok).toBe(true);
+  });
+
   test('cloth as wide as the shortest strip, which is longer than its joins take', () => {
     const cloth = (of: number) => from({ cloth: of as Length });
     about(boundTold(cloth, mm(50), 'cloth', 'least'), 100 / Math.SQRT2);

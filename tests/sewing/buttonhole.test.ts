@@ -1,12 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, length, toInches, ZERO } from '../../src/lengths/length.ts';
+import { inches, type Length, length, toInches, ZERO } from '../../src/lengths/length.ts';
 import {
   BUTTONHOLE_RULES,
   type ButtonholeInput,
   type ButtonholeRule,
   buttonhole,
 } from '../../src/sewing/buttonhole.ts';
+import {
+  BUTTONHOLE_ABOVE_BUTTON,
+  BUTTONHOLE_PAST_CENTRE,
+} from '../../src/sewing/sources/buttonholes.ts';
+import { boundTold } from './as-told.ts';
 import { answer, problems, typed } from './closures-cases.ts';
 
 const inch = (diameter: number, thickness: number, rest: Partial<ButtonholeInput> = {}) =>
@@ -60,6 +65,8 @@ describe('published', () => {
       const hole = answer(inch(5 / 8, 1 / 8, { direction }));
       expect(toInches(hole.past)).toBe(1 / 8);
       expect(toInches(hole.rest)).toBe(5 / 8);
+      const said = { horizontal: BUTTONHOLE_PAST_CENTRE, vertical: BUTTONHOLE_ABOVE_BUTTON };
+      expect(hole.placeRule).toBe(said[direction]);
     }
   });
 });
@@ -106,6 +113,11 @@ test('problems name the field', () => {
   expect(problems(inch(0, 1 / 8))[0]).toMatchObject({ kind: 'not-positive', field: 'diameter' });
   expect(problems(inch(1, 0))[0]).toMatchObject({ kind: 'not-positive', field: 'thickness' });
   expect(inch(1, 0, { rule: 'diameter' }).ok).toBe(true);
+  for (const rule of ['diameter-thickness-eighth', 'half-girth-eighth'] as const) {
+    expect(problems(inch(1, 0, { rule })).map(({ field }) => field)).toEqual(['thickness']);
+  }
+  const diameter = (of: number) => inch(toInches(of as Length), 1 / 16);
+  expect(boundTold(diameter, 1, 'diameter', 'least')).toBe(inches(1 / 8));
   expect(problems(inch(1 / 16, 1 / 16))[0]).toMatchObject({ kind: 'too-short', field: 'diameter' });
   const girth = { rule: 'half-girth-eighth', girth: inches(1) } as const;
   expect(problems(inch(1, 1 / 8, girth))).toEqual([

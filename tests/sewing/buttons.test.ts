@@ -30,6 +30,10 @@ test('a 30 line button is 3/4 in', () => {
   expect(answer(nearestButton(inches(3 / 4)))).toMatchObject({ size: { lines: 30 }, wider: 0 });
 });
 
+test('midway between 14 and 16 lines, the smaller', () => {
+  expect(answer(nearestButton(inches(15 / 40))).size.lines).toBe(14);
+});
+
 // Millimetre sizes of workroombuttons.com and gentsshop.co.uk (trade pages), which conflict.
 test.each([
   [10, 16],

@@ -101,6 +101,12 @@ test('midway between two counts another one is likelier, never the one that was 
   expect(solved({ ...row, measured: mm(212) }).doubts).toMatchObject([{ likelier: 28 }]);
 });
 
+test('a length two holes longer or shorter means two more or fewer', () => {
+  const row = { count: 27, pitch: mm(8) };
+  expect(solved({ ...row, measured: mm(224) }).doubts).toMatchObject([{ likelier: 29 }]);
+  expect(solved({ ...row, measured: mm(192) }).doubts).toMatchObject([{ likelier: 25 }]);
+});
+
 test('where no count agrees, none is said to be likelier', () => {
   const short = solved({ count: 9, pitch: mm(8), measured: mm(1) });
   expect(short.doubts).toMatchObject([{ kind: 'length-differs', likelier: undefined }]);

@@ -4,7 +4,7 @@ import { circle, edgeError, roundOf } from '../../src/sewing/circle.ts';
 import type { CircleInput } from '../../src/sewing/circle-input.ts';
 import { type SectorBox, sectorBox, straightSide } from '../../src/sewing/sector.ts';
 import { boundTold } from './as-told.ts';
-import { solved } from './outcomes.ts';
+import { fieldsOf, solved } from './outcomes.ts';
 
 // Geometry worked out here, with arcs as angle × radius; no source.
 
@@ -116,6 +116,7 @@ describe('what a refusal says will do does, and less does not', () => {
     expect(boundTold((n) => at({ kind: skirt(n, 60) }), 12, 'circles', 'most')).toBe(10);
     expect(at({ kind: gores(0, 3000) }).ok).toBe(false);
     expect(at({ kind: gores(6, 0) }).ok).toBe(false);
+    expect(fieldsOf(at({ kind: gores(6, 0), edge: ZERO }))).toEqual(['edge', 'sweep']);
   });
 });
 

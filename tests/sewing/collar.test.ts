@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ExactLength, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import { type CollarInput, collar, layersApart } from '../../src/sewing/collar.ts';
+import { boundTold } from './as-told.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -80,6 +81,12 @@ describe('what is refused', () => {
     ['a roll of nothing', { rolled: 0 }, 'rolled'],
   ])('%s', (_, set, field) => {
     expect(fieldsOf(collar({ ...SHIRT, ...set }))).toEqual([field]);
+  });
+
+  test('a roll from a degree to half a turn will do', () => {
+    const rolled = (of: number) => collar({ ...SHIRT, rolled: of });
+    expect(boundTold(rolled, 0, 'rolled', 'least')).toBe(1);
+    expect(boundTold(rolled, 200, 'rolled', 'most')).toBe(180);
   });
 });
 

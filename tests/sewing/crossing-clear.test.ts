@@ -38,6 +38,14 @@ test.each([
     [10, 35],
   ],
   [
+    'the second is wider',
+    [
+      [0, 10],
+      [15, 20],
+    ],
+    [20, 40],
+  ],
+  [
     'of two as wide, the first',
     [
       [10, 20],

@@ -45,6 +45,19 @@ describe('the room between new holes', () => {
   });
 });
 
+test.each([
+  ['the first', 21.5, 150],
+  ['the second', 1.5, 30],
+])(
+  'rows 20 apart on a slant, %s ends before the other begins: 20 along and 20 across',
+  (_, phase, angle) => {
+    const rows = { rows: 'staggered' as const, width: mm(30), margin: mm(5), pitch: mm(40) };
+    const { asLaid } = laidOver({ lower: BARE, upper: { ...rows, phase: mm(phase) }, angle });
+    expect(asLaid.holes).toHaveLength(2);
+    expect(toMm(asLaid.room as Length)).toBeCloseTo(20 * Math.SQRT2, 6);
+  },
+);
+
 test('nearer to the edge than a hole, clear, is told; just a hole is not', () => {
   // At 7 and −9 across a strip 20 wide: 3 and 1 from the edges, less half a hole of 2.
   const { holes } = laidOver({ upper: { ...MIDDLE, pitch: mm(16), phase: mm(7) } }).asLaid;
@@ -113,6 +126,12 @@ describe('more holes than anyone looks at', () => {
   });
 });
 
+test('400 holes across are looked at', () => {
+  // 980 and 20 at 2.5.
+  const upper = { ...MIDDLE, width: mm(980), pitch: mm(2.5) };
+  expect(crossing({ lower: MIDDLE, upper, angle: 90, hole: mm(2) }).ok).toBe(true);
+});
+
 describe('how far in from the edge', () => {
   const at = (set: Partial<StripAcross>) =>
     crossing({ lower: { ...STRIP, ...set }, upper: STRIP, angle: 90, hole: mm(2) });
@@ -136,7 +155,12 @@ describe('how far in from the edge', () => {
   });
 
   test('a strip of nothing is told by its own field, and so is an angle with its range', () => {
-    expect(fieldsOf(at({ pitch: mm(0) }))).toEqual(['pitch']);
+    const none = { width: mm(0), pitch: mm(0), margin: mm(0) };
+    expect(fieldsOf(at(none))).toEqual(['width', 'pitch', 'margin']);
+    const upper = { ...STRIP, ...none };
+    expect(fieldsOf(crossing({ lower: STRIP, upper, angle: 90, hole: mm(2) }))).toEqual([
+      ...['upperWidth', 'upperPitch', 'upperMargin'],
+    ]);
     const angled = (angle: number) => crossing({ lower: STRIP, upper: STRIP, angle, hole: mm(2) });
     expect([angled(20).ok, angled(160).ok]).toEqual([true, true]);
     expect(angled(19.9)).toMatchObject({ problems: [{ given: 19.9, least: 20, most: 160 }] });

@@ -1,11 +1,16 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { exactLength, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import type { Crossed, StripAcross } from '../../src/sewing/crossing-holes.ts';
 import { newHoles } from '../../src/sewing/crossing-run.ts';
-import { crossing } from '../../src/sewing/strip-crossing.ts';
+import { type Crossing, crossing, type UpperHole } from '../../src/sewing/strip-crossing.ts';
 import { solved } from './outcomes.ts';
 import { STRIP } from './strip-across.ts';
+
+/** A crossing with nothing of it yet. */
+const NONE: Crossing = {
+  ...{ shift: ZERO, pitch: mm(8), clashes: 0, shared: 0, room: undefined, holes: [] },
+};
 
 test('square: along from the last hole of the first row before them, across from its edge', () => {
   // Upper rows at ∓5 along the lower strip, holes at −8, 0 and 8 across it (derived here): the
@@ -33,6 +38,25 @@ test('where every hole is shared there is none', () => {
   const { asLaid } = solved(crossing({ lower: one, upper: one, angle: 90, hole: mm(2) }));
   expect(asLaid.shared).toBe(1);
   expect(newHoles(one, asLaid)).toBeUndefined();
+});
+
+describe('holes level with each other, or with one that is made', () => {
+  const hole = (along: number, across: number) => ({
+    ...{ along: exactLength(along), across: exactLength(mm(across)) },
+    ...{ meets: 'clear' as const, nearEdge: false },
+  });
+  const of = (...holes: UpperHole[]) =>
+    newHoles({ ...STRIP, phase: exactLength(mm(8) / 3) }, { ...NONE, holes });
+
+  test('are in order across, whatever the last places of a sum', () => {
+    const found = of(hole(mm(12), 3), hole(mm(12) + 1e-6, -3));
+    expect(found?.run.marks.map(({ across }) => toMm(across ?? ZERO))).toEqual([7, 13]);
+  });
+
+  test('are measured from that one, at nothing', () => {
+    const found = of(hole(mm(8) / 3 + mm(16), 3));
+    expect([found?.run.marks[0]?.at, found?.run.length]).toEqual([0, 0]);
+  });
 });
 
 test('they are the holes that are not shared, in order, less than a pitch from the one before', () => {

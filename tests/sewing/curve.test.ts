@@ -1,8 +1,9 @@
 /** Geometry, with no published figures: held to a walk along the curve and to cloth drawn askew. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { exactLength, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import { exactLength, type Length, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import { type ArcInput, arcOf, slantedEdge, squared } from '../../src/sewing/curve.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const size = fc.integer({ min: 8000, max: 8_000_000 }).map(length);
@@ -83,6 +84,11 @@ test('worked by hand: diagonals of 150 and 147 over 90 of cloth are 2.475 askew,
   const { skew, wanted, usable } = solved(squared(mm(900), mm(1500), mm(1470)));
   expect([skew, usable].map(toMm)).toEqual([24.75, 875.25]);
   expect(toMm(wanted)).toBeCloseTo(Math.sqrt((1500 ** 2 + 1470 ** 2) / 2), 6);
+});
+
+test('cloth that is shorter than its diagonals by anything, as it has some width', () => {
+  const long = (of: number) => squared(of as Length, mm(500), mm(500));
+  expect(boundTold(long, mm(510), 'long', 'under')).toBe(mm(500));
 });
 
 test('what is wrong names its field', () => {

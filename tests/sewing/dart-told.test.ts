@@ -63,7 +63,10 @@ describe('its raw edge', () => {
     expect(refused).toMatchObject({ problems: [{ field: 'slant', given: 150, least: 20 }] });
     const [told] = refused.ok ? [] : refused.problems;
     expect(told && 'most' in told ? Number(told.most) : 0).toBeCloseTo(140, 9);
-    expect([at({ slant: 139.9 }).ok, at({ slant: 140.1 }).ok]).toEqual([true, false]);
+    expect([at({ slant: 140 }).ok, at({ slant: 140.1 }).ok]).toEqual([true, false]);
+    // Of 20° just 160°, the bluntest of all.
+    const twenty = wedgeOf(Math.PI / 9, mm(100));
+    expect(dartEdge({ ...EDGE, slant: 160 }, twenty).ok).toBe(true);
   });
 
   test('bounds of both slants, and a piece wider than the opening', () => {

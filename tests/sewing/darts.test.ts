@@ -4,7 +4,16 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, type Length, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import {
+  inches,
+  type Length,
+  LONGEST,
+  length,
+  mm,
+  toInches,
+  toMm,
+  ZERO,
+} from '../../src/lengths/length.ts';
 import {
   type DartsInput,
   darts,
@@ -12,6 +21,7 @@ import {
   levelRun,
   type Taking,
 } from '../../src/sewing/darts.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (x: number) => mm(10 * x);
@@ -67,17 +77,19 @@ const at = (
 
 describe('levels between', () => {
   test('as a run they lie down from the smaller girth, numbered, with the girths they are of', () => {
-    const found = solved(at([5, 13], [82, 90]));
+    const found = solved(at([5, 13, 17], [82, 90, 93]));
     expect(found.map(({ level }) => [toMm(level.at), toMm(level.girth)])).toEqual([
       [50, 820],
       [130, 900],
+      [170, 930],
     ]);
     expect(levelRun(found)).toEqual({
       datum: 'zero',
-      length: cm(13),
+      length: cm(17),
       marks: [
         { at: cm(5), label: '1', kind: 'level' },
         { at: cm(13), label: '2', kind: 'level' },
+        { at: cm(17), label: '3', kind: 'level' },
       ],
     });
     expect(levelRun([])).toEqual({ datum: 'zero', length: 0, marks: [] });
@@ -122,6 +134,14 @@ describe('levels between', () => {
     const darted = { kinds: [dartKind('front', 4, 25, cm(10))] };
     expect(fieldsOf(at([5], [84], 'straight', darted))).toEqual(['sides']);
     expect(at([], [], 'straight', darted).ok).toBe(true);
+    expect(at([5], [84], 'curved', darted).ok).toBe(true);
+    // A seam that takes no share is none.
+    const idle = { kinds: [{ field: 'sides', count: 4, share: 0 }, ...darted.kinds] };
+    expect(fieldsOf(at([5], [84], 'straight', idle))).toEqual(['sides']);
+    const girth = (of: number) => at([5], [of / cm(1)], 'curved');
+    expect(boundTold(girth, cm(95), 'girths', 'most')).toBe(cm(94));
+    expect(boundTold(girth, cm(73), 'girths', 'least')).toBe(cm(74));
+    expect(fieldsOf(at([LONGEST / cm(1) + 1], [84], 'curved'))).toEqual(['levels']);
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import { type CasingInput, casing } from '../../src/sewing/casing.ts';
 import { type ElasticInput, elastic } from '../../src/sewing/elastic.ts';
 import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
@@ -60,6 +61,16 @@ describe('what a refusal says will do does', () => {
     const most = (of: number) => at({ how: { ...sample(200, 210), most: of as Length } });
     expect(boundTold(most, mm(205), 'sampleMost', 'least')).toBe(mm(210));
     expect(fieldsOf(at({ how: sample(0, 0) }))).toEqual(['sampleFlat', 'sampleWorn']);
+  });
+
+  test('a casing with as much ease as its elastic is thick', () => {
+    const of = (set: Partial<CasingInput>) =>
+      casing({
+        ...{ width: mm(20), thick: mm(2), ease: mm(3), turn: ZERO, edge: ZERO, header: ZERO },
+        ...set,
+      });
+    expect(boundTold((ease) => of({ ease: ease as Length }), mm(1), 'ease', 'least')).toBe(mm(2));
+    expect(fieldsOf(of({ width: ZERO, ease: ZERO }))).toEqual(['width']);
   });
 
   test('by the rule a girth of more than 2 in', () => {

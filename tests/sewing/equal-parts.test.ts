@@ -33,6 +33,8 @@ describe('worked by hand', () => {
   test('elastic of 60 cm to an edge of 96 cm: 9 cm more in each quarter of the edge', () => {
     const input = { length: mm(600), parts: 4, round: true, other: mm(960) };
     expect(toMm(solved(equalParts(input)).longer ?? mm(0))).toBe(90);
+    const { edge, other } = solved(equalParts(input));
+    expect([toMm(edge.part), other && toMm(other.part)]).toEqual([150, 240]);
     expect(places(input)[1]).toEqual([
       ['0', 0],
       ['1/4', 240],
@@ -101,6 +103,15 @@ test('law: marks that follow those of an even edge divide it as evenly, and the 
     ),
     { seed: 1422 },
   );
+});
+
+test('places of an edge of 60 are half as far again on one of 90', () => {
+  const follow = [5, 20, 60].map((cm) => exactLength(mm(10 * cm)));
+  const { other } = solved(followedMarks({ length: mm(600), other: mm(900) }, follow));
+  expect(other?.marks.map(({ at }) => toMm(at))).toEqual([75, 300, 900]);
+  expect(other?.length).toBe(mm(900));
+  const none = followedMarks({ length: mm(0), other: mm(0) }, [exactLength(0)]);
+  expect(fieldsOf(none)).toEqual(['length', 'other']);
 });
 
 test('what can’t lie on the edge, or lies twice, is a problem of what it follows', () => {

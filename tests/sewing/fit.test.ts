@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { inches, type Length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import {
   clearance,
   inEachDart,
@@ -9,6 +9,7 @@ import {
   piecesGirth,
   wantedGirth,
 } from '../../src/sewing/fit.ts';
+import { boundTold } from './as-told.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -58,10 +59,26 @@ describe('worked by hand', () => {
     expect(fieldsOf(piecesGirth(flat(100, { allowances: mm(60), taken: mm(40) })))).toEqual([
       'pieces',
     ]);
-    expect(fieldsOf(piecesGirth(flat(100, { seams: 0.5 })))).toEqual(['seams']);
+    expect(fieldsOf(piecesGirth(flat(100, { seams: 0.5, darts: 0.5 })))).toEqual([
+      'seams',
+      'darts',
+    ]);
     expect(fieldsOf(onEachEdge(mm(1), 0))).toEqual(['seams']);
     expect(fieldsOf(inEachDart(mm(1), 101))).toEqual(['darts']);
   });
+});
+
+test('something has to be left, to a unit', () => {
+  const ease = (of: number) => wantedGirth({ body: mm(900), ease: of as Length });
+  expect(boundTold(ease, mm(-950), 'ease', 'over')).toBe(mm(-900));
+  // Allowances of 60, lapped by 40, four edges of 5 let out.
+  const pieces = (of: number) =>
+    piecesGirth({
+      ...flat(of / mm(1), { allowances: mm(60), taken: mm(40) }),
+      seams: 2,
+      edge: mm(5),
+    });
+  expect(boundTold(pieces, mm(50), 'pieces', 'over')).toBe(mm(80));
 });
 
 const some = fc.integer({ min: 1, max: 24 });

@@ -1,7 +1,15 @@
 /** Rows 16.3, 16.8 and 16.10 are geometry, derived here, no source: k slashes of s add k × s; g 30 at 60° adds 31.4; a full circle's hem grows 2π × Δ. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type ExactLength, exactLength, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import {
+  type ExactLength,
+  exactLength,
+  LONGEST,
+  length,
+  mm,
+  toMm,
+  ZERO,
+} from '../../src/lengths/length.ts';
 import {
   type GodetInput,
   godet,
@@ -54,6 +62,9 @@ describe('geometry', () => {
     const side = Math.PI / 6 + Math.asin(1.5 / 32);
     expect(toCm(one.wide)).toBeCloseTo(64 * Math.sin(side), 3);
     expect(toCm(solved(godet({ ...GODET, how: { by: 'angle', angle: 180 } })).wide)).toBe(60);
+    // Its seams are beside a half circle no wider than that is.
+    const half = { ...GODET, seam: cm(1.5), hem: cm(2), how: { by: 'angle', angle: 180 } } as const;
+    expect(toCm(solved(godet(half)).wide)).toBe(64);
   });
 
   // 16.3: W 70, L 60, a full circle: hem 447.0, so its length is 60 for 2π.
@@ -78,6 +89,7 @@ describe('what is refused', () => {
     expect(of({ how: { by: 'spread', spread: ZERO } })).toEqual(['spread']);
     expect(of({ how: { by: 'wanted', wanted: cm(120) } })).toEqual(['wanted']);
     expect(of({ how: { by: 'wanted', wanted: ZERO } })).toEqual(['wanted']);
+    expect(of({ how: { by: 'wanted', wanted: length(LONGEST + 1) } })).toEqual(['wanted']);
   });
 
   test('godets', () => {

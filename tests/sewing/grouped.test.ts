@@ -1,10 +1,11 @@
 /** Rows 5.1, 5.2 and 5.10 of the check values; groups, laps and folds are derived and checked another way. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { inches, type Length, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { bandEnd, overFold } from '../../src/sewing/band-end.ts';
 import { type GroupsInput, grouped } from '../../src/sewing/grouped.ts';
 import { hanger, loops } from '../../src/sewing/loops.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const ends = { top: ZERO, bottom: ZERO };
@@ -177,6 +178,10 @@ test('what is wrong names its field', () => {
   expect(fieldsOf(bandEnd({ lap: mm(20), from: mm(20) }))).toEqual(['from']);
   expect(fieldsOf(bandEnd({ lap: mm(20), from: mm(3), hole: mm(20) }))).toEqual(['from']);
   expect(fieldsOf(overFold({ from: mm(4), thing: mm(4), thick: mm(2) }))).toEqual(['from']);
+  const end = (from: number) => bandEnd({ lap: mm(20), from: from as Length, hole: mm(20) });
+  expect(boundTold(end, 1, 'from', 'over')).toBe(inches(1 / 8));
+  // Cloth of no thickness on itself: the strap runs from one half to the other.
+  expect(solved(overFold({ from: mm(4), thing: ZERO, thick: ZERO }))).toBe(mm(8));
   expect(fieldsOf(overFold({ from: mm(4), thing: mm(-4), thick: mm(-2) }))).toEqual([
     'thing',
     'thick',

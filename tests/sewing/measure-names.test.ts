@@ -3,6 +3,7 @@ import { bodyMeasureWords } from '#words/body/body-measure-words.ts';
 import {
   BODY_MEASURES,
   type BodyMeasureId,
+  isBodyMeasure,
   TAKEN_AS_READ,
 } from '../../src/sewing/body-measures.ts';
 
@@ -113,4 +114,11 @@ test('19.11: the level of the armpits is found with a ruler held under the arms'
 
 test('18.9: a pocket opening is to be wider than the hand: its breadth is a measure there is', () => {
   expect(measures['hand-breadth'].note).toContain('pocket opening');
+});
+
+test('an id is a measure’s name, and nothing that only reads as one', () => {
+  expect(isBodyMeasure('waist-girth')).toBe(true);
+  for (const id of ['toString', 'waist', ['waist-girth'], undefined, 0]) {
+    expect(isBodyMeasure(id)).toBe(false);
+  }
 });
