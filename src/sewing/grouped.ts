@@ -40,8 +40,7 @@ export function grouped(input: GroupsInput): Outcome<Groups> {
     const free = room - groups * long;
     if (free < 0 || (groups > 1 && free === 0)) {
       const needed = exactLength(groups * long);
-      const field = each > 1 ? 'within' : 'opening';
-      return refused({ kind: 'does-not-fit', field, room: exactLength(room), needed });
+      return refused({ kind: 'does-not-fit', field: 'within', room: exactLength(room), needed });
     }
     const between = exactLength(groups === 1 ? free / 2 : free / (groups - 1));
     const first = groups === 1 ? top + between : top;

@@ -69,7 +69,10 @@ function radiusOf(curve: CurveInput): number {
 }
 
 function curveProblems(depth: Length, curve: CurveInput, ease: number): Problem[] {
-  const { by, inward: _, ...lengths } = { inward: false, ...curve };
+  const lengths =
+    curve.by === 'rise'
+      ? { chord: curve.chord, rise: curve.rise }
+      : { round: curve.round, above: curve.above, apart: curve.apart };
   const alone = [
     ...mustBePositive('depth', depth),
     ...Object.entries(lengths).flatMap(([field, length]) => mustBePositive(field, length)),

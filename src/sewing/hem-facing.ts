@@ -102,7 +102,7 @@ function facingProblems({ seam, left, radius, ...input }: FacingInput): Problem[
   if (radius !== undefined && input.depth >= radius) {
     return [{ kind: 'not-under', field: 'depth', under: radius, given: input.depth }];
   }
-  const most = left !== undefined && left < input.depth ? left : input.depth;
+  const most = exactLength(Math.min(left ?? input.depth, input.depth));
   if (seam > most) return [{ kind: 'too-long', field: 'seam', most, given: seam }];
   const fold = foldShare(input.thickness, 0);
   const over = exactLength(Math.max(0, -fold / 2));

@@ -59,10 +59,7 @@ export function hem(input: HemInput): Outcome<Hem> {
         foldTo: {
           // A fold lies midway between the edge laid down and the line it is laid on.
           first: firstPress === undefined ? undefined : exactLength(2 * firstPress),
-          second:
-            firstPress === undefined
-              ? exactLength(2 * hemLine)
-              : exactLength(2 * depth + folds.last),
+          second: exactLength(2 * depth + folds.last),
         },
         cutLength: cutLengthOf(finished, allowance, otherEnd),
         run: hemRun(

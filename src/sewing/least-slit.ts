@@ -33,7 +33,7 @@ export function leastSlit(levels: readonly SlitLevel[]): LeastSlit {
     ...levels.flatMap(({ from }, i) => ((short[i] ?? 0) > 0 ? [from + (short[i] ?? 0) / 2] : [])),
   );
   const width = Math.max(0, ...levels.map((_, i) => wideFrom(levels, short, i)));
-  if (edges === 0 && width === 0) return { slit: exactLength(0), by: 'closed' };
+  if (edges === 0) return { slit: exactLength(0), by: 'closed' };
   return { slit: exactLength(Math.max(edges, width)), by: width > edges ? 'width' : 'edges' };
 }
 

@@ -30,7 +30,7 @@ export function placeOrder({ marks }: Run): readonly number[] {
 /** The run with its marks in the order they lie in: the very same where they do already. */
 export function inPlaceOrder(run: Run): Run {
   const { marks } = run;
-  if (marks.every((mark, i) => i === 0 || mark.at >= (marks[i - 1]?.at ?? mark.at))) return run;
+  if (marks.every((mark, i) => mark.at >= (marks[i - 1]?.at ?? mark.at))) return run;
   return { ...run, marks: placeOrder(run).flatMap((i) => marks[i] ?? []) };
 }
 

@@ -105,14 +105,10 @@ function shareOf({ here, shares }: MatchInput, i: number): number {
   return (all[i] ?? 0) / sum;
 }
 
-/** A share of what the other edge is shorter by, that is more than there is of a length. */
-function usedUp(
-  { here, shares }: MatchInput,
-  planned: readonly ExactLength[],
-): Problem | undefined {
+/** A share of what the other edge is shorter by, that is more than there is of a length: by their lengths none is. */
+function usedUp({ here }: MatchInput, planned: readonly ExactLength[]): Problem | undefined {
   const i = planned.findIndex((one) => one <= 0);
   const [room, left] = [here[i], planned[i]];
   if (room === undefined || left === undefined) return undefined;
-  const field = shares.length > 0 ? 'shares' : 'other';
-  return { kind: 'does-not-fit', field, room, needed: exactLength(room - left) };
+  return { kind: 'does-not-fit', field: 'shares', room, needed: exactLength(room - left) };
 }

@@ -27,5 +27,5 @@ export function mitreAsPressed(input: MitreInput, folds: CornerFolds): Outcome<M
     ...(folds.bottom === undefined ? {} : { side: deep(folds.bottom) }),
     ...(folds.side === undefined ? {} : { depth: deep(folds.side) }),
   };
-  return Object.keys(pressed).length === 0 ? plan : mitre({ ...input, ...pressed });
+  return mitre({ ...input, ...pressed });
 }

@@ -66,8 +66,8 @@ export function mitre(input: MitreInput): Outcome<Mitre> {
     const [bottom, side] = [input.depth + halfFold, input.side + halfFold];
     const sine = Math.sin((angle * Math.PI) / 180);
     const cosine = Math.cos((angle * Math.PI) / 180);
-    const alongBottom = (2 * (side + bottom * cosine)) / sine;
-    const upSide = (2 * (bottom + side * cosine)) / sine;
+    const alongBottom = place((2 * (side + bottom * cosine)) / sine);
+    const upSide = place((2 * (bottom + side * cosine)) / sine);
     if (alongBottom <= 0 || upSide <= 0) {
       const under = exactLength(-Math.min(bottom, side) / cosine - halfFold);
       const [field, given] =
@@ -77,13 +77,12 @@ export function mitre(input: MitreInput): Outcome<Mitre> {
     return {
       ok: true,
       value: {
-        alongBottom: place(alongBottom),
-        upSide: place(upSide),
+        ...{ alongBottom, upSide },
         foldLines: { bottom: exactLength(bottom), side: exactLength(side) },
         halfFold,
         runs: {
-          bottom: edgeRun(place(side / sine), place(alongBottom)),
-          side: edgeRun(place(bottom / sine), place(upSide)),
+          bottom: edgeRun(place(side / sine), alongBottom),
+          side: edgeRun(place(bottom / sine), upSide),
         },
         trim: MITRE_TRIM.value,
       },

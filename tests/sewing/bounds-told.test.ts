@@ -88,6 +88,15 @@ describe('a mitre', () => {
   });
 });
 
+test('at 120° a hem less deep than twice the other one', () => {
+  const depth = (of: number) =>
+    mitre({
+      ...{ depth: of as Length, side: mm(10), angle: 120, edgeStitch: ZERO },
+      ...{ thickness: ZERO, turned: 'once' },
+    });
+  expect(boundTold(depth, mm(25), 'depth', 'under') / mm(1)).toBeCloseTo(20, 9);
+});
+
 test('of a blunt corner the other hem no deeper than its fold leaves room for', () => {
   // At 150° a depth of 20 less half of what a fold takes, 0.86, ÷ cos 30°, and that half again.
   const half = 1 - Math.PI / 4;

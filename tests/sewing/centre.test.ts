@@ -77,6 +77,7 @@ test('a right count is never doubted when measured within half a pitch, a wrong 
 
 test('the holes are marks from the first, the centre named', () => {
   const { run } = solved({ count: 5, pitch: mm(8) });
+  expect(toMm(run?.length ?? ZERO)).toBe(32);
   expect(run?.marks.map(({ at, kind }) => [toMm(at), kind])).toEqual([
     [0, 'hole'],
     [8, 'hole'],

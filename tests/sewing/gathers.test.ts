@@ -197,3 +197,8 @@ describe('laws', () => {
     );
   });
 });
+
+test('the strip is marked along all that is cut, its ends too', () => {
+  const { cut, marks } = plan({ ends: cm(1.5) });
+  expect([cut, marks.strip.length]).toEqual([cm(543), cm(543)]);
+});

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { hemQuotes } from '#words/published/published-hem-words.ts';
-import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { inches, LONGEST, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { type CurveInput, curvedHem } from '../../src/sewing/hem-curve.ts';
 import { EASE_BY_CLOTH, HEM_DEPTHS, SKIRT_DEPTHS } from '../../src/sewing/sources/hems.ts';
 import { fieldsOf, solved } from './outcomes.ts';
@@ -176,4 +176,25 @@ test('a curve flatter than a kilometre’s is straight', () => {
   const flat = (chord: number) => solved(curvedHem(mm(20), rise(chord, 0.125), 0)).radius;
   expect(toMm(flat(900) ?? ZERO)).toBeCloseTo(810_000.0625, 3);
   expect(flat(1100)).toBeUndefined();
+});
+
+test('each length that is nothing is named, and how much it eases as it was given', () => {
+  const none = { by: 'readings', round: ZERO, above: ZERO, apart: ZERO } as const;
+  expect(fieldsOf(curvedHem(mm(20), none, 0))).toEqual(['round', 'above', 'apart']);
+  expect(fieldsOf(curvedHem(mm(20), rise(0, 0), 0))).toEqual(['chord', 'rise']);
+  expect(curvedHem(mm(20), rise(400, 50), 1.5)).toMatchObject({ problems: [{ given: 150 }] });
+});
+
+// 1 m round that is 1 mm longer than 1 m above it: 1 m × 1000.
+test('a radius of just a kilometre is told, a longer one is none', () => {
+  const at = (above: number) =>
+    solved(
+      curvedHem(
+        mm(20),
+        { by: 'readings', round: mm(1000), above, apart: mm(1000) } as CurveInput,
+        0,
+      ),
+    );
+  expect(at(mm(999)).radius).toBe(LONGEST);
+  expect(at(mm(999) + 1).radius).toBeUndefined();
 });

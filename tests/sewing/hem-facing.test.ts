@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inches, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { inches, type Length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { curvedHem } from '../../src/sewing/hem-curve.ts';
 import { type FacingInput, facedHem, facingLength } from '../../src/sewing/hem-facing.ts';
 import { FACING_SEAM } from '../../src/sewing/sources/facings.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const faced: FacingInput = {
@@ -125,4 +126,18 @@ test('a seam or a stitching in the round of the fold at the hem line is refused'
 test('a facing is cut as long as its edge, and a seam at either end', () => {
   expect(solved(facingLength(mm(500), mm(15)))).toBe(mm(530));
   expect(fieldsOf(facingLength(ZERO, mm(-1)))).toEqual(['edge', 'seam']);
+});
+
+test('a free edge that isn’t turned under has no fold', () => {
+  const thick = { ...faced, thickness: mm(1) };
+  expect(solved(facedHem({ ...thick, turn: ZERO })).folds.first).toBe(0);
+  expect(solved(facedHem(thick)).folds.first).toBeLessThan(0);
+});
+
+test('a seam as wide as the hem is deep, or as the cloth there is', () => {
+  const seam = (left: Length | undefined) => (of: number) =>
+    facedHem({ ...faced, seam: of as Length, left });
+  expect(boundTold(seam(undefined), mm(50), 'seam', 'most')).toBe(mm(40));
+  expect(boundTold(seam(mm(60)), mm(50), 'seam', 'most')).toBe(mm(40));
+  expect(boundTold(seam(mm(30)), mm(50), 'seam', 'most')).toBe(mm(30));
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { exactLength, length, mm } from '../../src/lengths/length.ts';
+import { exactLength, length, mm, toMm } from '../../src/lengths/length.ts';
 import { hem } from '../../src/sewing/hem.ts';
 import { hemAsPressed } from '../../src/sewing/hem-made.ts';
 import { solved } from './outcomes.ts';
@@ -71,4 +71,23 @@ test('a hem that takes all there is keeps its hem line, whatever its first turn 
   const pressed = hemAsPressed(plan, input.depth, { firstPress }, 'hem-line');
   expect(pressed.hemLine).toBe(plan.hemLine);
   expect(pressed.depth).toBe(mm(27));
+});
+
+test('a line that isn’t pressed yet lies where it is planned from', () => {
+  const input = { depth: mm(20), turn: mm(7), thickness: length(0), edgeStitch: mm(2) };
+  const twice = solved(hem(input));
+  const lower = hemAsPressed(twice, input.depth, { hemLine: exactLength(mm(29)) }, 'depth');
+  expect([lower.depth, lower.stitchUp, lower.allowance].map(toMm)).toEqual([22, 20, 29]);
+  const once = solved(hem({ ...input, turn: length(0) }));
+  const made = { firstPress: exactLength(mm(3)), hemLine: exactLength(mm(21)) };
+  expect(toMm(hemAsPressed(once, input.depth, made, 'depth').depth)).toBe(21);
+});
+
+// Both lines 2 further from the raw edge: the hem as deep as planned, folded to the same line.
+test('what it is folded to lies twice as far from the first fold as the hem is deep', () => {
+  const input = { depth: mm(20), turn: mm(7), thickness: length(0), edgeStitch: mm(2) };
+  const plan = solved(hem(input));
+  const made = { firstPress: exactLength(mm(9)), hemLine: exactLength(mm(30)) };
+  const { depth, foldTo } = hemAsPressed(plan, input.depth, made, 'depth');
+  expect([toMm(depth), toMm(foldTo.second)]).toEqual([21, 42]);
 });

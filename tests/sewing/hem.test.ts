@@ -153,3 +153,7 @@ test('just at a limit a hem can still be', () => {
   expect(hem({ ...plain, finished: plain.depth }).ok).toBe(true);
   expect(hem({ ...plain, turn: plain.depth, left: mm(40) }).ok).toBe(true);
 });
+
+test('turned once, it is folded to a line twice as far in as it is deep', () => {
+  expect(solved(hem(plain)).foldTo).toEqual({ first: undefined, second: mm(40) });
+});

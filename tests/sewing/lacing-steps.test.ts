@@ -23,12 +23,23 @@ describe('steps as written', () => {
   });
 
   test('it may begin at any hole, and on either side of it', () => {
-    expect(read('3 1 f; 4 1 f; 4 1 b; 5 1 b; 5 1 f')).toEqual(
-      read('0 1 f; 1 1 f; 1 1 b; 2 1 b; 2 1 f'),
-    );
+    for (const from of [
+      '3 1 f; 4 1 f; 4 1 b; 5 1 b; 5 1 f',
+      '-1 1 f; 0 1 f; 0 1 b; 1 1 b; 1 1 f',
+    ]) {
+      expect(read(from)).toEqual(read('0 1 f; 1 1 f; 1 1 b; 2 1 b; 2 1 f'));
+    }
     expect(read('0 1 b; 0 1 f; 1 1 f; 1 1 b; 2 1 b')).toMatchObject({
       repeat: { advance: 2, points: [{ along: 0, face: 'front' }, {}, {}, { along: 2 }] },
     });
+  });
+
+  test('as many steps and as far as is kept in mind', () => {
+    const kinds = (typed: string) => faults(typed).map(({ kind }) => kind);
+    expect(kinds(Array.from({ length: 40 }, (_, i) => `${i % 20} 1 f`).join(';'))).not.toContain(
+      'too-many-steps',
+    );
+    expect(read('0 1 f; 20 1 f; 20 1 b; 1 1 b; 1 1 f').ok).toBe(true);
   });
 
   test('a turn at the last step is one at each start of the next repeat', () => {
@@ -39,6 +50,8 @@ describe('steps as written', () => {
 
   test('steps through the strip where the row has no hole are told', () => {
     expect(read('0 1 f; 0.5 2 f; 0.5 2 b; 1 1 b; 1 1 f')).toMatchObject({ offHoles: [3] });
+    // Round the edge it needs no hole.
+    expect(read('0 1 f; 0.5 0 f; 0.5 0 b; 1 1 b; 1 1 f')).toMatchObject({ offHoles: [] });
   });
 });
 
@@ -83,6 +96,12 @@ describe('no repeat, and at which step', () => {
     ],
     ['not begun in the row', '0 0 f; 0 0 b; 1 0 b; 1 0 f', [{ kind: 'not-in-hole' }]],
     ['another place at the end', '0 1 f; 1 0 f; 1 0 b', [{ kind: 'not-again', step: 3 }]],
+    ['the edge at the end', '0 1 f; 1 0 f; 1 0 b; 2 0 b; 2 0 f', [{ kind: 'not-again', step: 5 }]],
+    [
+      'from the row to the other face’s edge',
+      '0 1 f; 0 0 b; 1 1 b; 1 1 f',
+      [{ kind: 'both', step: 2 }],
+    ],
     ['another face at the end', '0 1 f; 1 1 f; 1 1 b', [{ kind: 'not-again', step: 3 }]],
     ['back where it began', '0 1 f; 1 1 f; 1 1 b; 0 1 b; 0 1 f', [{ kind: 'no-advance', step: 5 }]],
     ['backwards', '0 1 f; -1 1 f; -1 1 b; -2 1 b; -2 1 f', [{ kind: 'no-advance', step: 5 }]],

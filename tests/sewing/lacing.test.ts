@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, type Length, LONGEST, mm, toMm } from '../../src/lengths/length.ts';
+import { exactLength, inches, type Length, LONGEST, mm, toMm } from '../../src/lengths/length.ts';
 import { type Laced, lace } from '../../src/sewing/lacing.ts';
+import { halfPaths, joiningPath } from '../../src/sewing/lacing-halves.ts';
 import type { LacingInput } from '../../src/sewing/lacing-input.ts';
-import type { LacingKind } from '../../src/sewing/lacing-kinds.ts';
+import { type LacingKind, PUBLISHED, strandsOf } from '../../src/sewing/lacing-kinds.ts';
 import { partsOf, pathOf } from '../../src/sewing/lacing-repeat.ts';
 import { readSteps } from '../../src/sewing/lacing-steps.ts';
+import { toCut } from '../../src/sewing/lacing-to-cut.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const BENCH: LacingInput = {
@@ -121,6 +123,99 @@ describe('examples', () => {
     expect(lacedOf({ kind: 'running', holes: 9 }).ends).toEqual(['back', 'front']);
     expect(lacedOf({ kind: 'saddle', holes: 9 }).ends).toBeUndefined();
   });
+});
+
+describe('lacings of one’s own, over less than a repeat', () => {
+  const own = (typed: string) => {
+    const read = readSteps(typed, BENCH.margin);
+    if (!read.ok) throw new Error('no repeat');
+    return read.repeat;
+  };
+  const over = (typed: string, stitches: number) =>
+    pathOf(own(typed), stitches).map(({ along, across, face }) => [along, toMm(across), face]);
+
+  test('it goes on to the next hole of the row, and through it', () => {
+    expect(over('0 1 f; 1 0 f; 1 0 b; 2 1 b; 2 1 f', 1)).toEqual([
+      [0, 5, 'front'],
+      [1, 0, 'front'],
+      [1, 0, 'back'],
+      [2, 5, 'back'],
+      [2, 5, 'front'],
+    ]);
+  });
+
+  test('where it doesn’t go through there, it ends on the face it came on', () => {
+    const long = '0 1 f; 1 1 f; 2 1 f; 2 1 b; 3 1 b; 3 1 f';
+    expect(over(long, 1)).toEqual([
+      [0, 5, 'front'],
+      [1, 5, 'front'],
+    ]);
+    expect(over('0 1 f; 0.5 2 f; 0.5 2 b; 0.5 0 b; 0.5 0 f; 2 1 f', 1).at(-1)).toEqual([
+      2,
+      5,
+      'front',
+    ]);
+  });
+
+  test('its ends lie on the faces it comes to there', () => {
+    const ends = (holes: number) =>
+      lacedOf({ kind: 'own', own: own('0 1 f; 1 1 f; 1 1 b; 3 1 b; 3 1 f'), holes }).ends;
+    expect([ends(2), ends(4)]).toEqual([
+      ['back', 'back'],
+      ['back', 'front'],
+    ]);
+  });
+
+  test('a turn every other hole is half a turn a pitch; the first one comes after the first repeat', () => {
+    const turning = own('0 1 f; 1 1 f; 1 1 b; 2 1 b; 2 1 f turn');
+    // 8 and 3 through, and half of 2 × 5 over the lace.
+    expect(perPitch({ kind: 'own', own: turning })).toBe(16);
+    const turns = (stitches: number) => partsOf(pathOf(turning, stitches), BENCH.pitch).turns;
+    expect([turns(1), turns(2), turns(3)]).toEqual([0, 1, 1]);
+  });
+});
+
+test('two needles, or there and back: a saddle stitch begins on both faces, a cross at both ends', () => {
+  const ways = (kind: LacingKind) =>
+    strandsOf(kind, BENCH).map(({ repeat, back }) => [repeat.points[0]?.face, back]);
+  expect(ways('running')).toEqual([['front', false]]);
+  expect(ways('saddle')).toEqual([
+    ['front', false],
+    ['back', false],
+  ]);
+  expect(ways('cross')).toEqual([
+    ['front', false],
+    ['front', true],
+  ]);
+});
+
+test('from one hole the halves go on from both faces, from two from one, joined on the other', () => {
+  const [strand] = strandsOf('running', BENCH);
+  if (!strand) throw new Error('no strand');
+  const begun = (left: number, right: number) =>
+    halfPaths(strand.repeat, { left, right }, [1, 1]).map(([first]) => [first?.along, first?.face]);
+  expect(begun(3, 3)).toEqual([
+    [3, 'back'],
+    [3, 'front'],
+  ]);
+  expect(begun(3, 4)).toEqual([
+    [3, 'front'],
+    [4, 'front'],
+  ]);
+  expect(joiningPath(strand.repeat, { left: 3, right: 3 })).toEqual([]);
+  expect(joiningPath(strand.repeat, { left: 3, right: 4 })).toMatchObject([
+    { along: 3, face: 'back' },
+    { along: 4, face: 'back' },
+  ]);
+});
+
+test('at just the least and just the most that is published it is within', () => {
+  const range = PUBLISHED.running?.value ?? [0, 0];
+  for (const times of range) {
+    const way = exactLength(times * mm(400) + mm(3));
+    const cut = toCut({ kind: 'running', way, through: mm(3), edge: mm(400), tails: mm(100) });
+    expect(cut).toMatchObject({ by: 'within', off: 0 });
+  }
 });
 
 describe('refused, with the field', () => {

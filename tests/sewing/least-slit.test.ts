@@ -37,6 +37,21 @@ describe('what widens below', () => {
     expect(toMm(solved(passOver(pass(70, 98, 0))).least)).toBe(140);
   });
 
+  test('just wide enough further down, it is opened to there', () => {
+    const tube = { ...pass(70, 98, 0), below: cm(98), down: cm(20) };
+    expect(solved(passOver(tube))).toMatchObject({ least: cm(20), by: 'width' });
+  });
+
+  test('what is just wide enough needs no slit, wherever it is known', () => {
+    const level = (from: number, garment: number) => ({
+      from: cm(from),
+      garment: cm(garment),
+      needs: cm(98),
+    });
+    const sack = [level(0, 98), level(20, 98), level(40, 120)];
+    expect(leastSlit(sack)).toEqual({ slit: 0, by: 'closed' });
+  });
+
   test('too narrow further down, no opening is enough', () => {
     const tube = { ...pass(70, 98, 0), below: cm(96), down: cm(20) };
     expect(passOver(tube)).toMatchObject({

@@ -103,3 +103,8 @@ test('what is sewn stays where it is, whatever was measured', () => {
   const sewn: Run = { ...hooks, marks: [{ ...first, kind: 'sewn' }, ...rest] };
   expect(runAsMade(sewn, new Map([['1', at(5)]]))).toBe(sewn);
 });
+
+test('marks that lie on one place lie in order', () => {
+  const met = runAsMade(hooks, new Map([['2', at(15.4)]]));
+  expect(inPlaceOrder(met)).toBe(met);
+});

@@ -6,9 +6,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
-import { match } from '../../src/sewing/matching.ts';
+import { match, partOf } from '../../src/sewing/matching.ts';
 import type { MatchInput } from '../../src/sewing/matching-input.ts';
-import { waysToPair } from '../../src/sewing/matching-pairs.ts';
+import { pairedOf, waysToPair } from '../../src/sewing/matching-pairs.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (...all: number[]) => all.map((one) => mm(10 * one));
@@ -145,6 +145,7 @@ describe('a notch that meets none', () => {
     expect(other.pairs?.left).toEqual({ here: [], other: [2] });
     const whole = found({ here: cm(46), other: cm(12, 12.6, 11.6, 11), alone: [3, 1, 2] });
     expect(whole.lengths.map(({ ease }) => toMm(ease))).toEqual([12]);
+    expect(whole.pairs?.left).toEqual({ here: [], other: [1, 2, 3] });
   });
 
   // By hand, in parts of 46 and 47: |24 − 36| and |12 − 12|, together 0.250, without the third; without the first 0.272.
@@ -268,6 +269,39 @@ test('every way to pair keeps notches where they are and the ease in all; none i
   );
 });
 
+test('what a share is more than, and a notch that is none, are told', () => {
+  const told = (set: Partial<MatchInput>) => {
+    const outcome = match({ ...FINE, ...set });
+    return outcome.ok ? [] : outcome.problems;
+  };
+  // 46 on 30: 16 of the first length of 12.
+  expect(told({ other: cm(30), shares: [1, 0, 0, 0] })).toEqual([
+    { kind: 'does-not-fit', field: 'shares', room: mm(120), needed: mm(160) },
+  ]);
+  expect(told({ other: cm(23, 23), alone: [0, 9, 2] })).toMatchObject([
+    { kind: 'too-few', given: 0 },
+  ]);
+});
+
+test('pairs as they are: which notches meet, and none left over', () => {
+  expect(found().pairs).toEqual({
+    ...{ here: FINE.here, other: FINE.other },
+    ...{ met: { here: [1, 2, 3], other: [1, 2, 3] }, left: { here: [], other: [] } },
+  });
+  expect(pairedOf({ here: cm(12, 12, 11), other: cm(23, 12), alone: [1, 2] })).toBeUndefined();
+  expect(found({ here: cm(46), other: cm(47) }).moves).toEqual([]);
+});
+
+test('an edge that is all used up, and more, is shorter by all of it', () => {
+  expect([partOf(mm(-100), mm(100)), partOf(mm(-110), mm(100))]).toEqual([-1, -1]);
+});
+
+// 12 % and 50 % of one edge, 12 % of the other, twice as long: the first notch meets, whatever their lengths.
+test('likeliest is what lies at the same part of both edges, not as far along', () => {
+  const ways = waysToPair({ here: cm(12, 38, 50), other: cm(24, 176), alone: [] });
+  expect(ways.map(({ alone }) => alone)).toEqual([[2], [1]]);
+});
+
 test('in all it is the same ease, however the edges are cut up', () => {
   fc.assert(
     fc.property(many.chain(lengths), many.chain(lengths), (here, other) => {
@@ -298,6 +332,9 @@ describe('refused', () => {
     ['three weights for two parts', { parts: 2, weights: [1, 1, 1] }, ['weights']],
     ['no parts', { parts: 0 }, ['parts']],
     ['more stretched than there is', { other: cm(30), shares: [1, 0, 0, 0] }, ['shares']],
+    ['stretched by all there is', { other: cm(34), shares: [1, 0, 0, 0] }, ['shares']],
+    ['two lengths of nothing', { here: [ZERO, ZERO], other: [ZERO, ZERO] }, ['here', 'other']],
+    ['two notches that are none', { other: cm(23, 23), alone: [0, 9] }, ['alone']],
   ])('%s', (_, set, fields) => {
     expect(fieldsOf(match({ ...FINE, ...set }))).toEqual(fields);
   });

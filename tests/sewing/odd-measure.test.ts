@@ -240,3 +240,15 @@ test('what is published is of measures there are', () => {
   const named = [...Object.keys(spreads), ...relations.flatMap(({ of, to }) => [of, to])];
   expect(named.filter((id) => !Object.hasOwn(BODY_MEASURES, id))).toEqual([]);
 });
+
+test('where the survey took one of them a little otherwise, it is said', () => {
+  const of = (id: string, value: number, beside = others()) =>
+    oddMeasure(id, cm(value), beside)?.alike;
+  expect([of('waist-girth', 140), of('hip-girth', 140)]).toEqual([true, false]);
+  expect(of('hip-girth', 95, others(['waist-girth', 102]))).toBe(true);
+  expect(of('inside-leg-length', 31, others(['height', 164]))).toBe(false);
+});
+
+test('a measure of nothing is none to hold another against', () => {
+  expect(asked('cervical-height', 142, others(['height', 0]))).toBeUndefined();
+});

@@ -1,8 +1,9 @@
 /** Rows 6.14 and 6.21 of the check values; sharing by number is held to every other way to share. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import { type Length, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import { laidOut, type Outline, outlineHoles, pairHoles } from '../../src/sewing/outline-holes.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const panel: Outline = { shape: 'rectangle', wide: mm(120), high: mm(180), margin: mm(5) };
@@ -267,4 +268,28 @@ test('what is wrong names its field', () => {
     'other',
     'count',
   ]);
+});
+
+test('by pitch, 2,000 holes are the most: round 2 m a millimetre apart', () => {
+  const two: Outline = { shape: 'rectangle', wide: mm(400), high: mm(600), margin: ZERO };
+  const at = (pitch: number) => outlineHoles(two, { by: 'pitch', pitch: pitch as Length });
+  expect(boundTold(at, 1, 'pitch', 'least')).toBe(mm(1));
+});
+
+test('a side between two corners that go in has line at any margin, and says nothing of it', () => {
+  // A U, 100 wide and 80 deep, with 40 by 50 out of its top: its arms are 30 wide.
+  const u: Outline = {
+    ...{ shape: 'free', margin: mm(15) },
+    ...{ sides: [100, 80, 30, 50, 40, 50, 30, 80].map(mm) },
+    ...{ corners: [90, 90, 90, 270, 270, 90, 90, 90] },
+  };
+  const at = (margin: number) =>
+    outlineHoles({ ...u, margin: margin as Length }, { by: 'count', count: 40 });
+  expect(boundTold(at, mm(20), 'margin', 'under') / mm(1)).toBeCloseTo(15, 3);
+});
+
+test('a corner of just 350° is no reason to refuse an outline', () => {
+  const sides = [100, 100, 100, 100].map(mm);
+  const outline: Outline = { shape: 'free', margin: ZERO, sides, corners: [350, 90, 90, 90] };
+  expect(fieldsOf(outlineHoles(outline, { by: 'count', count: 30 }))).toEqual(['ownSides']);
 });
