@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { inches, length, mm, toInches, ZERO } from '../../src/lengths/length.ts';
 import { hem } from '../../src/sewing/hem.ts';
-import { hemOfWhole } from '../../src/sewing/hem-whole.ts';
+import { curvedHem } from '../../src/sewing/hem-curve.ts';
+import { hemOfWhole, problemsOfWhole } from '../../src/sewing/hem-whole.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const rest = { thickness: ZERO, edgeStitch: ZERO };
@@ -58,5 +59,15 @@ test('what can’t be is said of all there is', () => {
   expect(fieldsOf(hemOfWhole({ ...rest, whole: ZERO, turn: mm(7) }))).toEqual(['depth']);
   expect(fieldsOf(hemOfWhole({ ...rest, whole, turn: mm(7), thickness: mm(8) }))).toEqual([
     'thickness',
+  ]);
+});
+
+test('a curve too tight for the hem is said of all there is, too', () => {
+  // A radius of 425, and a turn of 7 with it.
+  const curve = { by: 'rise', chord: mm(400), rise: mm(50), inward: false } as const;
+  const input = { ...rest, depth: mm(430), turn: mm(7) };
+  const tight = curvedHem(input.depth, curve, 0);
+  expect(problemsOfWhole(tight.ok ? [] : tight.problems, input, mm(437))).toEqual([
+    { kind: 'not-under', field: 'depth', under: mm(432), given: mm(437) },
   ]);
 });
