@@ -1,4 +1,4 @@
-import { type ExactLength, exactLength } from '../lengths/length.ts';
+import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
 import { crossingProblems } from './crossing-checks.ts';
 import { type ClashRanges, clashRanges, fewestClashes, type Shifts } from './crossing-clear.ts';
 import {
@@ -85,9 +85,8 @@ export function crossing(input: Crossed): Outcome<CrossingPlan> {
 
 /** Begun in the midst of the shifts with fewest clashes, however narrow beside the steps that are tried. */
 function bestShift(input: Crossed, pitch: number, fewest: Shifts | undefined): Crossing {
-  const middle = fewest && Math.round((fewest.from + fewest.to) / 2 / FINE) * FINE;
-  const start = middle === undefined ? undefined : tried(input, pitch, middle);
-  const rough = tryShifts(input, pitch, 0, pitch, STEP, start);
+  const middle = fewest ? Math.round((fewest.from + fewest.to) / 2 / FINE) * FINE : 0;
+  const rough = tryShifts(input, pitch, 0, pitch, STEP, tried(input, pitch, middle));
   const at = tryShifts(input, pitch, rough.shift - STEP, rough.shift + STEP, FINE, rough);
   return laid(input, pitch, ((at.shift % pitch) + pitch) % pitch);
 }
@@ -106,15 +105,13 @@ function tryShifts(
   from: number,
   to: number,
   step: number,
-  start?: Tried,
+  start: Tried,
 ): Tried {
-  const below = linesUnder(input);
   let best = start;
   for (let shift = from; shift < to; shift += step) {
-    const tried = { shift, ...weigh(input, linesOver(input, pitch, shift), below) };
-    if (!best || isBetter(tried, best)) best = tried;
+    const one = tried(input, pitch, shift);
+    if (isBetter(one, best)) best = one;
   }
-  if (!best) throw new RangeError(`no shift to try from ${from} to ${to}`);
   return best;
 }
 
@@ -126,12 +123,12 @@ function isBetter(one: Tried, other: Tried): boolean {
 }
 
 function clearPitch(input: Crossed, ranges: ClashRanges): Crossing | undefined {
-  const { upper, hole } = input;
+  const { upper } = input;
   for (let i = 1; i <= OTHERS; i++) {
     for (const off of [-i, i]) {
       // A whole number, so that it can be typed.
-      const pitch = Math.round(upper.pitch * (1 + off * OTHER_STEP));
-      if (pitch <= hole) continue;
+      const pitch = Math.round(upper.pitch * (1 + off * OTHER_STEP)) as Length;
+      if (crossingProblems({ ...input, upper: { ...upper, pitch } }).length > 0) continue;
       const fewest = fewestClashes(input, ranges, pitch, LAID_BY_HAND);
       if (fewest?.clashes === 0) return bestShift(input, pitch, fewest);
     }

@@ -123,6 +123,90 @@ describe('examples', () => {
   });
 });
 
+describe('the shift with fewest clashes, counted one by one', () => {
+  // Invented; of each pair the steps of 0.1 mm have so many at the least.
+  test.each<[string, Crossed, steps: number, found: number]>([
+    [
+      'between two steps',
+      {
+        lower: {
+          ...STRIP,
+          width: mm(15),
+          pitch: mm(2.8),
+          margin: mm(3.6),
+          rows: 'staggered',
+          phase: mm(1.91),
+        },
+        upper: {
+          ...STRIP,
+          width: mm(12),
+          pitch: mm(9.6),
+          margin: mm(4),
+          rows: 'one',
+          phase: mm(2.23),
+        },
+        angle: 118,
+        hole: mm(2),
+      },
+      1,
+      0,
+    ],
+    [
+      'in a range of shifts too narrow to be sought',
+      {
+        lower: { ...STRIP, width: mm(30), pitch: mm(9.1), rows: 'one', phase: mm(1.1) },
+        upper: {
+          ...STRIP,
+          width: mm(23),
+          pitch: mm(2.03),
+          margin: mm(11.3),
+          rows: 'staggered',
+          phase: mm(3.5),
+        },
+        angle: 60,
+        hole: mm(1),
+      },
+      1,
+      0,
+    ],
+  ])('%s', (_, input, steps, found) => {
+    const pitch = toMm(input.upper.pitch);
+    const { best } = solved(crossing(input));
+    expect(best.clashes).toBe(found);
+    expect(byHand(input, pitch, toMm(best.shift)).clashes).toBe(found);
+    const many = Math.ceil(pitch * 10);
+    const tried = Array.from({ length: many }, (__, i) => byHand(input, pitch, i / 10).clashes);
+    expect(Math.min(...tried)).toBe(steps);
+  });
+
+  test('of holes so small that every range of shifts is narrow, no more than as laid', () => {
+    const fine = { ...STRIP, width: mm(4), margin: mm(1.3) };
+    const input: Crossed = {
+      lower: { ...fine, pitch: mm(0.05), rows: 'staggered' },
+      upper: { ...fine, pitch: mm(0.022), rows: 'one' },
+      angle: 90,
+      hole: mm(0.02),
+    };
+    expect(fewestClashes(input, clashRanges(input), input.upper.pitch, 160)).toBeUndefined();
+    const { asLaid, best, otherPitch } = solved(crossing(input));
+    expect(best.clashes).toBeLessThanOrEqual(asLaid.clashes);
+    expect(otherPitch).toBeUndefined();
+  });
+});
+
+test('a pitch that is offered can be typed: its staggered rows don’t touch', () => {
+  // Rows 0.15 apart: 1 from hole to hole with a pitch of 2.04, less than 1 with one of 1.90.
+  const lower = { ...STRIP, pitch: mm(20), margin: mm(6.37), phase: mm(1.93) };
+  const upper: StripAcross = {
+    ...{ width: mm(13), pitch: mm(2.04), margin: mm(6.425), rows: 'staggered', phase: mm(2.9) },
+  };
+  const input = { lower, upper, angle: 90, hole: mm(1) };
+  const { best, otherPitch } = solved(crossing(input));
+  expect(best.clashes).toBeGreaterThan(0);
+  const pitch = (otherPitch?.pitch ?? upper.pitch) as Length;
+  expect(fieldsOf(crossing({ ...input, upper: { ...upper, pitch } }))).toEqual([]);
+});
+
 const WRONG: [string, Partial<Crossed>, string][] = [
   ['too sharp', { angle: 19 }, 'angle'],
   ['too blunt', { angle: 161 }, 'angle'],
