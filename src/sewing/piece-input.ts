@@ -67,13 +67,12 @@ export function liesAt(input: Adding): Readonly<Record<Edge, readonly Edge[]>> {
   const wide = addingTo(input, 'width');
   const of = (all: readonly Edge[], ...some: readonly Edge[]) =>
     some.filter((edge) => all.includes(edge));
-  const far = of(wide, 'side', 'bottom', ...(input.fold ? (['top'] as const) : []));
-  return {
-    top: of(long, 'top', 'other'),
-    bottom: of(long, 'bottom', 'side'),
-    side: far,
-    other: input.fold ? far : of(wide, 'other', 'top'),
-  };
+  const ends = { top: of(long, 'top', 'other'), bottom: of(long, 'bottom', 'side') };
+  if (!input.fold) {
+    return { ...ends, side: of(wide, 'side', 'bottom'), other: of(wide, 'other', 'top') };
+  }
+  const far = of(wide, 'side', 'bottom', 'top');
+  return { ...ends, side: far, other: far };
 }
 
 /** How far each raw edge of the opened piece lies beyond the finished one, square to it. */

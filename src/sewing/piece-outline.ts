@@ -97,8 +97,7 @@ export function leanOf({ angle, slants }: OutlineInput, edge: 'side' | 'other'):
 
 /** Edges that cross before they meet their corner: what there is in the middle, and what they would need. */
 export function crossed(input: OutlineInput, middle: Middle): Problem | undefined {
-  const { slants } = input;
-  if (!slants) return undefined;
+  const { slants = {} } = input;
   const { finished, cut } = outlineOf(input, middle.wide, middle.long);
   const least = (of: (corners: Outline) => number) => Math.min(of(finished), of(cut));
   const high = least(([low, farLow, farHigh, top]) =>

@@ -127,7 +127,7 @@ export function centred(input: CentreInput): Outcome<{ inside: ExactLength; repe
     const repeat = repeatOf(input);
     const phase = on === 'line' ? 0 : repeat / 2;
     const room = wide / 2 - phase;
-    if (room < 0) return refused({ kind: 'not-over', field: 'wide', over: repeat, given: wide });
+    if (room < 0) return refused({ kind: 'too-short', field: 'wide', least: repeat, given: wide });
     const repeats = Math.floor((room + NEAR) / repeat);
     const inside = settled(exactLength(Math.max(0, room - repeats * repeat)));
     return { ok: true, value: { inside, repeats } };

@@ -74,7 +74,6 @@ export function wantsEnd(segment: Segment, sewn: readonly Length[], held: Held):
 
 /** The most marks a segment takes with none of them nearer than `least` to a neighbour. */
 export function mostIn(segment: Segment, least: number): number {
-  if (lengthOf(segment) <= 0) return 0;
   return least <= 0 ? Infinity : Math.max(0, mostAt(segment, least));
 }
 
@@ -132,7 +131,7 @@ export function shareWithin(segments: readonly Segment[], widest: number): numbe
  * Around marks that are already sewn no pitch can be kept exactly.
  */
 export function shareNearest(segments: readonly Segment[], pitch: number): number[] {
-  return segments.map((segment) => (lengthOf(segment) > 0 ? countNearest(segment, pitch) : 0));
+  return segments.map((segment) => countNearest(segment, pitch));
 }
 
 /** Spreads the given number of marks evenly over each segment, between the fixed ones. */

@@ -71,7 +71,8 @@ export function letOut({ allowance, change, seams, least }: LetOutInput): Outcom
       return { ok: true, value: { eachEdge, left } };
     }
     const bound = exactLength((allowance - least.at) * 2 * seams);
-    if (change > 0 && bound > 0) {
+    // An allowance that is too small by itself leaves nothing to let out.
+    if (bound > 0) {
       return least.more
         ? refused({ kind: 'not-under', field: 'change', under: bound, given: change })
         : refused({ kind: 'too-long', field: 'change', most: bound, given: change });

@@ -87,16 +87,19 @@ function underLeast(field: string, given: Length, { at, more }: Least): Problem[
 }
 
 /** The rows that only some finishes have, by the field each is given in. */
-const OWN_ROWS: Partial<Record<Finish, readonly (keyof FinishInput)[]>> = {
+const OWN_ROWS: Record<Finish, readonly (keyof FinishInput)[]> = {
+  plain: [],
   french: ['first', 'trim', 'second'],
   felled: ['under', 'turn'],
+  'mock-french': [],
+  bound: [],
+  graded: [],
 };
 
 /** Why the rows that only this finish has can't be, whatever the allowance. */
 export function rowProblems(input: FinishInput): Problem[] {
   const { finish, first, trim, second } = input;
-  const own = OWN_ROWS[finish] ?? [];
-  const alone = own.flatMap((field) => mustBePositive(field, input[field] as Length));
+  const alone = OWN_ROWS[finish].flatMap((field) => mustBePositive(field, input[field] as Length));
   if (alone.length > 0 || finish !== 'french') return alone;
   if (trim >= first) return [{ kind: 'not-under', field: 'trim', under: first, given: trim }];
   return second <= trim ? [{ kind: 'not-over', field: 'second', given: second, over: trim }] : [];

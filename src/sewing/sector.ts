@@ -84,7 +84,7 @@ function cornersOf(
   return [
     at(outer, first),
     at(outer, last),
-    at(innermost, from - more(inner)),
+    // The end of the inner arc that is turned further lies lowest: the other one takes no more room.
     at(innermost, to + more(inner)),
     ...furthest.map((turn) => at(outer, turn)),
   ];

@@ -40,6 +40,7 @@ export interface Shares {
  * A change shared over kinds with counts cᵢ in whole steps: mᵢ ≥ 0 with Σcᵢmᵢ as near to the change
  * in whole steps as their counts let it, and then the least Σcᵢ(mᵢ − xᵢ)², where xᵢ is the exact share.
  * So both sides change alike, and what the counts can't carry is told rather than lost (derived here).
+ * Of two as good the one that takes less.
  *
  * Problems: a change or step of nothing, no kinds, a count that is none, a share of less than nothing, shares
  * that don't come to 100.

@@ -107,7 +107,6 @@ function leastRoom(input: FitInput): number {
   const { fit, count, pitch, least } = input;
   const each = isEvened(fit) ? least : pitch;
   if (count !== undefined) return spacesOf(count, fit) * each;
-  if (!isEvened(fit)) return each;
   const spaces = fewest(input);
   return (suitsFit(spaces, input) ? spaces : spaces + 1) * each;
 }

@@ -59,10 +59,11 @@ function turned(input: StripInput): Outcome<StripHoles> {
 /** Filled anew a side always has room; with the holes that are decided it may have too little. */
 function keptProblems(input: StripInput, rows: readonly HoleRow[]): Problem[] {
   const { kept } = input;
-  const row = rows[kept?.row ?? 0];
-  const [pitch, side] = [row?.pitches[kept?.side ?? 0], row?.runs[kept?.side ?? 0]];
-  const lacks = pitch === undefined ? 0 : leastPitch(input) - pitch;
-  if (!kept || !side || lacks < 1) return [];
+  const row = kept && rows[kept.row];
+  const side = row?.runs[kept?.side ?? 0];
+  if (!kept || !row || !side) return [];
+  const lacks = leastPitch(input) - (row.pitches[kept.side] ?? 0);
+  if (lacks < 1) return [];
   const needed = exactLength(side.length + (kept.count - 1) * lacks);
   return [{ kind: 'does-not-fit', field: 'corners', room: side.length, needed }];
 }

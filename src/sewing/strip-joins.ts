@@ -23,8 +23,8 @@ export interface Joins {
   thin: boolean;
 }
 
-/** A join somewhere may cost this many pieces before the search gives up. */
-const MOST_PIECES = 1000;
+/** With more joins than this the search gives up. */
+const MOST_JOINS = 1000;
 
 /** Sums of quotients may be this much off, in 1/8000 mm. */
 const NOISE = 1e-3;
@@ -36,7 +36,6 @@ const NOISE = 1e-3;
  * Derived here.
  */
 export function joinsOf(input: JoinInput): Joins | undefined {
-  if (input.length <= input.stock) return { at: [], pieces: 1, thin: false };
   const places = placesFor(input);
   const good = places.filter(({ thin }) => !thin);
   return planned(input, good) ?? planned(input, places);
@@ -68,7 +67,7 @@ function planned({ length, stock }: JoinInput, places: readonly Place[]): Joins 
     // What is left divided evenly, as near to it as the pieces allow.
     const wanted = from + (length - from) / (nearest.length + 1 - i);
     const next = places
-      .filter(({ at }) => at > from && at >= least.at && at - from <= stock + NOISE)
+      .filter(({ at }) => at >= least.at && at - from <= stock + NOISE)
       .reduce((best, place) =>
         Math.abs(place.at - wanted) < Math.abs(best.at - wanted) ? place : best,
       );
@@ -92,7 +91,7 @@ function backward(length: number, stock: number, places: readonly Place[]): Plac
   let reached: Place | undefined;
   for (const place of [{ at: 0, thin: false }, ...places].reverse()) {
     if (to - place.at > stock + NOISE) {
-      if (!reached || joins.length >= MOST_PIECES) return undefined;
+      if (!reached || joins.length >= MOST_JOINS) return undefined;
       joins.unshift(reached);
       to = reached.at;
       if (to - place.at > stock + NOISE) return undefined;

@@ -52,11 +52,11 @@ function neighbours(input: StripInput, { pitches, across }: HoleRow): number[] {
   const stretch = stretchOf(input, across);
   const turn = (input.angle * Math.PI) / 180;
   return pitches.flatMap((pitch, side) => {
-    const before = pitches[side - 1] ?? (isOutline(input) ? pitches.at(-1) : undefined);
-    const past = before === undefined ? [] : NEXT_TO_CORNER;
+    // Behind a cut end there is none: so much further on, no hole is nearer than the next one.
+    const before = pitches[side - 1] ?? (isOutline(input) ? pitches.at(-1) : undefined) ?? 0;
     return [
       apart(input, [across, across], pitch / stretch),
-      ...past.map(([back, on]) => thirdSide(back * (before ?? 0), on * pitch, turn)),
+      ...NEXT_TO_CORNER.map(([back, on]) => thirdSide(back * before, on * pitch, turn)),
     ];
   });
 }

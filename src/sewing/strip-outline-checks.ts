@@ -25,7 +25,7 @@ export function outlineProblems(input: StripInput): Problem[] {
   const sides = sidesOf(input);
   const short = sideProblems(input, sides);
   if (short) return short;
-  const gap = exactLength(gapOf({ sides, width, angle, closed: true }));
+  const gap = exactLength(gapOf({ sides, width, angle }));
   if (gap > MISSED * length) return [{ kind: 'gap', field: 'corners', gap }];
   return overlapProblems(input, sides, true);
 }

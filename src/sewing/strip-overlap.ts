@@ -26,23 +26,22 @@ export interface Laid {
 export function overlapOf(laid: Laid): readonly [number, number] | undefined {
   const { bands } = bandsOf(laid);
   for (const [i, one] of bands.entries()) {
-    for (let j = i + 2; j < bands.length; j++) {
-      const joined = laid.closed && i === 0 && j === bands.length - 1;
-      const other = bands[j];
-      if (!joined && other && !apart(one, other) && !apart(other, one)) return [i + 1, j + 1];
-    }
+    // A corner joins the next one, and the last of a closed outline to the first.
+    const others = bands.slice(i + 2, laid.closed && i === 0 ? -1 : undefined);
+    const on = others.findIndex((other) => !apart(one, other) && !apart(other, one));
+    if (on >= 0) return [i + 1, i + 3 + on];
   }
   return undefined;
 }
 
 /** How far a closed outline’s last side ends from where its first begins. */
-export function gapOf(laid: Laid): number {
+export function gapOf(laid: Omit<Laid, 'closed'>): number {
   const { end } = bandsOf(laid);
   return Math.hypot(end.x, end.y);
 }
 
 /** Side after side, each turned by what the corner’s angle leaves of a straight line; inside is to the left. */
-function bandsOf({ sides, width, angle }: Laid): { bands: Band[]; end: Point } {
+function bandsOf({ sides, width, angle }: Omit<Laid, 'closed'>): { bands: Band[]; end: Point } {
   const turn = Math.PI - (angle * Math.PI) / 180;
   const mitre = backOf(width, angle);
   let end: Point = { x: 0, y: 0 };
@@ -65,9 +64,9 @@ function apart(one: Band, other: Band): boolean {
   return one.some((from, i) => {
     const to = one[(i + 1) % one.length] ?? from;
     const long = Math.hypot(to.x - from.x, to.y - from.y);
-    // Inside is to the left of every edge.
+    // Inside is to the left of every edge; nothing is to either side of one of no length.
     const left = ({ x, y }: Point) =>
       ((to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x)) / long;
-    return long > 0 && other.every((point) => left(point) <= NOISE);
+    return other.every((point) => left(point) <= NOISE);
   });
 }

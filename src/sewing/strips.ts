@@ -43,8 +43,8 @@ export interface Strips {
  */
 export function stripsFor(input: StripsInput): Outcome<Strips> {
   return answerUnless(stripProblems(input), () => {
-    const { cloth, seam, deep, ring = false } = input;
-    const needed = input.needed + (ring ? 0 : 2 * ((input.ends ?? seam) - seam));
+    const { cloth, seam, deep, ring } = input;
+    const needed = joined(input);
     const each = cloth - 2 * seam;
     // Both are whole: a quotient of whole numbers is whole only where it is.
     const count = Math.max(1, Math.ceil(needed / each));
@@ -60,7 +60,13 @@ export function stripsFor(input: StripsInput): Outcome<Strips> {
   });
 }
 
-function stripProblems({ needed, cloth, seam, ends, deep }: StripsInput): Problem[] {
+/** What strips come to together, each less its seams: other ends than seams are one longer, or shorter. */
+function joined({ needed, seam, ends = seam, ring }: StripsInput): number {
+  return needed + (ring ? 0 : 2 * (ends - seam));
+}
+
+function stripProblems(input: StripsInput): Problem[] {
+  const { needed, cloth, seam, ends, deep } = input;
   const alone = [
     ...mustBePositive('needed', needed),
     ...mustBePositive('cloth', cloth),
@@ -69,9 +75,7 @@ function stripProblems({ needed, cloth, seam, ends, deep }: StripsInput): Proble
     ...mustBePositiveIfGiven('deep', deep),
   ];
   if (alone.length > 0) return alone;
-  const over = exactLength(2 * seam);
-  if (cloth <= over) return [{ kind: 'not-over', field: 'cloth', over, given: cloth }];
-  const most = needed + 2 * Math.max(0, (ends ?? seam) - seam);
-  const least = exactLength(over + most / MOST_STRIPS);
+  // However little is needed, a strip has to have something beside its seams.
+  const least = exactLength(2 * seam + Math.max(1, joined(input)) / MOST_STRIPS);
   return cloth < least ? [{ kind: 'too-short', field: 'cloth', least, given: cloth }] : [];
 }

@@ -47,6 +47,22 @@ describe('tucks', () => {
     const gap = (of: number) => spread({ by: 'gap', gap: of as Length, fit: 'nearest' });
     expect(boundTold(gap, mm(0.5), 'gap', 'least') / mm(1)).toBeCloseTo(599 / 299 - 1, 9);
     expect(fieldsOf(gap(-1))).toEqual(['gap']);
+    // Less than nothing is no gap, however deep the tucks beside it are.
+    const deep = tucks({
+      ...{ finished: mm(100), first: mm(20), last: mm(20), depth: mm(10), step: ZERO },
+      ...{ lies: 'last', seam: ZERO, spread: { by: 'gap', gap: mm(-1), fit: 'nearest' } },
+    });
+    expect(fieldsOf(deep)).toEqual(['gap']);
+  });
+
+  test('300 over 598 mm are just 2 apart', () => {
+    const spacing = (of: number) =>
+      tucks({
+        ...{ finished: mm(638), first: mm(20), last: mm(20), depth: mm(1), step: ZERO },
+        ...{ lies: 'last', seam: ZERO },
+        spread: { by: 'spacing', spacing: of as Length, fit: 'nearest' },
+      });
+    expect(boundTold(spacing, mm(1), 'spacing', 'least')).toBe(mm(2));
   });
 
   test('in groups 300 together', () => {

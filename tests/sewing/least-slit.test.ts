@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { exactLength, mm, toMm } from '../../src/lengths/length.ts';
+import { exactLength, type Length, mm, toMm } from '../../src/lengths/length.ts';
 import { leastSlit, type SlitLevel } from '../../src/sewing/least-slit.ts';
 import { opensTo, passOver } from '../../src/sewing/pass-over.ts';
 import { roomAtHip, type VentInput, ventFrom } from '../../src/sewing/vent.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (value: number) => mm(10 * value);
@@ -60,6 +61,14 @@ describe('what widens below', () => {
     });
   });
 
+  test('a width without how far down it is, or the other way round, says nothing', () => {
+    for (const half of [{ below: cm(60) }, { down: cm(20) }]) {
+      expect(solved(passOver({ ...pass(70, 98, 0), ...half }))).toMatchObject({
+        ...{ least: cm(14), by: 'edges' },
+      });
+    }
+  });
+
   test('what is wrong names its field', () => {
     expect(fieldsOf(passOver(pass(-1, 57, 2)))).toEqual(['edge']);
     expect(fieldsOf(passOver(pass(40, 0, -1)))).toEqual(['body', 'ease']);
@@ -106,6 +115,13 @@ describe('a vent', () => {
     const known = { ...tight, bodyTop: cm(80), top: cm(90) };
     expect(toMm(solved(ventFrom(known)).begins)).toBeCloseTo((200 * 5) / 9, 4);
     expect(fieldsOf(ventFrom({ ...known, top: cm(84) }))).toEqual(['top']);
+  });
+
+  test('may be as long as the garment, and no longer', () => {
+    // 150 short at the hem: 75 of vent.
+    const step = { ...jacket, seat: cm(110), hem: cm(50), stride: cm(200) };
+    const long = (of: number) => ventFrom({ ...step, long: of as Length });
+    expect(boundTold(long, cm(60), 'long', 'least')).toBe(cm(75));
   });
 
   test('what is wrong names its field', () => {

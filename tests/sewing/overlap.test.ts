@@ -19,6 +19,9 @@ test('a 3/4 in button: 5/8, 9/16 and 3/4 in', () => {
 test('a button of about 3/8 in has the rule for small ones too', () => {
   expect(leastFor(3 / 8)).toEqual([7 / 16, 9 / 32, 3 / 8, 9 / 16]);
   expect(leastFor(1 / 2)).toHaveLength(3);
+  // Taken as about 3/8: a sixteenth either way, and no more. Ours.
+  expect([5, 7].map((of) => leastFor(of / 16).length)).toEqual([4, 4]);
+  expect([4.9, 7.1].map((of) => leastFor(of / 16).length)).toEqual([3, 3]);
 });
 
 // Derived here: the first two rules agree at 1 in, the first and third at 1/2 in.

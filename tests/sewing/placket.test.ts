@@ -1,10 +1,11 @@
 /** Rows 18.2 to 18.5 and 1.22 of the check values; each source stands beside its figure. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
+import { inches, type Length, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { placket } from '../../src/sewing/placket.ts';
 import { LAP_STRIP, TWO_STRIPS, ZIP_PAIRS } from '../../src/sewing/sources/plackets.ts';
 import { surely, zipFor } from '../../src/sewing/zip.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 describe('published', () => {
@@ -50,6 +51,15 @@ describe('published', () => {
     expect(solved(zipFor(mm(250), undefined)).pair?.inches).toBe(10);
     expect(solved(zipFor(inches(10), undefined)).pair?.inches).toBe(11);
     expect(solved(zipFor(mm(700), undefined))).toMatchObject({ pair: undefined, left: 0 });
+  });
+});
+
+describe('a zip that is there', () => {
+  test('is as long as the opening at least, and is the one that is used', () => {
+    const there = (of: number) => zipFor(mm(250), of as Length);
+    expect(boundTold(there, mm(200), 'zip', 'least')).toBe(mm(250));
+    const own = { pair: undefined, long: mm(260), left: mm(10) };
+    expect(solved(there(mm(260)))).toMatchObject(own);
   });
 });
 

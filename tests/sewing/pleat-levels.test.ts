@@ -18,6 +18,7 @@ import { depthsTaken, type PleatKind, type PleatsInput } from '../../src/sewing/
 import { pleatsAtLevel } from '../../src/sewing/pleat-levels.ts';
 import { LINES } from '../../src/sewing/pleat-marks.ts';
 import { pleats } from '../../src/sewing/pleats.ts';
+import { boundTold } from './as-told.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 import { visibleBetween } from './pleats-folded.ts';
@@ -74,6 +75,36 @@ test('boxes need room at every level, whether their front is given or follows fr
   expect(fieldsOf(at(narrow, mm(279)))).toEqual(['lower']);
   expect(solved(at(narrow, mm(280))).overlap).toBe(true);
   expect(solved(at(narrow, mm(600))).overlap).toBe(false);
+});
+
+// 7 boxes of 20 take 560 of 600 and 50 flat; their fronts 40, or twice their depth there: a third of it.
+test.each([
+  ['that is given', mm(40), 7 * 40 + 50],
+  ['that follows from the depth', undefined, (600 + 560 + 100) / 3],
+])('with a flat part, boxes with a front %s need as much more', (_, face, least) => {
+  const box = {
+    ...KNIFE,
+    kind: 'box' as const,
+    finished: mm(600),
+    depth: mm(20),
+    flat: mm(50),
+    face,
+  };
+  const across = (of: number) => at(box, of as Length);
+  expect(boundTold(across, mm(60), 'lower', 'least') / mm(1)).toBeCloseTo(least, 9);
+});
+
+// A strip of 60: two inverted pleats of 5 over 20 just meet, over less they lie on each other.
+test('inverted folds that just meet don’t overlap', () => {
+  const two = { by: 'count', count: 2 } as const;
+  const inverted = {
+    ...KNIFE,
+    kind: 'inverted' as const,
+    finished: mm(20),
+    depth: mm(5),
+    rule: two,
+  };
+  expect([mm(20), mm(19.9)].map((of) => solved(at(inverted, of)).overlap)).toEqual([false, true]);
 });
 
 test('folds that lie over each other at a level are seen there', () => {

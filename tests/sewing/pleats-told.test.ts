@@ -5,6 +5,7 @@ import type { Fullness, GathersInput } from '../../src/sewing/gathers-input.ts';
 import type { PleatsInput } from '../../src/sewing/pleat-input.ts';
 import { pleatsInStrip, type StripToPleat } from '../../src/sewing/pleat-strip.ts';
 import { cameOut, pleats } from '../../src/sewing/pleats.ts';
+import { type StripsInput, stripsFor } from '../../src/sewing/strips.ts';
 import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -30,6 +31,9 @@ describe('pleats', () => {
     expect([layers, past]).toEqual([undefined, undefined]);
     expect([plan({}).box, plan({ kind: 'inverted' }).box]).toEqual([undefined, undefined]);
     expect(plan({ kind: 'inverted' }).layers).toBeUndefined();
+    // Knife pleats alone begin past their seam: 200 deep, 120 from it.
+    expect(toMm(plan({ depth: mm(200) }).past ?? ZERO)).toBe(80);
+    expect(plan({ kind: 'inverted', depth: mm(200) }).past).toBeUndefined();
   });
 
   test('a box as wide as its room, and no wider; its front, or the depth that makes it', () => {
@@ -43,6 +47,11 @@ describe('pleats', () => {
   test('beside 300 there is one fewer, beside 299 both', () => {
     const beside = (of: number) => plan({ rule: count(of) }).beside.map((one) => one.count);
     expect([beside(300), beside(299), beside(1)]).toEqual([[299], [298, 300], [2]]);
+  });
+
+  test('so narrow that just 300 fill the width, and no narrower', () => {
+    const width = (of: number) => at({ rule: { by: 'width', width: of as Length } });
+    expect(boundTold(width, mm(1), 'width', 'least')).toBe(mm(2));
   });
 
   test('a strip cut at another length comes out as much wider, its flat part with it', () => {
@@ -120,5 +129,26 @@ describe('gathers: what a refusal says will do does', () => {
     const ratio = (of: number) => frill({ full: { by: 'ratio', ratio: of } });
     expect(boundTold(ratio, 30, 'ratio', 'most')).toBe(20);
     expect(boundTold(ratio, 0, 'ratio', 'least')).toBe(1);
+  });
+});
+
+describe('cloth for strips', () => {
+  const cloth = (set: Partial<StripsInput>) => (of: number) =>
+    stripsFor({ needed: mm(5000), cloth: of as Length, seam: mm(10), ...set });
+
+  test('is wide enough for 500 of them, beside their seams', () => {
+    expect(boundTold(cloth({}), mm(15), 'cloth', 'least')).toBe(mm(20 + 10));
+    // Ends of 30 are 40 more to make; a ring has none.
+    expect(boundTold(cloth({ ends: mm(30) }), mm(25), 'cloth', 'least') / mm(1)).toBeCloseTo(
+      20 + 5040 / 500,
+      9,
+    );
+    expect(boundTold(cloth({ ends: mm(30), ring: true }), mm(15), 'cloth', 'least')).toBe(mm(30));
+    expect(solved(cloth({})(mm(30))).count).toBe(500);
+  });
+
+  test('has something beside its seams, however little is needed', () => {
+    const little = { needed: mm(1), ends: ZERO };
+    expect(Math.ceil(boundTold(cloth(little), mm(15), 'cloth', 'least'))).toBe(mm(20) + 1);
   });
 });

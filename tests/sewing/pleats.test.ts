@@ -346,6 +346,7 @@ test.each([
   ['cloth that is all seam', { cloth: cm(2), seam: cm(1) }, ['cloth']],
   ['so narrow that there are too many', { cloth: cm(0.1), seam: ZERO }, ['cloth']],
   ['cut to nothing', { deep: ZERO }, ['deep']],
+  ['ends of less than nothing', { ends: mm(-1) }, ['ends']],
 ])('%s: the field is named', (_, set, fields) => {
   const fine = { needed: cm(236), cloth: cm(90), seam: cm(1) };
   expect(fieldsOf(stripsFor({ ...fine, ...set }))).toEqual(fields);

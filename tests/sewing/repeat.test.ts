@@ -11,6 +11,7 @@ import {
   repeatOf,
   slanted,
 } from '../../src/sewing/repeat.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const cm = (x: number) => mm(10 * x);
@@ -132,6 +133,46 @@ describe('laws', () => {
       }),
       { seed: 2806 },
     );
+  });
+});
+
+// By hand, a repeat of 32.
+describe('on a line just so', () => {
+  const by = { span: cm(32), repeats: 1 };
+  const matched = (set: Partial<MatchInput>) => {
+    const { start, on, lost } = solved(
+      matchAt({ ...by, first: ZERO, below: ZERO, free: ZERO, ...set }),
+    );
+    return [toMm(start) / 10, on, toMm(lost) / 10];
+  };
+
+  test('cloth that is free from the very line loses none; from 10 on, all to where it matches', () => {
+    expect(matched({ free: cm(32) })).toEqual([32, 1, 0]);
+    expect(matched({ first: cm(5), free: cm(10) })).toEqual([37, 1, 27]);
+    // A third of 10, seven times: no repeat is lost to what dividing leaves over.
+    const third = { span: cm(10), repeats: 3 };
+    expect(matched({ ...third, free: cm(70) })).toEqual([70, 21, 0]);
+  });
+
+  test('a piece two repeats wide has its lines on its edges', () => {
+    expect(solved(centred({ ...by, wide: cm(64), on: 'line' }))).toEqual({ inside: 0, repeats: 1 });
+    expect(solved(centred({ ...by, wide: cm(96), on: 'between' })).repeats).toBe(1);
+  });
+
+  test('between two lines one as wide as the repeat has them on its edges, a narrower one none', () => {
+    const wide = (of: number) => centred({ ...by, wide: length(of), on: 'between' });
+    expect(boundTold(wide, cm(20), 'wide', 'least')).toBe(cm(32));
+    expect(fieldsOf(centred({ span: ZERO, repeats: 0, wide: ZERO, on: 'line' }))).toEqual([
+      ...['span', 'repeats', 'wide'],
+    ]);
+  });
+
+  // Of 60° the cosine is a half.
+  test('at 60° from the warp a repeat is twice as long, and half the seam is drift', () => {
+    const { one, other, drift } = solved(slanted({ ...by, one: 60, other: 0, seam: cm(100) }));
+    expect(toMm(one)).toBeCloseTo(640, 6);
+    expect(toMm(other)).toBe(320);
+    expect(toMm(drift)).toBeCloseTo(500, 6);
   });
 });
 

@@ -52,6 +52,23 @@ describe('the demo waistcoat, some of its hooks sewn', () => {
     expect(placesMm(planFor(around(450))).at(-1)).toBe(450);
   });
 
+  test('one far beyond it takes it too, whatever the rule', () => {
+    // From 5 to 438 in six; 40 was asked for, and no mark is wanted there.
+    for (const rule of [byCount(7), { by: 'exact', pitch: mm(71) } as const]) {
+      const plan = planFor(opening(mm(463), rule, { top: mm(40), bottom: mm(25), sewn: [mm(5)] }));
+      expect(placesMm(plan).slice(0, 2)).toEqual([5, expect.closeTo(5 + 433 / 6, 6)]);
+      expect([plan.count, plan.givesWay]).toEqual([7, []]);
+    }
+  });
+
+  test('between a sewn one and the level nothing is as made', () => {
+    const { stretches } = planFor({ ...around(12, 150), level: mm(83) });
+    expect(stretches.slice(0, 2).map(({ pitch, asMade }) => [toMm(pitch), asMade])).toEqual([
+      [71, false],
+      [67, false],
+    ]);
+  });
+
   test('first and last are still wanted where only the middle is sewn', () => {
     const places = placesMm(planFor(around(200, 250)));
     expect(places[0]).toBe(12);
@@ -70,6 +87,18 @@ describe('sewn, with the other rules', () => {
     const input = { ...around(12, 300), rule: { by: 'widest', pitch: mm(75) } as const };
     // 288 needs four spaces of 72, the 138 below two of 69.
     expect(placesMm(planFor(input))).toEqual([12, 84, 156, 228, 300, 369, 438]);
+  });
+
+  test('an end that is served, or has no room, gets none of its own', () => {
+    const widest = (pitch: number) => ({ by: 'widest', pitch: mm(pitch) }) as const;
+    expect(placesMm(planFor({ ...around(20, 300), rule: widest(75) }))).toEqual([
+      20, 90, 160, 230, 300, 369, 438,
+    ]);
+    // Half a pitch of 80 before the first one sewn, and items that need 45 from centre to centre.
+    const close = { ...around(52), rule: widest(80), width: mm(30), leastGap: mm(15) };
+    const plan = planFor(close);
+    expect(placesMm(plan).slice(0, 2)).toEqual([52, 52 + 386 / 5]);
+    expect(plan.givesWay).toEqual(['top']);
   });
 
   test('a kept pitch becomes the nearest even one', () => {
@@ -120,6 +149,12 @@ describe('the level, the ends and the least gap around what is sewn', () => {
     // 150 is the level; 12 and 90 are sewn, four are left for 150, between, and 438.
     const plan = planFor({ ...around(12, 90), level: mm(150) });
     expect(placesMm(plan)).toEqual([12, 90, 150, 222, 294, 366, 438]);
+    expect(plan.givesWay).toEqual([]);
+  });
+
+  test('the level in the first place is the first one', () => {
+    const plan = planFor({ ...around(83), level: mm(12) });
+    expect(placesMm(plan)).toEqual(seven);
     expect(plan.givesWay).toEqual([]);
   });
 

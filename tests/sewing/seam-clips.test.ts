@@ -164,3 +164,8 @@ test('no plate line is nearer than the one named', () => {
     }),
   );
 });
+
+test('clips that were begun stay as many, evenly apart', () => {
+  const { run } = solved(clipCurve({ ...curve, along: mm(80), count: 7 }));
+  expect(run?.marks.map(({ at }) => toMm(at))).toEqual([10, 20, 30, 40, 50, 60, 70]);
+});

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { inches, type Length, mm, toInches, ZERO } from '../../src/lengths/length.ts';
+import { exactLength, inches, type Length, mm, toInches, ZERO } from '../../src/lengths/length.ts';
+import { letOut } from '../../src/sewing/seam-change.ts';
 import { finishSeam, USUAL_ROWS } from '../../src/sewing/seam-finish.ts';
 import type { Finish, FinishInput } from '../../src/sewing/seam-rows.ts';
 import { boundTold } from './as-told.ts';
@@ -62,4 +63,19 @@ test('a strip is told only of a bound seam, and what fits only of one that is fe
   ]);
   const half = solved(at('felled', { turn: inches(5 / 16) }));
   expect(half.turnAtMost).toBeUndefined();
+});
+
+// A felled seam needs more than its rows take: 15 less 9 is 6 on each edge of four seams.
+test('let out, a felled seam keeps more than its rows take', () => {
+  const felled = { at: exactLength(mm(9)), more: true };
+  const change = (of: number) =>
+    letOut({ allowance: mm(15), change: of as Length, seams: 4, least: felled });
+  expect(boundTold(change, mm(60), 'change', 'under')).toBe(mm(48));
+});
+
+test('rows of another finish are not asked about', () => {
+  const trim = { trim: inches(1), second: mm(1) };
+  expect((['plain', 'felled', 'bound'] as const).map((finish) => at(finish, trim).ok)).toEqual([
+    ...[true, true, true],
+  ]);
 });

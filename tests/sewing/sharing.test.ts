@@ -108,3 +108,17 @@ describe('refused', () => {
     expect(fieldsOf(shareOut({ ...HIP, ...set }))).toEqual(fields);
   });
 });
+
+// Ours: four edges carry nothing or four steps, and two were wanted.
+test('of two as near and as even the one that takes less', () => {
+  const kinds = [kind('sides', 4, 25)];
+  const { each, left } = solved(shareOut({ change: mm(2), kinds, step: mm(1) }));
+  expect([each.map(toMm), toMm(left)]).toEqual([[0], 2]);
+});
+
+test('shares that were rounded may miss a hundred by a half, and no more', () => {
+  const at = (share: number) =>
+    fieldsOf(shareOut({ change: mm(80), kinds: [kind('sides', 1, share)], step: mm(1) }));
+  expect([99.5, 100.5].flatMap(at)).toEqual([]);
+  expect([99.4, 100.6].flatMap(at)).toEqual(['sidesShare', 'sidesShare']);
+});

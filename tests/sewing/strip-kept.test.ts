@@ -3,6 +3,7 @@ import { exactLength, type Length, mm, toMm } from '../../src/lengths/length.ts'
 import type { Kept, StripInput } from '../../src/sewing/strip.ts';
 import { stripHoles } from '../../src/sewing/strip-holes.ts';
 import { A_STRIP } from './a-strip.ts';
+import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const stripOf = (set: Partial<StripInput>) => stripHoles({ ...A_STRIP, ...set });
@@ -47,6 +48,29 @@ describe('holes that are decided stay as many, the other row follows', () => {
   });
 });
 
+describe('with the count decided', () => {
+  test('a length that takes just so many is told, and will do', () => {
+    const filled = { fit: 'fill', rows: 'staggered', ...keptOf(0, 40) } as const;
+    const long = (of: number) => stripOf({ ...filled, length: of as Length });
+    // 39 spaces of 4 at the least, and 4 at both ends.
+    expect(boundTold(long, mm(100), 'length', 'needed')).toBe(mm(39 * 4 + 8));
+  });
+
+  test('one hole, two that are filled between, and three round a loop are the fewest', () => {
+    expect(countsOf({ fit: 'split', ...keptOf(0, 1) })).toEqual([1]);
+    expect(countsOf({ fit: 'fill', ...keptOf(0, 2) })).toEqual([2]);
+    expect(countsOf({ fit: 'loop', ...keptOf(0, 3) })).toEqual([3]);
+    expect(stripOf({ fit: 'fill', ...keptOf(0, 1) }).ok).toBe(false);
+    expect(stripOf({ fit: 'loop', ...keptOf(0, 2) }).ok).toBe(false);
+  });
+
+  test('a second row of one hole lies between two of the first', () => {
+    // 16 long: from 4, two holes 8 apart, and one midway; a first row of one would have none beside it.
+    const short = { length: mm(16), fit: 'fill', rows: 'staggered' } as const;
+    expect(countsOf({ ...short, ...keptOf(1, 1) })).toEqual([2, 1]);
+  });
+});
+
 describe('holes decided on a side before a corner', () => {
   // 5 in: the corner's hole is at 195 of 200, the first at 4. 60 holes have 59 spaces in 191,
   // and half of 8 is the least: 236, so the side is to be 200 + 45 (worked out here).
@@ -61,6 +85,17 @@ describe('holes decided on a side before a corner', () => {
     });
     expect(at(245, sixty).ok).toBe(true);
     expect(at(244.9, sixty).ok).toBe(false);
+  });
+
+  test('of a row or a side that isn’t there nothing is decided, nor of another row', () => {
+    const free = solved(at(200, { row: 1, side: 0, count: 7 })).rows;
+    expect(free).toEqual(solved(at(200, { row: 0, side: 5, count: 7 })).rows);
+    expect(free[0]?.runs[0]?.marks).not.toHaveLength(7);
+    const level = { rows: 'level' as const };
+    const [decided, other] = solved(at(200, { row: 0, side: 0, count: 30 }, level)).rows;
+    const [, alone] = solved(at(200, { row: 5, side: 0, count: 30 }, level)).rows;
+    expect(decided?.runs[0]?.marks).toHaveLength(30);
+    expect(other).toEqual(alone);
   });
 
   test('of the second row and the second side likewise, and fewer are no trouble', () => {
@@ -147,9 +182,8 @@ describe('places of another strip', () => {
   });
 
   test('one place is taken, and staggered has no second row', () => {
-    expect(solved(followed([50], { rows: 'staggered' })).rows.map(({ count }) => count)).toEqual([
-      1,
-    ]);
+    const { rows } = solved(followed([50], { rows: 'staggered' }));
+    expect(rows.map(({ count, pitches }) => [count, pitches])).toEqual([[1, []]]);
   });
 
   test('holes that touch are refused with the least step of all, and just over is not', () => {

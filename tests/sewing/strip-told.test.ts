@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { exactLength, type Length, mm, toMm } from '../../src/lengths/length.ts';
+import { exactLength, type Length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import type { StripInput } from '../../src/sewing/strip.ts';
 import { stripProblems } from '../../src/sewing/strip-checks.ts';
 import { stripHoles } from '../../src/sewing/strip-holes.ts';
@@ -73,6 +73,29 @@ describe('what a refusal says will do does', () => {
         problems: [{ kind: 'not-round', field: 'angle', corners: count, given: 80, needed }],
       });
     }
+    // Three on the way, and no fourth in the start would bring it round.
+    const three = { ...A_STRIP, ...outline, corners: [mm(150), mm(300), mm(450)] };
+    expect(stripHoles(three)).toMatchObject({ problems: [{ corners: 3, needed: 60 }] });
+  });
+});
+
+describe('an outline measured by hand', () => {
+  const square = (set: Partial<StripInput>) =>
+    stripHoles({
+      ...{ ...A_STRIP, fit: 'loop', corners: [0, 100, 200, 300].map(mm), ...set },
+    });
+
+  test('may turn a degree more or less than once round, and no further', () => {
+    const at = (angle: number) => square({ angle }).ok;
+    expect([89.75, 90.25].map(at)).toEqual([true, true]);
+    expect([89.7, 90.3].map(at)).toEqual([false, false]);
+  });
+
+  test('may miss its beginning by a little, where its last side then lies on its first', () => {
+    expect(square({ length: mm(401) }).ok).toBe(true);
+    expect(square({ length: mm(404) })).toMatchObject({
+      problems: [{ kind: 'gap', gap: expect.closeTo(mm(4), 3) }],
+    });
   });
 });
 
@@ -101,6 +124,26 @@ describe('joins', () => {
     expect(joined([48.9, 51.1])?.thin).toBe(true);
     expect(joined([47, 53])?.thin).toBe(false);
     expect(joined([47.1, 52.9])?.thin).toBe(true);
+  });
+
+  test('a place from which the far end is out of reach is passed over, however even', () => {
+    // Pieces of 40 over 100: 75 is the only place past 60, and from 32 it is too far.
+    const found = joined([29, 35, 41, 70, 80], {
+      ...{ length: mm(100), stock: mm(40), avoid: [{ at: mm(55), clear: exactLength(mm(5)) }] },
+    });
+    expect(found?.at.map(toMm)).toEqual([38, 75]);
+  });
+
+  test('one that needs no join has none, a thousand joins are the most', () => {
+    expect(joined([10, 90], { stock: mm(100) })).toEqual({ at: [], pieces: 1, thin: false });
+    // Holes each 10 from 5 on: a join each 10.
+    const many = (pieces: number) =>
+      joined(
+        Array.from({ length: pieces }, (_, i) => 5 + 10 * i),
+        { length: mm(10 * pieces), stock: mm(10) },
+      );
+    expect(many(1001)?.pieces).toBe(1001);
+    expect(many(1002)).toBeUndefined();
   });
 
   test('just as far from a crossing as asked will do, a unit less will not', () => {
@@ -165,6 +208,24 @@ describe('material and strikes', () => {
     expect(along(3.99)?.thin).toBe(true);
   });
 
+  test('between rows: straight across where they turn corners, else half a pitch on; bent, on its own circles', () => {
+    const rows = (set: Partial<StripInput>) =>
+      toMm(
+        webs({ rows: 'staggered', ...set }).find(({ place }) => place === 'rows')?.clear ?? ZERO,
+      );
+    expect(rows({ corners: [mm(200)] })).toBeCloseTo(10 - 2, 6);
+    expect(rows({})).toBeCloseTo(Math.hypot(10, 4) - 2, 6);
+    // At 105 and 95 from the middle of a bend of 100, 4 along it apart: by their places in the plane.
+    const [out, turn] = [105, 4 / 100];
+    const apart = Math.hypot(out - 95 * Math.cos(turn), 95 * Math.sin(turn));
+    expect(rows({ radius: mm(100) })).toBeCloseTo(apart - 2, 6);
+  });
+
+  test('an angle without a corner is none: round a loop holes are their pitch apart', () => {
+    const [along] = webs({ fit: 'loop', angle: 30 });
+    expect(along).toEqual({ place: 'along', clear: mm(6), thin: false });
+  });
+
   test('one hole has none along it, an outline none at an end', () => {
     expect(webs({ length: mm(8) }).map(({ place }) => place)).toEqual(['edge', 'end']);
     const corners = [mm(100), mm(200), mm(300)];
@@ -180,5 +241,8 @@ describe('material and strikes', () => {
       true,
       false,
     ]);
+    // Four spaces in 33 are 8.25, a quarter off: over two of them just a quarter of a hole.
+    const just = holesOf({ length: mm(41), fit: 'fill' });
+    expect(strikesOf(just.input, just.holes, 3).fits).toBe(true);
   });
 });

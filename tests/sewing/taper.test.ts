@@ -79,3 +79,7 @@ test('just at a limit a taper can still be', () => {
   expect(trueTaper({ ...long, above: length(Math.floor(problem.most)) }).ok).toBe(true);
   expect(trueTaper({ ...long, above: length(Math.ceil(problem.most) + 1) }).ok).toBe(false);
 });
+
+test('a hem of nothing is told before its turning, which is deeper', () => {
+  expect(fieldsOf(trueTaper({ ...leg, depth: ZERO }))).toEqual(['depth']);
+});

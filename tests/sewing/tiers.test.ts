@@ -10,6 +10,7 @@ import { gathers } from '../../src/sewing/gathers.ts';
 import { TIER_DEPTHS, TIERS } from '../../src/sewing/sources/gathers.ts';
 import { stripsFor } from '../../src/sewing/strips.ts';
 import { depthsOf, type TiersInput, tierMarks, tiers } from '../../src/sewing/tiers.ts';
+import { boundTold } from './as-told.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -49,6 +50,13 @@ describe('published', () => {
     });
     expect([toMm(all[0]!.cut), all[0]!.strips.count, toMm(cloth)]).toEqual([5400, 5, 750]);
   });
+});
+
+test('cloth that is all seam is told with its seams, and a length of nothing as that', () => {
+  const cloth = (of: number) => tiers({ ...SKIRT, cloth: length(of) });
+  expect(boundTold(cloth, cm(1), 'cloth', 'over')).toBe(cm(2));
+  const depths = { by: 'growing', count: 3, long: ZERO, growth: 9 } as const;
+  expect(fieldsOf(tiers({ ...SKIRT, depths }))).toEqual(['long', 'growth']);
 });
 
 describe('worked by hand', () => {
