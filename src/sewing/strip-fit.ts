@@ -53,7 +53,8 @@ export function fitRow(input: FitInput): Outcome<FittedRow> {
   }
   const count = loop ? spaces : spaces + 1;
   if (count > MOST_HOLES) return refused(tooMany(room));
-  const own = isEvened(fit) ? room / spaces : pitch;
+  // One hole that was decided before its strip is filled has no space to even out.
+  const own = isEvened(fit) && spaces > 0 ? room / spaces : pitch;
   const first = loop ? own / 2 : fit === 'split' ? end + (room - spaces * own) / 2 : end;
   return { ok: true, value: { count, pitch: exactLength(own), first: exactLength(first) } };
 }
@@ -61,9 +62,7 @@ export function fitRow(input: FitInput): Outcome<FittedRow> {
 function spacesIn(room: number, input: FitInput): number | undefined {
   const { count, fit, pitch } = input;
   if (count !== undefined) {
-    const spaces = spacesOf(count, fit);
-    const fits = room >= leastRoom(input) - NOISE * pitch;
-    return fits && (!isEvened(fit) || spaces >= fewest(input)) ? spaces : undefined;
+    return room >= leastRoom(input) - NOISE * pitch ? spacesOf(count, fit) : undefined;
   }
   return isEvened(fit) ? nearestSpaces(room, input) : keptSpaces(room, input);
 }

@@ -98,8 +98,8 @@ function straightRows(input: StripInput, decided: number | undefined): Outcome<S
   // A loop is cut midway between two holes, of whichever row.
   const first = exactLength(loop && staggered ? row.first / 2 : row.first);
   const last = length - first - (row.count - 1) * row.pitch;
-  // Staggered, as many again where the strip goes on that far, as on a loop; else one less.
-  const second = loop || last - half >= end ? row.count : row.count - 1;
+  // Staggered, as many again where the strip goes on that far, as on a loop; else, as where it is filled, one less.
+  const second = loop || (fit !== 'fill' && last - half >= end) ? row.count : row.count - 1;
   const rows = rowsAcross(input).flatMap((across, i) => {
     const on = staggered && i === 1;
     const count = on ? second : row.count;

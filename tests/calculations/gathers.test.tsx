@@ -81,7 +81,11 @@ test('a flat part stays as it is, and a ring is closed by a seam of its own', as
 
 test.each<[string, Record<string, string>, RegExp]>([
   ['less than its edge', { ratio: '0.9' }, /Times as full: give a number from 1 to 20/],
-  ['cloth that is all seam', { cloth: '3' }, /Cloth wide: 3 cm must be more than 3 cm/],
+  [
+    'cloth that is all seam',
+    { cloth: '3' },
+    /Cloth wide: 3 cm is too short; give at least 4.08 cm/,
+  ],
   ['a strip too short', { by: 'strip', strip: '150' }, /Strip there is: .*at least 183 cm/],
   ['all of it flat', { flat: '180' }, /Left flat, at the end: 180 cm must be less than 180 cm/],
 ])('%s: the field and the mend are named', async (_, set, said) => {

@@ -137,7 +137,11 @@ test.each<[string, Record<string, string>, RegExp]>([
   ['no depth', { depth: '0' }, /Depth of a fold: give more than nothing/],
   ['boxes too deep', { kind: 'box', depth: '3' }, /Depth of a fold: .*at most 2\.555 cm/],
   ['a front too wide', { kind: 'box', face: '6' }, /Front of a box: .*at most 5\.111 cm/],
-  ['cloth that is all seam', { cloth: '2' }, /Cloth wide: 2 cm must be more than 2 cm/],
+  [
+    'cloth that is all seam',
+    { cloth: '2' },
+    /Cloth wide: 2 cm is too short; give at least 2.472 cm/,
+  ],
   ['no pleat', { by: 'count', count: '0' }, /How many: give at least 1/],
 ])('%s: the field and the mend are named', async (_, set, said) => {
   open(pleats, set);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exactLength, type Length, mm, toMm } from '../../src/lengths/length.ts';
-import type { Kept, StripInput } from '../../src/sewing/strip.ts';
+import type { Fit, Kept, StripInput } from '../../src/sewing/strip.ts';
 import { stripHoles } from '../../src/sewing/strip-holes.ts';
 import { A_STRIP } from './a-strip.ts';
 import { boundTold } from './as-told.ts';
@@ -56,12 +56,16 @@ describe('with the count decided', () => {
     expect(boundTold(long, mm(100), 'length', 'needed')).toBe(mm(39 * 4 + 8));
   });
 
-  test('one hole, two that are filled between, and three round a loop are the fewest', () => {
-    expect(countsOf({ fit: 'split', ...keptOf(0, 1) })).toEqual([1]);
-    expect(countsOf({ fit: 'fill', ...keptOf(0, 2) })).toEqual([2]);
-    expect(countsOf({ fit: 'loop', ...keptOf(0, 3) })).toEqual([3]);
-    expect(stripOf({ fit: 'fill', ...keptOf(0, 1) }).ok).toBe(false);
-    expect(stripOf({ fit: 'loop', ...keptOf(0, 2) }).ok).toBe(false);
+  // One punched while the pitch was kept, two while the strip was open: refused, they’d be in it still.
+  test('it is kept, also where so few would not be planned', () => {
+    const placed = (fit: Fit, count: number) => {
+      const [row] = solved(stripOf({ fit, ...keptOf(0, count) })).rows;
+      return row?.runs[0]?.marks.map(({ at }) => toMm(at));
+    };
+    expect(placed('split', 1)).toEqual([200]);
+    expect(placed('fill', 1)).toEqual([4]);
+    expect(placed('fill', 2)).toEqual([4, 396]);
+    expect(placed('loop', 2)).toEqual([100, 300]);
   });
 
   test('a second row of one hole lies between two of the first', () => {
