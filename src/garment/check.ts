@@ -7,6 +7,7 @@ import {
   MOST_KEPT,
   STAGES,
 } from './garment.ts';
+import { isObject } from './record/sound-values.ts';
 
 /** A part of a record, by name: what it is called is for `src/words`. */
 export type RecordPart =
@@ -51,7 +52,7 @@ const VERSION = 2;
  * a file or a store holds is anyone's. A record of the first version becomes one of this.
  */
 export function checkGarment(read: unknown): Checked<Garment> {
-  if (!isRecord(read)) return { ok: false, damage: { kind: 'not-a-garment' } };
+  if (!isObject(read)) return { ok: false, damage: { kind: 'not-a-garment' } };
   const { version, id, name, invented, changed } = read;
   if (typeof version === 'number' && version > VERSION) {
     return { ok: false, damage: { kind: 'newer', version } };
@@ -62,7 +63,7 @@ export function checkGarment(read: unknown): Checked<Garment> {
   if (!isName(id)) return damaged('id');
   if (!isName(name)) return damaged('name');
   if (typeof invented !== 'boolean') return damaged('invented');
-  if (!isPlace(changed)) return damaged('changed');
+  if (!isNumber(changed)) return damaged('changed');
   const kept = checkAll(read.kept, version, 'kept');
   if (!kept.ok) return kept;
   if (new Set(kept.value.map((one) => one.id)).size < kept.value.length) return damaged('kept');
@@ -70,7 +71,7 @@ export function checkGarment(read: unknown): Checked<Garment> {
   if (!takenOff.ok) return takenOff;
   // The first version did not count: what it holds may be in no backup yet.
   const edits = version === 1 ? Number(!invented) : read.edits;
-  if (!isPlace(edits) || edits < 0) return damaged('edits');
+  if (!isNumber(edits) || edits < 0) return damaged('edits');
   const parts = { id, name, invented, kept: kept.value, takenOff: takenOff.value, changed, edits };
   return { ok: true, value: { version: VERSION, ...parts } };
 }
@@ -87,7 +88,7 @@ function checkAll(read: unknown, version: number, part: RecordPart): Checked<rea
 }
 
 function checkKept(read: unknown, version: number): Kept | undefined {
-  if (!isRecord(read)) return undefined;
+  if (!isObject(read)) return undefined;
   const { id, name, stage, calculation } = read;
   const knownStage = STAGES.find((known) => known === stage);
   if (!isName(id) || !isName(name) || !isName(calculation) || !knownStage) return undefined;
@@ -104,7 +105,7 @@ function firstRuns(
   draft: Readonly<Record<string, string>>,
   read: unknown,
 ): readonly KeptRun[] | undefined {
-  const planned = entriesOf(read, MOST_MARKS, isPlace);
+  const planned = entriesOf(read, MOST_MARKS, isNumber);
   return planned && runsOfFirst(draft, Object.fromEntries(planned));
 }
 
@@ -112,8 +113,8 @@ function checkRuns(read: unknown): readonly KeptRun[] | undefined {
   if (!Array.isArray(read) || read.length > MOST_RUNS) return undefined;
   const runs: KeptRun[] = [];
   for (const run of read) {
-    if (!isRecord(run)) return undefined;
-    const planned = entriesOf(run.planned, MOST_MARKS, isPlace);
+    if (!isObject(run)) return undefined;
+    const planned = entriesOf(run.planned, MOST_MARKS, isNumber);
     const made = entriesOf(run.made, MOST_MARKS, isText);
     if (!planned || !made) return undefined;
     runs.push({ planned: Object.fromEntries(planned), made: Object.fromEntries(made) });
@@ -127,7 +128,7 @@ function entriesOf<Value>(
   most: number,
   isOne: (value: unknown) => value is Value,
 ): [string, Value][] | undefined {
-  if (!isRecord(read)) return undefined;
+  if (!isObject(read)) return undefined;
   const entries = Object.entries(read);
   if (entries.length > most) return undefined;
   const good: [string, Value][] = [];
@@ -138,11 +139,8 @@ function entriesOf<Value>(
   return good;
 }
 
-function isRecord(read: unknown): read is Record<string, unknown> {
-  return typeof read === 'object' && read !== null && !Array.isArray(read);
-}
-
-function isName(read: unknown): read is string {
+/** A name, or an id: not empty, and not too long. */
+export function isName(read: unknown): read is string {
   return typeof read === 'string' && read.trim() !== '' && read.length <= LONGEST_NAME;
 }
 
@@ -150,8 +148,9 @@ function isText(read: unknown): read is string {
   return typeof read === 'string' && read.length <= LONGEST_TEXT;
 }
 
-function isPlace(read: unknown): read is number {
-  return typeof read === 'number' && Number.isFinite(read);
+/** A number that JSON can hold: a place, a time or a count. */
+export function isNumber(read: unknown): read is number {
+  return Number.isFinite(read);
 }
 
 function damaged(part: RecordPart, place?: number): { ok: false; damage: Damage } {

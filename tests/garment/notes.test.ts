@@ -54,6 +54,7 @@ test('too long a note, too many photos, and a work that isn’t there are refuse
   expect(act(state, note(STEP, 'x'.repeat(LONGEST_NOTE + 1))).refused).toEqual({
     why: 'long note',
   });
+  expect(act(state, note(STEP, 'x'.repeat(LONGEST_NOTE))).refused).toBeUndefined();
   expect(act(state, note('none||', 'x')).refused).toMatchObject({ why: 'not there' });
   let full = state;
   for (let i = 0; i < MOST_PHOTOS; i++) {
@@ -62,11 +63,13 @@ test('too long a note, too many photos, and a work that isn’t there are refuse
   expect(act(full, note(STEP, undefined, 'more')).refused).toEqual({ why: 'many photos' });
   // One in the place of another is no more.
   expect(act(full, note('hem||step-1', undefined, 'other')).refused).toBeUndefined();
+  expect(act(full, note(STEP, 'a note alone')).refused).toBeUndefined();
 });
 
 test('a backup has the photos with the garment, and what is none of its photos is left out', () => {
   const { record } = act(begin(skirt, KNOWN), note(STEP, 'look', 'p1')).state;
   expect(photoIds(record)).toEqual(['p1']);
+  expect(photoIds({ notes: { a: { text: 'x' }, b: { photo: 7 }, c: null, d: 'x' } })).toEqual([]);
   const photos = { p1: JPEG, p2: JPEG };
   const written = { ...record, photos };
   expect(garmentLine(written)).toContain(JPEG);
@@ -87,7 +90,12 @@ test.each([
   ['javascript:alert(1)', false],
   [`${JPEG}" onerror="x`, false],
   [`data:image/jpeg;base64,${'A'.repeat(2 * MOST_PHOTO)}`, false],
+  // As large as one may be: 200,000 bytes are 266,668 letters (RFC 4648, section 4).
+  [`data:image/jpeg;base64,${'A'.repeat(266_668)}`, true],
+  [`data:image/jpeg;base64,${'A'.repeat(266_700)}`, false],
   [7, false],
+  [null, false],
+  [undefined, false],
 ])('what can be a photo: %s', (read, is) => {
   expect(isJpeg(read)).toBe(is);
 });

@@ -21,7 +21,7 @@ const forMutants = process.env.MUTANTS !== undefined;
 fc.configureGlobal({ seed: GATE_SEED, endOnFailure: forMutants });
 
 /** So many cases of a law are tried with each of thousands of mutants; what more would find is not counted. */
-const MOST_FOR_A_MUTANT = 100;
+const MOST_FOR_A_MUTANT = Number(process.env.CASES ?? 100);
 
 type Property = Parameters<typeof fc.assert>[0];
 type Given = Parameters<typeof fc.assert>[1];

@@ -1,3 +1,4 @@
+import { isNumber } from '../check.ts';
 import type { Garment } from '../record/record.ts';
 
 /** After how long, or how many changes, a backup is asked for. Common practice, no source. */
@@ -33,7 +34,7 @@ type Counted = Pick<Garment, 'id' | 'edits' | 'changed'> & { facts: number };
 export function readStand(kept: unknown): BackupStand | undefined {
   if (typeof kept === 'number') return { at: kept, edits: undefined };
   const { at, edits, facts } = Object(kept) as Record<string, unknown>;
-  if (typeof at !== 'number' || !Number.isFinite(at)) return undefined;
+  if (!isNumber(at)) return undefined;
   return { at, edits: countsIn(edits), ...(facts !== undefined && { facts: countsIn(facts) }) };
 }
 

@@ -1,7 +1,7 @@
-import { type Checked, checkGarment, type RecordPart } from '../check.ts';
-import { LONGEST_NAME } from '../garment.ts';
+import { type Checked, checkGarment, isName, isNumber, type RecordPart } from '../check.ts';
 import { fromSecond } from './from-second.ts';
 import type { Garment, Kept } from './record.ts';
+import { isObject } from './sound-values.ts';
 
 const MAPS = ['quantities', 'works', 'facts', 'begun', 'decisions'] as const;
 
@@ -41,16 +41,4 @@ function third(read: Readonly<Record<string, unknown>>): Checked<Garment> {
   }
   const known = { version: 3, id, name, invented, changed, edits } as const;
   return { ok: true, value: { ...read, ...known, ...(maps as Required<typeof maps>) } };
-}
-
-function isObject(read: unknown): read is Record<string, unknown> {
-  return typeof read === 'object' && read !== null && !Array.isArray(read);
-}
-
-function isName(read: unknown): read is string {
-  return typeof read === 'string' && read.trim() !== '' && read.length <= LONGEST_NAME;
-}
-
-function isNumber(read: unknown): read is number {
-  return typeof read === 'number' && Number.isFinite(read);
 }
