@@ -33,7 +33,8 @@ export type Next =
 export function nextOf(answer: Answer, inHand?: string): Next {
   const { steps, conflicts } = answer;
   const at = steps.findIndex(({ home }) => home === inHand);
-  const from = at < 0 ? [...steps] : [...steps.slice(at), ...steps.slice(0, at)];
+  // Round to the first of all: what comes twice has come once.
+  const from = [...steps.slice(Math.max(0, at)), ...steps];
   const open = from.filter((step) => !isMade(step));
   const wanted = open.filter(({ passed }) => !passed);
   const [first] = wanted;
@@ -86,37 +87,32 @@ export function nextCut(answer: Answer, next: Next): GarmentStep | undefined {
   const { steps } = answer;
   const home = next.kind === 'decide' ? next.home : 'step' in next ? next.step.home : '';
   const at = steps.findIndex((step) => step.home === home);
-  const order = [...steps.slice(at + 1), ...steps.slice(0, Math.max(0, at + 1))];
+  const order = [...steps.slice(at + 1), ...steps];
   const isCut = ({ step, passed }: GarmentStep) => !step.undoable && !passed;
   return order.find((step) => isCut(step) && !isMade(step));
 }
 
 /** Whether all there is to it is made. */
 export function isMade({ made, of }: GarmentStep): boolean {
-  return of !== undefined && made >= of;
+  return made >= (of ?? Number.POSITIVE_INFINITY);
 }
 
 function shown(answer: Answer, step: GarmentStep): Next {
-  const result = answer.values.get(step.home);
-  if (!result) return { kind: 'missing', step, trouble: { kind: 'undecided' } };
+  // A step is of a number that was worked out.
+  const result = answer.values.get(step.home) as Result;
   if (!result.ok) return { kind: 'missing', step, trouble: result.trouble };
   if (!step.ready) return undecided(answer, step);
   const { value } = result;
   if (typeof value === 'number') {
     return { kind: 'step', step, value, after: afterIn(answer, step) };
   }
-  const rank = nextRank(result, value.marks.length);
+  // The first mark still to come; where nothing is made, the first of all.
+  const rank = Math.max(0, (result.made ?? []).indexOf(undefined));
   const mark = { rank, before: value.marks[rank - 1]?.at };
   const at = value.marks[rank]?.at ?? 0;
   const further = value.marks[rank + 1]?.at;
   const after = further === undefined ? undefined : { home: step.home, value: further };
   return { kind: 'step', step, value: at, mark, after };
-}
-
-/** The first mark still to come; where nothing is made, the first of all. */
-function nextRank({ made = [] }: { made?: readonly (string | undefined)[] }, count: number) {
-  for (let rank = 0; rank < count; rank++) if (made[rank] === undefined) return rank;
-  return Math.max(0, count - 1);
 }
 
 /** The number of the next step of the same work and side that is a single one. */
