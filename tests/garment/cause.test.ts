@@ -3,9 +3,12 @@ import { type Action, act } from '../../src/garment/actions/act.ts';
 import { causeOf } from '../../src/garment/actions/cause.ts';
 import { waysOutOf } from '../../src/garment/actions/decide.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
+import { homeOf } from '../../src/garment/record/home.ts';
+import type { Garment } from '../../src/garment/record/record.ts';
 import { lastFromEnd, priceOf, spacesIn } from '../../src/garment/rows/price.ts';
+import { mm } from '../../src/lengths/length.ts';
 import { dice } from './trial/dice.ts';
-import { typed } from './trial/garments.ts';
+import { garmentOf, output, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
 import { randomAction } from './trial/random-action.ts';
 import { randomGarment } from './trial/random-garment.ts';
@@ -75,6 +78,118 @@ test('what was there before the mark was made elsewhere did not bring that', () 
   );
   expect(state.answer.conflicts.map(({ home }) => home)).toEqual([HOOKS]);
   expect(causeOf(state, HOOKS)).toBeUndefined();
+});
+
+const CUT = homeOf('back', '', 'cut-length');
+const piece = (rank: number, bottom = typed('2')) => ({
+  ...{ name: 'Back', calculation: 'toy-piece', rank },
+  fields: { length: [quantity('long')], top: typed('1'), bottom },
+});
+/** Invented: two pieces as long as the same number says. */
+const pieces = (works: object = {}): Garment =>
+  garmentOf({
+    quantities: { long: { name: 'Back', kind: 'length', rank: 1, parts: typed('60') } },
+    works: { back: piece(1), front: piece(2), ...works },
+  });
+const cut = (more: object = {}): Action => ({
+  ...{ do: 'make', home: CUT, tape: TAPE, id: 'cut', now: 1 },
+  ...more,
+});
+const typeAt = (field: string, text: string): Action => ({
+  ...{ do: 'choose', place: { work: 'back', field }, parts: typed(text), now: 2 },
+});
+const longer: Action = { ...elsewhere, place: { quantity: 'long' }, parts: typed('63') } as Action;
+const named = (name: string): Action => ({
+  ...{ do: 'say', of: 'works', ids: ['back'], set: { name }, now: 3 },
+});
+const on = (record: Garment, ...actions: readonly Action[]): State =>
+  actions.reduce((state, action) => act(state, action).state, begin(record, KNOWN));
+const causeAt = (state: State, home = CUT) => causeOf(state, home)?.change.id;
+const lastOf = (state: State, back = 1) => state.log.at(-back)?.id;
+
+test('of two changes either of which would do, the later is told', () => {
+  const state = on(pieces(), cut(), typeAt('top', '1.04'), typeAt('bottom', '2.04'));
+  expect(state.answer.conflicts.map(({ home }) => home)).toEqual([CUT]);
+  expect(causeAt(state)).toBe(lastOf(state));
+});
+
+test('a later change of the same work that brought nothing is passed over, but not more than 40', () => {
+  const state = on(pieces(), cut(), longer, named('Rear'));
+  expect(causeAt(state)).toBe(lastOf(state, 2));
+  const many = (count: number) =>
+    on(pieces(), cut(), longer, ...Array.from({ length: count }, (_, i) => named(`Rear ${i}`)));
+  const near = many(39);
+  expect(causeAt(near)).toBe(lastOf(near, 40));
+  expect(causeAt(many(40))).toBeUndefined();
+});
+
+test('a change that something else was made to since is told all the same', () => {
+  const front: Action = cut({ home: homeOf('front', '', 'cut-length'), id: 'front' });
+  const state = on(pieces(), cut(), longer, front);
+  expect(state.answer.conflicts.map(({ home }) => home)).toEqual([CUT]);
+  expect(causeAt(state)).toBe(lastOf(state, 2));
+});
+
+test('where nothing is in the way, or nothing is there, there is no cause', () => {
+  const state = on(pieces(), longer, cut());
+  expect(causeOf(state, CUT)).toBeUndefined();
+  expect(causeOf(state, 'none||none')).toBeUndefined();
+});
+
+test('made otherwise than was asked by then: what was changed before has not brought it', () => {
+  const press = (id: string, measured?: number): Action => ({
+    ...{ do: 'make', home: HOOKS, tape: TAPE, id, now: 1, ...(measured && { measured }) },
+  });
+  const top: Action = {
+    ...{ do: 'choose', place: { work: 'hooks', field: 'top' }, parts: typed('2.2'), now: 0 },
+  };
+  const first = after({ ...punched, upTo: 1 } as Action, top, press('f1', 1.2 * CM));
+  expect(first.answer.conflicts).toEqual([{ home: HOOKS, facts: ['f1'] }]);
+  expect(causeOf(first, HOOKS)).toBeUndefined();
+  // With another conflict before it in the garment, too.
+  const two = on(
+    pieces({ hooks: { ...(waistcoat.works.hooks as object), fields: hooksAlone } }),
+    cut({ measured: mm(650) }),
+    top,
+    press('f1', 1.2 * CM),
+  );
+  expect(two.answer.conflicts.map(({ home }) => home)).toEqual([CUT, HOOKS]);
+  expect(causeOf(two, HOOKS)).toBeUndefined();
+});
+const hooksAlone = {
+  ...{ opening: typed('46.3'), count: typed('7'), top: typed('1.2'), bottom: typed('2.5') },
+  ...{ by: typed('count'), ends: typed('given') },
+};
+
+test('a change that is of other works, too, is told: a hem put back that two pieces take', () => {
+  const hem = { name: 'Hem', calculation: 'toy-hem', rank: 3, fields: { depth: typed('2') } };
+  const bottom = [output('hem', 'allowance')];
+  const both = { hem, back: piece(1, bottom as never), front: piece(2, bottom as never) };
+  const state = on(
+    pieces(both),
+    { do: 'take off', work: 'hem', leave: 'number', now: 1 },
+    cut(),
+    { do: 'choose', place: { work: 'hem', field: 'depth' }, parts: typed('3'), now: 2 },
+    { do: 'put back', work: 'hem', now: 3 },
+  );
+  expect(state.answer.conflicts.map(({ home }) => home)).toEqual([CUT]);
+  expect(causeAt(state)).toBe(lastOf(state));
+});
+
+test('what was made and taken back since is no hindrance, and a measure of long ago hides no cause', () => {
+  const front = homeOf('front', '', 'cut-length');
+  const state = on(pieces(), cut(), longer, cut({ home: front, id: 'front' }), {
+    do: 'unmake',
+    fact: 'front',
+    now: 4,
+  });
+  expect(causeAt(state)).toBe(state.log.find(({ what }) => what === 'choose')?.id);
+  // Made so long ago that its press is no longer known; only that it was measured since.
+  const measured = on(pieces(), cut(), longer, {
+    ...{ do: 'measure', fact: 'cut', measured: mm(630.4), now: 5 },
+  });
+  const later = { ...measured, log: measured.log.slice(1) };
+  expect(causeAt(later)).toBe(lastOf(later, 2));
 });
 
 test('what is no longer in the log, or was changed again since, is not offered', () => {

@@ -38,9 +38,7 @@ export function causeOf(state: State, home: string): Cause | undefined {
 function since({ log, answer }: State, home: string): Change[] {
   const facts = answer.conflicts.find((one) => one.home === home)?.facts ?? [];
   const presses = facts.map((id) =>
-    log.findIndex(({ edits }) =>
-      edits.some(({ slot, before }) => isFact(slot, before) && slot[1] === id),
-    ),
+    log.findIndex(({ edits }) => edits.some(({ slot }) => isFact(slot) && slot[1] === id)),
   );
   // The press that made one may be too long ago to be in the log.
   return log.slice(Math.min(...presses, log.length) + 1);
@@ -50,7 +48,7 @@ function since({ log, answer }: State, home: string): Change[] {
 function reach({ answer }: State, home: string): Set<string> {
   const keys = new Set([home, askedKey(home)]);
   for (const key of keys) for (const source of answer.sources(key)) keys.add(source);
-  return new Set([...keys].map((key) => answer.nodes.get(key)?.id ?? readHome(key).id));
+  return new Set([...keys].map((key) => readHome(key).id));
 }
 
 function touches(state: State, { edits }: Change, behind: ReadonlySet<string>): boolean {
@@ -60,7 +58,6 @@ function touches(state: State, { edits }: Change, behind: ReadonlySet<string>): 
 /** The quantity or work that a place of the record belongs to. */
 function idOf({ record }: State, slot: Slot, before: unknown): string {
   const [map, id = ''] = slot;
-  if (map === 'works' || map === 'quantities') return id;
   if (map !== 'facts') return readHome(id).id;
   const fact = (at(record, slot.slice(0, 2)) ?? before) as { home?: unknown } | undefined;
   return readHome(String(fact?.home)).id;
@@ -68,14 +65,15 @@ function idOf({ record }: State, slot: Slot, before: unknown): string {
 
 /** Whether it brought a fact that is there. */
 function makesAt(state: State, { edits }: Change, home: string): boolean {
-  return edits.some(({ slot, before }) => {
-    if (!isFact(slot, before)) return false;
-    const fact = at(state.record, slot) as { home?: unknown } | undefined;
+  return edits.some(({ slot }) => {
+    const fact = isFact(slot)
+      ? (at(state.record, slot) as { home?: unknown } | undefined)
+      : undefined;
     return fact?.home === home;
   });
 }
 
-/** Whether an edit brings a whole fact. */
-function isFact(slot: Slot, before: unknown): boolean {
-  return slot[0] === 'facts' && slot.length === 2 && before === undefined;
+/** Whether an edit is of a whole fact. */
+function isFact(slot: Slot): boolean {
+  return slot[0] === 'facts' && slot.length === 2;
 }
