@@ -18,7 +18,7 @@ import { FILE, nameOf, passing, Tried } from './tried.mjs';
 
 /** A test may take so much longer with a mutant than without, in time of the processor. */
 const LONGER = 10;
-const AND_MORE_MS = 2000;
+const AND_MORE_MS = 5000;
 
 /**
  * A first look at much code: what tests that take no longer (in ms) tell of it, of those that hold
