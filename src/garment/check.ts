@@ -7,7 +7,6 @@ import {
   MOST_KEPT,
   STAGES,
 } from './garment.ts';
-import { isObject } from './record/sound-values.ts';
 
 /** A part of a record, by name: what it is called is for `src/words`. */
 export type RecordPart =
@@ -52,7 +51,7 @@ const VERSION = 2;
  * a file or a store holds is anyone's. A record of the first version becomes one of this.
  */
 export function checkGarment(read: unknown): Checked<Garment> {
-  if (!isObject(read)) return { ok: false, damage: { kind: 'not-a-garment' } };
+  if (!isRecord(read)) return { ok: false, damage: { kind: 'not-a-garment' } };
   const { version, id, name, invented, changed } = read;
   if (typeof version === 'number' && version > VERSION) {
     return { ok: false, damage: { kind: 'newer', version } };
@@ -88,7 +87,7 @@ function checkAll(read: unknown, version: number, part: RecordPart): Checked<rea
 }
 
 function checkKept(read: unknown, version: number): Kept | undefined {
-  if (!isObject(read)) return undefined;
+  if (!isRecord(read)) return undefined;
   const { id, name, stage, calculation } = read;
   const knownStage = STAGES.find((known) => known === stage);
   if (!isName(id) || !isName(name) || !isName(calculation) || !knownStage) return undefined;
@@ -113,7 +112,7 @@ function checkRuns(read: unknown): readonly KeptRun[] | undefined {
   if (!Array.isArray(read) || read.length > MOST_RUNS) return undefined;
   const runs: KeptRun[] = [];
   for (const run of read) {
-    if (!isObject(run)) return undefined;
+    if (!isRecord(run)) return undefined;
     const planned = entriesOf(run.planned, MOST_MARKS, isNumber);
     const made = entriesOf(run.made, MOST_MARKS, isText);
     if (!planned || !made) return undefined;
@@ -128,7 +127,7 @@ function entriesOf<Value>(
   most: number,
   isOne: (value: unknown) => value is Value,
 ): [string, Value][] | undefined {
-  if (!isObject(read)) return undefined;
+  if (!isRecord(read)) return undefined;
   const entries = Object.entries(read);
   if (entries.length > most) return undefined;
   const good: [string, Value][] = [];
@@ -137,6 +136,10 @@ function entriesOf<Value>(
     good.push([key, value]);
   }
   return good;
+}
+
+function isRecord(read: unknown): read is Record<string, unknown> {
+  return typeof read === 'object' && read !== null && !Array.isArray(read);
 }
 
 /** A name, or an id: not empty, and not too long. */
