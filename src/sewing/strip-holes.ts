@@ -59,9 +59,10 @@ function turned(input: StripInput): Outcome<StripHoles> {
 /** Filled anew a side always has room; with the holes that are decided it may have too little. */
 function keptProblems(input: StripInput, rows: readonly HoleRow[]): Problem[] {
   const { kept } = input;
-  const row = kept && rows[kept.row];
-  const side = row?.runs[kept?.side ?? 0];
-  if (!kept || !row || !side) return [];
+  if (!kept) return [];
+  const row = rows[kept.row];
+  const side = row?.runs[kept.side];
+  if (!row || !side) return [];
   const lacks = leastPitch(input) - (row.pitches[kept.side] ?? 0);
   if (lacks < 1) return [];
   const needed = exactLength(side.length + (kept.count - 1) * lacks);

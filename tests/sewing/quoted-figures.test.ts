@@ -4,6 +4,8 @@ import { WAISTBAND_WIDE } from '../../src/sewing/sources/bands.ts';
 import { HANGS } from '../../src/sewing/sources/circles.ts';
 import { CONTROL, LEGS_DIFFER } from '../../src/sewing/sources/darts.ts';
 import { BIAS_RUFFLE, FRILL, OWN_SAMPLE, RUFFLE } from '../../src/sewing/sources/gathers.ts';
+import { IRON_ONE_DOT } from '../../src/sewing/sources/safety.ts';
+import { READINGS, WASHES } from '../../src/sewing/sources/shrinkage.ts';
 import { WASTE, WORKING } from '../../src/sewing/sources/thread.ts';
 import { GROUPS_APART, TUCKS_WORKED } from '../../src/sewing/sources/tucks.ts';
 
@@ -20,6 +22,9 @@ test.each([
   ['what darts take, 15.1', CONTROL.value, 'difference'],
   ['a waistband as it shows, 14.7', WAISTBAND_WIDE.value, [mm(40), mm(50)]],
   ['tucks more than gaps, 12.3', TUCKS_WORKED.value, 1],
+  ['samples that are measured, 21.2', READINGS.value, 3],
+  ['washes before, 21.11', WASHES.value, 1],
+  ['an iron of one dot, in °C', IRON_ONE_DOT.value, 110],
   ['groups of tucks apart, in groups, 12.7', GROUPS_APART.value, 1],
 ])('%s', (_, quoted, printed) => {
   expect(quoted).toEqual(printed);

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, type Length, length, mm, toInches, toMm, ZERO } from '../../src/lengths/length.ts';
 import { type SharesInput, shareOut } from '../../src/sewing/sharing.ts';
+import { HIP_TO_WAIST } from '../../src/sewing/sources/shares.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const kind = (field: string, count: number, share: number) => ({ field, count, share });
@@ -14,6 +15,14 @@ const HIP: SharesInput = {
 
 describe('published', () => {
   // 15.2: hip 37 − waist 29 = 8 in; 1.04, 0.64, 1.28 each. Printed 1, 5/8 and 1 1/4, together 7 3/4.
+  test('15.2: four side seams 13 % each, two darts in front 8, two behind 16', () => {
+    const { sides, frontDarts, backDarts } = HIP_TO_WAIST.value;
+    const printed = Object.entries({ sides, frontDarts, backDarts });
+    expect(printed.map(([field, { count, share }]) => kind(field, count, share))).toEqual(
+      HIP.kinds,
+    );
+  });
+
   test('15.2: 8 in shared 13, 8 and 16 % come to 8 in whole, where the page is 1/4 in short', () => {
     const { each, exact, left } = solved(shareOut(HIP));
     expect(exact.map((one) => Number(toInches(one).toFixed(2)))).toEqual([1.04, 0.64, 1.28]);
@@ -114,6 +123,13 @@ test('of two as near and as even the one that takes less', () => {
   const kinds = [kind('sides', 4, 25)];
   const { each, left } = solved(shareOut({ change: mm(2), kinds, step: mm(1) }));
   expect([each.map(toMm), toMm(left)]).toEqual([[0], 2]);
+  // Of three steps two edges and four have half a step each: one on the two, or one on the four.
+  const six = [kind('sides', 2, 16.625), kind('darts', 4, 16.625)];
+  const halves = solved(shareOut({ change: length(800), kinds: six, step: length(266) }));
+  expect([halves.each, halves.exact]).toEqual([
+    [266, 0],
+    [133, 133],
+  ]);
 });
 
 test('shares that were rounded may miss a hundred by a half, and no more', () => {

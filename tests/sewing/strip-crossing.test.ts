@@ -194,6 +194,33 @@ describe('the shift with fewest clashes, counted one by one', () => {
   });
 });
 
+test('one hole of each pair alone over the lower strip has more room than both of one', () => {
+  // Rows 3 apart, holes beside each other; 14 is the pitch of both.
+  const wide = { ...STRIP, pitch: mm(14), margin: mm(5) };
+  const lower = { ...wide, width: mm(14), phase: mm(1) };
+  const input = { lower, upper: { ...wide, width: mm(13), phase: mm(3) }, angle: 75, hole: mm(2) };
+  const { best } = solved(crossing(input));
+  const byPlace = byHand(input, 14, toMm(best.shift));
+  expect([byPlace.clashes, byPlace.over]).toEqual([0, 2]);
+  expect(toMm(best.room as Length)).toBeCloseTo(byPlace.room, 3);
+  expect(byPlace.room).toBeGreaterThan(5);
+  // A little on a third is, farther from those made and 3 from the one beside it.
+  expect(byHand(input, 14, 4.2)).toMatchObject({ clashes: 0, over: 3, room: 3 });
+});
+
+test('a nearer pitch that is less is offered as well as one that is more', () => {
+  const lower = { ...STRIP, width: mm(24), pitch: mm(12), margin: mm(4) };
+  const upper: StripAcross = {
+    ...{ width: mm(21), pitch: mm(12), margin: mm(4), rows: 'staggered', phase: mm(3) },
+  };
+  const input = { lower, upper, angle: 60, hole: mm(2) };
+  const { best, otherPitch } = solved(crossing(input));
+  expect(best.clashes).toBe(1);
+  const pitch = toMm(otherPitch?.pitch as Length);
+  expect(pitch).toBeCloseTo(11.868, 9);
+  expect(byHand(input, pitch, toMm(otherPitch?.shift as Length)).clashes).toBe(0);
+});
+
 test('a pitch that is offered can be typed: its staggered rows don’t touch', () => {
   // Rows 0.15 apart: 1 from hole to hole with a pitch of 2.04, less than 1 with one of 1.90.
   const lower = { ...STRIP, pitch: mm(20), margin: mm(6.37), phase: mm(1.93) };

@@ -99,6 +99,32 @@ describe('an outline measured by hand', () => {
   });
 });
 
+describe('sides that lie over each other', () => {
+  // Five corners of 108°, 5 m round: a side of 33 is less than what may be missed, so that its neighbours can cross.
+  test.each([
+    [[33, 1858, 579, 814, 1727], 2, 5],
+    [[3180, 1504, 1037, 3449, 33], 1, 4],
+  ])('an outline of sides %j', (sides, side, other) => {
+    const places = sides.map((_, i) => sides.slice(0, i).reduce((sum, long) => sum + long, 0));
+    const length = mm(places.reduce((_, at, i) => at + (sides[i] ?? 0), 0));
+    const set = {
+      fit: 'loop',
+      angle: 108,
+      corners: places.map(mm),
+      pitch: mm(20),
+      length,
+    } as const;
+    expect(stripHoles({ ...A_STRIP, ...set })).toMatchObject({
+      problems: [{ kind: 'crosses-itself', side, other }],
+    });
+  });
+
+  test('two of 20 that are 40 apart only touch', () => {
+    const corners = [mm(100), mm(140)];
+    expect(stripHoles({ ...A_STRIP, length: mm(240), corners }).ok).toBe(true);
+  });
+});
+
 describe('joins', () => {
   const joined = (holes: readonly number[], set: Partial<JoinInput> = {}) =>
     joinsOf({
