@@ -8,12 +8,14 @@ import { line } from './paper-shapes.ts';
 import { columnOf } from './sheet-flow.ts';
 import type { Piece, SheetWords, SheetWork } from './sheet-job.ts';
 import { pairPieces } from './sheet-pairs.ts';
+import type { SheetRoom } from './sheet-steps.ts';
 import { LETTERING, lettered, linesOf, RULE } from './sheet-text.ts';
 
 /** One unit of a layout as mm of the paper. */
 const UNIT = 0.15;
-/** The most a drawing may be high without its numbers, and what is under a work; in mm. */
+/** The most a drawing may be high without its numbers, where room is short, and what is under a work; in mm. */
 const HIGH = 20;
+const LOW = 12;
 const AFTER = 2.4;
 /** Inside a label, in mm: as much as a layout leaves there. */
 const INSIDE = 4 * UNIT;
@@ -31,21 +33,31 @@ const SAMPLE = 8;
 /** Works in two columns, each with its drawing and its other numbers; and the key of the lines. */
 export function workPieces(
   works: readonly SheetWork[],
-  across: number,
+  { across, dense }: Pick<SheetRoom, 'across' | 'dense'>,
   words: SheetWords,
 ): Piece[] {
-  const pieces = works.map((one) => workPiece(one, columnOf(across), words));
+  const pieces = works.map((one) => workPiece(one, { wide: columnOf(across), dense }, words));
   const styles = stylesOf(works.flatMap(({ drawn }) => drawn?.shapes ?? []));
   return styles.length === 0 ? pieces : [...pieces, keyPiece(styles, across, words)];
 }
 
-function workPiece({ name, drawn, pairs }: SheetWork, wide: number, words: SheetWords): Piece {
+function workPiece(
+  { name, drawn, pairs }: SheetWork,
+  { wide, dense }: { wide: number; dense: boolean },
+  words: SheetWords,
+): Piece {
   const called = drawn && !drawn.toScale ? words.notToScale(name) : name;
   const title = linesOf(called, LETTERING.plain, wide, 3);
   const head = title.length * LETTERING.plain.line + 1;
-  const parts = [...(drawn ? [drawingPiece(drawn, wide)] : []), ...pairPieces(pairs, wide)];
+  const parts = [
+    ...(drawn ? [drawingPiece(drawn, wide, dense ? LOW : HIGH)] : []),
+    ...pairPieces(pairs, wide, dense),
+  ];
   return {
-    ...{ narrow: true, high: parts.reduce((high, part) => high + part.high, head) + AFTER },
+    ...{
+      narrow: true,
+      high: parts.reduce((high, part) => high + part.high, head) + (dense ? AFTER / 3 : AFTER),
+    },
     shapesAt({ x, y }) {
       let down = y + head;
       const under = parts.flatMap((part) => {
@@ -58,7 +70,8 @@ function workPiece({ name, drawn, pairs }: SheetWork, wide: number, words: Sheet
   };
 }
 
-function drawingPiece(drawn: Dimensioned, wide: number): Piece {
+/** @param high the most it may be, in mm */
+function drawingPiece(drawn: Dimensioned, wide: number, high: number): Piece {
   const most = (one: Dimension) => wide * (isAlong(one) ? UNDER : BESIDE);
   const fit = drawn.dimensions.every((one) => labelWide(one) + 2 * INSIDE <= most(one));
   const row = fit ? ONE : TWO;
@@ -71,7 +84,7 @@ function drawingPiece(drawn: Dimensioned, wide: number): Piece {
   const layout = layOut(
     { ...drawn, dimensions },
     {
-      ...{ width: wide / UNIT, drawing: HIGH / UNIT, row: row / UNIT },
+      ...{ width: wide / UNIT, drawing: high / UNIT, row: row / UNIT },
       ...{ letter: { wide: 1, high: row / UNIT }, under: UNDER },
     },
   );
@@ -176,7 +189,7 @@ function keyPiece(styles: readonly LineStyle[], across: number, words: SheetWord
     const wide = SAMPLE + 2 + textWidth(words.lines[style], small.size);
     if (x > 0 && x + wide > across) [x, row] = [0, row + 1];
     const at = { x, y: row * small.line };
-    x += wide + 5;
+    x += wide + 3;
     return { style, at };
   });
   return {

@@ -4,14 +4,16 @@ import { BOX, boxShapes, highOf, LETTERING, lettered, linesOf } from './sheet-te
 
 /** Under a pair, and between a name and its number; in mm. */
 const AFTER = 1.4;
+const CLOSE = 0.4;
 const BETWEEN = 3;
 /** A number takes at most this part of its column; the name has the rest. */
 const NUMBER = 0.45;
 /** What is said of a material begins after its box. */
 const INSET = BOX + 3;
 
-/** Names with their numbers at the right, one under the other. @param wide in mm */
-export function pairPieces(pairs: SheetPairs, wide: number): Piece[] {
+/** Names with their numbers at the right, one under the other. @param wide in mm @param dense close together */
+export function pairPieces(pairs: SheetPairs, wide: number, dense = false): Piece[] {
+  const after = dense ? CLOSE : AFTER;
   const texts = pairs.map(([, number]) => linesOf(number, LETTERING.mark, NUMBER * wide));
   const widest = widestOf(texts);
   return pairs.map(([name], i): Piece => {
@@ -20,7 +22,7 @@ export function pairPieces(pairs: SheetPairs, wide: number): Piece[] {
     return {
       narrow: true,
       high:
-        Math.max(highOf(what.length, LETTERING.plain), highOf(text.length, LETTERING.mark)) + AFTER,
+        Math.max(highOf(what.length, LETTERING.plain), highOf(text.length, LETTERING.mark)) + after,
       shapesAt: ({ x, y }) => [
         ...lettered(what, { x, y }, LETTERING.plain),
         ...lettered(text, { x: x + wide - widest, y }, LETTERING.mark),

@@ -26,8 +26,7 @@ export function stripPieces(
   words: SheetWords,
 ): Piece[] {
   const places = strip.marks.map(({ at }) => at);
-  const from = Math.min(0, ...extent(places));
-  const to = Math.max(strip.length, ...extent(places));
+  const { from, to } = endsOf(strip);
   if (to - from <= 0) return [];
   const fits = to - from <= across;
   if (!fits && long === 'scale') {
@@ -50,7 +49,18 @@ export function stripPieces(
   });
 }
 
-/** The least and the most of any number of places. */
+/** How long a row is with the marks beside it, in mm. */
+export function spanOf(strip: SheetStrip): number {
+  const { from, to } = endsOf(strip);
+  return to - from;
+}
+
+function endsOf({ marks, length }: SheetStrip): { from: number; to: number } {
+  const [least = 0, most = 0] = extent(marks.map(({ at }) => at));
+  return { from: least, to: Math.max(length, most) };
+}
+
+/** The least and the most of any number of places, with the datum. */
 function extent(places: readonly number[]): number[] {
   let [least, most] = [0, 0];
   for (const at of places) {

@@ -3,6 +3,8 @@ import { demoWords } from '#words/garment/demo-words.ts';
 import type { PaperPage } from '../../src/drawing/paper-job.ts';
 import type { SheetJob, SheetStrip } from '../../src/drawing/sheet-job.ts';
 import { demoGarment } from '../../src/garment/actions/demo.ts';
+import { SHIRT } from '../../src/garment/actions/demo-shirt.ts';
+import { SKIRT } from '../../src/garment/actions/demo-skirt.ts';
 import { WAISTCOAT } from '../../src/garment/actions/demo-waistcoat.ts';
 import { pdfOf } from '../../src/workers/pdf.ts';
 import { benchOf } from '../controls/helpers.ts';
@@ -62,6 +64,28 @@ test('the demo, with its measures, materials and fit, is on two pages of A4 and 
       expect(sheetOn(saidOf(DEMO, bench), { size }, bench), `${size} in ${unit}`).toHaveLength(2);
     }
   }
+});
+
+test('where it would be more than two pages steps stand in columns, the same cautions by a sign: the skirt is on two of A4', () => {
+  const job = saidOf(demoGarment(SKIRT, demoWords.skirt, 'skirt', 1, KNOWN));
+  const pages = sheetOn(job, { margin: MARGIN });
+  expect(pages).toHaveLength(2);
+  expect(pages.flatMap((page) => pageFaults(page, MARGIN))).toEqual([]);
+  const steps = job.blocks.flatMap((block) => (block.kind === 'step' ? [block] : []));
+  expect(
+    steps.some(({ under }) => under.some((said) => said.startsWith('(!1) Keep the hand'))),
+  ).toBe(true);
+  expect(steps.filter(({ what }) => what.endsWith('from the cut end (!1)')).length).toBeGreaterThan(
+    1,
+  );
+});
+
+test('of a work that is done left and right its numbers stand once where they are the same', () => {
+  const job = saidOf(demoGarment(SHIRT, demoWords.shirt, 'shirt', 1, KNOWN));
+  const names = job.blocks.flatMap((block) =>
+    block.kind === 'works' ? block.works.map(({ name }) => name) : [],
+  );
+  expect(names.filter((name) => name.startsWith('Cuffs'))).toEqual(['Cuffs, left and right']);
 });
 
 test('what is longer goes on: no piece is lost or out of order where it takes many pages', () => {

@@ -3,6 +3,7 @@ import {
   sheetPageWords as pageWords,
   garmentSheetWords as words,
 } from '#words/garment/garment-sheet-words.ts';
+import { garmentWorkWords } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import type { Drawing } from '../../../calculation/drawing.ts';
 import type { SheetBlock, SheetJob, SheetWords, SheetWork } from '../../../drawing/sheet-job.ts';
@@ -56,19 +57,35 @@ function heading(text: string): SheetBlock {
   return { kind: 'heading', text };
 }
 
-/** Each work with its drawing; a number that stands there isn't said again. */
+/** Each work with its drawing; a number that stands there isn't said again. Sides that have the same stand once. */
 function worksSaid(sheet: GarmentSheet, wish: SheetWish, telling: SheetTelling): SheetWork[] {
-  const { state, bench, drawings } = wish;
-  return sheet.works.flatMap((work) => {
-    const { drawn, homes = [] } = sheetDrawn(state, work, drawings, bench) ?? {};
-    const gives = sheet.gives.filter(({ home }) => {
-      const { id, side } = readHome(home);
-      return id === work.id && side === work.side && !homes.includes(home);
-    });
-    if (!drawn && gives.length === 0) return [];
-    const name = workName(telling, work.id, work.side);
-    return [{ name, drawn, pairs: givesPairs(gives, telling) }];
+  const alike = new Map<string, { id: string; sides: string[]; said: Omit<SheetWork, 'name'> }>();
+  for (const { id, side } of sheet.works) {
+    const said = workSaid({ id, side }, sheet, wish, telling);
+    if (!said) continue;
+    const key = JSON.stringify([id, said]);
+    const same = alike.get(key);
+    if (same) same.sides.push(side);
+    else alike.set(key, { id, sides: [side], said });
+  }
+  return [...alike.values()].map(({ id, sides: [one = '', ...others], said }) => {
+    const side = others.length === 0 ? one : garmentWorkWords.oftenAs([one, ...others]);
+    return { name: workName(telling, id, side), ...said };
   });
+}
+
+function workSaid(
+  work: GarmentSheet['works'][number],
+  { gives: all }: GarmentSheet,
+  { state, bench, drawings }: SheetWish,
+  telling: SheetTelling,
+): Omit<SheetWork, 'name'> | undefined {
+  const { drawn, homes = [] } = sheetDrawn(state, work, drawings, bench) ?? {};
+  const gives = all.filter(({ home }) => {
+    const { id, side } = readHome(home);
+    return id === work.id && side === work.side && !homes.includes(home);
+  });
+  return drawn || gives.length > 0 ? { drawn, pairs: givesPairs(gives, telling) } : undefined;
 }
 
 /** What stands on the pages besides, with numbers as the bench writes them. */

@@ -18,16 +18,25 @@ export type SheetTelling = Telling;
 
 type StepBlock = Extract<SheetBlock, { kind: 'step' }>;
 
-/** Steps of a stage in order; the same caution is said in full where it is first needed, and none of what is made. */
+/**
+ * Steps of a stage in order; the same caution is said in full where it is first needed, with a sign of
+ * its own where it is needed again, and none of what is made.
+ */
 export function stepBlocks(steps: readonly SheetStep[], telling: SheetTelling): StepBlock[] {
+  const needed = steps.flatMap(({ step: { step }, made }) => (made ? [] : (step.caution ?? [])));
+  const again = [...new Set(needed.filter((one, i) => needed.indexOf(one) !== i))];
   const said = new Set<string>();
   return steps.map((step) => {
     const block = stepBlock(step, telling);
     const { caution } = step.step.step;
     if (caution === undefined || step.made) return block;
-    if (said.has(caution)) return { ...block, what: words.asAbove(block.what) };
+    const sign = again.includes(caution) ? words.cautionSign(again.indexOf(caution) + 1) : '';
+    if (said.has(caution)) return { ...block, what: words.signed(block.what, sign) };
     said.add(caution);
-    return { ...block, under: [...block.under, caution] };
+    return {
+      ...block,
+      under: [...block.under, sign === '' ? caution : words.signed(sign, caution)],
+    };
   });
 }
 

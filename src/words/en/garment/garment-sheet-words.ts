@@ -39,7 +39,8 @@ export const garmentSheetWords = {
   between: (apart: string) =>
     `A tick at a box: made up to there. Between the boxes the marks are ${apart} apart.`,
   apart: (count: string, apart: string) => `${count}, ${apart} apart`,
-  asAbove: (what: string) => `${what} (caution as above)`,
+  cautionSign: (nth: number) => `(!${nth})`,
+  signed: (one: string, other: string) => `${one} ${other}`,
   range: (least: string, most: string) => `${least} to ${most}`,
 
   text: {
@@ -73,7 +74,7 @@ export const sheetPageWords = {
   lines: figureWords,
   trueSize: (datum: string, part: readonly [number, number] | undefined) =>
     `true size, ${datum}${part ? `; part ${part[0]} of ${part[1]}, laid on each other at the letters` : ''}`,
-  toScale: (datum: string, times: string) => `to scale, 1 : ${times}, ${datum}: go by the numbers.`,
+  toScale: (datum: string, times: string) => `scale 1 : ${times} ${datum}: go by the numbers.`,
   someDrawn: 'Only the marks with a box are drawn.',
   notToScale: (name: string) => `${name} (not to scale)`,
 };
