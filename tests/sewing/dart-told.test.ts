@@ -64,9 +64,11 @@ describe('its raw edge', () => {
     const [told] = refused.ok ? [] : refused.problems;
     expect(told && 'most' in told ? Number(told.most) : 0).toBeCloseTo(140, 9);
     expect([at({ slant: 140 }).ok, at({ slant: 140.1 }).ok]).toEqual([true, false]);
-    // Of 20° just 160°, the bluntest of all.
-    const twenty = wedgeOf(Math.PI / 9, mm(100));
-    expect(dartEdge({ ...EDGE, slant: 160 }, twenty).ok).toBe(true);
+    // Of 20° just 160°, the bluntest of all, and of all wider ones half a degree less for each.
+    for (let degrees = 20; degrees <= 150; degrees++) {
+      const dart = wedgeOf((degrees * Math.PI) / 180, mm(100));
+      expect(dartEdge({ ...EDGE, slant: 170 - degrees / 2 }, dart).ok, `${degrees}°`).toBe(true);
+    }
   });
 
   test('bounds of both slants, and a piece wider than the opening', () => {

@@ -71,3 +71,10 @@ test('a curve too tight for the hem is said of all there is, too', () => {
     { kind: 'not-under', field: 'depth', under: mm(432), given: mm(437) },
   ]);
 });
+
+// A raw edge 3 mm short of the hem line of cloth of 2 mm: just where the round of the last fold begins.
+test('what a hem takes, its first turn just clear of the round, is as deep a hem again', () => {
+  const input = { ...rest, depth: mm(10), turn: mm(7), thickness: mm(2) };
+  const whole = length(Math.ceil(solved(hem(input)).allowance));
+  expect(solved(hemOfWhole({ ...rest, whole, turn: mm(7), thickness: mm(2) })).depth).toBe(mm(10));
+});
