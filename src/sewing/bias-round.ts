@@ -72,7 +72,8 @@ export function squareFor(input: RoundInput, need: Length): Outcome<ExactLength>
   const problems = [...roundProblems(input), ...mustBePositive('need', need)];
   return answerUnless(problems, () => {
     const { width, seam } = input;
-    const best = Math.ceil(Math.sqrt(need / (2 * width))) + 1;
+    // From here on every further round makes the square larger.
+    const best = Math.ceil(Math.sqrt(need / (2 * width)));
     if (best > MOST_STRIPS) {
       return refused(tooMany(exactLength(need / (MOST_STRIPS * Math.SQRT2))));
     }

@@ -124,6 +124,7 @@ describe('round and round', () => {
     const [many] = ((outcome) => (outcome.ok ? [] : outcome.problems))(square(80));
     expect(many).toMatchObject({ kind: 'too-close', field: 'width', most: 500 });
     about(many && 'least' in many ? Number(many.least) : 0, 20_000 / (2 * 500 ** 2));
+    about(boundTold(square, 80, 'width', 'least'), 20_000 / (2 * 500 ** 2));
   });
 
   test('nothing of what is needed is nothing', () => {
