@@ -7,7 +7,12 @@ import {
   type SpacingRule,
   wholeRow,
 } from './closure-input.ts';
-import { mustBeCount, mustBePositive, mustNotBeNegative } from './length-checks.ts';
+import {
+  mustBeCount,
+  mustBePositive,
+  mustBePositiveIfGiven,
+  mustNotBeNegative,
+} from './length-checks.ts';
 import type { Problem } from './problem.ts';
 import { lengthOf } from './segment.ts';
 
@@ -19,9 +24,7 @@ export function closureProblems(input: ClosuresInput): Problem[] {
       ? [...mustNotBeNegative('top', input.top), ...mustNotBeNegative('bottom', input.bottom)]
       : []),
     ...ruleProblems(input.rule),
-    ...(input.width !== undefined && input.rule.by !== 'gap'
-      ? mustBePositive('width', input.width)
-      : []),
+    ...(input.rule.by === 'gap' ? [] : mustBePositiveIfGiven('width', input.width)),
   ];
   if (alone.length > 0) return alone;
   const room = roomProblems(input);

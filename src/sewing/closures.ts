@@ -102,9 +102,9 @@ function plan(
 ): Outcome<ClosurePlan> {
   const given = itemWidth(input);
   const row = closureRow(input.opening, layout, given);
-  if (given !== undefined && row.gap !== undefined && row.gap < 0) {
-    const pitch = exactLength(row.gap + given);
-    return refused({ kind: 'overlap', field: 'width', given, pitch });
+  const gap = row.gap ?? 0;
+  if (given !== undefined && gap < 0) {
+    return refused({ kind: 'overlap', field: 'width', given, pitch: exactLength(gap + given) });
   }
   return { ok: true, value: { ...row, level, givesWay } };
 }

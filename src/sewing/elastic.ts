@@ -74,15 +74,14 @@ export function ofRing(
   { girth, how, pass, round }: ElasticInput,
   ring: ExactLength,
 ): Omit<Elastic, 'cut'> {
-  const most = how.by === 'sample' ? how.most : undefined;
   return {
     ring,
     worn: (girth - ring) / ring,
     passing: pass === undefined ? undefined : (pass - ring) / ring,
     least:
-      pass === undefined || most === undefined || how.by !== 'sample'
-        ? undefined
-        : exactLength((pass * how.flat) / most),
+      how.by === 'sample' && how.most !== undefined && pass !== undefined
+        ? exactLength((pass * how.flat) / how.most)
+        : undefined,
     fullness: round === undefined ? undefined : round / girth,
   };
 }

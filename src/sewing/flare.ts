@@ -179,9 +179,10 @@ function changeProblems({ upper, sweep, long, change, pieces }: LengthenInput): 
   const given = Math.abs(change) as Length;
   if (change === 0) return [{ kind: 'not-positive', field: 'change', given }];
   if (long + change <= 0) return [{ kind: 'not-under', field: 'change', under: long, given }];
-  const lost = exactLength((sweep * long) / Math.max(1, upper - sweep));
-  if (change > 0 && upper > sweep && change >= lost) {
-    return [{ kind: 'not-under', field: 'change', under: lost, given }];
+  // Only a hem narrower than its edge is ever used up.
+  const lost = upper > sweep ? (sweep * long) / (upper - sweep) : Number.POSITIVE_INFINITY;
+  if (change >= lost) {
+    return [{ kind: 'not-under', field: 'change', under: exactLength(lost), given }];
   }
   // A piece whose sides lean as far as this has none that could jog.
   const least = Math.floor(Math.abs(sweep - upper) / (Math.PI * long)) + 1;
