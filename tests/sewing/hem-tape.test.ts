@@ -36,6 +36,13 @@ test('where the tape has no line between hem line and inner fold, it is too coar
   expect(markOut(tiny.run, STEP['0.5mm']).tooCoarse).toBe(false);
 });
 
+// Worked here: cloth of 2 mm folds 0.86 shorter. The lines lie at 7.60 and 27.14, pressed at 8 and 27: 19 and 0.86 up.
+test('thick cloth pressed on the tape’s lines is stitched below where its inner edge comes to lie', () => {
+  const input = { depth: mm(20.4), turn: mm(8.03), thickness: mm(2), edgeStitch: ZERO };
+  const up = stitchUpOnTape(solved(hem(input)), input.depth, millimetres);
+  expect(toMm(up ?? ZERO)).toBe(19);
+});
+
 const units = (min: number, max: number) => fc.integer({ min, max }).map(length);
 const tapes = fc.constantFrom(...Object.values(STEP));
 const hems = fc

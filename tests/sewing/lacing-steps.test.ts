@@ -94,6 +94,7 @@ describe('no repeat, and at which step', () => {
       '0.5 1 f; 1.5 1 f; 1.5 1 b; 2.5 1 b; 2.5 1 f',
       [{ kind: 'not-in-hole' }],
     ],
+    ['not begun in a hole, nor ever through', '0.5 1 f; 1.5 1 f', [{ kind: 'not-in-hole' }]],
     ['not begun in the row', '0 0 f; 0 0 b; 1 0 b; 1 0 f', [{ kind: 'not-in-hole' }]],
     ['another place at the end', '0 1 f; 1 0 f; 1 0 b', [{ kind: 'not-again', step: 3 }]],
     ['the edge at the end', '0 1 f; 1 0 f; 1 0 b; 2 0 b; 2 0 f', [{ kind: 'not-again', step: 5 }]],

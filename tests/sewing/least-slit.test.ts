@@ -51,6 +51,8 @@ describe('what widens below', () => {
     });
     const sack = [level(0, 98), level(20, 98), level(40, 120)];
     expect(leastSlit(sack)).toEqual({ slit: 0, by: 'closed' });
+    const bag = [level(0, 88), level(10, 98), level(20, 98), level(30, 120)];
+    expect(leastSlit(bag)).toEqual({ slit: cm(10), by: 'width' });
   });
 
   test('too narrow further down, no opening is enough', () => {
