@@ -36,6 +36,7 @@ export async function openIn(
     },
   };
   const id = held.state.answer.works.get(work)?.work.calculation ?? '';
+  const bench = benchOf();
   const [page, drawing] = await Promise.all([CALCULATIONS[id]?.(), DRAWINGS[id]?.()]);
   function Hand() {
     const [, draw] = useState(0);
@@ -44,7 +45,7 @@ export async function openIn(
       <WorkView
         state={held.state}
         work={work}
-        bench={benchOf()}
+        bench={bench}
         page={page}
         drawing={drawing}
         refused={held.refused}

@@ -43,13 +43,13 @@ export function DrawnWork({ drawing, labelOf }: Props) {
     <figure class="drawing dimensioned">
       <div ref={place} style={{ height: `${layout.height}px` }}>
         <svg role="img" aria-label={name} width={width} height={layout.height}>
-          {layout.dimensions.map(({ line, leaders }, i) => (
-            <path class="line-measure" key={i} d={[...leaders, line].map(pathOf).join('')} />
-          ))}
+          {/* All of a kind are one path: each key typed moves them. */}
+          <path
+            class="line-measure"
+            d={pathsOf(layout, ({ leaders, line }) => [...leaders, line])}
+          />
           {drawing.shapes.map((shape) => drawnShape(shape, layout.place))}
-          {layout.dimensions.map(({ line }, i) => (
-            <path class="line-span" key={i} d={pathOf(line)} />
-          ))}
+          <path class="line-span" d={pathsOf(layout, ({ line }) => [line])} />
         </svg>
         {layout.dimensions.map((placed, i) => (
           <Touched key={i} placed={placed} label={labelOf(placed.dimension)} />
@@ -100,6 +100,15 @@ function Touched({ placed, label }: { placed: PlacedDimension; label: Label }) {
   );
 }
 
-function pathOf(line: readonly { x: number; y: number }[]): string {
+type Line = PlacedDimension['line'];
+
+function pathsOf(
+  { dimensions }: { dimensions: readonly PlacedDimension[] },
+  lines: (one: PlacedDimension) => readonly Line[],
+): string {
+  return dimensions.flatMap(lines).map(pathOf).join('');
+}
+
+function pathOf(line: Line): string {
   return `M${line.map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`;
 }

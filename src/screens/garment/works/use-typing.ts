@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Bench } from '../../../calculation/bench.ts';
 import type { Fresh } from '../../../controls/pad-keys.ts';
+import { useAlike } from '../../../controls/use-alike.ts';
 import type { Action } from '../../../garment/actions/act.ts';
 import type { Offered } from '../../../garment/actions/links-for.ts';
 import type { State } from '../../../garment/actions/state.ts';
@@ -93,7 +94,7 @@ export function useTyping<Place extends FieldPlace>(now: Typing<Place>) {
     };
   }, [stable]);
   const field = at && fieldOf(now.open, at.key);
-  return { field, fresh: at?.fresh ?? 'all', ...stable };
+  return useAlike({ field, fresh: at?.fresh ?? ('all' as Fresh), ...stable });
 }
 
 function fieldOf<Place extends FieldPlace>(

@@ -3,6 +3,7 @@ import type { Bench } from '../../../calculation/bench.ts';
 import type { Calculation } from '../../../calculation/calculation.ts';
 import type { Drawing } from '../../../calculation/drawing.ts';
 import { useAfterPaint } from '../../../controls/after-paint.ts';
+import { useAlike } from '../../../controls/use-alike.ts';
 import { useSame } from '../../../controls/use-same.ts';
 import type { Action } from '../../../garment/actions/act.ts';
 import type { Refused, State } from '../../../garment/actions/state.ts';
@@ -34,9 +35,13 @@ interface Given {
   since?: number | undefined;
 }
 
-export type WorkInHand = ReturnType<typeof useWork>;
+export type WorkInHand = ReturnType<typeof useWork>['hand'];
+export type WorkDrawn = ReturnType<typeof useWork>['drawn'];
 
-/** A work that is open: the side in hand, what is typed, what it gives, what lies over its keys. */
+/**
+ * A work that is open: the side in hand, what is typed, what it gives, what lies over its keys; and its
+ * drawing, which follows the rest: what is in hand is the very same then, so that only the drawing is drawn anew.
+ */
 export function useWork({
   state,
   work: id,
@@ -49,20 +54,26 @@ export function useWork({
 }: Given) {
   const awaited = coming === 'awaited';
   const drawing = awaited ? undefined : coming;
-  const sides = state.answer.works.get(id)?.sides.map((one) => one.side) ?? [''];
+  const sides = useMemo(
+    () => state.answer.works.get(id)?.sides.map((one) => one.side) ?? [''],
+    [state.answer, id],
+  );
   const [chosen, setSide] = useState(sides[0] ?? '');
   const side = sides.includes(chosen) ? chosen : (sides[0] ?? '');
   const [panel, setPanel] = useState<Panel>();
   const [more, setMore] = useState(false);
   const open = useMemo(() => openWork(state, id, side, bench), [state, id, side, bench]);
-  const onDo: Do = (deed) => onAct({ ...deed, now: Date.now() } as Action);
+  const onDo: Do = useSame((deed) => onAct({ ...deed, now: Date.now() } as Action));
   const typing = useTyping({ state, open, bench, onDo });
   const gives = useMemo(() => (open ? givesOf(open, answerOf(state, open)) : []), [state, open]);
   const worked = useMemo(() => ({ open, gives }), [open, gives]);
   // A key is answered first: its drawing follows.
   const shown = useAfterPaint(worked);
   const drawn = useMemo(
-    () => shown.open && drawnOf(drawing, shown.open, shown.gives, bench),
+    () => ({
+      ...shown,
+      picture: shown.open && drawnOf(drawing, shown.open, shown.gives, bench),
+    }),
     [drawing, shown, bench],
   );
   const draft = open?.draft;
@@ -73,29 +84,28 @@ export function useWork({
     [pending, draft, page, bench],
   );
   const typed = open && typedNumber(open, typing.field, bench);
-  const show = (over: Panel) => {
+  const show = useSame((over: Panel) => {
     typing.close();
     setPanel(over);
-  };
-  const touch = (touched: Touch) => {
+  });
+  const touch = useSame((touched: Touch) => {
     if ('gives' in touched) return show(panelFor(state, touched));
     setPanel(undefined);
     typing.pick(touched.field);
-  };
-  return {
-    ...{ state, id, bench, side, sides, open, onDo, typing, gives, shown, drawn, planned, awaited },
+  });
+  const chooseSide = useSame((one: string) => {
+    typing.settle();
+    setSide(one);
+  });
+  const headline = useMemo(() => headlineOf(gives, state.answer, typed), [gives, state, typed]);
+  const hand = useAlike({
+    ...{ state, id, bench, side, sides, open, onDo, typing, gives, planned, awaited, headline },
     refusals: useRefusals(refused),
-    ...{ panel, setPanel, more, setMore, show },
-    headline: headlineOf(gives, state.answer, typed),
-    pending,
+    ...{ panel, setPanel, more, setMore, show, pending, chooseSide, touch },
     rested: useRested(state.record.pending),
     last: useLast(state, id, since),
-    chooseSide: (one: string) => {
-      typing.settle();
-      setSide(one);
-    },
-    touch: useSame(touch),
-  };
+  });
+  return { hand, drawn };
 }
 
 /** How many things were refused since the work was opened. */
@@ -118,9 +128,11 @@ function panelFor({ answer }: State, { gives }: Extract<Touch, { gives: unknown 
 /** The last change of this work since it was opened, which can be taken back here. */
 function useLast({ log }: State, id: string, since: number | undefined) {
   const newest = since ?? log.at(-1)?.id ?? 0;
-  const first = useRef(newest);
-  const last = [...log].reverse().find(({ press }) => !press);
-  const slot = last?.edits[0]?.slot;
-  const isOwn = last !== undefined && last.id > first.current && slot?.[1] === id;
-  return isOwn && last.what !== 'undo' && slot ? { change: last.id, slot } : undefined;
+  const first = useRef(newest).current;
+  return useMemo(() => {
+    const last = [...log].reverse().find(({ press }) => !press);
+    const slot = last?.edits[0]?.slot;
+    const isOwn = last !== undefined && last.id > first && slot?.[1] === id;
+    return isOwn && last.what !== 'undo' && slot ? { change: last.id, slot } : undefined;
+  }, [log, id, first]);
 }

@@ -68,11 +68,9 @@ export function Row({ row, bench, onMade }: RowProps) {
   const { result, output } = row;
   if (!result.ok || typeof result.value !== 'object') return null;
   const { value, made = [] } = result;
-  const marks = value.marks.map((mark, rank) => ({
-    rank,
-    text: numberText(output, mark.at, bench),
-    fact: made[rank],
-  }));
+  const marks = value.marks.map(({ at }, rank) => ({ rank, at, fact: made[rank] }));
+  // Only of those that are named: there may be hundreds.
+  const textOf = ({ at }: { at: number }) => numberText(output, at, bench);
   const done = marks.filter(({ fact }) => fact !== undefined);
   const rest = marks.filter(({ fact }) => fact === undefined);
   if (isMadeBefore(row)) {
@@ -93,9 +91,9 @@ export function Row({ row, bench, onMade }: RowProps) {
       {done.length > 0 && (
         <p>
           {words.rowMade}{' '}
-          {done.slice(-NAMED).map(({ rank, text, fact }) => (
-            <button type="button" key={rank} onClick={() => onMade(fact ?? '')}>
-              ✓ <Rich text={text} />
+          {done.slice(-NAMED).map((mark) => (
+            <button type="button" key={mark.rank} onClick={() => onMade(mark.fact ?? '')}>
+              ✓ <Rich text={textOf(mark)} />
             </button>
           ))}{' '}
           {moreThan(NAMED, done)}
@@ -103,13 +101,7 @@ export function Row({ row, bench, onMade }: RowProps) {
       )}
       {rest.length > 0 && (
         <p>
-          {words.rowToCome}{' '}
-          <Rich
-            text={rest
-              .slice(0, NAMED)
-              .map(({ text }) => text)
-              .join(' · ')}
-          />{' '}
+          {words.rowToCome} <Rich text={rest.slice(0, NAMED).map(textOf).join(' · ')} />{' '}
           {moreThan(NAMED, rest)}
         </p>
       )}

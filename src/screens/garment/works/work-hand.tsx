@@ -1,12 +1,12 @@
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { later } from '../../../controls/parts.tsx';
+import { steady } from '../../../controls/steady.tsx';
 import { partsOf } from '../../../garment/actions/typed-parts.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
 import type { OpenField } from './open-work.ts';
 import type { SaysStale } from './says-stale.ts';
 import type { WorkInHand } from './use-work.ts';
 import { SourceChips, WorkFields, WorkKeys } from './work-fields.tsx';
-import { placedOn } from './work-labels.ts';
 import { LACKS_ID } from './work-reading.tsx';
 import type { Lacks } from './work-said.ts';
 
@@ -23,12 +23,19 @@ export interface WorkWays {
   onRead?: ((place: FieldPlace) => void) | undefined;
 }
 
-type Props = WorkWays & { hand: WorkInHand; lacks: Lacks | undefined };
+type Props = Omit<WorkWays, 'onDecide'> & {
+  hand: WorkInHand;
+  lacks: Lacks | undefined;
+  /** Whether there is a drawing. */
+  drawn: boolean;
+  /** The fields that stand on it, with a space between: a text, which is the same when they are. */
+  placed: string;
+};
 
 /** What the thumb has of an open work: its sides, the ways on, its fields and their keys. */
-export function WorkHand(props: Props) {
-  const { hand, lacks } = props;
-  const { state, open, bench, typing, panel, planned, pending, drawn, awaited } = hand;
+export const WorkHand = steady(function Hand(props: Props) {
+  const { hand, lacks, drawn, placed } = props;
+  const { state, open, bench, typing, panel, planned, pending, awaited } = hand;
   const at = typing.field;
   if (panel && panel.of !== 'links') return <WorkPanel hand={hand} onOff={props.onDone} />;
   const wrong = lacks?.field !== undefined && !pending && !lacks.soft ? lacks.field : undefined;
@@ -41,7 +48,7 @@ export function WorkHand(props: Props) {
           {...{ state, open, bench, typing }}
           refusals={hand.refusals}
           more={hand.more || !(drawn || awaited)}
-          placed={placedOn(drawn)}
+          placed={new Set(placed.split(' '))}
           Stale={props.Stale}
           odd={planned?.odd}
           wrong={wrong === undefined ? undefined : { field: wrong, id: LACKS_ID }}
@@ -59,7 +66,7 @@ export function WorkHand(props: Props) {
       {at && !panel && <WorkKeys one={at} bench={bench} typing={typing} />}
     </>
   );
-}
+});
 
 /** Which of its sides a work is open at. */
 function Sides({ hand: { sides, side, chooseSide } }: { hand: WorkInHand }) {

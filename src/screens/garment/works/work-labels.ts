@@ -67,8 +67,8 @@ function takesAny({ fields }: OpenWork, key: string): boolean {
 }
 
 /** The fields that stand on a drawing. */
-export function placedOn(drawn: Dimensioned | undefined): ReadonlySet<string> {
-  return new Set(drawn?.dimensions.flatMap(({ by }) => ('given' in by ? by.given : [])));
+export function placedOn(drawn: Dimensioned | undefined): string[] {
+  return drawn?.dimensions.flatMap(({ by }) => ('given' in by ? by.given : [])) ?? [];
 }
 
 /** How a number of the drawing is shown, and what a touch of it does. */

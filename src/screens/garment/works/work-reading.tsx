@@ -12,7 +12,7 @@ import { DrawingRoom } from './drawing-room.tsx';
 import { DrawnWork } from './drawn-work.tsx';
 import { endsSaid } from './ends-said.ts';
 import type { SaysStale } from './says-stale.ts';
-import type { WorkInHand } from './use-work.ts';
+import type { WorkDrawn, WorkInHand } from './use-work.ts';
 import { WorkAnswer } from './work-answer.tsx';
 import { GivesList, Row } from './work-gives.tsx';
 import { labelFor } from './work-labels.ts';
@@ -23,6 +23,7 @@ export const LACKS_ID = 'work-lacks';
 
 interface Props {
   hand: WorkInHand;
+  drawn: WorkDrawn;
   refused: Refused | undefined;
   unkept: string | undefined;
   lacks: Lacks | undefined;
@@ -32,80 +33,106 @@ interface Props {
 }
 
 /** What is read of an open work: what it gives next, what becomes of others, its drawing. */
-export function WorkReading({ hand, refused, unkept, lacks, onDecide, Stale }: Props) {
-  const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
-  const { made, of, before } = madeOf(state, id, side);
-  const telling = { answer: state.answer, bench, here: id };
+export function WorkReading({ drawn, ...props }: Props) {
+  const { hand } = props;
   const scroller = useScrolledUp(hand.typing.field?.field.key);
+  return (
+    <main class="reading">
+      <Head hand={hand} />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
+      <section class="scroll" ref={scroller} tabIndex={0} aria-label={words.answer}>
+        <Said {...props} />
+        <Beside hand={hand} drawn={drawn} />
+        <Below hand={hand} />
+      </section>
+    </main>
+  );
+}
+
+const Head = steady(({ hand: { state, id, side } }: { hand: WorkInHand }) => {
+  const { made, of, before } = madeOf(state, id, side);
+  return (
+    <header>
+      <h1>{workName({ answer: state.answer, here: id }, id)}</h1>
+      {of > 0 && <span>{words.made(made, of, before)}</span>}
+    </header>
+  );
+});
+
+/** What is to be said: why something wasn't done, the number, what is to be minded and decided. */
+const Said = steady(({ hand, refused, unkept, lacks, onDecide, Stale }: Omit<Props, 'drawn'>) => {
+  const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
+  const telling = { answer: state.answer, bench, here: id };
   const conflicts = open ? conflictsOf(telling, open) : [];
-  const rows = gives.filter(({ output }) => output.kind === 'run');
   const alerts = [unkept, refused && refusedSaid(telling, refused)].filter(
     (one) => one !== undefined,
   );
   const asPlanned = planned?.ok ? planned.answer : undefined;
   return (
-    <main class="reading">
-      <header>
-        <h1>{workName(telling, id)}</h1>
-        {of > 0 && <span>{words.made(made, of, before)}</span>}
-      </header>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}
-      <section class="scroll" ref={scroller} tabIndex={0} aria-label={words.answer}>
-        {alerts.map((one) => (
-          <p class="refused warning" role="alert" key={one}>
-            <Rich text={one} />
+    <>
+      {alerts.map((one) => (
+        <p class="refused warning" role="alert" key={one}>
+          <Rich text={one} />
+        </p>
+      ))}
+      <WorkAnswer
+        headline={headline}
+        bench={bench}
+        // It is said of the plan: once something is made, the numbers speak for themselves.
+        sentence={madeOf(state, id, side).made === 0 ? asPlanned?.sentence : undefined}
+        lacks={lacks && { ...lacks, id: LACKS_ID, soft: pending || lacks.soft }}
+        warnings={[
+          ...conflicts.map(({ said }) => said),
+          // What is being typed never alarms.
+          ...(pending ? [] : endsSaid(telling, gives)),
+          ...(asPlanned?.warnings ?? []),
+        ]}
+      />
+      {open?.fields.flatMap(({ field, taken }) =>
+        laysTaken(state.answer.sound, taken).map((lay) => (
+          <Stale key={`${field.key} ${lay}`} {...{ state, bench, lay }} field={field.label} />
+        )),
+      )}
+      {onDecide &&
+        conflicts.map(({ home }) => (
+          <p class="last" key={home}>
+            <span>{numberName(telling, home)}</span>
+            <button type="button" onClick={() => onDecide(home)}>
+              {words.decide}
+            </button>
           </p>
         ))}
-        <WorkAnswer
-          headline={headline}
-          bench={bench}
-          // It is said of the plan: once something is made, the numbers speak for themselves.
-          sentence={made === 0 ? asPlanned?.sentence : undefined}
-          lacks={lacks && { ...lacks, id: LACKS_ID, soft: pending || lacks.soft }}
-          warnings={[
-            ...conflicts.map(({ said }) => said),
-            // What is being typed never alarms.
-            ...(pending ? [] : endsSaid(telling, gives)),
-            ...(asPlanned?.warnings ?? []),
-          ]}
-        />
-        {open?.fields.flatMap(({ field, taken }) =>
-          laysTaken(state.answer.sound, taken).map((lay) => (
-            <Stale key={`${field.key} ${lay}`} {...{ state, bench, lay }} field={field.label} />
-          )),
-        )}
-        {onDecide &&
-          conflicts.map(({ home }) => (
-            <p class="last" key={home}>
-              <span>{numberName(telling, home)}</span>
-              <button type="button" onClick={() => onDecide(home)}>
-                {words.decide}
-              </button>
-            </p>
-          ))}
-        <Beside hand={hand} />
-        {!hand.awaited &&
-          rows.map((row) => (
-            <Row
-              key={row.home}
-              row={row}
-              bench={bench}
-              onMade={(fact) => hand.show({ of: 'made', home: row.home, fact })}
-            />
-          ))}
-        {!hand.awaited && hand.more && (
-          <GivesList
-            gives={gives}
-            bench={bench}
-            onTouch={hand.touch}
-            onTakeOff={() => hand.show({ of: 'off' })}
-            onAs={() => hand.show({ of: 'as' })}
-          />
-        )}
-      </section>
-    </main>
+    </>
   );
-}
+});
+
+/** Under the drawing: its rows, and all that it gives where that is wanted. */
+const Below = steady(({ hand }: { hand: WorkInHand }) => {
+  const { bench, gives, awaited, more } = hand;
+  if (awaited) return null;
+  const rows = gives.filter(({ output }) => output.kind === 'run');
+  return (
+    <>
+      {rows.map((row) => (
+        <Row
+          key={row.home}
+          row={row}
+          bench={bench}
+          onMade={(fact) => hand.show({ of: 'made', home: row.home, fact })}
+        />
+      ))}
+      {more && (
+        <GivesList
+          gives={gives}
+          bench={bench}
+          onTouch={hand.touch}
+          onTakeOff={() => hand.show({ of: 'off' })}
+          onAs={() => hand.show({ of: 'as' })}
+        />
+      )}
+    </>
+  );
+});
 
 /** What scrolls is at its top, where the answer is, when a field begins to be typed into. */
 function useScrolledUp(at: string | undefined) {
@@ -117,8 +144,9 @@ function useScrolledUp(at: string | undefined) {
 }
 
 /** Below the number: what it changes elsewhere, the last change to be taken back, the drawing. */
-function Beside({ hand }: { hand: WorkInHand }) {
-  const { state, id, bench, pending, rested, last, drawn, shown, typing, touch } = hand;
+function Beside({ hand, drawn }: { hand: WorkInHand; drawn: WorkDrawn }) {
+  const { state, id, bench, pending, rested, last, typing, touch } = hand;
+  const { picture, open, gives } = drawn;
   const at = typing.field?.field.key;
   return (
     <>
@@ -132,14 +160,7 @@ function Beside({ hand }: { hand: WorkInHand }) {
         </p>
       )}
       <DrawingRoom awaited={hand.awaited}>
-        {drawn && shown.open && (
-          <InPlace
-            drawing={drawn}
-            {...{ at, onTouch: touch }}
-            open={shown.open}
-            gives={shown.gives}
-          />
-        )}
+        {picture && open && <InPlace drawing={picture} {...{ at, open, gives, onTouch: touch }} />}
       </DrawingRoom>
     </>
   );

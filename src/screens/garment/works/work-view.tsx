@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import type { Bench } from '../../../calculation/bench.ts';
 import type { Calculation } from '../../../calculation/calculation.ts';
 import type { Drawing } from '../../../calculation/drawing.ts';
@@ -7,6 +8,7 @@ import type { Refused, State } from '../../../garment/actions/state.ts';
 import css from './garment-work.css?inline';
 import { useWork } from './use-work.ts';
 import { WorkHand, type WorkWays } from './work-hand.tsx';
+import { placedOn } from './work-labels.ts';
 import { WorkReading } from './work-reading.tsx';
 import { lacksOf } from './work-said.ts';
 
@@ -29,17 +31,23 @@ export interface WorkViewProps extends WorkWays {
 
 /** A work of a garment, opened in place: its drawing, on which its fields are, and what it gives. */
 export function WorkView(props: WorkViewProps) {
-  const { state, work, bench, refused, unkept } = props;
-  const hand = useWork(props);
-  const lacks = lacksOf({ answer: state.answer, bench, here: work }, work, hand.gives);
+  const { state, work, bench, refused, unkept, Stale } = props;
+  const { hand, drawn } = useWork(props);
+  const lacks = useMemo(
+    () => lacksOf({ answer: state.answer, bench, here: work }, work, hand.gives),
+    [state, bench, work, hand],
+  );
   return (
     <div class="bench garment-work" data-hand={bench.hand}>
-      <WorkReading
-        {...{ hand, refused, unkept, lacks }}
-        onDecide={props.onDecide}
-        Stale={props.Stale}
+      <WorkReading {...{ hand, drawn, refused, unkept, lacks, Stale }} onDecide={props.onDecide} />
+      <WorkHand
+        {...{ hand, lacks, Stale }}
+        placed={placedOn(drawn.picture).join(' ')}
+        drawn={drawn.picture !== undefined}
+        onDone={props.onDone}
+        onFollow={props.onFollow}
+        onRead={props.onRead}
       />
-      <WorkHand {...props} hand={hand} lacks={lacks} />
     </div>
   );
 }
