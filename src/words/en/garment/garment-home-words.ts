@@ -1,9 +1,10 @@
+import { howMuchMade } from '../common/how-much-made.ts';
 import { lastHomeWords } from './last-home-words.ts';
 
 /** The garment in hand, and its key. */
 export const garmentHomeWords = {
   garments: (name: string) => `${name}: all garments`,
-  made: (made: number, of: number) => `${made} of ${of} made`,
+  made: howMuchMade,
   works: 'Work',
   done: (works: number) => (works === 1 ? '1 work done' : `${works} works done`),
   undone: 'Show what is done',

@@ -1,4 +1,5 @@
 import { figureWords } from '../common/figure-words.ts';
+import { howMuchMade } from '../common/how-much-made.ts';
 import { paperWords } from '../paper/paper-words.ts';
 
 /** A garment on paper, and as text. */
@@ -6,7 +7,10 @@ export const garmentSheetWords = {
   title: 'On paper',
   of: (name: string) => `${name}, on paper`,
   written: (day: string) => `As it stood on ${day}.`,
-  made: (made: number, of: number) => `${made} of ${of} steps made; a row is one.`,
+  made: (made: number, of: number) =>
+    of === 1
+      ? `Its one step is ${howMuchMade(made, of)}.`
+      : `${made} of ${of} steps made; a row is one.`,
   invented: 'Invented, to show the app with: no one’s measures.',
 
   pending: 'A number is still being typed: it is not on this sheet. Settle it first.',
@@ -32,7 +36,7 @@ export const garmentSheetWords = {
   photo: 'A photo of it is on the phone.',
   undecided: 'not decided',
   waits: 'waits',
-  count: (made: number, of: number) => `${made} of ${of} made`,
+  count: howMuchMade,
   toCome: 'What is to come isn’t decided: the numbers are of what is made.',
   off: (number: string, off: string) => `${number} ± ${off}`,
   mark: (number: string, what: string) => (what === '' ? number : `${number} ${what}`),

@@ -1,9 +1,13 @@
+import { howMuchMade } from '../common/how-much-made.ts';
+
 /** A work of a garment, opened in place. */
 export const garmentWorkWords = {
   actions: 'Actions',
   answer: 'What it gives',
-  made: (made: number, of: number, before: number) =>
-    `${made} of ${of} made${before > 0 ? `, ${before} of them before the app knew` : ''}`,
+  made: (made: number, of: number, before: number) => {
+    const known = before > 0 ? `, ${of === 1 ? '' : `${before} of them `}before the app knew` : '';
+    return howMuchMade(made, of) + known;
+  },
   sides: 'Which side',
   noNumber: '–',
   stepAt: (what: string, where: string) => (where === '' ? what : `${what}, ${where}`),
