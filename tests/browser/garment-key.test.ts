@@ -16,14 +16,24 @@ afterAll(() => browser.close());
 
 /** The last is the small phone under a browser's own bars. */
 const UPRIGHT = [PHONE, SMALL_PHONE, { width: 360, height: 560 }];
+/** How large the letters are, and how much of the height the key may take with them. */
+const LETTERS = [
+  ['100%', 0.4],
+  ['200%', 0.6],
+] as const;
 const SIDEWAYS = { width: 640, height: 360 };
 
+const NAME = 'Armhole strip, left and right';
+/** As long as a name may be: 80 letters. */
+const LONG_NAME =
+  'Armhole strip of the invented waistcoat with lacing, of cotton sateen, both side';
+
 /** An invented strip as long as is said: its cut is what the key shows. */
-const strip = (long: string, unit: 'cm' | 'in') =>
+const strip = (long: string, unit: 'cm' | 'in', name: string) =>
   garmentOf({
     works: {
       strip: {
-        name: 'Armhole strip, left and right',
+        name,
         calculation: 'edging',
         rank: 1,
         fields: { length: typed(long, unit), pitch: typed('8', 'mm') },
@@ -31,7 +41,7 @@ const strip = (long: string, unit: 'cm' | 'in') =>
     },
   });
 
-async function openKey(bench: Partial<Bench>, long: string) {
+async function openKey(bench: Partial<Bench>, long: string, name = NAME) {
   const app = await openApp(browser, inject('address'), {
     at: '#/settings',
     size: SMALL_PHONE,
@@ -39,7 +49,7 @@ async function openKey(bench: Partial<Bench>, long: string) {
     serviceWorkers: 'block',
   });
   await app.page.locator('h1').first().waitFor();
-  await store(app.page, 'garment:g', strip(long, bench.unit === 'in' ? 'in' : 'cm'));
+  await store(app.page, 'garment:g', strip(long, bench.unit === 'in' ? 'in' : 'cm', name));
   await app.page.goto(`${inject('address')}#/garments/open?g=g`);
   await app.page.locator('.next-key .number').waitFor();
   return app;
@@ -101,10 +111,7 @@ test.each([
       return once.textContent;
     });
     expect(shown).toBe(said);
-    for (const [letters, most] of [
-      ['100%', 0.4],
-      ['200%', 0.6],
-    ] as const) {
+    for (const [letters, most] of LETTERS) {
       await page.evaluate((size) => {
         document.documentElement.style.fontSize = size;
       }, letters);
@@ -125,3 +132,33 @@ test.each([
     await close();
   },
 );
+
+test('a name of 80 letters gives way: two lines of it, all of what is done and from where, the number', async () => {
+  const { page, complaints, close } = await openKey(
+    { unit: 'cm', hand: 'right' },
+    '62.4',
+    LONG_NAME,
+  );
+  for (const [letters, most] of LETTERS) {
+    await page.evaluate((size) => {
+      document.documentElement.style.fontSize = size;
+    }, letters);
+    for (const size of UPRIGHT) {
+      await page.setViewportSize(size);
+      const where = `${letters}, ${size.width} × ${size.height}`;
+      await expectInSight(page, most, 'right', where);
+      const { lines, cut } = await page.locator('.next-key .above').evaluate((above) => {
+        const name = above.querySelector('.long-name')!;
+        const line = Number.parseFloat(getComputedStyle(name).lineHeight);
+        return {
+          lines: Math.round(name.clientHeight / line),
+          cut: above.scrollHeight - above.clientHeight,
+        };
+      });
+      expect(lines, where).toBe(2);
+      expect(cut, where).toBeLessThanOrEqual(1);
+    }
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});

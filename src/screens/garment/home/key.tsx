@@ -2,8 +2,10 @@ import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts'
 import type { Bench } from '../../../calculation/bench.ts';
 import { usePress } from '../../../controls/use-press.ts';
 import type { Next } from '../../../garment/next/next.ts';
+import { readHome } from '../../../garment/record/home.ts';
 import type { GarmentStep } from '../../../garment/work-out/told.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
+import { workName } from '../said/names.ts';
 import { numberAt, numberOf, stepWords, workOf } from '../said/say.ts';
 import { type Said, StepBody } from './key-body.tsx';
 
@@ -78,6 +80,7 @@ export function stepSaid(
     above: [stepWords(answer, step, also), rank, step.passed && words.passedOver]
       .filter(Boolean)
       .join(' · '),
+    work: workName({ answer }, readHome(step.home).id),
     number: numberAt(answer, step.home, value, bench),
     below: [from, further].filter(Boolean).join(' · '),
   };
