@@ -1,6 +1,7 @@
 import type { GreyImage } from '../../src/tape/picture/grey-image.ts';
 import type { Point } from '../../src/tape/picture/place.ts';
 import { codedAsPhoto } from '../tapes/photo-coding.ts';
+import { randomFrom } from '../tapes/random.ts';
 
 /** What happens to a photo on its way, that must not matter to who reads it. */
 export interface PlainWay {
@@ -21,6 +22,42 @@ export function* plainWays(photo: GreyImage): Generator<PlainWay> {
   const brighter = photo.pixels.map((grey) => Math.min(255, Math.round(1.2 * grey)));
   yield { how: 'a fifth brighter', image: { ...photo, pixels: brighter }, moved: same };
   yield cut(photo, 0.05);
+}
+
+/** What else may come between two pictures of the same place: another size, the phone held the other way up, an unsteady hand, little light. */
+export function* otherWays(picture: GreyImage): Generator<PlainWay> {
+  yield smaller(picture, 0.85);
+  yield smaller(picture, 0.65);
+  yield turnedRound(picture);
+  yield cut(picture, 0.07);
+  const [soft, noisy] = [softened(picture), noised(picture)];
+  yield { how: 'softened', image: soft, moved: same };
+  yield { how: 'noisy', image: noisy, moved: same };
+}
+
+function turnedRound({ width, height, pixels }: GreyImage): PlainWay {
+  const image = { width, height, pixels: pixels.slice().reverse() };
+  const moved = ({ x, y }: Point) => ({ x: width - 1 - x, y: height - 1 - y });
+  return { how: 'turned by 180°', image, moved };
+}
+
+/** Each px with a quarter of its neighbours along, and then down. */
+function softened({ width, height, pixels }: GreyImage): GreyImage {
+  const pass = (from: Uint8Array, step: number) =>
+    from.map((grey, at) => {
+      const [before, after] = [from[at - step] ?? grey, from[at + step] ?? grey];
+      return Math.round((before + 2 * grey + after) / 4);
+    });
+  return { width, height, pixels: pass(pass(pixels, 1), width) };
+}
+
+/** Grey that strays by 5 levels (1 sigma), the same in every run. */
+function noised({ width, height, pixels }: GreyImage): GreyImage {
+  const random = randomFrom(1);
+  const strayed = pixels.map((grey) =>
+    Math.max(0, Math.min(255, Math.round(grey + 5 * random.normal()))),
+  );
+  return { width, height, pixels: strayed };
 }
 
 function coded(photo: GreyImage, quality: number): GreyImage {

@@ -1,4 +1,4 @@
-// npm run bench:tape     SCENES=600 SEED=1 KIND=cm PHOTO=03 PHOTOS=folder WAYS=30 (or plain) OUT=folder
+// npm run bench:tape     SCENES=600 SEED=1 KIND=cm PHOTO=03 PHOTOS=folder WAYS=30 (or plain, or drawn) OUT=folder
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { nodeEngine } from '../tapes/node-engine.ts';
@@ -7,6 +7,7 @@ import { writePlots } from './tape-plots.ts';
 import { reportOf } from './tape-report.ts';
 import { readScenes } from './tape-scenes.ts';
 import { readSteadily } from './tape-steady.ts';
+import { readScenesSteadily } from './tape-steady-scenes.ts';
 import { readVaried } from './tape-varied.ts';
 
 const { PHOTO, PHOTOS = '../shared/photos', SCENES, SEED = '1', KIND = '', WAYS } = process.env;
@@ -16,6 +17,8 @@ const engine = await nodeEngine();
 const onlyScenes = SCENES !== undefined || KIND !== '';
 if (WAYS === 'plain') {
   await readSteadily(PHOTOS, engine, PHOTO ?? '');
+} else if (WAYS === 'drawn') {
+  await readScenesSteadily(Number(SCENES ?? 49), Number(SEED), KIND, engine);
 } else if (WAYS !== undefined) {
   await readVaried(PHOTOS, engine, PHOTO ?? '', Number(WAYS), Number(SEED));
 } else if (!onlyScenes || PHOTO !== undefined) {

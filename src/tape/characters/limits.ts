@@ -7,6 +7,11 @@ export const LONGEST_OWN = 4;
 /** A page with so many numbers that are sure by themselves, and this share of all, needs no character reader. */
 export const FEWEST_SETTLED = 3;
 export const SETTLED = 0.75;
+/** So many numbers that are sure, and as many times those of the page the other way up, stand upright. */
+export const FEWEST_UPRIGHT = 3;
+export const UPRIGHT = 3;
+/** Of a page's numbers: where as many begin with what is surely no digit, and none with one, it shows lines, letters or cloth. */
+export const RUBBISH = 0.4;
 
 // page-drawing.ts
 
@@ -44,6 +49,8 @@ export const MOST_PAGES = 22;
  * a number that was seen to count, but print of a kind unlike any that digits were learnt from may come.
  */
 export const MOST_BLIND_PAGES = 8;
+/** Of those again, pages that show no digit as far as ours can tell. */
+export const MOST_RUBBISH_PAGES = 4;
 
 // thin-ones.ts
 

@@ -1,5 +1,6 @@
 import type { FollowedRow } from '../graduations/followed-row.ts';
 import { mmPerUnit } from '../graduations/tape-unit.ts';
+import { tooFarForTenths } from '../numbering/unit.ts';
 import { alongAt, fromCentre } from '../pitch/along.ts';
 import { densityAt } from '../pitch/position.ts';
 import { type Claim, type Doubt, isSparse } from './claim.ts';
@@ -60,14 +61,17 @@ export function reconcileClaims(rows: readonly ClaimedRow[]): DoubtedClaim[] {
   return apart.map((one) => ({ row: one.row, claim: one.claim, doubts: remainingDoubts(one) }));
 }
 
-/** The 25.4 between its lines and those of the other edge settles what a claim counts. */
+/** The 25.4 between its lines and those of the other edge settles what a claim counts, or how far it goes. */
 function byOtherEdge(row: FollowedRow, claim: Claim, followed: readonly FollowedRow[]): Claim {
   const tenLines = claim.unit === 'cm' && claim.step === 1 && claim.ticksPerNumber === 10;
   if (!tenLines || !claim.doubts.has('unit')) return claim;
   const doubts = new Set([...claim.doubts].filter((doubt) => doubt !== 'unit'));
   if (millimetresByOtherEdge(row, followed)) return { ...claim, doubts };
-  if (!tenthsByOtherEdge(row, followed)) return claim;
-  return { ...claim, unit: 'inch', mmPerTick: mmPerUnit.inch / 10, doubts };
+  if (tenthsByOtherEdge(row, followed))
+    return { ...claim, unit: 'inch', mmPerTick: mmPerUnit.inch / 10, doubts };
+  const { zoneFrom, zoneTo } = claim.pattern;
+  const values = claim.agreeing.map(({ value }) => value);
+  return tooFarForTenths(values, zoneTo - zoneFrom) ? { ...claim, doubts } : claim;
 }
 
 /** What is doubtful about a claim by itself, less what the others settled, plus what they raised. */

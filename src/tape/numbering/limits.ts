@@ -145,3 +145,10 @@ export const HALVES_DIGITS = 0.2;
 export const CM_ZONE = 1.9;
 export const CM_ZONE_WITH_DIGITS = 1.3;
 export const CM_DIGITS = 0.26;
+/**
+ * And longer than this where so many different numbers go so far: rules in tenths of an inch have short lines of
+ * 0.7 to 1.25 graduations and end at a foot or two. Common practice, no source.
+ */
+export const CM_ZONE_FAR = 1.5;
+export const FAR_NUMBERS = 5;
+export const FAR_INCHES = 25;

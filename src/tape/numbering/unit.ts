@@ -1,5 +1,13 @@
 import { mmPerUnit, type TapeUnit } from '../graduations/tape-unit.ts';
-import { CM_DIGITS, CM_ZONE, CM_ZONE_WITH_DIGITS, HALVES_DIGITS } from './limits.ts';
+import {
+  CM_DIGITS,
+  CM_ZONE,
+  CM_ZONE_FAR,
+  CM_ZONE_WITH_DIGITS,
+  FAR_INCHES,
+  FAR_NUMBERS,
+  HALVES_DIGITS,
+} from './limits.ts';
 
 /** What a scale counts in. */
 export interface ScaleUnit {
@@ -71,4 +79,15 @@ export function unitOf(
  */
 export function sureCentimetres(digitShare: number, zoneTicks: number): boolean {
   return zoneTicks > CM_ZONE || (digitShare > CM_DIGITS && zoneTicks > CM_ZONE_WITH_DIGITS);
+}
+
+/**
+ * Ten graduations a number, and so many numbers so far on that no rule in tenths of an inch is as long,
+ * on short lines that would be longer than those of such a rule, too: two signs that are weak alone.
+ */
+export function tooFarForTenths(values: Iterable<number>, zoneTicks: number): boolean {
+  const different = new Set(values);
+  return (
+    different.size >= FAR_NUMBERS && Math.max(...different) > FAR_INCHES && zoneTicks > CM_ZONE_FAR
+  );
 }

@@ -82,6 +82,8 @@ export const CONTESTED = 0.5;
 
 /** Windows looked at where the whole picture gave nothing. */
 export const MOST_WINDOWS = 3;
+/** A window with so many numbers of one scale shows most of its tape: no other is looked at. */
+export const PLENTY_IN_WINDOW = 8;
 /** In a window less is seen that could speak against a scale: so many different numbers must name it. */
 export const WINDOW_NUMBERS = 5;
 /** A place so near to a scale's lines, in mm, is on its tape. */

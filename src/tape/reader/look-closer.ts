@@ -2,13 +2,13 @@ import type { ReadPage } from '../characters/read-page.ts';
 import type { GreyImage } from '../picture/grey-image.ts';
 import type { Point } from '../picture/place.ts';
 import { movedGeometry, movedScale, placeOn, type ReadScale } from '../scales/scale.ts';
-import { MOST_WINDOWS, POINTED_MM, TENS_FROM, WINDOW_NUMBERS } from './limits.ts';
+import { MOST_WINDOWS, PLENTY_IN_WINDOW, POINTED_MM, TENS_FROM, WINDOW_NUMBERS } from './limits.ts';
 import { type Found, IN_WINDOW, lookAt } from './look-at.ts';
 import { cutOut, type Window, windowsAbout, windowsOf } from './windows.ts';
 
 /**
- * The first window that shows a scale for sure; where none does, that with most numbers to be asked
- * about. What a window shows of a tape is believed where enough numbers name it.
+ * The window that shows a scale for sure, by most numbers: the first where it has many; where none does, that
+ * with most numbers to be asked about. What a window shows of a tape is believed where enough numbers name it.
  */
 export async function lookCloser(
   image: GreyImage,
@@ -19,10 +19,23 @@ export async function lookCloser(
   let best = whole;
   for (const part of windowsOf(image, MOST_WINDOWS)) {
     const found = await lookInto(image, part, readPage, onProgress);
-    if (found?.scales.some(({ sure }) => sure)) return found;
-    if (found && numbersIn(found) > numbersIn(best)) best = found;
+    if (found && showsMore(found, best)) best = found;
+    if (isSure(best) && numbersIn(best) >= PLENTY_IN_WINDOW) break;
   }
   return best;
+}
+
+/** What is looked at of a window's scales to choose among windows. */
+interface Shown {
+  readonly scales: readonly Pick<ReadScale, 'sure' | 'numbers'>[];
+}
+
+const isSure = ({ scales }: Shown) => scales.some(({ sure }) => sure);
+
+/** Whether a window shows a scale better than another: surely before all, then with more numbers. */
+export function showsMore(found: Shown, best: Shown): boolean {
+  if (isSure(found) !== isSure(best)) return isSure(found);
+  return numbersIn(found) > numbersIn(best);
 }
 
 /**
@@ -79,5 +92,8 @@ function doubted(scale: ReadScale): ReadScale {
   return { ...scale, sure: false, doubts: scale.sure ? ['line'] : scale.doubts };
 }
 
-const numbersIn = ({ scales }: Found) =>
-  scales.reduce((most, { numbers }) => Math.max(most, numbers.length), 0);
+/** On one scale, and on a sure one where there is any. */
+function numbersIn(found: Shown): number {
+  const scales = found.scales.filter(({ sure }) => sure || !isSure(found));
+  return scales.reduce((most, { numbers }) => Math.max(most, numbers.length), 0);
+}

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { MOST_BLIND_PAGES } from '../../../src/tape/characters/limits.ts';
+import { MOST_BLIND_PAGES, MOST_RUBBISH_PAGES } from '../../../src/tape/characters/limits.ts';
 import { pageReader } from '../../../src/tape/characters/read-cells.ts';
 import type { Component } from '../../../src/tape/numbers/components.ts';
 import { cellOf, type NumberRow, type NumberRows } from '../../../src/tape/numbers/number-row.ts';
@@ -71,9 +71,26 @@ describe('the character reader is asked', () => {
     expect(asked()).toBe(1);
   });
 
+  test('no more about numbers that were sure the other way up', async () => {
+    const { values, asked } = countingReader();
+    const some = rowOf(['47', '62', '53', 'K', 'R']);
+    expect(await values(some, 0)).toEqual([47, 62, 53]);
+    expect(asked()).toBe(1);
+    await values(some, 2);
+    expect(asked()).toBe(1);
+  });
+
+  test('fewer times yet where all that is seen is surely no digit', async () => {
+    const { values, asked } = countingReader();
+    for (let i = 0; i < MOST_RUBBISH_PAGES + 2; i++) await values(rowOf(['K', 'R']), 0);
+    expect(asked()).toBe(MOST_RUBBISH_PAGES);
+    await values(rowOf(['47', 'R']), 0);
+    expect(asked()).toBe(MOST_RUBBISH_PAGES + 1);
+  });
+
   test('a few times only where no digit is sure, and then still where one is', async () => {
     const { values, asked } = countingReader();
-    for (let i = 0; i < MOST_BLIND_PAGES + 3; i++) await values(rowOf(['K', 'R']), 0);
+    for (let i = 0; i < MOST_BLIND_PAGES + 3; i++) await values(rowOf(['4K', 'R']), 0);
     expect(asked()).toBe(MOST_BLIND_PAGES);
     await values(rowOf(['47', 'R']), 0);
     expect(asked()).toBe(MOST_BLIND_PAGES + 1);

@@ -34,6 +34,16 @@ describe('two edges of one tape', () => {
     expect(doubtsIn(cm)).toEqual([['unit']]);
   });
 
+  test('so many numbers past two feet, on lines longer than tenths have, are centimetres', () => {
+    const far = { ...centimetres, first: 24, doubts: unitDoubt };
+    const { row, claim } = claimOn(upper, far);
+    const longer = { ...claim, pattern: { ...claim.pattern, zoneFrom: -0.8, zoneTo: 0.8 } };
+    expect(doubtsIn({ row, claim: longer })).toEqual([[]]);
+    expect(doubtsIn({ row, claim: { ...longer, agreeing: claim.agreeing.slice(0, 4) } })).toEqual([
+      ['unit'],
+    ]);
+  });
+
   test('half millimetres along the one settle the tens along the other, whichever way they run', () => {
     const tens = { unit: 'mm' as const, first: 200, numbers: 5, step: 10, doubts: unitDoubt };
     const rule = claimOn(upper, tens);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { mmPerUnit } from '../../../src/tape/graduations/tape-unit.ts';
-import { sureCentimetres, unitOf } from '../../../src/tape/numbering/unit.ts';
+import { sureCentimetres, tooFarForTenths, unitOf } from '../../../src/tape/numbering/unit.ts';
 
 /** Digits a third of a centimetre tall, and millimetre lines two graduations long: a rule's. */
 const TALL = [0.33, 2] as const;
@@ -28,6 +28,15 @@ test('ten to one with small print may be tenths of an inch, and is asked', () =>
   expect(sureCentimetres(0.27, 1.4)).toBe(true);
   expect(sureCentimetres(0.27, 1.2)).toBe(false);
   expect(sureCentimetres(0.1, 1.95)).toBe(true);
+});
+
+test('ten to one so far on, with lines so long, are no tenths of an inch', () => {
+  const far = [22, 23, 24, 25, 26];
+  expect(tooFarForTenths(far, 1.55)).toBe(true);
+  // Lines as short as those of tenths, numbers that a rule of two feet has, or few of them.
+  expect(tooFarForTenths(far, 1.45)).toBe(false);
+  expect(tooFarForTenths([21, 22, 23, 24, 25], 1.8)).toBe(false);
+  expect(tooFarForTenths([23, 24, 25, 26, 26], 1.8)).toBe(false);
 });
 
 test('tens with ten lines between are millimetres on a rule and centimetres on a stake: asked', () => {
