@@ -74,6 +74,12 @@ test('true points of every kind lie in its picture and on the stretch seen', () 
   }
 });
 
+test('what lies there unmarked is asked about as well: a coil may be refused, not misread', () => {
+  const { beside, points, bodies } = planned('coiled tape', 1);
+  expect(points).toEqual([]);
+  expect(beside.filter(({ says }) => says.length === 1).length).toBeGreaterThan(5 * bodies.length);
+});
+
 test('what is seen of a bent, waving, twisted or hollow tape leads back to its place', () => {
   for (const kind of ['bent tape', 'waving tape', 'twisted end', 'hollow steel tape'] as const) {
     const { bodies, camera, truth } = planned(kind, 2);

@@ -37,14 +37,15 @@ function somewhere(
   random: Random,
 ): BesidePlace | undefined {
   const { spec } = body;
+  const { scales, room } = printOf(body);
   const s = random.between(spec.from, spec.to);
-  const across = random.between(-BESIDE_MM, spec.width + BESIDE_MM);
+  const across = random.between(-room, spec.width + room);
   const { x, y } = body.see(s, across);
   if (!within(camera, { x, y }, EDGE_PX)) return undefined;
   const at = camera.meet(x, y);
-  const onAnother = bodies.some((one) => one !== body && isBy(one, at));
+  const onAnother = bodies.some((one) => one !== body && isBy(one, at, room));
   if (onAnother || hiders.some(({ away }) => away(at[0], at[1]) < HIDDEN_MM)) return undefined;
-  const says = spec.scales.flatMap(({ unit, direction, zero, first, last }) => {
+  const says = scales.flatMap(({ unit, direction, zero, first, last }) => {
     if (unit === 'foot') return [];
     const mm = direction * (s - zero);
     return mm >= first * mmOf[unit] && mm <= last * mmOf[unit] ? [mm] : [];
@@ -52,9 +53,21 @@ function somewhere(
   return { x, y, says };
 }
 
+/**
+ * What a tape says, and how far beside it that is asked about: what isn't expected to be read may be, but not
+ * wrongly, and where turns of a tape lie side by side only on the tape itself.
+ */
+function printOf({ spec: { scales, unread = [] } }: TapeBody) {
+  return scales.length > 0 ? { scales, room: BESIDE_MM } : { scales: unread, room: 0 };
+}
+
 /** Whether a place is on a tape or close beside it. */
-function isBy({ spec, placeAt }: TapeBody, [x, y]: readonly [number, number]): boolean {
+function isBy(
+  { spec, placeAt }: TapeBody,
+  [x, y]: readonly [number, number],
+  room: number,
+): boolean {
   const [s, across] = placeAt(x, y);
   const inside = Math.min(s - spec.from, spec.to - s, across, spec.width - across);
-  return inside > -BESIDE_MM - HIDDEN_MM;
+  return inside > -room - HIDDEN_MM;
 }

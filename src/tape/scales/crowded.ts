@@ -52,8 +52,8 @@ export function crowdedBeside(work: Field<'measuring'>, row: FollowedRow, claim:
       if (strokesIn(sheet, x, width, y, slab, least) < LEAST_STROKES) continue;
       const from = range[0] + x / CROWDED_PER_TICK;
       const to = from + CROWDED_WINDOW_TICKS + PAST_TICKS;
-      const across = i === 0 ? end : low + (outwards > 0 ? y : y + slab) / CROWDED_PER_TICK;
-      found.push({ from: from - PAST_TICKS, to, across, outwards });
+      // Up to the strokes it may be bare tape of that length already.
+      found.push({ from: from - PAST_TICKS, to, across: end, outwards });
       break;
     }
   }

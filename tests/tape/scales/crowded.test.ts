@@ -63,6 +63,14 @@ test('strokes beyond the lines are another length of tape’s: there and past th
   expect(await told(strokes, [350, 190])).toEqual([380]);
 });
 
+test('up to the strokes it is bare tape of that length already', async () => {
+  const digits = picture((dark) => {
+    const random = seeded(5);
+    for (let x = 206; x < 1290; x += Math.round(9 + 13 * random())) dark(x, 160, 4, 16);
+  });
+  expect(await told(digits, ON, [750, 190])).toEqual([420, 'another-scale']);
+});
+
 test('some threads or a pin beside the lines are no tape', async () => {
   const pins = picture((dark) => {
     for (const x of [500, 640]) dark(x, 170, 3, 30);
