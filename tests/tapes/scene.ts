@@ -2,6 +2,7 @@ import { cameraOf } from './camera.ts';
 import type { KindOf } from './kind.ts';
 import { bentRound } from './kinds-bent.ts';
 import { boxed } from './kinds-boxed.ts';
+import { byOthers } from './kinds-by-others.ts';
 import { covered } from './kinds-covered.ts';
 import { hardOnCloth } from './kinds-hard-on-cloth.ts';
 import { lookalikes } from './kinds-lookalikes.ts';
@@ -36,6 +37,7 @@ const KINDS = {
   ...lookalikes,
   ...boxed,
   ...bentRound,
+  ...byOthers,
 } as const satisfies Record<string, KindOf>;
 
 export type SceneKind = keyof typeof KINDS;
