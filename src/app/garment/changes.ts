@@ -1,12 +1,14 @@
 import { garmentFileWords as fileWords } from '#words/garment/garment-file-words.ts';
 import { copyAsNewStart } from '../../garment/actions/copy.ts';
+import { readStand } from '../../garment/backup/backup-due.ts';
+import { standRestored } from '../../garment/backup/backup-stand.ts';
 import { newGarment, renamed, shortened } from '../../garment/record/new-garment.ts';
 import type { Garment } from '../../garment/record/record.ts';
 import type { InventedGarment } from '../../screens/garments/deeds.ts';
 import { moveGarment, replaceGarment } from '../../storage/garment-moves.ts';
 import { addGarment, changeGarment, loadGarment } from '../../storage/garments.ts';
-import type { Store } from '../../storage/store.ts';
-import { askToPersist, notKept, part, rememberOpen } from './deeds.ts';
+import { type Store, StoreError } from '../../storage/store.ts';
+import { askToPersist, BACKUP_KEY, notKept, part, rememberOpen } from './deeds.ts';
 import type { Chosen } from './restore-place.tsx';
 import { type ShowWork, type Watch, watched } from './watch.ts';
 
@@ -68,19 +70,37 @@ export async function putBackAll(store: Store, cleared: readonly Garment[]): Pro
  */
 export async function restore(store: Store, chosen: Chosen, watch: Watch): Promise<string> {
   const asked = chosen.garments.filter(({ choice }) => choice !== 'skip');
+  const restored: Garment[] = [];
   let done = 0;
   try {
     for (const { key, raw } of chosen.setAside) await store.change(key, (old) => old ?? raw);
     for (const { garment, choice } of asked) {
       watch.show(done, asked.length);
       if (watch.signal.aborted) return fileWords.restoredUntil(done, asked.length);
-      if (choice === 'take') await replaceGarment(store, garment, crypto.randomUUID());
-      else await addGarment(store, beside(garment));
+      const own = choice === 'take' ? garment : beside(garment);
+      if (choice === 'take') await replaceGarment(store, own, crypto.randomUUID());
+      else await addGarment(store, own);
+      restored.push(own);
       done += 1;
     }
     return fileWords.restored(done);
   } catch (error) {
     return fileWords.restoredSome(done, asked.length, await notKept(error));
+  } finally {
+    await rememberFile(store, restored, chosen.at);
+  }
+}
+
+/** What was restored is in its file: no backup is asked for on its account. Where that can't be kept, one is. */
+async function rememberFile(store: Store, restored: readonly Garment[], at: number): Promise<void> {
+  if (restored.length === 0) return;
+  const held = restored.map(({ id, edits, facts }) => ({
+    ...{ id, edits, facts: Object.keys(facts).length },
+  }));
+  try {
+    await store.change(BACKUP_KEY, (last) => standRestored(readStand(last), held, at));
+  } catch (error) {
+    if (!(error instanceof StoreError)) throw error;
   }
 }
 

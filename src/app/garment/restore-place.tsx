@@ -17,6 +17,8 @@ type Read = Extract<BackupRead, { ok: true }> & { previews: readonly Preview[] }
 export interface Chosen {
   garments: readonly { garment: Preview['garment']; choice: RestoreChoice }[];
   setAside: Read['setAside'];
+  /** When the file was written, in ms since 1970. */
+  at: number;
 }
 
 interface Props {
@@ -52,7 +54,9 @@ export function GarmentRestorePlace({ store, file, onRestore, onFault, onCancel 
   return (
     <RestorePreview
       {...backup}
-      onRestore={(garments) => onRestore({ garments, setAside: backup.setAside })}
+      onRestore={(garments) =>
+        onRestore({ garments, setAside: backup.setAside, at: file.lastModified })
+      }
       onCancel={onCancel}
     />
   );

@@ -147,6 +147,7 @@ const chosen = (count: number) => ({
     choice: 'take' as const,
   })),
   setAside: [],
+  at: 7,
 });
 
 test('a restore that fills the phone says how many are there, and which cause', async () => {
@@ -171,12 +172,28 @@ test('a restore is stopped between two garments, and says how many are there', a
   expect((await loadGarments(store)).garments).toHaveLength(3);
 });
 
+test('what was restored is in its file: a backup is not asked for on its account, of others it still is', async () => {
+  await restore(store, chosen(1), unwatched());
+  const { edits } = coat();
+  expect(await store.load('last-backup')).toEqual({
+    at: 7,
+    edits: { c0: edits },
+    facts: { c0: 0 },
+  });
+  const stand = { at: 5, edits: { other: 3 }, facts: { other: 1 } };
+  await store.change('last-backup', () => stand);
+  await restore(store, chosen(1), unwatched());
+  expect(await store.load('last-backup')).toEqual({
+    ...{ at: 5, edits: { other: 3, c0: edits }, facts: { other: 1, c0: 0 } },
+  });
+});
+
 test('a restore puts nothing on the phone that could not be read again', async () => {
   const harmed = { ...coat(), works: 'none' } as unknown as Garment;
   start();
   await choose(writeBackup([]).replace('[\n', `[\n${garmentLine(harmed)}\n`));
   expect(await screen.findByText(/its list of works is damaged/)).toBeTruthy();
-  const taken = { garments: [{ garment: harmed, choice: 'take' as const }], setAside: [] };
+  const taken = { garments: [{ garment: harmed, choice: 'take' as const }], setAside: [], at: 7 };
   expect(await restore(store, taken, unwatched())).toMatch(/more than one garment holds/);
   expect(await loadGarments(store)).toMatchObject({ garments: [], setAside: [] });
 });
