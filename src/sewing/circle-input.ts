@@ -8,8 +8,10 @@ import {
 import type { Problem } from './problem.ts';
 
 /** The most pieces a round is made of, and the most circles in it. */
-const MOST_PIECES = 60;
+export const MOST_PIECES = 60;
 const MOST_CIRCLES = 10;
+/** The least that is asked for of how full a flounce is: any more than once will do. */
+export const LEAST_TIMES = 1.05;
 
 export type CircleKind =
   /** So many circles in all, one or a part of one mostly, in so many panels. */
@@ -73,7 +75,7 @@ function kindProblems(kind: CircleKind): Problem[] {
       ];
     case 'flounce':
       if (kind.by === 'radius') return mustBePositive('radius', kind.radius);
-      return kind.times > 1 ? [] : [outOf('times', kind.times, 1.05, 20)];
+      return kind.times > 1 ? [] : [outOf('times', kind.times, LEAST_TIMES, 20)];
   }
 }
 

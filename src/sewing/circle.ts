@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength } from '../lengths/length.ts';
-import { type CircleInput, circleProblems } from './circle-input.ts';
+import { type CircleInput, circleProblems, LEAST_TIMES, MOST_PIECES } from './circle-input.ts';
 import { answerUnless, type Outcome, type Problem, refused } from './problem.ts';
 import { type Sector, type SectorBox, sectorBox, sectorOf } from './sector.ts';
 
@@ -92,15 +92,17 @@ function flounceOf(
   // So many rings at the most, each with something left beside its slit.
   const least = (edge / MOST_RINGS + 2 * side) / (2 * Math.PI);
   if (asked < least) {
-    return kind.by === 'radius'
-      ? { kind: 'too-short', field: 'radius', least: exactLength(least), given: kind.radius }
-      : {
-          kind: 'out-of-range',
-          field: 'times',
-          given: kind.times,
-          least: 1,
-          most: 1 + long / least,
-        };
+    if (kind.by === 'radius') {
+      return { kind: 'too-short', field: 'radius', least: exactLength(least), given: kind.radius };
+    }
+    // In hundredths, as it is typed.
+    const most = Math.floor(100 * (1 + long / least)) / 100;
+    if (most < LEAST_TIMES) {
+      const deep = exactLength(least * (LEAST_TIMES - 1));
+      return { kind: 'too-short', field: 'long', least: deep, given: long };
+    }
+    const given = kind.times;
+    return { kind: 'out-of-range', field: 'times', given, least: LEAST_TIMES, most };
   }
   // The tolerance is one unit: with π nothing is whole.
   const pieces = Math.max(1, Math.ceil((edge - 1) / each));
@@ -112,7 +114,10 @@ function flounceOf(
   };
 }
 
-function shapeProblem({ seam, kind }: CircleInput, { piece }: Shape): Problem | undefined {
+function shapeProblem(
+  { seam, kind, edge, long }: CircleInput,
+  { piece }: Shape,
+): Problem | undefined {
   if (seam >= piece.inner) {
     return { kind: 'not-under', field: 'seam', under: piece.inner, given: seam };
   }
@@ -120,7 +125,12 @@ function shapeProblem({ seam, kind }: CircleInput, { piece }: Shape): Problem | 
   const turns = piece.angle / (2 * Math.PI);
   const field = kind.of === 'gores' ? 'gores' : 'panels';
   const given = kind.of === 'gores' ? kind.count : kind.of === 'skirt' ? kind.panels : 1;
-  return { kind: 'too-few', field, least: Math.ceil(given * turns - 1e-9), given };
+  const least = Math.ceil(given * turns - 1e-9);
+  if (kind.of === 'gores' && least > MOST_PIECES) {
+    const most = exactLength(edge + MOST_PIECES * 2 * Math.PI * long);
+    return { kind: 'too-long', field: 'sweep', most, given: kind.hem };
+  }
+  return { kind: 'too-few', field, least, given };
 }
 
 function cutOf({ seam, side, hem }: CircleInput, shape: Shape): Circle {

@@ -71,16 +71,20 @@ export function endsTooLong(room: Length, needed: number): Problem {
 
 /** A level lies from first to last; where the ends are shares of a space, clear of the edges. */
 function levelProblems(input: ClosuresInput): Problem[] {
+  const field = 'level';
   const { level: given, opening, ends, rule, sewn = [] } = input;
   if (given === undefined) return [];
   const row = wholeRow(input);
   const pitch = sewn.length > 0 ? undefined : keptPitch(rule);
+  if (ends !== 'given' && pitch === undefined) {
+    if (given <= ZERO) return [{ kind: 'not-over', field, over: ZERO, given }];
+    return given >= opening ? [{ kind: 'not-under', field, under: opening, given }] : [];
+  }
   const share = (row.head * (pitch ?? 0)) / 2;
   const least = exactLength(row.from + share);
   const most = exactLength(row.to - share);
-  const onEdge = ends !== 'given' && (given <= ZERO || given >= opening);
-  if (given >= least && given <= most && !onEdge) return [];
-  return [{ kind: 'outside', field: 'level', given, least, most }];
+  if (given >= least && given <= most) return [];
+  return [{ kind: 'outside', field, given, least, most }];
 }
 
 function sewnProblems({ opening, rule, sewn = [] }: ClosuresInput): Problem[] {

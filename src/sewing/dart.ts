@@ -104,8 +104,10 @@ export function dartEdge(input: EdgeInput, { angle, width }: Wedge): Outcome<Dar
     const { leg, slant, other, seam } = input;
     const [near, far] = [slant / DEGREES, other / DEGREES];
     const meet = near + angle / 2;
-    const most = BLUNTEST + SHARPEST / 2 - (angle / 2) * DEGREES;
-    if (slant > most + NOISE) {
+    const bluntest = BLUNTEST + SHARPEST / 2 - (angle / 2) * DEGREES + NOISE;
+    if (slant > bluntest) {
+      // In hundredths, as it is typed.
+      const most = Math.floor(100 * bluntest) / 100;
       return refused({ kind: 'out-of-range', field: 'slant', given: slant, least: SHARPEST, most });
     }
     const tipOf = (along: number) => exactLength((along * Math.sin(near)) / Math.sin(meet));

@@ -186,5 +186,11 @@ function changeProblems({ upper, sweep, long, change, pieces }: LengthenInput): 
   }
   // A piece whose sides lean as far as this has none that could jog.
   const least = Math.floor(Math.abs(sweep - upper) / (Math.PI * long)) + 1;
+  if (least > MOST) {
+    const [field, longer, shorter] =
+      sweep > upper ? (['sweep', sweep, upper] as const) : (['upper', upper, sweep] as const);
+    const under = exactLength(shorter + MOST * Math.PI * long);
+    return [{ kind: 'not-under', field, under, given: longer }];
+  }
   return pieces >= least ? [] : [{ kind: 'too-few', field: 'pieces', least, given: pieces }];
 }

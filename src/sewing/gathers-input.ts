@@ -53,7 +53,7 @@ export function gathersProblems(input: GathersInput): Problem[] {
   const { edge, flat, ends, parts } = input;
   const alone = [
     ...mustBePositive('edge', edge),
-    ...(flat > 0 && flat >= edge
+    ...(edge > 0 && flat >= edge
       ? [{ kind: 'not-under', field: 'flat', under: edge, given: flat } as const]
       : mustNotBeNegative('flat', flat)),
     ...mustNotBeNegative('ends', ends),

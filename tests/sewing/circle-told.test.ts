@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { exactLength, type Length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import { exactLength, type Length, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import { circle, edgeError, roundOf } from '../../src/sewing/circle.ts';
 import type { CircleInput } from '../../src/sewing/circle-input.ts';
 import { type SectorBox, sectorBox, straightSide } from '../../src/sewing/sector.ts';
@@ -95,6 +95,12 @@ describe('what a refusal says will do does, and less does not', () => {
     expect(boundTold(told, count, 'gores', 'least')).toBe(8);
   });
 
+  test('no gores are enough for a hem of more than 60 turns', () => {
+    const told = (hem: number) =>
+      at({ long: mm(50), kind: { of: 'gores', count: 60, hem: hem as Length } });
+    about(boundTold(told, mm(50_000), 'sweep', 'most'), 700 + 60 * 2 * Math.PI * 50);
+  });
+
   test('rings: 200 of them at the most, each with its slit', () => {
     // An edge of 200 × 2π cm: 2π cm a ring and two sides of 1 cm.
     const edge = mm(Math.round(200 * 2 * Math.PI * 10));
@@ -103,13 +109,21 @@ describe('what a refusal says will do does, and less does not', () => {
       at({ kind: { of: 'flounce', by: 'radius', radius: radius as Length }, edge, side: mm(10) });
     about(boundTold(told, mm(5), 'radius', 'least'), least);
     // A ring so much times as full has its depth ÷ (times − 1) as a radius: 10 cm deep.
-    const times = (value: number) => at({ kind: full(value), edge, side: mm(10), long: mm(100) });
+    const deep = (long: Length) => (value: number) =>
+      at({ kind: full(value), edge, side: mm(10), long });
+    const times = deep(mm(100));
     const refused = times(12);
     if (refused.ok) throw new Error('that is all seam');
     const [problem] = refused.problems;
     const most = problem && 'most' in problem ? Number(problem.most) : Number.NaN;
-    expect(most).toBeCloseTo(1 + 100 / least, 6);
-    expect([times(most - 1e-6).ok, times(most + 1e-3).ok]).toEqual([true, false]);
+    // In hundredths, as it is typed, down.
+    expect(most).toBe(Math.floor(100 * (1 + 100 / least)) / 100);
+    expect([times(most).ok, times(most + 0.01).ok, times(1.05).ok]).toEqual([true, false, true]);
+    // So shallow that none would do it has to be deeper first.
+    const long = (of: number) => deep(of as Length)(3);
+    const shallow = boundTold(long, mm(0.1), 'long', 'least');
+    about(shallow, least / 20);
+    expect(deep(length(Math.ceil(shallow)))(1.05).ok).toBe(true);
   });
 
   test('no more than ten circles and sixty pieces', () => {

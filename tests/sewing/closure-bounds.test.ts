@@ -32,6 +32,10 @@ describe('where a level may be', () => {
     for (const set of [{}, { rule: exact(80), sewn: [mm(100)] }]) {
       const at = (level: number) => fields({ ends: 'whole', ...set, level: level as Length });
       expect([at(0), at(1), at(mm(500) - 1), at(mm(500))]).toEqual([['level'], [], [], ['level']]);
+      const told = (level: number) =>
+        outcome(wrong({ ends: 'half', ...set, level: level as Length }));
+      expect(boundTold(told, 0, 'level', 'over')).toBe(0);
+      expect(boundTold(told, mm(510), 'level', 'under')).toBe(mm(500));
     }
   });
 });

@@ -87,7 +87,9 @@ describe('between fields', () => {
       { kind: 'outside', field: 'level', given: mm(85), least: mm(10), most: mm(80) },
     ]);
     expect(wrong({ ...input, level: mm(9) })[0]).toMatchObject({ kind: 'outside' });
-    expect(wrong({ ...input, ends: 'half', level: mm(100) })[0]).toMatchObject({ kind: 'outside' });
+    expect(wrong({ ...input, ends: 'half', level: mm(100) })).toEqual([
+      { kind: 'not-under', field: 'level', under: mm(100), given: mm(100) },
+    ]);
   });
 
   test('sewn marks: outside, twice, more than are wanted', () => {

@@ -64,6 +64,10 @@ describe('its raw edge', () => {
     const [told] = refused.ok ? [] : refused.problems;
     expect(told && 'most' in told ? Number(told.most) : 0).toBeCloseTo(140, 9);
     expect([at({ slant: 140 }).ok, at({ slant: 140.1 }).ok]).toEqual([true, false]);
+    // Of half a radian 14.32° are one side’s: a number that can be typed.
+    const half = (slant: number) => dartEdge({ ...EDGE, slant }, wedgeOf(0.5, mm(100)));
+    expect(half(159)).toMatchObject({ problems: [{ field: 'slant', most: 155.67 }] });
+    expect([half(155.67).ok, half(155.68).ok]).toEqual([true, false]);
     // Of 20° just 160°, the bluntest of all, and of all wider ones half a degree less for each.
     for (let degrees = 20; degrees <= 150; degrees++) {
       const dart = wedgeOf((degrees * Math.PI) / 180, mm(100));

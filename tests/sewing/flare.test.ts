@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import {
   type ExactLength,
   exactLength,
+  type Length,
   LONGEST,
   length,
   mm,
@@ -214,6 +215,23 @@ describe('laws', () => {
     );
   });
 });
+
+test.each(['sweep', 'upper'] as const)(
+  'no pieces are enough where %s is longer by more than 60 half turns',
+  (field) => {
+    const flat = {
+      ...LONGER,
+      upper: cm(10),
+      sweep: cm(10),
+      long: cm(1),
+      change: mm(1),
+      pieces: 60,
+    };
+    const told = (of: number) => lengthen({ ...flat, [field]: of as Length });
+    const under = boundTold(told, cm(300), field, 'under') / cm(1);
+    expect(under).toBeCloseTo(10 + 60 * Math.PI, 4);
+  },
+);
 
 describe('what a refusal says will do does', () => {
   test.each([1, 3, 6])(

@@ -6,12 +6,13 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { exactLength, inches, mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import { exactLength, inches, type Length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import { gatherRows } from '../../src/sewing/gather-rows.ts';
 import { fullnessOf, gathers } from '../../src/sewing/gathers.ts';
 import type { GathersInput } from '../../src/sewing/gathers-input.ts';
 import { partsOfMarks } from '../../src/sewing/gathers-marks.ts';
 import { stripsFor } from '../../src/sewing/strips.ts';
+import { boundTold } from './as-told.ts';
 import { typed } from './closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
@@ -196,6 +197,12 @@ describe('laws', () => {
       { numRuns: 2000, seed: 1703 },
     );
   });
+});
+
+test('of an edge of nothing only that is told, however much of it lies flat', () => {
+  expect(fields({ edge: ZERO, flat: cm(5) })).toEqual(['edge']);
+  const flat = (of: number) => gathers({ ...FRILL, flat: of as Length });
+  expect(boundTold(flat, cm(200), 'flat', 'under')).toBe(cm(180));
 });
 
 test('the strip is marked along all that is cut, its ends too', () => {
