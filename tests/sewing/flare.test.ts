@@ -224,7 +224,7 @@ test.each(['sweep', 'upper'] as const)(
       upper: cm(10),
       sweep: cm(10),
       long: cm(1),
-      change: mm(1),
+      change: mm(-1),
       pieces: 60,
     };
     const told = (of: number) => lengthen({ ...flat, [field]: of as Length });
