@@ -42,10 +42,11 @@ export type Typed = Pick<KeptWork, 'name' | 'calculation' | 'draft' | 'runs'>;
 /** The calculation of one length: kept it is a quantity. */
 export const LENGTH_ALONE = 'convert';
 
-/** Ids stand in homes, and a list of the second version might hold one twice. */
+/** Ids stand in homes, and a list of the second version might hold one many times. */
 function freeId(id: string, taken: object): string {
-  let free = id.replaceAll('|', '/');
-  while (Object.hasOwn(taken, free)) free = `${free.slice(0, 78)}+`;
+  const own = id.replaceAll('|', '/');
+  let free = own;
+  for (let n = 2; Object.hasOwn(taken, free); n++) free = `${own.slice(0, 70)}+${n}`;
   return free;
 }
 
