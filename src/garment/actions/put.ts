@@ -25,11 +25,6 @@ export function todays({ answer }: State, part: LinkPart, side: string): PutPart
   return { put: value, kind: source.kind, ...(sure > 0 && { plusMinus: sure }), was };
 }
 
-/** A link that something else was put in the place of, again. */
-export function again(part: Part): LinkPart | undefined {
-  return 'was' in part && part.was ? { link: part.was } : undefined;
-}
-
 /** Whether a link takes something of a work. */
 export function isOf(link: Link, work: string): boolean {
   return 'work' in link && link.work === work;

@@ -1,6 +1,6 @@
 import { isId, readHome } from '../record/home.ts';
 import type { Quantity, Work } from '../record/record.ts';
-import { again, isOf, takersIn, todays, turnedAt, turnParts } from './put.ts';
+import { isOf, takersIn, todays, turnedAt, turnParts } from './put.ts';
 import { edit, type Slot } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 import { type FieldPlace, slotOf } from './typing.ts';
@@ -54,7 +54,7 @@ export function putBack(state: State, work: string, now: number): Done {
     return refuse(state, { why: 'not there', what: 'work' });
   }
   const links = turnParts(state, (part) =>
-    'was' in part && part.was && isOf(part.was, work) ? (again(part) ?? part) : part,
+    'was' in part && part.was && isOf(part.was, work) ? { link: part.was } : part,
   );
   return settle(
     state,
