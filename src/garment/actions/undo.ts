@@ -11,9 +11,10 @@ import { hasFacts } from './works.ts';
  * off is kept with it: nobody sees it, and nobody means it.
  */
 export function lastPress({ log, record }: State): Change | undefined {
-  const isSeen = ({ slot: [map, id = ''], before }: Edit) => {
-    const { home } = Object(at(record, ['facts', id]) ?? before) as Partial<Fact>;
-    return map !== 'facts' || !at(record, ['works', readHome(home ?? '').id, 'off']);
+  const isSeen = ({ slot: [, id = ''], before }: Edit) => {
+    // What else a press writes has no home, and so is of no work.
+    const { home = '' } = Object(at(record, ['facts', id]) ?? before) as Partial<Fact>;
+    return !at(record, ['works', readHome(home).id, 'off']);
   };
   return [...log].reverse().find(({ press, edits }) => press && edits.every(isSeen));
 }
@@ -46,9 +47,7 @@ function madeTo(state: State, without: State, id: number): string[] {
   const open = new Set(state.answer.conflicts.map(({ home }) => home));
   const since = new Set(
     state.log.flatMap((one) =>
-      one.press && one.id > id
-        ? one.edits.flatMap(({ slot }) => (slot[0] === 'facts' ? (slot[1] ?? []) : []))
-        : [],
+      one.press && one.id > id ? one.edits.flatMap(({ slot }) => slot[1] ?? []) : [],
     ),
   );
   return without.answer.conflicts
@@ -72,7 +71,7 @@ function refusedFor(state: State, { slot, before, after }: Edit): Refused | unde
   const [map, id = ''] = slot;
   const adds = slot.length === 2 && (map === 'works' || map === 'quantities');
   if (adds && before === undefined && hasFacts(state, id)) return { why: 'has facts', id };
-  const wasMade = map === 'facts' && slot.length === 2 && after === undefined && isObject(before);
+  const wasMade = map === 'facts' && after === undefined && isObject(before);
   return wasMade ? madeAgain(state, before as unknown as Fact | MadeBefore) : undefined;
 }
 
