@@ -37,8 +37,12 @@ class Bench {
   #told = new Map();
   #watch = watching();
 
+  /**
+   * What runs while the tests are loaded, too, needs no new process: the mutant is on only in the
+   * tests, and what was loaded before it is what a new process would load.
+   */
   capabilities() {
-    return { reloadEnvironment: false };
+    return { reloadEnvironment: true };
   }
 
   async dryRun() {
@@ -64,9 +68,8 @@ class Bench {
     return { status: DryRunStatus.Complete, tests, mutantCoverage };
   }
 
-  async mutantRun({ activeMutant, testFilter, hitLimit, mutantActivation }) {
+  async mutantRun({ activeMutant, testFilter, hitLimit }) {
     mutation[NAMES.HIT_LIMIT] = hitLimit;
-    if (mutantActivation === 'static') mutation[NAMES.ACTIVE_MUTANT] = activeMutant.id;
     await this.#load();
     const asked = testFilter && new Set(testFilter);
     const tests = this.#tests.filter(({ id }) => !asked || asked.has(id));
