@@ -85,23 +85,23 @@ export function crossing(input: Crossed): Outcome<CrossingPlan> {
 
 /** Begun in the midst of the shifts with fewest clashes, however narrow beside the steps that are tried. */
 function bestShift(input: Crossed, pitch: number, fewest: Shifts | undefined): Crossing {
+  const below = linesUnder(input);
+  const tried = (shift: number): Tried => ({
+    shift,
+    ...weigh(input, linesOver(input, pitch, shift), below),
+  });
   const middle = fewest ? Math.round((fewest.from + fewest.to) / 2 / FINE) * FINE : 0;
-  const rough = tryShifts(input, pitch, 0, pitch, STEP, tried(input, pitch, middle));
-  const at = tryShifts(input, pitch, rough.shift - STEP, rough.shift + STEP, FINE, rough);
+  const rough = bestOf(tried, 0, pitch, STEP, tried(middle));
+  const at = bestOf(tried, rough.shift - STEP, rough.shift + STEP, FINE, rough);
   return laid(input, pitch, ((at.shift % pitch) + pitch) % pitch);
-}
-
-function tried(input: Crossed, pitch: number, shift: number): Tried {
-  return { shift, ...weigh(input, linesOver(input, pitch, shift), linesUnder(input)) };
 }
 
 interface Tried extends Weighed {
   shift: number;
 }
 
-function tryShifts(
-  input: Crossed,
-  pitch: number,
+function bestOf(
+  tried: (shift: number) => Tried,
   from: number,
   to: number,
   step: number,
@@ -109,7 +109,7 @@ function tryShifts(
 ): Tried {
   let best = start;
   for (let shift = from; shift < to; shift += step) {
-    const one = tried(input, pitch, shift);
+    const one = tried(shift);
     if (isBetter(one, best)) best = one;
   }
   return best;
