@@ -128,9 +128,10 @@ function clearPitch(input: Crossed, ranges: ClashRanges): Crossing | undefined {
     for (const off of [-i, i]) {
       // A whole number, so that it can be typed.
       const pitch = Math.round(upper.pitch * (1 + off * OTHER_STEP)) as Length;
-      if (crossingProblems({ ...input, upper: { ...upper, pitch } }).length > 0) continue;
       const fewest = fewestClashes(input, ranges, pitch, LAID_BY_HAND);
-      if (fewest?.clashes === 0) return bestShift(input, pitch, fewest);
+      if (fewest?.clashes !== 0) continue;
+      const wrong = crossingProblems({ ...input, upper: { ...upper, pitch } });
+      if (wrong.length === 0) return bestShift(input, pitch, fewest);
     }
   }
   return undefined;
