@@ -6,6 +6,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { State } from '../../garment/actions/state.ts';
 import { writeBackup } from '../../garment/backup/backup.ts';
 import { type SayMade, type ShareWish, sharedGarment } from '../../garment/share/shared.ts';
+import { quantityName } from '../../screens/garment/said/names.ts';
 import { valueText } from '../../screens/garment/said/value-text.ts';
 import { Share, type ShareChoice } from '../../screens/garment/share/share.tsx';
 import type { Store } from '../../storage/store.ts';
@@ -59,9 +60,12 @@ function HandOn({ state, bench, onLeave }: Omit<Props, 'store' | 'id'> & { state
     };
   }, [shared]);
   const { name } = state.record;
+  const numbers = [...state.answer.sound.quantities].flatMap(([key, { body, measure }]) =>
+    body || measure !== undefined ? [] : quantityName(state, key),
+  );
   return (
     <Share
-      {...{ name, has, choice, onLeave }}
+      {...{ name, has, choice, numbers, onLeave }}
       hand={bench.hand}
       pending={state.record.pending !== undefined}
       left={shared.shared}

@@ -27,6 +27,7 @@ function Shown({ length = 100 }: { length?: number }) {
       choice={choice}
       left={{ ...NONE, bodies: 2, typed: 2, photos: 1 }}
       link={{ address: 'x'.repeat(length), most: 8000 }}
+      numbers={['Waist', ...Array.from({ length: 9 }, (_, i) => `Edge ${i}`)]}
       canShare={true}
       onChoice={setChoice}
       onLink={onLink}
@@ -50,6 +51,9 @@ test('what is left out, and what stands in its place, is said', () => {
   render(<Shown />);
   expect(screen.getByText(/2 numbers that took measures of a body hold/)).toBeTruthy();
   expect(screen.getByText('Photos stay on this phone.')).toBeTruthy();
+  expect(
+    screen.getByText(/not said to be of a body go along: Waist, Edge 0, .*, and 2 more\./),
+  ).toBeTruthy();
   expect(screen.getByText(/A number is still being typed/)).toBeTruthy();
 });
 

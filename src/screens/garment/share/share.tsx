@@ -19,6 +19,8 @@ interface Props {
   choice: ShareChoice;
   /** What is left out as it is chosen. */
   left: LeftOut;
+  /** The garment’s numbers that go along and aren’t said to be of a body, by name. */
+  numbers: readonly string[];
   /** Undefined while it is being made. */
   link: { address: string; most: number } | undefined;
   canShare: boolean;
@@ -81,6 +83,7 @@ export function Share(props: Props) {
             ))}
           </fieldset>
         )}
+        {props.numbers.length > 0 && <p>{numbersSaid(props.numbers)}</p>}
         {left.typed > 0 && <p>{words.typedInPlace(left.typed)}</p>}
         {left.photos > 0 && <p>{words.photosStay}</p>}
         <p>{words.logStays}</p>
@@ -104,6 +107,14 @@ export function Share(props: Props) {
       </nav>
     </div>
   );
+}
+
+/** So many are named; the rest is counted. */
+const NAMED = 8;
+
+function numbersSaid(names: readonly string[]): string {
+  const named = names.slice(0, NAMED);
+  return words.numbers(named, names.length - named.length);
 }
 
 type LinkProps = Pick<Props, 'link' | 'canShare' | 'onLink'> & {

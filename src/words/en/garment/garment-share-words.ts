@@ -21,6 +21,8 @@ export const garmentShareWords = {
     count === 1
       ? 'One number that took a measure of a body holds its value of today.'
       : `${count} numbers that took measures of a body hold their values of today.`,
+  numbers: (names: readonly string[], more: number) =>
+    `Numbers not said to be of a body go along: ${names.join(', ')}${more > 0 ? `, and ${more} more` : ''}. If one is, say so among the measures first.`,
   photosStay: 'Photos stay on this phone.',
   logStays: 'What could be taken back here can’t be there.',
   pending: 'A number is still being typed: what it was before goes along.',
