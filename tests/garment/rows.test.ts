@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { type Action, act } from '../../src/garment/actions/act.ts';
 import { decide, waysOutOf } from '../../src/garment/actions/decide.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
+import { withKeys } from '../../src/garment/actions/with-keys.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { placesOf, pointsOf } from '../../src/garment/rows/points.ts';
 import type { MadeMark } from '../../src/garment/rows/row.ts';
@@ -62,6 +63,31 @@ function underWay(measured: number): State {
   const first = act(begin(garmentOf({ works: { hooks } }), KNOWN), press('a', {})).state;
   return act(first, press('b', { measured })).state;
 }
+
+/** 12 × 18 with the holes 0.5 from its edge and apart: a corner's hole 11 from the first. By hand. */
+function outlineMadeAt(measured: number) {
+  const outline = { name: 'Bag', calculation: 'outline', rank: 1, fields: {} };
+  const home = homeOf('bag', '', 'holes');
+  const filled = withKeys(garmentOf({ works: { bag: { ...outline, older: 2 } } }), KNOWN);
+  const press = (id: string, more: object): Action => ({
+    do: 'make',
+    home,
+    id,
+    tape,
+    now,
+    ...more,
+  });
+  const four = act(begin(filled, KNOWN), press('a', { upTo: 4 })).state;
+  return waysOutOf(act(four, press('b', { measured })).state, home);
+}
+
+test('as begun goes on to the next corner, whose hole stays in it; where that leaves no room it is not offered', () => {
+  const begun = outlineMadeAt(mm(22)).find(({ way }) => way === 'as-begun');
+  const places = begun?.row?.run.marks.map(({ at }) => at) ?? [];
+  expect(places.slice(3, 7)).toEqual([mm(15), mm(22), mm(27), mm(32)]);
+  expect(places.slice(21, 24)).toEqual([mm(107), mm(110), mm(115)]);
+  expect(outlineMadeAt(mm(23)).map(({ way }) => way)).not.toContain('as-begun');
+});
 
 test('spread keeps the mark on a level where it is, and the ends', () => {
   const state = underWay(mm(70));

@@ -23,7 +23,7 @@ export function rowBy(way: Way, { asked, made, begun }: UnderWay): Row | undefin
   const facts = places.map((_, rank) => ids.get(rank));
   const where =
     way === 'as-begun'
-      ? asBegun(made, ranks, begun, places.length)
+      ? asBegun(asked, made, ranks, begun)
       : way === 'spread'
         ? spread(asked, made, ranks)
         : withMade(places, made, ranks);
@@ -38,20 +38,32 @@ function withMade(places: readonly number[], made: readonly MadeMark[], ranks: r
   return all;
 }
 
-/** The places kept when the row was begun, moved by as much as the made mark before is off (where none is: the first). */
+/**
+ * The places kept when the row was begun, moved by as much as the made mark before is off (where none is:
+ * the first), as far as the next mark that must be where it is: a corner's hole stays in its corner.
+ */
 function asBegun(
+  asked: Run,
   made: readonly MadeMark[],
   ranks: readonly number[],
   begun: Points | undefined,
-  count: number,
 ): number[] | undefined {
+  const count = asked.marks.length;
   if (begun?.count !== count) return undefined;
   const kept = placesOf(begun);
-  const offs = made.map((mark, i) => meant(mark) - (kept[ranks[i] ?? 0] ?? 0));
-  let before = 0;
+  const offs = new Map(made.map((mark, i) => [ranks[i], meant(mark) - (kept[ranks[i] ?? 0] ?? 0)]));
+  const first = Math.min(...ranks);
+  const held = (rank: number) => {
+    const mark = asked.marks[rank];
+    return mark !== undefined && isFixed(mark) && !offs.has(rank);
+  };
+  const lastHeld = kept.reduce((last, _, rank) => (rank < first && held(rank) ? rank : last), -1);
+  let off = 0;
   const moved = kept.map((at, rank) => {
-    while ((ranks[before + 1] ?? count) <= rank) before += 1;
-    return at + (offs[before] ?? 0);
+    if (held(rank)) off = 0;
+    else if (rank > lastHeld && rank < first) off = offs.get(first) ?? 0;
+    else off = offs.get(rank) ?? off;
+    return at + off;
   });
   return withMade(moved, made, ranks);
 }

@@ -6,7 +6,7 @@ export const outlineOutputWords = {
   pitch: 'Hole to hole, first side',
   second: 'Hole to hole, second side',
   holes: 'Holes round the outline',
-  punch: 'Punch the hole, corners last',
+  punch: 'Punch the hole',
   one: 'Holes on the one edge',
   other: 'Holes on the other edge',
   punchOne: 'Punch the hole in the one edge',
