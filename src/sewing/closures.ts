@@ -79,10 +79,13 @@ function throughLevel(input: ClosuresInput, level: Length): Outcome<ClosurePlan>
 /** Only a count of two cannot carry top, level and bottom. */
 const TOO_FEW = { kind: 'too-few', field: 'count', least: 3, given: 2 } as const;
 
-/** Moved ends cannot be had where the closure on the level would hang over an edge. */
+/** Moved ends cannot be had where the closure on the level would hang over an edge; one wider than the opening always does. */
 function levelOffEdge(input: ClosuresInput, given: Length): Problem {
-  const half = (itemWidth(input) ?? 0) / 2;
-  const most = exactLength(input.opening - half);
+  const { opening } = input;
+  const width = itemWidth(input) ?? ZERO;
+  if (width > opening) return { kind: 'too-long', field: 'width', most: opening, given: width };
+  const half = width / 2;
+  const most = exactLength(opening - half);
   return { kind: 'outside', field: 'level', given, least: exactLength(half), most };
 }
 

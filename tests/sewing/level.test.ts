@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { length, mm, toMm } from '../../src/lengths/length.ts';
+import { type Length, length, mm, toMm } from '../../src/lengths/length.ts';
 import { spaceClosures } from '../../src/sewing/closures.ts';
 import { byCount, opening, placesMm, planFor, problems, roomy, typed } from './closures-cases.ts';
 
@@ -91,6 +91,15 @@ describe('worked by hand', () => {
       expect(problems(spaceClosures({ ...input, levelBy }))[0]).toMatchObject({ kind: 'overlap' });
     }
     expect(planFor({ ...input, rule: byCount(1) }).overhang).toEqual({ top: 0, bottom: 0 });
+  });
+
+  test('an item wider than the opening hangs over an edge wherever the level is', () => {
+    const wide = opening(mm(100), byCount(3), { level: mm(40), levelBy: 'moved-ends' });
+    const at = (width: number) => spaceClosures({ ...wide, width: width as Length });
+    expect(problems(at(mm(110)))).toEqual([
+      { kind: 'too-long', field: 'width', most: mm(100), given: mm(110) },
+    ]);
+    expect(problems(at(mm(100)))).toMatchObject([{ field: 'level', least: mm(50), most: mm(50) }]);
   });
 
   // 0, 100, 200: either of two marks is 50 from a level of 50, and the upper is taken down to it.
