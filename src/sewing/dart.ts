@@ -99,17 +99,11 @@ const NOISE = 1e-9;
  *
  * Problems: an angle under 20° or over 160°, edges that never meet, a negative seam, an opening as wide as the piece.
  */
-export function dartEdge(input: EdgeInput, { angle, width }: Wedge): Outcome<DartEdge> {
-  return answerUnless(edgeProblems(input, width), () => {
+export function dartEdge(input: EdgeInput, dart: Wedge): Outcome<DartEdge> {
+  return answerUnless(edgeProblems(input, dart), () => {
     const { leg, slant, other, seam } = input;
     const [near, far] = [slant / DEGREES, other / DEGREES];
-    const meet = near + angle / 2;
-    const bluntest = BLUNTEST + SHARPEST / 2 - (angle / 2) * DEGREES + NOISE;
-    if (slant > bluntest) {
-      // In hundredths, as it is typed.
-      const most = Math.floor(100 * bluntest) / 100;
-      return refused({ kind: 'out-of-range', field: 'slant', given: slant, least: SHARPEST, most });
-    }
+    const meet = near + dart.angle / 2;
     const tipOf = (along: number) => exactLength((along * Math.sin(near)) / Math.sin(meet));
     const cutLeg = exactLength(leg + seam / Math.sin(near));
     const kink = Math.PI - near - far;
@@ -117,9 +111,15 @@ export function dartEdge(input: EdgeInput, { angle, width }: Wedge): Outcome<Dar
   });
 }
 
-function edgeProblems({ slant, other, seam, piece }: EdgeInput, width: ExactLength): Problem[] {
+function edgeProblems(
+  { slant, other, seam, piece }: EdgeInput,
+  { angle, width }: Wedge,
+): Problem[] {
+  // With half of the dart's angle, so that it meets the middle line; in hundredths, as it is typed.
+  const meets = BLUNTEST + SHARPEST / 2 - (angle / 2) * DEGREES;
+  const most = Math.min(BLUNTEST, Math.floor(100 * (meets + NOISE)) / 100);
   const alone = [
-    ...outside('slant', slant, SHARPEST, BLUNTEST),
+    ...outside('slant', slant, SHARPEST, most),
     ...outside('other', other, SHARPEST, BLUNTEST),
     ...mustNotBeNegative('seam', seam),
     ...mustBePositiveIfGiven('piece', piece),

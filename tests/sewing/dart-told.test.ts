@@ -64,6 +64,10 @@ describe('its raw edge', () => {
     const [told] = refused.ok ? [] : refused.problems;
     expect(told && 'most' in told ? Number(told.most) : 0).toBeCloseTo(140, 9);
     expect([at({ slant: 140 }).ok, at({ slant: 140.1 }).ok]).toEqual([true, false]);
+    // However blunt it is, and a narrow dart as blunt as any.
+    expect(at({ slant: 170 })).toMatchObject({ problems: [{ field: 'slant', most: 140 }] });
+    const narrow = dartEdge({ ...EDGE, slant: 165 }, wedgeOf(Math.PI / 18, mm(100)));
+    expect(narrow).toMatchObject({ problems: [{ field: 'slant', most: 160 }] });
     // Of half a radian 14.32° are one side’s: a number that can be typed.
     const half = (slant: number) => dartEdge({ ...EDGE, slant }, wedgeOf(0.5, mm(100)));
     expect(half(159)).toMatchObject({ problems: [{ field: 'slant', most: 155.67 }] });
