@@ -99,6 +99,9 @@ describe('what a refusal says will do does, and less does not', () => {
     const told = (hem: number) =>
       at({ long: mm(50), kind: { of: 'gores', count: 60, hem: hem as Length } });
     about(boundTold(told, mm(50_000), 'sweep', 'most'), 700 + 60 * 2 * Math.PI * 50);
+    // Of 59 and a half 60 are.
+    const many = at({ long: mm(50), kind: gores(1, 700 + 59.5 * 2 * Math.PI * 50) });
+    expect(many).toMatchObject({ problems: [{ kind: 'too-few', field: 'gores', least: 60 }] });
   });
 
   test('rings: 200 of them at the most, each with its slit', () => {

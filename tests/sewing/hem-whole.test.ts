@@ -72,6 +72,14 @@ test('a curve too tight for the hem is said of all there is, too', () => {
   ]);
 });
 
+test('of a first turn of 7 in 30 cloth may be just so thick', () => {
+  const thick = { ...rest, whole: mm(30), turn: mm(7) };
+  expect(hemOfWhole({ ...thick, thickness: mm(8) })).toMatchObject({
+    problems: [{ kind: 'too-long', field: 'thickness', most: mm(7) }],
+  });
+  expect(hemOfWhole({ ...thick, thickness: mm(7) }).ok).toBe(true);
+});
+
 // A raw edge 3 mm short of the hem line of cloth of 2 mm: just where the round of the last fold begins.
 test('what a hem takes, its first turn just clear of the round, is as deep a hem again', () => {
   const input = { ...rest, depth: mm(10), turn: mm(7), thickness: mm(2) };
