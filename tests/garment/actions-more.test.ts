@@ -85,6 +85,35 @@ test('today’s number in a link’s place: how sure it is goes along, and where
   expect(depthOf(made, 'g')).toMatchObject([{ put: mm(624), plusMinus: mm(0.5) }]);
 });
 
+test('of several sides one that has no number leaves the total without one; a side has its own', () => {
+  const own = (text: string) => ({ ...SIDES, own: { right: { length: typed(text) } } });
+  const at = { work: 'a', field: 'depth' };
+  const record = (right: string, link: Parts) =>
+    garmentOf({
+      works: {
+        strips: strip(own(right)),
+        a: hem(typed('1'), { ...SIDES, own: { left: { depth: link }, right: { depth: link } } }),
+        b: hem(link),
+      },
+    });
+  const total = [output('strips', 'cut', 'total')];
+  const unlink = (place: object): Action => ({ do: 'unlink', place, now }) as Action;
+  const b = { work: 'b', field: 'depth' };
+  expect(depthOf(on(record('63', total), unlink(b)), 'b')).toMatchObject([{ put: mm(1254) }]);
+  expect(depthOf(on(record('', total), unlink(b)), 'b')).toMatchObject([{ text: '' }]);
+  const cut = [output('strips', 'cut')];
+  const sided = on(record('63', cut), unlink({ ...at, side: 'right' }));
+  expect(sided.record.works.a).toMatchObject({
+    own: { left: { depth: cut }, right: { depth: [{ put: mm(630) }] } },
+  });
+  const shared = act(sided, { do: 'share', place: { ...at, side: 'right' }, now }).state;
+  expect(shared.record.works.a).toEqual(
+    hem(typed('1'), { ...SIDES, own: { left: { depth: cut } } }),
+  );
+  const offered = linksFor(sided, { ...at, field: 'round', side: 'right' });
+  expect(offered.find(({ output: key }) => key === 'Cut')).toMatchObject({ value: mm(630) });
+});
+
 test('put back, a work has the links again that its numbers stood for, and nothing else is linked', () => {
   const record = garmentOf({
     quantities: { long: number(typed('60')) },
@@ -117,6 +146,7 @@ test('who takes something is told of each field, of sides and of works that are 
       hem: hem([quantity('long')], { ...SIDES, own: { left: { round: [quantity('long')] } } }),
       off: hem([quantity('long'), output('hem', 'allowance')], { off: true }),
       broken: 7,
+      self: hem([output('self', 'allowance')]),
     },
   });
   const state = begin(record, KNOWN);
@@ -128,6 +158,8 @@ test('who takes something is told of each field, of sides and of works that are 
   ]);
   expect(takersOf(state, 'sum')).toEqual([]);
   expect(hangsOn(state, 'hem')).toEqual([['works', 'off', 'fields', 'depth']]);
+  // What it takes of itself goes with it.
+  expect(hangsOn(state, 'self')).toEqual([]);
 });
 
 test('a circle that was there already hinders no other link', () => {

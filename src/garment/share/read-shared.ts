@@ -27,8 +27,6 @@ export function readHanded(read: unknown): HandedRead {
   if (!checked.ok) {
     return { ok: false, fault: checked.damage.kind === 'newer' ? 'newer' : 'damaged' };
   }
-  const version: unknown = isObject(read) ? read.version : undefined;
-  if (typeof version === 'number' && version > 3) return { ok: false, fault: 'newer' };
   if (overLimit(checked.value, sizeOf(checked.value))) return { ok: false, fault: 'too-large' };
   const { shared, pending: _, ...garment } = checked.value as Garment & { shared?: unknown };
   return { ok: true, handed: { garment, left: leftIn(shared) } };
