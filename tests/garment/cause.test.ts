@@ -123,6 +123,15 @@ test('a later change of the same work that brought nothing is passed over, but n
   expect(causeAt(many(40))).toBeUndefined();
 });
 
+test('changes of what the number doesn’t come from are not even tried, however many came since', () => {
+  const front = (name: string): Action => ({
+    ...{ do: 'say', of: 'works', ids: ['front'], set: { name }, now: 3 },
+  });
+  const others = Array.from({ length: 45 }, (_, i) => front(`Fore ${i}`));
+  const state = on(pieces(), cut(), longer, ...others);
+  expect(causeAt(state)).toBe(lastOf(state, 46));
+});
+
 test('a change that something else was made to since is told all the same', () => {
   const front: Action = cut({ home: homeOf('front', '', 'cut-length'), id: 'front' });
   const state = on(pieces(), cut(), longer, front);

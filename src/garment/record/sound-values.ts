@@ -28,7 +28,7 @@ function isPoints(read: unknown): read is Points {
   const { count, points } = read as { count: unknown; points: readonly unknown[] };
   const ranks = points.map((point) => (isPoint(point) ? point[0] : -1));
   const rising = ranks.every((rank, i) => rank > (ranks[i - 1] ?? -1));
-  return rising && ranks[0] === 0 && ranks.at(-1) === (count as number) - 1;
+  return rising && ranks[0] === 0 && count === (ranks.at(-1) ?? 0) + 1;
 }
 
 function isPoint(read: unknown): read is readonly [number, number] {
@@ -70,7 +70,8 @@ export function isNote(read: unknown): read is Note {
 function isMark(read: unknown): boolean {
   if (!isObject(read)) return false;
   const { rank, of, asked } = read;
-  return isRank(rank) && isRank((of as number) - 1) && rank < (of as number) && isPlace(asked);
+  const counted = Number.isInteger(of) && (of as number) <= MOST_ROW;
+  return counted && isRank(rank) && rank < (of as number) && isPlace(asked);
 }
 
 /** A run as a link's place may hold it. */
