@@ -12,8 +12,8 @@ export interface Box {
 let seen: Box = { width: 360, height: 84, letter: 14 };
 
 /**
- * Measures an element whenever its size changes. The first measure comes with
- * the frame that shows it, so that nothing is laid out twice.
+ * Measures an element whenever its size changes, or that of its lettering, as when a phone's letters are
+ * made larger meanwhile. The first measure comes with the frame that shows it, so that nothing is laid out twice.
  */
 export function useBox(ref: RefObject<HTMLElement | null>): Box {
   const [box, setBox] = useState(seen);
@@ -34,8 +34,21 @@ export function useBox(ref: RefObject<HTMLElement | null>): Box {
       return;
     }
     const watch = new ResizeObserver(measure);
+    const letter = letterIn(element);
     watch.observe(element);
-    return () => watch.disconnect();
+    watch.observe(letter);
+    return () => {
+      watch.disconnect();
+      letter.remove();
+    };
   }, [ref]);
   return box;
+}
+
+/** Something unseen that is as large as a letter there: an element with a width of its own doesn't grow with its letters. */
+function letterIn(element: HTMLElement): HTMLElement {
+  const letter = document.createElement('span');
+  letter.style.cssText = 'position:absolute;top:0;left:0;width:1em;height:1em;visibility:hidden';
+  element.append(letter);
+  return letter;
 }
