@@ -1,7 +1,7 @@
 import { useRef } from 'preact/hooks';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { adopt } from '../../../controls/adopt.ts';
-import { drawn as drawnShape } from '../../../controls/figure-view.tsx';
+import { drawnAll } from '../../../controls/figure-view.tsx';
 import { Rich } from '../../../controls/rich.tsx';
 import { useBox } from '../../../controls/use-box.ts';
 import type { Dimension, Dimensioned } from '../../../drawing/dimension.ts';
@@ -48,7 +48,7 @@ export function DrawnWork({ drawing, labelOf }: Props) {
             class="line-measure"
             d={pathsOf(layout, ({ leaders, line }) => [...leaders, line])}
           />
-          {drawing.shapes.map((shape) => drawnShape(shape, layout.place))}
+          {drawnAll(drawing.shapes, layout.place)}
           <path class="line-span" d={pathsOf(layout, ({ line }) => [line])} />
         </svg>
         {layout.dimensions.map((placed, i) => (
