@@ -55,6 +55,8 @@ test('a calculation that can’t be fetched is said to be that, and the number s
   hostHas(NO_CONNECTION);
   given.closures.mockRejectedValue(NO_CONNECTION);
   await readAtHome();
+  // It is said a moment after it is shown.
+  await waitFor(() => expect(read()).not.toBe(''));
   const before = read();
   fireEvent.click(button('Use: Closures'));
   const said = await screen.findByRole('alert');
