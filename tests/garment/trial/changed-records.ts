@@ -82,7 +82,8 @@ export function damaged(record: Garment, d: Dice): unknown {
       if (inner.length > 0) it = d.of(inner) as Record<string, unknown>;
     }
     const keys = Object.keys(it);
-    if (keys.length > 0) it[d.of(keys)] = d.of(JUNK);
+    // A copy: what is damaged next may lie in it.
+    if (keys.length > 0) it[d.of(keys)] = structuredClone(d.of(JUNK));
   }
   return copy;
 }
