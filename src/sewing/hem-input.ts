@@ -76,14 +76,13 @@ function clothProblems({ depth, turn, thickness }: HemInput, left: Length): Prob
   const needed = exactLength(depth + turn + folds.first + folds.last);
   if (needed <= left) return [];
   const half = depthIn(left, 'equal', thickness);
-  const equal = turn === depth;
-  const deepest = equal ? half : depthIn(left, turn, thickness);
-  const mended = !equal && turn > half ? half : deepest;
+  // Of a hem turned as deep as it is the turn is more than that, too.
+  const deepest = turn > half ? half : depthIn(left, turn, thickness);
   // No hem of this cloth is small enough for what there is.
-  if (mended <= 0 || thickness > thickestFor(mended, equal || turn > half ? mended : turn)) {
+  if (thickness > thickestFor(deepest, turn)) {
     return [{ kind: 'too-short', field: 'left', least: needed, given: left }];
   }
-  return !equal && turn > half
+  return turn > half && turn !== depth
     ? [{ kind: 'too-long', field: 'turn', most: half, given: turn }]
     : [{ kind: 'too-long', field: 'depth', most: deepest, given: depth }];
 }

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { mm } from '../../src/lengths/length.ts';
+import { mm, ZERO } from '../../src/lengths/length.ts';
 import { type GrainInput, liftOf, offGrain } from '../../src/sewing/grain.ts';
-import { solved } from './outcomes.ts';
+import { fieldsOf, solved } from './outcomes.ts';
 
 const cloth = (bow: number, ahead: number): GrainInput => ({
   ...{ wide: mm(1400), bow: mm(bow), ahead: mm(ahead) },
@@ -47,4 +47,8 @@ test.each<[string, GrainInput, string]>([
   ['less than no skew', cloth(0, -1), 'ahead'],
 ])('%s is refused by its field', (_, input, field) => {
   expect(offGrain(input)).toMatchObject({ ok: false, problems: [{ field }] });
+});
+
+test('cloth of no width lifts nothing, and is told so', () => {
+  expect(fieldsOf(liftOf({ wide: ZERO, bow: ZERO, ahead: ZERO }, mm(500)))).toEqual(['clothWide']);
 });

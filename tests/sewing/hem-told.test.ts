@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { STEP } from '../../src/lengths/graduation.ts';
-import { length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
+import { type Length, length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
 import { hem } from '../../src/sewing/hem.ts';
 import type { HemInput } from '../../src/sewing/hem-input.ts';
 import { stitchUpOnTape } from '../../src/sewing/hem-tape.ts';
@@ -185,5 +185,33 @@ describe('stitched up, on a tape', () => {
     const made = solved(hem(input));
     expect(toMm(made.folds.first)).toBeCloseTo(4 * (Math.PI / 2 - 2), 4);
     expect(toMm(stitchUpOnTape(made, input.depth, STEP['1mm']) ?? ZERO)).toBe(19);
+  });
+});
+
+describe('cloth that is there', () => {
+  const told = (set: Partial<HemInput>) => {
+    const [problem] = problemsOf(at({ depth: mm(40), ...set }));
+    return problem && [problem.kind, problem.field];
+  };
+  const deep = ['too-long', 'depth'];
+
+  test('thick cloth that a hem as deep as its turn could not be made of', () => {
+    // 30 less 7 leaves 28.6 deep, whose turn 6.5 fits in; twice 15.9 would have room for 6.4.
+    expect(told({ left: mm(30), thickness: mm(6.5) })).toEqual(deep);
+    // Turned once, cloth may be as thick as the hem is deep.
+    expect(told({ left: mm(10), turn: ZERO, thickness: mm(6) })).toEqual(deep);
+  });
+
+  test('a turn of more than half of it, which is told even where the hem beside it would be too shallow', () => {
+    // Half is 10.5, with room for 4.2 of thickness; beside a turn of 15 there were 8, with room for 3.2.
+    const turn = (of: number) =>
+      at({ depth: mm(40), left: mm(20), turn: of as Length, thickness: mm(3.5) });
+    expect(boundTold(turn, mm(15), 'turn', 'most') / mm(1)).toBeCloseTo(10.5, 1);
+    expect(told({ left: mm(20), turn: mm(15), thickness: mm(5) })).toEqual(['too-short', 'left']);
+  });
+
+  test('a turn of just half, or as deep as the hem, is not what is too much', () => {
+    expect(told({ left: mm(20), turn: mm(10) })).toEqual(deep);
+    expect(told({ left: mm(20), turn: mm(40) })).toEqual(deep);
   });
 });
