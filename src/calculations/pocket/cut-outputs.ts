@@ -60,6 +60,7 @@ export const cutOutputs: readonly Output[] = [
     kind: 'length',
     reads: PATCH_FIELDS,
     ...ofPatch,
+    adds: true,
     material: { kind: 'cloth', across: wide },
     step: { do: words.cutDeep, ...cuts },
     of: (fields) => mapped(patchOf(fields), ({ deep }) => deep),
@@ -86,6 +87,7 @@ export const cutOutputs: readonly Output[] = [
     kind: 'length',
     reads: ['width'],
     ...ofSlash,
+    adds: true,
     material: { kind: 'cloth', across: facingWide },
     step: { do: words.cutFacingLong, ...cuts },
     of: ({ width }) =>
