@@ -6,6 +6,7 @@ import type { Claim } from './claim.ts';
 import type { ClaimOfRow } from './claimed-row.ts';
 import {
   COMPARED_AT,
+  COMPARISONS_CONVERGING,
   COMPARISONS_END_TICKS,
   COMPARISONS_PARALLEL,
   ONE_TAPE_MM,
@@ -15,6 +16,8 @@ import {
 /** Two claims at one place: how their rows lie there, and what they say of it. */
 export interface Comparison {
   readonly parallel: boolean;
+  /** As far from parallel as the two edges of a wide rule look at a slant. */
+  readonly converging: boolean;
   readonly sameWay: boolean;
   readonly apartTicks: number;
   readonly apartMm: number;
@@ -53,6 +56,7 @@ function beside(one: ClaimOfRow, other: ClaimOfRow, tick: number): Comparison | 
   const along = Math.cos(turn) > 0 ? 1 : -1;
   return {
     parallel: Math.abs(Math.sin(turn)) < COMPARISONS_PARALLEL,
+    converging: Math.abs(Math.sin(turn)) < COMPARISONS_CONVERGING,
     sameWay: one.claim.direction === other.claim.direction * along,
     apartTicks,
     apartMm: apartTicks * one.claim.mmPerTick,

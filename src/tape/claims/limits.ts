@@ -11,6 +11,8 @@ export const SPARSE_CM = 5;
 /** Rows farther apart than this are not on one tape. */
 export const ONE_TAPE_MM = 45;
 export const COMPARISONS_PARALLEL = 0.08;
+/** The two edges of a wide rule seen at a slant run together by up to this (sine). */
+export const COMPARISONS_CONVERGING = 0.16;
 /** A row goes on so many graduations past where it was followed. */
 export const COMPARISONS_END_TICKS = 2;
 /** Rows nearer than this many graduations read the same lines. */
@@ -79,8 +81,8 @@ export const LEAST_PATTERNS = 2;
 
 /** Two scales of one tape show a millimetre equally large, up to this share. */
 export const RECONCILE_SAME_SIZE = 0.025;
-/** At a slant the nearer edge is larger; units differ by far more than this. */
-export const LIKE_SIZE = 0.06;
+/** At a steep slant the nearer edge is larger; units differ by far more than this. */
+export const LIKE_SIZE = 0.1;
 export const OTHER_SIZE = 0.12;
 /** Coarse lines are only a few apart from one edge of a tape to the other. */
 export const OTHER_EDGE_MM = 10;

@@ -145,6 +145,8 @@ function weigh(one: Weighed, other: Weighed): void {
   if (!pair.parallel) {
     // Rows that cross the same lines at a slant, or follow a bend; apart from each other they are two tapes.
     if (sameLines.some(({ differsMm }) => differsMm > SAME_MM)) contradict(one, other, 'line');
+    // A millimetre is as large on the one as on the other all the same.
+    else if (pair.converging && size < LIKE_SIZE) confirmUnits(one, other);
   } else if (size > OTHER_SIZE) contradict(one, other, 'unit');
   else {
     if (size < LIKE_SIZE) confirmUnits(one, other);
@@ -162,8 +164,15 @@ function confirmUnits(one: Weighed, other: Weighed): void {
   const proven = isInchesBesideMetric(one, other);
   // Half millimetres leave no doubt what tens count, and so what those along the other edge do.
   const metric = one.claim.unit === other.claim.unit;
-  if (proven || (metric && countsHalves(one.claim))) other.settled.add('unit');
-  if (proven || (metric && countsHalves(other.claim))) one.settled.add('unit');
+  const tells = (teller: Claim, asked: Claim) =>
+    proven || (metric && countsHalves(teller)) || tellsTens(teller, asked);
+  if (tells(one.claim, other.claim)) other.settled.add('unit');
+  if (tells(other.claim, one.claim)) one.settled.add('unit');
+}
+
+/** Lines that stand as near as the millimetres of sure centimetres are no stake's: tens among them are millimetres. */
+function tellsTens(teller: Claim, { unit, step }: Claim): boolean {
+  return teller.unit === 'cm' && !teller.doubts.has('unit') && unit === 'mm' && step === 10;
 }
 
 /** Two scales of one tape that run the same way: one zero settles which line is which. */

@@ -58,6 +58,16 @@ export const ONE = 0.45;
 /** Px of ink for each px of a number's height: less is no stroke. */
 export const LEAST_STROKE = 0.7;
 
+// spaced.ts
+
+/** So many numbers of a row, and this share of those with several digits, must show like gaps for its digits to be printed apart. */
+export const SPACED_FEWEST = 4;
+export const SPACED_SHARE = 0.7;
+/** A gap wider than this share of the digits' height has room for a thin digit and what parts it from others. */
+export const SPACED_WIDEST = 0.72;
+/** Of the thinnest digit's darkest column: a gap with none as dark as this holds no trace of a digit. */
+export const FAINT = 0.2;
+
 // stroke-beside.ts
 
 /** How far past the end of a number a digit would begin and end, and how thick it may be, in digit heights. */

@@ -24,6 +24,7 @@ import {
 } from './limits.ts';
 import { cellOf, type NumberRow, type NumberRows } from './number-row.ts';
 import { putBack } from './put-back.ts';
+import { gapsOf } from './spaced.ts';
 import { wipeByPattern } from './wipe-lines.ts';
 
 /** For each telling pattern, pixels to a graduation and to a printed millimetre: digits come out alike. */
@@ -69,11 +70,15 @@ export function numberRows(sheet: Sheet, pattern: TickPattern, range: TickRange)
   const phase = sheet.fromTick * sheet.perTick;
   let ids = parts.length;
   const rows = digitRows(parts, sheet, mmPx).map(({ digits, height, middle }): NumberRow => {
-    const cells = cutApart(digits, period, phase).map((number) => {
-      const ink = { width: sheet.width, before, labels };
-      const { parts: whole, gap } = putBack(number, height, ink, () => ++ids);
-      return { ...cellOf(whole, sheet), gap };
-    });
+    const wiped = { width: sheet.width, before, labels };
+    const numbers = cutApart(digits, period, phase).map((number) =>
+      putBack(number, height, wiped, () => ++ids),
+    );
+    const gaps = gapsOf(numbers, height, { ...sheet, ground, before });
+    const cells = numbers.map(({ parts: whole }, i) => ({
+      ...cellOf(whole, sheet),
+      gap: gaps[i] === true,
+    }));
     const across = sheet.fromAcross + middle / sheet.perTick;
     return { cells, height, middle, turned: false, across };
   });

@@ -32,6 +32,9 @@ describe('two edges of one tape', () => {
     const inch = claimOn(lower, { ...inches, first: 17 });
     expect(doubtsIn(cm, inch)).toEqual([[], []]);
     expect(doubtsIn(cm)).toEqual([['unit']]);
+    // At a steep slant the nearer edge is larger.
+    const nearer = claimOn({ ...lower, pitchPx: 1.08 * SIXTEENTH_PX }, { ...inches, first: 17 });
+    expect(doubtsIn(cm, nearer)).toEqual([[], []]);
   });
 
   test('so many numbers past two feet, on lines longer than tenths have, are centimetres', () => {
@@ -63,6 +66,25 @@ describe('two edges of one tape', () => {
     expect(doubtsIn(rule)).toEqual([['unit']]);
     const stake = claimOn({ y: 340, pitchPx: MM_PX }, { ...tens, first: 700, across: -5 });
     expect(doubtsIn(rule, stake)[0]).toContain('unit');
+  });
+
+  test('sure centimetres along the one settle tens along the other, doubted ones don’t', () => {
+    const tens = { unit: 'mm' as const, first: 700, numbers: 5, step: 10, across: -5 };
+    const rule = claimOn({ y: 340, pitchPx: MM_PX }, { ...tens, doubts: unitDoubt });
+    const sure = claimOn(upper, centimetres);
+    expect(doubtsIn(sure, rule)).toEqual([[], []]);
+    // The edges of a wide rule run together at a slant; another tape that lies across tells nothing.
+    const turned = (angle: number) =>
+      claimOn({ y: 340, pitchPx: MM_PX, angle }, { ...tens, doubts: unitDoubt });
+    expect(doubtsIn(sure, turned(0.12))[1]).toEqual([]);
+    expect(doubtsIn(sure, turned(0.2))[1]).toEqual(['unit']);
+    const doubted = claimOn(upper, { ...centimetres, doubts: unitDoubt });
+    expect(doubtsIn(doubted, rule)).toEqual([['unit'], ['unit']]);
+    const stake = claimOn(
+      { y: 340, pitchPx: 10 * MM_PX, count: 60 },
+      { ...tens, doubts: unitDoubt },
+    );
+    expect(doubtsIn(sure, stake)[1]).toContain('unit');
   });
 
   test('tenths of an inch beside millimetres, both taken for centimetres, are told apart', () => {
