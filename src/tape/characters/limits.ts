@@ -50,7 +50,7 @@ export const MOST_PAGES = 22;
  */
 export const MOST_BLIND_PAGES = 8;
 /** Of those again, pages that show no digit as far as ours can tell. */
-export const MOST_RUBBISH_PAGES = 4;
+export const MOST_RUBBISH_PAGES = 6;
 
 // thin-ones.ts
 
