@@ -11,7 +11,7 @@ export const SPARSE_CM = 5;
 /** Rows farther apart than this are not on one tape. */
 export const ONE_TAPE_MM = 45;
 export const COMPARISONS_PARALLEL = 0.08;
-/** The two edges of a wide rule seen at a slant run together by up to this (sine). */
+/** At a slant the two edges of a wide rule look turned against each other by up to this (sine). */
 export const COMPARISONS_CONVERGING = 0.16;
 /** A row goes on so many graduations past where it was followed. */
 export const COMPARISONS_END_TICKS = 2;
