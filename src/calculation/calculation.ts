@@ -2,7 +2,7 @@ import type { Figure } from '../drawing/figure.ts';
 import type { ExactLength, Length } from '../lengths/length.ts';
 import type { ReadFault } from '../lengths/read-fault.ts';
 import type { Shown } from '../lengths/show-length.ts';
-import type { StepFault } from '../sewing/lacing-steps.ts';
+import type { StepFault } from '../sewing/lacing/lacing-steps.ts';
 import type { Problem } from '../sewing/problem.ts';
 import type { Run } from '../sewing/run.ts';
 import type { Measure } from '../sewing/sources/usual.ts';

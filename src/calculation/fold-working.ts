@@ -1,6 +1,6 @@
 import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { type ExactLength, exactLength, type Length } from '../lengths/length.ts';
-import { foldShare } from '../sewing/hem-folds.ts';
+import { foldShare } from '../sewing/hems/hem-folds.ts';
 import type { Bench } from './bench.ts';
 import type { Working } from './calculation.ts';
 import { exactly } from './tape-text.ts';

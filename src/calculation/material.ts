@@ -1,4 +1,4 @@
-import type { EdgeWidths } from '../sewing/piece-edges.ts';
+import type { EdgeWidths } from '../sewing/pieces/piece-edges.ts';
 import type { Condition } from './field-spec.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { BodyMeasureId } from '../sewing/body-measures.ts';
+import type { BodyMeasureId } from '../sewing/sources/body-measures.ts';
 import { bentThrough, pointsOf } from './bent-line.ts';
 import { type BodyView, bodyLines } from './body-outline.ts';
 import { clipped } from './clip.ts';

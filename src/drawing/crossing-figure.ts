@@ -1,4 +1,4 @@
-import type { Meeting } from '../sewing/crossing-room.ts';
+import type { Meeting } from '../sewing/crossing/crossing-room.ts';
 import type { Figure, FigureShape, Point } from './figure.ts';
 import { circle } from './figure-ring.ts';
 

@@ -1,5 +1,5 @@
 import { toMm } from '../lengths/length.ts';
-import type { Face, LacePoint } from '../sewing/lacing-repeat.ts';
+import type { Face, LacePoint } from '../sewing/lacing/lacing-repeat.ts';
 import type { Figure, FigureShape, Point } from './figure.ts';
 import { circle } from './figure-ring.ts';
 import { type LacingView, placedPaths } from './lacing-path.ts';

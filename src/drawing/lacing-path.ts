@@ -4,9 +4,9 @@ import {
   joiningPath,
   type MiddleStart,
   moved,
-} from '../sewing/lacing-halves.ts';
-import type { Strand } from '../sewing/lacing-kinds.ts';
-import { type LacePoint, pathOf, type Repeat } from '../sewing/lacing-repeat.ts';
+} from '../sewing/lacing/lacing-halves.ts';
+import type { Strand } from '../sewing/lacing/lacing-kinds.ts';
+import { type LacePoint, pathOf, type Repeat } from '../sewing/lacing/lacing-repeat.ts';
 
 /** What a lacing's drawing shows. */
 export interface LacingView {

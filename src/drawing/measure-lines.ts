@@ -1,4 +1,4 @@
-import type { BodyMeasureId } from '../sewing/body-measures.ts';
+import type { BodyMeasureId } from '../sewing/sources/body-measures.ts';
 import type { BodyView } from './body-outline.ts';
 
 /** Where the tape lies round the body: the middle of the ring, half its width, how far its front hangs, its slope. */

@@ -4,7 +4,7 @@ import { bentThrough, pointsOf } from '../../src/drawing/bent-line.ts';
 import { bodyFigure } from '../../src/drawing/body-figure.ts';
 import { boundsOf } from '../../src/drawing/figure.ts';
 import { MEASURE_LINES } from '../../src/drawing/measure-lines.ts';
-import { BODY_MEASURES, type BodyMeasureId } from '../../src/sewing/body-measures.ts';
+import { BODY_MEASURES, type BodyMeasureId } from '../../src/sewing/sources/body-measures.ts';
 
 const EVERY = Object.keys(BODY_MEASURES) as BodyMeasureId[];
 

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { boundsOf, type Figure, type LineStyle, type Point } from '../../src/drawing/figure.ts';
 import { type CornerPlan, mitreFlat, mitreFolded } from '../../src/drawing/hem-corner.ts';
 import { mm, toMm, ZERO } from '../../src/lengths/length.ts';
-import { mitre } from '../../src/sewing/mitre.ts';
+import { mitre } from '../../src/sewing/hems/mitre.ts';
 
 function planOf(bottom: number, side: number, angle: number): CornerPlan | undefined {
   const outcome = mitre({

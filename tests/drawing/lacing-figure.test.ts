@@ -4,10 +4,10 @@ import type { Figure, LineStyle } from '../../src/drawing/figure.ts';
 import { type DrawnLacing, lacingFigure } from '../../src/drawing/lacing-figure.ts';
 import { placedPaths } from '../../src/drawing/lacing-path.ts';
 import { mm, toMm } from '../../src/lengths/length.ts';
-import { lace } from '../../src/sewing/lacing.ts';
-import { middleStart } from '../../src/sewing/lacing-halves.ts';
-import type { LacingInput } from '../../src/sewing/lacing-input.ts';
-import { type LacingKind, strandsOf } from '../../src/sewing/lacing-kinds.ts';
+import { lace } from '../../src/sewing/lacing/lacing.ts';
+import { middleStart } from '../../src/sewing/lacing/lacing-halves.ts';
+import type { LacingInput } from '../../src/sewing/lacing/lacing-input.ts';
+import { type LacingKind, strandsOf } from '../../src/sewing/lacing/lacing-kinds.ts';
 import { solved } from '../sewing/outcomes.ts';
 
 const MM = { pitch: 8, margin: 5, hole: 2 };

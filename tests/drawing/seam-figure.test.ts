@@ -3,8 +3,8 @@ import { boundsOf, type Figure, type LineStyle } from '../../src/drawing/figure.
 import { countedRow } from '../../src/drawing/row-figure.ts';
 import { seamSection } from '../../src/drawing/seam-figure.ts';
 import { length, mm, toMm } from '../../src/lengths/length.ts';
-import { finishSeam, leastAllowance, USUAL_ROWS } from '../../src/sewing/seam-finish.ts';
-import type { Finish, FinishInput } from '../../src/sewing/seam-rows.ts';
+import { finishSeam, leastAllowance, USUAL_ROWS } from '../../src/sewing/seams/seam-finish.ts';
+import type { Finish, FinishInput } from '../../src/sewing/seams/seam-rows.ts';
 import { FELLED } from '../../src/sewing/sources/seams.ts';
 import { solved } from '../sewing/outcomes.ts';
 

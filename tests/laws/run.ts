@@ -5,7 +5,7 @@ import { type LawsRun, readTried } from './tried.ts';
 /**
  * `npm run laws`: every law of the arithmetic, of the garment and of the drawings with numbers with a fresh seed and at least
  * 100,000 cases. `SEED=n CASES=n`, `MINUTES=n` for one law at most (what falls short is said),
- * `ONLY="tests/drawing tests/sewing/hem"` for other files. A run that was stopped goes on when
+ * `ONLY="tests/drawing tests/sewing/hems/hem"` for other files. A run that was stopped goes on when
  * it is given its seed: laws that held with it are not tried again. After a change of the code
  * take a fresh one.
  */

@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { LONGEST, length, mm } from '../../src/lengths/length.ts';
-import { centreByCount } from '../../src/sewing/centre.ts';
-import { hem } from '../../src/sewing/hem.ts';
-import { curvedHem } from '../../src/sewing/hem-curve.ts';
-import { facedHem } from '../../src/sewing/hem-facing.ts';
-import { mitre } from '../../src/sewing/mitre.ts';
+import { centreByCount } from '../../src/sewing/edging/centre.ts';
+import { hem } from '../../src/sewing/hems/hem.ts';
+import { curvedHem } from '../../src/sewing/hems/hem-curve.ts';
+import { facedHem } from '../../src/sewing/hems/hem-facing.ts';
+import { mitre } from '../../src/sewing/hems/mitre.ts';
+import { trueTaper } from '../../src/sewing/hems/taper.ts';
 import type { Outcome } from '../../src/sewing/problem.ts';
-import { changeAllowance, letOut } from '../../src/sewing/seam-change.ts';
-import { clipCurve } from '../../src/sewing/seam-clips.ts';
-import { finishSeam } from '../../src/sewing/seam-finish.ts';
-import { trueTaper } from '../../src/sewing/taper.ts';
+import { changeAllowance, letOut } from '../../src/sewing/seams/seam-change.ts';
+import { clipCurve } from '../../src/sewing/seams/seam-clips.ts';
+import { finishSeam } from '../../src/sewing/seams/seam-finish.ts';
 
 /** Everything a length field lets through: nothing, less than nothing, up to the longest. */
 const typed = fc.oneof(

@@ -1,16 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { exactLength, inches, type Length, mm, toMm, ZERO } from '../../src/lengths/length.ts';
-import { mitre } from '../../src/sewing/mitre.ts';
-import { followsRule } from '../../src/sewing/needles.ts';
-import { finishSeam, USUAL_ROWS } from '../../src/sewing/seam-finish.ts';
+import type { StripInput } from '../../src/sewing/edging/strip.ts';
+import { widestOf } from '../../src/sewing/edging/strip-followed.ts';
+import { stripHoles } from '../../src/sewing/edging/strip-holes.ts';
+import { alongFor, toCut } from '../../src/sewing/edging/strip-room.ts';
+import type { TuckSpread } from '../../src/sewing/fullness/tuck-input.ts';
+import { tucks } from '../../src/sewing/fullness/tucks.ts';
+import { mitre } from '../../src/sewing/hems/mitre.ts';
+import { followsRule } from '../../src/sewing/seams/needles.ts';
+import { finishSeam, USUAL_ROWS } from '../../src/sewing/seams/seam-finish.ts';
+import {
+  stitchFromLength,
+  stitchFromPerCm,
+  stitchFromPerInch,
+} from '../../src/sewing/seams/stitches.ts';
 import { shareOut } from '../../src/sewing/sharing.ts';
-import { stitchFromLength, stitchFromPerCm, stitchFromPerInch } from '../../src/sewing/stitches.ts';
-import type { StripInput } from '../../src/sewing/strip.ts';
-import { widestOf } from '../../src/sewing/strip-followed.ts';
-import { stripHoles } from '../../src/sewing/strip-holes.ts';
-import { alongFor, toCut } from '../../src/sewing/strip-room.ts';
-import type { TuckSpread } from '../../src/sewing/tuck-input.ts';
-import { tucks } from '../../src/sewing/tucks.ts';
 import { boundTold } from './as-told.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 

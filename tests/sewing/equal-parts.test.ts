@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exactLength, inches, mm, toInches, toMm } from '../../src/lengths/length.ts';
 import { equalParts, followedMarks } from '../../src/sewing/equal-parts.ts';
-import { typed } from './closures-cases.ts';
+import { typed } from './closures/closures-cases.ts';
 import { fieldsOf, solved } from './outcomes.ts';
 
 const places = (input: Parameters<typeof equalParts>[0]) => {

@@ -4,7 +4,7 @@ import { STEP, toGraduation } from '../../src/lengths/graduation.ts';
 import { exactLength, inches, mm, toInches } from '../../src/lengths/length.ts';
 import { markOut } from '../../src/sewing/marks.ts';
 import type { Run } from '../../src/sewing/run.ts';
-import { byCount, opening, planFor, roomy } from './closures-cases.ts';
+import { byCount, opening, planFor, roomy } from './closures/closures-cases.ts';
 
 // treadleyardgoods.blogspot.com, 2023/08 (a shop's page): 8 buttons in 15 in, about 2 1/8
 // in apart. Stepping that pitch along ends at 14 7/8 in: an eighth short.

@@ -1,17 +1,17 @@
 import { expect, test } from 'vitest';
 import { mm, ZERO } from '../../src/lengths/length.ts';
-import { type BandInput, band } from '../../src/sewing/band.ts';
-import { collar } from '../../src/sewing/collar.ts';
+import { type BandInput, band } from '../../src/sewing/bands/band.ts';
+import { collar } from '../../src/sewing/bands/collar.ts';
+import { loops } from '../../src/sewing/closures/loops.ts';
+import { panels } from '../../src/sewing/cloth/repeat.ts';
 import { followedMarks } from '../../src/sewing/equal-parts.ts';
-import { hem } from '../../src/sewing/hem.ts';
+import type { PleatsInput } from '../../src/sewing/fullness/pleat-input.ts';
+import { pleats } from '../../src/sewing/fullness/pleats.ts';
+import type { TucksInput } from '../../src/sewing/fullness/tuck-input.ts';
+import { tucks } from '../../src/sewing/fullness/tucks.ts';
+import { hem } from '../../src/sewing/hems/hem.ts';
 import { holeRun } from '../../src/sewing/hole-run.ts';
-import { loops } from '../../src/sewing/loops.ts';
-import type { PleatsInput } from '../../src/sewing/pleat-input.ts';
-import { pleats } from '../../src/sewing/pleats.ts';
-import { panels } from '../../src/sewing/repeat.ts';
 import type { Run } from '../../src/sewing/run.ts';
-import type { TucksInput } from '../../src/sewing/tuck-input.ts';
-import { tucks } from '../../src/sewing/tucks.ts';
 import { solved } from './outcomes.ts';
 
 const BAND: BandInput = {

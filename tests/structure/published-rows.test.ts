@@ -8,27 +8,27 @@ const CHECKED: Readonly<Record<string, readonly string[]>> = {
   'garment/materials/in-rows': ['7.1', '7.5', '7.20'],
   'garment/materials/to-buy': ['7.7', '7.9', '7.16', '7.17'],
   'garment/materials/materials': ['7.19'],
-  'sewing/bias': ['7.11', '7.12', '7.14'],
-  'sewing/shrinkage': ['7.15', '7.16', '21.2', '21.3', '21.9', '21.12'],
-  'sewing/ease': ['8.1', '8.2', '8.3', '8.4', '8.5', '8.6', '8.12'],
-  'sewing/fit': ['8.1', '8.8'],
-  'sewing/matching': ['8.9'],
+  'sewing/cloth/bias': ['7.11', '7.12', '7.14'],
+  'sewing/cloth/shrinkage': ['7.15', '7.16', '21.2', '21.3', '21.9', '21.12'],
+  'sewing/wearer/ease': ['8.1', '8.2', '8.3', '8.4', '8.5', '8.6', '8.12'],
+  'sewing/wearer/fit': ['8.1', '8.8'],
+  'sewing/pieces/matching': ['8.9'],
   'calculations/match': ['8.11', '8.13'],
   'screens/garment/body-measures': ['8.7', '19.1', '19.2'],
-  'sewing/measure-names': [
+  'sewing/wearer/measure-names': [
     ...['8.14', '8.15', '18.9', '19.1', '19.2', '19.3', '19.4', '19.5', '19.6'],
     ...['19.8', '19.9', '19.10', '19.11'],
   ],
   'calculations/placket': ['18.3'],
-  'sewing/placket': ['18.2', '18.4', '18.5'],
-  'sewing/pocket': ['18.6', '18.9', '18.10'],
-  'sewing/piece': ['18.6', '18.7', '18.11', '21.12'],
-  'sewing/odd-measure': [
+  'sewing/bands/placket': ['18.2', '18.4', '18.5'],
+  'sewing/bands/pocket': ['18.6', '18.9', '18.10'],
+  'sewing/pieces/piece': ['18.6', '18.7', '18.11', '21.12'],
+  'sewing/wearer/odd-measure': [
     ...Array.from({ length: 45 }, (_, i) => `20.${i + 1}`),
     ...['20.46', '20.48'],
   ],
-  'sewing/grain': ['21.13', '21.14', '21.15', '21.19'],
-  'sewing/least-slit': ['20.49', '20.50'],
+  'sewing/cloth/grain': ['21.13', '21.14', '21.15', '21.19'],
+  'sewing/wearer/least-slit': ['20.49', '20.50'],
 };
 
 /** Why a row is checked by none. */

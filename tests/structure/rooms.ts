@@ -11,6 +11,25 @@ const room = (may: string, why: string): Wall => ({
  * under '.', and may import from the rooms named there.
  */
 export const ROOMS: Readonly<Record<string, Readonly<Record<string, Wall>>>> = {
+  'src/sewing': {
+    sources: room('', 'a published figure stands once, whoever works with it'),
+    '.': room('sources', 'a run of marks, a refusal and a share are common to every kind of work'),
+    wearer: room('. sources', 'who wears it is measured before anything is cut'),
+    cloth: room(
+      '. sources',
+      'cloth is straightened, shrunk and cut in strips, whatever it becomes',
+    ),
+    shaping: room('. sources', 'a dart and a flare shape a piece, however its edges are finished'),
+    pieces: room('. sources', 'a piece and its edges are measured, whatever is sewn to them'),
+    seams: room('. sources', 'a seam joins any two layers'),
+    hems: room('. cloth sources', 'an edge is turned or bound, in strips of the cloth'),
+    fullness: room('. cloth sources', 'what is gathered or folded is cut in strips of the cloth'),
+    bands: room('. shaping hems sources', 'a band is a turned edge, and a collar a part of a ring'),
+    closures: room('. sources', 'what closes an opening lies in a row of its own'),
+    edging: room('. sources', 'holes stand along a strip or an outline'),
+    crossing: room('. edging sources', 'two strips cross once each has its holes'),
+    lacing: room('. sources', 'a lace goes through holes that are there'),
+  },
   'src/garment': {
     '.': room('', 'what earlier versions of the record hold, which are read for ever'),
     record: room('.', 'a record is what is kept, of any version, before anything is worked out'),

@@ -10,7 +10,7 @@ import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, inches } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { takenUp, timesWide } from '../../sewing/band.ts';
+import { takenUp, timesWide } from '../../sewing/bands/band.ts';
 import { UNDERLAP } from '../../sewing/sources/bands.ts';
 import { SKIRT_WAIST_EASE } from '../../sewing/sources/ease.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';

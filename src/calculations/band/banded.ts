@@ -1,4 +1,4 @@
-import { type Band, type BandPieces, band, bandPieces } from '../../sewing/band.ts';
+import { type Band, type BandPieces, band, bandPieces } from '../../sewing/bands/band.ts';
 import { mustBePositiveIfGiven } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import type { BandAsked } from './fields.ts';

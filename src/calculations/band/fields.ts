@@ -1,7 +1,7 @@
 import { bandWords as words } from '#words/calculations/band-words.ts';
 import { choice, length, lengthOrNone, maybeLength, not } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { BandInput } from '../../sewing/band.ts';
+import type { BandInput } from '../../sewing/bands/band.ts';
 
 const what = choice(words.what);
 const opens = choice(words.opens);

@@ -1,7 +1,7 @@
 import type { Figure, FigureShape } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
-import { timesWide } from '../../sewing/band.ts';
+import { timesWide } from '../../sewing/bands/band.ts';
 import type { Banded } from './banded.ts';
 
 /** The band flat as it is cut, with its seams, its folds and its marks. */

@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import type { Band } from '../../sewing/band.ts';
-import { timesWide } from '../../sewing/band.ts';
+import type { Band } from '../../sewing/bands/band.ts';
+import { timesWide } from '../../sewing/bands/band.ts';
 import type { BandAsked } from './fields.ts';
 
 /** Interfacing without seams: how many, and how large each. */

@@ -4,7 +4,7 @@ import { bandOutputWords as words } from '#words/outputs/band-output-words.ts';
 import { given, not } from '../../calculation/field-spec.ts';
 import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { band, bandPieces, takenUp } from '../../sewing/band.ts';
+import { band, bandPieces, takenUp } from '../../sewing/bands/band.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { BAND_FIELDS, type BandAsked, bandFields, interfaced } from './fields.ts';

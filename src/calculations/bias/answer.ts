@@ -5,7 +5,7 @@ import type { Answer, Line, NamedRun } from '../../calculation/calculation.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, mm } from '../../lengths/length.ts';
-import { alongSelvedge, areaFor, areaGives } from '../../sewing/bias.ts';
+import { alongSelvedge, areaFor, areaGives } from '../../sewing/cloth/bias.ts';
 import { THIRD_MORE } from '../../sewing/sources/bias.ts';
 import { type BiasAsked, hasPiece } from './fields.ts';
 import { linesRun } from './run.ts';

@@ -3,7 +3,7 @@ import { biasOutputWords as words } from '#words/outputs/bias-output-words.ts';
 import { not } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
-import { alongSelvedge } from '../../sewing/bias.ts';
+import { alongSelvedge } from '../../sewing/cloth/bias.ts';
 import { mustBePositive, mustNotBeNegative } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped } from '../../sewing/problem.ts';
 import { ALL_FIELDS, biasFields, isHave, isRound, isSingle, isStrips } from './fields.ts';

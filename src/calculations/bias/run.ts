@@ -1,5 +1,5 @@
 import { type ExactLength, length } from '../../lengths/length.ts';
-import type { Bias } from '../../sewing/bias.ts';
+import type { Bias } from '../../sewing/cloth/bias.ts';
 import type { Run } from '../../sewing/run.ts';
 
 /** The lines of strips from a corner, along one edge and on along the next. */

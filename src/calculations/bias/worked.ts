@@ -1,6 +1,6 @@
 import { needed } from '../../calculation/needed.ts';
 import { type ExactLength, exactLength, type Length, length, ZERO } from '../../lengths/length.ts';
-import { type Bias, biasFor, biasFrom, joinTakes } from '../../sewing/bias.ts';
+import { type Bias, biasFor, biasFrom, joinTakes } from '../../sewing/cloth/bias.ts';
 import {
   areaForRound,
   areaGivesRound,
@@ -10,7 +10,7 @@ import {
   singleFor,
   singleFrom,
   squareFor,
-} from '../../sewing/bias-round.ts';
+} from '../../sewing/cloth/bias-round.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { type BiasAsked, hasPiece } from './fields.ts';
 

@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
-import { alongSelvedge, areaFor, areaGives, joinTakes } from '../../sewing/bias.ts';
+import { alongSelvedge, areaFor, areaGives, joinTakes } from '../../sewing/cloth/bias.ts';
 import { BY_AREA, CORNERS, THIRD_MORE } from '../../sewing/sources/bias.ts';
 import { type BiasAsked, hasPiece } from './fields.ts';
 import { areaOfRound, stripsInput, type Worked } from './worked.ts';

@@ -6,7 +6,7 @@ import { percentText } from '../../calculation/tape-said.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { goesRound, seamLeft } from '../../sewing/binding.ts';
+import { goesRound, seamLeft } from '../../sewing/hems/binding.ts';
 import { CORD_PLUS, CORD_TIMES } from '../../sewing/sources/binding.ts';
 import type { BindingAsked } from './fields.ts';
 import type { Worked } from './worked.ts';

@@ -10,8 +10,8 @@ import {
 } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
-import { goesRound } from '../../sewing/binding.ts';
-import type { BoundEdge } from '../../sewing/binding-length.ts';
+import { goesRound } from '../../sewing/hems/binding.ts';
+import type { BoundEdge } from '../../sewing/hems/binding-length.ts';
 import { BOUND } from '../../sewing/sources/seams.ts';
 
 const finish = choice(words.finishes);

@@ -1,6 +1,6 @@
-import { type BindingWidth, bindingWidth } from '../../sewing/binding.ts';
-import { cornerPleats } from '../../sewing/binding-corners.ts';
-import { type BindingLength, bindingLength } from '../../sewing/binding-length.ts';
+import { type BindingWidth, bindingWidth } from '../../sewing/hems/binding.ts';
+import { cornerPleats } from '../../sewing/hems/binding-corners.ts';
+import { type BindingLength, bindingLength } from '../../sewing/hems/binding-length.ts';
 import { answerUnless, type Outcome } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';
 import { type BindingAsked, edgeOf } from './fields.ts';

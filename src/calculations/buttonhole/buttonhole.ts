@@ -12,8 +12,8 @@ import {
   type ButtonholeInput,
   type ButtonholeRule,
   buttonhole as work,
-} from '../../sewing/buttonhole.ts';
-import { overlapPastCentre } from '../../sewing/overlap.ts';
+} from '../../sewing/closures/buttonhole.ts';
+import { overlapPastCentre } from '../../sewing/closures/overlap.ts';
 import type { Run } from '../../sewing/run.ts';
 import { buttonholeFields } from './fields.ts';
 import { buttonholeInput, placesAsked, rowOf } from './input.ts';

@@ -6,8 +6,12 @@ import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { circle } from '../../drawing/figure-ring.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { type Buttonhole, type ButtonholeInput, buttonhole } from '../../sewing/buttonhole.ts';
-import { overlapPastCentre } from '../../sewing/overlap.ts';
+import {
+  type Buttonhole,
+  type ButtonholeInput,
+  buttonhole,
+} from '../../sewing/closures/buttonhole.ts';
+import { overlapPastCentre } from '../../sewing/closures/overlap.ts';
 import { buttonholeFields } from './fields.ts';
 import { buttonholeInput } from './input.ts';
 

@@ -1,6 +1,6 @@
 import type { ExactLength } from '../../lengths/length.ts';
-import { type ButtonholeInput, buttonhole } from '../../sewing/buttonhole.ts';
-import { buttonholeRow } from '../../sewing/buttonhole-row.ts';
+import { type ButtonholeInput, buttonhole } from '../../sewing/closures/buttonhole.ts';
+import { buttonholeRow } from '../../sewing/closures/buttonhole-row.ts';
 import { placesOf } from '../../sewing/followed-places.ts';
 import type { Outcome } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';

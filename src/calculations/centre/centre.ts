@@ -5,7 +5,7 @@ import { refusedFor } from '../../calculation/problem-faults.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { countedRow } from '../../drawing/row-figure.ts';
 import { type ExactLength, type Length, toMm } from '../../lengths/length.ts';
-import { type CountDoubt, type Counted, centreByCount } from '../../sewing/centre.ts';
+import { type CountDoubt, type Counted, centreByCount } from '../../sewing/edging/centre.ts';
 import { centreFields, USUAL_PITCH_MM } from './fields.ts';
 
 /** The middle of a row of holes, by counting them. */

@@ -6,7 +6,7 @@ import type { Dimension } from '../../drawing/dimension.ts';
 import type { Point } from '../../drawing/figure.ts';
 import { countedRow, holesDrawn } from '../../drawing/row-figure.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
-import { type CountInput, centreByCount } from '../../sewing/centre.ts';
+import { type CountInput, centreByCount } from '../../sewing/edging/centre.ts';
 import { centreFields, USUAL_PITCH_MM } from './fields.ts';
 
 /** The middle of a row; all of it, and to scale, where it is short and its pitch is known. */

@@ -3,7 +3,7 @@ import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { centreByCount } from '../../sewing/centre.ts';
+import { centreByCount } from '../../sewing/edging/centre.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { centreFields } from './fields.ts';
 

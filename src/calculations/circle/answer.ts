@@ -7,8 +7,8 @@ import { byTape, exactly, numberAtMost, onTape } from '../../calculation/tape-te
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { type Circle, edgeError } from '../../sewing/circle.ts';
-import { straightSide } from '../../sewing/sector.ts';
+import { type Circle, edgeError } from '../../sewing/shaping/circle.ts';
+import { straightSide } from '../../sewing/shaping/sector.ts';
 import type { CircleAsked } from './fields.ts';
 import { circleFigure } from './figure.ts';
 import type { Rounded } from './rounded.ts';

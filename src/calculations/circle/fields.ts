@@ -10,7 +10,7 @@ import {
 } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { CircleInput, CircleKind } from '../../sewing/circle-input.ts';
+import type { CircleInput, CircleKind } from '../../sewing/shaping/circle-input.ts';
 
 export const what = choice(words.what);
 const part = choice(words.part, { when: what.is('skirt') });

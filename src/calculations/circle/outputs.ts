@@ -2,9 +2,9 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import { circleOutputWords as words } from '#words/outputs/circle-output-words.ts';
 import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
-import { type Circle, circle, roundOf } from '../../sewing/circle.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import { straightSide } from '../../sewing/sector.ts';
+import { type Circle, circle, roundOf } from '../../sewing/shaping/circle.ts';
+import { straightSide } from '../../sewing/shaping/sector.ts';
 import { type CircleAsked, circleFields, circleInput, SHAPE_FIELDS, what } from './fields.ts';
 
 const output = outputOf(circleFields);

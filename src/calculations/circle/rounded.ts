@@ -1,5 +1,5 @@
-import { type Circle, circle } from '../../sewing/circle.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
+import { type Circle, circle } from '../../sewing/shaping/circle.ts';
 import { type CircleAsked, circleInput } from './fields.ts';
 
 /** Circular pieces as they were worked out, with what was asked. */

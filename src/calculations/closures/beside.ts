@@ -5,7 +5,7 @@ import type { Line } from '../../calculation/calculation.ts';
 import { needed } from '../../calculation/needed.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { exactLength, ZERO } from '../../lengths/length.ts';
-import { otherSetBack } from '../../sewing/other-side.ts';
+import { otherSetBack } from '../../sewing/pieces/other-side.ts';
 import type { Problem } from '../../sewing/problem.ts';
 import { HOOK_SET_BACK_EIGHTH, HOOK_SET_BACK_QUARTER } from '../../sewing/sources/hooks.ts';
 import type { ClosuresAsked, Item } from './fields.ts';

@@ -3,7 +3,7 @@ import type { partsWords } from '#words/calculations/parts-words.ts';
 import type { Calculation, Draft } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import type { Typed } from '../../calculation/schema.ts';
-import { spaceClosures } from '../../sewing/closures.ts';
+import { spaceClosures } from '../../sewing/closures/closures.ts';
 import { closuresAnswer } from './answer.ts';
 import { besideRow } from './beside.ts';
 import { type ClosuresTyped, closureFields } from './fields.ts';

@@ -2,8 +2,8 @@ import { closuresWords as words } from '#words/calculations/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
-import type { ClosuresInput } from '../../sewing/closure-input.ts';
-import type { ClosurePlan } from '../../sewing/closures.ts';
+import type { ClosuresInput } from '../../sewing/closures/closure-input.ts';
+import type { ClosurePlan } from '../../sewing/closures/closures.ts';
 
 type Show = (x: ExactLength) => string;
 

@@ -6,7 +6,7 @@ import type { Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { rowMarks } from '../../drawing/row-marks.ts';
 import { type ExactLength, toMm, ZERO } from '../../lengths/length.ts';
-import { spaceClosures } from '../../sewing/closures.ts';
+import { spaceClosures } from '../../sewing/closures/closures.ts';
 import type { Run } from '../../sewing/run.ts';
 import { type ClosuresAsked, closureFields } from './fields.ts';
 import { closuresInput } from './input.ts';

@@ -2,9 +2,9 @@ import { closuresWords } from '#words/calculations/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { type ClosuresInput, keptPitch, wholeRow } from '../../sewing/closure-input.ts';
-import type { ClosurePlan } from '../../sewing/closures.ts';
-import { pitchOf } from '../../sewing/segment.ts';
+import { type ClosuresInput, keptPitch, wholeRow } from '../../sewing/closures/closure-input.ts';
+import type { ClosurePlan } from '../../sewing/closures/closures.ts';
+import { pitchOf } from '../../sewing/closures/segment.ts';
 
 const words = closuresWords.formula;
 

@@ -1,6 +1,6 @@
 import { needed } from '../../calculation/needed.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { ClosuresInput, SpacingRule } from '../../sewing/closure-input.ts';
+import type { ClosuresInput, SpacingRule } from '../../sewing/closures/closure-input.ts';
 import { placesOf } from '../../sewing/followed-places.ts';
 import type { Run } from '../../sewing/run.ts';
 import type { ClosuresAsked } from './fields.ts';

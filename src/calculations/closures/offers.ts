@@ -2,9 +2,9 @@ import { closuresWords as words } from '#words/calculations/closures-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft, Offer } from '../../calculation/calculation.ts';
 import { byTape } from '../../calculation/tape-text.ts';
-import type { ClosuresInput } from '../../sewing/closure-input.ts';
-import type { ClosureRow, Stretch } from '../../sewing/closure-row.ts';
-import type { ClosurePlan } from '../../sewing/closures.ts';
+import type { ClosuresInput } from '../../sewing/closures/closure-input.ts';
+import type { ClosureRow, Stretch } from '../../sewing/closures/closure-row.ts';
+import type { ClosurePlan } from '../../sewing/closures/closures.ts';
 import type { ClosuresTyped } from './fields.ts';
 
 /** What else could be done: the other answer to a level, or an even pitch without remainder. */

@@ -2,10 +2,10 @@ import { closuresOutputWords as words } from '#words/outputs/closures-output-wor
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { ClosuresInput } from '../../sewing/closure-input.ts';
-import { spaceClosures } from '../../sewing/closures.ts';
+import type { ClosuresInput } from '../../sewing/closures/closure-input.ts';
+import { spaceClosures } from '../../sewing/closures/closures.ts';
 import { widestStep } from '../../sewing/made-run.ts';
-import { otherSetBack } from '../../sewing/other-side.ts';
+import { otherSetBack } from '../../sewing/pieces/other-side.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';
 import { closureFields } from './fields.ts';

@@ -9,7 +9,7 @@ import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { Collar } from '../../sewing/collar.ts';
+import type { Collar } from '../../sewing/bands/collar.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { CollarAsked } from './fields.ts';
 import { collarFigure } from './figure.ts';

@@ -1,7 +1,7 @@
 import { collarWords as words } from '#words/calculations/collar-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { collar as collarOf } from '../../sewing/collar.ts';
+import { collar as collarOf } from '../../sewing/bands/collar.ts';
 import { collarAnswer } from './answer.ts';
 import { collarFields } from './fields.ts';
 

@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { type Collar, collar } from '../../sewing/collar.ts';
+import { type Collar, collar } from '../../sewing/bands/collar.ts';
 import { type CollarAsked, collarFields } from './fields.ts';
 import { collarAt, collarFigure } from './figure.ts';
 

@@ -1,7 +1,7 @@
 import { collarWords as words } from '#words/calculations/collar-words.ts';
 import { length, lengthOrNone, maybeLength, number } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { CollarInput } from '../../sewing/collar.ts';
+import type { CollarInput } from '../../sewing/bands/collar.ts';
 
 /** What is asked of a collar: what always matters first. */
 export const collarFields = schema(words.labels, {

@@ -1,7 +1,7 @@
 import type { Figure, FigureShape } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
-import type { Collar, CollarPiece } from '../../sewing/collar.ts';
+import type { Collar, CollarPiece } from '../../sewing/bands/collar.ts';
 import type { CollarAsked } from './fields.ts';
 
 /** Between the two pieces, and above them, in parts of how wide the upper one is. */

@@ -2,7 +2,7 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import { collarOutputWords as words } from '#words/outputs/collar-output-words.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import { type Collar, collar } from '../../sewing/collar.ts';
+import { type Collar, collar } from '../../sewing/bands/collar.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { COLLAR_FIELDS, collarFields } from './fields.ts';
 

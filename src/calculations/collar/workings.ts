@@ -4,7 +4,7 @@ import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import type { ExactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { Collar } from '../../sewing/collar.ts';
+import type { Collar } from '../../sewing/bands/collar.ts';
 import type { CollarAsked } from './fields.ts';
 
 const { formula } = words;

@@ -1,4 +1,4 @@
-import { type Cord, type CordInput, cord } from '../../sewing/cord.ts';
+import { type Cord, type CordInput, cord } from '../../sewing/fullness/cord.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { type CordAsked, cordInput } from './fields.ts';
 

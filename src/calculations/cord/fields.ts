@@ -2,7 +2,7 @@ import { cordWords as words } from '#words/calculations/cord-words.ts';
 import { choice, length, lengthOrNone } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { CordInput } from '../../sewing/cord.ts';
+import type { CordInput } from '../../sewing/fullness/cord.ts';
 
 const by = choice(words.by);
 

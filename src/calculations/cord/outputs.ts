@@ -3,7 +3,7 @@ import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { cordOutputWords as words } from '#words/outputs/cord-output-words.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import { cord, freeOf } from '../../sewing/cord.ts';
+import { cord, freeOf } from '../../sewing/fullness/cord.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { CORD_FIELDS, cordFields, cordInput } from './fields.ts';

@@ -9,7 +9,7 @@ import { byTape, exactly } from '../../calculation/tape-text.ts';
 import { mitreFlat, mitreFolded } from '../../drawing/hem-corner.ts';
 import type { ExactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
+import { type Mitre, type MitreInput, mitre } from '../../sewing/hems/mitre.ts';
 import { MITRE_TRIM } from '../../sewing/sources/mitres.ts';
 import { drawnOf } from './drawn.ts';
 import { cornerFields } from './fields.ts';

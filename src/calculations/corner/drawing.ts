@@ -5,7 +5,7 @@ import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import { mitreLines } from '../../drawing/hem-corner.ts';
 import { mitreMeasures, mitreStitching } from '../../drawing/mitre-measures.ts';
 import type { ExactLength } from '../../lengths/length.ts';
-import { type Mitre, type MitreInput, mitre } from '../../sewing/mitre.ts';
+import { type Mitre, type MitreInput, mitre } from '../../sewing/hems/mitre.ts';
 import { drawnOf } from './drawn.ts';
 import { cornerFields } from './fields.ts';
 import { placeOf } from './places.ts';

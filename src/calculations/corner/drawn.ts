@@ -1,6 +1,6 @@
 import type { CornerPlan } from '../../drawing/hem-corner.ts';
 import { toMm } from '../../lengths/length.ts';
-import type { Mitre, MitreInput } from '../../sewing/mitre.ts';
+import type { Mitre, MitreInput } from '../../sewing/hems/mitre.ts';
 
 /** A mitred corner as it is drawn. */
 export function drawnOf({ angle, edgeStitch, turned }: MitreInput, plan: Mitre): CornerPlan {

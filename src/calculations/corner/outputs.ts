@@ -4,8 +4,8 @@ import { cornerOutputWords as words } from '#words/outputs/corner-output-words.t
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import type { InputOf } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { Mitre } from '../../sewing/mitre.ts';
-import { mitreAsPressed } from '../../sewing/mitre-made.ts';
+import type { Mitre } from '../../sewing/hems/mitre.ts';
+import { mitreAsPressed } from '../../sewing/hems/mitre-made.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { MITRE_TRIM } from '../../sewing/sources/mitres.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';

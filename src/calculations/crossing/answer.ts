@@ -8,10 +8,10 @@ import { byTape } from '../../calculation/tape-text.ts';
 import { crossingFigure } from '../../drawing/crossing-figure.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { showExact } from '../../lengths/show-length.ts';
-import type { Crossed } from '../../sewing/crossing-holes.ts';
-import { chosenOf, shorterMove } from '../../sewing/crossing-move.ts';
-import { type NewHoles, newHoles } from '../../sewing/crossing-run.ts';
-import type { Crossing, CrossingPlan } from '../../sewing/strip-crossing.ts';
+import type { Crossed } from '../../sewing/crossing/crossing-holes.ts';
+import { chosenOf, shorterMove } from '../../sewing/crossing/crossing-move.ts';
+import { type NewHoles, newHoles } from '../../sewing/crossing/crossing-run.ts';
+import type { Crossing, CrossingPlan } from '../../sewing/crossing/strip-crossing.ts';
 import { drawnOf } from './drawn.ts';
 import type { crossingFields } from './fields.ts';
 

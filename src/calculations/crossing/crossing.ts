@@ -1,7 +1,7 @@
 import { crossingWords as words } from '#words/calculations/crossing-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { crossing as workCrossing } from '../../sewing/strip-crossing.ts';
+import { crossing as workCrossing } from '../../sewing/crossing/strip-crossing.ts';
 import { crossingAnswer } from './answer.ts';
 import { crossedOf, crossingFields } from './fields.ts';
 

@@ -9,9 +9,9 @@ import {
 import type { Dimension } from '../../drawing/dimension.ts';
 import type { Point } from '../../drawing/figure.ts';
 import { toMm } from '../../lengths/length.ts';
-import type { Crossed, StripAcross } from '../../sewing/crossing-holes.ts';
-import { chosenOf, shorterMove } from '../../sewing/crossing-move.ts';
-import { type Crossing, crossing } from '../../sewing/strip-crossing.ts';
+import type { Crossed, StripAcross } from '../../sewing/crossing/crossing-holes.ts';
+import { chosenOf, shorterMove } from '../../sewing/crossing/crossing-move.ts';
+import { type Crossing, crossing } from '../../sewing/crossing/strip-crossing.ts';
 import { drawnOf } from './drawn.ts';
 import { crossedOf, crossingFields } from './fields.ts';
 

@@ -1,9 +1,9 @@
 import { crossingWords as words } from '#words/calculations/crossing-words.ts';
 import type { DrawnCrossing } from '../../drawing/crossing-figure.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
-import { type Crossed, linesUnder } from '../../sewing/crossing-holes.ts';
-import { shorterMove } from '../../sewing/crossing-move.ts';
-import type { Crossing } from '../../sewing/strip-crossing.ts';
+import { type Crossed, linesUnder } from '../../sewing/crossing/crossing-holes.ts';
+import { shorterMove } from '../../sewing/crossing/crossing-move.ts';
+import type { Crossing } from '../../sewing/crossing/strip-crossing.ts';
 
 /** Two crossing strips as they are drawn. */
 export function drawnOf(

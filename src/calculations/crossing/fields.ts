@@ -2,7 +2,7 @@ import { crossingWords as words } from '#words/calculations/crossing-words.ts';
 import { holeWords } from '#words/common/hole-words.ts';
 import { choice, length, lengthOrNone, number } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { Crossed } from '../../sewing/crossing-holes.ts';
+import type { Crossed } from '../../sewing/crossing/crossing-holes.ts';
 
 /** Both strips begin alike. */
 const PITCH = { start: { cm: '0.8', mm: '8', in: '5/16' }, usual: 'holePitch' } as const;

@@ -2,12 +2,12 @@ import { holeWords } from '#words/common/hole-words.ts';
 import { crossingOutputWords as words } from '#words/outputs/crossing-output-words.ts';
 import { type Outputs, outputOf, runTaken } from '../../calculation/output.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
-import type { Crossed } from '../../sewing/crossing-holes.ts';
-import { chosenOf, shorterMove } from '../../sewing/crossing-move.ts';
-import { newHoles } from '../../sewing/crossing-run.ts';
+import type { Crossed } from '../../sewing/crossing/crossing-holes.ts';
+import { chosenOf, shorterMove } from '../../sewing/crossing/crossing-move.ts';
+import { newHoles } from '../../sewing/crossing/crossing-run.ts';
+import { type Crossing, crossing } from '../../sewing/crossing/strip-crossing.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';
-import { type Crossing, crossing } from '../../sewing/strip-crossing.ts';
 import { crossedOf, crossingFields } from './fields.ts';
 
 const output = outputOf(crossingFields);

@@ -7,7 +7,7 @@ import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-te
 import { downToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { Walk } from '../../sewing/walked.ts';
+import type { Walk } from '../../sewing/pieces/walked.ts';
 import { arcInput, grainInput, slantInput, squareInput, walkInput } from './fields.ts';
 import type { Worked } from './worked.ts';
 

@@ -3,9 +3,9 @@ import { choice, count, length, lengthOrNone, maybeLength } from '../../calculat
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { ArcInput } from '../../sewing/curve.ts';
-import type { GrainInput } from '../../sewing/grain.ts';
-import type { WalkInput } from '../../sewing/walked.ts';
+import type { GrainInput } from '../../sewing/cloth/grain.ts';
+import type { ArcInput } from '../../sewing/pieces/curve.ts';
+import type { WalkInput } from '../../sewing/pieces/walked.ts';
 
 export const kind = choice(words.kind);
 const ofArc = { when: kind.is('arc') } as const;

@@ -2,10 +2,10 @@ import { curveWords } from '#words/calculations/curve-words.ts';
 import { curveOutputWords as words } from '#words/outputs/curve-output-words.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { arcOf, slantedEdge } from '../../sewing/curve.ts';
-import { offGrain } from '../../sewing/grain.ts';
+import { offGrain } from '../../sewing/cloth/grain.ts';
+import { arcOf, slantedEdge } from '../../sewing/pieces/curve.ts';
+import { walkedCurve } from '../../sewing/pieces/walked.ts';
 import { mapped } from '../../sewing/problem.ts';
-import { walkedCurve } from '../../sewing/walked.ts';
 import {
   ARC_FIELDS,
   arcInput,

@@ -1,9 +1,9 @@
 import { needed } from '../../calculation/needed.ts';
 import type { ExactLength } from '../../lengths/length.ts';
-import { type Arc, arcOf, type Squared, slantedEdge, squared } from '../../sewing/curve.ts';
-import { type Grain, liftOf, offGrain } from '../../sewing/grain.ts';
+import { type Grain, liftOf, offGrain } from '../../sewing/cloth/grain.ts';
+import { type Arc, arcOf, type Squared, slantedEdge, squared } from '../../sewing/pieces/curve.ts';
+import { type Walk, walkedCurve } from '../../sewing/pieces/walked.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import { type Walk, walkedCurve } from '../../sewing/walked.ts';
 import {
   arcInput,
   type CurveAsked,

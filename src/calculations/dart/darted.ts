@@ -1,5 +1,12 @@
 import { needed } from '../../calculation/needed.ts';
-import { type DartEdge, type DartInput, dartEdge, type Wedge, wedge } from '../../sewing/dart.ts';
+import { mapped, type Outcome } from '../../sewing/problem.ts';
+import {
+  type DartEdge,
+  type DartInput,
+  dartEdge,
+  type Wedge,
+  wedge,
+} from '../../sewing/shaping/dart.ts';
 import {
   dartInSeam,
   type Gathered,
@@ -9,8 +16,7 @@ import {
   type Seamed,
   type TwoEnded,
   twoEnded,
-} from '../../sewing/dart-turned.ts';
-import { mapped, type Outcome } from '../../sewing/problem.ts';
+} from '../../sewing/shaping/dart-turned.ts';
 import type { DartAsked } from './fields.ts';
 
 /** What a dart is by itself, as far as what is asked for it names. */

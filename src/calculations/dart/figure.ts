@@ -1,7 +1,7 @@
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
-import { type Wedge, wedgeOf } from '../../sewing/dart.ts';
+import { type Wedge, wedgeOf } from '../../sewing/shaping/dart.ts';
 import type { Darted } from './darted.ts';
 
 /** How long edges are drawn beside the dart, and how far the next drawing is, in parts of its width. */

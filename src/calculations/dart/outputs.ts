@@ -3,9 +3,9 @@ import { dartOutputWords as words } from '#words/outputs/dart-output-words.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength, type Length, length, ZERO } from '../../lengths/length.ts';
-import { type Wedge, wedgeOf } from '../../sewing/dart.ts';
-import { dartInSeam, gatherDart, moveDart, twoEnded } from '../../sewing/dart-turned.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
+import { type Wedge, wedgeOf } from '../../sewing/shaping/dart.ts';
+import { dartInSeam, gatherDart, moveDart, twoEnded } from '../../sewing/shaping/dart-turned.ts';
 import { edgeAsked, WEDGE_FIELDS, wedgeAsked } from './darted.ts';
 import { type DartAsked, dartFields, what } from './fields.ts';
 

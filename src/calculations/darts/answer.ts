@@ -6,7 +6,7 @@ import { numberSaid } from '../../calculation/tape-said.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, mm, ZERO } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { levelRun } from '../../sewing/darts.ts';
+import { levelRun } from '../../sewing/shaping/darts.ts';
 import { dartsFigure } from './figure.ts';
 import type { Taken } from './taken.ts';
 import { dartsWorkings } from './workings.ts';

@@ -10,7 +10,7 @@ import {
 } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { DartsInput, Taking } from '../../sewing/darts.ts';
+import type { DartsInput, Taking } from '../../sewing/shaping/darts.ts';
 import { HIP_TO_WAIST } from '../../sewing/sources/shares.ts';
 
 const usual = HIP_TO_WAIST.value;

@@ -2,9 +2,9 @@ import { dartsOutputWords as words } from '#words/outputs/darts-output-words.ts'
 import { given } from '../../calculation/field-spec.ts';
 import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import { darts, levelRun } from '../../sewing/darts.ts';
 import { mapped } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';
+import { darts, levelRun } from '../../sewing/shaping/darts.ts';
 import { DARTS_FIELDS, dartsFields, dartsInput, TAKERS, takersOf } from './fields.ts';
 import { KEYS } from './keys.ts';
 import { taken } from './taken.ts';

@@ -1,11 +1,11 @@
+import { mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   type Darts,
   type DartsInput,
   darts,
   type LevelIntake,
   levelIntakes,
-} from '../../sewing/darts.ts';
-import { mapped, type Outcome } from '../../sewing/problem.ts';
+} from '../../sewing/shaping/darts.ts';
 import { type DartsAsked, dartsInput, type Taker, takersOf } from './fields.ts';
 
 /** What seams and darts take, as it was worked out, with what was asked. */

@@ -4,7 +4,7 @@ import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { LevelIntake } from '../../sewing/darts.ts';
+import type { LevelIntake } from '../../sewing/shaping/darts.ts';
 import type { Taken } from './taken.ts';
 
 const { formula } = words;

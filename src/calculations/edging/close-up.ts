@@ -12,7 +12,7 @@ import {
   stretchOf,
 } from '../../drawing/strip-places.ts';
 import { type ExactLength, type Length, toMm } from '../../lengths/length.ts';
-import type { StripHoles, StripInput } from '../../sewing/strip.ts';
+import type { StripHoles, StripInput } from '../../sewing/edging/strip.ts';
 import { drawnOf } from './drawn.ts';
 import type { EdgingAsked } from './fields.ts';
 import { MOST_SIDES, widestPitch } from './punched.ts';

@@ -1,7 +1,7 @@
 import type { DrawnStrip } from '../../drawing/strip-places.ts';
 import { toMm } from '../../lengths/length.ts';
+import type { StripHoles, StripInput } from '../../sewing/edging/strip.ts';
 import type { Run } from '../../sewing/run.ts';
-import type { StripHoles, StripInput } from '../../sewing/strip.ts';
 
 /**
  * A strip as it is drawn.

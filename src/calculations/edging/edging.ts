@@ -1,8 +1,8 @@
 import { edgingWords as words } from '#words/calculations/edging-words.ts';
 import type { Calculation, Work } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { stripHoles } from '../../sewing/strip-holes.ts';
-import { joinProblems } from '../../sewing/strip-joined.ts';
+import { stripHoles } from '../../sewing/edging/strip-holes.ts';
+import { joinProblems } from '../../sewing/edging/strip-joined.ts';
 import { edgingAnswer } from './answer.ts';
 import { edgingFields } from './fields.ts';
 import { toCentre, toCrossing, toLacing } from './onward.ts';

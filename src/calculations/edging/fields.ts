@@ -14,7 +14,7 @@ import {
 } from '../../calculation/field-spec.ts';
 import { maybeRun } from '../../calculation/run-field.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { Fit } from '../../sewing/strip.ts';
+import type { Fit } from '../../sewing/edging/strip.ts';
 
 const corners = lengths(words.none);
 const turned = given(corners);

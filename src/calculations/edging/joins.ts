@@ -2,8 +2,8 @@ import { edgingWords as words } from '#words/calculations/edging-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { onTape } from '../../calculation/tape-text.ts';
-import type { StripHoles } from '../../sewing/strip.ts';
-import { stripJoins } from '../../sewing/strip-joined.ts';
+import type { StripHoles } from '../../sewing/edging/strip.ts';
+import { stripJoins } from '../../sewing/edging/strip-joined.ts';
 import type { EdgingInput } from './strip.ts';
 
 /** Where a strip is joined, said; nothing where no pieces are given. */

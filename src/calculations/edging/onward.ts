@@ -7,8 +7,8 @@ import type { Typed } from '../../calculation/schema.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
-import type { HoleRow } from '../../sewing/strip.ts';
-import { stripHoles } from '../../sewing/strip-holes.ts';
+import type { HoleRow } from '../../sewing/edging/strip.ts';
+import { stripHoles } from '../../sewing/edging/strip-holes.ts';
 import { edgingFields } from './fields.ts';
 import { stripOf } from './strip.ts';
 

@@ -1,10 +1,10 @@
 import type { Comes } from '../../calculation/output.ts';
 import { type ExactLength, exactLength, length, settled, ZERO } from '../../lengths/length.ts';
+import type { HoleRow, Kept } from '../../sewing/edging/strip.ts';
+import { stripHoles } from '../../sewing/edging/strip-holes.ts';
 import { widestStep } from '../../sewing/made-run.ts';
 import { mapped, type Outcome, refused } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';
-import type { HoleRow, Kept } from '../../sewing/strip.ts';
-import { stripHoles } from '../../sewing/strip-holes.ts';
 import { type StripAsked, stripOf } from './strip.ts';
 
 /** So many sides of a strip are places of a garment: no regular outline that is edged has more. */

@@ -1,7 +1,7 @@
 import { needed } from '../../calculation/needed.ts';
+import type { StripInput } from '../../sewing/edging/strip.ts';
+import { widestOf } from '../../sewing/edging/strip-followed.ts';
 import { placesOf } from '../../sewing/followed-places.ts';
-import type { StripInput } from '../../sewing/strip.ts';
-import { widestOf } from '../../sewing/strip-followed.ts';
 import type { EdgingAsked } from './fields.ts';
 
 /** A strip, its iron and its pieces. */

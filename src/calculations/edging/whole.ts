@@ -7,7 +7,7 @@ import type { Figure, LineStyle } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import type { WholeLine } from '../../drawing/whole-line.ts';
 import { type ExactLength, toMm } from '../../lengths/length.ts';
-import type { StripHoles } from '../../sewing/strip.ts';
+import type { StripHoles } from '../../sewing/edging/strip.ts';
 import type { EdgingAsked } from './fields.ts';
 import { MOST_SIDES } from './punched.ts';
 

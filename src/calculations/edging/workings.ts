@@ -4,9 +4,9 @@ import type { Working } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import type { StripHoles, StripInput } from '../../sewing/strip.ts';
-import { usualEnd } from '../../sewing/strip-holes.ts';
-import { stretchOf } from '../../sewing/strip-room.ts';
+import type { StripHoles, StripInput } from '../../sewing/edging/strip.ts';
+import { usualEnd } from '../../sewing/edging/strip-holes.ts';
+import { stretchOf } from '../../sewing/edging/strip-room.ts';
 
 /** How the holes of the first row were got; of a bent strip along its middle line. */
 export function workingsOf(strip: StripInput, holes: StripHoles, bench: Bench): Working[] {

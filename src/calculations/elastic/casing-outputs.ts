@@ -4,7 +4,7 @@ import { elasticOutputWords as words } from '#words/outputs/elastic-output-words
 import { given } from '../../calculation/field-spec.ts';
 import { type Comes, type Output, outputOf } from '../../calculation/output.ts';
 import { type Length, ZERO } from '../../lengths/length.ts';
-import { type Casing, type CasingInput, casing } from '../../sewing/casing.ts';
+import { type Casing, type CasingInput, casing } from '../../sewing/fullness/casing.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { CASING_FIELDS, elasticFields } from './fields.ts';

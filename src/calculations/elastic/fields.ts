@@ -10,8 +10,8 @@ import {
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { CasingInput } from '../../sewing/casing.ts';
-import type { ElasticInput, ElasticLength } from '../../sewing/elastic.ts';
+import type { CasingInput } from '../../sewing/fullness/casing.ts';
+import type { ElasticInput, ElasticLength } from '../../sewing/fullness/elastic.ts';
 
 const by = choice(words.by);
 const join = choice(words.join);

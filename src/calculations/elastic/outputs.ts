@@ -4,7 +4,7 @@ import { elasticOutputWords as words } from '#words/outputs/elastic-output-words
 import { given } from '../../calculation/field-spec.ts';
 import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { type Elastic, elastic, ofRing } from '../../sewing/elastic.ts';
+import { type Elastic, elastic, ofRing } from '../../sewing/fullness/elastic.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import { casingOutputs } from './casing-outputs.ts';
 import { type ElasticAsked, elasticFields, elasticInput, LENGTH_FIELDS } from './fields.ts';

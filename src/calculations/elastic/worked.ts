@@ -1,8 +1,8 @@
 import { ZERO } from '../../lengths/length.ts';
-import { type Casing, casing } from '../../sewing/casing.ts';
-import { type Elastic, type ElasticInput, elastic } from '../../sewing/elastic.ts';
-import { MOST_GATHER_PARTS } from '../../sewing/gathers-input.ts';
-import { gatherMarks } from '../../sewing/gathers-marks.ts';
+import { type Casing, casing } from '../../sewing/fullness/casing.ts';
+import { type Elastic, type ElasticInput, elastic } from '../../sewing/fullness/elastic.ts';
+import { MOST_GATHER_PARTS } from '../../sewing/fullness/gathers-input.ts';
+import { gatherMarks } from '../../sewing/fullness/gathers-marks.ts';
 import { mustBeCount } from '../../sewing/length-checks.ts';
 import { type Outcome, type Problem, refused } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';

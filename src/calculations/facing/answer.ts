@@ -9,7 +9,7 @@ import { byTape, exactly, onTape } from '../../calculation/tape-text.ts';
 import { hemSection } from '../../drawing/hem-figure.ts';
 import { insideGraduation } from '../../lengths/inside-graduation.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
-import { type Facing, facingLength } from '../../sewing/hem-facing.ts';
+import { type Facing, facingLength } from '../../sewing/hems/hem-facing.ts';
 import { FACING_SEAM } from '../../sewing/sources/facings.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { FacingAsked } from './fields.ts';

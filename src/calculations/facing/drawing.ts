@@ -6,7 +6,7 @@ import type { FigureShape } from '../../drawing/figure.ts';
 import { lineAcross, lineDown } from '../../drawing/figure-line.ts';
 import { type HemLines, hemLines, layersOf } from '../../drawing/hem-figure.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
-import { type Facing, facedHem } from '../../sewing/hem-facing.ts';
+import { type Facing, facedHem } from '../../sewing/hems/hem-facing.ts';
 import { type FacingAsked, facingFields } from './fields.ts';
 
 /** A section through the faced hem and the facing flat beside it, their heights to scale. */

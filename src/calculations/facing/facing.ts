@@ -1,7 +1,7 @@
 import { facingWords as words } from '#words/calculations/facing-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { facedHem, facingLength } from '../../sewing/hem-facing.ts';
+import { facedHem, facingLength } from '../../sewing/hems/hem-facing.ts';
 import { facingAnswer } from './answer.ts';
 import { facingFields } from './fields.ts';
 

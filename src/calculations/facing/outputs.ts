@@ -4,8 +4,13 @@ import { facingOutputWords as words } from '#words/outputs/facing-output-words.t
 import { given } from '../../calculation/field-spec.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import { type Facing, type FacingInput, facedHem, facingLength } from '../../sewing/hem-facing.ts';
-import { type FacingStands, facingAsMade } from '../../sewing/hem-facing-made.ts';
+import {
+  type Facing,
+  type FacingInput,
+  facedHem,
+  facingLength,
+} from '../../sewing/hems/hem-facing.ts';
+import { type FacingStands, facingAsMade } from '../../sewing/hems/hem-facing-made.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { type FacingAsked, facingFields } from './fields.ts';

@@ -10,7 +10,7 @@ import {
 } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { PiecesInput } from '../../sewing/fit.ts';
+import type { PiecesInput } from '../../sewing/wearer/fit.ts';
 
 const pieces = maybeLength(words.notCut, { usual: 'around' });
 const known = given(pieces);

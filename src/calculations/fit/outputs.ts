@@ -3,9 +3,9 @@ import { all, either, given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { inEachDart, onEachEdge, piecesGirth, wantedGirth } from '../../sewing/fit.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
+import { inEachDart, onEachEdge, piecesGirth, wantedGirth } from '../../sewing/wearer/fit.ts';
 import { type FitAsked, fitFields, GIRTH_FIELDS, piecesInput } from './fields.ts';
 
 const output = outputOf(fitFields);

@@ -1,13 +1,13 @@
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { type EaseVerdict, easeVerdict } from '../../sewing/ease.ts';
+import type { Outcome } from '../../sewing/problem.ts';
+import { type EaseVerdict, easeVerdict } from '../../sewing/wearer/ease.ts';
 import {
   inEachDart,
   onEachEdge,
   type PiecesGirth,
   piecesGirth,
   wantedGirth,
-} from '../../sewing/fit.ts';
-import type { Outcome } from '../../sewing/problem.ts';
+} from '../../sewing/wearer/fit.ts';
 import { type FitAsked, piecesInput } from './fields.ts';
 
 /** A fit as far as it is known. */

@@ -3,9 +3,9 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { publishedEase } from '../../sewing/ease.ts';
-import { clearance } from '../../sewing/fit.ts';
 import { STRETCH_EASE } from '../../sewing/sources/ease.ts';
+import { publishedEase } from '../../sewing/wearer/ease.ts';
+import { clearance } from '../../sewing/wearer/fit.ts';
 import type { FitAsked } from './fields.ts';
 import type { Fit } from './worked.ts';
 

@@ -1,5 +1,6 @@
 import { needed } from '../../calculation/needed.ts';
 import { exactLength } from '../../lengths/length.ts';
+import { mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   type Godet,
   godet,
@@ -7,8 +8,7 @@ import {
   lengthen,
   type Slashed,
   slash,
-} from '../../sewing/flare.ts';
-import { mapped, type Outcome } from '../../sewing/problem.ts';
+} from '../../sewing/shaping/flare.ts';
 import type { FlareAsked } from './fields.ts';
 
 /** What was made of a hem. */

@@ -3,8 +3,8 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import { flareOutputWords as words } from '#words/outputs/flare-output-words.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { Godet, Lengthened } from '../../sewing/flare.ts';
 import { mapped } from '../../sewing/problem.ts';
+import type { Godet, Lengthened } from '../../sewing/shaping/flare.ts';
 import { type FlareAsked, flareFields, what } from './fields.ts';
 import {
   flared,

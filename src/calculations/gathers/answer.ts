@@ -8,7 +8,7 @@ import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { gatherRows } from '../../sewing/gather-rows.ts';
+import { gatherRows } from '../../sewing/fullness/gather-rows.ts';
 import { SPAN } from '../../sewing/sources/gathers.ts';
 import type { GathersTyped } from './fields.ts';
 import { gathersFigure } from './figure.ts';

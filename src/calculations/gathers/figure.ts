@@ -1,7 +1,7 @@
 import type { Figure, FigureShape } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
-import type { Gathers } from '../../sewing/gathers-input.ts';
+import type { Gathers } from '../../sewing/fullness/gathers-input.ts';
 import type { GathersAsked } from './fields.ts';
 import { endsOf } from './gathered.ts';
 

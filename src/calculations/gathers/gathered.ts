@@ -1,10 +1,10 @@
 import { needed } from '../../calculation/needed.ts';
 import { exactLength, type Length, length, ZERO } from '../../lengths/length.ts';
-import { fullnessOf as fullOf, gathers } from '../../sewing/gathers.ts';
-import type { Fullness, Gathers, GathersInput } from '../../sewing/gathers-input.ts';
+import { MOST_STRIPS, type Strips, stripsFor } from '../../sewing/cloth/strips.ts';
+import { fullnessOf as fullOf, gathers } from '../../sewing/fullness/gathers.ts';
+import type { Fullness, Gathers, GathersInput } from '../../sewing/fullness/gathers-input.ts';
 import { mustBePositive, mustNotBeNegative } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped, type Outcome, refused } from '../../sewing/problem.ts';
-import { MOST_STRIPS, type Strips, stripsFor } from '../../sewing/strips.ts';
 import type { GATHER_FIELDS, GathersAsked } from './fields.ts';
 
 export type Asked = Pick<GathersAsked, (typeof GATHER_FIELDS)[number]>;

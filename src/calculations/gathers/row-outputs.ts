@@ -1,7 +1,7 @@
 import { gathersOutputWords as words } from '#words/outputs/gathers-output-words.ts';
 import { type Comes, type Output, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, type Length, ZERO } from '../../lengths/length.ts';
-import { type GatherRows, gatherRows } from '../../sewing/gather-rows.ts';
+import { type GatherRows, gatherRows } from '../../sewing/fullness/gather-rows.ts';
 import { mustNotBeNegative } from '../../sewing/length-checks.ts';
 import { answerUnless } from '../../sewing/problem.ts';
 import { gathersFields } from './fields.ts';

@@ -3,9 +3,9 @@ import { choice, count, length, lengthOrNone, maybeLength } from '../../calculat
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { BandEndInput, FoldInput } from '../../sewing/band-end.ts';
-import type { GroupsInput } from '../../sewing/grouped.ts';
-import type { LoopsInput } from '../../sewing/loops.ts';
+import type { BandEndInput, FoldInput } from '../../sewing/bands/band-end.ts';
+import type { GroupsInput } from '../../sewing/closures/grouped.ts';
+import type { LoopsInput } from '../../sewing/closures/loops.ts';
 
 export const kind = choice(words.kind);
 const ofGroups = { when: kind.is('groups') } as const;

@@ -2,7 +2,7 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import { groupedOutputWords as words } from '#words/outputs/grouped-output-words.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Output, outputOf } from '../../calculation/output.ts';
-import { hanger, loops } from '../../sewing/loops.ts';
+import { hanger, loops } from '../../sewing/closures/loops.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { groupedFields, kind, LOOP_FIELDS, loopsInput } from './fields.ts';
 

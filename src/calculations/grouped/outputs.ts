@@ -5,8 +5,8 @@ import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { bandEnd, overFold } from '../../sewing/band-end.ts';
-import { grouped } from '../../sewing/grouped.ts';
+import { bandEnd, overFold } from '../../sewing/bands/band-end.ts';
+import { grouped } from '../../sewing/closures/grouped.ts';
 import { mapped } from '../../sewing/problem.ts';
 import {
   FOLD_FIELDS,

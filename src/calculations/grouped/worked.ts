@@ -1,8 +1,8 @@
 import { needed } from '../../calculation/needed.ts';
 import type { ExactLength } from '../../lengths/length.ts';
-import { type BandEnd, bandEnd, overFold } from '../../sewing/band-end.ts';
-import { type Groups, grouped } from '../../sewing/grouped.ts';
-import { hanger, type Loops, loops } from '../../sewing/loops.ts';
+import { type BandEnd, bandEnd, overFold } from '../../sewing/bands/band-end.ts';
+import { type Groups, grouped } from '../../sewing/closures/grouped.ts';
+import { hanger, type Loops, loops } from '../../sewing/closures/loops.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { foldInput, type GroupedAsked, groupsInput, lapInput, loopsInput } from './fields.ts';
 

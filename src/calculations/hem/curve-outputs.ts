@@ -1,7 +1,7 @@
 import { hemOutputWords as words } from '#words/outputs/hem-output-words.ts';
 import { outputOf, type TakenAway } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { type CurvedHem, curvedHem } from '../../sewing/hem-curve.ts';
+import { type CurvedHem, curvedHem } from '../../sewing/hems/hem-curve.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { hemFields } from './fields.ts';
 import {

@@ -3,7 +3,7 @@ import { type Drawing, lengthUp } from '../../calculation/drawing.ts';
 import type { DimensionOf } from '../../drawing/dimension.ts';
 import { hemLines, layersOf } from '../../drawing/hem-figure.ts';
 import { toMm } from '../../lengths/length.ts';
-import { hem } from '../../sewing/hem.ts';
+import { hem } from '../../sewing/hems/hem.ts';
 import { hasTurn, hemFields, isWhole } from './fields.ts';
 import { hemInput } from './read.ts';
 

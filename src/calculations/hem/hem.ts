@@ -1,8 +1,8 @@
 import { hemWords as words } from '#words/calculations/hem-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { hem as workHem } from '../../sewing/hem.ts';
-import { curvedHem } from '../../sewing/hem-curve.ts';
+import { hem as workHem } from '../../sewing/hems/hem.ts';
+import { curvedHem } from '../../sewing/hems/hem-curve.ts';
 import type { Problem } from '../../sewing/problem.ts';
 import { hemAnswer } from './answer.ts';
 import { hemFields } from './fields.ts';

@@ -7,7 +7,7 @@ import { exactly, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation } from '../../lengths/graduation.ts';
 import { ZERO } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
-import type { HemInput } from '../../sewing/hem-input.ts';
+import type { HemInput } from '../../sewing/hems/hem-input.ts';
 import { HEM_CLASSES, NARROW_HEM } from '../../sewing/sources/hems.ts';
 import { hemFields, isNarrow, isWhole } from './fields.ts';
 import type { Parts } from './parts.ts';

@@ -1,8 +1,8 @@
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
-import { curvedHem } from '../../sewing/hem-curve.ts';
-import type { HemInput } from '../../sewing/hem-input.ts';
+import { curvedHem } from '../../sewing/hems/hem-curve.ts';
+import type { HemInput } from '../../sewing/hems/hem-input.ts';
 import { type HemRead, hasTurn, hemFields, isWhole } from './fields.ts';
 import { apartOf, curveOf, easeOf, hemInput } from './read.ts';
 

@@ -1,6 +1,6 @@
-import type { Hem } from '../../sewing/hem.ts';
-import type { CurvedHem } from '../../sewing/hem-curve.ts';
-import type { Taper } from '../../sewing/taper.ts';
+import type { Hem } from '../../sewing/hems/hem.ts';
+import type { CurvedHem } from '../../sewing/hems/hem-curve.ts';
+import type { Taper } from '../../sewing/hems/taper.ts';
 
 /** Everything worked out about a hem. */
 export interface Parts {

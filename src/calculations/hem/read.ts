@@ -1,11 +1,11 @@
 import { needed } from '../../calculation/needed.ts';
 import { type Length, ZERO } from '../../lengths/length.ts';
-import type { CurveInput } from '../../sewing/hem-curve.ts';
-import type { HemInput } from '../../sewing/hem-input.ts';
-import { hemOfWhole, problemsOfWhole } from '../../sewing/hem-whole.ts';
+import type { CurveInput } from '../../sewing/hems/hem-curve.ts';
+import type { HemInput } from '../../sewing/hems/hem-input.ts';
+import { hemOfWhole, problemsOfWhole } from '../../sewing/hems/hem-whole.ts';
+import { type Taper, type TaperInput, trueTaper } from '../../sewing/hems/taper.ts';
 import type { Outcome, Problem } from '../../sewing/problem.ts';
 import { EASE_BY_CLOTH } from '../../sewing/sources/hems.ts';
-import { type Taper, type TaperInput, trueTaper } from '../../sewing/taper.ts';
 import type { HemRead } from './fields.ts';
 
 /** What is turned up is worked out from these; the rest say where it is stitched, and what has to hold it. */

@@ -1,8 +1,8 @@
 import { turnedWords } from '#words/common/turned-words.ts';
 import { hemOutputWords as words } from '#words/outputs/hem-output-words.ts';
 import { outputOf } from '../../calculation/output.ts';
+import type { Taper } from '../../sewing/hems/taper.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import type { Taper } from '../../sewing/taper.ts';
 import { hemFields } from './fields.ts';
 import {
   apartOf,

@@ -5,7 +5,7 @@ import type { Working } from '../../calculation/calculation.ts';
 import { foldWorking } from '../../calculation/fold-working.ts';
 import { percentText } from '../../calculation/tape-said.ts';
 import { exactly } from '../../calculation/tape-text.ts';
-import type { HemInput } from '../../sewing/hem-input.ts';
+import type { HemInput } from '../../sewing/hems/hem-input.ts';
 import { HEM_STITCH } from '../../sewing/sources/hems.ts';
 import type { Parts } from './parts.ts';
 

@@ -5,7 +5,7 @@ import { lacingFigure } from '../../drawing/lacing-figure.ts';
 import { placedPaths } from '../../drawing/lacing-path.ts';
 import { wholeUnder } from '../../drawing/whole-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
-import { lace } from '../../sewing/lacing.ts';
+import { lace } from '../../sewing/lacing/lacing.ts';
 import { drawnOf } from './drawn.ts';
 import { laceLines, laceOf } from './lace-drawn.ts';
 import { lacingRead } from './read.ts';

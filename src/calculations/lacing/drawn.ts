@@ -1,8 +1,8 @@
 import type { DrawnLacing } from '../../drawing/lacing-figure.ts';
 import { toMm } from '../../lengths/length.ts';
-import type { Laced } from '../../sewing/lacing.ts';
-import { middleStart } from '../../sewing/lacing-halves.ts';
-import type { LacingInput } from '../../sewing/lacing-input.ts';
+import type { Laced } from '../../sewing/lacing/lacing.ts';
+import { middleStart } from '../../sewing/lacing/lacing-halves.ts';
+import type { LacingInput } from '../../sewing/lacing/lacing-input.ts';
 
 /** A lacing as it is drawn. */
 export function drawnOf(

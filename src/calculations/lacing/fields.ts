@@ -10,7 +10,7 @@ import {
   text,
 } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import { hasTwoStrands, type LacingKind } from '../../sewing/lacing-kinds.ts';
+import { hasTwoStrands, type LacingKind } from '../../sewing/lacing/lacing-kinds.ts';
 import { isStep, stepChoices } from './step-choices.ts';
 
 const KINDS = Object.keys(words.kind) as LacingKind[];

@@ -6,8 +6,8 @@ import type { Figure } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import type { WholeLine } from '../../drawing/whole-line.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import type { Laced } from '../../sewing/lacing.ts';
-import type { LacingInput } from '../../sewing/lacing-input.ts';
+import type { Laced } from '../../sewing/lacing/lacing.ts';
+import type { LacingInput } from '../../sewing/lacing/lacing-input.ts';
 
 /** More pieces than so many are not told apart. */
 const MOST_PIECES = 24;

@@ -1,7 +1,7 @@
 import { lacingWords as words } from '#words/calculations/lacing-words.ts';
 import type { Calculation, Work } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { lace } from '../../sewing/lacing.ts';
+import { lace } from '../../sewing/lacing/lacing.ts';
 import { lacingAnswer } from './answer.ts';
 import { lacingFields } from './fields.ts';
 import { lacingRead } from './read.ts';

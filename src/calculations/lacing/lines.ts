@@ -4,9 +4,9 @@ import type { Line } from '../../calculation/calculation.ts';
 import { byTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { Laced } from '../../sewing/lacing.ts';
-import type { LacingInput } from '../../sewing/lacing-input.ts';
-import { PUBLISHED } from '../../sewing/lacing-kinds.ts';
+import type { Laced } from '../../sewing/lacing/lacing.ts';
+import type { LacingInput } from '../../sewing/lacing/lacing-input.ts';
+import { PUBLISHED } from '../../sewing/lacing/lacing-kinds.ts';
 
 /** The further numbers of one row. */
 export function rowLines({ kind }: LacingInput, laced: Laced, bench: Bench): Line[] {

@@ -12,7 +12,7 @@ import {
   type Values,
 } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { type Laced, lace } from '../../sewing/lacing.ts';
+import { type Laced, lace } from '../../sewing/lacing/lacing.ts';
 import { type Outcome, type Problem, refused } from '../../sewing/problem.ts';
 import { type LacingAsked, lacingFields } from './fields.ts';
 import {

@@ -1,8 +1,8 @@
 import type { Bench } from '../../calculation/bench.ts';
 import type { Draft, Fault } from '../../calculation/calculation.ts';
 import { type Length, ZERO } from '../../lengths/length.ts';
-import type { LacingInput } from '../../sewing/lacing-input.ts';
-import type { StepsRead } from '../../sewing/lacing-steps.ts';
+import type { LacingInput } from '../../sewing/lacing/lacing-input.ts';
+import type { StepsRead } from '../../sewing/lacing/lacing-steps.ts';
 import { type LacingAsked, lacingFields } from './fields.ts';
 import { NO_STEPS, type OwnSteps, rowOf, secondOf, stepFaults, stepsOf } from './row.ts';
 import { stepsDrawn } from './step-choices.ts';

@@ -1,9 +1,9 @@
 import type { Fault } from '../../calculation/calculation.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Length, mm, ZERO } from '../../lengths/length.ts';
-import type { LacingInput } from '../../sewing/lacing-input.ts';
-import type { Repeat } from '../../sewing/lacing-repeat.ts';
-import { readSteps, type StepsRead } from '../../sewing/lacing-steps.ts';
+import type { LacingInput } from '../../sewing/lacing/lacing-input.ts';
+import type { Repeat } from '../../sewing/lacing/lacing-repeat.ts';
+import { readSteps, type StepsRead } from '../../sewing/lacing/lacing-steps.ts';
 import type { Problem } from '../../sewing/problem.ts';
 import type { LacingAsked } from './fields.ts';
 

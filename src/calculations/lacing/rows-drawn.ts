@@ -6,7 +6,7 @@ import type { boundsOf, Figure, Point } from '../../drawing/figure.ts';
 import { lineAcross } from '../../drawing/figure-line.ts';
 import { circle } from '../../drawing/figure-ring.ts';
 import { type Length, toMm } from '../../lengths/length.ts';
-import type { LacingInput } from '../../sewing/lacing-input.ts';
+import type { LacingInput } from '../../sewing/lacing/lacing-input.ts';
 
 type Seen = readonly [number, number];
 type Bounds = ReturnType<typeof boundsOf>;

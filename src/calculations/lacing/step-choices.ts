@@ -1,8 +1,8 @@
 import { lacingWords as words } from '#words/calculations/lacing-words.ts';
 import { exactLength, UNITS_PER_MM } from '../../lengths/length.ts';
-import { type LacingKind, strandsOf } from '../../sewing/lacing-kinds.ts';
-import type { Repeat } from '../../sewing/lacing-repeat.ts';
-import { MOST_STEPS, readSteps } from '../../sewing/lacing-steps.ts';
+import { type LacingKind, strandsOf } from '../../sewing/lacing/lacing-kinds.ts';
+import type { Repeat } from '../../sewing/lacing/lacing-repeat.ts';
+import { MOST_STEPS, readSteps } from '../../sewing/lacing/lacing-steps.ts';
 
 const ALL = 'all';
 /** Before a step's number: keys of digits alone would be sorted in front of all others. */

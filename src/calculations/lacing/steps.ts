@@ -2,8 +2,8 @@ import { lacingWords } from '#words/calculations/lacing-words.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import type { HolePlace } from '../../sewing/hole-place.ts';
-import { otherFace } from '../../sewing/lacing-halves.ts';
-import { isPass, type LacePoint, pathOf, type Repeat } from '../../sewing/lacing-repeat.ts';
+import { otherFace } from '../../sewing/lacing/lacing-halves.ts';
+import { isPass, type LacePoint, pathOf, type Repeat } from '../../sewing/lacing/lacing-repeat.ts';
 
 const words = lacingWords.steps;
 

@@ -1,9 +1,9 @@
 import { lacingWords as words } from '#words/calculations/lacing-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { exactly } from '../../calculation/tape-text.ts';
-import type { Laced } from '../../sewing/lacing.ts';
-import type { LacingDoubt } from '../../sewing/lacing-doubts.ts';
-import type { LacingInput } from '../../sewing/lacing-input.ts';
+import type { Laced } from '../../sewing/lacing/lacing.ts';
+import type { LacingDoubt } from '../../sewing/lacing/lacing-doubts.ts';
+import type { LacingInput } from '../../sewing/lacing/lacing-input.ts';
 import { publishedTimes, timesText } from './lines.ts';
 
 /** What is doubtful about the lace of one row. */

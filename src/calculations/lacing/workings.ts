@@ -4,9 +4,9 @@ import type { Working } from '../../calculation/calculation.ts';
 import { asTyped } from '../../calculation/draft-text.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import type { ExactLength } from '../../lengths/length.ts';
-import type { Laced } from '../../sewing/lacing.ts';
-import type { LacingInput } from '../../sewing/lacing-input.ts';
-import { PUBLISHED } from '../../sewing/lacing-kinds.ts';
+import type { Laced } from '../../sewing/lacing/lacing.ts';
+import type { LacingInput } from '../../sewing/lacing/lacing-input.ts';
+import { PUBLISHED } from '../../sewing/lacing/lacing-kinds.ts';
 import { COMFORTABLE, EVEN_HOLES } from '../../sewing/sources/lacing.ts';
 import { timesText } from './lines.ts';
 

@@ -8,7 +8,7 @@ import { said } from '../../calculation/tape-said.ts';
 import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
-import { type HemLevel, hemPlaces } from '../../sewing/hem-level.ts';
+import { type HemLevel, hemPlaces } from '../../sewing/hems/hem-level.ts';
 import { PINS_APART } from '../../sewing/sources/hem-level.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { LevelAsked } from './fields.ts';

@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';
 import { exactLength, ZERO } from '../../lengths/length.ts';
-import { type HemLevel, hemLevel } from '../../sewing/hem-level.ts';
+import { type HemLevel, hemLevel } from '../../sewing/hems/hem-level.ts';
 import { mostTrimmed } from './answer.ts';
 import { type LevelAsked, levelFields } from './fields.ts';
 import { levelFigure, levelPlace } from './figure.ts';

@@ -1,7 +1,7 @@
 import type { Figure, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import type { HemLevel } from '../../sewing/hem-level.ts';
+import type { HemLevel } from '../../sewing/hems/hem-level.ts';
 import type { LevelAsked } from './fields.ts';
 
 /** How far apart places are drawn, in parts of how high the hem is. */

@@ -1,7 +1,7 @@
 import { levelWords as words } from '#words/calculations/level-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { hemLevel } from '../../sewing/hem-level.ts';
+import { hemLevel } from '../../sewing/hems/hem-level.ts';
 import { mustBePositiveIfGiven } from '../../sewing/length-checks.ts';
 import { levelAnswer } from './answer.ts';
 import { levelFields } from './fields.ts';

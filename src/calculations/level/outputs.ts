@@ -3,7 +3,7 @@ import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { levelOutputWords as words } from '#words/outputs/level-output-words.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength, ZERO } from '../../lengths/length.ts';
-import { hemLevel } from '../../sewing/hem-level.ts';
+import { hemLevel } from '../../sewing/hems/hem-level.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { mostTrimmed } from './answer.ts';

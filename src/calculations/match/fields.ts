@@ -2,7 +2,7 @@ import { matchWords as words } from '#words/calculations/match-words.ts';
 import { clothEaseWords } from '#words/common/cloth-ease-words.ts';
 import { type Ask, choice, count, lengths, number, numbers } from '../../calculation/field-spec.ts';
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
-import { fewerOf } from '../../sewing/matching-pairs.ts';
+import { fewerOf } from '../../sewing/pieces/matching-pairs.ts';
 import { parted } from './parted.ts';
 
 /** What two edges are of. */

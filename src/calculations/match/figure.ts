@@ -1,7 +1,7 @@
 import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
-import type { Match } from '../../sewing/matching.ts';
+import type { Match } from '../../sewing/pieces/matching.ts';
 import type { Run } from '../../sewing/run.ts';
 import { notchesAlone, sleeveNotches } from './notches.ts';
 import type { Matched } from './read.ts';

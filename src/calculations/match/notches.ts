@@ -1,5 +1,5 @@
 import type { ExactLength } from '../../lengths/length.ts';
-import { placesOf } from '../../sewing/matching.ts';
+import { placesOf } from '../../sewing/pieces/matching.ts';
 import type { Matched } from './read.ts';
 
 /** The marks of a sleeve and its armhole that are front and back notch: the first one, and the last. */

@@ -3,8 +3,8 @@ import { matchOutputWords as words } from '#words/outputs/match-output-words.ts'
 import type { Ask } from '../../calculation/field-spec.ts';
 import { type Outputs, outputOf, type Step, sumTaken } from '../../calculation/output.ts';
 import { type ExactLength, exactLength, length } from '../../lengths/length.ts';
-import { type Match, match, partOf, placesOf } from '../../sewing/matching.ts';
-import { MOST_SEGMENTS, totalOf } from '../../sewing/matching-input.ts';
+import { type Match, match, partOf, placesOf } from '../../sewing/pieces/matching.ts';
+import { MOST_SEGMENTS, totalOf } from '../../sewing/pieces/matching-input.ts';
 import { mapped } from '../../sewing/problem.ts';
 import type { Run } from '../../sewing/run.ts';
 import { matchFields } from './fields.ts';

@@ -1,5 +1,5 @@
 import type { Ask, Condition } from '../../calculation/field-spec.ts';
-import { fewerOf } from '../../sewing/matching-pairs.ts';
+import { fewerOf } from '../../sewing/pieces/matching-pairs.ts';
 import { matchFields } from './fields.ts';
 import { parted } from './parted.ts';
 

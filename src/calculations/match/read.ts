@@ -1,7 +1,7 @@
 import { needed } from '../../calculation/needed.ts';
-import { type Match, match } from '../../sewing/matching.ts';
-import type { MatchInput } from '../../sewing/matching-input.ts';
-import { pairedOf } from '../../sewing/matching-pairs.ts';
+import { type Match, match } from '../../sewing/pieces/matching.ts';
+import type { MatchInput } from '../../sewing/pieces/matching-input.ts';
+import { pairedOf } from '../../sewing/pieces/matching-pairs.ts';
 import { answerUnless, mapped, type Outcome, type Problem } from '../../sewing/problem.ts';
 import { EASE_BY_CLOTH } from '../../sewing/sources/hems.ts';
 import type { MatchAsked } from './fields.ts';

@@ -4,7 +4,7 @@ import type { Working } from '../../calculation/calculation.ts';
 import { percentText } from '../../calculation/tape-said.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { totalOf } from '../../sewing/matching-input.ts';
+import { totalOf } from '../../sewing/pieces/matching-input.ts';
 import { NOTCHES } from '../../sewing/sources/matching.ts';
 import type { Matched } from './read.ts';
 

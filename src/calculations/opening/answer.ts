@@ -6,8 +6,8 @@ import { numberSaid, percentText } from '../../calculation/tape-said.ts';
 import { bound, byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
-import { opensTo, type Pass } from '../../sewing/pass-over.ts';
 import { HEADS_THAT_PASS } from '../../sewing/sources/people.ts';
+import { opensTo, type Pass } from '../../sewing/wearer/pass-over.ts';
 import type { OpeningAsked } from './fields.ts';
 
 /** An edge against what has to pass it: that it doesn't, before all else. */

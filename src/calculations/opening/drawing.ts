@@ -5,7 +5,7 @@ import type { Dimension } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';
 import { lineAcross, lineDown } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
-import { opensTo, type Pass, passOver } from '../../sewing/pass-over.ts';
+import { opensTo, type Pass, passOver } from '../../sewing/wearer/pass-over.ts';
 import { type OpeningAsked, openingFields } from './fields.ts';
 
 /** How far apart the rounds are drawn, in parts of what passes. */

@@ -2,7 +2,7 @@ import { openingWords as words } from '#words/calculations/opening-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
 import { mustBePositiveIfGiven } from '../../sewing/length-checks.ts';
-import { passOver } from '../../sewing/pass-over.ts';
+import { passOver } from '../../sewing/wearer/pass-over.ts';
 import { openingAnswer } from './answer.ts';
 import { openingFields } from './fields.ts';
 

@@ -5,8 +5,8 @@ import { needed } from '../../calculation/needed.ts';
 import { type Comes, type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
-import { opensTo, passOver } from '../../sewing/pass-over.ts';
 import { mapped, refused } from '../../sewing/problem.ts';
+import { opensTo, passOver } from '../../sewing/wearer/pass-over.ts';
 import { type OpeningAsked, openingFields } from './fields.ts';
 
 const output = outputOf(openingFields);

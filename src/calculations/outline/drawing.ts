@@ -6,7 +6,7 @@ import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { circle } from '../../drawing/figure-ring.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { laidOut, type Outline, type OutlineHoles } from '../../sewing/outline-holes.ts';
+import { laidOut, type Outline, type OutlineHoles } from '../../sewing/edging/outline-holes.ts';
 import { outlineFields, outlineOf } from './fields.ts';
 import { outlineWorked, type Worked } from './worked.ts';
 

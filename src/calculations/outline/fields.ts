@@ -2,7 +2,7 @@ import { outlineWords as words } from '#words/calculations/outline-words.ts';
 import { choice, count, length, lengths, numbers } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { HoleRule, Outline } from '../../sewing/outline-holes.ts';
+import type { HoleRule, Outline } from '../../sewing/edging/outline-holes.ts';
 
 export const shape = choice(words.shape);
 const by = choice(words.by);

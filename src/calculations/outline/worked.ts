@@ -1,13 +1,13 @@
 import { needed } from '../../calculation/needed.ts';
 import type { Length } from '../../lengths/length.ts';
-import { mustBePositive } from '../../sewing/length-checks.ts';
 import {
   type HoleSide,
   type OutlineHoles,
   outlineHoles,
   type PairHoles,
   pairHoles,
-} from '../../sewing/outline-holes.ts';
+} from '../../sewing/edging/outline-holes.ts';
+import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   type OutlineAsked,

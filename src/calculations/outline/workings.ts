@@ -4,7 +4,12 @@ import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { cornerTakes, endsTake, type HoleSide, type Outline } from '../../sewing/outline-holes.ts';
+import {
+  cornerTakes,
+  endsTake,
+  type HoleSide,
+  type Outline,
+} from '../../sewing/edging/outline-holes.ts';
 import { outlineOf, ruleOf } from './fields.ts';
 import { unlike, type Worked } from './worked.ts';
 

@@ -3,8 +3,8 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { byTape } from '../../calculation/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
-import { isUpright } from '../../sewing/piece-input.ts';
-import { outlineOf } from '../../sewing/piece-outline.ts';
+import { isUpright } from '../../sewing/pieces/piece-input.ts';
+import { outlineOf } from '../../sewing/pieces/piece-outline.ts';
 import type { PieceFound } from './read.ts';
 
 /** Where each raw corner lies beside its finished one, where edges slant each by itself; beyond a fold it is the same. */

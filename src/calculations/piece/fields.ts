@@ -12,7 +12,7 @@ import {
 } from '../../calculation/field-spec.ts';
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { PieceInput } from '../../sewing/piece-input.ts';
+import type { PieceInput } from '../../sewing/pieces/piece-input.ts';
 import { differ, fold, onFold, sides, slanted, slantSpecs, slantsOf } from './sides.ts';
 
 const sizes = choice(words.given);

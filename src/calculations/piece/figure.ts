@@ -2,8 +2,8 @@ import { pieceWords as words } from '#words/calculations/piece-words.ts';
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
 import { lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { exactLength, toMm } from '../../lengths/length.ts';
-import type { PieceInput } from '../../sewing/piece-input.ts';
-import { type Corner, outlineOf, rawMiddle } from '../../sewing/piece-outline.ts';
+import type { PieceInput } from '../../sewing/pieces/piece-input.ts';
+import { type Corner, outlineOf, rawMiddle } from '../../sewing/pieces/piece-outline.ts';
 import type { PieceFound } from './read.ts';
 
 /** A side that is not given is drawn so long beside one that is, as far as slanted sides let it. */

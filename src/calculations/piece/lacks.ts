@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
-import { beyondOf, type Way } from '../../sewing/piece-input.ts';
+import { beyondOf, type Way } from '../../sewing/pieces/piece-input.ts';
 import type { PieceFound } from './read.ts';
 
 /** What was cut gives less than is wanted. */

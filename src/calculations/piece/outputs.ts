@@ -12,8 +12,8 @@ import {
   type Sized,
   sizedAlong,
   widestOf,
-} from '../../sewing/piece.ts';
-import { beyondOf, isUpright } from '../../sewing/piece-input.ts';
+} from '../../sewing/pieces/piece.ts';
+import { beyondOf, isUpright } from '../../sewing/pieces/piece-input.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   CORNER_FIELDS,

@@ -1,6 +1,6 @@
 import { mustBeCount } from '../../sewing/length-checks.ts';
-import { type Piece, piece } from '../../sewing/piece.ts';
-import type { PieceInput } from '../../sewing/piece-input.ts';
+import { type Piece, piece } from '../../sewing/pieces/piece.ts';
+import type { PieceInput } from '../../sewing/pieces/piece-input.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
 import { type PieceAsked, pieceInput } from './fields.ts';
 

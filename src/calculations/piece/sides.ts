@@ -8,7 +8,7 @@ import {
   not,
 } from '../../calculation/field-spec.ts';
 import type { Length } from '../../lengths/length.ts';
-import type { Slant, Slants } from '../../sewing/piece-slants.ts';
+import type { Slant, Slants } from '../../sewing/pieces/piece-slants.ts';
 
 export const fold = choice(words.fold);
 /** Whether one side is the fold. */

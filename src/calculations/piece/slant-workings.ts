@@ -4,9 +4,9 @@ import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { Edge } from '../../sewing/piece-edges.ts';
-import { liesAt, type PieceInput } from '../../sewing/piece-input.ts';
-import { slantTakes, slopeOf } from '../../sewing/piece-slants.ts';
+import type { Edge } from '../../sewing/pieces/piece-edges.ts';
+import { liesAt, type PieceInput } from '../../sewing/pieces/piece-input.ts';
+import { slantTakes, slopeOf } from '../../sewing/pieces/piece-slants.ts';
 import type { PieceFound } from './read.ts';
 
 const { formula } = words;

@@ -3,8 +3,8 @@ import { lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';
 import type { Point } from '../../drawing/figure.ts';
 import { toMm } from '../../lengths/length.ts';
-import { EDGES, type Edge } from '../../sewing/piece-edges.ts';
-import { slantFields } from '../../sewing/piece-slants.ts';
+import { EDGES, type Edge } from '../../sewing/pieces/piece-edges.ts';
+import { slantFields } from '../../sewing/pieces/piece-slants.ts';
 import type { DrawnPiece } from './figure.ts';
 
 /** From where a slant is measured on the drawing, and which way over and by go, as unit steps. */

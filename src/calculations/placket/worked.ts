@@ -1,10 +1,10 @@
 import { needed } from '../../calculation/needed.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
+import { type Placket, placket } from '../../sewing/bands/placket.ts';
+import { type Zip, zipFor } from '../../sewing/bands/zip.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
-import { passOver } from '../../sewing/pass-over.ts';
-import { type Placket, placket } from '../../sewing/placket.ts';
 import { answerUnless, type Outcome, refused } from '../../sewing/problem.ts';
-import { type Zip, zipFor } from '../../sewing/zip.ts';
+import { passOver } from '../../sewing/wearer/pass-over.ts';
 import type { OPEN_FIELDS, PlacketAsked, STRIP_FIELDS, ZIP_FIELDS } from './fields.ts';
 
 type Opens = Pick<PlacketAsked, (typeof OPEN_FIELDS)[number]>;

@@ -4,8 +4,8 @@ import type { Working } from '../../calculation/calculation.ts';
 import { onlySaid } from '../../calculation/only-said.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
+import { surely } from '../../sewing/bands/zip.ts';
 import { SIDE_SPLIT } from '../../sewing/sources/plackets.ts';
-import { surely } from '../../sewing/zip.ts';
 import { aboveWaist, type Worked } from './worked.ts';
 
 const { formula } = words;

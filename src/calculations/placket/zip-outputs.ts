@@ -4,8 +4,8 @@ import { placketOutputWords as words } from '#words/outputs/placket-output-words
 import { needed } from '../../calculation/needed.ts';
 import { type Comes, type Output, outputOf } from '../../calculation/output.ts';
 import type { ExactLength } from '../../lengths/length.ts';
+import type { Zip } from '../../sewing/bands/zip.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import type { Zip } from '../../sewing/zip.ts';
 import { OPEN_FIELDS, placketFields, way, ZIP_FIELDS } from './fields.ts';
 import { openOf, zipOf } from './worked.ts';
 

@@ -6,7 +6,7 @@ import { linesSaid } from '../../calculation/only-said.ts';
 import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { exactLength, mm, ZERO } from '../../lengths/length.ts';
-import type { Pleats } from '../../sewing/pleats.ts';
+import type { Pleats } from '../../sewing/fullness/pleats.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { PleatsTyped } from './fields.ts';
 import { pleatsFigure } from './figure.ts';

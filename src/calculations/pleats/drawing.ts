@@ -6,7 +6,7 @@ import type { Figure, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { type WholeLine, wholeUnder } from '../../drawing/whole-line.ts';
 import { exactLength, type Length, toMm, ZERO } from '../../lengths/length.ts';
-import type { Pleats } from '../../sewing/pleats.ts';
+import type { Pleats } from '../../sewing/fullness/pleats.ts';
 import { type PleatsAsked, pleatFields } from './fields.ts';
 import { foldedAt, pleatsShapes } from './figure.ts';
 import { withLevels } from './level-drawing.ts';

@@ -11,8 +11,8 @@ import {
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { PleatsInput } from '../../sewing/pleat-input.ts';
-import { pleatsInStrip } from '../../sewing/pleat-strip.ts';
+import type { PleatsInput } from '../../sewing/fullness/pleat-input.ts';
+import { pleatsInStrip } from '../../sewing/fullness/pleat-strip.ts';
 import type { Outcome } from '../../sewing/problem.ts';
 
 const kind = choice(words.kinds);

@@ -1,8 +1,8 @@
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
 import { toMm } from '../../lengths/length.ts';
-import type { PleatsInput } from '../../sewing/pleat-input.ts';
-import { LINES } from '../../sewing/pleat-marks.ts';
-import type { Pleats } from '../../sewing/pleats.ts';
+import type { PleatsInput } from '../../sewing/fullness/pleat-input.ts';
+import { LINES } from '../../sewing/fullness/pleat-marks.ts';
+import type { Pleats } from '../../sewing/fullness/pleats.ts';
 import { foldedCloth } from './folded.ts';
 
 /** How deep the strip is drawn, where the folded one lies below it, and how far a label lies above, in parts of its length. */

@@ -1,5 +1,5 @@
 import type { Point } from '../../drawing/figure.ts';
-import type { PleatKind } from '../../sewing/pleat-input.ts';
+import type { PleatKind } from '../../sewing/fullness/pleat-input.ts';
 
 /** Pleats as they are drawn from the side, in mm: their widths to scale, their layers apart. */
 export interface Folded {

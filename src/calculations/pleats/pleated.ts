@@ -1,9 +1,9 @@
 import { ZERO } from '../../lengths/length.ts';
-import type { PleatsInput } from '../../sewing/pleat-input.ts';
-import { type Level, type LevelPleats, pleatsAtLevel } from '../../sewing/pleat-levels.ts';
-import { type Pleats, pleats } from '../../sewing/pleats.ts';
+import { type Strips, stripsFor } from '../../sewing/cloth/strips.ts';
+import type { PleatsInput } from '../../sewing/fullness/pleat-input.ts';
+import { type Level, type LevelPleats, pleatsAtLevel } from '../../sewing/fullness/pleat-levels.ts';
+import { type Pleats, pleats } from '../../sewing/fullness/pleats.ts';
 import { answerUnless, mapped, type Outcome, type Problem } from '../../sewing/problem.ts';
-import { type Strips, stripsFor } from '../../sewing/strips.ts';
 import { LEVELS, type LevelField, type PleatsAsked, pleatsInput } from './fields.ts';
 
 /** Another level that is given, and the pleats there. */

@@ -5,7 +5,7 @@ import { needed } from '../../calculation/needed.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { depthsTaken } from '../../sewing/pleat-input.ts';
+import { depthsTaken } from '../../sewing/fullness/pleat-input.ts';
 import type { Pleated } from './pleated.ts';
 
 const { formula } = words;

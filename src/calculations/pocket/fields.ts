@@ -10,7 +10,7 @@ import {
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
 import { ZERO } from '../../lengths/length.ts';
-import type { PocketInput, PocketPlace } from '../../sewing/pocket.ts';
+import type { PocketInput, PocketPlace } from '../../sewing/bands/pocket.ts';
 
 export const kind = choice(words.kind);
 const onFront = kind.is('patch', 'slash');

@@ -1,18 +1,18 @@
 import { needed } from '../../calculation/needed.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import {
-  mustBePositive,
-  mustBePositiveIfGiven,
-  mustNotBeNegative,
-} from '../../sewing/length-checks.ts';
-import {
   handOpening,
   type Patch,
   type PocketAt,
   patch,
   pocketAt,
   slashFacing,
-} from '../../sewing/pocket.ts';
+} from '../../sewing/bands/pocket.ts';
+import {
+  mustBePositive,
+  mustBePositiveIfGiven,
+  mustNotBeNegative,
+} from '../../sewing/length-checks.ts';
 import { answerUnless, type Outcome } from '../../sewing/problem.ts';
 import { type PATCH_FIELDS, type PocketAsked, placeInput } from './fields.ts';
 

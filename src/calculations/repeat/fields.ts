@@ -2,7 +2,7 @@ import { repeatWords as words } from '#words/calculations/repeat-words.ts';
 import { choice, count, length, number } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { CentreInput, MatchInput, SlantInput } from '../../sewing/repeat.ts';
+import type { CentreInput, MatchInput, SlantInput } from '../../sewing/cloth/repeat.ts';
 
 export const kind = choice(words.kind);
 const ofPanels = { when: kind.is('panels') } as const;

@@ -3,8 +3,8 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import { repeatOutputWords as words } from '#words/outputs/repeat-output-words.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
+import { centred, matchAt, repeatOf, repeatProblems, slanted } from '../../sewing/cloth/repeat.ts';
 import { answerUnless, mapped } from '../../sewing/problem.ts';
-import { centred, matchAt, repeatOf, repeatProblems, slanted } from '../../sewing/repeat.ts';
 import {
   CENTRE_FIELDS,
   centreInput,

@@ -1,6 +1,5 @@
 import { needed } from '../../calculation/needed.ts';
 import type { ExactLength } from '../../lengths/length.ts';
-import { mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   centred,
   type Match,
@@ -10,7 +9,8 @@ import {
   repeatOf,
   type Slanted,
   slanted,
-} from '../../sewing/repeat.ts';
+} from '../../sewing/cloth/repeat.ts';
+import { mapped, type Outcome } from '../../sewing/problem.ts';
 import {
   centreInput,
   matchInput,

@@ -5,7 +5,7 @@ import { numberSaid } from '../../calculation/tape-said.ts';
 import { byTape, exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
 import { showExact } from '../../lengths/show-length.ts';
-import type { AllowanceChange, ChangeInput, LetOut } from '../../sewing/seam-change.ts';
+import type { AllowanceChange, ChangeInput, LetOut } from '../../sewing/seams/seam-change.ts';
 import { guideLines } from './guide.ts';
 import { NOTHING } from './nothing.ts';
 

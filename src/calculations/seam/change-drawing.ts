@@ -7,7 +7,7 @@ import type { Dimension, Dimensioned, DimensionOf } from '../../drawing/dimensio
 import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm } from '../../lengths/length.ts';
-import { changeAllowance } from '../../sewing/seam-change.ts';
+import { changeAllowance } from '../../sewing/seams/seam-change.ts';
 import type { SeamAsked } from './fields.ts';
 import { type Across, flatEdge, rowsOnFlat } from './flat.ts';
 import { girthChange } from './read.ts';

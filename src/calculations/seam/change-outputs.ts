@@ -4,7 +4,7 @@ import { needed } from '../../calculation/needed.ts';
 import { type Comes, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import { type AllowanceChange, changeAllowance } from '../../sewing/seam-change.ts';
+import { type AllowanceChange, changeAllowance } from '../../sewing/seams/seam-change.ts';
 import { type SeamAsked, seamFields } from './fields.ts';
 import { GIRTH_FIELDS, girthChange } from './read.ts';
 

@@ -4,7 +4,7 @@ import type { Answer } from '../../calculation/calculation.ts';
 import { saidAtMost } from '../../calculation/tape-said.ts';
 import { byTape, exactly, numberAtMost } from '../../calculation/tape-text.ts';
 import { type ExactLength, ZERO } from '../../lengths/length.ts';
-import type { ClipInput, Clips } from '../../sewing/seam-clips.ts';
+import type { ClipInput, Clips } from '../../sewing/seams/seam-clips.ts';
 import { CLIP_SHORT, CLIPS } from '../../sewing/sources/seams.ts';
 import { NOTHING } from './nothing.ts';
 

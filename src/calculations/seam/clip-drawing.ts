@@ -5,7 +5,7 @@ import type { Dimension, Dimensioned } from '../../drawing/dimension.ts';
 import type { FigureShape, LineStyle, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, toMm } from '../../lengths/length.ts';
-import { type ClipInput, type Clips, clipCurve } from '../../sewing/seam-clips.ts';
+import { type ClipInput, type Clips, clipCurve } from '../../sewing/seams/seam-clips.ts';
 import type { SeamAsked } from './fields.ts';
 import { clipInput } from './read.ts';
 

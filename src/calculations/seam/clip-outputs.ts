@@ -4,7 +4,7 @@ import { given } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { outputOf, runTaken } from '../../calculation/output.ts';
 import { mapped } from '../../sewing/problem.ts';
-import { clipCurve } from '../../sewing/seam-clips.ts';
+import { clipCurve } from '../../sewing/seams/seam-clips.ts';
 import { seamFields } from './fields.ts';
 import { clipInput } from './read.ts';
 

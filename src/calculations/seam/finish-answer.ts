@@ -4,8 +4,8 @@ import type { Answer, Working } from '../../calculation/calculation.ts';
 import { numberSaid } from '../../calculation/tape-said.ts';
 import { bound, byTape, exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
-import type { FinishPlan } from '../../sewing/seam-finish.ts';
-import type { Finish, FinishInput, Row } from '../../sewing/seam-rows.ts';
+import type { FinishPlan } from '../../sewing/seams/seam-finish.ts';
+import type { Finish, FinishInput, Row } from '../../sewing/seams/seam-rows.ts';
 import {
   BOUND,
   FELLED,

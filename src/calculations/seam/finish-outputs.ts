@@ -7,8 +7,8 @@ import { type Comes, type Output, outputOf, type StepDatum } from '../../calcula
 import { type ExactLength, exactLength, length } from '../../lengths/length.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
-import { type FinishPlan, finishSeam } from '../../sewing/seam-finish.ts';
-import type { Finish, Row } from '../../sewing/seam-rows.ts';
+import { type FinishPlan, finishSeam } from '../../sewing/seams/seam-finish.ts';
+import type { Finish, Row } from '../../sewing/seams/seam-rows.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { type SeamAsked, seamFields } from './fields.ts';
 import { finishInput, ROW_FIELDS, type RowsAsked } from './read.ts';

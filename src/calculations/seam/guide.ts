@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Line } from '../../calculation/calculation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { showExact, shownText } from '../../lengths/show-length.ts';
-import { guideFor } from '../../sewing/seam-guide.ts';
+import { guideFor } from '../../sewing/seams/seam-guide.ts';
 
 /** The distance from the needle in both units, and the nearest plate line. */
 export function guideLines(distance: ExactLength, bench: Bench): Line[] {

@@ -5,8 +5,8 @@ import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
-import { changeAllowance } from '../../sewing/seam-change.ts';
-import { finishSeam } from '../../sewing/seam-finish.ts';
+import { changeAllowance } from '../../sewing/seams/seam-change.ts';
+import { finishSeam } from '../../sewing/seams/seam-finish.ts';
 import { changeOutputs } from './change-outputs.ts';
 import { clipOutputs } from './clip-outputs.ts';
 import { type SeamAsked, seamFields } from './fields.ts';

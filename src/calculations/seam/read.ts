@@ -2,10 +2,10 @@ import { needed } from '../../calculation/needed.ts';
 import { type Length, length } from '../../lengths/length.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, type Outcome } from '../../sewing/problem.ts';
-import { type LetOut, letOut } from '../../sewing/seam-change.ts';
-import type { ClipInput } from '../../sewing/seam-clips.ts';
-import { leastAllowance, rowProblems, USUAL_ROWS } from '../../sewing/seam-finish.ts';
-import type { FinishInput } from '../../sewing/seam-rows.ts';
+import { type LetOut, letOut } from '../../sewing/seams/seam-change.ts';
+import type { ClipInput } from '../../sewing/seams/seam-clips.ts';
+import { leastAllowance, rowProblems, USUAL_ROWS } from '../../sewing/seams/seam-finish.ts';
+import type { FinishInput } from '../../sewing/seams/seam-rows.ts';
 import type { SeamAsked } from './fields.ts';
 
 /** What the rows of a finish are worked out from, besides the allowance they lie in. */

@@ -7,7 +7,7 @@ import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { afterwards, cutFor, readingDoubt } from '../../sewing/shrinkage.ts';
+import { afterwards, cutFor, readingDoubt } from '../../sewing/cloth/shrinkage.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { ShrinkageAsked, Way } from './fields.ts';
 import { differOf, type Kept, sampleOf } from './worked.ts';

@@ -5,7 +5,7 @@ import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
 import type { FigureShape, LineStyle } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
-import { cutFor } from '../../sewing/shrinkage.ts';
+import { cutFor } from '../../sewing/cloth/shrinkage.ts';
 import { type ShrinkageAsked, shrinkageFields } from './fields.ts';
 import { type Kept, shrinkageOf } from './worked.ts';
 

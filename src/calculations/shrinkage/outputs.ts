@@ -4,9 +4,9 @@ import { shrinkageOutputWords as words } from '#words/outputs/shrinkage-output-w
 import { needed } from '../../calculation/needed.ts';
 import { type MadeSteps, type Outputs, outputOf } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
+import { afterwards, cutFor, keptOf, meanOf } from '../../sewing/cloth/shrinkage.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped, type Outcome } from '../../sewing/problem.ts';
-import { afterwards, cutFor, keptOf, meanOf } from '../../sewing/shrinkage.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import {
   FIELDS,

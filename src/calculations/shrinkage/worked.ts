@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
+import { keptOf, type Sample } from '../../sewing/cloth/shrinkage.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from '../../sewing/problem.ts';
-import { keptOf, type Sample } from '../../sewing/shrinkage.ts';
 import { FIELDS, type ShrinkageAsked, type Way } from './fields.ts';
 
 /** What is left of one length each way; across only where it was measured. */

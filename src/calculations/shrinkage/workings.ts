@@ -4,7 +4,7 @@ import type { Working } from '../../calculation/calculation.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import type { ExactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { afterwards, cutFor, meanOf } from '../../sewing/shrinkage.ts';
+import { afterwards, cutFor, meanOf } from '../../sewing/cloth/shrinkage.ts';
 import { READINGS, WASHES } from '../../sewing/sources/shrinkage.ts';
 import type { ShrinkageAsked, Way } from './fields.ts';
 import { differOf, type Kept, sampleOf } from './worked.ts';

@@ -10,9 +10,9 @@ import {
 } from '../../lengths/length.ts';
 import { showExact, shownNumber, shownText } from '../../lengths/show-length.ts';
 import { UNITS_PER } from '../../lengths/unit.ts';
-import { nearestButton } from '../../sewing/buttons.ts';
-import { followsRule } from '../../sewing/needles.ts';
+import { nearestButton } from '../../sewing/closures/buttons.ts';
 import type { Outcome } from '../../sewing/problem.ts';
+import { followsRule } from '../../sewing/seams/needles.ts';
 import {
   COMMON_BUTTON_LINES,
   LINES_PER_INCH,

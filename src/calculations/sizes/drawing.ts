@@ -7,7 +7,7 @@ import type { FigureShape, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { circle } from '../../drawing/figure-ring.ts';
 import { type Length, toMm } from '../../lengths/length.ts';
-import { nearestButton } from '../../sewing/buttons.ts';
+import { nearestButton } from '../../sewing/closures/buttons.ts';
 import { type Sizes, sizesFields } from './fields.ts';
 import { needleOf, stitchOf } from './worked.ts';
 

@@ -1,7 +1,7 @@
 import { sizesOutputWords as words } from '#words/outputs/sizes-output-words.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
-import { nearestButton } from '../../sewing/buttons.ts';
+import { nearestButton } from '../../sewing/closures/buttons.ts';
 import { mapped } from '../../sewing/problem.ts';
 import { sizesFields } from './fields.ts';
 import { needleOf, ofKind, stitchOf } from './worked.ts';

@@ -1,12 +1,12 @@
 import { mm } from '../../lengths/length.ts';
-import { type NeedleMatch, needleFromMetric, needleFromUs } from '../../sewing/needles.ts';
 import type { Outcome } from '../../sewing/problem.ts';
+import { type NeedleMatch, needleFromMetric, needleFromUs } from '../../sewing/seams/needles.ts';
 import {
   type Stitch,
   stitchFromLength,
   stitchFromPerCm,
   stitchFromPerInch,
-} from '../../sewing/stitches.ts';
+} from '../../sewing/seams/stitches.ts';
 import type { Sizes } from './fields.ts';
 
 /** Beyond any stitch, and still a length. */

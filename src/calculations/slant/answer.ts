@@ -9,7 +9,7 @@ import { exactly, numberAtMost, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { Slanted, SlantedHem } from '../../sewing/slanted-hem.ts';
+import type { Slanted, SlantedHem } from '../../sewing/hems/slanted-hem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import type { SlantAsked } from './fields.ts';
 import { slantFigure } from './figure.ts';

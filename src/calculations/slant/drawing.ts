@@ -4,7 +4,7 @@ import { type Drawing, lengthAlong, lengthAt } from '../../calculation/drawing.t
 import type { Dimension } from '../../drawing/dimension.ts';
 import type { Point } from '../../drawing/figure.ts';
 import { toMm } from '../../lengths/length.ts';
-import { type SlantedHem, slantedHem } from '../../sewing/slanted-hem.ts';
+import { type SlantedHem, slantedHem } from '../../sewing/hems/slanted-hem.ts';
 import { type SlantAsked, slantFields, slantInput } from './fields.ts';
 import { type SlantDrawn, slantDrawn, slantFigure } from './figure.ts';
 

@@ -2,7 +2,7 @@ import { slantWords as words } from '#words/calculations/slant-words.ts';
 import { all, choice, length, not } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { SlantedHemInput, SlantedPiece } from '../../sewing/slanted-hem.ts';
+import type { SlantedHemInput, SlantedPiece } from '../../sewing/hems/slanted-hem.ts';
 
 const given = choice(words.given);
 const turned = choice(words.turned, { start: 'unequal' });

@@ -1,7 +1,7 @@
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
-import type { Slanted, SlantedHem } from '../../sewing/slanted-hem.ts';
+import type { Slanted, SlantedHem } from '../../sewing/hems/slanted-hem.ts';
 import type { SlantAsked } from './fields.ts';
 
 /** Of the piece above its hem line so much is drawn, and so far apart two pieces lie, in parts of how wide they are. */

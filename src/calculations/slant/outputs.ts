@@ -3,8 +3,8 @@ import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { slantOutputWords as words } from '#words/outputs/slant-output-words.ts';
 import { type Comes, type Output, type Outputs, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, ZERO } from '../../lengths/length.ts';
+import { type Slanted, slantedHem } from '../../sewing/hems/slanted-hem.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import { type Slanted, slantedHem } from '../../sewing/slanted-hem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
 import { SLANT_FIELDS, type SlantAsked, slantFields, slantInput } from './fields.ts';
 

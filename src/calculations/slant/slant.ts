@@ -1,7 +1,7 @@
 import { slantWords as words } from '#words/calculations/slant-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { slantedHem } from '../../sewing/slanted-hem.ts';
+import { slantedHem } from '../../sewing/hems/slanted-hem.ts';
 import { slantAnswer } from './answer.ts';
 import { slantFields, slantInput } from './fields.ts';
 

@@ -5,8 +5,8 @@ import type { Dimension } from '../../drawing/dimension.ts';
 import type { FigureShape } from '../../drawing/figure.ts';
 import { lineThrough } from '../../drawing/figure-line.ts';
 import { type ExactLength, exactLength, toMm, ZERO } from '../../lengths/length.ts';
+import type { Thread } from '../../sewing/seams/thread.ts';
 import { THREADS } from '../../sewing/sources/thread.ts';
-import type { Thread } from '../../sewing/thread.ts';
 import { type ThreadAsked, threadFields } from './fields.ts';
 import { threadOf } from './worked.ts';
 

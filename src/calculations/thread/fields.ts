@@ -13,9 +13,9 @@ import {
   number,
 } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
+import type { ThreadInput } from '../../sewing/seams/thread.ts';
+import { type RatioBy, waysFor } from '../../sewing/seams/thread-ratio.ts';
 import { type StitchKind, THREADS } from '../../sewing/sources/thread.ts';
-import type { ThreadInput } from '../../sewing/thread.ts';
-import { type RatioBy, waysFor } from '../../sewing/thread-ratio.ts';
 
 const stitch = choice(words.stitches, { start: 'chain' });
 const isStitch = (chosen: string): chosen is StitchKind => Object.hasOwn(THREADS, chosen);

@@ -5,8 +5,8 @@ import { needed } from '../../calculation/needed.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
-import { fillsFor, spoolsFor, type Thread, threadFor } from '../../sewing/thread.ts';
-import { threadRatio } from '../../sewing/thread-ratio.ts';
+import { fillsFor, spoolsFor, type Thread, threadFor } from '../../sewing/seams/thread.ts';
+import { threadRatio } from '../../sewing/seams/thread-ratio.ts';
 import { isParted, isWound, SEAM_FIELDS, type ThreadAsked, threadFields } from './fields.ts';
 import { byHand } from './worked.ts';
 

@@ -7,7 +7,7 @@ import {
   type Thread,
   threadFor,
   ticketOf,
-} from '../../sewing/thread.ts';
+} from '../../sewing/seams/thread.ts';
 import type { ThreadAsked } from './fields.ts';
 
 /** Thread as it is asked for, and what is bought, wound and cut of it where that is asked. */

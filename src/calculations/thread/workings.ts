@@ -5,8 +5,8 @@ import { needed } from '../../calculation/needed.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import type { ExactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
+import { constantOf, slopeOf } from '../../sewing/seams/thread-ratio.ts';
 import { CHAIN_RATIO, GUIDE, LOOPER, RATIOS, TICKET } from '../../sewing/sources/thread.ts';
-import { constantOf, slopeOf } from '../../sewing/thread-ratio.ts';
 import type { ThreadAsked } from './fields.ts';
 import type { Worked } from './worked.ts';
 

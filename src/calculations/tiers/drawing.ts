@@ -3,7 +3,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong, lengthAt } from '../../calculation/drawing.ts';
 import type { Dimension } from '../../drawing/dimension.ts';
 import { toMm } from '../../lengths/length.ts';
-import { type Tiers, tiers } from '../../sewing/tiers.ts';
+import { type Tiers, tiers } from '../../sewing/fullness/tiers.ts';
 import { type TiersAsked, tiersFields, tiersInput } from './fields.ts';
 import { tierRows, tiersFigure } from './figure.ts';
 import { KEYS } from './keys.ts';

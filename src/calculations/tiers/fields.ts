@@ -11,7 +11,7 @@ import {
 } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { TierDepths, TiersInput } from '../../sewing/tiers.ts';
+import type { TierDepths, TiersInput } from '../../sewing/fullness/tiers.ts';
 
 const by = choice(words.by);
 const growing = by.is('growing');

@@ -1,7 +1,7 @@
 import type { Figure, FigureShape } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
-import { type Tier, type Tiers, tierMarks } from '../../sewing/tiers.ts';
+import { type Tier, type Tiers, tierMarks } from '../../sewing/fullness/tiers.ts';
 import { type TiersAsked, tiersInput } from './fields.ts';
 
 /** Between two tiers, in parts of how deep all are cut; how long a mark is, in parts of that. */

@@ -1,9 +1,9 @@
 import { tiersOutputWords as words } from '#words/outputs/tiers-output-words.ts';
 import { type Output, type Outputs, outputOf } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
+import { MOST_TIERS, tiers } from '../../sewing/fullness/tiers.ts';
 import { mustBePositive } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped } from '../../sewing/problem.ts';
-import { MOST_TIERS, tiers } from '../../sewing/tiers.ts';
 import { TIERS_FIELDS, tiersFields, tiersInput } from './fields.ts';
 import { tierOutputs } from './tier-outputs.ts';
 

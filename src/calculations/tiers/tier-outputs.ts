@@ -8,8 +8,8 @@ import {
   outputOf,
 } from '../../calculation/output.ts';
 import { ZERO } from '../../lengths/length.ts';
-import { partsOfMarks } from '../../sewing/gathers-marks.ts';
-import { MOST_TIERS, type Tier, tierMarks, tiers } from '../../sewing/tiers.ts';
+import { partsOfMarks } from '../../sewing/fullness/gathers-marks.ts';
+import { MOST_TIERS, type Tier, tierMarks, tiers } from '../../sewing/fullness/tiers.ts';
 import { TIERS_FIELDS, type TiersAsked, tiersFields, tiersInput } from './fields.ts';
 import { KEYS } from './keys.ts';
 

@@ -1,7 +1,7 @@
 import { tiersWords as words } from '#words/calculations/tiers-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { tiers as workTiers } from '../../sewing/tiers.ts';
+import { tiers as workTiers } from '../../sewing/fullness/tiers.ts';
 import { tiersAnswer } from './answer.ts';
 import { tiersFields, tiersInput } from './fields.ts';
 

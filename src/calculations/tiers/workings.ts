@@ -5,7 +5,7 @@ import { needed } from '../../calculation/needed.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { Tiers } from '../../sewing/tiers.ts';
+import type { Tiers } from '../../sewing/fullness/tiers.ts';
 import type { TiersAsked } from './fields.ts';
 
 const { formula } = words;

@@ -2,7 +2,7 @@ import { tucksWords as words } from '#words/calculations/tucks-words.ts';
 import { choice, count, length, lengthOrNone, maybeLength } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
-import type { TuckSpread, TucksInput } from '../../sewing/tuck-input.ts';
+import type { TuckSpread, TucksInput } from '../../sewing/fullness/tuck-input.ts';
 
 export const by = choice(words.by);
 

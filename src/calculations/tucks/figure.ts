@@ -1,7 +1,7 @@
 import type { Figure, FigureShape, Point } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
-import { depthOf } from '../../sewing/tucks.ts';
+import { depthOf } from '../../sewing/fullness/tucks.ts';
 import type { Tucked } from './tucked.ts';
 
 /** How high the flat cloth is drawn, where the tucked one lies below it, and layers apart, in parts of its length. */

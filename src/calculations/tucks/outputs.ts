@@ -3,9 +3,9 @@ import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { tucksOutputWords as words } from '#words/outputs/tucks-output-words.ts';
 import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { TUCK_LINES, type Tucks, tucks } from '../../sewing/fullness/tucks.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { IRON_ONE_DOT } from '../../sewing/sources/safety.ts';
-import { TUCK_LINES, type Tucks, tucks } from '../../sewing/tucks.ts';
 import { by, TUCK_FIELDS, type TucksAsked, tuckFields, tucksInput } from './fields.ts';
 
 const output = outputOf(tuckFields);

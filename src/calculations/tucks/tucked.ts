@@ -1,7 +1,7 @@
+import type { TucksInput } from '../../sewing/fullness/tuck-input.ts';
+import { type Tucks, tucks } from '../../sewing/fullness/tucks.ts';
 import { mustBePositiveIfGiven } from '../../sewing/length-checks.ts';
 import { answerUnless, type Outcome } from '../../sewing/problem.ts';
-import type { TucksInput } from '../../sewing/tuck-input.ts';
-import { type Tucks, tucks } from '../../sewing/tucks.ts';
 import { type TucksAsked, tucksInput } from './fields.ts';
 
 /** Tucks as they were worked out, with what was asked. */

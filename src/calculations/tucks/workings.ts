@@ -5,7 +5,7 @@ import { percentText } from '../../calculation/tape-said.ts';
 import { exactly } from '../../calculation/tape-text.ts';
 import type { ExactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { tuckedRoom, wantedSpacing } from '../../sewing/tuck-input.ts';
+import { tuckedRoom, wantedSpacing } from '../../sewing/fullness/tuck-input.ts';
 import type { Tucked } from './tucked.ts';
 
 const { formula } = words;

@@ -2,7 +2,7 @@ import { ventOutputWords as words } from '#words/outputs/vent-output-words.ts';
 import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { mapped } from '../../sewing/problem.ts';
-import { roomAtHip, type Vent, type VentInput, ventFrom } from '../../sewing/vent.ts';
+import { roomAtHip, type Vent, type VentInput, ventFrom } from '../../sewing/wearer/vent.ts';
 import { ventFields } from './fields.ts';
 
 const output = outputOf(ventFields);

@@ -1,5 +1,11 @@
 import { type Outcome, type Problem, refused } from '../../sewing/problem.ts';
-import { type Room, roomAtHip, type Vent, type VentInput, ventFrom } from '../../sewing/vent.ts';
+import {
+  type Room,
+  roomAtHip,
+  type Vent,
+  type VentInput,
+  ventFrom,
+} from '../../sewing/wearer/vent.ts';
 
 /** The room at the hip, and its vent: none where the garment is too narrow where it is known last. */
 export interface Worked {

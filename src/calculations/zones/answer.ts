@@ -6,7 +6,7 @@ import { exactly, numberOnTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import type { GatherZones } from '../../sewing/gather-zones.ts';
+import type { GatherZones } from '../../sewing/fullness/gather-zones.ts';
 import type { ZonesAsked } from './fields.ts';
 import { zonesFigure } from './figure.ts';
 

@@ -2,7 +2,7 @@ import { zonesWords as words } from '#words/calculations/zones-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { type Drawing, lengthAlong } from '../../calculation/drawing.ts';
 import type { Dimension, DimensionOf } from '../../drawing/dimension.ts';
-import { type GatherZones, gatherZones } from '../../sewing/gather-zones.ts';
+import { type GatherZones, gatherZones } from '../../sewing/fullness/gather-zones.ts';
 import { type ZonesAsked, zonesFields, zonesInput } from './fields.ts';
 import { stripAt, zonesFigure } from './figure.ts';
 

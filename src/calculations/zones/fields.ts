@@ -9,7 +9,7 @@ import {
 } from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { GatherZonesInput } from '../../sewing/gather-zones.ts';
+import type { GatherZonesInput } from '../../sewing/fullness/gather-zones.ts';
 
 const by = choice(words.by);
 

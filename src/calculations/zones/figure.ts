@@ -1,7 +1,7 @@
 import type { Figure } from '../../drawing/figure.ts';
 import { lineAcross, lineDown, lineThrough } from '../../drawing/figure-line.ts';
 import { toMm } from '../../lengths/length.ts';
-import type { GatherZones } from '../../sewing/gather-zones.ts';
+import type { GatherZones } from '../../sewing/fullness/gather-zones.ts';
 import type { ZonesAsked } from './fields.ts';
 
 /** How far the strip lies below its edge, how high it is drawn, and how long a mark is, in parts of it. */

@@ -2,7 +2,7 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import { zonesOutputWords as words } from '#words/outputs/zones-output-words.ts';
 import { type Outputs, outputOf } from '../../calculation/output.ts';
 import { type ExactLength, length } from '../../lengths/length.ts';
-import { type GatherZones, gatherZones, partsOfZones } from '../../sewing/gather-zones.ts';
+import { type GatherZones, gatherZones, partsOfZones } from '../../sewing/fullness/gather-zones.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { ZONES_FIELDS, type ZonesAsked, zonesFields, zonesInput } from './fields.ts';
 

@@ -1,7 +1,7 @@
 import { zonesWords as words } from '#words/calculations/zones-words.ts';
 import type { Calculation } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { gatherZones } from '../../sewing/gather-zones.ts';
+import { gatherZones } from '../../sewing/fullness/gather-zones.ts';
 import { zonesAnswer } from './answer.ts';
 import { zonesFields, zonesInput } from './fields.ts';
 

@@ -1,5 +1,5 @@
 import { mm } from '../../lengths/length.ts';
-import type { BodyMeasureId } from '../../sewing/body-measures.ts';
+import type { BodyMeasureId } from '../../sewing/sources/body-measures.ts';
 import type { ClothLay } from '../record/cloth-lay.ts';
 import { homeOf } from '../record/home.ts';
 import type { Material } from '../record/material.ts';

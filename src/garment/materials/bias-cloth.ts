@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, inches, length, mm } from '../../lengths/length.ts';
-import { biasFor } from '../../sewing/bias.ts';
+import { biasFor } from '../../sewing/cloth/bias.ts';
 import type { Need } from './need.ts';
 
 /** How bias strips are reckoned on cloth, as the calculation of them begins: common practice, no source. */

@@ -1,6 +1,6 @@
 import type { MaterialKind, MaterialTaken } from '../../calculation/material.ts';
 import type { Output } from '../../calculation/output.ts';
-import type { EdgeWidths } from '../../sewing/piece-edges.ts';
+import type { EdgeWidths } from '../../sewing/pieces/piece-edges.ts';
 import { isMade } from '../next/next.ts';
 import { homeOf, readHome } from '../record/home.ts';
 import { plusMinus } from '../work-out/doubt.ts';

@@ -78,7 +78,7 @@ export interface Quantity {
   final?: true;
   /** A measure of someone's body: never shared unless asked to. */
   body?: true;
-  /** Which measure of a body: an id of `sewing/body-measures.ts`, or one of a newer build. */
+  /** Which measure of a body: an id of `sewing/sources/body-measures.ts`, or one of a newer build. */
   measure?: string;
   /** The material whose lay it is the length of: it is given anew with each lay that is kept. */
   lay?: string;

@@ -1,5 +1,5 @@
-import { isBodyMeasure } from '../../sewing/body-measures.ts';
-import { type OddMeasure, oddMeasure } from '../../sewing/odd-measure.ts';
+import { isBodyMeasure } from '../../sewing/sources/body-measures.ts';
+import { type OddMeasure, oddMeasure } from '../../sewing/wearer/odd-measure.ts';
 import { homeOf } from '../record/home.ts';
 import type { Answer } from './work-out.ts';
 

@@ -3,7 +3,7 @@ import { STEP } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, UNITS_PER_MM } from '../../lengths/length.ts';
 import { showExact, shownText, showOnTape } from '../../lengths/show-length.ts';
 import { type BenchUnit, UNITS_PER } from '../../lengths/unit.ts';
-import { tapeTolerance } from '../../sewing/tape-tolerance.ts';
+import { tapeTolerance } from '../../sewing/wearer/tape-tolerance.ts';
 
 /** Decimals that show a tenth of a millimetre, or nearly. */
 const PLACES: Readonly<Record<BenchUnit, number>> = { mm: 1, cm: 2, in: 3 };

@@ -1,4 +1,4 @@
-import type { BodyMeasureId } from '../body-measures.ts';
+import type { BodyMeasureId } from './body-measures.ts';
 import type { Quoted } from './published.ts';
 
 /** What of this file is quoted; its words are in `src/words/en/published/published-people-words.ts`. */

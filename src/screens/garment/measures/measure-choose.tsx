@@ -2,7 +2,11 @@ import { useState } from 'preact/hooks';
 import { bodyMeasureWords as words } from '#words/body/body-measure-words.ts';
 import { measuresWords } from '#words/garment/garment-measures-words.ts';
 import { type Choosable, FindAmong } from '../../../controls/find-among.tsx';
-import { BODY_MEASURES, type BodyMeasureId, isBodyMeasure } from '../../../sewing/body-measures.ts';
+import {
+  BODY_MEASURES,
+  type BodyMeasureId,
+  isBodyMeasure,
+} from '../../../sewing/sources/body-measures.ts';
 import { MeasureGuide } from './measure-guide.tsx';
 
 interface Props {

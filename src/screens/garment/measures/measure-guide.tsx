@@ -3,7 +3,11 @@ import { adopt } from '../../../controls/adopt.ts';
 import { drawn } from '../../../controls/figure-view.tsx';
 import { type BodyFigure, bodyFigure } from '../../../drawing/body-figure.ts';
 import { boundsOf } from '../../../drawing/figure.ts';
-import { BODY_MEASURES, type BodyMeasureId, TAKEN_AS_READ } from '../../../sewing/body-measures.ts';
+import {
+  BODY_MEASURES,
+  type BodyMeasureId,
+  TAKEN_AS_READ,
+} from '../../../sewing/sources/body-measures.ts';
 import css from './measure-guide.css?inline';
 
 adopt(css);

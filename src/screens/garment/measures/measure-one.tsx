@@ -6,7 +6,7 @@ import { Rich } from '../../../controls/rich.tsx';
 import { previewOf } from '../../../garment/actions/typing.ts';
 import type { Saying } from '../../../garment/actions/works.ts';
 import { homeOf } from '../../../garment/record/home.ts';
-import { isBodyMeasure } from '../../../sewing/body-measures.ts';
+import { isBodyMeasure } from '../../../sewing/sources/body-measures.ts';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { MeasureEntry } from '../parts/measure-entry.tsx';
 import { quantityName } from '../said/names.ts';

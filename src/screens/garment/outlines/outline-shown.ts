@@ -1,6 +1,6 @@
 import type { PieceForm, PiecePlace, PieceSaid } from '../../../garment/record/piece-said.ts';
 import { mm } from '../../../lengths/length.ts';
-import type { EdgeWidths } from '../../../sewing/piece-edges.ts';
+import type { EdgeWidths } from '../../../sewing/pieces/piece-edges.ts';
 
 /** A place of an outline in mm: down along the grain, and across. */
 type Place = readonly [down: number, across: number];

@@ -3,7 +3,7 @@ import type {
   MeasureGroup,
   NamedBy,
   TakenOver,
-} from '../../../sewing/body-measures.ts';
+} from '../../../sewing/sources/body-measures.ts';
 import { peopleQuotes } from '../published/published-people-words.ts';
 import { girthMeasures, type MeasureSaid } from './body-girth-words.ts';
 import { lengthMeasures } from './body-length-words.ts';

@@ -1,5 +1,5 @@
+import type { WebPlace } from '../../../sewing/edging/strip-material.ts';
 import type { HolePlace } from '../../../sewing/hole-place.ts';
-import type { WebPlace } from '../../../sewing/strip-material.ts';
 import { holeWords } from '../common/hole-words.ts';
 
 const WEBS: Readonly<Record<WebPlace, string>> = {

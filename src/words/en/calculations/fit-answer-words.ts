@@ -1,5 +1,5 @@
-import type { EaseVerdict } from '../../../sewing/ease.ts';
 import type { EaseQuote } from '../../../sewing/sources/ease.ts';
+import type { EaseVerdict } from '../../../sewing/wearer/ease.ts';
 import { easeQuotes } from '../published/published-ease-words.ts';
 
 const wanted: Readonly<Record<EaseVerdict, string>> = {

@@ -1,4 +1,4 @@
-import type { EasePlace } from '../../../sewing/ease.ts';
+import type { EasePlace } from '../../../sewing/wearer/ease.ts';
 import { CALCULATION_NAMES } from './calculation-names.ts';
 
 const of: Readonly<Record<EasePlace, string>> = {

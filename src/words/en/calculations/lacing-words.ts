@@ -1,6 +1,6 @@
 import type { HolePlace } from '../../../sewing/hole-place.ts';
-import type { FromMiddle } from '../../../sewing/lacing.ts';
-import type { Face } from '../../../sewing/lacing-repeat.ts';
+import type { FromMiddle } from '../../../sewing/lacing/lacing.ts';
+import type { Face } from '../../../sewing/lacing/lacing-repeat.ts';
 import type { LacingQuote } from '../../../sewing/sources/lacing.ts';
 import { holeWords } from '../common/hole-words.ts';
 import { lacingQuotes } from '../published/published-lacing-words.ts';

@@ -1,4 +1,4 @@
-import type { Finish, Row } from '../../../sewing/seam-rows.ts';
+import type { Finish, Row } from '../../../sewing/seams/seam-rows.ts';
 import type { SeamQuote } from '../../../sewing/sources/seams.ts';
 import { seamQuotes } from '../published/published-seam-words.ts';
 import { quoted } from '../published/published-words.ts';

@@ -1,4 +1,4 @@
-import type { StepFault } from '../../../sewing/lacing-steps.ts';
+import type { StepFault } from '../../../sewing/lacing/lacing-steps.ts';
 
 /** Says in one sentence what is wrong with steps of one's own and what would put it right. */
 export function readStepsWords(label: string, fault: StepFault): string {
