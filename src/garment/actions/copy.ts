@@ -13,8 +13,9 @@ export function copyAsNewStart(garment: Garment, id: string, name: string, now: 
   const { facts, quantities } = soundOf(garment);
   const measured = [...quantities].flatMap(([own, quantity]): [string, Quantity][] => {
     const fact = facts.get(homeOf(own))?.at(-1)?.fact;
-    if (!fact || quantity.parts.length > 0) return [];
-    const { kind } = quantity;
+    const { kind, parts } = quantity;
+    const typed = Array.isArray(parts) && parts.length > 0;
+    if (!fact || typed) return [];
     const put: PutPart = { put: numberOf(fact), kind, was: { quantity: own } };
     return [[own, { ...quantity, parts: [put] }]];
   });

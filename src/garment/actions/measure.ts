@@ -1,4 +1,5 @@
 import { homeOf } from '../record/home.ts';
+import { takesLink } from '../record/parts.ts';
 import type { Fact, Quantity } from '../record/record.ts';
 import { edit } from './slots.ts';
 import { type Done, factIds, isThere, refuse, type State, settle } from './state.ts';
@@ -31,7 +32,7 @@ export function measureFact(state: State, { fact, measured, now }: FactMeasure):
 
 /** Whether a quantity follows from others, so that it is neither typed nor measured itself. */
 export function isSum({ parts }: Quantity): boolean {
-  return Array.isArray(parts) && parts.some((part) => 'link' in part);
+  return takesLink(parts);
 }
 
 export function measureQuantity(state: State, given: QuantityMeasure): Done {

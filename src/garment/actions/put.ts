@@ -1,3 +1,4 @@
+import { linkOf } from '../record/parts.ts';
 import type { Link, LinkPart, Part, PutPart, TextPart } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
 import { plusMinus } from '../work-out/doubt.ts';
@@ -7,7 +8,7 @@ import type { Here } from '../work-out/result.ts';
 import { type Edit, edit, type Slot } from './slots.ts';
 import type { State } from './state.ts';
 
-/** A part of a field, on its side, turned into another one. */
+/** A part of a field that takes something, or did, on its side, turned into another one. */
 type Turned = (part: Part, side: string) => Part;
 
 /** Today's number in a link's place; where there is none, nothing, which waits to be typed. */
@@ -60,9 +61,7 @@ export function turnedAt(
 ): Edit[] {
   const { before } = edit(record, slot, undefined);
   if (!Array.isArray(before)) return [];
-  const after = before.map((part: unknown) =>
-    isObject(part) ? turned(part as unknown as Part, side) : part,
-  );
+  const after = before.map((part: unknown) => (linkOf(part) ? turned(part as Part, side) : part));
   return after.some((part, i) => part !== before[i]) ? [edit(record, slot, after)] : [];
 }
 

@@ -1,3 +1,4 @@
+import { linkOf, takesLink } from '../record/parts.ts';
 import type { Parts } from '../record/record.ts';
 import type { Sound } from '../record/sound.ts';
 
@@ -5,13 +6,14 @@ import type { Sound } from '../record/sound.ts';
 export function laysTaken({ quantities }: Pick<Sound, 'quantities'>, taken: Parts): string[] {
   const met = new Set<string>();
   const lays = new Set<string>();
-  const look = (parts: Parts) => {
-    for (const part of parts) {
-      if (!('link' in part && 'quantity' in part.link) || met.has(part.link.quantity)) continue;
-      met.add(part.link.quantity);
-      const quantity = quantities.get(part.link.quantity);
+  const look = (parts: unknown) => {
+    for (const part of Array.isArray(parts) ? parts : []) {
+      const link = takesLink([part]) ? linkOf(part) : undefined;
+      if (!link || !('quantity' in link) || met.has(link.quantity)) continue;
+      met.add(link.quantity);
+      const quantity = quantities.get(link.quantity);
       if (quantity?.lay !== undefined) lays.add(quantity.lay);
-      look(quantity?.parts ?? []);
+      look(quantity?.parts);
     }
   };
   look(taken);

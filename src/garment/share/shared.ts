@@ -6,7 +6,8 @@ import { edited } from '../actions/slots.ts';
 import type { State } from '../actions/state.ts';
 import { homeOf, readHome } from '../record/home.ts';
 import { materialsWithout } from '../record/material.ts';
-import type { Garment, Kept, Link, Part, Quantity, TextPart } from '../record/record.ts';
+import { linkOf } from '../record/parts.ts';
+import type { Garment, Kept, Part, Quantity, TextPart } from '../record/record.ts';
 import { type KnownFact, numberOf } from '../record/sound.ts';
 import { isObject } from '../record/sound-values.ts';
 import { knownOnly } from './known-keys.ts';
@@ -58,7 +59,7 @@ export function sharedGarment(
   const bodies = new Set(wish.bodies ? [] : bodiesIn(record));
   let typed = 0;
   const edits = turnParts(state, (part, side) => {
-    const link = linkIn(part);
+    const link = linkOf(part);
     if (!link || !('quantity' in link) || !bodies.has(link.quantity)) return part;
     typed += 1;
     return typedNow(state, part, side);
@@ -112,15 +113,12 @@ function bodiesIn({ quantities }: Garment): string[] {
   );
 }
 
-function linkIn(part: Part): Link | undefined {
-  return 'link' in part ? part.link : part.was;
-}
-
 /** Today's number of a part as it is typed; nothing where there is none. */
 function typedNow(state: State, part: Part, side: string): TextPart {
   const now = 'link' in part ? todays(state, part, side) : part;
-  if (!('put' in now)) return { text: 'text' in now ? now.text : '', unit: 'cm' };
-  return typedNumber(now.kind, now.put);
+  if ('put' in now) return typedNumber(now.kind, now.put);
+  const { was: _, ...text } = now as TextPart;
+  return text;
 }
 
 function typedNumber(kind: Kind, number: unknown): TextPart {

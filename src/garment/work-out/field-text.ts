@@ -3,6 +3,7 @@ import { withUnits } from '../../calculation/with-units.ts';
 import { letterOf, placeOfLetter, withoutLetters } from '../../lengths/taken.ts';
 import { type BenchUnit, benchUnit } from '../../lengths/unit.ts';
 import { MOST_LINKS } from '../record/limits.ts';
+import { isLink } from '../record/parts.ts';
 import type { LinkPart, PutPart, TextPart } from '../record/record.ts';
 import { isKind, isObject, isPlace, isRun } from '../record/sound-values.ts';
 
@@ -84,11 +85,7 @@ function isTaken(part: unknown): part is LinkPart | PutPart {
 }
 
 function isLinkPart(part: unknown): part is LinkPart {
-  if (!isObject(part) || !isObject(part.link)) return false;
-  const { quantity, work, output, of } = part.link;
-  if (typeof quantity === 'string') return true;
-  const side = of === undefined || typeof of === 'string';
-  return typeof work === 'string' && typeof output === 'string' && side;
+  return isObject(part) && isLink(part.link);
 }
 
 function isPutPart(part: unknown): part is PutPart {

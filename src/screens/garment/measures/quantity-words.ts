@@ -2,6 +2,7 @@ import { measuresWords as words } from '#words/garment/garment-measures-words.ts
 import type { Bench } from '../../../calculation/bench.ts';
 import { homeOf } from '../../../garment/record/home.ts';
 import type { Quantity } from '../../../garment/record/record.ts';
+import { isObject } from '../../../garment/record/sound-values.ts';
 import { plusMinus } from '../../../garment/work-out/doubt.ts';
 import type { Result } from '../../../garment/work-out/result.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
@@ -50,5 +51,8 @@ export function measureOf({ sound }: Answer, id: string): string | undefined {
 
 /** Whether something is taken in it, so that it follows from others and isn't measured. */
 export function isTaken(parts: unknown): boolean {
-  return Array.isArray(parts) && parts.some((part) => 'link' in part || 'put' in part);
+  return (
+    Array.isArray(parts) &&
+    parts.some((part) => isObject(part) && ('link' in part || 'put' in part))
+  );
 }

@@ -1,7 +1,7 @@
 import { namelessWords, placeInGarment } from '#words/garment/garment-trouble-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { withUnits } from '../../../calculation/with-units.ts';
-import { isObject } from '../../../garment/record/sound-values.ts';
+import { linkOf } from '../../../garment/record/parts.ts';
 import { fieldText } from '../../../garment/work-out/field-text.ts';
 import { placeOfLetter } from '../../../lengths/taken.ts';
 import { linkName, type Named } from './names.ts';
@@ -12,8 +12,8 @@ export function partsText(named: Named, parts: unknown, isLength: boolean): stri
   const said = [...text].map((one) => {
     const part = taken[placeOfLetter(one)];
     if (!part) return one;
-    const link = 'link' in part ? part.link : part.was;
-    const name = isObject(link) ? linkName(named, link) : namelessWords.output;
+    const link = linkOf(part);
+    const name = link ? linkName(named, link) : namelessWords.output;
     return placeInGarment.taken(name);
   });
   return isLength ? unitOn(said.join(''), how.unit) : said.join('');

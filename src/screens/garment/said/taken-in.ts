@@ -1,4 +1,5 @@
 import { namelessWords, placeInGarment } from '#words/garment/garment-trouble-words.ts';
+import { linkOf } from '../../../garment/record/parts.ts';
 import { fieldText } from '../../../garment/work-out/field-text.ts';
 import { placeOfLetter } from '../../../lengths/taken.ts';
 import { linkName, type Named } from './names.ts';
@@ -32,6 +33,6 @@ function takenName(
 ): string | undefined {
   const part = taken[placeOfLetter(letter)];
   if (!part) return undefined;
-  const link = 'link' in part ? part.link : part.was;
+  const link = linkOf(part);
   return link ? linkName(named, link) : namelessWords.output;
 }

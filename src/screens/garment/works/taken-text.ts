@@ -1,9 +1,11 @@
+import { namelessWords } from '#words/garment/garment-trouble-words.ts';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import type { Offered } from '../../../garment/actions/links-for.ts';
 import { todays } from '../../../garment/actions/put.ts';
 import type { State } from '../../../garment/actions/state.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
+import { linkOf } from '../../../garment/record/parts.ts';
 import { linkName } from '../said/names.ts';
 import { valueText } from '../said/value-text.ts';
 import type { LinkName } from './link-text.ts';
@@ -29,8 +31,8 @@ export function namesIn(
   const { answer } = state;
   return taken.map((part) => {
     const now = 'link' in part ? todays(state, part, ('work' in place && place.side) || '') : part;
-    const link = 'link' in part ? part.link : part.was;
-    const name = linkName({ answer }, link);
+    const link = linkOf(part);
+    const name = link ? linkName({ answer }, link) : namelessWords.output;
     const number = 'put' in now ? takenText({ ...now, value: now.put }, bench) : words.waiting;
     return { name: 'link' in part ? name : words.from(name), number };
   });
