@@ -139,6 +139,18 @@ test.each<[object, object, unknown]>([
       [3, 4, 600],
     ],
   ],
+  // Marks have names, too: they are in the order they lie in.
+  [
+    { waist: 8 * CM, top: CM },
+    { waist: '', top: '' },
+    [
+      [0, 2, 10],
+      [1, 2, 80],
+    ],
+  ],
+  // Called as none is, it can lie where the first is planned, at nought; what isn't read lies nowhere.
+  [{ 1: 0, 2: 8 * CM }, { 7: '0.3 mm' }, [[0, 2, 0.3]]],
+  [{ 1: 0, 2: 8 * CM }, { 7: 'at the dart' }, [[2, 3, 0]]],
   // Half a millimetre off is still its own, though another is nearer.
   [{ 1: 0, 2: 7999 }, { 1: '0.5 mm' }, [[0, 2, 0.5]]],
   [{ 1: CM }, { 7: '1.05 cm' }, [[0, 1, 10.5]]],
@@ -152,6 +164,7 @@ test('of where it lies what is exact is kept, and what can’t be read as it was
   // A plan that is no whole unit, and measured just there.
   expect(one(15.4 * CM + 0.4, '15.4 cm')).toMatchObject({ shown: 15.4 * CM });
   expect(one(15.4 * CM + 0.4, '15.4 cm')).not.toHaveProperty('measured');
+  expect(one(15.4 * CM + 0.6, '15.4 cm')).toMatchObject({ shown: 15.4 * CM });
   expect(one(15.4 * CM + 1, '15.4 cm')).toMatchObject({ measured: 15.4 * CM });
   expect(one(CM, '')).not.toHaveProperty('said');
   expect(one(CM, '1 cm')).not.toHaveProperty('said');
@@ -166,11 +179,15 @@ test('of where it lies what is exact is kept, and what can’t be read as it was
 
 test('where nothing is made no row is begun; what lies behind all others is no mark of it', () => {
   expect(madeOf({ 1: CM }, {}).begun).toEqual({});
-  expect(madeOf({ 2: 8 * CM, 1: CM }, { 9: '50 cm' }).begun[HOME]).toMatchObject({
-    count: 2,
-    points: [
-      [0, CM],
-      [1, 8 * CM],
-    ],
-  });
+  const points = [
+    [0, CM],
+    [1, 8 * CM],
+  ];
+  for (const planned of [
+    { 2: 8 * CM, 1: CM },
+    { waist: 8 * CM, top: CM },
+  ]) {
+    const { begun } = madeOf(planned, { 9: '50 cm' });
+    expect(begun[HOME]).toMatchObject({ count: 2, points });
+  }
 });

@@ -172,3 +172,106 @@ test('where the steps of a side stand goes along, and nothing else that stands t
     },
   });
 });
+
+test('of a measure left out no note goes along, nor that it was measured; a row is said in lengths', () => {
+  const front = number(typed('46'), { body: true });
+  const row = { name: 'Strip', calculation: 'toy-strip', rank: 1, fields: {} };
+  const fields = {
+    ...{ length: [quantity('front')], pitch: typed('8', 'mm'), end: typed('1') },
+    ...{ fit: typed('keep'), rows: typed('one') },
+  };
+  const hooks = number(typed('7'), { kind: 'count' });
+  const holes = homeOf('strip', '', 'holes');
+  const record = {
+    ...garmentOf({
+      quantities: { front, hooks },
+      works: { strip: { ...row, fields } },
+    }),
+    notes: { [homeOf('front')]: { text: 'of Ada', photo: 'p1' }, [holes]: { text: 'of linen' } },
+  };
+  const measure = (of: string, measured: number): Action => ({
+    ...{ do: 'measure', quantity: of, measured, id: of, tape, now },
+  });
+  const state = on(
+    record,
+    ...[measure('front', mm(470)), measure('hooks', 8)],
+    ...[{ do: 'make', home: holes, id: 'h', tape, now } as const],
+  );
+  said.length = 0;
+  const garment = shared(state, { notes: true });
+  expect(said).toEqual([
+    [homeOf('hooks'), 'count', [8]],
+    [holes, 'length', [mm(10)]],
+  ]);
+  expect(garment.notes).toEqual({
+    [homeOf('hooks')]: { text: 'was made' },
+    [holes]: { text: 'of linen\nwas made' },
+  });
+  expect(garment.shared).toMatchObject({ notes: 0, photos: 0, facts: 2 });
+});
+
+test('a row that is a measure of a body is not typed in the place of a link', () => {
+  const put = { put: { datum: 'zero', length: 80, marks: [] }, kind: 'run' };
+  const record = garmentOf({
+    quantities: { row: number([put] as never, { kind: 'run', body: true }) },
+    works: { a: { ...hem({ row: [quantity('row')] }), calculation: 'toy-follow' } },
+  });
+  expect(begin(record, KNOWN).answer.values.get(homeOf('row'))).toMatchObject({ ok: true });
+  expect(shared(begin(record, KNOWN)).works).toMatchObject({ a: { fields: { row: typed('') } } });
+});
+
+test('what is passed over goes along where another goes on, and only what there is', () => {
+  const record = garmentOf({ works: { hem: hem({ depth: typed('2') }) } });
+  const home = homeOf('hem', '', 'allowance');
+  const over = on(record, { do: 'pass', home, over: true, now });
+  for (const known of [true, false]) {
+    const wish = { goOn: true, knownOnly: known };
+    expect(shared(over, wish).passed).toEqual({ [home]: true });
+    expect(shared(over, { ...wish, goOn: false })).not.toHaveProperty('passed');
+    expect(shared(begin(record, KNOWN), wish)).not.toHaveProperty('passed');
+  }
+});
+
+test('of a damaged record what can’t be read stays behind, and the rest goes along', () => {
+  const fact = { ...{ home: 'hem||x', shown: 5, plan: 5, tape, rule: 1, read: '', when: 9 } };
+  const part = { text: '2', unit: 'cm', secret: 1 };
+  const at = { stage: 'join', rank: 2 };
+  const works = {
+    bare: hem({}),
+    bad: 7,
+    odd: hem({ depth: 7, turn: [null, part] } as never, {
+      own: { left: { depth: [part] }, right: 7 },
+      moved: { 'turn-up': { ...at, secret: 1 }, join: 7 },
+      movedSides: [at],
+    }),
+  };
+  const record = {
+    ...garmentOf({
+      quantities: { q: number([part] as never), r: { ...number([]), parts: 7 } },
+      works,
+      facts: { f: fact, g: 7, h: { ...fact, home: 7 }, i: null },
+    }),
+    notes: { 'hem||x': null, 'hem||y': 7 },
+    lays: { cloth: { nap: undefined, pieces: [7] }, bare: {} },
+  } as unknown as Garment;
+  const wish = { notes: true, goOn: true };
+  const garment = shared(begin(record, KNOWN), wish);
+  const clean = { text: '2', unit: 'cm' };
+  expect(garment.quantities).toStrictEqual({
+    q: number([clean] as never),
+    r: { ...number([]), parts: undefined },
+  });
+  expect(garment.works).toStrictEqual({
+    bare: hem({}),
+    odd: hem({ turn: [null, clean] } as never, {
+      own: { left: { depth: [clean] }, right: {} },
+      moved: { 'turn-up': at },
+      movedSides: {},
+    }),
+  });
+  expect(garment.lays).toStrictEqual({ cloth: { nap: undefined, pieces: {} }, bare: {} });
+  expect(garment.facts).toEqual({ f: { ...fact, when: 0 } });
+  expect(garment).not.toHaveProperty('notes');
+  const whole = shared(begin(record, KNOWN), { ...wish, knownOnly: false });
+  expect(Object.keys(whole.facts)).toEqual(['f']);
+});

@@ -9,6 +9,7 @@ import {
 } from '../../src/garment/record/limits.ts';
 import type { Work } from '../../src/garment/record/record.ts';
 import { type Seen, soundOf } from '../../src/garment/record/sound.ts';
+import { isRun } from '../../src/garment/record/sound-values.ts';
 import { LONGEST } from '../../src/lengths/length.ts';
 import { garmentOf, typed } from './trial/garments.ts';
 
@@ -104,6 +105,29 @@ test.each<[string, readonly unknown[], readonly unknown[]]>([
   for (const none of NONE) expect(isDecided(none)).toBe(false);
 });
 
+test('a row that stands in a link’s place: what can be, and what can’t be worked with', () => {
+  const mark = { at: 0.5, label: '1', kind: 'hole' };
+  const row = { datum: 'zero', length: 80, marks: [mark, { ...mark, at: 80, label: 'B' }] };
+  const many = (count: number) => ({ ...row, marks: Array.from({ length: count }, () => mark) });
+  const far = { ...row, length: FAR, marks: [{ ...mark, at: -FAR }] };
+  for (const good of [row, { ...row, marks: [] }, far, many(MOST_ROW)]) {
+    expect(isRun(good)).toBe(true);
+  }
+  const marks = [null, 7, [], { ...mark, at: '1' }, { ...mark, at: FAR + 1 }];
+  const named = [
+    { ...mark, label: 1 },
+    { ...mark, kind: undefined },
+  ];
+  for (const bad of [
+    ...[...NONE, many(MOST_ROW + 1), { ...row, marks: { 0: mark } }],
+    ...[...marks, ...named].map((one) => ({ ...row, marks: [mark, one] })),
+    ...[0.5, '80', FAR + 1, undefined].map((length) => ({ ...row, length })),
+    ...[7, undefined].map((datum) => ({ ...row, datum })),
+  ]) {
+    expect(isRun(bad), JSON.stringify(bad)?.slice(0, 99)).toBe(false);
+  }
+});
+
 const ids = (facts: object) =>
   [...soundOf(garmentOf({ facts: facts as never })).facts].map(([home, all]) => [
     home,
@@ -125,12 +149,18 @@ test('facts of a row are in the order they lie in: by place, by rank, by id', ()
   };
   expect(ids(facts)).toEqual([['a||b', ['a', 'b', 'c', 'e', 'd']]]);
   expect(unsoundIn({ facts })).toEqual([]);
+  const turned = Object.fromEntries(Object.entries(facts).reverse());
+  expect(ids(turned)).toEqual(ids(facts));
 });
 
 test('of a step that is no row the last one counts, and what has no mark is not of a row', () => {
   const two = { b: { ...FACT, shown: 9 }, a: { ...FACT, shown: 5 } };
   expect(ids(two)).toEqual([['a||b', ['b']]]);
   expect(unsoundIn({ facts: two })).toEqual(['fact a']);
+  // At one place the last by id, in whatever order they stand in the record.
+  const three = { a: FACT, b: FACT, c: FACT };
+  expect(ids(three)).toEqual([['a||b', ['c']]]);
+  expect(unsoundIn({ facts: three })).toEqual(['fact a', 'fact b']);
   const mixed = { a: { ...FACT, mark: MARK }, b: FACT, c: { ...FACT, mark: { ...MARK, rank: 2 } } };
   expect(ids(mixed)).toEqual([['a||b', ['a', 'c']]]);
   expect(unsoundIn({ facts: mixed })).toEqual(['fact b']);
@@ -142,6 +172,7 @@ test('what is made without a number counts once, and not where a number is known
   const before = (facts: object) =>
     [...soundOf(garmentOf({ facts: facts as never })).before].map(([home, { id }]) => [home, id]);
   expect(before({ y: made, x: made })).toEqual([['a||b', 'x']]);
+  expect(before({ x: made, y: made })).toEqual([['a||b', 'x']]);
   expect(unsoundIn({ facts: { y: made, x: made } })).toEqual(['fact y']);
   expect(before({ x: made, f: FACT })).toEqual([]);
   expect(unsoundIn({ facts: { x: made, f: FACT } })).toEqual(['fact x']);
