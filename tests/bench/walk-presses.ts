@@ -53,14 +53,21 @@ export async function pressAtRandom({
   }
   return { pressed };
 
-  /** A screen may still be on its way. */
+  /** A screen may still be on its way, and what it has may lie further down. */
   async function somethingReachable(): Promise<HTMLElement[]> {
     for (let frame = 0; frame < 600; frame++) {
+      if (frame > 60 || next(4) === 0) scrollOn();
       const found = reachable();
       if (found.length > 0) return found;
       await painted();
     }
     return [];
+  }
+
+  function scrollOn(): void {
+    for (const one of document.querySelectorAll('*')) {
+      if (one.scrollHeight > one.clientHeight) one.scrollTop = next(one.scrollHeight);
+    }
   }
 
   /** What is on the screen, can be pressed, and has nothing over its middle. */

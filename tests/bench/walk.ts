@@ -50,6 +50,7 @@ await withApp(async (browser, address) => {
       if (done % COME_BACK === 0) faults.push(...(await homeAgain(app.page, address)));
     }
     await app.close();
+    console.log(`phone ${phone + 1}: ${pressed} presses so far, ${faults.length} faults`);
   }
   console.log(`${pressed} presses on ${PHONES} phones, ${names.size} different things pressed`);
   for (const fault of faults) console.log(`  ${fault}`);
