@@ -28,6 +28,10 @@ export const newsWords = {
         'With large letters no place of a mark is cut short, and nothing lies beyond the side of a narrow phone. Long names go on below themselves.',
         'Lines to stitch for a casing, and pieces cut to a pattern, are rounded to the safe side; an opened work shows the same number as its key. Bow and skew of cloth, in per cent. What cloth gives in bias by its area stands beside what whole strips come to.',
         'In a photo, numbers beyond unclear ones are read; where lines go on below 1, it is asked which ten it is.',
+        'What a refusal says will do can be typed: bounds of hems, darts, crossing strips, levels, gores and strips of cloth. Of a hole made wrong, later ones follow only as far as the next that must stay.',
+        'A pocket’s patches and facings are counted with the cloth to have at hand; a restored garment counts as being in its backup; names of numbers that go along are shown before a garment is handed on. A long sheet stands in columns, on fewer pages.',
+        'A drawing follows letters that are made larger while it is open; a long name on the key gives way to its number.',
+        'In a photo, numbers whose digits are printed apart are read; nothing is told on a bare edge beside a tape’s lines.',
       ],
     },
     {
