@@ -18,8 +18,10 @@ export function useLoaded<Value>(load: () => Value | Promise<Value>): Loaded<Val
   const [{ failed, newer }, settle] = useState<{ failed?: unknown; newer?: string | undefined }>(
     {},
   );
+  const here = loadedBefore.has(load);
   useEffect(() => {
-    if (loadedBefore.has(load)) return;
+    // As it was looked at: what came since then, for another who wanted it, is still to be shown.
+    if (here) return;
     let gone = false;
     if (failed === load) {
       void newerOnHost().then((newer) => gone || settle({ failed, newer }));
@@ -33,7 +35,7 @@ export function useLoaded<Value>(load: () => Value | Promise<Value>): Loaded<Val
       gone = true;
     };
   }, [load, failed]);
-  if (loadedBefore.has(load)) return { state: 'here', value: loadedBefore.get(load) as Value };
+  if (here) return { state: 'here', value: loadedBefore.get(load) as Value };
   if (failed !== load) return { state: 'loading' };
   return {
     state: 'missing',

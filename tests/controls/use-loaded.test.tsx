@@ -7,6 +7,7 @@ import {
   screen,
   waitFor,
 } from '@testing-library/preact';
+import { render as paint } from 'preact';
 import { afterEach, expect, test, vi } from 'vitest';
 import { appWords } from '#words/phone/app-words.ts';
 import { newerWords } from '#words/phone/newer-words.ts';
@@ -27,6 +28,17 @@ function Screen({ load }: { load: () => Promise<string> }) {
   if (loaded.state === 'here') return <p>{loaded.value}</p>;
   return <Waiting loaded={loaded} onHome={() => undefined} />;
 }
+
+test('a part that another screen has fetched between a look and what follows it is shown', async () => {
+  const load = async () => 'the tape';
+  const root = document.body.appendChild(document.createElement('div'));
+  // Not by the library, which lets everything follow at once.
+  paint(<Screen load={load} />, root);
+  await loadAhead(load);
+  expect(await screen.findByText('the tape')).toBeTruthy();
+  paint(null, root);
+  root.remove();
+});
 
 test('a part that can’t be fetched is said, and can be tried again', async () => {
   hostHas(NO_CONNECTION);
