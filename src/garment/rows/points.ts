@@ -14,8 +14,8 @@ export function pointsOf(places: readonly number[]): Points {
     const step = (places[from + 1] ?? at) - start;
     const next = start + step * (rank + 1 - from);
     const last = rank === places.length - 1;
-    const bends = !last && Math.abs((places[rank + 1] ?? next) - next) > EVEN;
-    if (rank === 0 || last || (bends && rank > from)) points.push([rank, at]);
+    const bends = Math.abs((places[rank + 1] ?? next) - next) > EVEN;
+    if (rank === 0 || last || bends) points.push([rank, at]);
   });
   return { count: places.length, points };
 }

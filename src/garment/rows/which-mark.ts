@@ -19,7 +19,6 @@ interface Space {
  */
 export function ranksOf(made: readonly MadeMark[], places: readonly number[]): number[] {
   const count = places.length;
-  if (made.length >= count) return made.map((_, i) => i);
   if (keepRanks(made, count)) return made.map(({ rank }) => rank);
   const spaces = spacesOf(made, places);
   if (!spaces.some(({ open }) => open)) {
@@ -34,9 +33,7 @@ export function ranksOf(made: readonly MadeMark[], places: readonly number[]): n
 }
 
 function keepRanks(made: readonly MadeMark[], count: number): boolean {
-  return made.every(
-    ({ of, rank }, i) => of === count && rank < count && rank > (made[i - 1]?.rank ?? -1),
-  );
+  return made.every(({ of, rank }, i) => of === count && rank > (made[i - 1]?.rank ?? -1));
 }
 
 function spacesOf(made: readonly MadeMark[], places: readonly number[]): Space[] {
