@@ -1,7 +1,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { garmentOf, typed } from '../garment/trial/garments.ts';
 import { inGate, THOROUGH } from '../thorough.ts';
 import { launchBrowser, type OpenApp, openAnew, PHONE, SMALL_PHONE, takePhone } from './harness.ts';
+import { store } from './stored.ts';
 
 let browser: Browser;
 /** The phone on which one screen after another is looked at. */
@@ -115,6 +117,52 @@ test.each(['left', 'right'] as const)(
     }
   },
 );
+
+/** A measure of the body, which is shown where and how it is taken, and asked about. */
+const measured = garmentOf({
+  quantities: {
+    waist: {
+      ...{ name: 'Natural waist girth', kind: 'length', rank: 1, parts: typed('31') },
+      ...{ body: true, measure: 'natural-waist-girth' },
+    },
+  },
+});
+
+test('what is done with a measure is under the thumb, however much is said of it', async () => {
+  const { page, complaints } = phone;
+  await openAnew(phone, inject('address'), { at: '#/settings', size: SMALL_PHONE });
+  await page.locator('h1').first().waitFor();
+  await store(page, `garment:${measured.id}`, measured);
+  await page.goto(`${inject('address')}#/garments/open?g=${measured.id}`);
+  await page.locator('.bar button:nth-child(2)').tap();
+  await page.locator('.numbers .number').tap();
+  await page.locator('.guide').waitFor();
+  for (const letters of ['100%', '200%']) {
+    await page.evaluate((size) => {
+      document.documentElement.style.fontSize = size;
+    }, letters);
+    for (const size of SIZES) {
+      await page.setViewportSize(size);
+      const where = `${letters}, ${size.width} × ${size.height}`;
+      const always = await boxesOf(page, '.beneath .actions button');
+      expect(always.map(({ words }) => words)).toEqual(['Done', 'Type it anew']);
+      for (const { bottom, top } of always) {
+        expect(bottom, where).toBeGreaterThanOrEqual(size.height - 0.5);
+        expect(bottom, where).toBeLessThanOrEqual(size.height + 0.5);
+        expect(bottom - top, where).toBeGreaterThanOrEqual(48);
+      }
+      expect(await wordsCutOff(page), where).toEqual([]);
+      const all = await boxOf(page, '.beneath');
+      const wide = size.width > size.height;
+      // Beside each other, or the one below the other: what is said keeps half of the screen.
+      expect(all.right - all.left, where).toBe(wide ? size.width / 2 : size.width);
+      if (!wide) expect(all.top, where).toBeGreaterThanOrEqual(size.height / 2 - 0.5);
+      const [first] = await boxesOf(page, '.beneath .deed');
+      expect(first?.bottom, where).toBeLessThanOrEqual(always[0]!.top);
+    }
+  }
+  expect(complaints).toEqual([]);
+});
 
 interface Trying {
   sizes?: readonly (typeof PHONE)[];

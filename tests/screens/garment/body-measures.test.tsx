@@ -144,3 +144,17 @@ test('which measure a number is, can be said later; of a newer build’s it keep
   expect(screen.queryByRole('img')).toBeNull();
   expect(screen.getByText('176 cm')).toBeTruthy();
 });
+
+test('what is done with a measure stands beneath what is scrolled: how it is taken hides none of it', async () => {
+  show();
+  await press(/^Height/);
+  expect(await screen.findByRole('img', { name: /^Drawing: / })).toBeTruthy();
+  const above = within(screen.getByRole('region', { name: 'Height' }));
+  expect(above.queryAllByRole('button')).toEqual([]);
+  // Whatever the list above it has been scrolled to.
+  const always = within(screen.getByRole('navigation', { name: 'Height' }));
+  expect(always.getAllByRole('button').map(({ textContent }) => textContent)).toEqual([
+    'Done',
+    'Type it anew',
+  ]);
+});

@@ -31,7 +31,7 @@ const { kinds } = garmentMaterialsWords;
 /** The cloth of a garment, under the id it has once a piece is cut from it. */
 const CLOTH = 'cloth';
 
-/** All that can be said of a material. */
+/** All that can be said of a material, under the thumb, and the way back always in sight. */
 export function MaterialDeeds(props: Props) {
   const { one, telling, onSay, onDeed, onLay, onBack } = props;
   const { id, said, form, needs, own } = one;
@@ -42,32 +42,40 @@ export function MaterialDeeds(props: Props) {
     if (own) onBack();
   };
   return (
-    <div class="deeds">
-      <CutFrom {...props} />
-      {one.lay && <Deed words={words.lay} hint={words.layHint} onPress={() => onLay(id)} />}
-      {needs.filter(isFirstOf).map((need) => need.by === 'edge' && <Edge {...props} need={need} />)}
-      {partsOf(one, telling.bench).map(({ key, hint, text }) => (
-        <Deed
-          key={key}
-          words={words.valued(words.parts[key], text ?? words.notSaid)}
-          {...(text === undefined && { hint })}
-          onPress={() => onDeed({ part: key })}
-        />
-      ))}
-      {form === 'laid' && (
-        <Deed
-          words={words.folded}
-          hint={fold ?? words.pairs}
-          on={said.folded === true}
-          onPress={() => onSay({ id, set: { folded } })}
-        />
-      )}
-      <For {...props} />
-      <Deed words={words.rename} onPress={() => onDeed({ name: true })} />
-      {(own || Object.keys(said).length > 0) && (
-        <Deed words={own ? words.remove : words.forget} onPress={forget} />
-      )}
-      <Deed words={words.done} onPress={onBack} />
+    <div class="beneath">
+      <div class="deeds">
+        <CutFrom {...props} />
+        {one.lay && <Deed words={words.lay} hint={words.layHint} onPress={() => onLay(id)} />}
+        {needs
+          .filter(isFirstOf)
+          .map((need) => need.by === 'edge' && <Edge {...props} need={need} />)}
+        {partsOf(one, telling.bench).map(({ key, hint, text }) => (
+          <Deed
+            key={key}
+            words={words.valued(words.parts[key], text ?? words.notSaid)}
+            {...(text === undefined && { hint })}
+            onPress={() => onDeed({ part: key })}
+          />
+        ))}
+        {form === 'laid' && (
+          <Deed
+            words={words.folded}
+            hint={fold ?? words.pairs}
+            on={said.folded === true}
+            onPress={() => onSay({ id, set: { folded } })}
+          />
+        )}
+        <For {...props} />
+        <Deed words={words.rename} onPress={() => onDeed({ name: true })} />
+        {(own || Object.keys(said).length > 0) && (
+          <Deed words={own ? words.remove : words.forget} onPress={forget} />
+        )}
+      </div>
+      <nav class="actions" aria-label={materialName(telling, one)}>
+        <button type="button" onClick={onBack}>
+          {words.done}
+        </button>
+      </nav>
     </div>
   );
 }

@@ -36,18 +36,15 @@ export function MaterialOne(props: MaterialProps) {
           <p class="measure">
             <Rich text={materialAmount(telling, one)} />
           </p>
-          {deed === undefined && (
-            <>
-              {materialSentences(telling, one).map((sentence) => (
-                <p class="said" key={sentence}>
-                  <Rich text={sentence} />
-                </p>
-              ))}
-              <MaterialDeeds {...props} onDeed={setDeed} />
-            </>
-          )}
+          {deed === undefined &&
+            materialSentences(telling, one).map((sentence) => (
+              <p class="said" key={sentence}>
+                <Rich text={sentence} />
+              </p>
+            ))}
         </section>
       </div>
+      {deed === undefined && <MaterialDeeds {...props} onDeed={setDeed} />}
       {deed && 'name' in deed && (
         <NameEntry
           first={one.said.name ?? ''}

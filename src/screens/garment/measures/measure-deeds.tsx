@@ -12,13 +12,16 @@ import { isTaken, measureOf, quantityNumber } from './quantity-words.ts';
 
 interface Props extends MeasuresProps {
   id: string;
+  /** What the number is called. */
+  name: string;
   onDeed: (deed: MeasureDeed) => void;
   onBack: () => void;
 }
 
-/** All that can be done with a number of the garment. */
+/** All that can be done with a number of the garment, under the thumb: what is mostly done stays in sight. */
 export function MeasureDeeds(props: Props) {
-  const { state, id, onAct, onRead, onDeed, onBack } = props;
+  const { state, id, name, onAct, onRead, onDeed, onBack } = props;
+  const [refused, setRefused] = useState<string | undefined>();
   const { answer } = state;
   const quantity = answer.sound.quantities.get(id);
   if (!quantity) return null;
@@ -33,34 +36,49 @@ export function MeasureDeeds(props: Props) {
     onAct({ do: 'say', of: 'quantities', ids: [id], set, now });
   };
   return (
-    <div class="deeds">
-      {fact === undefined && !laid && <Deed words={words.type} onPress={() => onDeed('type')} />}
-      {measures && (
+    <div class="beneath">
+      <div class="deeds">
+        {measures && (
+          <Deed
+            words={fact === undefined ? words.measure : words.measureAgain}
+            onPress={() => onDeed('measure')}
+          />
+        )}
+        {measures && ofLength && onRead && <Deed words={words.readIt} onPress={() => onRead(id)} />}
+        {fact !== undefined && <Forget {...props} fact={fact} />}
+        <Deed words={words.rename} onPress={() => onDeed('rename')} />
         <Deed
-          words={fact === undefined ? words.measure : words.measureAgain}
-          onPress={() => onDeed('measure')}
+          words={words.isFinal}
+          hint={words.finalHint}
+          on={quantity.final === true}
+          onPress={() => turn('final')}
         />
+        <Deed
+          words={words.isBody}
+          hint={words.bodyHint}
+          on={quantity.body === true}
+          onPress={() => turn('body')}
+        />
+        {ofLength && !laid && (
+          <Deed words={words.which} hint={words.whichHint} onPress={() => onDeed('which')} />
+        )}
+        <TakeOff {...props} onRefused={setRefused} />
+      </div>
+      {refused !== undefined && (
+        <p class="said warning" role="alert">
+          <Rich text={refused} />
+        </p>
       )}
-      {measures && ofLength && onRead && <Deed words={words.readIt} onPress={() => onRead(id)} />}
-      {fact !== undefined && <Forget {...props} fact={fact} />}
-      <Deed words={words.rename} onPress={() => onDeed('rename')} />
-      <Deed
-        words={words.isFinal}
-        hint={words.finalHint}
-        on={quantity.final === true}
-        onPress={() => turn('final')}
-      />
-      <Deed
-        words={words.isBody}
-        hint={words.bodyHint}
-        on={quantity.body === true}
-        onPress={() => turn('body')}
-      />
-      {ofLength && !laid && (
-        <Deed words={words.which} hint={words.whichHint} onPress={() => onDeed('which')} />
-      )}
-      <TakeOff {...props} />
-      <Deed words={words.done} onPress={onBack} />
+      <nav class="actions" aria-label={name}>
+        <button type="button" onClick={onBack}>
+          {words.done}
+        </button>
+        {fact === undefined && !laid && (
+          <button type="button" class="main" onClick={() => onDeed('type')}>
+            {words.type}
+          </button>
+        )}
+      </nav>
     </div>
   );
 }
@@ -76,15 +94,15 @@ function Forget({ state, id, bench, fact, onAct }: Props & { fact: string }) {
   return <Deed words={said} onPress={() => onAct(action)} />;
 }
 
-/** Takes it off, where nothing takes it; else says who does. */
-function TakeOff({ state, id, bench, onAct, onBack }: Props) {
-  const [said, setSaid] = useState<string | undefined>();
+/** Takes it off, where nothing takes it; says who does. */
+function TakeOff(props: Props & { onRefused: (why: string | undefined) => void }) {
+  const { state, id, bench, onAct, onBack, onRefused } = props;
   const telling = { answer: state.answer, bench };
   const names = [...new Set(takersOf(state, id).map((slot) => slotName(telling, slot)))];
   const press = () => {
     const now = Date.now();
     const { refused } = remove(state, id, now);
-    setSaid(refused && refusedSaid(telling, refused));
+    onRefused(refused && refusedSaid(telling, refused));
     if (refused) return;
     onAct({ do: 'remove', quantity: id, now });
     onBack();
@@ -93,11 +111,6 @@ function TakeOff({ state, id, bench, onAct, onBack }: Props) {
     <>
       {names.length > 0 && <p class="said">{words.takenBy(names)}</p>}
       <Deed words={words.remove} onPress={press} />
-      {said !== undefined && (
-        <p class="said warning" role="alert">
-          <Rich text={said} />
-        </p>
-      )}
     </>
   );
 }

@@ -65,9 +65,9 @@ export function MeasureOne({ id, first, onBack, ...props }: Props) {
             <Odd {...{ answer, id, bench }} onRight={() => say({ final: true })} />
           )}
           {deed !== 'sum' && isBodyMeasure(measure) && <Guide id={measure} />}
-          {deed === 'look' && <MeasureDeeds {...props} id={id} onDeed={setDeed} onBack={onBack} />}
         </section>
       </div>
+      {deed === 'look' && <MeasureDeeds {...props} {...{ id, name, onBack }} onDeed={setDeed} />}
       {(deed === 'type' || deed === 'sum') && (
         <MeasureTyping {...{ state, id, bench, onDo }} sum={deed === 'sum'} onDone={look} />
       )}
