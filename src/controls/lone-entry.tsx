@@ -2,10 +2,14 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Bench } from '../calculation/bench.ts';
 import type { Field } from '../calculation/calculation.ts';
+import { adopt } from './adopt.ts';
 import { FieldTile } from './field-tile.tsx';
+import css from './lone-entry.css?inline';
 import { Pad } from './pad.tsx';
 import type { Fresh } from './pad-keys.ts';
 import { Rich } from './rich.tsx';
+
+adopt(css);
 
 interface Props {
   field: Field;

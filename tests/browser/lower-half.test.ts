@@ -164,6 +164,46 @@ test('what is done with a measure is under the thumb, however much is said of it
   expect(complaints).toEqual([]);
 });
 
+test('what is wrong with a number leaves the keys and its field where they are, clear of the edge', async () => {
+  const { page, complaints } = phone;
+  await openAnew(phone, inject('address'), { at: '#/closures/follow?at=0', size: SMALL_PHONE });
+  await page.getByText('Made elsewhere').tap();
+  await page.locator('.pad').waitFor();
+  for (const letters of ['100%', '200%']) {
+    await page.evaluate((size) => {
+      document.documentElement.style.fontSize = size;
+    }, letters);
+    for (const size of [SMALL_PHONE, { width: 640, height: 360 }]) {
+      await page.setViewportSize(size);
+      const where = `${letters}, ${size.width} × ${size.height}`;
+      const places = () =>
+        page.locator('.tiles, .pad, .actions').evaluateAll((all) =>
+          all.map((one) => {
+            const { top, bottom } = one.getBoundingClientRect();
+            return { what: one.className, top, bottom };
+          }),
+        );
+      await page.locator('.tiles input').fill('1');
+      const before = await places();
+      await page.locator('.tiles input').fill('1 2 3 x');
+      await page.locator('#entry-fault').waitFor();
+      for (const [i, { what, top, bottom }] of (await places()).entries()) {
+        // The unit beside the number makes room for it.
+        expect(Math.abs(top - before[i]!.top), `${where}: ${what}`).toBeLessThanOrEqual(8);
+        expect(Math.abs(bottom - before[i]!.bottom), `${where}: ${what}`).toBeLessThanOrEqual(8);
+        expect(bottom - top, `${where}: ${what}`).toBeGreaterThanOrEqual(48);
+      }
+      const fault = page.locator('#entry-fault');
+      const style = await fault.evaluate((one) => getComputedStyle(one).paddingInlineStart);
+      expect(style, where).toBe('16px');
+      const { top, bottom } = await boxOf(page, '#entry-fault');
+      expect(bottom - top, where).toBeGreaterThanOrEqual(24);
+      expect(top, where).toBeGreaterThanOrEqual(0);
+    }
+  }
+  expect(complaints).toEqual([]);
+});
+
 interface Trying {
   sizes?: readonly (typeof PHONE)[];
   hand?: 'left' | 'right';

@@ -195,6 +195,11 @@ test('what can’t be kept is said, and not kept', () => {
   type('12.345');
   expect(screen.getByRole('status').textContent).toMatch(/whole hundredths/);
   press('Leave it');
+  press(/^Price/);
+  type('99999999999');
+  // It has whole hundredths: what is wrong is that it is so high.
+  expect(screen.getByRole('status').textContent).toBe('A price is 10000000.00 at most.');
+  press('Leave it');
   expect(state().record.materials).toBeUndefined();
 });
 

@@ -124,14 +124,17 @@ function pricePart({ form, said }: Of, bench: Bench): MaterialPart {
     form === 'count' ? (said.unit ?? 1) : bench.unit === 'in' ? UNITS_PER.yd : UNITS_PER.m;
   const { price } = said;
   const cents = (read: number) => Math.round(read * 100);
-  const good = (read: number) =>
-    Math.abs(read * 100 - cents(read)) < 1e-6 && cents(read) >= 0 && cents(read) <= MOST_CENTS;
+  const refuses = (read: number) => {
+    if (cents(read) > MOST_CENTS) return words.noMoneySoHigh(moneyText(MOST_CENTS, bench));
+    const isWhole = Math.abs(read * 100 - cents(read)) < 1e-6;
+    return isWhole && cents(read) >= 0 ? undefined : words.noMoney;
+  };
   return {
     key: 'price',
     hint: words.hints.price[perOf(form, per)],
     kind: 'number',
     text: price && priceText(form, price, bench),
-    refuses: (read) => (good(read) ? undefined : words.noMoney),
+    refuses,
     kept: (read) => ({ price: { cents: cents(read), per } }),
   };
 }

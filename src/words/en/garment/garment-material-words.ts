@@ -89,6 +89,7 @@ export const garmentMaterialWords = {
   noShare: (most: string) =>
     `A share is from 0 to ${most} per cent. What grows in the wash counts as 0.`,
   noMoney: 'A price has whole hundredths, as 12.50, and is no less than nothing.',
+  noMoneySoHigh: (most: string) => `A price is ${most} at most.`,
   noAmount: 'It is more than nothing, and no more than a kilometre.',
   noCount: 'It is a whole number from 1 to a million.',
 
