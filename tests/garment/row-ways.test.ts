@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { placesOf, pointsOf } from '../../src/garment/rows/points.ts';
-import { priceOf } from '../../src/garment/rows/price.ts';
+import { priceOf, spacesIn } from '../../src/garment/rows/price.ts';
 import { leastApart, type MadeMark, placesIn, runAt } from '../../src/garment/rows/row.ts';
 import { type RowAsked, rowNow, waysOut } from '../../src/garment/rows/row-now.ts';
 import { rowBy, type Way } from '../../src/garment/rows/ways.ts';
@@ -151,6 +151,7 @@ test('the spaces that are told have a mark still to come at one of their ends', 
   expect(spaces('a', undefined, undefined)).toEqual({ least: 10, most: 20 });
   expect(spaces('a', 'b', undefined)).toEqual({ least: 20, most: 20 });
   expect(spaces('a', 'b', 'c')).toBeUndefined();
+  expect(spacesIn([0, 10, 30])).toEqual({ least: 10, most: 20 });
 });
 
 const THREE = run([0, 10, 20]);
