@@ -93,7 +93,11 @@ export function useGarments(store: Store, address: Address, leave: () => void, b
     share: ({ id }) => address.go({ screen: 'garments', mode: 'share', draft: { g: id } }),
     backup: (way) => act(async () => ({ said: await (await files()).backUp(store, setWork, way) })),
     putOffBackup: () => act(async () => (await files()).putOffBackup(store, shown.garments)),
-    restore: setFile,
+    restore: (chosen) => {
+      // What was wrong with the last one isn't with this one.
+      setSaid(undefined);
+      setFile(chosen);
+    },
     saveSetAside: () => act(async () => (await files()).saveSetAside(shown.setAside)),
     saveCleared: () => act(async () => (await files()).saveFromMemory(shown.cleared)),
     putBackCleared: () => act(async () => (await changes()).putBackAll(store, shown.cleared)),

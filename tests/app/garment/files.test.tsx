@@ -75,6 +75,16 @@ test('a backup holds every garment, and what can’t be read as it was; another 
   expect((await loadGarments(store)).garments).toEqual([coat()]);
 });
 
+test('what was wrong with one file is not said beside what the next one holds', async () => {
+  start();
+  const whole = writeBackup([coat()]);
+  await choose(whole.slice(0, 60));
+  await screen.findByText(/cut off or damaged/);
+  await choose(whole);
+  await screen.findByText('The coat');
+  expect(screen.queryByText(/cut off or damaged/)).toBeNull();
+});
+
 test('a changed digit is shown as damaged, looked at, and taken on purpose', async () => {
   start();
   await choose(writeBackup([coat()]).replace('46.3', '49.3'));
