@@ -7,8 +7,8 @@ import { answerUnless, type Outcome, type Problem } from './problem.ts';
 const MOST_PLACES = 60;
 /** Shares typed with decimals may come this near to 100. */
 const ABOUT = 0.5;
-/** How far from its exact share, in graduations, one is tried: what is best lies well within. */
-const TRIED = 4;
+/** How far from its exact share, in graduations, one is tried: six of a kind may be made up for by one. */
+const TRIED = 6;
 
 /** Places that all change alike: the edges of side seams, a pair of darts. */
 export interface Sharing {

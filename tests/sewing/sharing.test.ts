@@ -38,6 +38,12 @@ test('what the counts can’t carry is told: 1 cm and 1 mm over four edges alike
   expect([each.map(toMm), toMm(left)]).toEqual([[3], -1]);
 });
 
+test('one place makes up for six others, where that leaves nothing over', () => {
+  const kinds = [kind('one', 1, 100 / 13), kind('six', 6, 200 / 13)];
+  const { each } = solved(shareOut({ change: mm(5), kinds, step: mm(1) }));
+  expect(each.map(toMm)).toEqual([5, 0]);
+});
+
 test('what has no share is left as it is, whatever is left over', () => {
   const kinds = [kind('sides', 4, 25), kind('back', 1, 0)];
   const { each, left } = solved(shareOut({ change: mm(13), kinds, step: mm(1) }));

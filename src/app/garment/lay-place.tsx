@@ -60,7 +60,7 @@ function NothingToLay({ bench, said, onDone }: { bench: Bench; said: string; onD
         looking: false,
         fell: [],
         canLook: false,
-        ofCloth: () => null,
+        ofCloth: undefined,
       }}
       {...{ onCloth: nothing, onStart: nothing, onStop: nothing, onPut: nothing }}
       {...{ onLetGo: nothing, ofOthers: () => null, ofPaper: () => null, ...PARTS }}

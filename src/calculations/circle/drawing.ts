@@ -42,7 +42,7 @@ function dimensions(found: Rounded, bench: Bench): Dimension[] {
     down(0, plan.cutHem, { found: 'cut-hem' }),
     down(plan.cutRadius, inner, { given: 'seam' }),
     down(inner, outer, { given: 'long' }),
-    ...(asked.hem > 0 ? [down(outer, plan.cutHem, { given: 'hem' })] : []),
+    down(outer, plan.cutHem, { given: 'hem' }),
     ...(asked.radius === undefined ? [] : [down(0, inner, { found: 'radius' })]),
     lengthAlong(y, [-asked.edge / 2, asked.edge / 2], { given: 'edge' }, bench),
     {

@@ -95,6 +95,6 @@ function ofEdge(found: Darted, on: On): Dimension[] {
     on(at.near, at.point, asked.leg ?? ZERO, { given: 'leg' }),
     on({ x: 0, y: 0 }, at.point, dart.middle, { found: 'point' }),
     on(at.cutTip, at.point, made.edge.cutTip, { found: 'tip' }),
-    ...(asked.seam > 0 ? [on(at.seamEnd, at.end, asked.seam, { given: 'seam' })] : []),
+    on(at.seamEnd, at.end, asked.seam, { given: 'seam' }),
   ];
 }

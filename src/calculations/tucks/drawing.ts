@@ -37,7 +37,7 @@ function ofAll(found: Tucked, bench: Bench): Dimension[] {
   const counted: DimensionOf = spread.by === 'count' ? { given: 'count' } : { found: 'count' };
   return [
     on(0, 0, plan.cut, { found: 'cut' }),
-    ...(seam > 0 ? [on(0, 0, seam, { given: 'seam' })] : []),
+    on(0, 0, seam, { given: 'seam' }),
     on(y, seam, seam + first, { given: 'first' }),
     ...(asked.last === undefined ? [] : [on(y, end - last, end, { given: 'last' })]),
     across,

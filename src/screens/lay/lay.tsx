@@ -32,8 +32,8 @@ export interface LayProps {
   Drawing: FunctionComponent<DrawingProps>;
   Found: FunctionComponent<FoundProps>;
   Places: FunctionComponent<PlacesProps>;
-  /** What can be said of the cloth; with the way back. */
-  ofCloth: (onBack: () => void) => ComponentChildren;
+  /** What can be said of the cloth, with the way back; undefined where there is none. */
+  ofCloth: ((onBack: () => void) => ComponentChildren) | undefined;
   /** The lay on paper; nothing while there is none whose length may be told. */
   ofPaper: (onBack: () => void) => ComponentChildren;
   /** What other cloth would take. */
@@ -50,8 +50,11 @@ export interface LayProps {
 /** The pieces of a garment on one of its cloths: found, looked at, and followed place by place. */
 export function LayScreen(props: LayProps) {
   const { bench, lay, Drawing, Places, onPut } = props;
-  const [over, setOver] = useState<Over>();
+  const [wanted, setOver] = useState<Over>();
   const [current, setCurrent] = useState<string>();
+  // What it was of may be gone since: another tab took it away.
+  const gone = (wanted === 'places' && !lay) || (wanted === 'cloth' && !props.ofCloth);
+  const over = gone ? undefined : wanted;
   const back = () => setOver(undefined);
   // Nothing may move under the hand, and one search at a time.
   const open = (what: Over) => {
@@ -69,7 +72,7 @@ export function LayScreen(props: LayProps) {
     setCurrent(key);
     onPut(key, movedOnCloth(piece, lay, by));
   };
-  if (over === 'cloth') return <>{props.ofCloth(back)}</>;
+  if (over === 'cloth' && props.ofCloth) return <>{props.ofCloth(back)}</>;
   const paper = over === 'paper' && props.ofPaper(back);
   if (paper) return <>{paper}</>;
   return (
@@ -141,7 +144,7 @@ function Search(props: SearchProps) {
         <button type="button" onClick={onDone}>
           {words.done}
         </button>
-        <button type="button" onClick={() => onOver('cloth')}>
+        <button type="button" disabled={!props.ofCloth} onClick={() => onOver('cloth')}>
           {words.cloth}
         </button>
         <button type="button" disabled={!canLook} onClick={() => onOver('others')}>

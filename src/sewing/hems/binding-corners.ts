@@ -1,4 +1,4 @@
-import { exactLength, type Length } from '../../lengths/length.ts';
+import { exactLength, type Length, settled } from '../../lengths/length.ts';
 import { joinTakes } from '../cloth/bias.ts';
 import type { Mark, Run } from '../run.ts';
 import { type BoundEdge, cornerTakes } from './binding-length.ts';
@@ -36,5 +36,5 @@ export function cornerPleats(edge: Cornered): Run | undefined {
     return mark;
   });
   const long = straight.reduce((sum, one) => sum + one, 0) + taken + 2 * end;
-  return { datum: 'cut-end', length: Math.ceil(long) as Length, marks };
+  return { datum: 'cut-end', length: Math.ceil(settled(exactLength(long))) as Length, marks };
 }

@@ -296,6 +296,8 @@ test('what can’t be laid is said: no width, too wide a piece, folded, hundreds
 test('a garment without pieces says what to do', () => {
   show(garment({}));
   expect(text()).toMatch(/Nothing is laid on cloth yet: add a piece/);
+  // Of no cloth nothing can be said: a press there led to a screen with nothing on it.
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Cloth, nap' }).disabled).toBe(true);
 });
 
 test('a search that fails, or in which nothing fits, says so', async () => {

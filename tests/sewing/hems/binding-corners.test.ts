@@ -49,6 +49,13 @@ test.each<[string, Partial<BoundEdge>]>([
   expect(cornerPleats({ ...MAT, ...set })).toBeUndefined();
 });
 
+test('a length that comes to whole units is not made one more by how it is added up', () => {
+  const two = { straight: [mm(50), mm(50)], corners: [130, 114], inside: mm(21.4), join: mm(6.35) };
+  expect(cornerPleats({ ...MAT, ...two })?.length).toBe(
+    solved(bindingLength({ ...MAT, ...two })).long,
+  );
+});
+
 test('what follows the last corner makes the strip as long as it is cut', () => {
   const sides = fc.array(fc.tuple(typed(50, 600), fc.integer({ min: 30, max: 330 })), {
     minLength: 2,

@@ -171,7 +171,7 @@ const anyLacing: fc.Arbitrary<LacingInput> = fc.record({
   outside: whole(0, 5),
   start: fc.constantFrom('end' as const, 'middle' as const),
   tail: whole(0, 200),
-  longest: whole(1100, 3000),
+  longest: whole(1500, 3000),
 });
 
 test('law: the greater of geometry and the least published is cut, and all is shared out of it', () => {
