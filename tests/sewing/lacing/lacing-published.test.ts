@@ -1,24 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, type Length, mm, toInches, toMm } from '../../../src/lengths/length.ts';
-import { type Laced, lace } from '../../../src/sewing/lacing/lacing.ts';
 import type { LacingInput } from '../../../src/sewing/lacing/lacing-input.ts';
 import { type LacingKind, PUBLISHED } from '../../../src/sewing/lacing/lacing-kinds.ts';
-import { solved } from '../outcomes.ts';
-
-/** Leather and lace of the bench: 8 mm apart, 5 mm in, 3 mm thick. */
-const BENCH: LacingInput = {
-  kind: 'edge',
-  holes: 51,
-  pitch: mm(8),
-  margin: mm(5),
-  thickness: mm(3),
-  outside: mm(2),
-  start: 'end',
-  tail: mm(0),
-  longest: inches(72),
-};
-const lacedOf = (set: Partial<LacingInput> = {}): Laced => solved(lace({ ...BENCH, ...set }));
+import { lacedOf } from './laced.ts';
 
 /** A fine edge of so many inches: holes 1/4 in apart, 1/8 in from the edge, leather of 1/16 in. */
 const fine = (edge: number, set: Partial<LacingInput>) =>

@@ -1,34 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  exactLength,
-  inches,
-  type Length,
-  LONGEST,
-  mm,
-  toMm,
-} from '../../../src/lengths/length.ts';
-import { type Laced, lace } from '../../../src/sewing/lacing/lacing.ts';
+import { exactLength, type Length, LONGEST, mm, toMm } from '../../../src/lengths/length.ts';
+import { lace } from '../../../src/sewing/lacing/lacing.ts';
 import { halfPaths, joiningPath } from '../../../src/sewing/lacing/lacing-halves.ts';
 import type { LacingInput } from '../../../src/sewing/lacing/lacing-input.ts';
 import { type LacingKind, PUBLISHED, strandsOf } from '../../../src/sewing/lacing/lacing-kinds.ts';
 import { partsOf, pathOf } from '../../../src/sewing/lacing/lacing-repeat.ts';
 import { readSteps } from '../../../src/sewing/lacing/lacing-steps.ts';
 import { toCut } from '../../../src/sewing/lacing/lacing-to-cut.ts';
-import { fieldsOf, solved } from '../outcomes.ts';
+import { fieldsOf } from '../outcomes.ts';
+import { BENCH, lacedOf } from './laced.ts';
 
-const BENCH: LacingInput = {
-  kind: 'edge',
-  holes: 51,
-  pitch: mm(8),
-  margin: mm(5),
-  thickness: mm(3),
-  outside: mm(2),
-  start: 'end',
-  tail: mm(0),
-  longest: inches(72),
-};
-const lacedOf = (set: Partial<LacingInput> = {}): Laced => solved(lace({ ...BENCH, ...set }));
 const perPitch = (set: Partial<LacingInput>) => toMm(lacedOf(set).perPitch);
 
 const KINDS: LacingKind[] = [
