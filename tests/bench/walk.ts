@@ -47,7 +47,10 @@ await withApp(async (browser, address) => {
       if (found.length > 0) await app.page.screenshot({ path: SEEN });
       for (const fault of found)
         faults.push(`seed ${seed}: ${fault}\n    ${walked.pressed.join(' › ')}`);
-      if (done % COME_BACK === 0) faults.push(...(await homeAgain(app.page, address)));
+      if (done % COME_BACK > 0) continue;
+      const lost = await homeAgain(app.page, address);
+      if (lost.length > 0) await app.page.screenshot({ path: SEEN });
+      faults.push(...lost.map((fault) => `seed ${seed}, then a start: ${fault}`));
     }
     await app.close();
     console.log(`phone ${phone + 1}: ${pressed} presses so far, ${faults.length} faults`);
@@ -64,7 +67,13 @@ await withApp(async (browser, address) => {
  */
 async function homeAgain(page: Page, address: string): Promise<string[]> {
   await page.goto(`${address}#/garments`);
-  await page.locator('main button').first().waitFor();
+  const shown = await page
+    .locator('button:visible')
+    .first()
+    .waitFor({ timeout: 30_000 })
+    .then(() => true)
+    .catch(() => false);
+  if (!shown) return ['nothing to press at the list of garments'];
   const key = page.locator('.in-hand .next-key .says').first();
   if (!(await key.isVisible())) return [];
   const before = await key.textContent();
