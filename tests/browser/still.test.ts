@@ -1,8 +1,9 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { phoneWords } from '#words/phone/phone-words.ts';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { inGate } from '../thorough.ts';
-import { launchBrowser, takePhone } from './harness.ts';
+import { launchBrowser, PHONE, SMALL_PHONE, takePhone } from './harness.ts';
 import { settled } from './settled.ts';
 
 let browser: Browser;
@@ -44,6 +45,37 @@ test.each(inGate(Object.keys(CALCULATIONS), (id) => IN_GATE.includes(id)))(
     const moved = await page.evaluate(() => moves);
     const sum = moved.reduce((all, { value }) => all + value, 0);
     expect(sum, JSON.stringify(moved)).toBeLessThan(STILL);
+    await phone.close();
+  },
+);
+
+test.each([
+  { size: SMALL_PHONE, letters: '100%' },
+  { size: PHONE, letters: '100%' },
+  { size: SMALL_PHONE, letters: '200%' },
+])(
+  'what is pressed at home stands where it stood before the app came: $size, $letters',
+  async ({ size, letters }) => {
+    const phone = await takePhone(browser, inject('address'), { size, serviceWorkers: 'block' });
+    const { page } = phone;
+    await page.addInitScript((large) => {
+      document.documentElement.style.fontSize = large;
+    }, letters);
+    const links = () =>
+      page.locator('.home nav a').evaluateAll((all) =>
+        all.map((one) => {
+          const { x, y, width, height } = one.getBoundingClientRect();
+          return [x, y, width, height].map(Math.round);
+        }),
+      );
+    await page.route('**/assets/*.js', (route) => route.abort());
+    await page.goto(inject('address'));
+    const before = await links();
+    expect(before.length).toBeGreaterThan(5);
+    await page.unroute('**/assets/*.js');
+    await page.reload();
+    await page.getByText(phoneWords.restore).waitFor();
+    expect(await links()).toEqual(before);
     await phone.close();
   },
 );

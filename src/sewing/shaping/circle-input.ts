@@ -10,7 +10,7 @@ import type { Problem } from '../problem.ts';
 /** The most pieces a round is made of, and the most circles in it. */
 export const MOST_PIECES = 60;
 const MOST_CIRCLES = 10;
-/** The least that is asked for of how full a flounce is: any more than once will do. */
+/** The least that is asked for of how full a flounce is: more than once will do. */
 export const LEAST_TIMES = 1.05;
 
 export type CircleKind =

@@ -70,7 +70,7 @@ describe('its raw edge', () => {
     const [told] = refused.ok ? [] : refused.problems;
     expect(told && 'most' in told ? Number(told.most) : 0).toBeCloseTo(140, 9);
     expect([at({ slant: 140 }).ok, at({ slant: 140.1 }).ok]).toEqual([true, false]);
-    // However blunt it is, and a narrow dart as blunt as any.
+    // However blunt it is, and of a narrow dart.
     expect(at({ slant: 170 })).toMatchObject({ problems: [{ field: 'slant', most: 140 }] });
     const narrow = dartEdge({ ...EDGE, slant: 165 }, wedgeOf(Math.PI / 18, mm(100)));
     expect(narrow).toMatchObject({ problems: [{ field: 'slant', most: 160 }] });
