@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { inches, type Length, mm, toInches, toMm } from '../../../src/lengths/length.ts';
 import type { LacingInput } from '../../../src/sewing/lacing/lacing-input.ts';
 import { type LacingKind, PUBLISHED } from '../../../src/sewing/lacing/lacing-kinds.ts';
-import { lacedOf } from './laced.ts';
+import { anyLacing, lacedOf } from './laced.ts';
 
 /** A fine edge of so many inches: holes 1/4 in apart, 1/8 in from the edge, leather of 1/16 in. */
 const fine = (edge: number, set: Partial<LacingInput>) =>
@@ -133,30 +133,6 @@ describe('what follows from the length to cut', () => {
     expect(toMm(edge)).toBe(400);
     expect(toMm(total)).toBeCloseTo(6.5 * 400 + 3, 6);
   });
-});
-
-const whole = (least: number, most: number) =>
-  fc.integer({ min: least * 8000, max: most * 8000 }).map((units) => units as Length);
-
-const anyLacing: fc.Arbitrary<LacingInput> = fc.record({
-  kind: fc.constantFrom<LacingKind>(
-    'edge',
-    'outside',
-    'running',
-    'saddle',
-    'cross',
-    'single-loop',
-    'double-loop',
-  ),
-  holes: fc.integer({ min: 2, max: 300 }),
-  pitch: whole(2, 30),
-  margin: whole(1, 15),
-  thickness: whole(1, 4),
-  lace: fc.option(whole(1, 8), { nil: undefined }),
-  outside: whole(0, 5),
-  start: fc.constantFrom('end' as const, 'middle' as const),
-  tail: whole(0, 200),
-  longest: whole(1500, 3000),
 });
 
 test('law: the greater of geometry and the least published is cut, and all is shared out of it', () => {

@@ -9,19 +9,9 @@ import { partsOf, pathOf } from '../../../src/sewing/lacing/lacing-repeat.ts';
 import { readSteps } from '../../../src/sewing/lacing/lacing-steps.ts';
 import { toCut } from '../../../src/sewing/lacing/lacing-to-cut.ts';
 import { fieldsOf } from '../outcomes.ts';
-import { BENCH, lacedOf } from './laced.ts';
+import { anyLacing, BENCH, lacedOf } from './laced.ts';
 
 const perPitch = (set: Partial<LacingInput>) => toMm(lacedOf(set).perPitch);
-
-const KINDS: LacingKind[] = [
-  'edge',
-  'outside',
-  'running',
-  'saddle',
-  'cross',
-  'single-loop',
-  'double-loop',
-];
 
 describe('examples', () => {
   test('over the edge: 5 + √(8² + 5²) + 2 × 3 = 20.43 mm a pitch, 2.55 × the edge (derived here)', () => {
@@ -238,23 +228,6 @@ describe('refused, with the field', () => {
     expect(fieldsOf(lace({ ...BENCH, thickness: mm(16) }))).toEqual([]);
     expect(fieldsOf(lace({ ...BENCH, holes: 2000, tail: mm(0), outside: mm(0) }))).toEqual([]);
   });
-});
-
-const whole = (least: number, most: number) =>
-  fc.integer({ min: least * 8000, max: most * 8000 }).map((units) => units as Length);
-
-const anyLacing: fc.Arbitrary<LacingInput> = fc.record({
-  kind: fc.constantFrom(...KINDS),
-  holes: fc.integer({ min: 2, max: 300 }),
-  pitch: whole(2, 30),
-  margin: whole(1, 15),
-  thickness: whole(1, 4),
-  lace: fc.option(whole(1, 8), { nil: undefined }),
-  outside: whole(0, 5),
-  start: fc.constantFrom('end' as const, 'middle' as const),
-  tail: whole(0, 200),
-  // No kind’s four repeats are longer: shorter pieces are refused.
-  longest: whole(1500, 3000),
 });
 
 describe('laws', () => {

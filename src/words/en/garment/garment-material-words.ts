@@ -66,7 +66,7 @@ export const garmentMaterialWords = {
     widthOfStrip: 'of the hide or cloth it is cut from; as it is bought, leave it',
     unit: 'the least the shop adds',
     spare: 'more than the works take',
-    shrinksAlong: 'wash a marked piece first: what it lost, ÷ what it was, × 100',
+    shrinksAlong: 'wash a marked piece first: what it lost ÷ its length before × 100',
     shrinksAcross: 'what pieces lose after they are cut, is said in each piece',
     price: { m: 'of a metre', yd: 'of a yard', one: 'of one', pack: 'of as many as it is sold by' },
     there: 'with what is used already',
