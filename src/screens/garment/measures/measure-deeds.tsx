@@ -30,10 +30,9 @@ export function MeasureDeeds(props: Props) {
   // What a lay is long is found by laying, again and again.
   const laid = quantity.lay !== undefined;
   const measures = quantity.kind !== 'run' && !laid && !isTaken(quantity.parts);
-  const now = Date.now();
   const turn = (key: 'final' | 'body') => {
     const set = { [key]: quantity[key] ? undefined : (true as const) };
-    onAct({ do: 'say', of: 'quantities', ids: [id], set, now });
+    onAct({ do: 'say', of: 'quantities', ids: [id], set, now: Date.now() });
   };
   return (
     <div class="beneath">
