@@ -24,6 +24,8 @@ export interface Done {
 
 type Words = Pick<typeof garmentWords, 'rename' | 'bringBack'> & {
   putAway: string;
+  /** What the key to undo begins with. */
+  undo: string;
   keepIt: string;
   failed: typeof garmentFailedWords & { gone: string };
 };
@@ -95,6 +97,10 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
     [...(within?.querySelectorAll('li') ?? [])].find(
       (li) => li.textContent?.startsWith(start) && button(li, face),
     );
+  const offersUndo = (start: string) =>
+    [...document.querySelectorAll('button')].some((key) =>
+      key.textContent?.startsWith(words.undo + start),
+    );
   /** What else is done with a garment folds out of one at a time. */
   const opened = async (start: string) => {
     await openList();
@@ -142,13 +148,14 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
         const key = button(await opened(order.start), words.putAway);
         if (!key) return false;
         key.click();
-        await until(() => !card(order.start) || refused());
+        // The other tab may bring it back before it was seen to be gone.
+        await until(() => !card(order.start) || refused() || offersUndo(order.start));
         if (refused()) return false;
         const back = await until(() => {
           const binned = row(document, order.start, words.bringBack);
-          return binned && button(binned, words.bringBack);
+          return card(order.start) || (binned && button(binned, words.bringBack));
         });
-        back.click();
+        if (back instanceof HTMLButtonElement) back.click();
         await until(() => card(order.start));
         return true;
       }

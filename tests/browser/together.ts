@@ -76,9 +76,10 @@ export async function workTogether(
 function plain() {
   const { rename, bringBack } = words;
   const { putAway } = garmentListWords;
+  const undo = garmentListWords.undo('');
   const { keepIt } = garmentKeepWords;
   const failed = { ...garmentFailedWords, gone: words.gone };
-  return { keepIt, rename, putAway, bringBack, failed };
+  return { keepIt, rename, putAway, undo, bringBack, failed };
 }
 
 /** Makes the garments by the screen's form, and keeps the common calculation on the first. */

@@ -10,6 +10,7 @@ import { addGarment, changeGarment, loadGarment } from '../../storage/garments.t
 import { type Store, StoreError } from '../../storage/store.ts';
 import { askToPersist, BACKUP_KEY, notKept, part, rememberOpen } from './deeds.ts';
 import type { Chosen } from './restore-place.tsx';
+import { tellTabs } from './tabs.ts';
 import { type ShowWork, type Watch, watched } from './watch.ts';
 
 /*
@@ -36,8 +37,9 @@ export async function copy(store: Store, { id }: Named): Promise<string> {
 }
 
 /** A new garment is the one that is open: resolves to its id. */
-async function add(store: Store, garment: Garment): Promise<string> {
+export async function add(store: Store, garment: Garment): Promise<string> {
   await addGarment(store, garment);
+  tellTabs(garment.id);
   await rememberOpen(store, garment.id);
   askToPersist();
   return garment.id;
@@ -48,19 +50,25 @@ export async function rename(store: Store, { id }: Named, name: string): Promise
     record: renamed(record, name, Date.now()),
     log,
   }));
+  tellTabs(id);
 }
 
-export function putAway(store: Store, { id }: Named): Promise<void> {
-  return moveGarment(store, id, 'bin', crypto.randomUUID());
+export async function putAway(store: Store, { id }: Named): Promise<void> {
+  await moveGarment(store, id, 'bin', crypto.randomUUID());
+  tellTabs(id);
 }
 
-export function bringBack(store: Store, { id }: Named): Promise<void> {
-  return moveGarment(store, id, 'here', crypto.randomUUID());
+export async function bringBack(store: Store, { id }: Named): Promise<void> {
+  await moveGarment(store, id, 'here', crypto.randomUUID());
+  tellTabs(id);
 }
 
 /** Puts what the browser has cleared back from memory. */
 export async function putBackAll(store: Store, cleared: readonly Garment[]): Promise<void> {
-  for (const garment of cleared) await addGarment(store, garment);
+  for (const garment of cleared) {
+    await addGarment(store, garment);
+    tellTabs(garment.id);
+  }
 }
 
 /**
@@ -80,6 +88,7 @@ export async function restore(store: Store, chosen: Chosen, watch: Watch): Promi
       const own = choice === 'take' ? garment : beside(garment);
       if (choice === 'take') await replaceGarment(store, own, crypto.randomUUID());
       else await addGarment(store, own);
+      tellTabs(own.id);
       restored.push(own);
       done += 1;
     }

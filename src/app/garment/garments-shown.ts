@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type GarmentList, loadList } from '../../storage/garment-list.ts';
 import type { Store } from '../../storage/store.ts';
 import { BACKUP_KEY, loadOpen, PUT_OFF_KEY } from './deeds.ts';
+import { whenTold } from './tabs.ts';
 
 /** The list of garments, the one that was open last before the others. */
 export interface Shown extends GarmentList {
@@ -26,8 +27,12 @@ const mend = (store: Store, lacking: boolean) =>
 export function useShown(store: Store) {
   const [shown, setShown] = useState(NOTHING);
   const lacking = useRef(false);
+  const looks = useRef(0);
   const show = async () => {
+    const look = ++looks.current;
     const now = await loadShown(store);
+    // A later look has seen more, and may have come first.
+    if (look !== looks.current) return;
     lacking.current = now.lacking;
     setShown(now);
   };
@@ -35,13 +40,7 @@ export function useShown(store: Store) {
   const compare = async () => {
     if (await mend(store, lacking.current)) await show();
   };
-  useEffect(() => {
-    // A page that comes from the browser's memory may be old.
-    const back = ({ persisted }: PageTransitionEvent) =>
-      persisted && void show().catch(() => undefined);
-    addEventListener('pageshow', back);
-    return () => removeEventListener('pageshow', back);
-  }, []);
+  useEffect(() => whenTold(() => void show().catch(() => undefined)), []);
   return { shown, show, compare };
 }
 

@@ -131,7 +131,8 @@ function createHolder(store: Store, id: string): Holder {
     if (kept) tellTabs(id);
     tell();
   });
-  whenTold(id, () => void read());
+  // It lasts as long as the page: it is never told to end.
+  whenTold((told = id) => told === id && void read());
   void read();
   return {
     state: () => state,

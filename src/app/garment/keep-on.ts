@@ -23,6 +23,7 @@ import type { Store } from '../../storage/store.ts';
 import { rememberOpen } from './deeds.ts';
 import { keptIn, placeOf } from './opened.ts';
 import { asKept, measuredAtFirst, typedOn } from './page-kept.ts';
+import { tellTabs } from './tabs.ts';
 
 interface Keeping {
   calculation: Calculation;
@@ -67,6 +68,7 @@ export async function keepOn(store: Store, keeping: Keeping): Promise<PageState>
       return { record: next, log };
     }));
   }
+  tellTabs(to);
   // It is kept: which garment is open then is written behind it, and what reads that waits for it.
   void rememberOpen(store, to);
   const seen = typingOf(keptIn(record, id));

@@ -2,10 +2,9 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Bench } from '../../calculation/bench.ts';
 import { asOwn, type Handed, isHanded, readHanded } from '../../garment/share/read-shared.ts';
 import { Receive, type Received } from '../../screens/garment/share/receive.tsx';
-import { addGarment } from '../../storage/garments.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Address } from '../start/use-address.ts';
-import { askToPersist, notKept, rememberOpen } from './deeds.ts';
+import { notKept, part } from './deeds.ts';
 import { readFile } from './file.ts';
 import { handedFile } from './handed-file.ts';
 import { isLink, readLink } from './share-link.ts';
@@ -40,10 +39,8 @@ export function ReceivePlace({ store, address, bench, hash, onLeave, onBackup }:
   const keep = async (handed: Handed) => {
     try {
       const garment = asOwn(handed, crypto.randomUUID(), Date.now());
-      await addGarment(store, garment);
-      await rememberOpen(store, garment.id);
-      askToPersist();
-      address.go({ screen: 'garments', mode: 'open', draft: { g: garment.id } });
+      const g = await (await part(import('./changes.ts'))).add(store, garment);
+      address.go({ screen: 'garments', mode: 'open', draft: { g } });
     } catch (error) {
       setSaid(await notKept(error));
     }

@@ -6,14 +6,23 @@ export function tellTabs(id: string): void {
   channel()?.postMessage(id);
 }
 
-/** Calls when another tab has changed a garment, and when this page is come back to. */
-export function whenTold(id: string, hear: () => void): void {
-  channel()?.addEventListener('message', ({ data }) => {
-    if (data === id) hear();
-  });
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') hear();
-  });
+/**
+ * Calls with the id of what another tab has changed, and without one when this page is come
+ * back to, as it may have missed something.
+ * @returns what ends it
+ */
+export function whenTold(hear: (id?: unknown) => void): () => void {
+  const told = ({ data }: MessageEvent) => hear(data);
+  const back = ({ persisted }: PageTransitionEvent) => persisted && hear();
+  const seen = () => document.visibilityState === 'visible' && hear();
+  channel()?.addEventListener('message', told);
+  addEventListener('pageshow', back);
+  document.addEventListener('visibilitychange', seen);
+  return () => {
+    channel()?.removeEventListener('message', told);
+    removeEventListener('pageshow', back);
+    document.removeEventListener('visibilitychange', seen);
+  };
 }
 
 let open: BroadcastChannel | undefined;
