@@ -21,6 +21,7 @@ test('law: a measure with its unit means the same on every bench', () => {
 
 test('a sum whose parts have no unit is written out exactly', () => {
   expect(withItsUnit('15 + 0.6', 'cm')).toBe('156 mm');
+  expect(withItsUnit(' 15.6 ', 'cm')).toBe('15.6 cm');
   expect(withItsUnit('5 in', 'cm')).toBe('5 in');
   expect(withItsUnit('what', 'cm')).toBe('what');
   expect(withItsUnit('15.6', undefined)).toBe('15.6');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { backupDue, readStand } from '../../src/garment/backup/backup-due.ts';
-import { standOf } from '../../src/garment/backup/backup-stand.ts';
+import { standOf, standRestored } from '../../src/garment/backup/backup-stand.ts';
 import { type Listed, listedOf } from '../../src/garment/record/listed.ts';
 import { newGarment as begun } from '../../src/garment/record/new-garment.ts';
 
@@ -99,10 +99,10 @@ test('what was kept of a backup is read as it was at first, and damaged', () => 
   expect(readStand({ at: 'x' })).toBeUndefined();
   expect(readStand({ at: Number.NaN })).toBeUndefined();
   expect(readStand({ at: Number.POSITIVE_INFINITY })).toBeUndefined();
-  expect(readStand({ at: 5, edits: { g: 'many', h: 2 } })).toMatchObject({
-    at: 5,
-    edits: { h: 2 },
-  });
+  const harmed = readStand({ at: 5, edits: { g: 'many', h: 2 }, facts: { g: 7, h: null } });
+  expect(harmed).toEqual({ at: 5, edits: { h: 2 }, facts: { g: 7 } });
+  // Of one whose count is no number every change is taken as made since.
+  expect(backupDue([changed(coat, 20, START)], harmed, undefined, START)?.changes).toBe(21);
   expect(readStand(standOf([coat], 5))).toEqual(standOf([coat], 5));
 });
 
@@ -130,4 +130,26 @@ test('what was made since a backup that did not count it is not guessed', () => 
       START + 9 * DAY,
     ),
   ).toMatchObject({ made: 0 });
+});
+
+test('what is restored of a file is in that file; what else was backed up stays as it was', () => {
+  const hat = { id: 'h', edits: 3, facts: 2 };
+  const held = [{ id: 'g', edits: 9, facts: 4 }];
+  expect(standRestored(undefined, held, 7)).toEqual({ at: 7, edits: { g: 9 }, facts: { g: 4 } });
+  const last = standOf([{ ...hat }, { id: 'g', edits: 1, facts: 0 }], START);
+  // The file is of another day: when the last backup was made doesn’t change.
+  expect(standRestored(last, held, 7)).toEqual({
+    ...{ at: START, edits: { h: 3, g: 9 }, facts: { h: 2, g: 4 } },
+  });
+  const times = readStand(START);
+  expect(standRestored(times, held, 7)).toBe(times);
+});
+
+test('a list shows how many works are on a garment and how much is made of it', () => {
+  const work = { name: 'Hem', calculation: 'hem', rank: 1, fields: {} };
+  const works = { a: work, b: { ...work, off: true }, c: null, d: { ...work, off: false } };
+  const record = { ...begun('g', 'Coat', 5), edits: 4, works, facts: { f: 1, e: null } };
+  expect(listedOf(record)).toEqual({
+    ...{ id: 'g', name: 'Coat', changed: 5, edits: 4, works: 3, facts: 2 },
+  });
 });

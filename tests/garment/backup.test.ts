@@ -305,6 +305,34 @@ test('a file that ends with a line, but not with its line’s end, gives that li
   expect(readBackup([head, first, second, ''].join('\n'))).toMatchObject({ lacks: 2 });
 });
 
+test('one of this version without its sum is in doubt, and so is an older one that has another', () => {
+  const damagedIn = (...all: unknown[]) => {
+    const read = readBackup(oldBackup(all));
+    if (!read.ok) throw new Error(read.fault);
+    expect(read.garments).toHaveLength(all.length);
+    return [...read.damaged];
+  };
+  expect(damagedIn(coat(), second)).toEqual(['g1']);
+  const sum = checksum(JSON.stringify(second));
+  expect(damagedIn({ ...second, sum })).toEqual([]);
+  expect(damagedIn({ ...second, sum: checksum('another') })).toEqual(['old']);
+});
+
+test('a long line that begins wrong harms no other, wherever the file is cut into pieces', () => {
+  const long = garmentLine({ ...coat(), name: 'n'.repeat(80), works: { k: 'x'.repeat(1500) } });
+  const text = backupParts([garmentLine(demo()), long.slice(1), garmentLine(coat())], []).join('');
+  for (const piece of [text.length, 1100, 40]) {
+    const reader = new BackupReader();
+    for (let at = 0; at < text.length; at += piece) {
+      expect(reader.take(text.slice(at, at + piece))).toBeUndefined();
+    }
+    expect(reader.end()).toMatchObject({
+      garments: [{ id: 'demo' }, { id: 'g1' }],
+      rejected: [{ place: 2 }],
+    });
+  }
+});
+
 test('an empty line in a backup is passed over', () => {
   const lines = writeBackup([coat()]).split('\n');
   expect(readBackup(lines.toSpliced(1, 0, '', '  ').join('\n'))).toEqual({

@@ -52,6 +52,9 @@ test('of one id none is lost, however many there are, and however long it is', (
     expect(Object.keys(works)).not.toContain(id);
     for (const own of Object.keys(works)) expect(own.length).toBeLessThanOrEqual(80);
   }
+  // Read again, from a backup, each has the id it had.
+  const { works } = read([kept()], [kept(), kept()]);
+  expect(Object.keys(works)).toEqual(['hooks', 'hooks+2', 'hooks+3']);
 });
 
 test('what is bare is in the unit of what is beside it, and else in that of a new bench', () => {

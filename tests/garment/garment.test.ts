@@ -22,6 +22,7 @@ const coat = (): Garment => ({
 test('a garment is made with nothing on it, and renamed; the first one stays as it was', () => {
   const first = newGarment('g1', ' Coat ', 1);
   expect(first).toMatchObject({ version: 3, name: 'Coat', works: {}, facts: {}, edits: 1 });
+  expect(first.invented).toBe(false);
   expect(renamed(first, 'Cloak', 3)).toEqual({ ...first, name: 'Cloak', changed: 3, edits: 2 });
   expect(first.name).toBe('Coat');
 });

@@ -148,6 +148,7 @@ test.each([
 test.each([
   ['points', [[[0, 0]], many(200, [0, 0])], [[], many(201, [0, 0]), {}, [[0, 0], [0]], 7]],
   ['bows', [undefined, [], many(3, 0)], [many(4, 0), ['0'], 7]],
+  ['kind', [], ['round', undefined]],
 ])('the %s of an outline by its corners', (key, good, bad) => {
   const said = (value: unknown) => ({ outline: { form: { ...SIDES, [key]: value } } });
   for (const value of good) expect(pieceIn(said(value)), `${value}`).toEqual(said(value));

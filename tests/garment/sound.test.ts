@@ -212,6 +212,7 @@ test('a quantity or a work is read as far as it can be worked with', () => {
     '',
     'a|b',
     7,
+    ['left'],
     'left',
     ...Array.from({ length: 30 }, (_, i) => `s${i}`),
   ];
@@ -247,10 +248,14 @@ test('an id stands in homes, and is of one thing alone', () => {
 test('steps are passed over where that is said, and what was looked at is looked at once', () => {
   const passed = { 'a||': true, 'b||': 1, 'c||': false };
   expect([...soundOf({ ...garmentOf({}), passed }).passed]).toEqual(['a||']);
-  const record = garmentOf({ facts: { f: { ...FACT } } });
+  const work = { name: 'n', calculation: 'hem', rank: 1, fields: {} };
+  const record = garmentOf({ facts: { f: { ...FACT } }, works: { w: work } });
   const seen: Seen = new WeakMap();
   const [one, other] = [soundOf(record, seen), soundOf(record, seen)];
   expect(other).toEqual(one);
+  // What is the same object needs no second working out.
+  expect(other.works.get('w')).toBe(one.works.get('w'));
+  expect(soundOf(record).works.get('w')).not.toBe(one.works.get('w'));
 });
 
 test('a garment holds so many works and facts, and is so long, and not one more', () => {

@@ -54,10 +54,13 @@ export function needsOf(answer: Answer): Need[] {
   const places = new Map(answer.steps.map(({ home }, place) => [home, place]));
   const needs = [...answer.works].flatMap(([id, seen]) => {
     if (seen.work.off || !seen.outputs) return [];
-    const takes = seen.outputs.outputs.filter(({ material }) => material);
-    return takes.flatMap((output) =>
-      seen.sides.flatMap((side) => needOf({ answer, id, seen, side, output, places }) ?? []),
-    );
+    return seen.outputs.outputs.flatMap((output) => {
+      const { material } = output;
+      if (!material) return [];
+      return seen.sides.flatMap(
+        (side) => needOf({ answer, id, seen, side, output, material, places }) ?? [],
+      );
+    });
   });
   return needs.sort((a, b) => a.place - b.place);
 }
@@ -70,12 +73,12 @@ interface Site {
   seen: SeenWork;
   side: SeenSide;
   output: Output;
+  material: MaterialTaken;
   places: ReadonlyMap<string, number>;
 }
 
 function needOf(site: Site): Need | undefined {
-  const { answer, id, side, output } = site;
-  const material = output.material as MaterialTaken;
+  const { answer, id, side, output, material } = site;
   if (material.unless?.(side.ask)) return undefined;
   const own = numberAt(site, output);
   if ('absent' in own && !material.always) return undefined;
@@ -93,8 +96,8 @@ function needOf(site: Site): Need | undefined {
     key: homeOf(id, '', output.key),
     home: homeOf(id, side.side, output.key),
     ...{ work: id, side: side.side, kind: material.kind },
-    by: measuredBy(output, size.along !== undefined),
-    size: sizeOf(output, size, material.fold?.(side.ask) === true),
+    by: measuredBy(site, size.along !== undefined),
+    size: sizeOf(site, size, material.fold?.(side.ask) === true),
     edges: edgesOf(site),
     waits: read.flatMap((one, i) => waitsFor(site, one, numbers[i] as Keyed)),
     undecided: read.some((one) => 'most' in one && one.undecided),
@@ -103,9 +106,9 @@ function needOf(site: Site): Need | undefined {
   };
 }
 
-function edgesOf({ answer, id, side, output: { material } }: Site): EdgeWidths | undefined {
-  const node = material?.along && answer.nodes.get(homeOf(id, side.side, material.along.key));
-  if (!material?.edges || node?.form !== 'plan') return undefined;
+function edgesOf({ answer, id, side, material }: Site): EdgeWidths | undefined {
+  const node = material.along && answer.nodes.get(homeOf(id, side.side, material.along.key));
+  if (!material.edges || node?.form !== 'plan') return undefined;
   const given = givenOf(node, (key) => answer.values.get(key));
   return given && material.edges(given.fields);
 }
@@ -113,14 +116,14 @@ function edgesOf({ answer, id, side, output: { material } }: Site): EdgeWidths |
 /** How long it is; undefined of a strip whose edge's length its work isn't given. */
 function longOf(site: Site, along: Keyed): Read | undefined {
   const read = numberAt(site, along);
-  return site.output.material?.edge && 'absent' in read ? undefined : read;
+  return site.material.edge && 'absent' in read ? undefined : read;
 }
 
 /** @param known how long a strip is */
-function measuredBy({ kind, material }: Output, known: boolean): Need['by'] {
-  if (material?.edge) return known ? 'piece' : 'edge';
-  if (material?.across) return 'piece';
-  return kind === 'count' && !material?.along ? 'count' : 'length';
+function measuredBy({ output, material }: Site, known: boolean): Need['by'] {
+  if (material.edge) return known ? 'piece' : 'edge';
+  if (material.across) return 'piece';
+  return output.kind === 'count' && !material.along ? 'count' : 'length';
 }
 
 /** `absent`: the field that takes it away. */
@@ -140,7 +143,7 @@ function numberAt({ answer, id, side, seen }: Site, { key }: Keyed): Read {
 }
 
 function sizeOf(
-  { kind, material }: Output,
+  { output, material }: Site,
   read: { own: Read; along: Read | undefined; across: Read | undefined },
   fold: boolean,
 ): NeedSize | undefined {
@@ -149,8 +152,8 @@ function sizeOf(
   if (own === undefined || missing(read.along, along) || missing(read.across, across)) {
     return undefined;
   }
-  if (material?.edge) return { count: 1, along, across: own, fold };
-  if (kind === 'count') return { count: Math.ceil(own), along, across, fold };
+  if (material.edge) return { count: 1, along, across: own, fold };
+  if (output.kind === 'count') return { count: Math.ceil(own), along, across, fold };
   return { count: 1, along: own, across, fold };
 }
 

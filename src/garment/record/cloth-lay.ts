@@ -186,8 +186,9 @@ export function keepsHeld({ laid }: FoundLay, held: readonly PlacedPiece[]): boo
   const left = [...laid];
   return held.every((one) => {
     const at = left.findIndex((other) => isSamePlace(one, other));
-    if (at >= 0) left.splice(at, 1);
-    return at >= 0;
+    if (at < 0) return false;
+    left.splice(at, 1);
+    return true;
   });
 }
 

@@ -127,11 +127,10 @@ export function leastArea(form: PieceForm): number {
     const [u, v] = next(i);
     return sum + x * v - u * y;
   }, 0);
-  const bowed = (form.bows ?? []).reduce((sum, bow, i) => {
-    const [x, y] = ends[i] ?? [0, 0];
-    const [u, v] = ends[i] ? next(i) : [0, 0];
+  const bowed = ends.reduce((sum, [x, y], i) => {
+    const [u, v] = next(i);
     // A bow lies within the rectangle over its chord.
-    return sum + Math.max(0, -bow) * Math.hypot(u - x, v - y);
+    return sum + Math.max(0, -(form.bows?.[i] ?? 0)) * Math.hypot(u - x, v - y);
   }, 0);
   return Math.max(0, Math.abs(twice) / 2 - bowed);
 }
