@@ -20,7 +20,7 @@ import {
 } from '../record/piece-said.ts';
 import { same } from '../work-out/same.ts';
 import type { Need } from './need.ts';
-import { biasOf, isBias, longOf, netOf } from './net.ts';
+import { isBias, longOf, netOf } from './net.ts';
 import type { Served } from './served.ts';
 import { washedWidth } from './to-buy.ts';
 
@@ -197,11 +197,13 @@ export function cutSize({ form, said }: Served, need: Need): LaidSize | undefine
 }
 
 /**
- * What is wanted beside the length of a lay: for what was cut without it, for bias strips, and on a pattern one
- * repeat, since the cloth is cut from the bolt anywhere in it (see `rowsOf`). In 1/8000 mm.
+ * What is wanted beside the length of a lay: for what has no place in it, be it that it was cut without it or
+ * that its outline isn't known, for bias strips, and on a pattern one repeat, since the cloth is cut from the
+ * bolt anywhere in it (see `rowsOf`). In 1/8000 mm.
  */
-export function besideLay(served: Served, { gone }: LayNow): number {
-  return netOf(served, gone) + biasOf(served, served.needs).long + (served.said.repeat ?? 0);
+export function besideLay(served: Served, { needs }: LayNow): number {
+  const others = served.needs.filter(({ home }) => !needs.has(home));
+  return netOf(served, others) + (served.said.repeat ?? 0);
 }
 
 function staleOf(

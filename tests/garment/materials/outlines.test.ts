@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { act } from '../../../src/garment/actions/act.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { laidOutline } from '../../../src/garment/materials/lay-now.ts';
 import { layIn, saidOfPiece } from '../../../src/garment/record/cloth-lay.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
 import {
@@ -63,6 +64,19 @@ describe('what is said of laying a piece', () => {
     expect(of(all)?.pieces[FRONT]?.outline?.adds).toEqual([4, 4, 4].map(cm));
     const own = say(plain(), { outline: { form: points, adds: cm(1) } });
     expect(of(own)?.pieces[FRONT]?.outline?.adds).toEqual([1, 1, 1].map(cm));
+  });
+
+  test('where nobody knows what they take, a piece has no place in the lay, and comes on top of it', () => {
+    // 15 × 17 with a hem of 2.5 and seams of 1 are cut 17 × 21.5; what is on which edge isn't known.
+    const state = garment({ front, patch: work('pocket') }, { cloth });
+    const patch = homeOf('patch', '', 'deep');
+    expect(Object.keys(of(state)?.pieces ?? {})).toEqual([FRONT, patch]);
+    const said = say(state, { outline: { form: skirt, adds: 'edges' } }, patch);
+    expect(Object.keys(of(said)?.pieces ?? {})).toEqual([FRONT]);
+    expect(laidOutline({ form: skirt, adds: 'edges' }, undefined)).toEqual({ form: skirt });
+    const found = { length: cm(65.5), laid: [], of: of(said)! };
+    const kept = doing(said, { do: 'lay', id: 'cloth', found, now });
+    expect(one(kept, 'cloth')).toMatchObject({ bound: false, net: cm(65.5 + 21.5) });
   });
 
   test('another outline, or another hem, makes the lay that was found stale, with the piece named', () => {
