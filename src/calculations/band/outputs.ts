@@ -2,7 +2,7 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import { turnedWords as turned } from '#words/common/turned-words.ts';
 import { bandOutputWords as words } from '#words/outputs/band-output-words.ts';
 import { given, not } from '../../calculation/field-spec.ts';
-import { type Comes, type Outputs, outputOf } from '../../calculation/output.ts';
+import { type Comes, type Outputs, outputOf, sumTaken } from '../../calculation/output.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { band, bandPieces, takenUp } from '../../sewing/bands/band.ts';
 import { mapped } from '../../sewing/problem.ts';
@@ -32,17 +32,15 @@ const across = output({
   of: (fields) => mapped(band(fields), (plan) => plan.across),
 });
 
-const pieceFields = { reads: [...BAND_FIELDS, 'cloth'] } as const;
-
+/** As the band is cut, where it is. */
 const piece = output({
-  ...pieceFields,
   key: 'piece',
   name: words.piece,
   kind: 'length',
-  of: ({ cloth, ...fields }) => {
-    const plan = band(fields);
-    return plan.ok ? mapped(bandPieces(plan.value, fields.seam, cloth), (all) => all.long) : plan;
-  },
+  reads: ['seam', 'cloth'],
+  takes: [long],
+  of: ({ seam, cloth }, { takes }) =>
+    mapped(bandPieces({ long: exactLength(sumTaken(takes)) }, seam, cloth), (all) => all.long),
 });
 
 const INTERFACED = [...BAND_FIELDS, 'interfaced'] as const;
@@ -86,10 +84,10 @@ export const bandOutputs: Outputs = {
     across,
     piece,
     output({
-      ...pieceFields,
       key: 'pieces',
       name: words.pieces,
       kind: 'count',
+      reads: [...BAND_FIELDS, 'cloth'],
       adds: true,
       material: { kind: 'cloth', along: piece, across },
       of: ({ cloth, ...fields }) => {

@@ -140,7 +140,7 @@ export interface BandPieces {
  * Problems: cloth that is all seam.
  */
 export function bandPieces(
-  { long }: Pick<Band, 'long'>,
+  { long }: { long: ExactLength },
   seam: Length,
   there: Length | undefined,
 ): Outcome<BandPieces> {

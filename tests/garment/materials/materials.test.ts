@@ -110,6 +110,16 @@ describe('cloth', () => {
     expect(narrow.unsure).toMatchObject([{ why: 'too wide', by: cm(25) }]);
   });
 
+  test('of a band is made when it is cut both ways, and partly made till then', () => {
+    const state = garment({ band: work('band') }, { cloth });
+    const made = (key: string) =>
+      ({ do: 'make', home: homeOf('band', '', key), id: key, tape: 8000, now }) as const;
+    const wide = doing(state, made('across'));
+    expect(one(wide, 'cloth').state).toBe('partly made');
+    expect(one(doing(state, made('long')), 'cloth').state).toBe('partly made');
+    expect(one(doing(wide, made('long')), 'cloth').state).toBe('made');
+  });
+
   test('cut from is made; its works no longer wait for what is there', () => {
     const state = garment({ front, sleeve }, { cloth: { ...cloth, there: cm(70) } });
     expect(one(state, 'cloth')).toMatchObject({ stops: ['sleeve'], lacks: cm(45.5) });
