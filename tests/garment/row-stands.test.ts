@@ -59,6 +59,19 @@ test('while nothing can be asked a row under way stands as it was begun, and is 
   expect(placesAt(after(waits, front('46.3')))).toEqual(placesAt(state));
 });
 
+test.each([[82], [84]])(
+  'it goes on as it did, made before or behind where it was shown: at %i mm',
+  (measured) => {
+    const state = after(START(), press('a'), press('b', { measured: mm(measured) }));
+    const off = measured - 83;
+    const places = [12, 83 + off, ...[154, 225, 296, 367, 438].map((at) => at + off)];
+    expect(placesAt(state)).toEqual(places);
+    const waits = after(state, front(''));
+    expect(placesAt(waits)).toEqual(places);
+    expect(resultAt(waits)).toMatchObject({ value: { length: mm(Math.max(438, 438 + off)) } });
+  },
+);
+
 test('a row that is wholly made stands where it is made, whatever is asked', () => {
   const all = after(START(), ...Array.from({ length: 7 }, (_, i) => press(`h${i}`)));
   const moved = after(all, { do: 'measure', fact: 'h6', measured: mm(439), now }, front(''));

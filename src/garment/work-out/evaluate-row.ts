@@ -1,11 +1,11 @@
 import type { Output } from '../../calculation/output.ts';
-import { exactLength, length } from '../../lengths/length.ts';
+import { exactLength, LONGEST, length } from '../../lengths/length.ts';
 import type { Mark, Run } from '../../sewing/run.ts';
 import type { Points } from '../record/record.ts';
 import type { KnownFact } from '../record/sound.ts';
 import { numberOf } from '../record/sound.ts';
 import { placesOf, pointsOf } from '../rows/points.ts';
-import { type MadeMark, placesIn, type Row } from '../rows/row.ts';
+import { type MadeMark, placesIn, type Row, runAt } from '../rows/row.ts';
 import { type RowAsked, rowNow } from '../rows/row-now.ts';
 import { rowBy } from '../rows/ways.ts';
 import { plusMinusAt } from './doubt.ts';
@@ -51,12 +51,14 @@ function withoutAsked(node: RowNode, asked: Result | undefined): Result {
     return { ...nothing({ kind: 'waits', field: '', for: from, root }), row };
   }
   const begun = runOf(points, node.output);
-  const way = { asked: begun, made, begun: points };
+  // How long it is isn't known: what goes on behind where it was begun is not off its end.
+  const way = { asked: { ...begun, length: LONGEST }, made, begun: points };
   const now = rowBy('as-begun', way) ?? rowBy('asked', way);
   if (!now) return { ...nothing({ kind: 'undecided' }), row };
+  const { run: value } = runAt(begun, placesIn(now.run), now.made);
   const state = whole ? 'made' : 'partly made';
   const undecided = !whole && { undecided: true as const };
-  return { ok: true, value: now.run, ends: {}, state, made: now.made, ...undecided, row };
+  return { ok: true, value, ends: {}, state, made: now.made, ...undecided, row };
 }
 
 function runOf(points: Points, { step }: Output): Run {
