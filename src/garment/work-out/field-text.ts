@@ -6,6 +6,7 @@ import { MOST_LINKS } from '../record/limits.ts';
 import { isLink } from '../record/parts.ts';
 import type { LinkPart, PutPart, TextPart } from '../record/record.ts';
 import { isKind, isObject, isPlace, isRun } from '../record/sound-values.ts';
+import { bareTerms, type Span } from './bare-terms.ts';
 
 /** What stands in a field as one text, with a letter where something is taken. */
 export interface FieldText {
@@ -25,27 +26,55 @@ const NO_TEXT: FieldText = {
   starts: [],
 };
 
-/** The parts of a field, which may be anything, as one text in the unit of the first text there is. */
+/**
+ * The parts of a field, which may be anything, as one text in the unit of the first text there is. What was
+ * typed on a bench of another unit gets that one written where it is a length.
+ */
 export function fieldText(parts: unknown): FieldText {
   if (parts === undefined) return NO_TEXT;
   if (!Array.isArray(parts)) return { ...NO_TEXT, trouble: 'damaged' };
   const typed = parts.find(isTextPart);
   const unit = typed?.unit ?? 'cm';
   const taken: (LinkPart | PutPart)[] = [];
-  const starts: number[] = [];
-  let text = '';
-  for (const [i, part] of parts.entries()) {
-    starts.push(text.length);
-    if (isTextPart(part)) {
-      text += partText(part, unit, isTaken(parts[i - 1]), isTaken(parts[i + 1]));
-    } else if (isTaken(part)) {
-      text += letterOf(taken.length);
+  const pieces: { text: string; unit: BenchUnit }[] = [];
+  for (const part of parts) {
+    if (isTextPart(part)) pieces.push({ text: withoutLetters(part.text), unit: part.unit });
+    else if (isTaken(part)) {
+      pieces.push({ text: letterOf(taken.length), unit });
       taken.push(part);
     } else return { ...NO_TEXT, trouble: 'damaged' };
   }
   const how = { unit, decimalMark: typed?.mark ?? '.' } as const;
   const many = taken.length > MOST_LINKS;
-  return { text, how, taken, starts, ...(many && { trouble: 'too many links' }) };
+  return { ...joined(pieces, unit), how, taken, ...(many && { trouble: 'too many links' }) };
+}
+
+function joined(pieces: readonly { text: string; unit: BenchUnit }[], unit: BenchUnit) {
+  const typed = pieces.map(({ text }) => text).join('');
+  const terms = pieces.some((piece) => piece.unit !== unit) ? bareTerms(typed) : [];
+  const starts: number[] = [];
+  let text = '';
+  let at = 0;
+  for (const piece of pieces) {
+    const end = at + piece.text.length;
+    starts.push(text.length);
+    text += piece.unit === unit ? piece.text : withUnitsIn(typed, [at, end], terms, piece.unit);
+    at = end;
+  }
+  return { text, starts };
+}
+
+/** A piece of a text with its unit written at the terms in it. */
+function withUnitsIn(typed: string, [from, to]: Span, terms: readonly Span[], unit: BenchUnit) {
+  let text = '';
+  let at = from;
+  for (const [start, end] of terms) {
+    const [first, last] = [Math.max(start, from), Math.min(end, to)];
+    if (first >= last) continue;
+    text += typed.slice(at, first) + withUnits(typed.slice(first, last), unit);
+    at = last;
+  }
+  return text + typed.slice(at, to);
 }
 
 /** Which part of a field a place of its text is in, from 0. */
@@ -56,21 +85,6 @@ export function partAt({ starts }: FieldText, at: number): number {
 /** Whether a piece of text is one letter of what is taken. */
 export function isLetter(text: string, { taken }: FieldText): boolean {
   return text.length === 1 && taken[placeOfLetter(text)] !== undefined;
-}
-
-/** Text typed on a bench of another unit than the field's first gets its unit written, but for a factor beside a link. */
-function partText(part: TextPart, unit: BenchUnit, after: boolean, before: boolean): string {
-  const text = withoutLetters(part.text);
-  if (part.unit === unit) return text;
-  const pieces = text.split(/(\s*[+−–-]\s*)/u);
-  return pieces
-    .map((piece, i) => {
-      const factor =
-        (after && i === 0 && /^\s*[×*·xX÷]/u.test(piece)) ||
-        (before && i === pieces.length - 1 && /[×*·xX]\s*$/u.test(piece));
-      return i % 2 === 1 || factor ? piece : withUnits(piece, part.unit);
-    })
-    .join('');
 }
 
 function isTextPart(part: unknown): part is TextPart {
