@@ -12,8 +12,8 @@ const DOUBT = /± ?(?<number>[\d.,]+) ?(?<unit>[a-z]+)\s*$/u;
  * @returns in 1/8000 mm; undefined where the text says nothing of it
  */
 export function doubtIn(text: string, unit: BenchUnit, mark?: '.' | ','): Length | undefined {
+  // Where nothing is said, nothing is read: that is no length.
   const { number = '', unit: own = '' } = DOUBT.exec(text)?.groups ?? {};
-  if (number === '') return undefined;
   const read = readLength(`${number} ${own}`, unit, mark);
   return read.ok && read.value > 0 ? read.value : undefined;
 }

@@ -75,3 +75,10 @@ test('a stitch line 1 mm inside a fold stays off the fold on an eighth-inch tape
   expect(insideGraduation(exact, step, { over: mm(0), under: fold })).toBe(inches(3 / 8));
   expect(insideGraduation(mm(1), step, { over: mm(0), under: inches(1 / 8) })).toBeUndefined();
 });
+
+test('where one mark alone lies between two folds, it is that one', () => {
+  const folds = { over: mm(10), under: mm(12) };
+  for (const at of [0, 10.4, 11, 12, 50]) {
+    expect(insideGraduation(mm(at), STEP['1mm'], folds)).toBe(mm(11));
+  }
+});
