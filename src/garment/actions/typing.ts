@@ -2,6 +2,7 @@ import { doubtIn } from '../../lengths/doubt-in.ts';
 import { overLimit, sizeOf } from '../record/limits.ts';
 import type { Garment, Parts } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
+import { fieldText } from '../work-out/field-text.ts';
 import { same } from '../work-out/same.ts';
 import { type Answer, workOut } from '../work-out/work-out.ts';
 import { at, type Edit, edit, edited, type Slot } from './slots.ts';
@@ -38,9 +39,10 @@ export function isPlaceThere(state: State, place: FieldPlace): boolean {
   return isThere(state, slotOf(place).slice(0, 2));
 }
 
-/** What a record says is being typed, where that can be read. */
+/** What a record says is being typed, where that can be read; a part of it may be anything, as in any field. */
 export function pendingOf({ pending }: Garment): Pending | undefined {
   if (!isObject(pending) || !isObject(pending.place)) return undefined;
+  if (!Array.isArray(pending.parts)) return undefined;
   const { quantity, work, field, side } = pending.place;
   const ofWork = typeof work === 'string' && typeof field === 'string';
   const named = side === undefined || typeof side === 'string';
@@ -94,18 +96,18 @@ export function previewOf(state: State): Answer {
   if (there) return there.answer;
   const { pending: _, ...typed } = edited(record, typedEdits({ record }, pending));
   const preview = workOut(typed, known, answer.memory);
-  previews.set(pending, { record: typed, answer: preview, from: state });
+  previews.set(pending, { record: typed, answer: preview, from: answer });
   return preview;
 }
 
 /** What was worked out of what is being typed: settling it comes to the very same. */
-const previews = new WeakMap<Pending, Ready & { from: State }>();
+const previews = new WeakMap<Pending, Ready & { from: Answer }>();
 
-/** The preview of what is being typed, where it was made, and of this very garment. */
-function readyOf({ record, known, answer }: State): Ready | undefined {
+/** The preview of what is being typed, where it was made, and of what this very garment comes to. */
+function readyOf({ record, answer }: State): Ready | undefined {
   const pending = pendingOf(record);
   const ready = pending && previews.get(pending);
-  return ready?.from.answer === answer && ready.from.known === known ? ready : undefined;
+  return ready?.from === answer ? ready : undefined;
 }
 
 /** What is put into a field. How sure a reading was goes with the number that was read. */
@@ -117,7 +119,6 @@ export function typedEdits({ record }: Pick<State, 'record'>, { place, parts }: 
 
 /** How sure the one number is that was read: a sum has the doubts of its parts. */
 function doubtOf(parts: Parts): number | undefined {
-  const [only, other] = parts;
-  if (!only || other || !('text' in only)) return undefined;
-  return doubtIn(only.text, only.unit, only.mark);
+  const { text, how } = fieldText(parts);
+  return parts.length === 1 ? doubtIn(text, how.unit, how.decimalMark) : undefined;
 }
