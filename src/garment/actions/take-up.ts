@@ -62,7 +62,6 @@ function madeAt({ nodes, values }: Answer, home: string): MadeNumber | undefined
 function farthest(facts: readonly KnownFact[], asked: Result | undefined): MadeNumber | undefined {
   if (!asked?.ok || typeof asked.value !== 'object') return undefined;
   const { marks } = asked.value;
-  if (marks.length !== facts.length) return undefined;
   const off = facts.map(({ fact }, i) => Math.abs(numberOf(fact) - (marks[i]?.at ?? 0)));
   const rank = off.indexOf(Math.max(...off));
   const fact = facts[rank]?.fact;
