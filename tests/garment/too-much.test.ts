@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { type Action, act } from '../../src/garment/actions/act.ts';
 import { begin } from '../../src/garment/actions/state.ts';
-import { tooFar, tooMuchKept } from '../../src/garment/actions/too-much.ts';
+import { tooFar, tooMuchIn, tooMuchKept } from '../../src/garment/actions/too-much.ts';
 import { MOST_ROW } from '../../src/garment/record/limits.ts';
 import type { Parts } from '../../src/garment/record/record.ts';
 import { LONGEST } from '../../src/lengths/length.ts';
-import { garmentOf, typed } from './trial/garments.ts';
+import { garmentOf, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
 
 const now = 5;
@@ -13,8 +13,14 @@ const now = 5;
 const TOO_LONG = typed('1000000.1', 'mm');
 const work = (calculation: string, fields: object) => ({ name: 'W', calculation, rank: 1, fields });
 const record = garmentOf({
-  quantities: { odd: 7, none: null, newer: { name: 'N', kind: 'angle', rank: 1, parts: [] } },
+  quantities: {
+    long: { name: 'L', kind: 'length', rank: 1, parts: typed('900', 'cm') },
+    odd: 7,
+    none: null,
+    newer: { name: 'N', kind: 'angle', rank: 1, parts: [] },
+  },
   works: {
+    hem: work('toy-hem', { depth: typed('2') }),
     hooks: work('closures', { count: typed('7') }),
     follow: work('toy-follow', {}),
     odd: 7,
@@ -33,8 +39,8 @@ describe('a list of places', () => {
 
   test('has as many as a row may have, and no more', () => {
     for (const place of [sewn, row]) {
-      expect(put(place, places(MOST_ROW))).toBeUndefined();
-      expect(put(place, places(MOST_ROW + 1))).toEqual(over('row'));
+      expect(tooMuchIn(START, place, places(MOST_ROW))).toBeUndefined();
+      expect(tooMuchIn(START, place, places(MOST_ROW + 1))).toBe('row');
     }
   });
 
@@ -43,6 +49,14 @@ describe('a list of places', () => {
       expect(put(place, typed('12; 1000.1 m'))).toEqual(over('length'));
       expect(put(place, typed('12; 1000 m'))).toBeUndefined();
     }
+  });
+
+  test('is looked at also where one of them is taken, which has its own limits', () => {
+    const long = quantity('long');
+    expect(put(sewn, [...typed('1000.1 m; '), long])).toEqual(over('length'));
+    expect(put(sewn, [...typed('1000 m; '), long])).toBeUndefined();
+    expect(put(row, [long])).toBeUndefined();
+    expect(put({ work: 'hem', field: 'depth' }, [...typed('2000 × '), long])).toBeUndefined();
   });
 });
 

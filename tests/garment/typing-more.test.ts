@@ -166,6 +166,7 @@ test('how sure a reading is is kept of one number that was read, and of no sum',
   expect(sure(typed('24 ± 0.1 in', 'in'))).toBe(mm(2.54));
   expect(sure(typed('61.2'))).toBeUndefined();
   expect(sure([...typed('61.2 ± 0.2 cm'), ...typed(' + 1')])).toBeUndefined();
+  expect(sure([quantity('other'), ...typed(' + 61.2 ± 0.2 cm')])).toBeUndefined();
   expect(sure([quantity('other')])).toBeUndefined();
   expect(sure([])).toBeUndefined();
 });

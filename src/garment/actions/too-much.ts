@@ -36,8 +36,8 @@ export function tooFar({ runs, draft }: Pick<Typed, 'runs' | 'draft'>): 'length'
 function tooMuch(parts: Parts, spec: FieldSpec<unknown> | undefined): Limit | undefined {
   const text = fieldText(parts);
   if (text.trouble === 'too many links') return 'links';
-  // What is taken has its own limits, where it is worked out.
-  return spec && text.taken.length === 0 ? tooMuchTyped(text, spec) : undefined;
+  // What is taken isn't read here: it has its own limits, where it is worked out.
+  return spec && tooMuchTyped(text, spec);
 }
 
 /** The same of what is kept as a whole: each field of works and quantities, and what is made of them. */
