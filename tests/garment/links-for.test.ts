@@ -2,7 +2,9 @@ import { expect, test } from 'vitest';
 import { act } from '../../src/garment/actions/act.ts';
 import { linksFor, type Offered } from '../../src/garment/actions/links-for.ts';
 import { begin } from '../../src/garment/actions/state.ts';
+import type { FieldPlace } from '../../src/garment/actions/typing.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
+import type { Link, Parts, Work } from '../../src/garment/record/record.ts';
 import { mm } from '../../src/lengths/length.ts';
 import { garment, work } from './materials/garments.ts';
 import { garmentOf, output, quantity, typed } from './trial/garments.ts';
@@ -97,6 +99,155 @@ test('sides that differ are offered each, and a total where it adds up', () => {
     'Strip · How many · left',
     'Strip · How many · right',
   ]);
+});
+
+const hem = (depth: Parts, set: object = {}) => ({
+  ...{ name: 'Hem', calculation: 'toy-hem', rank: 1, fields: { depth } },
+  ...set,
+});
+const number = (parts: Parts, set: object = {}) => ({
+  ...{ name: 'n', kind: 'length', rank: 1, parts },
+  ...set,
+});
+const linksIn = (
+  set: Parameters<typeof garmentOf>[0],
+  place: FieldPlace,
+  factor = false,
+): (Link & { of?: string })[] =>
+  linksFor(begin(garmentOf(set), KNOWN), place, factor).map(({ link }) => link);
+
+test('what is near in the making comes first, whatever it is called', () => {
+  const works = {
+    ...{ back: { name: 'Yoke', calculation: 'toy-piece', rank: 1, fields: {} } },
+    ...{
+      hem: hem(typed('2')),
+      lace: { name: 'Lace', calculation: 'toy-lace', rank: 3, fields: {} },
+    },
+  };
+  const state = begin(
+    garmentOf({ quantities: { arm: number([], { name: 'Arm' }) }, works }),
+    KNOWN,
+  );
+  const names = (place: FieldPlace) => linksFor(state, place).map(named);
+  const yoke = ['Yoke · Cut length', 'Yoke · Cut width', 'Yoke · Finished length'];
+  // Turned up two stages after what is cut, and two before the edges; measured before all.
+  expect(names({ work: 'hem', field: 'round' })).toEqual(['Lace · Lace', ...yoke, 'Arm']);
+  // A number of the garment stands where things are measured.
+  const hems = ['Hem · Allowance', 'Hem · Fullness'];
+  expect(names({ quantity: 'arm' })).toEqual([...yoke, ...hems, 'Lace · Lace']);
+  expect(names({ work: 'lace', field: 'gap' })).toEqual([...hems, ...yoke, 'Arm']);
+});
+
+test('of one name they come as the garment has them', () => {
+  const works = {
+    ...{ b: hem(typed('1'), { rank: 1 }), a: hem(typed('2'), { rank: 2 }) },
+    c: hem([], { rank: 3 }),
+  };
+  const offered = linksIn({ works }, { work: 'c', field: 'round' });
+  expect(offered).toEqual(
+    ['allowance', 'fullness'].flatMap((key) => [
+      { work: 'b', output: key },
+      { work: 'a', output: key },
+    ]),
+  );
+});
+
+test('another work’s field of the same key is no way round; a number that takes this one is', () => {
+  const quantities = { q: number(typed('1')), sum: number([quantity('q'), ...typed(' + 1')]) };
+  const works = { one: hem(typed('1')), two: hem(typed('2')) };
+  expect(linksIn({ works }, { work: 'one', field: 'depth' })).toContainEqual({
+    ...{ work: 'two', output: 'allowance' },
+  });
+  expect(linksIn({ quantities }, { quantity: 'q' })).toEqual([]);
+  expect(linksIn({ quantities }, { quantity: 'sum' })).toEqual([{ quantity: 'q' }]);
+});
+
+test('a number is not offered itself, measured or not', () => {
+  const state = begin(garmentOf({ quantities: { q: number([]), other: number([]) } }), KNOWN);
+  const measured = act(state, {
+    ...{ do: 'measure', quantity: 'q', measured: mm(700), id: 'm', tape: 8000, now },
+  }).state;
+  for (const one of [state, measured]) {
+    expect(linksFor(one, { quantity: 'q' }).map(({ link }) => link)).toEqual([
+      { quantity: 'other' },
+    ]);
+  }
+});
+
+test('through what was made before the app knew a number still goes', () => {
+  const [cut, place] = [homeOf('back', '', 'cut-length'), { work: 'back', field: 'length' }];
+  const facing = {
+    ...{ name: 'Facing', calculation: 'toy-piece', rank: 3 },
+    fields: { length: [output('back', 'cut-length')] },
+  };
+  const record = garmentOf({ ...back, works: { ...back.works, facing } });
+  const state = act(begin(record, KNOWN), {
+    ...{ do: 'make before', homes: [cut], id: 'b', now },
+  }).state;
+  for (const at of [place, { quantity: 'long' }]) {
+    expect(linksFor(state, at).map(named)).not.toContain('Facing · Cut length');
+  }
+});
+
+test('of sides that don’t agree the one that doesn’t come from the field is offered, and no total', () => {
+  const strip = {
+    ...{ name: 'Strip', calculation: 'toy-strip', rank: 1, sides: ['left', 'right'] },
+    fields: { length: typed('60'), pitch: typed('1'), end: typed('0') },
+    own: { left: { length: [quantity('q')] } },
+  };
+  const set = { quantities: { q: number(typed('50')) }, works: { strip } };
+  const cut = (place: FieldPlace) =>
+    linksIn(set, place).flatMap((link) => ('work' in link && link.output === 'cut' ? link : []));
+  expect(cut({ quantity: 'q' })).toEqual([{ work: 'strip', output: 'cut', of: 'right' }]);
+  const taken = act(begin(garmentOf(set), KNOWN), {
+    ...{ do: 'link', place: { quantity: 'q' }, parts: [output('strip', 'cut', 'right')], now },
+  });
+  expect(taken.refused).toBeUndefined();
+});
+
+test('a total is offered of what adds up alone, and where every side has it', () => {
+  const totals = (set: Parameters<typeof garmentOf>[0]) =>
+    linksIn({ ...set, quantities: { q: number([]) } }, { quantity: 'q' }).flatMap((link) =>
+      'work' in link && link.of === 'total' ? link.output : [],
+    );
+  const twice = { sides: ['left', 'right'], fields: { depth: typed('2'), turned: typed('twice') } };
+  expect(totals({ works: { hem: hem([], twice) } })).toEqual([]);
+  // Sewn by hand there is one thread, and none of a needle.
+  const sewn = (own?: Work['own']) =>
+    garment({
+      thread: work('thread', 'stitch=lock&by=table&seams=300', {
+        ...{ sides: ['1', '2', '3'] },
+        ...(own && { own }),
+      }),
+    }).record;
+  expect(totals(sewn())).toContain('needle');
+  expect(totals(sewn({ 3: { stitch: typed('hand') } }))).not.toContain('needle');
+});
+
+test('what is offered says what it has, and nothing of what it hasn’t', () => {
+  const set = { quantities: { q: number(typed('')), r: number(typed('2')) } };
+  expect(linksFor(begin(garmentOf(set), KNOWN), { work: 'none', field: 'x' })).toEqual([]);
+  const works = { hem: hem(typed('')), odd: { ...hem([]), calculation: 'lattice' } };
+  const state = begin(garmentOf({ ...set, works }), KNOWN);
+  expect(linksFor(state, { quantity: 'r' })).toStrictEqual([
+    { link: { quantity: 'q' }, kind: 'length', name: 'n', plusMinus: 0 },
+    {
+      ...{ link: { work: 'hem', output: 'allowance' }, kind: 'length', name: 'Hem' },
+      ...{ output: 'Allowance', plusMinus: 0 },
+    },
+    {
+      ...{ link: { work: 'hem', output: 'fullness' }, kind: 'length', name: 'Hem' },
+      ...{ output: 'Fullness', plusMinus: 0 },
+    },
+  ]);
+  expect(linksFor(state, { work: 'odd', field: 'depth' })).toEqual([]);
+});
+
+test('a factor is offered beside a length alone', () => {
+  const quantities = { q: number([], { kind: 'count' }), half: number([], { kind: 'number' }) };
+  expect(linksIn({ quantities }, { quantity: 'q' }, true)).toEqual([]);
+  const more = { ...quantities, long: number([]) };
+  expect(linksIn({ quantities: more }, { quantity: 'long' }, true)).toHaveLength(2);
 });
 
 test('in random garments, all that is offered can be taken without a circle', () => {

@@ -4,7 +4,7 @@ import { homeOf } from '../record/home.ts';
 import type { Link } from '../record/record.ts';
 import type { PlanNode } from '../work-out/node.ts';
 import type { Value } from '../work-out/result.ts';
-import { absentBy, type SeenWork } from '../work-out/seen-work.ts';
+import { absentBy, type SeenSide, type SeenWork } from '../work-out/seen-work.ts';
 import type { Answer } from '../work-out/work-out.ts';
 import { todays } from './put.ts';
 import type { State } from './state.ts';
@@ -128,16 +128,17 @@ function ofOutput(state: State, { id, seen, output }: Giving, place: FieldPlace)
   );
   if (there.length === 0) return [];
   const stage = output.step ? STAGES.indexOf(output.step.stage) : stageOf(seen);
-  const keys = there.map(({ side }) => homeOf(id, side, key));
-  const base = { kind, name: seen.work.name, output: name, stage, keys };
-  const one = (of?: string): Candidate => {
+  const base = { kind, name: seen.work.name, output: name, stage };
+  const one = (sides: readonly SeenSide[], of?: string): Candidate => {
     const link = { work: id, output: key, ...(of !== undefined && { of }) };
-    return { ...today(state, link, place), ...base, ...(of !== undefined && { of }) };
+    const keys = sides.map(({ side }) => homeOf(id, side, key));
+    return { ...today(state, link, place), ...base, keys, ...(of !== undefined && { of }) };
   };
-  const same = one();
+  const same = one(there);
   if (there.length < 2) return [same];
-  const total = output.adds && there.length === seen.sides.length ? [one('total')] : [];
-  return [...(same.value === undefined ? there.map(({ side }) => one(side)) : [same]), ...total];
+  const total = output.adds && there.length === seen.sides.length ? [one(there, 'total')] : [];
+  const each = same.value === undefined ? there.map((side) => one([side], side.side)) : [same];
+  return [...each, ...total];
 }
 
 /** A number in a field took it away, as three tiers do a fourth: a link to it would wait for ever. */
