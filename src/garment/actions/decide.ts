@@ -11,7 +11,7 @@ export function waysOutOf({ answer }: State, home: string): WayOut[] {
   const node = answer.nodes.get(home);
   const asked = answer.values.get(askedKey(home));
   if (!node || !asked?.ok) return [];
-  if (node.form === 'fact') return node.output ? [{ way: 'noted' }] : [];
+  if (node.form === 'fact') return [{ way: 'noted' }];
   if (node.form !== 'row' || typeof asked.value !== 'object') return [];
   return waysOut(rowAsked(node, asked));
 }

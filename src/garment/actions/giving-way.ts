@@ -23,7 +23,7 @@ export function givingFields(state: State, home: string): GivingField[] {
   const { nodes } = state.answer;
   const found = new Map<string, GivingField>();
   // Whether a number was come upon through a field that may give way.
-  const met = new Map([[askedKey(home), false]]);
+  const met = new Map<string, boolean>();
   const order = [askedKey(home)];
   const meet = (key: string, through: boolean) => {
     const before = met.get(key);
@@ -34,7 +34,7 @@ export function givingFields(state: State, home: string): GivingField[] {
   for (const key of order) {
     const node = nodes.get(key);
     if (node?.form !== 'plan') continue;
-    const through = met.get(key) ?? false;
+    const through = met.get(key) === true;
     for (const field of node.fields) {
       const gives = node.output ? givesWay(state, node, field) : through;
       for (const from of sourcesOf(field)) meet(from, gives);
@@ -66,6 +66,7 @@ function typedOf({ record }: State, place: FieldPlace, field: NodeField): Giving
   const parts = at(record, slotOf(place));
   const [typed, ...more] = Array.isArray(parts) ? (parts as unknown[]) : [];
   const isText = isObject(typed) && 'text' in typed && more.length === 0;
-  if (!isText || field.sources.length > 0 || typeof field.value !== 'number') return undefined;
+  // What was read with its doubt takes that, and has no value of its own.
+  if (!isText || typeof field.value !== 'number') return undefined;
   return { place, typed: typed as unknown as TextPart, value: field.value };
 }

@@ -10,7 +10,6 @@ import { givenOf } from '../work-out/evaluate.ts';
 import { askedKey } from '../work-out/node.ts';
 import type { Here } from '../work-out/result.ts';
 import { same } from '../work-out/same.ts';
-import type { GarmentStep } from '../work-out/told.ts';
 import type { Answer } from '../work-out/work-out.ts';
 import { type Edit, edit } from './slots.ts';
 import { type Done, isThere, type Refused, refuse, type State, settle } from './state.ts';
@@ -77,14 +76,14 @@ function factsAt(state: State, making: Making): Fact[] | Refused {
   if (!result.ok) return { why: 'waits', home, trouble: result.trouble };
   if (!step.ready) return { why: 'undecided' };
   if (!(Number.isInteger(tape) && tape > 0)) return { why: 'no tape' };
-  const facts = factsFor(state, step, result, making);
+  const facts = factsFor(state, result, making);
   const [first] = facts;
   if (!first) return { why: 'not there', what: 'mark' };
   const stale = shown !== undefined && first.shown !== shown;
   return stale ? { why: 'stale', shown: first.shown } : facts;
 }
 
-function factsFor(state: State, step: GarmentStep, result: Here, making: Making): Fact[] {
+function factsFor(state: State, result: Here, making: Making): Fact[] {
   const { home, tape, now, measured } = making;
   const { answer } = state;
   const node = answer.nodes.get(home);
@@ -99,7 +98,7 @@ function factsFor(state: State, step: GarmentStep, result: Here, making: Making)
   const asked = answer.values.get(askedKey(home)) ?? result;
   const askedRun = asked.ok && typeof asked.value === 'object' ? asked.value : value;
   const of = value.marks.length;
-  return ranksFor(result, step, making).map((rank): Fact => {
+  return ranksFor(result, making).map((rank): Fact => {
     const plan = value.marks[rank]?.at ?? 0;
     const there = askedRun.marks.length === of ? askedRun.marks[rank]?.at : undefined;
     const mark = { rank, of, asked: there ?? plan };
@@ -108,10 +107,10 @@ function factsFor(state: State, step: GarmentStep, result: Here, making: Making)
 }
 
 /** Which marks still to come are meant; none where one of them isn't. */
-function ranksFor({ value, made }: Here, step: GarmentStep, { rank, upTo }: Making): number[] {
+function ranksFor({ value, made }: Here, { rank, upTo }: Making): number[] {
   const count = typeof value === 'object' ? value.marks.length : 0;
   const all = Array.from({ length: count }, (_, i) => i);
-  const open = step.made === 0 ? all : all.filter((i) => made?.[i] === undefined);
+  const open = all.filter((i) => made?.[i] === undefined);
   if (upTo !== undefined) return open.filter((i) => i < upTo);
   if (rank !== undefined) return open.includes(rank) ? [rank] : [];
   return open.slice(0, 1);
