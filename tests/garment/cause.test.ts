@@ -145,6 +145,38 @@ test('where nothing is in the way, or nothing is there, there is no cause', () =
   expect(causeOf(state, 'none||none')).toBeUndefined();
 });
 
+test('a change that was in nobody’s way is no cause of anything', () => {
+  const state = on(pieces(), cut(), named('Rear'));
+  expect(state.answer.conflicts).toEqual([]);
+  expect(causeAt(state)).toBeUndefined();
+});
+
+test('that a mark was made is none either, though with it taken back another would be as asked', () => {
+  const strip = {
+    ...{ name: 'Strip', calculation: 'toy-strip', rank: 2 },
+    fields: { length: typed('50'), pitch: typed('24'), end: typed('1'), fit: typed('fill') },
+  };
+  const hem = { name: 'Hem', calculation: 'toy-hem', rank: 1, fields: { depth: typed('14') } };
+  const press = (id: string, more: object): Action => ({
+    ...{ do: 'make', home: HOLES, tape: TAPE, id, now: 1 },
+    ...more,
+  });
+  const finer: Action = {
+    ...{ do: 'choose', place: { work: 'strip', field: 'pitch' }, parts: typed('12'), now: 2 },
+  };
+  // The middle of three holes is the third of five; with one at 14 before it, it would be the second.
+  const two = on(garmentOf({ works: { hem, strip } }), press('b', { rank: 1 }), finer);
+  expect(two.answer.conflicts).toEqual([]);
+  const also = [homeOf('hem', '', 'allowance')];
+  for (const more of [{}, { also }]) {
+    const state = on(two.record, press('a', { rank: 0, measured: mm(140), ...more }));
+    const logged = { ...state, log: [...two.log, ...state.log] };
+    expect(logged.answer.conflicts).toEqual([expect.objectContaining({ home: HOLES })]);
+    expect(logged.answer.conflicts[0]?.facts).toContain('b');
+    expect(causeOf(logged, HOLES)?.change.what).not.toBe('make');
+  }
+});
+
 test('made otherwise than was asked by then: what was changed before has not brought it', () => {
   const press = (id: string, measured?: number): Action => ({
     ...{ do: 'make', home: HOOKS, tape: TAPE, id, now: 1, ...(measured && { measured }) },

@@ -5,9 +5,14 @@ import { taskFor } from '../../src/app/lay/lay-task.ts';
 import { act } from '../../src/garment/actions/act.ts';
 import {
   calculationsOf,
+  cm,
   type Demo,
   type DemoNames,
   demoGarment,
+  from,
+  own,
+  text,
+  typed,
 } from '../../src/garment/actions/demo.ts';
 import { SHIRT } from '../../src/garment/actions/demo-shirt.ts';
 import { SKIRT } from '../../src/garment/actions/demo-skirt.ts';
@@ -84,6 +89,59 @@ test('side seams and front hems are made; what is cut comes first of what is lef
     ...new Set(homes.map(({ home }) => home.split('|')[0])),
   ];
   expect(works(left)).toEqual(['strip', 'back', 'hooks', 'lace']);
+});
+
+test('a garment to look at is made of its plan: what it is called, in its order, and what is made of it', () => {
+  const press = { tape: 8000, when: 7 };
+  const plan: Demo = {
+    quantities: { long: own(1, '60') },
+    works: [
+      {
+        ...{ id: 'back', calculation: 'toy-piece' },
+        fields: { ...typed('width=30&bottom=2'), length: from({ quantity: 'long' }) },
+      },
+      {
+        ...{ id: 'strip', calculation: 'toy-strip', sides: ['left'] },
+        fields: typed('length=50&pitch=12&end=1&fit=fill'),
+      },
+      {
+        ...{ id: 'holes', calculation: 'toy-strip' },
+        fields: typed('length=50&pitch=12&end=1&fit=fill'),
+      },
+      { id: 'more', calculation: 'toy-piece', fields: typed('width=30&length=40') },
+    ],
+    cloth: { said: { width: cm(140) }, lay: { nap: true } },
+    made: ['back'],
+    row: { work: 'holes', output: 'holes', marks: [undefined, mm(135)], way: 'as-begun' },
+  };
+  const names = { name: 'Coat', long: 'Length', back: 'Back', strip: 'Strip', holes: 'Holes' };
+  const made = demoGarment(plan, names, 'coat', 7, KNOWN);
+  expect(calculationsOf(plan)).toEqual(['toy-piece', 'toy-strip']);
+  expect(made).toMatchObject({
+    ...{ version: 3, id: 'coat', name: 'Coat', invented: true, changed: 7, edits: 0 },
+    quantities: { long: { name: 'Length', kind: 'length', rank: 1, parts: [text('60')] } },
+    works: {
+      back: { name: 'Back', rank: 1 },
+      strip: { name: 'Strip', rank: 2, sides: ['left'] },
+      holes: { name: 'Holes', rank: 3 },
+      more: { name: 'more', rank: 4 },
+    },
+    materials: { cloth: { width: cm(140) } },
+    lays: { cloth: { nap: true } },
+    decisions: { [homeOf('holes', '', 'holes')]: { way: 'as-begun' } },
+  });
+  const [back, holes] = [(key: string) => homeOf('back', '', key), homeOf('holes', '', 'holes')];
+  expect(made.facts).toMatchObject({
+    'back-1': { ...press, home: back('cut-width'), shown: mm(300) },
+    'back-2': { ...press, home: back('cut-length'), shown: mm(620) },
+    'holes-3': { ...press, home: holes, shown: mm(10) },
+    'holes-4': { ...press, home: holes, shown: mm(130), measured: mm(135) },
+  });
+  expect(Object.keys(made.facts)).toHaveLength(4);
+  const { cloth: _, row: __, ...bare } = plan;
+  const none = demoGarment({ ...bare, made: [] }, names, 'bare', 7, KNOWN);
+  expect(none).toMatchObject({ id: 'bare', edits: 0, facts: {}, decisions: {} });
+  expect([none.materials, none.lays]).toEqual([undefined, undefined]);
 });
 
 /** Each invented garment with its names. */

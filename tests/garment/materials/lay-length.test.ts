@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
-import type { State } from '../../../src/garment/actions/state.ts';
+import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { layIn } from '../../../src/garment/record/cloth-lay.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
 import { readRecord } from '../../../src/garment/record/read-record.ts';
 import { sharedGarment } from '../../../src/garment/share/shared.ts';
 import { mm } from '../../../src/lengths/length.ts';
+import { KNOWN } from '../trial/known.ts';
 import { doing, garment, one, work } from './garments.ts';
 
 const now = 5;
@@ -69,4 +71,28 @@ test('a record has it again; a link hands the number on, without the lay it was 
   const { quantities } = sharedGarment(state, wish, 'c', () => '');
   expect(quantities.laid).toMatchObject({ parts: [{ text: '640', unit: 'mm' }] });
   expect(quantities.laid).not.toHaveProperty('lay');
+});
+
+test('another number is left as it is, and a new one comes behind all there are', () => {
+  const typed = { name: 'Edge', kind: 'length', parts: [{ text: '1', unit: 'cm' }] } as const;
+  const plain = start();
+  const quantities = {
+    ...{ last: { ...typed, rank: 7 }, first: { ...typed, rank: 2 } },
+    lining: { ...typed, rank: 3, lay: 'lining' },
+  };
+  const before = begin({ ...plain.record, quantities }, KNOWN);
+  const { laid, ...others } = keep(before, 64).record.quantities;
+  expect(laid).toMatchObject({ rank: 8, lay: 'cloth' });
+  expect(others).toEqual(quantities);
+  // One that has its id is never written over, and the lay is kept all the same.
+  const taken = keep(before, 64, { ...LENGTH, id: 'last' });
+  expect(taken.record.quantities).toEqual(quantities);
+  expect(layIn(taken.record, 'cloth').found?.length).toBe(cm(64));
+  // No number hangs on it: nothing is worked out anew.
+  expect(taken.answer).toBe(before.answer);
+});
+
+test('of two lays as long as each other the one that is there stays', () => {
+  const first = keep(start(), 64);
+  expect(keep(first, 64)).toBe(first);
 });

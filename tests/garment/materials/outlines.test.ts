@@ -184,9 +184,11 @@ describe('what is said of laying a piece', () => {
     expect(saidOfPiece(layIn(read.value, 'cloth'), FRONT)).toEqual({ oneWay: true });
     const state = say({ ...plain(), record: read.value }, { tilt: 2 });
     expect(state.record.lays).toEqual({ cloth: { pieces: { [FRONT]: { ...newer, tilt: 2 } } } });
-    const odd = { ...plain(), record: { ...record, lays: { cloth: { pieces: [7] } } } };
-    const done = act(odd, { do: 'lay', id: 'cloth', piece: FRONT, set: { tilt: 2 }, now });
-    expect(done.refused).toEqual({ why: 'not there', what: 'work' });
+    for (const pieces of [[7], { [FRONT]: 'spline' }, { [FRONT]: [7] }]) {
+      const odd = { ...plain(), record: { ...record, lays: { cloth: { pieces } } } };
+      const done = act(odd, { do: 'lay', id: 'cloth', piece: FRONT, set: { tilt: 2 }, now });
+      expect(done.refused).toEqual({ why: 'not there', what: 'work' });
+    }
   });
 
   test('a link has it, without what isn’t known of it', () => {
