@@ -116,6 +116,8 @@ test('a garment to look at is made of its plan: what it is called, in its order,
   };
   const names = { name: 'Coat', long: 'Length', back: 'Back', strip: 'Strip', holes: 'Holes' };
   const made = demoGarment(plan, names, 'coat', 7, KNOWN);
+  const [one, other] = [{ quantity: 'long' }, { work: 'back', output: 'cut-width' }];
+  expect(from(one, other)).toEqual([{ link: one }, text('; '), { link: other }]);
   expect(calculationsOf(plan)).toEqual(['toy-piece', 'toy-strip']);
   expect(made).toMatchObject({
     ...{ version: 3, id: 'coat', name: 'Coat', invented: true, changed: 7, edits: 0 },
@@ -126,7 +128,7 @@ test('a garment to look at is made of its plan: what it is called, in its order,
       holes: { name: 'Holes', rank: 3 },
       more: { name: 'more', rank: 4 },
     },
-    materials: { cloth: { width: cm(140) } },
+    materials: { cloth: { width: mm(1400) } },
     lays: { cloth: { nap: true } },
     decisions: { [homeOf('holes', '', 'holes')]: { way: 'as-begun' } },
   });

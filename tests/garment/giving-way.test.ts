@@ -84,4 +84,8 @@ test('nothing gives behind what isn’t made, and numbers that take each other a
   const round = { a: hem([output('b', 'allowance')], 1), b: hem([output('a', 'allowance')], 2) };
   const works = { ...round, back: back({ top: [output('a', 'allowance')], bottom: typed('2') }) };
   expect(names({ works })).toEqual(['back bottom']);
+  const piece = (of: string) => back({ length: [output(of, 'finished-length')] });
+  const long = { a: piece('b'), b: piece('a') };
+  const cutTo = back({ length: [output('a', 'finished-length')], top: typed('1') });
+  expect(names({ works: { ...long, back: cutTo } })).toEqual(['back top']);
 });

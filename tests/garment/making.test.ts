@@ -3,11 +3,12 @@ import { type Action, act } from '../../src/garment/actions/act.ts';
 import { readNow } from '../../src/garment/actions/make.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
-import type { Fact, Garment } from '../../src/garment/record/record.ts';
+import type { Begun, Fact, Garment } from '../../src/garment/record/record.ts';
 import { mm } from '../../src/lengths/length.ts';
 import { work, garment as works } from './materials/garments.ts';
 import { garmentOf, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
+import { HOOKS, waistcoat } from './trial/waistcoat.ts';
 
 const now = 5;
 const tape = 8000;
@@ -135,6 +136,9 @@ test('a row keeps from its first mark on how it was begun, and by what', () => {
     ],
   };
   expect(begun).toStrictEqual({ [HOLES]: { ...row, by: { pitch: mm(120), fit: 'fill' } } });
+  // Of seven hooks by their count no pitch is asked, and none is kept.
+  const hooks = on(begin(waistcoat, KNOWN), make('h', {}, HOOKS)).record.begun[HOOKS] as Begun;
+  expect(hooks.by).toStrictEqual({ by: 'count', count: 7, ends: 'given' });
   // A row that follows another keeps only that it does.
   expect(on(START, make('a', {}, ROW)).record.begun[ROW]).toMatchObject({
     by: { row: 'followed' },
@@ -150,7 +154,7 @@ test('with the last mark that is taken back goes what the row began with, and wh
   expect(one.record.begun).toBe(decided.record.begun);
   expect(one.record.decisions).toBe(decided.record.decisions);
   const none = on(one, { do: 'unmake', fact: 'b', now });
-  expect(none.record).toMatchObject({ begun: {}, decisions: {} });
+  expect([none.record.begun, none.record.decisions]).toEqual([{}, {}]);
   expect(Object.keys(none.record.facts)).toEqual(['cut']);
 });
 
