@@ -126,6 +126,17 @@ test('7.20 folded cloth of 44 in has 22 in: wider pieces are cut open, a half on
   expect(foldedRows([piece(30, 10, 2, true)], 44)).toBe(60);
 });
 
+test('a piece just half as wide as folded cloth is cut through both layers', () => {
+  // Open they would lie side by side.
+  expect(foldedRows([piece(30, 22), piece(20, 22)], 44)).toBe(30 + 20);
+});
+
+test('of two alike the one on the fold is laid first, so that the other has room beside it', () => {
+  const [fold, other] = [piece(30, 40, 1, true), piece(30, 20, 1)];
+  expect(foldedRows([fold, other], 88)).toBe(30);
+  expect(foldedRows([other, fold], 88)).toBe(30);
+});
+
 test('a piece wider than the cloth can’t be laid on it', () => {
   expect(openRows([piece(10, 141)], 140)).toBeUndefined();
   expect(foldedRows([piece(10, 141, 1, true)], 140)).toBeUndefined();

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { costOf, upToUnit, washedWidth, withSpare } from '../../../src/garment/materials/to-buy.ts';
+import { LONGEST } from '../../../src/lengths/length.ts';
 import { UNITS_PER } from '../../../src/lengths/unit.ts';
 
 const yd = UNITS_PER.yd;
@@ -85,6 +86,9 @@ describe('up to what the shop sells', () => {
   test('more than can be reckoned is no number', () => {
     expect(upToUnit(Number.MAX_VALUE)).toBeUndefined();
     expect(upToUnit(Number.NaN)).toBeUndefined();
+    // What is sold may be a whole unit more.
+    expect(upToUnit(2 * LONGEST - 10, 10)).toBe(2 * LONGEST - 10);
+    expect(upToUnit(2 * LONGEST - 9, 10)).toBeUndefined();
   });
 });
 
