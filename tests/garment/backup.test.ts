@@ -430,6 +430,13 @@ test('a preview says what a restore would do, work by work, and changes nothing'
     ...{ garment: coat(), damaged: false, state: 'new', later: true },
     ...{ added: ['Hooks'], changed: [], lost: [], unmade: 0 },
   });
+  expect(previewOf(here, { ...coat(), changed: 1 }, false)).toEqual({
+    ...{ garment: { ...coat(), changed: 1 }, damaged: false, state: 'same', later: false },
+    ...{ added: [], changed: [], lost: [], unmade: 0 },
+  });
+  // A name in a file may be anything; what has none is still told.
+  const odd = { ...coat(), works: { ...coat().works, k2: { name: 7 }, k3: null } };
+  expect(previewOf(here, odd, false).added).toEqual(['', '']);
   expect(previewOf(here, { ...coat(), name: 'Cloak' }, false)).toMatchObject({
     state: 'differs',
     // Changed at the very same time, it is not the earlier one.

@@ -103,8 +103,8 @@ describe('what is cut counts as it was laid', () => {
   const cut = (state: State, more?: object) =>
     doing(state, make('front', 'cut-width', more), make('front', 'cut-length'));
   const laid = [at(FRONT, 30, 20)];
-  const begin = () =>
-    keep(garment({ front: piece(40, 60) }, { cloth: { width: cm(140) } }), 60, { laid });
+  const begin = (query?: string) =>
+    keep(garment({ front: piece(40, 60, query) }, { cloth: { width: cm(140) } }), 60, { laid });
   const stale = (state: State) => one(state, 'cloth').lay?.stale?.pieces;
 
   test('unless it took more cloth than cutting may be off', () => {
@@ -116,12 +116,13 @@ describe('what is cut counts as it was laid', () => {
   });
 
   test.each([
-    ['count', '2'],
-    ['fold', 'side'],
-  ])('unless it is otherwise: its %s', (field, text) => {
+    ['how many', 'count=1', 'count', '2'],
+    // The half of 20 that was cut is the whole of it then.
+    ['no longer on the fold', 'count=1&fold=side', 'fold', 'none'],
+  ])('unless it is otherwise: %s', (_, query, field, text) => {
     const parts = [{ text, unit: 'cm' as const }];
     const place = { work: 'front', field };
-    const other = doing(cut(begin()), { do: 'choose', place, parts, now });
+    const other = doing(cut(begin(query)), { do: 'choose', place, parts, now });
     expect(one(other, 'cloth').lay?.needs.size).toBe(1);
     expect(stale(other)).toEqual([FRONT]);
   });

@@ -102,13 +102,36 @@ describe('how large it is', () => {
   });
 });
 
+test('what the number in a field takes away takes nothing, or waits where it always does', () => {
+  const facing = KNOWN.get('facing');
+  if (typeof facing !== 'object') throw new Error('no facing');
+  /** A facing with a tape along the edge that is turned, which no turn takes away. */
+  const taped = (always?: true) => {
+    const material = { kind: 'tape' as const, ...(always && { always }) };
+    const outputs = facing.outputs.map((one) => ({
+      ...one,
+      material: one.key === 'free-edge' ? material : undefined,
+    }));
+    return new Map(KNOWN).set('facing', { ...facing, outputs } as typeof facing);
+  };
+  const state = (turn: string, always?: true) => {
+    const of = work('facing', `depth=4&seam=1&turn=${turn}`);
+    return begin(garment({ of }).record, taped(always));
+  };
+  expect(needs(state('0.6'))).toMatchObject([{ by: 'length', size: { along: cm(0.6) } }]);
+  expect(needs(state('0'))).toEqual([]);
+  expect(needs(state('0', true))).toMatchObject([
+    { size: undefined, waits: [{ trouble: { kind: 'not given', field: 'turn' } }] },
+  ]);
+});
+
 describe('how far it is made', () => {
   const cut = (of: string) => [make(of, 'cut-width'), make(of, 'cut-length')];
 
   test('is told by the steps it is cut in, and by no work’s it takes a number of', () => {
     const state = garment({
       back: front,
-      front: taking({ length: [output('back', 'gives-length')] }),
+      front: taking({ length: [output('back', 'cut-length')] }),
     });
     const other = doing(state, ...cut('back'));
     expect([need(other, 'back').state, need(other, 'front').state]).toEqual(['made', 'planned']);

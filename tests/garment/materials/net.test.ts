@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { biasCloth } from '../../../src/garment/materials/bias-cloth.ts';
 import type { Need } from '../../../src/garment/materials/need.ts';
+import { rowsOf } from '../../../src/garment/materials/net.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
 import { exactLength, length, mm } from '../../../src/lengths/length.ts';
 import { biasFor } from '../../../src/sewing/cloth/bias.ts';
@@ -19,6 +20,14 @@ describe('pieces in rows', () => {
     // Open, three lie side by side; folded, one of two placings to a row of 50.
     expect(net(works, { width: cm(100) })).toBe(cm(50));
     expect(net(works, { width: cm(100), folded: true })).toBe(cm(100));
+  });
+
+  test('are so long open or folded; nobody knows on cloth of no width', () => {
+    const state = (cloth: object) => one(garment({ a: piece(30, 50, 3) }, { cloth }), 'cloth');
+    const long = (cloth: object) =>
+      [false, true].map((folded) => rowsOf(state(cloth), state(cloth).needs, folded));
+    expect(long({ width: cm(100) })).toEqual([cm(50), cm(100)]);
+    expect(long({})).toEqual([undefined, undefined]);
   });
 
   test('that are just as long as repeats take no more of them, and there is one to begin anew', () => {
