@@ -228,12 +228,11 @@ function readOf(spec: FieldSpec<unknown>, typed: string, ask: Ask, how: Reading)
 }
 
 function startOf(spec: FieldSpec<unknown>, { unit }: Bench, ask: Ask): string {
-  const { start } = spec;
-  if (spec.choices) return chosenOf(undefined, spec, ask);
-  return start === undefined || typeof start === 'string' ? (start ?? '') : roundIn(start, unit);
+  return spec.choices ? chosenOf(undefined, spec, ask) : startIn(spec.start ?? '', unit);
 }
 
-/** Of one length in round numbers of each unit, that of the bench's unit. */
-function roundIn(start: Exclude<Start, string>, unit: Bench['unit']): string {
+/** What a field starts with on a bench of a unit: of one length in round numbers of each unit, that one. */
+export function startIn(start: Start, unit: Bench['unit']): string {
+  if (typeof start === 'string') return start;
   return unit === 'in' ? start.in : unit === 'mm' ? start.mm : start.cm;
 }

@@ -40,6 +40,8 @@ export interface KnownBefore {
 
 /** Of a record what can be worked with; fields are still anyone's, and read one by one. */
 export interface Sound {
+  /** Made up to show the app with. */
+  invented: boolean;
   unsound: readonly Unsound[];
   /** In order of rank. */
   quantities: ReadonlyMap<string, Quantity>;
@@ -80,6 +82,7 @@ export function soundOf(garment: Garment, seen: Seen = new WeakMap()): Sound {
   const begun = pick(garment.begun, 'begun', begunIn);
   const decided = pick(garment.decisions, 'decision', decisionIn);
   return {
+    invented: garment.invented,
     quantities: new Map(quantities.sort(byRank)),
     works: new Map(works.sort(byRank)),
     facts,

@@ -110,7 +110,9 @@ test('what the storage was slow to keep, and has kept since, is not said to be m
       return Promise.reject(new StoreError('slow'));
     },
   });
-  const opening = await screen.findByLabelText<HTMLInputElement>(/^Opening/);
+  // Its drawing, which may be there by then, has a key of that name, too.
+  const selector = 'input';
+  const opening = await screen.findByLabelText<HTMLInputElement>(/^Opening/, { selector });
   slow = true;
   fireEvent.input(opening, { target: { value: '20' } });
   expect(await screen.findByText(SAID.slow)).toBeTruthy();

@@ -6,6 +6,7 @@ import { readNow } from '../../../garment/actions/make.ts';
 import type { Next } from '../../../garment/next/next.ts';
 import { homeOf, readHome } from '../../../garment/record/home.ts';
 import { openBefore } from '../../../garment/work-out/before-cut.ts';
+import { isUntouched } from '../../../garment/work-out/untouched.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import { OpenNumbers } from './open-numbers.tsx';
 
@@ -77,6 +78,7 @@ export function Checks({ answer, next, bench, onAct }: Props) {
     <section class="checks" role="alert">
       <h2>{words.checks}</h2>
       {step.caution !== undefined && <p>{step.caution}</p>}
+      {isUntouched(answer, readHome(home).id) && <p class="warning">{words.exampleFirst}</p>}
       {open.length > 0 && (
         <>
           <p>{words.hangs}</p>

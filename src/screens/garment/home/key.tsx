@@ -4,6 +4,7 @@ import { usePress } from '../../../controls/use-press.ts';
 import type { Next } from '../../../garment/next/next.ts';
 import { readHome } from '../../../garment/record/home.ts';
 import type { GarmentStep } from '../../../garment/work-out/told.ts';
+import { isUntouched } from '../../../garment/work-out/untouched.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import { workName } from '../said/names.ts';
 import { numberAt, numberOf, stepWords, workOf } from '../said/say.ts';
@@ -75,14 +76,15 @@ export function stepSaid(
   const rank = mark && words.mark(mark.rank + 1, step.of ?? 0);
   const from =
     mark?.before === undefined ? undefined : words.from(numberOf(kind, value - mark.before, bench));
+  const { id } = readHome(step.home);
   const further = after && words.after(numberAt(answer, after.home, after.value, bench));
   return {
     above: [stepWords(answer, step, also), rank, step.passed && words.passedOver]
       .filter(Boolean)
       .join(' · '),
-    work: workName({ answer }, readHome(step.home).id),
+    work: workName({ answer }, id),
     number: numberAt(answer, step.home, value, bench),
-    below: [from, further].filter(Boolean).join(' · '),
+    below: isUntouched(answer, id) ? words.example : [from, further].filter(Boolean).join(' · '),
   };
 }
 

@@ -5,8 +5,10 @@ import { tapeStep } from '../../../calculation/bench.ts';
 import type { Kind } from '../../../calculation/output.ts';
 import { wordOf } from '../../../calculation/tape-text.ts';
 import type { SheetBlock, SheetPairs, SheetStrip, SheetTick } from '../../../drawing/sheet-job.ts';
+import { readHome } from '../../../garment/record/home.ts';
 import type { SheetMark, SheetRow } from '../../../garment/sheet/row.ts';
 import type { SheetGives, SheetNumber, SheetStep } from '../../../garment/sheet/sheet.ts';
+import { isUntouched } from '../../../garment/work-out/untouched.ts';
 import { exactLength, toMm } from '../../../lengths/length.ts';
 import { ownName } from '../said/names.ts';
 import { numberOf, stepWords } from '../said/say.ts';
@@ -52,6 +54,7 @@ function stepBlock(step: SheetStep, telling: SheetTelling): StepBlock {
     what: whatSaid(step, telling),
     under: [
       ...why,
+      ...(isUntouched(telling.answer, readHome(home).id) ? [words.example] : []),
       ...notesAt(home, telling),
       ...(row ? rowNotes(row, number.is !== 'row', telling) : []),
     ],

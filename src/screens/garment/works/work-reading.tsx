@@ -5,6 +5,7 @@ import { steady } from '../../../controls/steady.tsx';
 import type { Dimensioned } from '../../../drawing/dimension.ts';
 import type { Refused } from '../../../garment/actions/state.ts';
 import { laysTaken } from '../../../garment/materials/lays-taken.ts';
+import { isUntouched } from '../../../garment/work-out/untouched.ts';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { numberName, workName } from '../said/names.ts';
 import { refusedSaid, slotName } from '../said/refused-words.ts';
@@ -82,6 +83,7 @@ const Said = steady(({ hand, refused, unkept, lacks, onDecide, Stale }: Omit<Pro
         sentence={madeOf(state, id, side).made === 0 ? asPlanned?.sentence : undefined}
         lacks={lacks && { ...lacks, id: LACKS_ID, soft: pending || lacks.soft }}
         warnings={[
+          ...(isUntouched(state.answer, id) && !pending ? [words.example] : []),
           ...conflicts.map(({ said }) => said),
           // What is being typed never alarms.
           ...(pending ? [] : endsSaid(telling, gives)),

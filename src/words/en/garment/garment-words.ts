@@ -13,7 +13,7 @@ export const garmentWords = {
     `${count === 1 ? 'One change is' : `${count} changes are`} held in this page only, and tried again until kept. Leave the page open.`,
   tryNow: 'Try again now',
   nameMissing: 'Name: give it one, so that you find it again.',
-  gone: 'Not done: that garment was put away in another tab. Choose another.',
+  gone: 'Not done: that garment is not here. It may have been put away in another tab. Choose another.',
   notFetched:
     'Not done: a part of the app could not be fetched. Connect once, then try again; nothing here is lost.',
 };
