@@ -29,7 +29,7 @@ interface Base {
   kind: Kind;
   /** Keys of the numbers it reads, in order of use. */
   sources: readonly string[];
-  /** What its result depends on besides: compared with what it was. */
+  /** Its form, and what its result depends on besides: compared with what it was. */
   own: readonly unknown[];
 }
 

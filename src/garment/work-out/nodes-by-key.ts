@@ -19,14 +19,6 @@ export class NodesByKey {
     return nodes && keyed(nodes).get(key);
   }
 
-  has(key: string): boolean {
-    return this.get(key) !== undefined;
-  }
-
-  get size(): number {
-    return this.all().size;
-  }
-
   keys(): MapIterator<string> {
     return this.all().keys();
   }

@@ -3,7 +3,6 @@ import type { Seen, Sound } from '../record/sound.ts';
 import type { Places } from './links.ts';
 import type { Node } from './node.ts';
 import { quantityNode } from './quantity-node.ts';
-import { same } from './same.ts';
 import type { SeenWork } from './seen-work.ts';
 import { workNodes } from './work-nodes.ts';
 
@@ -79,9 +78,4 @@ function madeFor(id: string, { outputs, sides }: SeenWork, sound: Sound): unknow
 
 function isSameList(a: readonly unknown[], b: readonly unknown[]): boolean {
   return a.length === b.length && a.every((one, i) => Object.is(one, b[i]));
-}
-
-/** Whether a number is to be worked out as before: the same node, or one that depends on the same. */
-export function isAsBefore(now: Node, was: Node): boolean {
-  return now === was || (now.form === was.form && same(now.own, was.own));
 }

@@ -2,7 +2,6 @@ import { circlesOf } from './circles.ts';
 import { evaluateBefore, evaluateFact, evaluatePlan } from './evaluate.ts';
 import { evaluateRow } from './evaluate-row.ts';
 import type { Node } from './node.ts';
-import { isAsBefore } from './nodes.ts';
 import { inOrder } from './order.ts';
 import { nothing, type Result } from './result.ts';
 import { same } from './same.ts';
@@ -80,7 +79,7 @@ export class Round {
     const reads = this.reads[i] as readonly string[];
     const from = reads.map((key) => this.values.get(key));
     const was = this.cellBefore(node);
-    if (was?.node && isFrom(from, was.from) && isAsBefore(node, was.node)) {
+    if (was?.node && isFrom(from, was.from) && same(node.own, was.node.own)) {
       this.put(was.node === node ? was : { ...was, node }, node.key);
       return;
     }

@@ -16,7 +16,7 @@ export function secondOpinion(answer: Answer): string[] {
   const get = (key: string): Result | undefined => {
     if (round.has(key)) return answer.values.get(key);
     const known = values.get(key);
-    if (known || !answer.nodes.has(key)) return known;
+    if (known || !answer.nodes.get(key)) return known;
     const found = evaluated(answer, key, get);
     if (found) values.set(key, found);
     return found;
