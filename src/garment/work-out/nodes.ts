@@ -38,7 +38,7 @@ export function nodesOf(
   };
   for (const [id, quantity] of sound.quantities) {
     const facts = sound.facts.get(homeOf(id)) ?? [];
-    const own = [quantity, ...facts.map(({ fact }) => fact)];
+    const own = [quantity, ...facts.flatMap((one) => [one.id, one.fact])];
     keep(id, linksOf(quantity), own, () => [quantityNode(id, quantity, facts, places, seen)]);
   }
   const touched = byId([...sound.facts.keys(), ...sound.before.keys()]);

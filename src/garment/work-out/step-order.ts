@@ -68,19 +68,16 @@ export function inWorkOrder<Step extends Ordered>(
       ];
     }),
   );
-  const placed = steps.map((step, i) => {
+  const placed = steps.map((step) => {
     const own = step.stage;
     const { id, side } = readHome(step.home);
     const at = places.get(id);
     const { stage, rank } = at?.sides.get(side)?.get(own) ?? { stage: own, rank: 0 };
-    return { step: { ...step, stage }, stage, rank, turn: at?.turn ?? 0, own, i };
+    return { step: { ...step, stage }, stage, rank, turn: at?.turn ?? 0, own };
   });
   placed.sort(
     (a, b) =>
-      comparePlaces(a, b) ||
-      a.turn - b.turn ||
-      STAGES.indexOf(a.own) - STAGES.indexOf(b.own) ||
-      a.i - b.i,
+      comparePlaces(a, b) || a.turn - b.turn || STAGES.indexOf(a.own) - STAGES.indexOf(b.own),
   );
   return placed.map(({ step }) => step);
 }

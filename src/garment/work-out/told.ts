@@ -27,7 +27,6 @@ export interface GarmentStep {
   step: Step;
   /** Among the steps of which stage it is made: its own, unless the maker has moved it. */
   stage: Stage;
-  rank: number;
   /** How much of it is made, of how much; undefined while that isn't known. */
   made: number;
   of: number | undefined;
@@ -74,7 +73,7 @@ export function toldOf(
 ): BlockTold {
   return {
     conflicts: nodes.flatMap((node) => conflictOf(node, sound, its, get)),
-    steps: nodes.flatMap((node) => stepOf(node, sound, its, get)),
+    steps: nodes.flatMap((node) => stepOf(node, sound, get)),
     stands: nodes.flatMap((node) => (absence(get(node.key)) ? [] : factsOf(node))),
   };
 }
@@ -134,8 +133,8 @@ function conflictOf(node: Node, sound: Sound, its: SeenWork | undefined, get: Ge
   const facts = node.form === 'row' ? node.facts : [node.fact];
   const rule = its?.outputs?.rule;
   if (facts.every(({ fact }) => fact.rule === rule)) return [found];
-  const read = asked?.ok && asked.given ? readDigest(asked.given) : '';
-  const only = read !== '' && facts.every(({ fact }) => fact.read === read);
+  const read = asked?.ok && asked.given ? readDigest(asked.given) : undefined;
+  const only = facts.every(({ fact }) => fact.read === read);
   return [{ ...found, rule: only ? 'only' : 'changed' }];
 }
 
@@ -168,7 +167,7 @@ function isRounded(over: number, tape: number, output: Output | undefined): bool
   return bound !== undefined && past > 0 && past < tape - NOTHING;
 }
 
-function stepOf(node: Node, { passed }: Sound, its: SeenWork | undefined, get: Get): GarmentStep[] {
+function stepOf(node: Node, { passed }: Sound, get: Get): GarmentStep[] {
   const output: Output | undefined = node.output;
   if (!output?.step || (node.form === 'plan' && node.asked)) return [];
   const result = get(node.key);
@@ -178,10 +177,9 @@ function stepOf(node: Node, { passed }: Sound, its: SeenWork | undefined, get: G
   const of = node.form === 'before' ? (count ?? 1) : count;
   const made = node.form === 'before' ? (count ?? 1) : factsOf(node).length;
   const ready = result?.ok === true && !(result.undecided && made !== of);
-  const rank = its?.work.rank ?? 0;
   const over = passed.has(node.key) && { passed: true as const };
   const { stage } = output.step;
-  return [{ home: node.key, step: output.step, stage, rank, made, of, ready, ...over }];
+  return [{ home: node.key, step: output.step, stage, made, of, ready, ...over }];
 }
 
 function countOf({ kind }: Node, result: Result | undefined): number | undefined {
