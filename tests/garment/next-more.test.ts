@@ -67,6 +67,9 @@ test('the number behind is of the same work and side, and still to be made', () 
   expect(keyAt(state, right).after).toEqual({ home: behind, value: mm(60) });
   expect(keyAt(state, behind).after).toBeUndefined();
   expect(keyAt(pressed(state, behind), right).after).toBeUndefined();
+  // What follows them is of the other side, and of another work.
+  expect(keyAt(state, at('hem', 'allowance', 'left')).after).toBeUndefined();
+  expect(keyAt(state, at('other', 'allowance')).after).toBeUndefined();
   // Of a row that comes next no one number is the next.
   expect(keyAt(begin(waistcoat, KNOWN), at('strip', 'cut')).after).toBeUndefined();
 });
@@ -105,6 +108,21 @@ test('with one press goes the same step of another side: of the same number, and
   ];
   expect(with_(state, holes)).toEqual([others]);
   expect(with_(pressed(state, others), holes)).toEqual([]);
+  // The second mark of one side is where the first of the other is.
+  const on10 = { ...strips, own: { right: { length: typed('30'), end: typed('10') } } };
+  const one = pressed(begin(garmentOf({ works: { strips: on10 } }), KNOWN), holes);
+  expect([keyAt(one, holes).value, keyAt(one, others).value]).toEqual([mm(100), mm(100)]);
+  expect(with_(one, holes)).toEqual([]);
+});
+
+test('nor does another step that comes to the same number', () => {
+  const square = {
+    ...{ name: 'Square', calculation: 'toy-piece', rank: 1, sides: ['left', 'right'] },
+    fields: { length: typed('60'), width: typed('60') },
+  };
+  const state = begin(garmentOf({ works: { square } }), KNOWN);
+  const [left, right] = ['left', 'right'].map((side) => at('square', 'cut-width', side));
+  expect(homes(besides(state.answer, keyAt(state, left ?? ''), on))).toEqual([right]);
 });
 
 test('before what can’t be undone the next such step is told, round to the first, made and passed over left out', () => {
@@ -193,4 +211,23 @@ test('a work as a line: how far it is, what is in the way, and the number it is 
   expect(workLines(done.answer)[0]).not.toBe(workLines(hole.answer)[0]);
   const steps = workLines(state.answer)[1]?.steps ?? [];
   expect(homes(steps)).toEqual([at('strip', 'cut'), holes]);
+});
+
+test('a line has its steps as they are made, where a side is made apart, and waits while one lacks its number', () => {
+  const movedSides = { left: { cut: { stage: 'edge', rank: 9 } } };
+  const works = {
+    strips: { ...strips, movedSides },
+    piece: {
+      ...{ name: 'Piece', calculation: 'toy-piece', rank: 3 },
+      fields: { length: typed('60') },
+    },
+  };
+  const [apart, piece] = workLines(begin(garmentOf({ works }), KNOWN).answer);
+  expect(homes(apart?.steps ?? [])).toEqual(
+    ['right', 'left'].flatMap((side) => [at('strips', 'cut', side), at('strips', 'holes', side)]),
+  );
+  expect(piece).toMatchObject({
+    waits: true,
+    shows: { home: at('piece', 'cut-length'), value: mm(600) },
+  });
 });

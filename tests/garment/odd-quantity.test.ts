@@ -42,6 +42,7 @@ test('in inches it is usual; said to be final, or no measure of a body, nothing 
   expect(asked({ height, leg: bare }, 'leg')).toBeUndefined();
   expect(asked({ height, leg: { ...leg, kind: 'count' } }, 'leg')).toBeUndefined();
   expect(asked({ leg: { ...leg, parts: typed('') } }, 'leg')).toBeUndefined();
+  expect(asked({ height, leg }, 'arm')).toBeUndefined();
 });
 
 test('left and right are two numbers of one measure, each held against the other measures', () => {

@@ -6,8 +6,10 @@ import { madeRow, rowOf } from '../../src/garment/sheet/row.ts';
 import { sheetOf } from '../../src/garment/sheet/sheet.ts';
 import { mm } from '../../src/lengths/length.ts';
 import type { Run } from '../../src/sewing/run.ts';
+import { CUTS } from './trial/cuts.ts';
 import { garmentOf, output, quantity, typed } from './trial/garments.ts';
 import { KNOWN } from './trial/known.ts';
+import { HOOKS, waistcoat } from './trial/waistcoat.ts';
 
 const now = 5;
 const tape = 8000;
@@ -94,6 +96,36 @@ test('what an option takes away, here or where it comes from, is not on the shee
   });
 });
 
+test('what a number takes away has nothing on the sheet, nor has what is said of it', () => {
+  const known = new Map([...KNOWN, [CUTS.id, CUTS] as const]);
+  const given = (turn: string) => {
+    const work = { name: 'Cuts', calculation: CUTS.id, rank: 1 };
+    const fields = { length: typed('60'), turn: typed(turn) };
+    const state = begin(garmentOf({ works: { cuts: { ...work, fields } } }), known);
+    return sheet(state).gives.map(({ home }) => home);
+  };
+  const [folded, pressed] = ['folded', 'pressed'].map((key) => homeOf('cuts', '', key));
+  expect(given('1')).toEqual([folded, pressed]);
+  expect(given('0')).toEqual([folded]);
+});
+
+test('a number behind which a decision is open is on the sheet without one, a measure of the garment too', () => {
+  const eyes = {
+    ...{ name: 'Eyes', calculation: 'toy-follow', rank: 9 },
+    fields: { row: [output('hooks', 'marks')], by: typed('0') },
+  };
+  const many = { name: 'Eyes to sew', kind: 'count', rank: 9, parts: [output('eyes', 'count')] };
+  const record = {
+    ...waistcoat,
+    ...{ works: { ...waistcoat.works, eyes }, quantities: { ...waistcoat.quantities, many } },
+  };
+  const on = (state: State) => sheet(state).quantities.find(({ id }) => id === 'many')?.number;
+  const planned = begin(record, KNOWN);
+  expect(on(planned)).toEqual({ is: 'sure', value: 7, off: 0 });
+  const hook = { do: 'make', home: HOOKS, id: 'f', tape, now, measured: mm(20) } as const;
+  expect(on(act(planned, hook).state)).toEqual({ is: 'undecided' });
+});
+
 test('made with a tape a number is as sure as that; wholly made no decision behind it moves it', () => {
   const made = after({ do: 'make', home: FIRST, id: 'f', tape, now } as Action);
   const steps = sheet(made).stages.at(-1)?.steps;
@@ -147,6 +179,15 @@ test('what lies between is said of the marks without a box, from the one before'
   expect(row.between).toEqual({ least: mm(10), most: mm(10) });
 });
 
+test('of spaces that grow from mark to mark the least and the most are told, from a box and to one', () => {
+  const space = (i: number) => mm(10) + i * mm(0.04);
+  // The sum of the spaces before each.
+  const places = Array.from({ length: 41 }, (_, i) => i * space((i - 1) / 2));
+  const row = rowOf(run(places.map((at) => ({ ...mark(0), at }))), undefined, false);
+  expect(row.ticks).toEqual([0, 9, 19, 29, 39, 40]);
+  expect(row.between).toEqual({ least: space(0), most: space(38) });
+});
+
 test('a mark says where it is across, and whether it is made', () => {
   const row = rowOf(run([mark(1, { across: 7 }), mark(2)]), ['a'], false);
   expect(row.marks).toEqual([
@@ -168,11 +209,12 @@ test('made marks alone are numbered as they were, and the row is as long as the 
     },
   });
   expect(madeRow([], 'zero')).toBeUndefined();
-  expect(madeRow([fact(2, 20), fact(undefined, 50)], 'top-edge')).toEqual({
-    ...{ datum: 'top-edge', length: mm(50), ticks: [0, 1], between: undefined },
+  expect(madeRow([fact(2, 20), fact(undefined, 50), fact(4, 80)], 'top-edge')).toEqual({
+    ...{ datum: 'top-edge', length: mm(80), ticks: [0, 1, 2], between: undefined },
     marks: [
       { at: mm(20), label: '3', kind: 'measure', made: true },
       { at: mm(50), label: '2', kind: 'measure', made: true },
+      { at: mm(80), label: '5', kind: 'measure', made: true },
     ],
   });
 });

@@ -83,7 +83,8 @@ function stepOf({ nodes, values, sound }: Answer, step: GarmentStep): SheetStep 
   const made = isMade(step);
   const kind = nodes.get(step.home)?.kind ?? 'length';
   const number = numberOf(values.get(step.home), made);
-  if (kind !== 'run' || number.is !== 'waits') return { step, made, kind, number };
+  // A single number that is made waits for nothing: only of a row something may be made beside it.
+  if (number.is !== 'waits') return { step, made, kind, number };
   const row = madeRow(sound.facts.get(step.home) ?? [], step.step.datum);
   return { step, made, kind, number: row ? { ...number, row } : number };
 }

@@ -1,7 +1,7 @@
 import { length, lengthOrNone } from '../../../src/calculation/field-spec.ts';
 import { type Outputs, outputOf, type Step } from '../../../src/calculation/output.ts';
 import { schema } from '../../../src/calculation/schema.ts';
-import { exactLength } from '../../../src/lengths/length.ts';
+import { type ExactLength, exactLength } from '../../../src/lengths/length.ts';
 
 const fields = schema(
   { length: 'Length', turn: 'Turn' },
@@ -25,12 +25,16 @@ const folded = output({
     ...{ ok: true, value: exactLength(length - (made.press ?? turn)) },
   }),
 });
+const pressed = output({
+  ...{ key: 'pressed', name: 'Pressed', kind: 'length', reads: [], takes: [press] },
+  of: (_, { takes }) => ({ ok: true, value: takes.press as ExactLength }),
+});
 
 /**
  * Pieces cut to one length, rounded to the nearest graduation, up or down, and what is left of it when
- * it is pressed over by a turn: a turn of nothing takes its press away.
+ * it is pressed over by a turn: a turn of nothing takes its press away, and what is said of that.
  */
 export const CUTS: Outputs = {
   ...{ id: 'cuts', rule: 1, fields },
-  outputs: [cut('near'), cut('least', 'least'), cut('most', 'most'), press, folded],
+  outputs: [cut('near'), cut('least', 'least'), cut('most', 'most'), press, folded, pressed],
 };
