@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { homeOf } from '../../src/garment/record/home.ts';
-import type { Fact, Garment, Quantity } from '../../src/garment/record/record.ts';
+import type { Fact, Garment, Quantity, Work } from '../../src/garment/record/record.ts';
 import type { Known } from '../../src/garment/work-out/seen-work.ts';
 import { type Answer, type Memory, workOut } from '../../src/garment/work-out/work-out.ts';
 import { mm } from '../../src/lengths/length.ts';
@@ -80,16 +80,22 @@ const madeAt =
 const byC = [madeAt(HOLES), Array(5).fill('c')] as const;
 const row = (...at: number[]) => at.map((place) => mm(place));
 
-type Set = Partial<Pick<Garment, 'facts' | 'begun' | 'decisions'>>;
+type Set = Partial<Garment>;
 const one = (name: string, was: Set, now: Set, of: Of, is: unknown) =>
   [name, was, now, of, is] as const;
 const shorter = { [HOLES]: { count: 3, by: {}, points: points(20, 100, 180) } };
+const counted = {
+  quantities: { long: { ...(coat.quantities.long as Quantity), kind: 'count' } },
+};
+const off = { works: { ...coat.works, back: { ...(coat.works.back as Work), off: true } } };
 const m = fact(LONG, 615);
 const cut = (at: number) => ({ facts: { c: fact(CUT, at) } });
 const measured = (at: number) => ({ facts: { m: fact(LONG, at) } });
 const said = (id: string, home: string) => ({ facts: { [id]: before(home) } });
 const wide = { w: fact(WIDTH, 400) };
 const ONE_AFTER_OTHER = [
+  one('a number that is linked is no length any more', {}, counted, valueAt(CUT), 'kinds'),
+  one('a work that is linked is taken off', {}, off, valueAt(FACING), 'waits'),
   one('a measure is taken', {}, measured(615), valueAt(CUT), mm(635)),
   one('a measure is taken anew', measured(615), measured(611), valueAt(CUT), mm(631)),
   one('a measure is kept under another id', { facts: { m } }, { facts: { n: m } }, endsAt(CUT), [

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { type Action, act } from '../../src/garment/actions/act.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
+import type { Kept } from '../../src/garment/record/record.ts';
 import { madeRow, rowOf } from '../../src/garment/sheet/row.ts';
 import { sheetOf } from '../../src/garment/sheet/sheet.ts';
 import { mm } from '../../src/lengths/length.ts';
@@ -123,7 +124,33 @@ test('a number behind which a decision is open is on the sheet without one, a me
   const planned = begin(record, KNOWN);
   expect(on(planned)).toEqual({ is: 'sure', value: 7, off: 0 });
   const hook = { do: 'make', home: HOOKS, id: 'f', tape, now, measured: mm(20) } as const;
-  expect(on(act(planned, hook).state)).toEqual({ is: 'undecided' });
+  const open = act(planned, hook).state;
+  expect(on(open)).toEqual({ is: 'undecided' });
+  const gives = sheet(open).gives.find(({ home }) => home === homeOf('eyes', '', 'count'));
+  expect(gives).toEqual({
+    ...{ home: homeOf('eyes', '', 'count'), kind: 'count', number: { is: 'undecided' } },
+  });
+  const steps = sheet(open).stages.flatMap((stage) => stage.steps);
+  const hooks = steps.find(({ step }) => step.home === HOOKS);
+  expect(hooks).toMatchObject({ kind: 'run', number: { is: 'undecided', row: {} } });
+});
+
+test('a step that waits is on the sheet as one, and beside a row what is made of it', () => {
+  const waits = (facts: object) => {
+    const front = { ...(waistcoat.quantities.front as object), parts: typed('') };
+    const quantities = { ...waistcoat.quantities, front };
+    const state = begin({ ...waistcoat, quantities, facts: facts as Kept }, KNOWN);
+    const steps = sheet(state).stages.flatMap((stage) => stage.steps);
+    return steps.find(({ step }) => step.home === HOOKS)?.number;
+  };
+  const none = waits({});
+  expect(none).toMatchObject({ is: 'waits', trouble: { kind: 'waits' } });
+  expect(none).not.toHaveProperty('row');
+  const hook = {
+    ...{ home: HOOKS, shown: mm(12), plan: mm(12), tape, rule: 1, read: '', when: now },
+    mark: { rank: 0, of: 7, asked: mm(12) },
+  };
+  expect(waits({ f: hook })).toMatchObject({ is: 'waits', row: { marks: [{ at: mm(12) }] } });
 });
 
 test('made with a tape a number is as sure as that; wholly made no decision behind it moves it', () => {

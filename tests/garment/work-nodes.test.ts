@@ -54,8 +54,10 @@ test('a mark of a row is of no single number, and a number without a mark of no 
   const mark = { rank: 0, of: 5, asked: mm(20) };
   const facts = { a: fact(CUT, 500, { mark }), b: fact(HOLES, 25) };
   const record = { ...coat, facts };
-  expect([CUT, HOLES].map((home) => seen(record, home))).toEqual([
+  expect([CUT, FINISHED, HOLES].map((home) => seen(record, home))).toEqual([
     ['planned', mm(620)],
+    // Nothing is cut that it could go by.
+    ['planned', mm(600)],
     ['planned', 5],
   ]);
   expect(earlier(record)).toEqual(['a', 'b']);
@@ -158,4 +160,50 @@ test('a number of the garment is planned, or made; a row of it is never made by 
     ],
   ]);
   expect(earlier(measured)).toEqual(['r']);
+  const answer = workOut(measured, known);
+  expect(['row', 'long', 'sum'].map((id) => answer.sources(homeOf(id)))).toEqual([
+    ...[[HOLES], [], [homeOf('long')]],
+  ]);
+  // It stands by itself: beside it nothing is asked.
+  expect(answer.nodes.get(homeOf('sum'))).toMatchObject({ form: 'plan', asked: false });
+  const unread = {
+    ...record,
+    quantities: { ...record.quantities, sum: { ...sum, parts: typed('x') } },
+  };
+  expect(workOut(unread, known).sources(homeOf('sum'))).toEqual([]);
+});
+
+test('what is made stands where it is, though what is asked of it goes round through itself', () => {
+  const hem = (of: string, rank: number) =>
+    work('toy-hem', rank, { depth: [output(of, 'allowance')], turned: typed('once') });
+  const hems = { a: hem('b', 1), b: hem('a', 2) };
+  const [a, b] = [at('a', 'allowance'), at('b', 'allowance')];
+  const made = garmentOf({ works: hems, facts: { f: fact(a, 35) } });
+  expect([a, b].map((key) => seen(made, key))).toEqual([
+    ['made', mm(35)],
+    ['planned', mm(35)],
+  ]);
+  expect([a, b].map((key) => workOut(made, known).sources(key))).toEqual([[], [a]]);
+  // Said to be made before, it has no number to stand by.
+  const said = garmentOf({ works: hems, facts: { f: before(a) } });
+  expect([a, b].map((key) => seen(said, key))).toEqual(['circle', 'circle']);
+
+  const cut = {
+    name: 'Cut',
+    kind: 'length',
+    rank: 1,
+    parts: [output('strip', 'last'), ...typed(' + 2')],
+  };
+  const ring = { ...strip, fields: { ...strip.fields, length: [quantity('cut')] } };
+  const points = [0, 1, 2, 3, 4].map((rank) => [rank, mm(20 + 40 * rank)]);
+  const row = garmentOf({
+    ...{ quantities: { cut }, works: { strip: ring } },
+    facts: { h: fact(HOLES, 20, { mark: { rank: 0, of: 5, asked: mm(20) } }) },
+    begun: { [HOLES]: { count: 5, by: {}, points } },
+  });
+  expect([HOLES, at('strip', 'last')].map((key) => seen(row, key))).toEqual([
+    ['partly made', 5],
+    ['planned', mm(180)],
+  ]);
+  expect(workOut(row, known).sources(HOLES)).toEqual([]);
 });

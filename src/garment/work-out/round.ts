@@ -10,7 +10,7 @@ import { same } from './same.ts';
 export interface Cell {
   /** None where it goes round: then it is worked out from nothing. */
   node?: Node;
-  /** Keys of the numbers it reads, as far as they are there. */
+  /** Keys of the numbers it reads: none where it stands by what was made of it, on its way round. */
   reads: readonly string[];
   from: readonly (Result | undefined)[];
   result: Result;
@@ -40,9 +40,7 @@ export class Round {
     this.cellBefore = cellBefore;
     const index = new Map(nodes.map(({ key }, i) => [key, i]));
     this.sources = nodes.map((node) => node.sources.flatMap((key) => index.get(key) ?? []));
-    this.reads = nodes.map((node) =>
-      node.sources.filter((key) => index.has(key) || values.has(key)),
-    );
+    this.reads = nodes.map(({ sources }) => sources);
     for (const group of this.ordered()) this.settle(group);
   }
 

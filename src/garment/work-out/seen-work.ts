@@ -98,7 +98,7 @@ export function absentBy(seen: SeenWork, side: SeenSide, key: string): string | 
 function absentIn(seen: SeenWork, side: SeenSide, key: string): string | undefined {
   const output = seen.outputs?.outputs.find((one) => one.key === key);
   const by = output?.absent(side.ask);
-  if (by !== undefined || !output || output.takes.length === 0) return by;
+  if (by !== undefined || !output) return by;
   const taken = output.takes.map((one) => absentBy(seen, side, one));
   return taken.every((one) => one !== undefined) ? taken[0] : undefined;
 }

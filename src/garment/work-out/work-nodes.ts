@@ -41,7 +41,7 @@ interface Site {
 function outputNodes(output: Output, site: Site): Node[] {
   const { id, side, made } = site;
   const home = homeOf(id, side.side, output.key);
-  const facts = output.step ? factsFor(output, made.facts.get(home)) : NONE;
+  const facts = output.step ? factsOf(output.kind === 'run', made.facts.get(home)) : NONE;
   const before = output.step && facts.length === 0 ? made.before.get(home) : undefined;
   const begun = facts.length > 0 ? made.begun.get(home) : undefined;
   const isMade = facts.length > 0 || before !== undefined;
@@ -73,8 +73,8 @@ function outputNodes(output: Output, site: Site): Node[] {
 }
 
 /** A row's facts are of marks, a single number's are not; those of the other kind aren't of it. */
-function factsFor({ kind }: Output, facts = NONE): readonly KnownFact[] {
-  return facts.filter(({ fact }) => (fact.mark !== undefined) === (kind === 'run'));
+function factsOf(row: boolean, facts = NONE): readonly KnownFact[] {
+  return facts.filter(({ fact }) => (fact.mark !== undefined) === row);
 }
 
 function planNode(output: Output, site: Site, key: string, begun: PlanNode['begun']): PlanNode {
@@ -87,14 +87,14 @@ function planNode(output: Output, site: Site, key: string, begun: PlanNode['begu
   );
   const bends = output.bentBy.flatMap((step) => {
     const home = homeOf(id, side.side, step);
-    const fact = made.facts.get(home)?.at(-1);
+    // What bends is a single number.
+    const fact = factsOf(false, made.facts.get(home)).at(-1);
     const stands = fact && absentBy(seen, side, step) === undefined;
     return stands ? [{ step, fact, asked: askedKey(home) }] : [];
   });
   const early = output.bentBy.flatMap((step) => {
     const home = homeOf(id, side.side, step);
-    const stands = made.before.has(home) && !made.facts.has(home);
-    return stands && absentBy(seen, side, step) === undefined ? [home] : [];
+    return made.before.has(home) && absentBy(seen, side, step) === undefined ? [home] : [];
   });
   const own = [
     'plan',
