@@ -59,8 +59,11 @@ test('a number that was taken out is no example, and one that was never there ch
   const work = await begun('closures', 'cm');
   const { opening: _, ...without } = work.fields;
   expect(says({ ...work, fields: without })).toBe(false);
-  const { at: __, ...rest } = work.fields;
-  expect(says({ ...work, fields: rest })).toBe(true);
+  const given = Object.entries(work.fields).filter(
+    ([, [part]]) => part && 'text' in part && part.text !== '',
+  );
+  expect(given.length).toBeLessThan(Object.keys(work.fields).length);
+  expect(says({ ...work, fields: Object.fromEntries(given) })).toBe(true);
 });
 
 test('it is the maker’s own once it is said to be final, has a side of its own, or something is made', async () => {
