@@ -32,6 +32,8 @@ export const newsWords = {
         'A pocket’s patches and facings are counted with the cloth to have at hand; a restored garment counts as being in its backup; names of numbers that go along are shown before a garment is handed on. A long sheet stands in columns, on fewer pages.',
         'A drawing follows letters that are made larger while it is open; a long name on the key gives way to its number.',
         'In a photo, numbers whose digits are printed apart are read; nothing is told on a bare edge beside a tape’s lines.',
+        'A work that was added and not touched says that its numbers are an example: on the key, before a cut, in the work and on the sheet.',
+        'The list of garments follows what is done in another tab. A lay counts the cloth of a piece it has no place for; a band is cut once it is cut both ways; a field is offered the side of a work that doesn’t come from it.',
       ],
     },
     {
