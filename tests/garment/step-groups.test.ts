@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { type Action, act } from '../../src/garment/actions/act.ts';
 import { movedPast, movedWith, stepGroups } from '../../src/garment/actions/move.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
 import { garmentOf, typed } from './trial/garments.ts';
@@ -90,7 +91,7 @@ test('steps of two sides don’t pass what follows on one of them', () => {
   });
 });
 
-test('between two that lie as near as numbers can there is no place, nor between two of one rank', () => {
+test('between two that lie as near as numbers can there is no place', () => {
   const past = (near: number, far: number) =>
     movedPast(
       stateOf({ own: piece(0), near: piece(near), zfar: piece(far) }),
@@ -99,8 +100,41 @@ test('between two that lie as near as numbers can there is no place, nor between
     );
   const step = Number.EPSILON;
   expect(past(1, 2)).toMatchObject({ to: { stage: 'cut', rank: 1.5 }, past: { work: 'near' } });
-  expect(past(1, 1)).toBeUndefined();
   // Halfway is the nearer of them, or the farther one.
   expect(past(1, 1 + step)).toBeUndefined();
   expect(past(1 + step, 1 + 2 * step)).toBeUndefined();
+});
+
+describe('works of one rank, as two tabs add them,', () => {
+  const names = (state: State) => groups(state).map(([name]) => String(name).split(' ')[0]);
+  const past = (state: State, work: string, by: -1 | 1) => {
+    const { past, ...moving } = movedPast(state, { work, stage: 'cut' }, by) ?? {};
+    expect(past).toBeDefined();
+    const { state: after } = act(state, { do: 'move', ...moving, now: 1 } as Action);
+    return [past?.work, names(after)];
+  };
+
+  test('are passed together: there is no place between them', () => {
+    const state = stateOf({ a: piece(1), b: piece(2), c: piece(2), d: piece(3), e: piece(4) });
+    expect(past(state, 'd', -1)).toEqual(['b', ['a', 'd', 'b', 'c', 'e']]);
+    expect(past(state, 'a', 1)).toEqual(['c', ['b', 'c', 'a', 'd', 'e']]);
+    expect(past(state, 'c', -1)).toEqual(['b', ['a', 'c', 'b', 'd', 'e']]);
+    const [first, second] = [1, -1].map((rank) =>
+      stateOf({ a: piece(rank), b: piece(rank), c: piece(rank) }),
+    );
+    expect(first && past(first, 'c', -1)).toEqual(['a', ['c', 'a', 'b']]);
+    expect(second && past(second, 'a', 1)).toEqual(['c', ['b', 'c', 'a']]);
+  });
+
+  test('are not passed together where one of them is of the same side', () => {
+    const movedSides = { left: { edge: { stage: 'cut', rank: 5 } } };
+    const strips = strip(2, { ...SIDES, movedSides });
+    const a = piece(1, { moved: { cut: { stage: 'cut', rank: 5 } } });
+    const state = stateOf({ a, strips, b: piece(9) });
+    expect(names(state)).toEqual(['strips', 'a', 'strips', 'b', 'strips']);
+    expect(movedPast(state, { work: 'strips', stage: 'cut' }, 1)).toBeUndefined();
+    // The right one has nothing there.
+    const right = movedPast(state, { work: 'strips', stage: 'cut', side: 'right' }, 1);
+    expect(right).toMatchObject({ past: { work: 'strips', side: 'left' }, to: { rank: 7 } });
+  });
 });

@@ -68,6 +68,7 @@ export function movedWith(answer: Answer, step: GarmentStep): Moved {
 
 /** A move past the group before, or after. */
 export interface MovePast extends Moving {
+  /** The one it stands beside then. */
   past: StepGroup;
 }
 
@@ -85,11 +86,16 @@ export function movedPast(
   const own = groups.find((one) => one.work === work && one.stage === stage && one.side === side);
   if (!own) return undefined;
   // Of those that stand that way, in part at least, the nearest is passed.
-  const [past, beyond] = groups
+  const ahead = groups
     .filter((one) => one !== own && (by < 0 ? one.from < own.till : one.till > own.from))
     .sort((one, other) => (by < 0 ? other.from - one.from : one.till - other.till));
-  if (!past || sharesSide(own, past)) return undefined;
-  const to = besidePlace(past.place, beyond?.place, by);
+  const [near] = ahead;
+  if (!near) return undefined;
+  // Works of one rank, as two tabs add them, leave no place between their steps: then all of those.
+  const passed = ahead.filter(({ place }) => comparePlaces(place, near.place) === 0);
+  if (passed.some((one) => sharesSide(own, one))) return undefined;
+  const past = passed.at(-1) ?? near;
+  const to = besidePlace(past.place, ahead[passed.length]?.place, by);
   return to && { work, stage, side, to, past };
 }
 
