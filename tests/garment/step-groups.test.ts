@@ -126,6 +126,19 @@ describe('works of one rank, as two tabs add them,', () => {
     expect(second && past(second, 'a', 1)).toEqual(['c', ['b', 'c', 'a']]);
   });
 
+  test('are passed up to the last step of them, though one side is apart among the others', () => {
+    const sides = ['left', 'middle', 'right'];
+    const movedSides = { middle: { cut: { stage: 'cut', rank: 2 } } };
+    const state = stateOf({ a: piece(1), strips: strip(2, { sides, movedSides }) });
+    expect(groups(state).slice(1, 3)).toEqual([
+      ['strips cut', 'left+right', 2, 4],
+      ['strips cut middle', 'middle', 3, 3],
+    ]);
+    const moving = movedPast(state, { work: 'a', stage: 'cut' }, 1);
+    expect(moving?.past.side).toBeUndefined();
+    expect(past(state, 'a', 1)).toEqual(['strips', ['strips', 'strips', 'a', 'strips']]);
+  });
+
   test('are not passed together where one of them is of the same side', () => {
     const movedSides = { left: { edge: { stage: 'cut', rank: 5 } } };
     const strips = strip(2, { ...SIDES, movedSides });

@@ -37,6 +37,18 @@ test('what is made of a row gets the row’s name; what is of no row there stays
   expect(one.facts).toMatchObject({ damaged: null, odd: 7 });
 });
 
+test('a work with an option that isn’t known here waits as it is for a build that knows it', () => {
+  const works = { s: strip({ rows: typed('three') }), t: strip({ rows: typed('one') }) };
+  const facts = { first: fact('s||#0'), other: fact('t||#0') };
+  const garment = withKeys(garmentOf({ works, facts } as never), KNOWN);
+  expect(garment.works.s).toBe(works.s);
+  expect(garment.works.t).not.toHaveProperty('older');
+  expect(garment.facts).toMatchObject({ first: { home: 's||#0' }, other: { home: 't||holes' } });
+  // Alone it changes nothing, however often it is looked at.
+  const alone = garmentOf({ works: { s: works.s }, facts } as never);
+  expect(withKeys(alone, KNOWN)).toBe(alone);
+});
+
 test('a row that is begun is begun under its name', () => {
   const begun = { 's||#0': { count: 1, points: [[0, 8]], by: {} }, 'x||y': 7 };
   const garment = withKeys(garmentOf({ works: { s: strip({}) }, begun } as never), KNOWN);

@@ -31,9 +31,11 @@ export function withKeys(garment: Garment, known: Known): Garment {
     const gives = known.get(work.calculation);
     if (work.older === undefined || typeof gives !== 'object') continue;
     const { older: _, ...filled } = { ...work, fields: withStart(work, gives) };
+    const seen = seenWork(filled, known, new WeakMap());
+    // With an option no build up to this one knows, which runs there are isn't known yet, either.
+    if (!seen.outputs) continue;
     works[id] = filled;
-    for (const [from, to] of homesOf(id, seenWork(filled, known, new WeakMap())))
-      homes.set(from, to);
+    for (const [from, to] of homesOf(id, seen, seen.outputs)) homes.set(from, to);
   }
   if (Object.keys(works).every((id) => works[id] === garment.works[id])) return garment;
   const facts = Object.entries(garment.facts).map(([id, fact]): [string, unknown] => {
@@ -62,9 +64,9 @@ function withStart({ fields }: Work, gives: Outputs): Fields {
 }
 
 /** By the home of a run's place that of its key: the runs there are, in the order they are declared. */
-function homesOf(id: string, seen: SeenWork): [string, string][] {
+function homesOf(id: string, seen: SeenWork, { outputs }: Outputs): [string, string][] {
   const [side] = seen.sides;
-  const runs = (seen.outputs?.outputs ?? []).filter(
+  const runs = outputs.filter(
     ({ kind, key }) => kind === 'run' && side && absentBy(seen, side, key) === undefined,
   );
   return runs.map(({ key }, place) => [homeOf(id, '', runKey(place)), homeOf(id, '', key)]);
