@@ -95,3 +95,22 @@ test('while a number behind it waits, it is asked about all the same', () => {
   });
   expect(open(waits)).toEqual([ALLOWANCE, LONG, EASE]);
 });
+
+test('of what is made nothing behind it is asked about', () => {
+  const hems = garmentOf({
+    quantities: { deep: { name: 'Deep', kind: 'length', rank: 1, parts: typed('2') } },
+    works: {
+      hem: { name: 'Hem', calculation: 'toy-hem', rank: 1, fields: { depth: [quantity('deep')] } },
+      cuff: {
+        ...{ name: 'Cuff', calculation: 'toy-hem', rank: 2 },
+        fields: { depth: [output('hem', 'allowance')] },
+      },
+    },
+  });
+  const cuff = homeOf('cuff', '', 'allowance');
+  const state = begin(hems, KNOWN);
+  expect(open(state, cuff)).toEqual([ALLOWANCE, homeOf('deep')]);
+  expect(open(act(state, { do: 'make', home: ALLOWANCE, id: 'f', tape, now }).state, cuff)).toEqual(
+    [],
+  );
+});

@@ -18,6 +18,7 @@ test('how far readings move a number: the root of the squares of the further end
   expect(plusMinus(here(100, { a: [97, 101], b: [96, 104] }))).toBe(5);
   expect(plusMinus(here(100, { a: [null, 103] }))).toBe(3);
   expect(plusMinus(here(run(0, 10), { a: [run(0, 8), run(0, 11)] }))).toBe(2);
+  expect(plusMinus(here(run(0, 5, 10), { a: [run(0, 4, 7), run(0, 6, 11)] }))).toBe(3);
   expect(plusMinus(here(run(), { a: [run(), run()] }))).toBe(0);
   expect(plusMinus(nothing({ kind: 'undecided' }))).toBe(0);
   const [large, one, two] = [[0, 1e8] as const, [0, 1] as const, [0, 1] as const];
@@ -45,6 +46,11 @@ test('a number is worked out at both ends of each reading, wherever that comes i
   expect(through('k', both, 150, none)).toEqual({ a: [null, 153], b: [146, null] });
   const never = () => ({ ok: false }) as const;
   expect(through('k', both, 150, never)).toEqual({ a: [null, null], b: [null, null] });
+  // What is impossible at one end is in doubt, also of nothing.
+  const one = through('k', [here(5, { a: [4, 6] })], 0, ([value]) =>
+    value === 4 ? { ok: false } : { ok: true, value: 0 },
+  );
+  expect(one).toEqual({ a: [null, 0] });
 });
 
 test('what moves nothing is not in doubt', () => {
@@ -77,6 +83,12 @@ test('of many readings the largest are followed singly, and the rest together', 
   const all = Object.assign({}, ...sources(13).map(({ ends }) => ends)) as Ends;
   const root = Math.sqrt(1 + 4);
   expect(through('k', [here(0, all)], 0, sum)['rest:k']).toEqual([-root, root]);
+  // Of some that are as large those that come first.
+  const alike = Array.from({ length: 14 }, (_, i) => here(0, { [`r${i}`]: [-1, 1] }));
+  expect(Object.keys(through('k', alike, 0, sum))).toEqual([
+    ...Array.from({ length: 11 }, (_, i) => `r${i}`),
+    'rest:k',
+  ]);
   // How large one is it is where it is largest.
   const twice = [here(0, { r0: [-99, 99] }), ...sources(13)];
   expect(Object.keys(through('k', twice, 0, sum)).slice(0, 2)).toEqual(['r0', 'r12']);

@@ -4,6 +4,7 @@ import { homeOf } from '../../src/garment/record/home.ts';
 import { MOST_LINKS } from '../../src/garment/record/limits.ts';
 import type { Part, Quantity } from '../../src/garment/record/record.ts';
 import { fieldText } from '../../src/garment/work-out/field-text.ts';
+import { oneOf } from '../../src/garment/work-out/field-value.ts';
 import { nodeField, readingTrouble } from '../../src/garment/work-out/node-field.ts';
 import { QUANTITY_SPECS } from '../../src/garment/work-out/quantity-node.ts';
 import { mm } from '../../src/lengths/length.ts';
@@ -53,6 +54,7 @@ describe('why a field has no number', () => {
     ['damaged', [7], 'length', { kind: 'damaged', field }],
     ['of too many links', links(MOST_LINKS + 1), 'length', { kind: 'too many links', field }],
     ['empty', typed(''), 'length', { kind: 'not given', field }],
+    ['without anything', undefined, 'length', { kind: 'not given', field }],
     ['without a part', [], 'length', { kind: 'not given', field }],
     ['not understood', typed('6q'), 'length', { kind: 'reading', field, part: 0 }],
     [
@@ -188,6 +190,20 @@ describe('what a field comes to', () => {
     expect(comesTo([output('odd', 'cut', 'total'), plus, output('strips', 'cut')])).toBe(mm(610));
     expect(comesTo([output('strips', 'cut'), ...typed(' + 1')])).toBe(mm(210));
     expect(places([...typed('1; '), output('strips', 'cut')])).toEqual([mm(10), mm(200)]);
+  });
+
+  test('what dividing leaves between two sides is no difference, and a hundredth of a unit is', () => {
+    const all = { kind: 'length', keys: ['a', 'b'], total: false } as const;
+    const of = (...values: number[]) => oneOf(all, values, values);
+    expect(of(300, 300.009)).toBe(300);
+    expect(of(300.009, 300)).toBe(300.009);
+    expect(of(300, 300.02)).toBeUndefined();
+    expect(of(300, 300, 301)).toBeUndefined();
+    expect(oneOf(all, [run(5), run(5)], [run(5), run(5)])).toEqual(run(5));
+    expect(oneOf(all, [run(5), run(6)], [run(5), run(6)])).toBeUndefined();
+    // One of them is moved to the end of its reading, and takes the others along.
+    expect(oneOf(all, [300, 310], [300, 300])).toBe(310);
+    expect(oneOf(all, [290, 300], [300, 300])).toBe(290);
   });
 
   test('what was put in a link’s place is in doubt by as much as it was, a row by nothing', () => {

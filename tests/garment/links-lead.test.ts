@@ -72,7 +72,7 @@ describe('a link leads', () => {
     for (const side of ['', 'left']) {
       expect(leads(output('strips', 'cut', 'total'), side)).toEqual(total);
     }
-    expect(leads(output('strips', 'last', 'total'))).toEqual({ gone: undefined });
+    expect(leads(output('strips', 'last', 'total'))).toStrictEqual({ gone: undefined });
   });
 
   const not: readonly [string, ReturnType<typeof output>, string, NoSource][] = [

@@ -15,11 +15,13 @@ export interface Block {
 /** By id, in the garment's order. */
 export type Blocks = ReadonlyMap<string, Block>;
 
-/** What may come out otherwise than before: what changed, came or went, and whatever reads that, near or far. */
+/**
+ * What may come out otherwise than before: what changed or came, and whatever reads that, near or far.
+ * Where something went, what read it has changed.
+ */
 export function changedIn(now: ReadonlyMap<string, Made>, before: Blocks): Set<string> {
   const changed = new Set<string>();
   for (const [id, made] of now) if (before.get(id)?.made !== made) changed.add(id);
-  for (const id of before.keys()) if (!now.has(id)) changed.add(id);
   if (changed.size === 0) return changed;
   const readers = new Map<string, string[]>();
   for (const [id, { links }] of now) {

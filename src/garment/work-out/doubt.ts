@@ -1,4 +1,3 @@
-import type { Run } from '../../sewing/run.ts';
 import { NOTHING } from '../rows/points.ts';
 import type { Ends, Here, Pair, Result, Value } from './result.ts';
 import { same } from './same.ts';
@@ -91,12 +90,9 @@ function followed(sources: readonly Here[], base: Value) {
   }
   const marks = typeof base === 'object' ? base.marks.length : 0;
   const room = Math.max(2, Math.min(MOST_READINGS, Math.floor(MOST_MARKS_AT_ENDS / (2 * marks))));
-  const all = [...most.keys()];
-  if (all.length <= room) return { singly: all, rest: new Set<string>() };
-  const bySize = all
-    .map((reading, i) => ({ reading, i, share: most.get(reading) ?? 0 }))
-    .sort((a, b) => b.share - a.share || a.i - b.i)
-    .map(({ reading }) => reading);
+  if (most.size <= room) return { singly: [...most.keys()], rest: new Set<string>() };
+  // As large ones stay as they come.
+  const bySize = [...most].sort(([, a], [, b]) => b - a).map(([reading]) => reading);
   return { singly: bySize.slice(0, room - 1), rest: new Set(bySize.slice(room - 1)) };
 }
 
@@ -109,7 +105,6 @@ function movedBy({ value, ends }: Here, readings: ReadonlySet<string>, end: 0 | 
 }
 
 function isStill(end: Value | null, base: Value): boolean {
-  if (end === null) return false;
   if (typeof end === 'number' && typeof base === 'number') return Math.abs(end - base) < NOTHING;
-  return same(end as Run, base as Run);
+  return same(end, base);
 }

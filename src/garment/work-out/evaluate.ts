@@ -117,9 +117,10 @@ function foundOf(node: PlanNode, get: Get): Found | Nothing {
   const takes: string[] = [];
   for (const [key, from] of node.takes) {
     const result = get(from);
-    if (!result?.ok && !absence(result)) return waitsFor(from, key, result);
-    if (result?.ok) takes.push(key);
-    if (result?.ok) sources.push(result);
+    if (result?.ok) {
+      takes.push(key);
+      sources.push(result);
+    } else if (!absence(result)) return waitsFor(from, key, result);
   }
   const [, first] = node.takes[0] ?? [];
   const gone = first !== undefined && takes.length === 0 && absence(get(first));

@@ -78,9 +78,7 @@ function lengthsRead(
   ];
   const how = { ...written.how, taken: takenFrom(taken) };
   const [as, by] = [written, found.text].map((text) => readOf(text)(how));
-  return as?.ok === by?.ok && (!as?.ok || !by?.ok || same(as.value, by.value))
-    ? found
-    : { text: written, read: [] };
+  return same(as?.ok && as.value, by?.ok && by.value) ? found : { text: written, read: [] };
 }
 
 /**
