@@ -127,6 +127,12 @@ describe('why a field has no number', () => {
       { kind: 'kinds', field, part: 4 },
     ],
     [
+      'a count divided by a length',
+      [quantity('seven'), ...typed(' ÷ '), quantity('long')],
+      'number',
+      { kind: 'reading', field, fault: { kind: 'divide-by-length' } },
+    ],
+    [
       'one in a list of lengths',
       [...typed('1; '), quantity('seven')],
       'run',
@@ -206,6 +212,17 @@ describe('what a field comes to', () => {
     expect(oneOf(all, [290, 300], [300, 300])).toBe(290);
   });
 
+  test('each field of a work by what it takes itself', () => {
+    const back = {
+      ...{ name: 'Back', calculation: 'toy-piece', rank: 4 },
+      fields: { length: [quantity('long')], bottom: [output('strips', 'cut')] },
+    };
+    const long = { name: 'n', kind: 'length', rank: 1, parts: typed('60') };
+    const record = garmentOf({ quantities: { long }, works: { strips: strips(), back } });
+    const result = begin(record, KNOWN).answer.values.get(homeOf('back', '', 'cut-length'));
+    expect(result).toMatchObject({ ok: true, value: mm(800) });
+  });
+
   test('what was put in a link’s place is in doubt by as much as it was, a row by nothing', () => {
     const sure = put(mm(200), 'length', { plusMinus: 80 });
     expect(numberOf([sure, plus, quantity('long')])).toEqual({
@@ -214,7 +231,8 @@ describe('what a field comes to', () => {
     expect(numberOf([put(mm(200), 'length')])).toEqual({ value: mm(200), ends: {} });
     const row = run(5, 9);
     expect(numberOf([put(row, 'run', { plusMinus: 80 })], 'run')).toEqual({ value: row, ends: {} });
-    expect(numberOf(typed('1; 2'), 'run', { plusMinus: 80 })).toMatchObject({ ends: {} });
+    const list = numberOf(typed('1; 2'), 'run', { plusMinus: 80 });
+    expect(list && 'ends' in list && list.ends).toEqual({});
   });
 
   test('what is sure takes nobody’s place among the readings that are followed', () => {
@@ -231,6 +249,8 @@ describe('what a field comes to', () => {
     // “46-5/16” is one number, and a letter in the place of its fraction would be taken from it.
     const whole = numberOf(typed('46-5/16 ± 0.125 in', 'in'));
     expect(whole).toEqual({ value: mm(25.4) * 46.3125, ends: {} });
+    const beside = [quantity('long'), ...typed(' + 46-5/16 ± 0.125 in', 'in')];
+    expect(numberOf(beside)).toEqual({ value: mm(600) + mm(25.4) * 46.3125, ends: {} });
     expect(numberOf(typed('46 5/16 ± 0.125 in', 'in'))).toMatchObject({
       ends: { 'r:asked:value:0': [mm(25.4) * 46.1875, mm(25.4) * 46.4375] },
     });

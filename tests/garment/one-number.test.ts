@@ -45,8 +45,8 @@ const fact = (id: string, shown: number, tape: number = mm(1)) => ({
 });
 const run = (marks: number, last: number, long: number): Run => ({
   ...{ datum: 'zero', length: length(long) },
-  marks: Array.from({ length: marks }, () => ({
-    ...{ at: exactLength(last), label: '', kind: 'hole' },
+  marks: Array.from({ length: marks }, (_, i) => ({
+    ...{ at: exactLength(i === marks - 1 ? last : 0), label: '', kind: 'hole' },
   })),
 });
 
@@ -80,7 +80,7 @@ describe('what a calculation gives', () => {
     ['more', LONGEST + 1, 'too large'],
     ['more backwards', -LONGEST - 1, 'too large'],
     ['a row that is too long', run(1, 5, LONGEST + 1), 'too large'],
-    ['one with a mark too far away', run(2, LONGEST + 1, 5), 'too large'],
+    ['one with a mark too far away', run(3, LONGEST + 1, 5), 'too large'],
     ['one without a mark that is too long', run(0, 0, LONGEST + 1), 'too large'],
     ['one as long as may be', run(2, LONGEST, LONGEST), undefined],
     ['one of as many marks as may be', run(MOST_ROW, 5, 5), undefined],

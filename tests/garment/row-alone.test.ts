@@ -78,6 +78,23 @@ describe('where a row stands at both ends of a reading', () => {
     });
   });
 
+  test('also where as many more are asked there', () => {
+    const decision: Decision = {
+      ...{ way: 'spread', facts: ['m1'], tolerance: mm(0.5) },
+      asked: pointsOf(FOUR.marks.map(({ at }) => at)),
+    };
+    const row = evaluateRow(
+      node([hole(0, 10), hole(1, 22)], { decision }),
+      asked(FOUR, { ends: { r: [run(10, 19, 28, 37, 46), FOUR] } }),
+    );
+    expect(endsIn(row)).toEqual({
+      r: [
+        [10, 22, 30, 38, 46],
+        [10, 22, 31, 40],
+      ],
+    });
+  });
+
   test('of what is wholly made, or comes to the same at both, nothing is in doubt', () => {
     const whole = [0, 1, 2, 3].map((rank) => hole(rank, 10 * (rank + 1)));
     const ends = { r: [run(9, 18, 27, 36), run(11, 22, 33, 44)] as const };

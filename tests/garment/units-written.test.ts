@@ -92,7 +92,7 @@ describe('what was typed in inches, opened on a bench of centimetres', () => {
     expect(onBench('cm', partsOf(text, 'in'))).toBe(written);
   });
 
-  test.each([['(A + 1'], ['A + 1)'], [')A + 1('], ['(A) + 1) + (2']])(
+  test.each([['(A + 1'], ['A + 1)'], [')A + 1('], ['(A) + 1) + (2'], ['A + 1) + (2 + 3']])(
     'a bracket that doesn’t close is left as it is: “%s”',
     (text) => {
       expect(onBench('cm', partsOf(text, 'in'))).toBe(text);

@@ -54,7 +54,7 @@ function groupsIn(text: string, [from, to]: Span): Span[] {
   let depth = 0;
   for (let i = from; i < to; i++) {
     const turn = turnAt(text, i);
-    if (turn > 0 && depth === 0) start = i + 1;
+    if (depth === 0) start = i + 1;
     depth += turn;
     if (turn < 0 && depth === 0) groups.push([start, i]);
   }
