@@ -29,11 +29,13 @@ export function usePress(words: string, onPress: () => void) {
         const alone = isPrimary && button === 0 && down === undefined;
         down = alone && settled(event.timeStamp) ? { id, x, y, at: event.timeStamp } : undefined;
       },
-      onPointerUp({ pointerId, clientX, clientY }: PointerEvent) {
+      onPointerUp({ pointerId, clientX, clientY, currentTarget }: PointerEvent) {
         const from = down;
         forget();
         if (from?.id !== pointerId || from.at < latest.current.since) return;
-        if (Math.hypot(clientX - from.x, clientY - from.y) <= SLIDE) latest.current.onPress();
+        if (Math.hypot(clientX - from.x, clientY - from.y) > SLIDE) return;
+        keepClick(currentTarget as Element);
+        latest.current.onPress();
       },
       onPointerCancel: forget,
       onPointerLeave: forget,
@@ -43,4 +45,24 @@ export function usePress(words: string, onPress: () => void) {
       },
     };
   }, []);
+}
+
+/**
+ * The click that ends a press by a finger is sent to what lies under it then: where the press led
+ * elsewhere, that is what came in the key's place, and nobody has meant it.
+ */
+function keepClick(key: Element) {
+  const page = key.ownerDocument;
+  const over = () => {
+    page.removeEventListener('click', stop, true);
+    page.removeEventListener('pointerdown', over, true);
+  };
+  const stop = (event: MouseEvent) => {
+    over();
+    if (event.detail === 0 || key.contains(event.target as Node)) return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  page.addEventListener('click', stop, true);
+  page.addEventListener('pointerdown', over, true);
 }
