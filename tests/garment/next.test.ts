@@ -110,6 +110,28 @@ test('a row that was made otherwise than asked shows its decision, and goes on o
   expect(seen(nextOf(state.answer, HOOKS))).toEqual([HOOKS, 5.7, 1, 10]);
 });
 
+test('“then” is what the key shows next: nothing of its own work where another one’s cut comes first', () => {
+  const facing = (rank: number) => ({
+    ...{ name: `Facing ${rank}`, calculation: 'facing', rank },
+    fields: {
+      ...{ depth: typed('5'), kind: typed('shaped'), seam: typed('1'), turn: typed('0.6') },
+      edgeStitch: typed('0.2'),
+    },
+  });
+  let state = begin(garmentOf({ works: { neck: facing(1), sleeve: facing(2) } }), KNOWN);
+  const shown: [string, number | undefined][] = [];
+  for (let next = nextOf(state.answer); next.kind === 'step'; ) {
+    const { home } = next.step;
+    shown.push([home, next.after?.value]);
+    state = pressed(state, { do: 'make', home });
+    const now = nextOf(state.answer, home);
+    if (next.after) expect(now).toMatchObject({ step: { home: next.after.home } });
+    next = now as typeof next;
+  }
+  expect(shown[0]).toEqual([homeOf('neck', '', 'facing-deep'), undefined]);
+  expect(shown.filter(([, then]) => then !== undefined)).toHaveLength(4);
+});
+
 test('a garment without steps says so', () => {
   expect(nextOf(begin(garmentOf({}), KNOWN).answer)).toEqual({ kind: 'nothing yet' });
 });

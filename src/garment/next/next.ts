@@ -13,7 +13,7 @@ export type Next =
       value: number;
       /** Of a row: which mark is next, and where the one before stands. */
       mark?: { rank: number; before: number | undefined };
-      /** The number after it, and whose: of the next mark, or of the next step of the same work. */
+      /** The number after it, and whose: of the next mark, or of the step that comes next, of the same work. */
       after: { home: string; value: number } | undefined;
     }
   /** Nothing goes on there before the maker has said how. */
@@ -115,19 +115,14 @@ function shown(answer: Answer, step: GarmentStep): Next {
   return { kind: 'step', step, value: at, mark, after };
 }
 
-/** The number of the next step of the same work and side that is a single one. */
-function afterIn(
-  { steps, values }: Answer,
-  { home }: GarmentStep,
-): Extract<Next, { kind: 'step' }>['after'] {
+/** The number of the step that comes next, where it is of the same work and side and a single one. */
+function afterIn(answer: Answer, { home }: GarmentStep): Extract<Next, { kind: 'step' }>['after'] {
   const { id, side } = readHome(home);
-  const own = steps.filter(
-    (step) => isHomeOf(step.home, id) && readHome(step.home).side === side && !isMade(step),
-  );
-  const next = own[own.findIndex((step) => step.home === home) + 1];
-  const result: Result | undefined = next && values.get(next.home);
-  return next && result?.ok && typeof result.value === 'number'
-    ? { home: next.home, value: result.value }
+  const next = afterNext(answer, home);
+  if (next === undefined || !isHomeOf(next, id) || readHome(next).side !== side) return undefined;
+  const result = answer.values.get(next) as Result;
+  return result.ok && typeof result.value === 'number'
+    ? { home: next, value: result.value }
     : undefined;
 }
 
