@@ -20,7 +20,14 @@ export interface Values {
 export type Kind = keyof Values;
 
 /** Where the tape's zero is held for a step: as on a run, or on what was made before. */
-export type StepDatum = Datum | 'stitch-line' | 'first-row' | 'fold' | 'centre-line';
+export type StepDatum =
+  | Datum
+  | 'stitch-line'
+  | 'first-row'
+  | 'fold'
+  | 'centre-line'
+  | 'buttons-zero'
+  | 'both-begin';
 
 /** One thing the hand does. It makes exactly one output, whose key it has; of a run, each mark. */
 export interface Step {

@@ -75,6 +75,12 @@ describe.each(every)('$id', ({ id, gives, page }) => {
     }
   });
 
+  test('the key tells each row of it from the others', () => {
+    const rows = outputs.filter(({ kind, step }) => kind === 'run' && step);
+    const said = rows.map(({ step }) => `${step?.do}, ${step?.datum}`);
+    expect(new Set(said).size, said.join('; ')).toBe(said.length);
+  });
+
   test('a field that an output doesn’t name never changes it', () => {
     const drafts = draftsNear(page);
     const other = fc.tuple(drafts, fc.constantFrom(...known));

@@ -71,7 +71,7 @@ export const buttonholeOutputs: Outputs = {
       reads: [...hole.reads, 'follow', 'offset'],
       decides: ['follow'],
       when: { field: 'follow', is: given(follow) },
-      step: { do: words.markRow, datum: 'zero', ...mark },
+      step: { do: words.markRow, datum: 'buttons-zero', ...mark },
       of: (fields) => rowOf(fields, needed({ places: placesAsked(fields) }).places),
     }),
     output({

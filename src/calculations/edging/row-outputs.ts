@@ -20,8 +20,8 @@ const turned = (sides: number) => {
   return { field: 'corners', is } as const;
 };
 
-const punch = (datum: Step['datum']): Step => ({
-  do: words.punch,
+const punch = (what: string, datum: Step['datum']): Step => ({
+  do: what,
   datum,
   stage: 'edge',
   undoable: false,
@@ -68,7 +68,7 @@ export const holes = output({
   ...placed,
   decides: [...decides, 'middle'],
   when: straight,
-  step: punch('cut-end'),
+  step: punch(words.punch[0], 'cut-end'),
   of: (fields, { made, count }) => {
     const kept = count === undefined ? undefined : { row: 0, side: 0, count };
     return sideOf(fields, { cut: made[cutStrip.key], kept }, [0, 0]);
@@ -83,7 +83,7 @@ export const holesTwo = output({
   takes: [holes],
   decides: [...decides, 'middle', 'rows'],
   when: [straight, second],
-  step: punch('cut-end'),
+  step: punch(words.punch[1], 'cut-end'),
   of: (fields, { made, takes, count }) => {
     const first = runTaken(takes, holes).marks.length;
     const kept =
@@ -101,7 +101,7 @@ export function sidesOf(row: 0 | 1): Output[] {
       ...placed,
       decides,
       when: row === 0 ? turned(side + 1) : [turned(side + 1), second],
-      step: punch(side === 0 ? 'cut-end' : 'edge-corner'),
+      step: punch(words.punchSide(row + 1, side + 1), side === 0 ? 'cut-end' : 'edge-corner'),
       of: (fields, { made, count }) => {
         const kept = count === undefined ? undefined : { row, side, count };
         return sideOf(fields, { cut: made[cutStrip.key], kept }, [row, side]);

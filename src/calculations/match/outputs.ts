@@ -15,9 +15,8 @@ import { EDGE_FIELDS, matchInput } from './read.ts';
 const output = outputOf(matchFields);
 const { here } = matchFields.specs;
 
-const mark: Step = {
-  do: words.mark,
-  datum: 'zero',
+const mark: Omit<Step, 'do'> = {
+  datum: 'both-begin',
   stage: 'join',
   undoable: true,
   caution: cautionWords.pins,
@@ -132,7 +131,7 @@ export const matchOutputs: Outputs = {
       reads: EDGE_FIELDS,
       decides: ['here', 'other', 'alone', 'parts', 'weights'],
       when: pairs,
-      step: mark,
+      step: { ...mark, do: words.mark },
       of: (fields) => mapped(match(matchInput(fields)), ({ runs }) => runs.here),
     }),
     output({
@@ -142,7 +141,7 @@ export const matchOutputs: Outputs = {
       reads: EDGE_FIELDS,
       decides: ['here', 'other', 'alone', 'parts', 'weights', 'spread', 'shares', 'use'],
       when: pairs,
-      step: mark,
+      step: { ...mark, do: words.markOther },
       of: (fields) => mapped(match(matchInput(fields)), ({ runs }) => runs.other),
     }),
     left,

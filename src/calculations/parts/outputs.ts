@@ -23,8 +23,7 @@ const met = { field: 'other', is: given(partsFields.specs.other) } as const;
 /** Marks that follow others have no even parts. */
 const even = { field: 'follow', is: alone } as const;
 const decides = ['into', 'count', 'round', 'follow'] as const;
-const step: Step = {
-  do: words.mark,
+const step: Omit<Step, 'do'> = {
   datum: 'zero',
   stage: 'join',
   undoable: true,
@@ -79,7 +78,7 @@ export const partsOutputs: Outputs = {
       kind: 'run',
       reads: MARKED,
       decides,
-      step,
+      step: { ...step, do: words.mark },
       of: (fields, { count }) => marksOf(fields, count),
     }),
     output({
@@ -89,7 +88,7 @@ export const partsOutputs: Outputs = {
       reads: markedBoth,
       decides,
       when: met,
-      step,
+      step: { ...step, do: words.markOther },
       of: (fields, { count }) => otherMarksOf(fields, count),
     }),
     output({

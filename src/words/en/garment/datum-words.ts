@@ -4,6 +4,8 @@ const STEPS = {
   'first-row': 'from the first row',
   fold: 'from the fold',
   'centre-line': 'from the centre line',
+  'buttons-zero': 'from the zero of the buttons',
+  'both-begin': 'from where both edges begin',
   /** Nothing is measured. */
   done: '',
 };

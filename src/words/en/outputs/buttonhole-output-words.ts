@@ -1,7 +1,7 @@
 /** What a buttonhole gives, and what the hand does for it. */
 export const buttonholeOutputWords = {
   row: 'Where each buttonhole lies, or begins',
-  markRow: 'Mark the buttonholes, from the zero of the buttons',
+  markRow: 'Mark the buttonholes',
   count: 'Buttonholes',
   long: 'Length of the buttonhole',
   pastCentre: 'Start, past the centre line',

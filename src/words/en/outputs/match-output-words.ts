@@ -2,7 +2,8 @@
 export const matchOutputWords = {
   marks: 'Marks, edge that keeps its length',
   otherMarks: 'Marks, edge that is eased on',
-  mark: 'Mark on the edge',
+  mark: 'Mark the edge that keeps its length',
+  markOther: 'Mark the edge it meets',
   left: 'Notches left over, on the edge with more of them',
   sewPast: 'Sew past a notch that meets none',
   sewn: (i: number) => `Sewn to notch ${i}, from the beginning`,

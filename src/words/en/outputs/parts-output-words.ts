@@ -5,5 +5,6 @@ export const partsOutputWords = {
   part: 'Each part',
   otherPart: 'Each part of the edge it meets',
   ease: 'To ease in on the edge it meets, each part',
-  mark: 'Mark',
+  mark: 'Mark the edge',
+  markOther: 'Mark the edge it meets',
 };
