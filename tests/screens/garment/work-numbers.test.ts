@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { demoWords } from '#words/garment/demo-words.ts';
-import { act } from '../../../src/garment/actions/act.ts';
+import { type Action, act } from '../../../src/garment/actions/act.ts';
 import { demoGarment } from '../../../src/garment/actions/demo.ts';
 import { WAISTCOAT } from '../../../src/garment/actions/demo-waistcoat.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { partsOf } from '../../../src/garment/actions/typed-parts.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
+import { openQuantity } from '../../../src/screens/garment/works/open-quantity.ts';
 import { openWork } from '../../../src/screens/garment/works/open-work.ts';
 import {
   answerOf,
@@ -15,7 +17,7 @@ import {
 import { benchOf } from '../../controls/helpers.ts';
 import { doing, garment, work } from '../../garment/materials/garments.ts';
 import { alike } from '../../garment/trial/compare.ts';
-import { garmentOf, typed } from '../../garment/trial/garments.ts';
+import { garmentOf, quantity, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 
 const SLANTED = { one: '100', other: '101.5', across: '20', depth: '4', turn: '1' };
@@ -75,4 +77,32 @@ test('what is next in an open work is the next step in the order of the work, as
   const next = state.answer.steps.find((step) => step.made !== step.of)?.home;
   expect(next).toBe(homeOf('tiers', '', 'deep-2'));
   expect(headlineOf(gives, state.answer, undefined)?.home).toBe(next);
+});
+
+test.each([
+  ['a mixed number', typed('46-5/16', 'in')],
+  ['a bracket', [...typed('2 × (', 'in'), quantity('front'), ...typed(' − 1)', 'in')]],
+  ['a sum of products', [...typed('3 × (5/8 + 1) − ', 'in'), quantity('front')]],
+])('%s typed in inches is opened in centimetres, typed on, and stays as long', (_, parts) => {
+  const long = { kind: 'length', rank: 1 } as const;
+  const record = garmentOf({
+    quantities: {
+      front: { ...long, name: 'Front', parts: typed('20') },
+      sum: { ...long, name: 'Sum', parts },
+    },
+  });
+  const before = begin(record, KNOWN);
+  const cm = benchOf({ unit: 'cm' });
+  const [field] = openQuantity(before, 'sum', cm)?.fields ?? [];
+  if (!field) throw new Error('there is no such quantity');
+  const put = {
+    do: 'type',
+    place: field.place,
+    parts: partsOf(field.text, field.taken, cm),
+    now: 1,
+  };
+  const after = act(act(before, put as Action).state, { do: 'settle', now: 1 }).state;
+  const valueIn = ({ answer }: State) => answer.values.get(homeOf('sum'));
+  expect(valueIn(before)).toMatchObject({ ok: true });
+  expect(valueIn(after)).toEqual(valueIn(before));
 });
