@@ -86,6 +86,17 @@ test('what waits for a decision of another work shows that one', () => {
   expect(nextOf(holes.answer, at('lace', 'lace'))).toEqual({ kind: 'decide', home: HOLES });
 });
 
+test('what waits for a row under way whose number is gone says that nothing is decided there', () => {
+  const row = pressed(begin(waistcoat, KNOWN), HOLES);
+  const place = { quantity: 'armhole' };
+  const gone = act(row, { do: 'choose', place, parts: typed(''), now }).state;
+  const lace = at('lace', 'lace');
+  expect(gone.answer.conflicts).toEqual([]);
+  expect(nextOf(gone.answer, lace)).toMatchObject({
+    ...{ kind: 'missing', step: { home: lace }, trouble: { kind: 'undecided' } },
+  });
+});
+
 test('with one press goes the same step of another side: of the same number, and the same mark', () => {
   const works = { strips, hem: hem('20', 1) };
   const state = begin(garmentOf({ works }), KNOWN);

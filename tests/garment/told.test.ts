@@ -187,6 +187,13 @@ test('a step says how much of it is made, of how much, and whether it can be mad
   ]);
   const flat = begin(cuts('620', '0'), known).answer;
   expect(flat.steps.map(({ home }) => home)).toEqual([NEAR, LEAST, MOST]);
+  // The same where the maker has moved them.
+  const { works } = cuts('620', '0');
+  const moved = { cut: { stage: 'join', rank: 1 } };
+  const late = { cuts: { ...(works.cuts as object), moved } };
+  expect(begin(garmentOf({ works: late }), known).answer.steps).toMatchObject(
+    [NEAR, LEAST, MOST].map((home) => ({ home, stage: 'join' })),
+  );
   expect(stepAt(begin(cuts(''), known), NEAR)).toEqual([0, 1, false]);
   const row = begin(waistcoat, known);
   expect(stepAt(row, HOLES)).toEqual([0, 78, true]);

@@ -58,8 +58,7 @@ export class Round {
   }
 
   private isRound(group: readonly number[]): boolean {
-    const [first = -1] = group;
-    return group.length > 1 || (this.sources[first]?.includes(first) ?? false);
+    return group.length > 1 || group.some((i) => this.sources[i]?.includes(i));
   }
 
   private settle(group: readonly number[]): void {

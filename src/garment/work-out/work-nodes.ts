@@ -1,4 +1,4 @@
-import type { Output } from '../../calculation/output.ts';
+import type { Output, Outputs } from '../../calculation/output.ts';
 import { homeOf } from '../record/home.ts';
 import type { Work } from '../record/record.ts';
 import type { KnownFact, Sound } from '../record/sound.ts';
@@ -24,13 +24,14 @@ export function workNodes(id: string, seen: SeenWork, made: MadeOf, places: Plac
     const fields = new Map<string, NodeField>();
     return outputs.outputs
       .filter(({ key }) => absentBy(seen, side, key) === undefined)
-      .flatMap((output) => outputNodes(output, { id, seen, side, fields, made, places }));
+      .flatMap((one) => outputNodes(one, { id, seen, outputs, side, fields, made, places }));
   });
 }
 
 interface Site {
   id: string;
   seen: SeenWork;
+  outputs: Outputs;
   side: SeenSide;
   /** Of this side, as numbers before read them. */
   fields: Map<string, NodeField>;
@@ -118,18 +119,18 @@ function ownOn({ own }: Work, side: string, field: string): boolean {
   return isObject(fields) && Object.hasOwn(fields, field);
 }
 
-function fieldOnce(name: string, { id, seen, side, fields, places }: Site): NodeField {
+function fieldOnce(name: string, { id, seen, outputs, side, fields, places }: Site): NodeField {
   const before = fields.get(name);
   if (before) return before;
-  const schema = seen.outputs?.fields;
+  const schema = outputs.fields;
   const typed = side.texts.get(name) ?? NO_FIELD;
   // What isn't asked for takes nothing, whatever stands in it.
-  const text = schema?.asksFor(name, side.ask) ? typed : NO_FIELD;
-  const kind = schema?.specs[name]?.kind ?? 'text';
+  const text = schema.asksFor(name, side.ask) ? typed : NO_FIELD;
+  const kind = schema.specs[name]?.kind ?? 'text';
   const readOf =
     ({ text: one }: FieldText): NodeField['read'] =>
     (how) =>
-      schema?.readOne(name, one, side.ask, how) ?? { ok: true, value: undefined };
+      schema.readOne(name, one, side.ask, how);
   // What all sides share is in doubt once.
   const owner = homeOf(id, ownOn(seen.work, side.side, name) ? side.side : '', '');
   const site = { side: side.side, owner, places, read: side.read };
