@@ -173,6 +173,24 @@ test('a number of the garment is planned, or made; a row of it is never made by 
   expect(workOut(unread, known).sources(homeOf('sum'))).toEqual([]);
 });
 
+test('what goes round is told the way through itself, and what reads itself is its own way', () => {
+  const hem = (of: string, rank: number) =>
+    work('toy-hem', rank, { depth: [output(of, 'allowance')], turned: typed('once') });
+  const works = { a: hem('b', 1), b: hem('a', 2), c: hem('c', 3), d: hem('c', 4) };
+  const { values } = workOut(garmentOf({ works }), known);
+  const [a, b, c, d] = ['a', 'b', 'c', 'd'].map((id) => at(id, 'allowance'));
+  const troubleAt = (key = '') => {
+    const result = values.get(key);
+    return result?.ok === false && result.trouble;
+  };
+  expect([a, b, c].map(troubleAt)).toEqual([
+    { kind: 'circle', path: [a, b] },
+    { kind: 'circle', path: [b, a] },
+    { kind: 'circle', path: [c] },
+  ]);
+  expect(troubleAt(d)).toMatchObject({ kind: 'waits', for: c });
+});
+
 test('what is made stands where it is, though what is asked of it goes round through itself', () => {
   const hem = (of: string, rank: number) =>
     work('toy-hem', rank, { depth: [output(of, 'allowance')], turned: typed('once') });

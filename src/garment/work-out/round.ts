@@ -48,7 +48,7 @@ export class Round {
   private ordered(): number[][] {
     const groups = inOrder(this.sources);
     const made = groups.flatMap((group) =>
-      this.isRound(group) ? group.filter((i) => stands(this.nodes[i])) : [],
+      this.isRound(group) ? group.filter((i) => stands(this.nodes[i] as Node)) : [],
     );
     for (const i of made) {
       this.sources[i] = [];
@@ -67,7 +67,7 @@ export class Round {
   }
 
   private round(i: number, way: readonly number[]): void {
-    const path = way.flatMap((at) => this.nodes[at]?.key ?? []);
+    const path = way.map((at) => (this.nodes[at] as Node).key);
     this.keep(i, { from: [] }, nothing({ kind: 'circle', path }));
   }
 
@@ -77,7 +77,7 @@ export class Round {
     const from = reads.map((key) => this.values.get(key));
     const was = this.cellBefore(node);
     if (was?.node && isFrom(from, was.from) && same(node.own, was.node.own)) {
-      this.put(was.node === node ? was : { ...was, node }, node.key);
+      this.put({ ...was, node }, node.key);
       return;
     }
     this.evaluated += 1;
@@ -106,7 +106,7 @@ export class Round {
 }
 
 /** Whether it stands by what was made of it, whatever becomes of what is asked. */
-const stands = (node: Node | undefined) => node?.form === 'fact' || node?.form === 'row';
+const stands = ({ form }: Node) => form === 'fact' || form === 'row';
 
 function isFrom(now: Cell['from'], was: Cell['from']): boolean {
   return now.length === was.length && now.every((one, i) => one === was[i]);
