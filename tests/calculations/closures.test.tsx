@@ -1,10 +1,37 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { closures } from '../../src/calculations/closures/closures.ts';
+import { closuresDrawing } from '../../src/calculations/closures/drawing.ts';
+import { exactLength, mm } from '../../src/lengths/length.ts';
 import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open, type, workOn } from '../screens/helpers.tsx';
 
 afterEach(cleanup);
+
+// By hand: of 1.2, 8.3, 15.4 … 43.8 the last sewn at 45: 45 − 36.7 = 8.3 is the widest then.
+test('the widest space that is drawn is the widest of the row as it stands', () => {
+  const bench = benchOf();
+  const draft = {
+    ...closures.start(bench),
+    opening: '46.3',
+    count: '7',
+    top: '1.2',
+    bottom: '2.5',
+  };
+  const row = (last: number) => ({
+    datum: 'top-edge' as const,
+    length: mm(463),
+    marks: [12, 83, 154, 225, 296, 367, last].map((at, i) => {
+      return { at: exactLength(mm(at)), label: String(i + 1), kind: 'measure' as const };
+    }),
+  });
+  const drawn = (last: number) =>
+    closuresDrawing
+      .draw(draft, bench, { marks: { run: row(last), made: [] } })
+      ?.dimensions.find(({ by }) => 'found' in by && by.found === 'space')?.text;
+  expect(drawn(438)).toBe('7.1 cm');
+  expect(drawn(450)).toBe('8.3 cm');
+});
 
 test('seven hooks along 46.3 cm are 7.1 cm apart (the invented waistcoat)', async () => {
   open(closures);

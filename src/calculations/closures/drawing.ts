@@ -58,12 +58,13 @@ export const closuresDrawing: Drawing = {
 function dimensions(asked: ClosuresAsked, { marks }: Run, bench: Bench): Dimension[] {
   const { opening, level, width, gap, item } = asked;
   const places = marks.map(({ at }) => at);
-  const [first = ZERO, second] = places;
+  const [first = ZERO] = places;
   const last = places.at(-1) ?? first;
   const of = (from: number, to: number, one: DimensionOf): Dimension[] => [
     lengthAlong(0, [from, to], one, bench),
   ];
   const half = (width ?? 0) / 2;
+  const widest = widestOf(places);
   const counted = asked.count !== undefined ? { given: 'count' } : { found: 'count' };
   return [
     ...of(0, opening, { given: 'opening' }),
@@ -81,10 +82,21 @@ function dimensions(asked: ClosuresAsked, { marks }: Run, bench: Bench): Dimensi
     },
     ...(level === undefined ? [] : of(0, level, { given: 'level' })),
     ...(asked.by === 'exact' ? of(first, first + (asked.pitch ?? 0), { given: 'pitch' }) : []),
-    ...(asked.by === 'exact' || second === undefined ? [] : of(first, second, { found: 'space' })),
+    ...(asked.by === 'exact' || !widest ? [] : of(...widest, { found: 'space' })),
     ...(width === undefined ? [] : of(first - half, first + half, { given: 'width' })),
     ...(gap === undefined ? [] : of(first + half, first + half + gap, { given: 'gap' })),
   ];
+}
+
+/** Both ends of the widest space of the row as it stands, the first of several; none of one mark. */
+function widestOf(places: readonly ExactLength[]): [ExactLength, ExactLength] | undefined {
+  let widest: [ExactLength, ExactLength] | undefined;
+  for (const [i, to] of places.entries()) {
+    const from = places[i - 1];
+    if (from === undefined) continue;
+    if (!widest || to - from > widest[1] - widest[0]) widest = [from, to];
+  }
+  return widest;
 }
 
 function place(at: ExactLength): Point {
