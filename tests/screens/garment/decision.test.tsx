@@ -60,9 +60,9 @@ test('57 of 78 punched and the armhole measured anew: what stays, what is asked,
   ).toBeTruthy();
   expect(keys()).toEqual([
     'Go on as begun8 mm apart, as before · the last 1 cm from the end · 78 in all',
-    'Spread over the 21 to come8.29 mm apart there, 8 mm before · the last 0.4 cm from the end · 78 in all',
+    'Spread over the 21 to come8.29 mm apart there instead of 8 mm · the last 0.4 cm from the end · 78 in all',
     expect.stringMatching(/^The rest where it is asked now8\.08 mm to 12\.44 mm apart/),
-    'One more7.91 mm apart there, 8 mm before · the last 0.4 cm from the end · 79 in all',
+    'One more7.91 mm apart there instead of 8 mm · the last 0.4 cm from the end · 79 in all',
     expect.stringMatching(/^One fewer8\.7\d? mm apart there/),
     'It is fine within…say by how much it may be off, either way',
     'It was made otherwisesay where it really is',
@@ -97,7 +97,7 @@ test('a hook made elsewhere: told where, measured again at a press, and no chang
   show(after(press('f1'), press('f2'), press('f3', 15.8 * CM)), HOOKS);
   expect(screen.getByText('Mark 3 is at 15.8 cm; it was to be at 15.4 cm.')).toBeTruthy();
   expect(keys()[1]).toBe(
-    'Spread over the 4 to come7 cm apart there, 7.1 cm before · the last 2.5 cm from the end · 7 in all',
+    'Spread over the 4 to come7 cm apart there instead of 7.1 cm · the last 2.5 cm from the end · 7 in all',
   );
   expect(screen.queryByText(/^Take back/)).toBeNull();
   fireEvent.click(screen.getByText('It was made otherwise'));

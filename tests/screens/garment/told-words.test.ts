@@ -131,6 +131,25 @@ test('whatever is wrong with a garment is said in words, without an id or a key'
   expect(all.filter((kind) => !met.has(kind))).toEqual([]);
 });
 
+test('a row that is wholly made has no rest to go on with', () => {
+  const fields = {
+    ...{ opening: typed('11'), count: typed('2'), top: typed('1'), bottom: typed('1') },
+    ...{ by: typed('count'), ends: typed('given') },
+  };
+  const works = { hooks: { name: 'Hooks', calculation: 'closures', rank: 1, fields } };
+  const made = (state: State, measured: number) =>
+    act(state, {
+      ...{ do: 'make', home: homeOf('hooks', '', 'marks'), tape: 8000, now: 1, measured },
+      id: `f${state.record.edits}`,
+    } as Action).state;
+  const saidOf = ({ answer }: State) =>
+    answer.conflicts.map((one) => conflictSaid({ answer, bench }, one));
+  const one = made(begin(garmentOf({ works }), KNOWN), 104_000);
+  expect(saidOf(one)).toEqual([expect.stringContaining('Decide how the rest goes on.')]);
+  const both = made(made(begin(garmentOf({ works }), KNOWN), 80_000), 824_000);
+  expect(saidOf(both)).toEqual([expect.stringContaining('Decide what becomes of that.')]);
+});
+
 test('what is damaged is said in words, too', () => {
   const met = new Set<string>();
   for (let seed = 1; seed <= GARMENTS / 2; seed++) {

@@ -164,9 +164,10 @@ function nameIn(kept: unknown): string | undefined {
 export function conflictSaid(telling: Telling, conflict: Conflict): string {
   const { home, facts, over, rule } = conflict;
   const name = numberName(telling, home);
+  const row = telling.answer.values.get(home);
   const what =
     over === undefined
-      ? conflictWords.row(name, facts.length)
+      ? conflictWords.row(name, facts.length, row?.ok === true && row.state === 'made')
       : conflictWords[over > 0 ? 'over' : 'lacks'](name, offText(telling, home, over));
   const said = asSentence(what);
   if (!rule) return said;

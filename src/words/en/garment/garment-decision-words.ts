@@ -28,7 +28,7 @@ export const decisionWords = {
   lacks: (by: string) => `lacks ${by} of what is asked`,
 
   apart: (spaces: string) => `${spaces} apart`,
-  apartThere: (spaces: string, before: string) => `${spaces} apart there, ${before} before`,
+  apartThere: (spaces: string, before: string) => `${spaces} apart there instead of ${before}`,
   apartNear: (spaces: string) => `${spaces} apart there, as before by the tape`,
   apartAsBefore: (spaces: string) => `${spaces} apart, as before`,
   between: (least: string, most: string) => `${least} to ${most}`,

@@ -85,8 +85,8 @@ export const unsoundWords = {
 
 /** Made otherwise than asked. */
 export const conflictWords = {
-  row: (name: string, count: number) =>
-    `${name}: ${count === 1 ? 'one that is made lies' : `${count} that are made lie`} elsewhere than asked now. Decide how the rest goes on.`,
+  row: (name: string, count: number, whole: boolean) =>
+    `${name}: ${count === 1 ? 'one that is made lies' : `${count} that are made lie`} elsewhere than asked now. Decide ${whole ? 'what becomes of that' : 'how the rest goes on'}.`,
   over: (name: string, by: string) =>
     `${name}: as made it is ${by} more than is asked now. Decide what becomes of that.`,
   lacks: (name: string, by: string) =>
