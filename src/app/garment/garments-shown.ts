@@ -27,14 +27,16 @@ const mend = (store: Store, lacking: boolean) =>
 export function useShown(store: Store) {
   const [shown, setShown] = useState(NOTHING);
   const lacking = useRef(false);
-  const looks = useRef(0);
-  const show = async () => {
-    const look = ++looks.current;
-    const now = await loadShown(store);
-    // A later look has seen more, and may have come first.
-    if (look !== looks.current) return;
-    lacking.current = now.lacking;
-    setShown(now);
+  const latest = useRef<Promise<void>>(undefined);
+  const show = () => {
+    const look: Promise<void> = loadShown(store).then(async (now) => {
+      // A later look has seen more, and may have come first: what was wanted is shown with it.
+      if (latest.current !== look) return await latest.current;
+      lacking.current = now.lacking;
+      setShown(now);
+    });
+    latest.current = look;
+    return look;
   };
   /** Once the list is shown: what it was read from is compared with the records. */
   const compare = async () => {

@@ -1,12 +1,24 @@
 import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { App } from '../../../src/app/start/app.tsx';
 import { newGarment } from '../../../src/garment/record/new-garment.ts';
 import { moveGarment } from '../../../src/storage/garment-moves.ts';
 import { addGarment } from '../../../src/storage/garments.ts';
 import { openStore, type Store } from '../../../src/storage/store.ts';
 import { benchOf } from '../../controls/helpers.ts';
+
+/** Looks at the list that wait to be let go. */
+const held = vi.hoisted(() => ({ slow: false, looks: [] as (() => void)[] }));
+
+vi.mock(import('../../../src/storage/garment-list.ts'), async (actual) => {
+  const list = await actual();
+  const loadList: typeof list.loadList = async (store) => {
+    if (held.slow) await new Promise<void>((go) => held.looks.push(go));
+    return list.loadList(store);
+  };
+  return { ...list, loadList };
+});
 
 let stores = 0;
 let store: Store;
@@ -80,4 +92,27 @@ test('other tabs are told of what is put away, brought back, renamed, made and k
   start('#/hem/keep?u=cm&depth=2');
   await press('Keep it');
   await waitFor(() => expect(heard).toHaveLength(5));
+});
+
+test('nothing is said to be done before the list shows it, also where it is looked at twice', async () => {
+  const { looks } = held;
+  start('#/garments');
+  await press('More with Coat');
+  held.slow = true;
+  await press('Put away');
+  await waitFor(() => expect(looks).toHaveLength(1));
+  otherTab.postMessage('coat');
+  await waitFor(() => expect(looks).toHaveLength(2));
+  const undo = () => screen.queryByRole('button', { name: 'Undo: bring back Coat' });
+  const early: boolean[] = [];
+  const watch = new MutationObserver(() => early.push(Boolean(undo() && listed())));
+  watch.observe(document, { subtree: true, childList: true });
+  looks[0]?.();
+  for (let turn = 0; turn < 30; turn++) await new Promise((next) => setTimeout(next));
+  looks[1]?.();
+  await waitFor(() => expect(undo()).toBeTruthy());
+  held.slow = false;
+  watch.disconnect();
+  expect(listed()).toBeNull();
+  expect(early).not.toContain(true);
 });
