@@ -82,6 +82,17 @@ test('whatever kind of number of a body is taken, it goes along as what it is no
   expect(garment.shared).toMatchObject({ bodies: 6 });
 });
 
+test('a text that stands where a measure of a body was taken goes along, and what it stands for doesn’t', () => {
+  const [part] = typed('71');
+  if (!part) throw new Error('nothing is typed');
+  const record = garmentOf({
+    quantities: { waist: number(typed('70'), { body: true, name: 'Of Ada' }) },
+    works: { a: hem({ depth: [{ ...part, was: { quantity: 'waist' } }] }) },
+  });
+  const garment = shared(begin(record, KNOWN));
+  expect(garment.works).toEqual({ a: hem({ depth: [part] }) });
+});
+
 test('what was measured goes along as typed where what is made doesn’t', () => {
   const record = garmentOf({
     quantities: { edge: number(typed('46')), other: number(typed('3')) },
