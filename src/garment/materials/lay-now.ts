@@ -37,7 +37,7 @@ export interface LayNow {
   of: LaidOf | undefined;
   /** Needs whose pieces are in it, by id. */
   needs: ReadonlyMap<string, Need>;
-  /** Cut before there was a lay: their cloth is gone, wherever it was. */
+  /** Cut before there was a lay of the cloth as it lies now: their cloth is gone, wherever it was. */
   gone: readonly Need[];
   /** Pieces that stay where they are: cut there, or put there by the maker. */
   fixed: readonly PlacedPiece[];
@@ -49,7 +49,8 @@ export interface LayNow {
 /** What a lay is of, and whether the one that was found still holds. */
 export function layNow(served: Served, lay: ClothLay): LayNow {
   const { found, held = [] } = lay;
-  const placed = new Set((found?.laid ?? []).map(idOfLaid));
+  const there = found ? placesIn(found, served) : [];
+  const placed = new Set(there.map(idOfLaid));
   const known = served.needs.filter((need) => {
     const { outline } = saidOfPiece(lay, need.key);
     // Laid without what its edges take it would be cut too small.
@@ -66,7 +67,7 @@ export function layNow(served: Served, lay: ClothLay): LayNow {
     laid.filter(({ state }) => state !== 'planned').map(({ home }) => laidAs(home)),
   );
   const begun = (id: string) => cutNow.has(id);
-  const cut = (found?.laid ?? []).filter((one) => begun(idOfLaid(one)));
+  const cut = there.filter((one) => begun(idOfLaid(one)));
   const put = held.filter((one) => needs.has(idOfLaid(one)) && !begun(idOfLaid(one)));
   const fixed = [...cut, ...put];
   // Where the one before it was cut without a lay the other is laid by itself.
@@ -75,6 +76,10 @@ export function layNow(served: Served, lay: ClothLay): LayNow {
   const stale = found && staleOf(found, of, fixed);
   return { of, needs, gone: known.filter(isGone), fixed, found, stale };
 }
+
+/** Where the pieces of a lay lie: from the fold, and through two layers, they are no places of open cloth, nor the other way. */
+const placesIn = ({ laid, of }: FoundLay, { said }: Served): readonly PlacedPiece[] =>
+  of.folded === (said.folded === true) ? laid : [];
 
 /**
  * Of left and right, where they are a pair and the cloth is folded, the one that is cut with the other:

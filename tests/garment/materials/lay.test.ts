@@ -161,6 +161,21 @@ describe('what is cut', () => {
     expect(lay?.stale?.pieces).toEqual([FRONT]);
   });
 
+  test('on the folded cloth has no place on the open one: it is out of the lay, and comes on top', () => {
+    const folded = doing(plain(), { do: 'material', id: 'cloth', set: { folded: true }, now });
+    // From the fold, through both layers: on open cloth these numbers are other places.
+    const laid = [at(FRONT, 32.75, 21.5), at(SLEEVE, 90.5, 15)];
+    const begun = wholeCut(keep(folded, { length: cm(LONG), laid }), 'front');
+    expect(one(begun, 'cloth').lay?.fixed).toEqual([laid[0]]);
+    const open = doing(begun, { do: 'material', id: 'cloth', set: { folded: undefined }, now });
+    const lay = one(open, 'cloth').lay;
+    expect(lay?.fixed).toEqual([]);
+    expect([...(lay?.needs.keys() ?? [])]).toEqual([SLEEVE]);
+    expect(lay?.gone.map(({ home }) => home)).toEqual([FRONT]);
+    const again = doing(open, { do: 'material', id: 'cloth', set: { folded: true }, now });
+    expect(one(again, 'cloth').lay).toMatchObject({ fixed: [laid[0]], stale: undefined });
+  });
+
   test('before there was a lay is out of it, and what it took comes on top', () => {
     const state = wholeCut(plain(), 'sleeve');
     const { lay } = one(state, 'cloth');

@@ -11,7 +11,7 @@ export const layWarnedWords = {
     'The pieces fit nowhere: something that stays where it is, or a distance that is too wide, leaves no room.',
   failed: 'The search stopped by itself. Press to go on; what was found is kept.',
   cutApart: (pieces: readonly string[]) =>
-    `Cut already, without a lay: ${pieces.join(', ')}. What that took is added to the length to buy.`,
+    `Cut already, without a lay of the cloth as it lies: ${pieces.join(', ')}. What that took is added to the length to buy.`,
   patternFolded:
     'Folded, the pattern of the layer below isn’t seen: this lay doesn’t follow it, and Materials count whole repeats a row instead. Lay the cloth open to have it followed.',
   offRepeat: (one: string) => `${one} begins elsewhere in the pattern than the others.`,
