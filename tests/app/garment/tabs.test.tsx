@@ -1,24 +1,13 @@
 import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { BACKUP_KEY } from '../../../src/app/garment/deeds.ts';
 import { App } from '../../../src/app/start/app.tsx';
 import { newGarment } from '../../../src/garment/record/new-garment.ts';
 import { moveGarment } from '../../../src/storage/garment-moves.ts';
 import { addGarment } from '../../../src/storage/garments.ts';
 import { openStore, type Store } from '../../../src/storage/store.ts';
 import { benchOf } from '../../controls/helpers.ts';
-
-/** Looks at the list that wait to be let go. */
-const held = vi.hoisted(() => ({ slow: false, looks: [] as (() => void)[] }));
-
-vi.mock(import('../../../src/storage/garment-list.ts'), async (actual) => {
-  const list = await actual();
-  const loadList: typeof list.loadList = async (store) => {
-    if (held.slow) await new Promise<void>((go) => held.looks.push(go));
-    return list.loadList(store);
-  };
-  return { ...list, loadList };
-});
 
 let stores = 0;
 let store: Store;
@@ -37,9 +26,9 @@ afterEach(() => {
   cleanup();
 });
 
-function start(hash: string) {
+function start(hash: string, of = store) {
   history.replaceState(null, '', hash);
-  render(<App store={store} bench={benchOf()} last={{}} storeFault={undefined} />);
+  render(<App store={of} bench={benchOf()} last={{}} storeFault={undefined} />);
 }
 
 const press = async (name: string) => fireEvent.click(await screen.findByRole('button', { name }));
@@ -95,10 +84,18 @@ test('other tabs are told of what is put away, brought back, renamed, made and k
 });
 
 test('nothing is said to be done before the list shows it, also where it is looked at twice', async () => {
-  const { looks } = held;
-  start('#/garments');
+  const looks: (() => void)[] = [];
+  let slow = false;
+  start('#/garments', {
+    ...store,
+    // What is read last of a look at the list.
+    load: async (entry) => {
+      if (slow && entry === BACKUP_KEY) await new Promise<void>((go) => looks.push(go));
+      return store.load(entry);
+    },
+  });
   await press('More with Coat');
-  held.slow = true;
+  slow = true;
   await press('Put away');
   await waitFor(() => expect(looks).toHaveLength(1));
   otherTab.postMessage('coat');
@@ -111,7 +108,6 @@ test('nothing is said to be done before the list shows it, also where it is look
   for (let turn = 0; turn < 30; turn++) await new Promise((next) => setTimeout(next));
   looks[1]?.();
   await waitFor(() => expect(undo()).toBeTruthy());
-  held.slow = false;
   watch.disconnect();
   expect(listed()).toBeNull();
   expect(early).not.toContain(true);
