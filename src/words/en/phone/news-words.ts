@@ -34,6 +34,7 @@ export const newsWords = {
         'In a photo, numbers whose digits are printed apart are read; nothing is told on a bare edge beside a tape’s lines.',
         'A work that was added and not touched says that its numbers are an example: on the key, before a cut, in the work and on the sheet.',
         'The list of garments follows what is done in another tab. A lay counts the cloth of a piece it has no place for; a band is cut once it is cut both ways; a field is offered the side of a work that doesn’t come from it.',
+        'A touch on a key that leads elsewhere presses nothing that comes under the thumb. Marks of two rows are told apart on the key; the widest space is drawn where it is. What was cut on folded cloth has no place once the cloth is laid open. Fractions typed on a bench of inches stay what they are on another one.',
       ],
     },
     {
