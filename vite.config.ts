@@ -295,6 +295,8 @@ export default defineConfig({
           setupFiles: ['tests/browser/until-built.ts'],
           testTimeout: 120_000,
           hookTimeout: 60_000,
+          // A renderer of Chromium crashes by itself once in thousands of pages; twice is ours.
+          retry: { count: 1, condition: /(Target|Page) crashed/ },
         },
       },
     ],

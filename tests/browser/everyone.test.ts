@@ -178,8 +178,8 @@ test.each(VISITS)(
   '$name suits everyone: the $hand hand, by day and night, large text, a narrow phone',
   async (visit) => {
     const { screen, hand } = visit;
-    const { page, complaints } = phone;
-    await openAnew(phone, inject('address'), {
+    const { complaints } = phone;
+    const page = await openAnew(phone, inject('address'), {
       ...{ at: screen.hash, size: SMALL_PHONE, bench: { hand } },
     });
     await page.locator('h1').first().waitFor();
@@ -199,8 +199,8 @@ test('the first screen of a new phone is no wider than it, also in large letteri
 });
 
 test.each(STATES)('%s can be used by everyone', async (_, at, reach) => {
-  const { page, complaints } = phone;
-  await openAnew(phone, inject('address'), {
+  const { complaints } = phone;
+  const page = await openAnew(phone, inject('address'), {
     ...{ at, size: SMALL_PHONE, bench: { theme: 'night' } },
   });
   await page.locator('h1').first().waitFor();

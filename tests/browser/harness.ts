@@ -113,22 +113,38 @@ export async function takePhone(
   });
   context.setDefaultTimeout(PATIENCE_MS);
   const complaints = collectComplaints(context, address);
-  const page = await context.newPage();
-  watchRequests(page);
+  const page = await newPage(context);
   if (bench) await putBench(page, address, bench);
   return { page, context, complaints, close: () => context.close() };
+}
+
+/** Pages whose renderer is gone: the browser lets nothing more be done with one. */
+const crashed = new WeakSet<Page>();
+
+async function newPage(context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
+  page.on('crash', () => crashed.add(page));
+  watchRequests(page);
+  return page;
 }
 
 /**
  * Opens the app on a phone that has been used before as on a new one, with nothing kept and no
  * complaint: a new one takes the processor's time, and many screens are looked at. Only one without
- * service workers can be had again; what its browser has fetched it still has.
+ * service workers can be had again; what its browser has fetched it still has. A page that crashed
+ * is another one then.
  */
 export async function openAnew(
-  { page, context, complaints }: OpenApp,
+  phone: OpenApp,
   address: string,
   { at = '', size = PHONE, bench }: Opening = {},
-): Promise<void> {
+): Promise<Page> {
+  const { context, complaints } = phone;
+  if (crashed.has(phone.page)) {
+    await phone.page.close();
+    phone.page = await newPage(context);
+  }
+  const { page } = phone;
   await page.goto('about:blank');
   const session = await context.newCDPSession(page);
   await session.send('Storage.clearDataForOrigin', {
@@ -140,6 +156,7 @@ export async function openAnew(
   complaints.length = 0;
   if (bench) await putBench(page, address, bench);
   await page.goto(address + at);
+  return page;
 }
 
 /** Settings as they are kept on a device, before the app is started on it. */

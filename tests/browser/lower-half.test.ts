@@ -129,8 +129,8 @@ const measured = garmentOf({
 });
 
 test('what is done with a measure is under the thumb, however much is said of it', async () => {
-  const { page, complaints } = phone;
-  await openAnew(phone, inject('address'), { at: '#/settings', size: SMALL_PHONE });
+  const { complaints } = phone;
+  const page = await openAnew(phone, inject('address'), { at: '#/settings', size: SMALL_PHONE });
   await page.locator('h1').first().waitFor();
   await store(page, `garment:${measured.id}`, measured);
   await page.goto(`${inject('address')}#/garments/open?g=${measured.id}`);
@@ -165,8 +165,11 @@ test('what is done with a measure is under the thumb, however much is said of it
 });
 
 test('what is wrong with a number leaves the keys and its field where they are, clear of the edge', async () => {
-  const { page, complaints } = phone;
-  await openAnew(phone, inject('address'), { at: '#/closures/follow?at=0', size: SMALL_PHONE });
+  const { complaints } = phone;
+  const page = await openAnew(phone, inject('address'), {
+    at: '#/closures/follow?at=0',
+    size: SMALL_PHONE,
+  });
   await page.getByText('Made elsewhere').tap();
   await page.locator('.pad').waitFor();
   for (const letters of ['100%', '200%']) {
@@ -217,8 +220,8 @@ async function onEverySize(
   look: (page: Page, size: typeof PHONE, where: string) => Promise<void>,
   { sizes = SIZES, hand = 'right', resized = false }: Trying = {},
 ): Promise<void> {
-  const { page, complaints } = phone;
-  await openAnew(phone, inject('address'), { at, bench: { hand } });
+  const { complaints } = phone;
+  const page = await openAnew(phone, inject('address'), { at, bench: { hand } });
   for (const size of sizes) {
     await page.setViewportSize(size);
     if (!resized) {

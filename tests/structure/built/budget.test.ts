@@ -106,8 +106,8 @@ test.each(SCREENS.filter((screen) => screen !== FIRST && screen.name !== KEEPING
   `$name adds at most ${FURTHER_SCREEN_KB} KB`,
   async ({ name, hash, from, steps }) => {
     const start = served.asked.length;
-    const { page, complaints } = phone;
-    await openAnew(phone, served.address, { at: FIRST.hash });
+    const { complaints } = phone;
+    const page = await openAnew(phone, served.address, { at: FIRST.hash });
     // What comes after the first answer is there.
     await page.locator('.how').first().waitFor({ state: 'attached' });
     await settled(page);
