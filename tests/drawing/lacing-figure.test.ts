@@ -8,6 +8,7 @@ import { lace } from '../../src/sewing/lacing/lacing.ts';
 import { middleStart } from '../../src/sewing/lacing/lacing-halves.ts';
 import type { LacingInput } from '../../src/sewing/lacing/lacing-input.ts';
 import { type LacingKind, strandsOf } from '../../src/sewing/lacing/lacing-kinds.ts';
+import { KINDS } from '../sewing/lacing/laced.ts';
 import { solved } from '../sewing/outcomes.ts';
 
 const MM = { pitch: 8, margin: 5, hole: 2 };
@@ -176,15 +177,7 @@ describe('drawn to scale (derived here)', () => {
 
 test('the straight parts drawn are the length by geometry less passes, turns and tails', () => {
   const anyLacing = fc.record({
-    kind: fc.constantFrom<LacingKind>(
-      'edge',
-      'outside',
-      'running',
-      'saddle',
-      'cross',
-      'single-loop',
-      'double-loop',
-    ),
+    kind: fc.constantFrom(...KINDS),
     holes: fc.integer({ min: 2, max: 5 }),
     start: fc.constantFrom('end' as const, 'middle' as const),
     pitch: fc.integer({ min: 2, max: 30 }),

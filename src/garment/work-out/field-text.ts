@@ -19,7 +19,8 @@ export interface FieldText {
   trouble?: 'damaged' | 'too many links';
 }
 
-const NO_TEXT: FieldText = {
+/** Of a field in which nothing stands. */
+export const NO_TEXT: FieldText = {
   text: '',
   how: { unit: 'cm', decimalMark: '.' },
   taken: [],

@@ -1,7 +1,7 @@
 import type { FieldSpec } from '../../calculation/field-spec.ts';
 import { startIn } from '../../calculation/schema.ts';
 import { readHome } from '../record/home.ts';
-import type { Parts } from '../record/record.ts';
+import { type FieldText, NO_TEXT } from './field-text.ts';
 import type { Answer } from './work-out.ts';
 
 /**
@@ -15,16 +15,16 @@ export function isUntouched(
 ): boolean {
   const seen = works.get(id);
   if (!seen?.outputs || seen.work.final || sound.invented) return false;
-  const { fields, own = {} } = seen.work;
-  if (Object.keys(own).length > 0) return false;
   const typed = Object.entries(seen.outputs.fields.specs).filter(([, { choices }]) => !choices);
   if (!typed.some(([, { start = '' }]) => start !== '')) return false;
-  if (!typed.every(([key, spec]) => isStart(spec, fields[key]))) return false;
+  const all = seen.sides.every(({ texts }) =>
+    typed.every(([key, spec]) => isStart(spec, texts.get(key))),
+  );
+  if (!all) return false;
   return ![...sound.facts.keys(), ...sound.before.keys()].some((home) => readHome(home).id === id);
 }
 
-function isStart({ start = '' }: FieldSpec<unknown>, parts: Parts = []): boolean {
-  const [part, ...more] = parts;
-  if (!part) return start === '';
-  return more.length === 0 && 'text' in part && part.text === startIn(start, part.unit);
+function isStart({ start = '' }: FieldSpec<unknown>, typed: FieldText = NO_TEXT): boolean {
+  const { text, how, taken, trouble } = typed;
+  return !trouble && taken.length === 0 && text === startIn(start, how.unit);
 }

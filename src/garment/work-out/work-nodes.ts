@@ -3,7 +3,7 @@ import { homeOf } from '../record/home.ts';
 import type { Work } from '../record/record.ts';
 import type { KnownFact, Sound } from '../record/sound.ts';
 import { isObject } from '../record/sound-values.ts';
-import { type FieldText, fieldText } from './field-text.ts';
+import { type FieldText, NO_TEXT } from './field-text.ts';
 import type { Places } from './links.ts';
 import { askedKey, type Node, type NodeField, type PlanNode } from './node.ts';
 import { nodeField } from './node-field.ts';
@@ -14,7 +14,6 @@ import { absentBy, type SeenSide, type SeenWork } from './seen-work.ts';
 export type MadeOf = Pick<Sound, 'facts' | 'before' | 'begun' | 'decisions'>;
 
 const NONE: readonly KnownFact[] = [];
-const NO_FIELD = fieldText(undefined);
 
 /** All numbers of one work: of each side each output that its options leave. */
 export function workNodes(id: string, seen: SeenWork, made: MadeOf, places: Places): Node[] {
@@ -123,9 +122,9 @@ function fieldOnce(name: string, { id, seen, outputs, side, fields, places }: Si
   const before = fields.get(name);
   if (before) return before;
   const schema = outputs.fields;
-  const typed = side.texts.get(name) ?? NO_FIELD;
+  const typed = side.texts.get(name) ?? NO_TEXT;
   // What isn't asked for takes nothing, whatever stands in it.
-  const text = schema.asksFor(name, side.ask) ? typed : NO_FIELD;
+  const text = schema.asksFor(name, side.ask) ? typed : NO_TEXT;
   const kind = schema.specs[name]?.kind ?? 'text';
   const readOf =
     ({ text: one }: FieldText): NodeField['read'] =>

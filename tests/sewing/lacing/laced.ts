@@ -22,7 +22,8 @@ export const BENCH: LacingInput = {
 export const lacedOf = (set: Partial<LacingInput> = {}): Laced =>
   solved(lace({ ...BENCH, ...set }));
 
-const KINDS: readonly LacingKind[] = [
+/** Every way of lacing. */
+export const KINDS: readonly LacingKind[] = [
   'edge',
   'outside',
   'running',

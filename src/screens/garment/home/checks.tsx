@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { exampleWords } from '#words/garment/example-words.ts';
 import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import type { Action } from '../../../garment/actions/act.ts';
@@ -78,7 +79,7 @@ export function Checks({ answer, next, bench, onAct }: Props) {
     <section class="checks" role="alert">
       <h2>{words.checks}</h2>
       {step.caution !== undefined && <p>{step.caution}</p>}
-      {isUntouched(answer, readHome(home).id) && <p class="warning">{words.exampleFirst}</p>}
+      {isUntouched(answer, readHome(home).id) && <p class="warning">{exampleWords.said}</p>}
       {open.length > 0 && (
         <>
           <p>{words.hangs}</p>

@@ -1,3 +1,4 @@
+import { exampleWords } from '#words/garment/example-words.ts';
 import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { usePress } from '../../../controls/use-press.ts';
@@ -84,7 +85,9 @@ export function stepSaid(
       .join(' · '),
     work: workName({ answer }, id),
     number: numberAt(answer, step.home, value, bench),
-    below: isUntouched(answer, id) ? words.example : [from, further].filter(Boolean).join(' · '),
+    below: isUntouched(answer, id)
+      ? exampleWords.short
+      : [from, further].filter(Boolean).join(' · '),
   };
 }
 

@@ -1,4 +1,5 @@
 import { markWords } from '#words/common/mark-words.ts';
+import { exampleWords } from '#words/garment/example-words.ts';
 import { garmentOrderWords } from '#words/garment/garment-order-words.ts';
 import { garmentSheetWords as words } from '#words/garment/garment-sheet-words.ts';
 import { tapeStep } from '../../../calculation/bench.ts';
@@ -54,7 +55,7 @@ function stepBlock(step: SheetStep, telling: SheetTelling): StepBlock {
     what: whatSaid(step, telling),
     under: [
       ...why,
-      ...(isUntouched(telling.answer, readHome(home).id) ? [words.example] : []),
+      ...(isUntouched(telling.answer, readHome(home).id) ? [exampleWords.said] : []),
       ...notesAt(home, telling),
       ...(row ? rowNotes(row, number.is !== 'row', telling) : []),
     ],

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { exampleWords } from '#words/garment/example-words.ts';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import { Rich } from '../../../controls/rich.tsx';
 import { steady } from '../../../controls/steady.tsx';
@@ -83,7 +84,7 @@ const Said = steady(({ hand, refused, unkept, lacks, onDecide, Stale }: Omit<Pro
         sentence={madeOf(state, id, side).made === 0 ? asPlanned?.sentence : undefined}
         lacks={lacks && { ...lacks, id: LACKS_ID, soft: pending || lacks.soft }}
         warnings={[
-          ...(isUntouched(state.answer, id) && !pending ? [words.example] : []),
+          ...(!pending && isUntouched(state.answer, id) ? [exampleWords.said] : []),
           ...conflicts.map(({ said }) => said),
           // What is being typed never alarms.
           ...(pending ? [] : endsSaid(telling, gives)),

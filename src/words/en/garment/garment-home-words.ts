@@ -25,7 +25,6 @@ export const garmentHomeWords = {
   mark: (rank: number, of: number) => `${rank} of ${of}`,
   from: (length: string) => `${length} from the one before`,
   after: (number: string) => `then ${number}`,
-  example: 'example numbers',
   make: 'Made',
   check: 'Check',
   more: 'More about this step',
@@ -38,7 +37,6 @@ export const garmentHomeWords = {
 
   checks: 'This can’t be undone. Check it first:',
   hangs: 'It hangs on these numbers, which may still change:',
-  exampleFirst: 'These are the numbers the work began with, as an example. Put in your own first.',
   final: 'These numbers are final',
   beforeCut: (step: string, open: number) =>
     `Before the next cut (${step}): ${open === 1 ? '1 number' : `${open} numbers`} to decide`,

@@ -34,7 +34,6 @@ export const garmentSheetWords = {
   note: (text: string) => `Note: ${text}`,
   noteAt: (work: string, text: string) => `${work}: ${text}`,
   photo: 'A photo of it is on the phone.',
-  example: 'Example numbers: put in your own first.',
   undecided: 'not decided',
   waits: 'waits',
   count: howMuchMade,

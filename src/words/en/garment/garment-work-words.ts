@@ -39,7 +39,6 @@ export const garmentWorkWords = {
   follow: 'Follow',
   undo: 'Undo',
   decide: 'Decide',
-  example: 'An example: the numbers it began with. Put in your own.',
   fields: 'Fields',
   source: 'Where its number comes from',
   typed: 'Typed',
