@@ -132,11 +132,14 @@ function overlaps(task: LayTask, placed: readonly Placed[], least: number): LayF
   return faults;
 }
 
-/** The share of the cloth's area, up to the length used, that the pieces take; from 0 to 1. */
-export function usedShare(task: LayTask, { length }: Lay): number {
-  const area = task.pieces.reduce(
-    (sum, { outline, count }) => sum + count * Math.abs(signedArea(outline)),
-    0,
-  );
+/**
+ * The share of the cloth's area, up to the length used, that the pieces take; from 0 to 1.
+ * @param wasted pieces of which an odd one is cut through two layers: its twin is left over, and is nothing used
+ */
+export function usedShare(task: LayTask, { length }: Lay, wasted: readonly string[] = []): number {
+  const area = task.pieces.reduce((sum, { id, outline, count }) => {
+    const used = wasted.includes(id) ? count - 1 / 2 : count;
+    return sum + used * Math.abs(signedArea(outline));
+  }, 0);
   return area / (task.width * length);
 }

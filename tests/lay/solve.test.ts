@@ -26,6 +26,17 @@ test('a rectangle cut into pieces is laid again, within a hundredth of its lengt
   expect(usedShare(task, lay)).toBeGreaterThan(0.99);
 });
 
+test('what is left over through two layers is nothing used', () => {
+  // Half of 100 × 60, one through both layers and two: 3000 of area, of which one of its four layers is over.
+  const task: LayTask = {
+    width: 30,
+    pieces: [piece('odd', rectangle(50, 30)), piece('even', rectangle(50, 30))],
+  };
+  const lay = { length: 100, laid: [] };
+  expect(usedShare(task, lay)).toBe(1);
+  expect(usedShare(task, lay, ['odd'])).toBe(3 / 4);
+});
+
 test('two triangles make a rectangle, once one is turned end for end, and not with a nap', () => {
   const triangle = [
     [0, 0],

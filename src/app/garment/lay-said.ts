@@ -57,8 +57,14 @@ function turnOf(turn: number): Pick<PieceShown, 'turned' | 'tilt'> {
   return { turned, tilt: rest > 180 ? rest - 360 : rest };
 }
 
+/** What was laid, and of which pieces an odd one leaves its twin over. */
+interface ToLay {
+  task: LayTask;
+  wasted: readonly string[];
+}
+
 /** What it takes, what is to be bought for it, and how well it uses the cloth. */
-export function sumsOf({ one, now, telling }: Told, task: LayTask, lay: Lay): LaySums {
+export function sumsOf({ one, now, telling }: Told, { task, wasted }: ToLay, lay: Lay): LaySums {
   const length = now.of ? foundFor(lay, now.of).length : 0;
   const all = length + besideLay(one, now) + (one.said.more ?? 0);
   const bought = upToUnit(withSpare(all, one.said), one.said.unit);
@@ -69,7 +75,7 @@ export function sumsOf({ one, now, telling }: Told, task: LayTask, lay: Lay): La
     sold: soldText(most, bench),
     takes: bought === undefined ? undefined : amountText('laid', length, bench),
     beside: besideSaid({ one, now, telling }),
-    used: shownNumber(100 * usedShare(task, lay), 1, bench.decimalMark),
+    used: shownNumber(100 * usedShare(task, lay, wasted), 1, bench.decimalMark),
   };
 }
 

@@ -48,7 +48,7 @@ export function useClothLay({ act, ...told }: Given): Found {
     () => (of && typeof cut !== 'string' ? taskFor(of, fixed, cut) : undefined),
     [key, cut],
   );
-  const task = outcome?.ok ? outcome.value : undefined;
+  const { value: task, wasted = [] } = outcome?.ok ? outcome : {};
   const say = (set: object) => act({ do: 'lay', id: one.id, set, now: Date.now() });
   const keep = (lay: Lay) => {
     if (!of) return;
@@ -70,7 +70,7 @@ export function useClothLay({ act, ...told }: Given): Found {
       (it) => it && keptPlace(it),
     );
     if (!was || !is) return;
-    say({ held: [...without(held, was), is] });
+    say({ held: [...without(held, was), { ...is, folded: of.folded }] });
     if (put.faults.length === 0) keep(put.lay);
     setTried(put.faults.length > 0 ? { of: JSON.stringify(of), ...put } : undefined);
   };
@@ -89,7 +89,7 @@ export function useClothLay({ act, ...told }: Given): Found {
   return {
     standing: isWarned(standing) ? standing : undefined,
     lay: task && lay && shownLay(told, task, lay),
-    sums: task && lay && !trying ? sumsOf(told, task, lay) : undefined,
+    sums: task && lay && !trying ? sumsOf(told, { task, wasted }, lay) : undefined,
     looking: look.looking,
     fell: look.fell,
     canLook: task !== undefined && task.pieces.length > 0,

@@ -14,7 +14,10 @@ import type { Laid, Lay, LayTask } from '../../lay/task.ts';
 import type { CutOutlines } from './cut-outlines.ts';
 import { inMm, inUnits, inUnitsExactly } from './lay-units.ts';
 
-const placeIn = ({ x, y, ...rest }: PlacedPiece): Laid => ({ ...rest, x: inMm(x), y: inMm(y) });
+const placeIn = ({ id, turn, x, y }: PlacedPiece): Laid => ({
+  ...{ id, turn },
+  ...{ x: inMm(x), y: inMm(y) },
+});
 export const keptPlace = ({ id, turn, x, y }: Laid): PlacedPiece => ({
   ...{ id, turn },
   ...{ x: inUnits(x), y: inUnits(y) },

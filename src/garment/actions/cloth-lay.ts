@@ -1,5 +1,12 @@
 import { UNITS_PER_MM } from '../../lengths/length.ts';
-import { type ClothLay, type FoundLay, keepsHeld, layIn } from '../record/cloth-lay.ts';
+import {
+  type ClothLay,
+  type FoundLay,
+  heldAsSaid,
+  heldOn,
+  keepsHeld,
+  layIn,
+} from '../record/cloth-lay.ts';
 import { isPieceSaid, type PieceSaid } from '../record/piece-said.ts';
 import type { Parts, Quantity } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
@@ -39,11 +46,19 @@ export function sayLay(state: State, saying: LaySaying, now: number): Done {
     return settle(state, 'lay', slotted(saying.set, 'pieces', saying.piece), { now });
   }
   if ('set' in saying) return settle(state, 'lay', slotted(saying.set), { now });
-  const { held = [], found } = layIn(state.record, id);
-  const holds = found && same(found.of, saying.found.of) && keepsHeld(found, held);
+  const lay = layIn(state.record, id);
+  const { found } = lay;
+  const { folded } = saying.found.of;
+  const holds = found && same(found.of, saying.found.of) && keepsHeld(found, heldOn(lay, folded));
   // Two tabs may look: the shorter stays.
   if (holds && found.length <= saying.found.length) return { state };
-  return kept(state, [...slotted({ found: saying.found }), ...lengthEdits(state, saying)], now);
+  // How the cloth lay when something was put there is known by the lay that goes now.
+  const turned = lay.held && found && found.of.folded !== folded;
+  const said = {
+    ...{ found: saying.found },
+    ...(turned && { held: heldAsSaid(lay) }),
+  };
+  return kept(state, [...slotted(said), ...lengthEdits(state, saying)], now);
 }
 
 /** The number of the garment that is as long as the lay: given anew, or added behind all others. */

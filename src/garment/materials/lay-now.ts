@@ -2,6 +2,7 @@ import { inches } from '../../lengths/length.ts';
 import {
   type ClothLay,
   type FoundLay,
+  heldOn,
   idOfLaid,
   keepsHeld,
   type LaidOf,
@@ -48,8 +49,9 @@ export interface LayNow {
 
 /** What a lay is of, and whether the one that was found still holds. */
 export function layNow(served: Served, lay: ClothLay): LayNow {
-  const { found, held = [] } = lay;
+  const { found } = lay;
   const there = found ? placesIn(found, served) : [];
+  const held = heldOn(lay, served.said.folded === true);
   const placed = new Set(there.map(idOfLaid));
   const known = served.needs.filter((need) => {
     const { outline } = saidOfPiece(lay, need.key);

@@ -19,7 +19,7 @@ export interface ClothLay {
   /** By need (`Need.key`), what is said of laying its pieces: a `PieceSaid` as far as it can be read. */
   pieces?: Readonly<Record<string, unknown>>;
   /** Pieces the maker put where they are: they stay. */
-  held?: readonly PlacedPiece[];
+  held?: readonly HeldPiece[];
   found?: FoundLay;
 }
 
@@ -41,6 +41,12 @@ export interface PlacedPiece {
   turn: number;
   x: number;
   y: number;
+}
+
+/** A piece the maker put there. */
+export interface HeldPiece extends PlacedPiece {
+  /** The cloth was folded then; not said by what was kept before this was: it lay as the lay that was found. */
+  folded?: boolean;
 }
 
 /** A lay that was found, with what it was found for. */
@@ -103,6 +109,10 @@ function isPlaced(read: unknown): boolean {
 const arePlaced = (read: unknown) =>
   Array.isArray(read) && read.length <= MOST_LAID && read.every(isPlaced);
 
+const areHeld = (read: unknown) =>
+  arePlaced(read) &&
+  (read as HeldPiece[]).every(({ folded }) => folded === undefined || isYes(folded));
+
 function isFlaw(read: unknown): boolean {
   if (!isObject(read) || !isLength(read.long) || !isLength(read.wide)) return false;
   return [read.along, read.across].every((at) => isWhole(at, 0, LONGEST));
@@ -153,7 +163,7 @@ const CHECKS: Readonly<Record<keyof ClothLay, (read: unknown) => boolean>> = {
   flaws: areFlaws,
   repeatAcross: (read) => isWhole(read, 1, LONGEST),
   pieces: isObject,
-  held: arePlaced,
+  held: areHeld,
   found: isFound,
 };
 
@@ -180,6 +190,17 @@ export function idOfLaid({ id }: Pick<PlacedPiece, 'id'>): string {
 
 /** Two places no further apart than this are one: a hundredth of a millimetre. */
 const APART = 80;
+
+/** What the maker put where it is, on the cloth folded or laid open: the places of the one are none of the other. */
+export function heldOn({ held = [], found }: ClothLay, folded: boolean): readonly HeldPiece[] {
+  const then = found?.of.folded ?? folded;
+  return held.filter((one) => (one.folded ?? then) === folded);
+}
+
+/** All that is held, each with how the cloth lay. */
+export function heldAsSaid({ held = [], found }: ClothLay): readonly HeldPiece[] {
+  return held.map((one) => ({ ...(found && { folded: found.of.folded }), ...one }));
+}
 
 /** Whether a lay leaves all that is held where it is. */
 export function keepsHeld({ laid }: FoundLay, held: readonly PlacedPiece[]): boolean {

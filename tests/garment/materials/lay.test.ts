@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { act } from '../../../src/garment/actions/act.ts';
 import { copyAsNewStart } from '../../../src/garment/actions/copy.ts';
 import type { State } from '../../../src/garment/actions/state.ts';
-import type { FoundLay, PlacedPiece } from '../../../src/garment/record/cloth-lay.ts';
+import type { FoundLay, HeldPiece, PlacedPiece } from '../../../src/garment/record/cloth-lay.ts';
 import { layIn } from '../../../src/garment/record/cloth-lay.ts';
 import { homeOf } from '../../../src/garment/record/home.ts';
 import { readRecord } from '../../../src/garment/record/read-record.ts';
@@ -198,6 +198,34 @@ test('what the maker puts somewhere stays; a lay that has it elsewhere is stale'
   expect(one(anew, 'cloth')).toMatchObject({ net: cm(LONG + 5), bound: false });
   const gone = doing(anew, { do: 'lay', id: 'cloth', set: { held: undefined }, now });
   expect(one(gone, 'cloth').lay?.stale).toBeUndefined();
+});
+
+describe('what the maker put somewhere on the folded cloth', () => {
+  const turn = (state: State, folded?: true) =>
+    doing(state, { do: 'material', id: 'cloth', set: { folded }, now });
+  const sleeveThere = at(SLEEVE, 90.5, 15);
+  const laid = [at(FRONT, 32.75, 21.5), sleeveThere];
+  const put = (held: readonly HeldPiece[]) =>
+    ({ do: 'lay', id: 'cloth', set: { held }, now }) as const;
+
+  test.each([
+    ['as it is put now', { ...sleeveThere, folded: true }],
+    ['as it was put before how the cloth lay was kept', sleeveThere],
+  ])('has no place on the open one, and has it again folded: %s', (_, held) => {
+    const folded = doing(keep(turn(plain(), true), { length: cm(LONG), laid }), put([held]));
+    expect(one(folded, 'cloth').lay?.fixed).toEqual([held]);
+    const open = turn(folded);
+    expect(one(open, 'cloth').lay?.fixed).toEqual([]);
+    const found = keep(open);
+    expect(one(found, 'cloth')).toMatchObject({
+      bound: false,
+      lay: { fixed: [], stale: undefined },
+    });
+    // The shorter of two lays stays, though the one held elsewhere isn't in it.
+    const longer = keep(found, { length: cm(LONG + 20) });
+    expect(one(longer, 'cloth').lay?.found?.length).toBe(cm(LONG));
+    expect(one(turn(found, true), 'cloth').lay?.fixed).toMatchObject([sleeveThere]);
+  });
 });
 
 test('enough cloth for the lay is enough for every work, though rows would take more', () => {
