@@ -48,7 +48,9 @@ export type Datum =
   | 'first-hole'
   | 'cut-end'
   | 'hole-before'
-  | 'edge-corner';
+  | 'edge-corner'
+  | 'strip-begins'
+  | 'elastic-meets';
 
 /** A line along which things are marked: the common currency of every calculation. */
 export interface Run {

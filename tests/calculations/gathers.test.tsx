@@ -1,7 +1,13 @@
 import { cleanup, screen, waitFor } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
+import { elastic } from '../../src/calculations/elastic/elastic.ts';
+import { elasticOutputs } from '../../src/calculations/elastic/outputs.ts';
 import { gathers } from '../../src/calculations/gathers/gathers.ts';
 import { gathersOutputs } from '../../src/calculations/gathers/outputs.ts';
+import { tiersOutputs } from '../../src/calculations/tiers/outputs.ts';
+import { tiers } from '../../src/calculations/tiers/tiers.ts';
+import { zonesOutputs } from '../../src/calculations/zones/outputs.ts';
+import { zones } from '../../src/calculations/zones/zones.ts';
 import { mm } from '../../src/lengths/length.ts';
 import { answer, answerTo, open, type } from '../screens/helpers.tsx';
 import { givenBy } from './given.ts';
@@ -142,4 +148,23 @@ describe('what it gives to a garment', () => {
 test('where the cloth that is there decides, its strips are all taken, and none is said to be lacking soon', () => {
   const there = { by: 'cloth', have: '101', cloth: '140', deep: '10' };
   expect(answerTo(gathers, there).warnings.join()).not.toContain('Hardly any cloth is left over');
+});
+
+test('where marks on the edge are measured from is a place on the work, on its page and at its step', () => {
+  const runs = [
+    answerTo(gathers, {}).runs,
+    answerTo(zones, {}).runs,
+    answerTo(tiers, {}).runs,
+    answerTo(elastic, {}).runs,
+  ].flatMap((all) => all ?? []);
+  expect([...new Set(runs.map(({ run }) => run.datum))].sort()).toEqual([
+    'cut-end',
+    'elastic-meets',
+    'strip-begins',
+  ]);
+  const steps = [gathersOutputs, zonesOutputs, tiersOutputs, elasticOutputs].flatMap(
+    ({ outputs }) => outputs,
+  );
+  const marked = steps.filter(({ kind, step }) => kind === 'run' && step);
+  expect(marked.filter(({ step }) => step?.datum === 'zero').map(({ key }) => key)).toEqual([]);
 });

@@ -267,3 +267,30 @@ test('what is checked stands first: the fullest part against what the cloth take
     value: '5.5 % of the 6 % the cloth takes',
   });
 });
+
+describe('how they are sewn, by whether they fit', () => {
+  const sentence = (draft: Record<string, string>) => answerTo(match, draft).sentence;
+
+  test.each<[string, Record<string, string>, RegExp]>([
+    ['a head that is eased in', {}, /sew with the longer edge below\. Marks/],
+    ['alike', { use: 'any', here: '20', other: '20' }, /and sew: neither edge is longer\. Marks/],
+    [
+      'now the one longer, now the other',
+      { use: 'any', here: '20; 20', other: '20.5; 19.5' },
+      /sew each length with its longer edge below/,
+    ],
+    [
+      'a facing that is to be alike and isn’t',
+      { use: 'facing', here: '20', other: '20.5' },
+      /^Mend that before it is sewn/,
+    ],
+    [
+      'a facing of which only a notch lies elsewhere',
+      { use: 'facing', here: '20; 20', other: '20.5; 19.5' },
+      /^Move the notches as listed first/,
+    ],
+    ['a head too short', { other: '11.5; 13; 11.6; 11' }, /^Mend that before it is sewn/],
+  ])('%s', (_, draft, says) => {
+    expect(sentence(draft)).toMatch(says);
+  });
+});

@@ -89,7 +89,7 @@ export const elasticOutputs: Outputs = {
       when: { field: 'round', is: given(round) },
       step: {
         do: words.markEdge,
-        datum: 'zero',
+        datum: 'elastic-meets',
         stage: 'turn-up',
         undoable: true,
         caution: cautionWords.pins,

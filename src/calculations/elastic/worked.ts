@@ -49,5 +49,5 @@ export function marksOf(
   const edge = round ?? girth;
   const shape = { edge, flat: ZERO, ring: true, ends: ZERO, parts };
   const marks = gatherMarks(shape, { strip: ring, edge });
-  return { elastic: marks.strip, edge: marks.edge };
+  return { elastic: marks.strip, edge: { ...marks.edge, datum: 'elastic-meets' } };
 }

@@ -133,7 +133,7 @@ export const gathersOutputs: Outputs = {
       name: words.edgeMarks,
       kind: 'run',
       decides,
-      step: { do: words.markEdge, datum: 'zero', stage: 'join', undoable: true },
+      step: { do: words.markEdge, datum: 'strip-begins', stage: 'join', undoable: true },
       of: (fields, { count }) => mapped(marksOf(fields, count), (marks) => marks.edge),
     }),
     ...rowOutputs,

@@ -20,8 +20,8 @@ function rowOf(top: Length, see: (rows: GatherRows) => ExactLength): Comes<Exact
 const asked = {
   kind: 'length',
   reads: ['top'],
-  step: { do: words.sewRow, datum: 'raw-edge', stage: 'join', undoable: true },
 } as const;
+const beside = { datum: 'raw-edge', stage: 'join', undoable: true } as const;
 
 /** Both rows that are drawn up. */
 export const rowOutputs: readonly Output[] = [
@@ -29,12 +29,14 @@ export const rowOutputs: readonly Output[] = [
     ...asked,
     key: 'row-1',
     name: words.firstRow,
+    step: { do: words.sewRows[0], ...beside },
     of: ({ top }) => rowOf(top, ({ first }) => first),
   }),
   output({
     ...asked,
     key: 'row-2',
     name: words.secondRow,
+    step: { do: words.sewRows[1], ...beside },
     of: ({ top }) => rowOf(top, ({ second }) => second),
   }),
 ];

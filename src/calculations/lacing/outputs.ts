@@ -64,7 +64,9 @@ interface Part<K extends Kind> {
   names: readonly [string, string];
   kind: K;
   adds?: true;
-  step?: Step;
+  /** Of each row, what is done; and the rest of the step. */
+  cuts?: readonly [string, string];
+  step?: Omit<Step, 'do'>;
   when?: typeof fromMiddle;
   see(laced: Laced): Values[K];
 }
@@ -74,14 +76,18 @@ function ofRows<K extends Kind>({
   key,
   names,
   when = [] as never,
+  cuts,
+  step,
   see,
   ...part
 }: Part<K>): [Output, Output] {
   const seen = (came: Comes<Laced>): Comes<Values[K]> =>
     came.ok ? { ok: true, value: see(came.value) } : came;
+  const stepOf = (row: 0 | 1) => step && cuts && { step: { ...step, do: cuts[row] } };
   return [
     output({
       ...part,
+      ...stepOf(0),
       key,
       name: names[0],
       reads: ROW_FIELDS,
@@ -90,6 +96,7 @@ function ofRows<K extends Kind>({
     }),
     output({
       ...part,
+      ...stepOf(1),
       key: `${key}-2`,
       name: names[1],
       reads: [...ROW_FIELDS, 'holes2', 'pitch2'],
@@ -104,8 +111,9 @@ const laces = ofRows({
   names: words.lace,
   kind: 'length',
   adds: true,
+  cuts: words.cut,
   step: {
-    ...{ do: words.cut, datum: 'zero', stage: 'edge', undoable: false, bound: 'least' },
+    ...{ datum: 'zero', stage: 'edge', undoable: false, bound: 'least' },
     caution: words.blade,
   },
   see: ({ total }) => total,

@@ -33,7 +33,7 @@ export function matchAnswer(found: Matched, draft: Draft, bench: Bench): Answer 
     headline: mixed
       ? { number: words.mixedNumber, after: words.mixed }
       : headline(found, wrong[0], bench),
-    sentence: sentence(found),
+    sentence: sentence(found, wrong),
     lines: matchLines(found, bench),
     offers: [
       ...(mixed ? [turnedRound(found, draft)] : []),
@@ -71,18 +71,30 @@ function headline({ asked, plan }: Matched, worst: Wrong | undefined, bench: Ben
   return { before, number, after: words.ease(plan.ease > 0 ? other : here) };
 }
 
-function sentence({ asked, plan }: Matched): string {
+function sentence({ asked, plan }: Matched, wrong: readonly Wrong[]): string {
   const [here, other] = [words.here[asked.use].called, words.other[asked.use].called];
   const many = [asked.here.length, asked.other.length] as const;
   if (plan.fewer === 'here') return words.unpaired([here, many[0]], [other, many[1]], other);
   if (plan.fewer === 'other') return words.unpaired([other, many[1]], [here, many[0]], other);
   const left = plan.pairs?.left;
   return [
-    words.sentence(other, here),
+    words.sentence(words.sewn[howSewn(plan, wrong)], other, here),
     ...(plan.moves || asked.here.length === 1 ? [] : [words.planned(other)]),
     ...(left && left.here.length > 0 ? [words.sewPast(left.here, here)] : []),
     ...(left && left.other.length > 0 ? [words.sewPast(left.other, other)] : []),
   ].join(' ');
+}
+
+/** What is too full for its cloth may still be gathered; what is missing, or is to be alike and isn't, can't be sewn. */
+function howSewn({ lengths }: Matched['plan'], wrong: readonly Wrong[]): keyof typeof words.sewn {
+  if (wrong.some(({ kind }) => kind === 'short' || kind === 'differs')) return 'mended';
+  if (wrong.some(({ kind }) => kind === 'seam')) return 'moved';
+  const [longer, shorter] = [
+    lengths.some(({ ease }) => ease > 0),
+    lengths.some(({ ease }) => ease < 0),
+  ];
+  if (longer && shorter) return 'turned';
+  return longer || shorter ? 'eased' : 'alike';
 }
 
 function warnings(found: Matched, wrong: readonly Wrong[], bench: Bench): string[] {

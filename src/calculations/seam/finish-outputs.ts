@@ -30,8 +30,13 @@ const cut = (datum: StepDatum) =>
   ({ datum, stage: 'join', undoable: false, caution: cautionWords.blades }) as const;
 
 const TOP_ROWS = [
-  { key: 'topstitch', field: 'top', name: words.topRow },
-  { key: 'topstitch-second', field: 'topSecond', name: words.topSecond },
+  { key: 'topstitch', field: 'top', name: words.topRow, sew: words.topstitch },
+  {
+    key: 'topstitch-second',
+    field: 'topSecond',
+    name: words.topSecond,
+    sew: words.topstitchSecond,
+  },
 ] as const;
 
 /** As long as the edge that is bound. */
@@ -147,13 +152,13 @@ export function rowOutputs(stitchLine: Output): Output[] {
       step: { do: words.sewStrip, datum: 'raw-edge', ...sew },
       of: (fields) => there(plan(fields), beside('bind')),
     }),
-    ...TOP_ROWS.map(({ key, field, name }) =>
+    ...TOP_ROWS.map(({ key, field, name, sew: what }) =>
       output({
         key,
         name,
         ...row('plain'),
         when: [...row('plain').when, { field, is: given(seamFields.specs[field]) }],
-        step: { do: words.topstitch, datum: 'stitch-line', ...sew },
+        step: { do: what, datum: 'stitch-line', ...sew },
         of: (fields) => there(plan(fields), () => fields[field]),
       }),
     ),

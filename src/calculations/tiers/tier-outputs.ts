@@ -111,7 +111,7 @@ export function tierOutputs(i: number, before: readonly Output[]): Output[] {
       kind: 'run',
       decides,
       bentBy: above,
-      step: { do: named(words.markEdge), datum: 'zero', stage: 'join', undoable: true },
+      step: { do: named(words.markEdge), datum: 'strip-begins', stage: 'join', undoable: true },
       of: (fields, more) => seen(marksOf(fields, i, more), ({ edge }) => edge),
     }),
   ];

@@ -67,7 +67,7 @@ export const zonesOutputs: Outputs = {
       name: words.edgeMarks,
       kind: 'run',
       decides,
-      step: { do: words.markEdge, datum: 'zero', stage: 'join', undoable: true },
+      step: { do: words.markEdge, datum: 'strip-begins', stage: 'join', undoable: true },
       of: (fields, { count }) => mapped(planOf(fields, count), ({ marks }) => marks.edge),
     }),
     output({

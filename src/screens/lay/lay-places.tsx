@@ -57,7 +57,7 @@ export function LayPlaces({ lay, bench, current, onPick, onPut, onLetGo, onBack 
               >
                 <b>{words.named(i + 1, one.name)}</b>
                 <small>
-                  <Rich text={placeSaid(one, lay, bench).join(' · ')} />
+                  <Rich text={[...staysSaid(one), ...placeSaid(one, lay, bench)].join(' · ')} />
                 </small>
               </button>
             </li>
@@ -78,6 +78,8 @@ export function LayPlaces({ lay, bench, current, onPick, onPut, onLetGo, onBack 
     </div>
   );
 }
+
+const staysSaid = ({ stays }: PieceShown) => (stays ? [words.stays[stays]] : []);
 
 /** Ten graduations of a millimetre tape, eight of a sixteenth's. */
 const STEPS = 8;

@@ -117,7 +117,7 @@ function zoneMarks(
     }));
   return {
     strip: { datum: 'cut-end', length: cut, marks: marks(({ strip }) => strip) },
-    edge: { datum: 'zero', length: sumOf(zones), marks: marks(({ edge }) => edge) },
+    edge: { datum: 'strip-begins', length: sumOf(zones), marks: marks(({ edge }) => edge) },
   };
 }
 

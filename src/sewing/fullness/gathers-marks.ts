@@ -34,7 +34,11 @@ export function gatherMarks(
       length: length(Math.round(long.strip) + 2 * ends),
       marks: along(long.strip - flat, ends),
     },
-    edge: { datum: 'zero', length: edge, marks: along(pulledIn({ edge, flat }), length(0)) },
+    edge: {
+      datum: 'strip-begins',
+      length: edge,
+      marks: along(pulledIn({ edge, flat }), length(0)),
+    },
   };
 }
 

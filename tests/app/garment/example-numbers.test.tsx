@@ -44,7 +44,6 @@ test('before a cut it is said in full; one number of the maker’s own takes it 
   await (await key()).findByText(/example numbers/);
   await press(/^Check/);
   expect(await screen.findByText(/Put in your own first/)).toBeTruthy();
-  await press(/^Piece to cut: cut the piece/);
   await press('Open the work');
   const width = await screen.findByLabelText(/^Finished width|^Width/, { selector: 'input' });
   fireEvent.input(width, { target: { value: '31' } });

@@ -435,7 +435,10 @@ test('what is cut stays where it is, and can’t be moved', async () => {
   await look();
   expect(kept(state())!.laid.filter(({ id }) => id === FRONT)).toEqual(before);
   await places();
-  while (!text()?.includes('Cut already')) press(/Next piece|First piece/);
+  expect(
+    screen.getAllByRole('listitem').filter((it) => /Cut already · /.test(it.textContent ?? '')),
+  ).not.toEqual([]);
+  while (!text()?.includes('Cut already: its place stays')) press(/Next piece|First piece/);
   expect(screen.queryByText('Move it')).toBeNull();
 });
 

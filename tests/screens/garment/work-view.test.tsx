@@ -1,10 +1,13 @@
 import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import { act } from '../../../src/garment/actions/act.ts';
+import { begin } from '../../../src/garment/actions/state.ts';
 import { pendingOf } from '../../../src/garment/actions/typing.ts';
-import { homeOf } from '../../../src/garment/record/home.ts';
+import { homeOf, readHome } from '../../../src/garment/record/home.ts';
 import { mm } from '../../../src/lengths/length.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { typed } from '../../garment/trial/garments.ts';
+import { KNOWN } from '../../garment/trial/known.ts';
 import { openIn, skirt } from './work-hand.tsx';
 
 afterEach(cleanup);
@@ -306,4 +309,31 @@ test('what is made otherwise than asked is said, and leads to its decision', asy
   held.act({ do: 'make', home, id: 'f', tape: 8000, measured: 2 * 80_000, now: 1 });
   fireEvent.click(await screen.findByRole('button', { name: 'Decide' }));
   expect(decide).toHaveBeenCalledWith(home);
+});
+
+test('what is wholly made has nothing left to do above its number: it says that it is made', async () => {
+  const held = await openIn(skirt, 'hem');
+  const steps = held.state.answer.steps.filter(({ home }) => readHome(home).id === 'hem');
+  expect(answer()).toMatch(/Press the first turn/);
+  steps.forEach(({ home }, i) => {
+    held.act({ do: 'make', home, id: `m${i}`, tape: 8000, now: i });
+  });
+  await waitFor(() => expect(answer()).toMatch(/^[\d.]+ cm [^,]*, made/));
+  expect(answer()).not.toMatch(/Press the|Stitch the/);
+});
+
+test('it opens on the side that was made otherwise', async () => {
+  const sides = { sides: ['left', 'right'] };
+  const hem = { ...(skirt.works.hem as object), ...sides };
+  const both = { ...skirt, works: { hem } };
+  const first = begin(both, KNOWN);
+  const home = first.answer.steps.find((step) => readHome(step.home).side === 'right')?.home ?? '';
+  const once = act(first, {
+    ...{ do: 'make', home, id: 'm', tape: 8000, now: 1 },
+    measured: mm(17),
+  }).state;
+  expect(once.answer.conflicts.map((one) => one.home)).toEqual([home]);
+  await openIn(once.record, 'hem');
+  expect(screen.getByRole('button', { name: 'right' }).getAttribute('aria-pressed')).toBe('true');
+  expect(screen.getByRole('button', { name: 'Decide' })).toBeTruthy();
 });

@@ -69,17 +69,26 @@ interface Props {
   next: StepNext;
   bench: Bench;
   onAct: (action: Action) => void;
+  onWork: (work: string) => void;
 }
 
 /** What to look at before a cut, a punch or a trim: the caution, and the numbers it hangs on. */
-export function Checks({ answer, next, bench, onAct }: Props) {
+export function Checks({ answer, next, bench, onAct, onWork }: Props) {
   const { home, step } = next.step;
+  const { id } = readHome(home);
   const open = openBefore(answer, home).filter((key) => valueAt(answer, key) !== null);
   return (
     <section class="checks" role="alert">
       <h2>{words.checks}</h2>
       {step.caution !== undefined && <p>{step.caution}</p>}
-      {isUntouched(answer, readHome(home).id) && <p class="warning">{exampleWords.said}</p>}
+      {isUntouched(answer, id) && (
+        <>
+          <p class="warning">{exampleWords.said}</p>
+          <button type="button" class="plain" onClick={() => onWork(id)}>
+            {words.work}
+          </button>
+        </>
+      )}
       {open.length > 0 && (
         <>
           <p>{words.hangs}</p>

@@ -99,7 +99,10 @@ export function GarmentHome(props: Props) {
       <main tabIndex={0} aria-label={words.works}>
         {props.news}
         {checks.shown && !more && next.kind === 'step' ? (
-          <Checks answer={answer} next={next} bench={bench} onAct={onAct} />
+          <Checks
+            {...{ answer, next, bench, onAct }}
+            onWork={(work) => onGo({ to: 'work', work })}
+          />
         ) : more === 'more' && next.kind === 'step' ? (
           <StepMore
             {...{ state, next, bench, together, onAct, onInHand, onGo }}

@@ -8,6 +8,7 @@ import { useSame } from '../../../controls/use-same.ts';
 import type { Action } from '../../../garment/actions/act.ts';
 import type { Refused, State } from '../../../garment/actions/state.ts';
 import { pendingOf } from '../../../garment/actions/typing.ts';
+import { readHome } from '../../../garment/record/home.ts';
 import { openWork } from './open-work.ts';
 import { useRested } from './use-rested.ts';
 import { type Do, useTyping } from './use-typing.ts';
@@ -58,7 +59,7 @@ export function useWork({
     () => state.answer.works.get(id)?.sides.map((one) => one.side) ?? [''],
     [state.answer, id],
   );
-  const [chosen, setSide] = useState(sides[0] ?? '');
+  const [chosen, setSide] = useState(() => sideToSee(state, id) ?? sides[0] ?? '');
   const side = sides.includes(chosen) ? chosen : (sides[0] ?? '');
   const [panel, setPanel] = useState<Panel>();
   const [more, setMore] = useState(false);
@@ -106,6 +107,14 @@ export function useWork({
     last: useLast(state, id, since),
   });
   return { hand, drawn };
+}
+
+/** The first of its sides of which something is made otherwise than asked: that is what its line tells of. */
+function sideToSee({ answer }: State, id: string): string | undefined {
+  const otherwise = new Set(
+    answer.conflicts.flatMap(({ home }) => (readHome(home).id === id ? readHome(home).side : [])),
+  );
+  return answer.works.get(id)?.sides.find(({ side }) => otherwise.has(side))?.side;
 }
 
 /** How many things were refused since the work was opened. */

@@ -1,7 +1,9 @@
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
+import type { Output } from '../../../calculation/output.ts';
 import { Rich } from '../../../controls/rich.tsx';
 import { datumSaid } from '../said/step-datum.ts';
+import { isMadeBefore } from './work-labels.ts';
 import { type Gives, numberText } from './work-numbers.ts';
 import type { Lacks } from './work-said.ts';
 
@@ -46,19 +48,29 @@ export function WorkAnswer({ headline, bench, sentence, lacks, warnings }: Props
 }
 
 function Headline({ gives, number, bench }: { gives: Gives; number: number; bench: Bench }) {
-  const { output } = gives;
+  const { output, result } = gives;
   const text = numberText(output, number, bench);
   const [, figure = text, unit = ''] = /^(.*?)\s*([a-z]*)$/i.exec(text) ?? [];
-  const { step } = output;
-  const what = step ? words.stepAt(step.do, datumSaid(step.datum, output.kind)) : output.name;
+  const isMade = result.ok && result.state === 'made';
   return (
     <p class="number">
       <strong>
         <Rich text={figure} />
       </strong>{' '}
       <span>
-        {unit} {what}
+        {unit} {isMade ? madeSaid(gives) : toMakeSaid(output)}
       </span>
     </p>
   );
+}
+
+function toMakeSaid({ name, step, kind }: Output): string {
+  return step ? words.stepAt(step.do, datumSaid(step.datum, kind)) : name;
+}
+
+/** Of what is made there is nothing left to do; of a row it is its last mark that is shown. */
+function madeSaid(gives: Gives): string {
+  const { name, kind } = gives.output;
+  if (isMadeBefore(gives)) return words.headBefore(name);
+  return kind === 'run' ? words.lastMade(name) : words.isMade(name);
 }

@@ -93,8 +93,18 @@ export const matchWords = {
   tooFull: (i: number) => `too much ${inLength(i)}`,
   tooShort: (i: number, edge: string) => `missing on ${edge} ${inLength(i)}`,
   seamOff: (edge: string, i: number) => `to move notch ${i} of ${edge}`,
-  sentence: (other: string, here: string) =>
-    `Pin notch to notch, then mark to mark; sew with the longer edge below. Marks are measured from where both edges begin, on ${here} and on ${other} each by itself.`,
+  /** How they are sewn: nothing is eased in where both are alike, and what doesn’t fit isn’t sewn yet. */
+  sewn: {
+    eased: 'Pin notch to notch, then mark to mark; sew with the longer edge below.',
+    turned:
+      'Pin notch to notch, then mark to mark; sew each length with its longer edge below: it isn’t the same edge in all of them.',
+    alike: 'Pin notch to notch, then mark to mark, and sew: neither edge is longer.',
+    moved: 'Move the notches as listed first; then pin notch to notch, and sew.',
+    mended:
+      'Mend that before it is sewn: it would be pulled or pushed in to fit. Then pin notch to notch, mark to mark.',
+  },
+  sentence: (sewn: string, other: string, here: string) =>
+    `${sewn} Marks are measured from where both edges begin, on ${here} and on ${other} each by itself.`,
   planned: (edge: string) => `Only the whole of ${edge} is given: notch it as listed.`,
   unpaired: (
     [few, has]: readonly [edge: string, lengths: number],

@@ -9,6 +9,8 @@ const PLACES: Readonly<Record<Datum, string>> = {
   'cut-end': 'from the cut end',
   'hole-before': 'from the first row’s last hole before them',
   'edge-corner': 'from the corner of the edge',
+  'strip-begins': 'from where the strip begins on it',
+  'elastic-meets': 'from where the elastic’s ends meet in it',
 };
 
 /** Where a place on a run is measured from. */

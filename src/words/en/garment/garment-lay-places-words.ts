@@ -29,6 +29,8 @@ export const layPlacesWords = {
     `${degrees}° off the grain: its far end towards the ${to === 'left' ? 'left' : 'right'} edge of the drawing.`,
   mirrored: 'The other of the pair: its pattern lies face down.',
   twice: 'Through both layers.',
+  /** In the list of all pieces, before where it lies. */
+  stays: { cut: 'Cut already', put: 'Held here' },
   isCut: 'Cut already: its place stays.',
   isPut: 'You put it here: its place stays.',
   hint: 'Measured from there along the cloth and across it. Rounded to your tape: lay each piece close to the ones before it, never over them.',

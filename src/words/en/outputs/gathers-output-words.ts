@@ -10,7 +10,10 @@ export const gathersOutputWords = {
   markEdge: 'Mark the edge',
   firstRow: 'First row of gathering stitches',
   secondRow: 'Second row of gathering stitches',
-  sewRow: 'Stitch the gathering row, from mark to mark',
+  sewRows: [
+    'Stitch the first gathering row, from mark to mark',
+    'Stitch the second gathering row, from mark to mark',
+  ],
   ratio: 'Times as full',
   edge: 'Edge as it is gathered to',
   draw: 'Pin mark to mark, draw the rows up, measure, stitch between the rows',
@@ -19,4 +22,4 @@ export const gathersOutputWords = {
   left: 'Left over of the strips',
   clothWide: 'How wide that cloth is',
   cloth: 'Cloth for the strips',
-};
+} as const;

@@ -10,7 +10,7 @@ export const lacingOutputWords = {
     'Row 2: middle to the last hole, with its tail',
   ],
   all: 'Lace in all',
-  cut: 'Cut the lace',
+  cut: ['Cut the lace', 'Cut the lace for row 2'],
   blade:
     'Cut away from the hand that holds the lace, never towards it. Where you work with others, local rules and qualified practice come first.',
 } as const;

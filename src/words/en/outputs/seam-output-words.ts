@@ -14,6 +14,7 @@ export const seamOutputWords = {
   topRow: 'Topstitching beside the seam',
   topSecond: 'Second row of topstitching',
   topstitch: 'Topstitch on both sides of the seam, from the right side',
+  topstitchSecond: 'Topstitch the second row on both sides of the seam, from the right side',
   strip: 'Bias strip, cut wide',
   stripLong: 'Bias strip, long',
   bind: 'Strip, stitched on',
