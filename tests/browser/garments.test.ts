@@ -1,10 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { garmentOf } from '../garment/trial/garments.ts';
 import { axeFaults } from './axe.ts';
 import { launchBrowser, openApp, SMALL_PHONE } from './harness.ts';
 import { keptGarments } from './kept-garments.ts';
-import { stored } from './stored.ts';
+import { store, stored } from './stored.ts';
 
 let browser: Browser;
 
@@ -114,6 +115,37 @@ test('the garment that was opened last is first on the list', async () => {
   await expect.poll(() => stored(page, 'open-garment'), BUSY).toBe(coat?.id);
   await close();
 });
+
+test.each(['100%', '200%'])(
+  'what is out of view of a long list costs no layout, and is as high as it is once seen: letters of %s',
+  async (letters) => {
+    const { page, close } = await start('#/settings');
+    await page.locator('h1').first().waitFor();
+    await page.addInitScript((large) => {
+      document.documentElement.style.fontSize = large;
+    }, letters);
+    const names = Array.from({ length: 40 }, (_, i) => `Coat ${i}`);
+    for (const [i, name] of names.entries()) {
+      const record = { ...garmentOf({ works: {} }), id: `g${i}`, name, changed: 100 - i };
+      await store(page, `garment:g${i}`, record);
+    }
+    await page.goto(`${inject('address')}#/garments`);
+    await page.reload();
+    const last = page.getByRole('article', { name: names.at(-1) as string });
+    await last.waitFor({ state: 'attached' });
+    const look = () =>
+      last.evaluate((one) => ({
+        laidOut: one.firstElementChild?.checkVisibility({ contentVisibilityAuto: true }),
+        high: one.getBoundingClientRect().height,
+      }));
+    await expect.poll(async () => (await look()).laidOut, BUSY).toBe(false);
+    const { high } = await look();
+    await last.scrollIntoViewIfNeeded();
+    await expect.poll(async () => (await look()).laidOut, BUSY).toBe(true);
+    expect((await look()).high).toBeCloseTo(high, 0);
+    await close();
+  },
+);
 
 test('putting away is undone by one press, also after a reload', async () => {
   const { page, close } = await start('#/garments');
