@@ -126,6 +126,7 @@ function Home({ store, address, bench, id, hand, state, said, news, to }: HomePr
         </>
       }
       waiting={hand.waiting}
+      onAgain={hand.trouble && hand.again}
       onAct={hand.act}
       onInHand={setInHand}
       onGo={go}

@@ -54,6 +54,7 @@ function Home({ of }: { of: Garment }) {
       {...{ state: now, inHand }}
       bench={BENCH}
       waiting={0}
+      onAgain={undefined}
       said={undefined}
       missing={() => 'Front edge: give a number.'}
       drawing={null}

@@ -49,7 +49,13 @@ test('on its own page', async () => {
 test('at home the key asks for that strip, and the garment has one work in the list', () => {
   render(
     <GarmentHome
-      {...{ state: begin(skirt, KNOWN), inHand: undefined, bench: benchOf(), waiting: 0 }}
+      {...{
+        state: begin(skirt, KNOWN),
+        inHand: undefined,
+        bench: benchOf(),
+        waiting: 0,
+        onAgain: undefined,
+      }}
       {...{ said: undefined, missing: () => '', drawing: null, onAct: nothing }}
       {...{ onInHand: nothing, onGo: nothing, onSpeak: nothing }}
     />,

@@ -31,6 +31,8 @@ interface Props {
   waiting: number;
   /** What went wrong, in words. */
   said: string | undefined;
+  /** Where the disk did not take what was done: tries again now. */
+  onAgain: (() => void) | undefined;
   /** What the next step lacks, in words. */
   missing: (next: Extract<Next, { kind: 'missing' }>) => string;
   /** What the app says by itself. */

@@ -1,4 +1,5 @@
 import { garmentHomeWords as words } from '#words/garment/garment-home-words.ts';
+import { garmentWords } from '#words/garment/garment-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { Rich } from '../../../controls/rich.tsx';
 import type { Action } from '../../../garment/actions/act.ts';
@@ -15,11 +16,13 @@ interface Props {
   waiting: number;
   /** What went wrong, in words. */
   said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain: (() => void) | undefined;
   onAct: (action: Action) => void;
 }
 
 /** What was pressed last, with the way back, until the next press; and what went wrong. */
-export function LastPress({ state, bench, waiting, said, onAct }: Props) {
+export function LastPress({ state, bench, waiting, said, onAgain, onAct }: Props) {
   const last = lastPress(state);
   if (!last && said === undefined) return null;
   return (
@@ -27,6 +30,14 @@ export function LastPress({ state, bench, waiting, said, onAct }: Props) {
       {said !== undefined && (
         <p class="warning" role="alert">
           {said}
+        </p>
+      )}
+      {onAgain && (
+        <p>
+          {garmentWords.waiting(waiting)}{' '}
+          <button type="button" onClick={onAgain}>
+            {garmentWords.tryNow}
+          </button>
         </p>
       )}
       {last && (
