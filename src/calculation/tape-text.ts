@@ -44,8 +44,8 @@ export function exactly(x: ExactLength, bench: Bench): string {
 }
 
 /**
- * A length that is measured out at the bench, with what the nearest graduation leaves over:
- * "1 5/8 in and 0.042 in over". No tape of inches shows decimals; millimetres are read
+ * A length that is measured out at the bench, with what the nearest graduation leaves over, to a
+ * sixty-fourth: "1 5/8 in and 3/64 in over". No tape of inches shows decimals; millimetres are read
  * between their lines, and are said as `exactly` says them, as is what is under one graduation.
  */
 export function byTape(x: ExactLength, bench: Bench): string {
@@ -53,9 +53,11 @@ export function byTape(x: ExactLength, bench: Bench): string {
   const shown = exactly(x, bench);
   const left = remainder(x, step);
   if (bench.unit !== 'in' || toGraduation(x, step) === 0 || shown.includes('/')) return shown;
-  const over = exactly(exactLength(Math.abs(left)), bench);
   const mark = onTape(x, bench);
-  return over === exactly(ZERO, bench) ? mark : tapeWords.beside(mark, over, left > 0);
+  const off = exactLength(Math.abs(left));
+  if (exactly(off, bench) === exactly(ZERO, bench)) return mark;
+  const parts = toGraduation(off, INCH_PART);
+  return tapeWords.beside(mark, parts === 0 ? tapeWords.hair : exactly(parts, bench), left > 0);
 }
 
 /**

@@ -53,7 +53,7 @@ test('in one from a tube: the least square that has whole rounds', () => {
   expect(answerTo(bias, have, inch).workings[1]?.formula).toBe('8 × 1.41421 × 23 in = 260.215 in.');
   // By the area alone, as printed: √500 = 22.36. And 20 × 20 ÷ 2 = 200 (7.11).
   expect(found.lines.find(({ label }) => label === 'By its area')?.value).toBe(
-    '22 3/8 in less 0.014 in: too little for what is cut whole',
+    '22 3/8 in less 1/64 in: too little for what is cut whole',
   );
   const square = answerTo(bias, { ...have, long: '20', sideShort: '20' }, inch);
   expect(square.lines).toContainEqual({

@@ -9,6 +9,7 @@ import { tiers } from '../../src/calculations/tiers/tiers.ts';
 import { zonesOutputs } from '../../src/calculations/zones/outputs.ts';
 import { zones } from '../../src/calculations/zones/zones.ts';
 import { mm } from '../../src/lengths/length.ts';
+import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open, type } from '../screens/helpers.tsx';
 import { givenBy } from './given.ts';
 
@@ -103,9 +104,19 @@ test('what is doubtful is said: hardly gathered, a thin allowance, a tight width
   const warned = (set: Record<string, string>) => answerTo(gathers, set).warnings.join(' ');
   expect(warned({ ratio: '1' })).toContain('nothing is gathered');
   expect(warned({ ratio: '1.1' })).toContain('eased in, hardly gathered');
-  expect(warned({ top: '1.2' })).toContain('under 13 mm');
-  expect(warned({ top: '1.3' })).not.toContain('under 13 mm');
+  expect(warned({ top: '1.2' })).toContain(
+    'under 1.3 cm: both rows lie closer together than 0.6 cm',
+  );
+  expect(warned({ top: '1.3' })).not.toContain('under 1.3 cm');
   expect(warned({ cloth: '111.1', seam: '1.5' })).toContain('Hardly any cloth is left over');
+});
+
+// 13 mm is 0.51 in, 6 mm 0.24; 1 mm 0.04: the nearest of a tape of sixteenths. No outside source.
+test('on a bench of inches it is said in inches', async () => {
+  open(gathers, { top: '3/8' }, benchOf({ unit: 'in' }));
+  expect(await answer()).toMatch(
+    /under 1\/2.* in: both rows lie closer together than 1\/4.* in, inside it/,
+  );
 });
 
 describe('what it gives to a garment', () => {

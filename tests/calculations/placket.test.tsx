@@ -19,7 +19,7 @@ test('opens with a worked answer: a cuff that a hand has to pass, and the strip 
   expect(said).toContain('(24 cm + 2 cm − 18 cm) ÷ 2 = 4 cm.');
   expect(said).toContain('2 × 4 cm + 2 × 1.3 cm = 10.6 cm. 2 × 2 cm + 2 × 0.6 cm = 5.2 cm.');
   expect(said).toContain('a little longer than twice the opening');
-  expect(said).toContain('1 mm short of the end');
+  expect(said).toContain('1 mm (1/32 in) short of the end');
 });
 
 // Row 20.50: a neckline of 40, a head of 57.4, 2 to spare.

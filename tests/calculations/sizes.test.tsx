@@ -60,6 +60,12 @@ test('a buttonhole for a 1 in button 1/4 in thick', async () => {
   expect(said).toContain('The published rules differ');
 });
 
+// 7/16 + 3/32 in is 17/32, less 1/8 is 13/32: 6 1/2 sixteenths, so that the button passes 7. By hand.
+test('its other end is said as its mark is put on the tape: up, without decimals', async () => {
+  open(buttonhole, { diameter: '7/16', thickness: '3/32' }, benchOf({ unit: 'in' }));
+  expect(await answer()).toMatch(/^9\/16.* in long.*; 7\/16.* in lies the other way/);
+});
+
 test('a button over 1 1/4 in is no small part; a smaller one is cautioned', async () => {
   open(buttonhole, { diameter: '1.5 in' });
   expect(await answer()).not.toContain('choke');

@@ -7,7 +7,7 @@ import type { State } from '../../garment/actions/state.ts';
 import { writeBackup } from '../../garment/backup/backup.ts';
 import { type SayMade, type ShareWish, sharedGarment } from '../../garment/share/shared.ts';
 import { quantityName } from '../../screens/garment/said/names.ts';
-import { valueText } from '../../screens/garment/said/value-text.ts';
+import { foundText } from '../../screens/garment/said/value-text.ts';
 import { Share, type ShareChoice } from '../../screens/garment/share/share.tsx';
 import type { Store } from '../../storage/store.ts';
 import { PAPER_SERVICES } from '../paper/paper-services.ts';
@@ -88,7 +88,7 @@ function HandOn({ state, bench, onLeave }: Omit<Props, 'store' | 'id'> & { state
 
 function sayMade(bench: Bench): SayMade {
   return (_, kind, numbers) => {
-    const said = numbers.slice(0, MOST_NUMBERS).map((one) => valueText(kind, one, bench));
+    const said = numbers.slice(0, MOST_NUMBERS).map((one) => foundText(kind, one, bench));
     return words.wasMade(said, numbers.length - said.length);
   };
 }

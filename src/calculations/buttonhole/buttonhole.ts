@@ -3,7 +3,7 @@ import { cautionWords } from '#words/common/caution-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Calculation, Line } from '../../calculation/calculation.ts';
 import { refusedFor } from '../../calculation/problem-faults.ts';
-import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
+import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, inches } from '../../lengths/length.ts';
 import {
@@ -59,7 +59,8 @@ function answer(hole: Buttonhole, input: ButtonholeInput, bench: Bench): Answer 
   const direction = input.direction;
   return {
     headline: { number: numberOnTape(hole.length, bench, upToGraduation), after: words.long },
-    sentence: words.sentence(direction, byTape(past, bench), byTape(rest, bench)),
+    // As its two marks are put on the tape, and the drawing shows them.
+    sentence: words.sentence(direction, onTape(past, bench), onTape(rest, bench, upToGraduation)),
     lines: [...overlapLine(input, bench), ...otherRules(input, bench)],
     offers: [],
     warnings: [],
@@ -127,7 +128,12 @@ function otherRules(input: ButtonholeInput, bench: Bench): Line[] {
     .flatMap((rule) => {
       const other = work({ ...input, girth: undefined, rule });
       return other.ok
-        ? [{ label: words.holeRules[rule], value: byTape(other.value.length, bench) }]
+        ? [
+            {
+              label: words.holeRules[rule],
+              value: onTape(other.value.length, bench, upToGraduation),
+            },
+          ]
         : [];
     });
 }

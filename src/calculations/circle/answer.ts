@@ -1,6 +1,6 @@
 import { circleWords as words } from '#words/calculations/circle-words.ts';
 import { cautionWords } from '#words/common/caution-words.ts';
-import type { Bench } from '../../calculation/bench.ts';
+import { type Bench, tapeStep } from '../../calculation/bench.ts';
 import type { Answer, Line } from '../../calculation/calculation.ts';
 import { linesSaid } from '../../calculation/only-said.ts';
 import { byTape, exactly, numberAtMost, onTape } from '../../calculation/tape-text.ts';
@@ -37,6 +37,8 @@ export function circleAnswer(found: Rounded, bench: Bench): Answer {
 function lines({ asked, plan }: Rounded, bench: Bench): Line[] {
   const { piece, box } = plan;
   const up = (x: ExactLength) => onTape(x, bench, upToGraduation);
+  // What is easily missed with the ruler in hand.
+  const [little, by] = bench.unit === 'in' ? [tapeStep(bench), bench] : [mm(1), inMm(bench)];
   return [
     ...linesSaid([
       [words.radius, byTape(piece.inner, bench)],
@@ -52,10 +54,14 @@ function lines({ asked, plan }: Rounded, bench: Bench): Line[] {
         asked.seam > 0 && words.cutEdgeOf(byTape(plan.cutEdge, bench), byTape(asked.edge, bench)),
       ],
       [words.pieces, words.pieceOf[box.grain](up(box.wide), up(box.high))],
-      [words.error, words.errorOf(byTape(edgeError(plan, mm(1)), bench))],
+      [words.error(onTape(little, by)), words.errorOf(byTape(edgeError(plan, little), bench))],
     ]),
     ...(asked.what === 'gores' ? goreLines(plan, asked, bench) : []),
   ];
+}
+
+function inMm(bench: Bench): Bench {
+  return { ...bench, unit: 'mm' };
 }
 
 /** What is seen of a gore by a straight edge: it is longer at its sides, and shorter across. */

@@ -8,7 +8,7 @@ import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { gatherRows } from '../../sewing/fullness/gather-rows.ts';
+import { GATHER_APART, GATHER_ROOM, gatherRows } from '../../sewing/fullness/gather-rows.ts';
 import { SPAN } from '../../sewing/sources/gathers.ts';
 import type { GathersTyped } from './fields.ts';
 import { gathersFigure } from './figure.ts';
@@ -86,6 +86,11 @@ function offers(found: Gathered, draft: Draft, bench: Bench): Offer[] {
   ];
 }
 
+/** Where there is no room for both rows as far apart as they should be. */
+function thin(bench: Bench): string {
+  return words.thin(onTape(GATHER_ROOM, bench), onTape(GATHER_APART, bench));
+}
+
 function warnings(found: Gathered, bench: Bench): string[] {
   const { asked, plan, strips } = found;
   const rule = ruleLess(found);
@@ -94,6 +99,6 @@ function warnings(found: Gathered, bench: Bench): string[] {
     ...(plan.ratio > SPAN.value[1] ? [words.bulk] : []),
     ...(strips && isTight(asked, strips) ? [words.littleLeft] : []),
     ...(rule ? [words.ruleLess(rule.count, timesOf(rule.ratio, bench))] : []),
-    ...(asked.top > 0 && !gatherRows(asked.top).roomy ? [words.thin] : []),
+    ...(asked.top > 0 && !gatherRows(asked.top).roomy ? [thin(bench)] : []),
   ];
 }

@@ -12,6 +12,12 @@ export interface GatherRows {
 /** From the second row to the stitch line, at the least: common practice, no source. */
 const CLEAR = mm(1);
 
+/** How far apart both rows lie where there is room. */
+export const GATHER_APART = mm(ROWS_APART.value);
+
+/** The least allowance with room for both. */
+export const GATHER_ROOM = exactLength(2 * GATHER_APART + CLEAR);
+
 /**
  * Two rows of gathering stitches inside an allowance: 6 and 12 mm from the raw edge, which takes 13 mm;
  * thinner ones in thirds of it (derived here).
@@ -19,9 +25,8 @@ const CLEAR = mm(1);
  * Source of 6 mm: `sources/gathers.ts`.
  */
 export function gatherRows(allowance: Length): GatherRows {
-  const apart = mm(ROWS_APART.value);
-  const roomy = allowance >= 2 * apart + CLEAR;
+  const roomy = allowance >= GATHER_ROOM;
   return roomy
-    ? { first: apart, second: exactLength(2 * apart), roomy }
+    ? { first: GATHER_APART, second: exactLength(2 * GATHER_APART), roomy }
     : { first: exactLength(allowance / 3), second: exactLength((2 * allowance) / 3), roomy };
 }

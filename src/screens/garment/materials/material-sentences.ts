@@ -10,7 +10,7 @@ import { upToGraduation } from '../../../lengths/graduation.ts';
 import { exactLength } from '../../../lengths/length.ts';
 import { workName } from '../said/names.ts';
 import { type Telling, troubleWords } from '../said/told-words.ts';
-import { valueText } from '../said/value-text.ts';
+import { foundText, handText, valueText, widthText } from '../said/value-text.ts';
 import { laySaid } from './lay-stale.ts';
 import { worksNamed } from './materials-said.ts';
 import { amountText, moneyText, shareText } from './materials-text.ts';
@@ -42,7 +42,7 @@ function takesSaid(telling: Telling, one: MaterialNow, takes: number): string[] 
   const strips = bias > 0 ? [biasSaid(one, bench)] : [];
   if (!lay) return strips;
   const long = amountText(form, takes - bias, bench);
-  const width = valueText('length', said.width, bench);
+  const width = widthText(said.width, bench);
   const how = said.folded ? words.foldedCloth(width) : words.openCloth(width);
   const repeat = said.repeat === undefined ? undefined : valueText('length', said.repeat, bench);
   if (!bound) {
@@ -63,7 +63,7 @@ function takesSaid(telling: Telling, one: MaterialNow, takes: number): string[] 
 
 /** Strips cut across the grain, how, and how much of the cloth's length they take. */
 function biasSaid({ bias }: MaterialNow, bench: Bench): string {
-  const [join, shortest] = [BIAS_JOIN, BIAS_SHORTEST].map((of) => valueText('length', of, bench));
+  const [join, shortest] = [BIAS_JOIN, BIAS_SHORTEST].map((of) => foundText('length', of, bench));
   return words.bias(amountText('laid', bias, bench), join ?? '', shortest ?? '');
 }
 
@@ -93,7 +93,7 @@ function unsureSaid(telling: Telling, unsure: Unsure): string {
     case 'too wide':
       return words.tooWide(
         needOf(telling, unsure.need),
-        valueText('length', unsure.by, telling.bench),
+        handText('length', unsure.by, telling.bench, { bound: 'least' }),
       );
     case 'no bias':
       return words.noBias(needOf(telling, unsure.need));

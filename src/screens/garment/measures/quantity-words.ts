@@ -8,18 +8,18 @@ import type { Result } from '../../../garment/work-out/result.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import { partsText } from '../said/parts-text.ts';
 import { type Telling, troubleWords } from '../said/told-words.ts';
-import { sureText, valueText } from '../said/value-text.ts';
+import { foundText, offText, sureText, valueText } from '../said/value-text.ts';
 
 /** The number of a quantity as text, with how sure it is; a dash where there is none. */
 export function quantityNumber(
-  { kind }: Pick<Quantity, 'kind'>,
+  { kind, parts }: Pick<Quantity, 'kind' | 'parts'>,
   result: Result | undefined,
   bench: Bench,
 ): string {
   if (!result?.ok) return words.noNumber;
   if (typeof result.value === 'object') return words.marks(result.value.marks.length);
   const off = plusMinus(result);
-  if (off === 0) return valueText(kind, result.value, bench);
+  if (off === 0) return (isTaken(parts) ? foundText : valueText)(kind, result.value, bench);
   return words.plusMinus(...sureText(kind, result.value, off, bench));
 }
 
@@ -41,7 +41,7 @@ function originWords(telling: Telling, id: string, quantity: Quantity) {
   if (measureOf(telling.answer, id)) return words.measured;
   if (lay !== undefined) return words.laid;
   if (isTaken(parts)) return words.sum(partsText(telling, parts, kind === 'length'));
-  return off > 0 ? words.read(valueText(kind, off, telling.bench)) : words.typed;
+  return off > 0 ? words.read(offText(kind, off, telling.bench)) : words.typed;
 }
 
 /** The id of what was measured of a quantity; undefined while it is typed, read or a sum. */

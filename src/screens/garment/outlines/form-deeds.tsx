@@ -6,7 +6,7 @@ import {
   type PieceOutline,
 } from '../../../garment/record/piece-said.ts';
 import { Deed } from '../parts/deed.tsx';
-import { valueText } from '../said/value-text.ts';
+import { foundText, valueText } from '../said/value-text.ts';
 import { bowOf, type OutlineShown, turnedForm } from './outline-shown.ts';
 import type { PieceSet, Typing } from './outlines-props.ts';
 
@@ -124,7 +124,7 @@ type AddsProps = Pick<Props, 'one' | 'bench' | 'say' | 'onType'> & { outline: Pi
 function Adds({ one, outline, bench, say, onType }: AddsProps) {
   const { adds, ...bare } = outline;
   const { edges } = one;
-  const said = (of: number) => valueText('length', of, bench);
+  const said = (of: number) => foundText('length', of, bench);
   return (
     <>
       <Deed words={words.isCut} on={adds === undefined} onPress={() => say({ outline: bare })} />

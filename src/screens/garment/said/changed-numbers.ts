@@ -5,7 +5,7 @@ import { askedKey, type Node } from '../../../garment/work-out/node.ts';
 import type { Result } from '../../../garment/work-out/result.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import type { Run } from '../../../sewing/run.ts';
-import { handText, spaceText, valueText } from './value-text.ts';
+import { foundText, handText, spaceText } from './value-text.ts';
 
 /** A number elsewhere in the garment that what is typed changes. */
 export interface Changed {
@@ -24,14 +24,14 @@ type Say = typeof handText;
  * The numbers of other works, and sums of the garment, that are others once what is typed settles: what is made
  * by a step first, in the order of the work.
  *
- * @param say exactly, where nothing else is asked for
+ * @param say as they are found, where nothing else is asked for
  */
 export function changedNumbers(
   before: Answer,
   after: Answer,
   own: string,
   bench: Bench,
-  say: Say = valueText,
+  say: Say = foundText,
 ): Changed[] {
   const found = [...after.nodes.values()].flatMap((node): (Changed & { step: boolean })[] => {
     if (node.id === own || (node.form === 'plan' && node.asked)) return [];

@@ -9,7 +9,7 @@ import type { Answer } from '../../../garment/work-out/work-out.ts';
 import { exactLength } from '../../../lengths/length.ts';
 import { workName } from './names.ts';
 import { datumSaid } from './step-datum.ts';
-import { valueText } from './value-text.ts';
+import { foundText } from './value-text.ts';
 
 /** A number as the tape in hand shows it: a length, as its step rounds it, or a count. */
 export function numberOf(
@@ -23,10 +23,10 @@ export function numberOf(
     : String(Math.round(value));
 }
 
-/** A number of a garment: as the hand takes it where a step makes it, else exactly, as its page says it. */
+/** A number of a garment: as the hand takes it where a step makes it, else as its page says it. */
 export function numberAt({ nodes }: Answer, key: string, value: number, bench: Bench): string {
   const { output, kind = 'length' } = nodes.get(key) ?? {};
-  return output?.step ? numberOf(kind, value, bench, output.step) : valueText(kind, value, bench);
+  return output?.step ? numberOf(kind, value, bench, output.step) : foundText(kind, value, bench);
 }
 
 /** What a work is called, with its side, by the home of one of its steps. */

@@ -5,12 +5,13 @@ import { roundingOf } from '../../../calculation/step-rounding.ts';
 import { exactly, onTape } from '../../../calculation/tape-text.ts';
 import { upToGraduation } from '../../../lengths/graduation.ts';
 import { exactLength, mm } from '../../../lengths/length.ts';
+import { readLength } from '../../../lengths/read-length.ts';
 import { shownNumber } from '../../../lengths/show-length.ts';
 
 /** Under this a space between marks is said in millimetres where the bench has centimetres. */
 const SMALL = mm(10);
 
-/** A number of a garment as text, as exactly as it is said: lengths with their unit. */
+/** A number that is given, as exactly as it was said: lengths with their unit. */
 export function valueText(kind: Kind, value: number, bench: Bench): string {
   if (kind === 'length' || kind === 'run') return exactly(exactLength(value), bench);
   return shownNumber(value, 3, bench.decimalMark);
@@ -35,6 +36,34 @@ export function handText(
   return none ? handWords.under(onTape(graduation, bench)) : onTape(at, bench, round);
 }
 
+/**
+ * A number that is found: a fraction of an inch that a ruler has as it is, any other as the tape in hand
+ * shows it, since none shows decimals of an inch; elsewhere exactly.
+ *
+ * @param step that makes it, where one does: to whose side it is rounded
+ */
+export function foundText(
+  kind: Kind,
+  value: number,
+  bench: Bench,
+  step?: Pick<Step, 'bound'>,
+): string {
+  const said = valueText(kind, value, bench);
+  return !step && isWhole(said, bench) ? said : handText(kind, value, bench, step);
+}
+
+/** What a drawing says of a number, as one that is found; what is no length there stays as it is. */
+export function drawnText(said: string, bench: Bench): string {
+  const read = readLength(said, bench.unit, bench.decimalMark);
+  return read.ok && said.endsWith(` ${bench.unit}`) ? foundText('length', read.value, bench) : said;
+}
+
+/** How wide cloth is, as it was said; on a tape of inches never wider than it is. */
+export function widthText(width: number, bench: Bench): string {
+  const said = valueText('length', width, bench);
+  return isWhole(said, bench) ? said : handText('length', width, bench, { bound: 'most' });
+}
+
 /** The space from one mark to the next. */
 export function spaceText(space: number, bench: Bench): string {
   return spaceTexts([space], bench).join('');
@@ -49,12 +78,23 @@ export function spaceTexts(spaces: readonly number[], bench: Bench): string[] {
 
 /** A number with how sure it is; the unit, which both have, once. */
 export function sureText(kind: Kind, value: number, off: number, bench: Bench): [string, string] {
-  return [bareText(valueText(kind, value, bench), bench), valueText(kind, off, bench)];
+  return [bareText(foundText(kind, value, bench), bench), offText(kind, off, bench)];
+}
+
+/** How sure a number is: on a tape of inches, and never surer than it is. */
+export function offText(kind: Kind, off: number, bench: Bench): string {
+  const said = valueText(kind, off, bench);
+  return isWhole(said, bench) ? said : handText(kind, off, bench, { bound: 'least' });
 }
 
 /** The same of a number that is rounded already; how sure it is, on the tape and never surer than it is. */
 export function sureOnTape(said: string, off: number, bench: Bench): [string, string] {
   return [bareText(said, bench), onTape(exactLength(off), bench, upToGraduation)];
+}
+
+/** Whether a number is written without decimals. */
+function isWhole(said: string, { decimalMark }: Bench): boolean {
+  return !said.includes(decimalMark);
 }
 
 /** A number without its unit. */

@@ -15,7 +15,7 @@ import { ownName } from '../said/names.ts';
 import { numberOf, stepWords } from '../said/say.ts';
 import { datumSaid } from '../said/step-datum.ts';
 import { type Telling, troubleWords } from '../said/told-words.ts';
-import { spaceTexts, sureOnTape, sureText, valueText } from '../said/value-text.ts';
+import { foundText, spaceTexts, sureOnTape, sureText } from '../said/value-text.ts';
 
 export type SheetTelling = Telling;
 
@@ -71,7 +71,7 @@ function numberSaid(
   // That it is made is known, its number isn't.
   if (telling.answer.sound.before.has(step.home)) return garmentOrderWords.before;
   if (row && number.is !== 'waits') return countSaid({ step }, row, number);
-  if (made && number.is === 'sure') return valueText(kind, number.value, telling.bench);
+  if (made && number.is === 'sure') return foundText(kind, number.value, telling.bench);
   return stepNumber({ step, kind, number }, telling);
 }
 
@@ -122,7 +122,7 @@ function stepNumber(
 export function givenNumber(kind: Kind, number: SheetNumber, { bench }: SheetTelling): string {
   switch (number.is) {
     case 'sure':
-      if (number.off <= tapeStep(bench) / 2) return valueText(kind, number.value, bench);
+      if (number.off <= tapeStep(bench) / 2) return foundText(kind, number.value, bench);
       return words.off(...sureText(kind, number.value, number.off, bench));
     case 'row':
       return String(number.row.marks.length);
@@ -177,7 +177,7 @@ function rowParts(row: SheetRow, telling: SheetTelling) {
 
 /** Where a mark is, as made, or as the tape shows it; and what it is besides. */
 function markText({ made, at, kind, across }: SheetMark, { bench }: SheetTelling): string {
-  const place = made ? valueText('run', at, bench) : numberOf('run', at, bench);
+  const place = made ? foundText('run', at, bench) : numberOf('run', at, bench);
   const besides = wordOf(
     { kind, ...(across !== undefined && { across }) },
     bench,

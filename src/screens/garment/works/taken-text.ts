@@ -7,7 +7,7 @@ import type { State } from '../../../garment/actions/state.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
 import { linkOf } from '../../../garment/record/parts.ts';
 import { linkName } from '../said/names.ts';
-import { valueText } from '../said/value-text.ts';
+import { foundText, offText } from '../said/value-text.ts';
 import type { LinkName } from './link-text.ts';
 import type { OpenField } from './open-work.ts';
 
@@ -18,8 +18,8 @@ export function takenText(
 ): string {
   if (value === undefined) return words.waiting;
   if (typeof value === 'object') return words.marks(value.marks.length);
-  const text = valueText(kind, value, bench);
-  return plusMinus > 0 ? words.plusMinus(text, valueText(kind, plusMinus, bench)) : text;
+  const text = foundText(kind, value, bench);
+  return plusMinus > 0 ? words.plusMinus(text, offText(kind, plusMinus, bench)) : text;
 }
 
 /** What each letter of a field is called, with its number of now. */

@@ -3,6 +3,7 @@ import type { Bench } from '../../../calculation/bench.ts';
 import type { Drawing, StandingRows } from '../../../calculation/drawing.ts';
 import type { Dimension, Dimensioned, DimensionOf } from '../../../drawing/dimension.ts';
 import { rowsUnder } from '../../../drawing/row-marks.ts';
+import { drawnText } from '../said/value-text.ts';
 import type { Label } from './drawn-work.tsx';
 import type { OpenWork } from './open-work.ts';
 import { type Gives, numberText } from './work-numbers.ts';
@@ -26,7 +27,10 @@ export function drawnOf(
   const dimensions = drawn.dimensions.map((one): Dimension => {
     const name = nameOf(one.by, open, gives);
     const made = foundBy(one.by, gives);
-    const text = made && isSaid(made) ? numberText(made.output, made.number ?? 0, bench) : one.text;
+    const text =
+      made && isSaid(made)
+        ? numberText(made.output, made.number ?? 0, bench)
+        : drawnText(one.text, bench);
     return { ...one, text: signOf(one.by, open, made) + text, ...(name !== undefined && { name }) };
   });
   return { ...drawn, shapes: rowsUnder(drawn.shapes, under), dimensions };

@@ -11,7 +11,7 @@ import { NOTHING } from '../../../garment/rows/points.ts';
 import type { Result } from '../../../garment/work-out/result.ts';
 import { type Answer, type Memory, workOut } from '../../../garment/work-out/work-out.ts';
 import { exactLength } from '../../../lengths/length.ts';
-import { valueText } from '../said/value-text.ts';
+import { foundText, handText } from '../said/value-text.ts';
 import type { OpenWork } from './open-work.ts';
 
 /** A number that a work gives. */
@@ -117,13 +117,12 @@ function isNear(one: number, other: number): boolean {
 
 /**
  * A number as the hand takes it: a step's on the tape, to the side its step rounds it; any other, and what
- * would be nothing on the tape, exactly.
+ * would be nothing on the tape, as it is found.
  */
 export function numberText({ kind, step }: Output, number: number, bench: Bench): string {
   const round = roundingOf(step);
-  if (!step || !isLengthKind(kind) || round(exactLength(number), tapeStep(bench)) === 0) {
-    return valueText(kind, number, bench);
-  }
+  if (!step || !isLengthKind(kind)) return foundText(kind, number, bench);
+  if (round(exactLength(number), tapeStep(bench)) === 0) return handText(kind, number, bench, step);
   return onTape(exactLength(number), bench, round);
 }
 

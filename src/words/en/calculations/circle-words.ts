@@ -64,7 +64,7 @@ export const circleWords = {
     `${edge} and ${hem}: measured so, all hems come out ${short} short`,
   straight: 'Side, if it is cut straight',
   straightOf: (side: string, over: string) => `${side}: ${over} longer than its middle`,
-  error: 'A radius too long by 1 mm',
+  error: (by: string) => `A radius too long by ${by}`,
   errorOf: (more: string) => `makes the edge ${more} longer`,
   stay: 'Stay the edge at once: it is cut on the bias and grows. Before you cut: it has to pass the hips, or it needs an opening.',
   hangs: 'It hangs 24 or 48 hours before its hem is levelled.',

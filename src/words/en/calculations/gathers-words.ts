@@ -63,7 +63,8 @@ export const gathersWords = {
   bulk: 'Over 3 times is more than cloth is commonly gathered: try it on a scrap, the seam grows thick.',
   littleLeft:
     'Hardly any cloth is left over: measure its usable width again, a little less would take one strip more.',
-  thin: 'The seam at the top is under 13 mm: both rows lie closer together than 6 mm, inside it.',
+  thin: (seam: string, apart: string) =>
+    `The seam at the top is under ${seam}: both rows lie closer together than ${apart}, inside it.`,
   ruleLess: (count: number, ratio: string) =>
     `A published rule leaves the joins out: ${count} ${count === 1 ? 'strip' : 'strips'}, which come out ${ratio} times as full.`,
   cut: 'Before you cut: measure the edge as it is sewn. Pins come out before the needle reaches them.',

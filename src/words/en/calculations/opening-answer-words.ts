@@ -27,7 +27,7 @@ export const openingAnswerWords = {
   thumb: 'With the thumb tucked in a hand is more round than over the knuckles: measure it so.',
   tryOn:
     'Try it over the head, the hand or the hips with the edge basted before it is cut to its end.',
-  stop: 'Cut to 1 mm short of the end, with small blades; stay it first, so that it can’t tear on.',
+  stop: 'Cut to 1 mm (1/32 in) short of the end, with small blades; stay it first, so that it can’t tear on.',
   needsFormula: (body: string, ease: string, needs: string) => `${body} + ${ease} = ${needs}.`,
   slitFormula: (needs: string, edge: string, slit: string) => `(${needs} − ${edge}) ÷ 2 = ${slit}.`,
   opensFormula: (edge: string, slit: string, opens: string) => `${edge} + 2 × ${slit} = ${opens}.`,

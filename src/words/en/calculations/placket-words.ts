@@ -60,7 +60,7 @@ export const placketWords = {
   extend: 'The seam is narrower than a zip needs: extend it with a strip or tape before you sew.',
   tryOn:
     'Try it over the head, the hand or the hips with the edge basted before you cut to its end.',
-  stop: 'Cut to 1 mm short of the end, with small blades; stay it first, so that it can’t tear on.',
+  stop: 'Cut to 1 mm (1/32 in) short of the end, with small blades; stay it first, so that it can’t tear on.',
   tryZip:
     'Baste the zip and try it on before you sew: the seam is opened again, a cut zip isn’t joined.',
   cutZip:

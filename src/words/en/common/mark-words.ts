@@ -41,6 +41,7 @@ export const answerWords = {
 export const tapeWords = {
   tape: (name: string, marks: number, length: string) =>
     marks === 1 ? `${name}: ${length} on the tape` : `${name}: ${marks} marks along ${length}`,
+  hair: 'a hair',
   beside: (mark: string, off: string, over: boolean) =>
     over ? `${mark} and ${off} over` : `${mark} less ${off}`,
   moves: 'Tape: left and right move along it, plus and minus zoom',

@@ -1,7 +1,7 @@
 /** What a placket gives, and what the hand does for it. */
 export const placketOutputWords = {
   slit: 'Slit in the piece',
-  cutSlit: 'Stay and cut the slit, to 1 mm short of its end',
+  cutSlit: 'Stay and cut the slit, to 1 mm (1/32 in) short of its end',
   open: 'Opening left in the seam',
   mark: 'Mark where the opening ends',
   strip: 'Strip, how long',

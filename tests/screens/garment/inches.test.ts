@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { demoWords } from '#words/garment/demo-words.ts';
+import type { Kind } from '../../../src/calculation/output.ts';
+import { DRAWINGS } from '../../../src/calculations/list.ts';
+import { act } from '../../../src/garment/actions/act.ts';
+import { demoGarment } from '../../../src/garment/actions/demo.ts';
+import { SHIRT } from '../../../src/garment/actions/demo-shirt.ts';
+import { SKIRT } from '../../../src/garment/actions/demo-skirt.ts';
+import { WAISTCOAT } from '../../../src/garment/actions/demo-waistcoat.ts';
+import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { previewOf } from '../../../src/garment/actions/typing.ts';
+import { plusMinus } from '../../../src/garment/work-out/doubt.ts';
+import { inches, UNITS_PER_INCH } from '../../../src/lengths/length.ts';
+import { readLength } from '../../../src/lengths/read-length.ts';
+import { changedNumbers } from '../../../src/screens/garment/said/changed-numbers.ts';
+import { numberAt } from '../../../src/screens/garment/said/say.ts';
+import { foundText, sureText } from '../../../src/screens/garment/said/value-text.ts';
+import { sheetText } from '../../../src/screens/garment/sheet/sheet-as-text.ts';
+import { sheetSaid } from '../../../src/screens/garment/sheet/sheet-said.ts';
+import { takenText } from '../../../src/screens/garment/works/taken-text.ts';
+import { numberText } from '../../../src/screens/garment/works/work-numbers.ts';
+import { benchOf } from '../../controls/helpers.ts';
+import { KNOWN } from '../../garment/trial/known.ts';
+
+// A tape of inches has halves down to sixteenths, and a ruler sixty-fourths; none has decimals. No outside source.
+const bench = benchOf({ unit: 'in' });
+const GRADUATION = UNITS_PER_INCH / 16;
+
+const garments: [string, State][] = [
+  ['waistcoat', begin(demoGarment(WAISTCOAT, demoWords.waistcoat, 'demo', 7, KNOWN), KNOWN)],
+  ['skirt', begin(demoGarment(SKIRT, demoWords.skirt, 'demo', 7, KNOWN), KNOWN)],
+  ['shirt', begin(demoGarment(SHIRT, demoWords.shirt, 'demo', 7, KNOWN), KNOWN)],
+];
+
+/** Every length of a garment, by where it is. */
+function lengthsOf({ answer }: State) {
+  return [...answer.nodes.values()].flatMap((node) => {
+    const result = answer.values.get(node.key);
+    const { key, kind = 'length', output } = node;
+    if (kind !== 'length' || !result?.ok || typeof result.value !== 'number') return [];
+    return [{ key, kind: kind as Kind, output, value: result.value, off: plusMinus(result) }];
+  });
+}
+
+/** What is said, read back, is the number within a graduation; what is under one is said to be. */
+function isAt(said: string, value: number): boolean {
+  if (said.startsWith('under ')) return Math.abs(value) < GRADUATION;
+  const read = readLength(said.replace('−', '-'), 'in');
+  return read.ok && Math.abs(read.value - value) <= GRADUATION;
+}
+
+describe.each(garments)('on a bench of inches the %s has', (_, state) => {
+  const all = lengthsOf(state);
+
+  test('no number at home, in a field or on an open work in decimals, and each is on its tape', () => {
+    expect(all.length).toBeGreaterThan(20);
+    for (const { key, kind, output, value } of all) {
+      const said = [
+        numberAt(state.answer, key, value, bench),
+        takenText({ kind, value }, bench),
+        ...(output ? [numberText(output, value, bench)] : []),
+      ];
+      expect(said.filter((one) => /\d\.\d/.test(one) || !isAt(one, value))).toEqual([]);
+    }
+  });
+
+  test('no number that another changes in decimals', () => {
+    const changed = [...state.answer.sound.quantities.keys()].flatMap((id) => {
+      const parts = [{ text: '401', unit: 'mm' as const, mark: '.' as const }];
+      const typed = act(state, { do: 'type', place: { quantity: id }, parts, now: 1 }).state;
+      return changedNumbers(state.answer, previewOf(typed), '', bench);
+    });
+    expect(changed.length).toBeGreaterThan(5);
+    expect(changed.filter(({ before, after }) => /\d\.\d+ in/.test(before + after))).toEqual([]);
+  });
+
+  test('no number that a work comes to in decimals on its sheet', async () => {
+    const drawings = new Map();
+    for (const [id, load] of Object.entries(DRAWINGS)) drawings.set(id, await load());
+    const wish = { state, bench, day: '1 May', bodies: true, drawings };
+    const text = sheetText(sheetSaid(wish));
+    expect(text.split('\n').filter((line) => /\d\.\d+ in\b/.test(line))).toEqual([]);
+  });
+});
+
+test('what a ruler of sixty-fourths has is said as it is, and how sure a number is, never as surer', () => {
+  expect(foundText('length', inches(3 / 64), bench)).toBe('3/64 in');
+  // 1/32 in is 0.79 mm.
+  expect(sureText('length', inches(12.03), inches(0.0197), bench)).toEqual(['12', '1/16 in']);
+  expect(sureText('length', inches(12), inches(1 / 32), bench)).toEqual(['12', '1/32 in']);
+  expect(foundText('length', -inches(0.118), bench)).toBe('−1/8 in');
+});
