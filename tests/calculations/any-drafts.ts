@@ -3,19 +3,24 @@ import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { benchOf } from '../controls/helpers.ts';
 
-/** Every choice there is, also those that only another choice brings. */
-export function choicesOf(calculation: Calculation): Map<string, readonly string[]> {
-  const found = new Map<string, readonly string[]>();
+/** Every choice there is, also those that only another choice brings: what it offers, and a draft that asks for it. */
+export function choosing(calculation: Calculation) {
+  const found = new Map<string, { values: readonly string[]; draft: Draft }>();
   const look = (draft: Draft) => {
     for (const field of calculation.fields(draft)) {
       if (field.kind !== 'choice' || found.has(field.key)) continue;
       const values = field.options.map(({ value }) => value);
-      found.set(field.key, values);
+      found.set(field.key, { values, draft });
       for (const value of values) look({ ...draft, [field.key]: value });
     }
   };
   look(calculation.start(benchOf()));
   return found;
+}
+
+/** What every choice offers. */
+export function choicesOf(calculation: Calculation): Map<string, readonly string[]> {
+  return new Map([...choosing(calculation)].map(([key, { values }]) => [key, values]));
 }
 
 /**
