@@ -14,6 +14,7 @@ import {
   takePhone,
   wear,
 } from './harness.ts';
+import { IN_HAND } from './in-hand.ts';
 import { EACH, EVERY_SCREEN, type Screen } from './screens.ts';
 import { stored } from './stored.ts';
 
@@ -211,6 +212,52 @@ test.each(STATES)('%s can be used by everyone', async (_, at, reach) => {
   await large(page);
   expect(await axeFaults(page), 'paper, large text').toEqual([]);
   expect(complaints).toEqual([]);
+});
+
+test('the field in hand is seen whole on a small phone, also in large lettering', async () => {
+  const { page } = phone;
+  await openAnew(phone, inject('address'), { at: '#/closures', size: SMALL_PHONE });
+  await page.locator('.tile.now').waitFor();
+  const beyond = () =>
+    page.evaluate(() => {
+      const [row, field] = ['.tiles', '.tile.now'].map((one) =>
+        document.querySelector(one)?.getBoundingClientRect(),
+      );
+      return row && field && Math.max(field.bottom - row.bottom, row.top - field.top);
+    });
+  // But for the line that ends its row.
+  expect(await beyond()).toBeLessThanOrEqual(1);
+  await large(page);
+  expect(await beyond(), 'large text').toBeLessThanOrEqual(1);
+});
+
+/** Words of headings and of works' names that go on in the next line. */
+const brokenWords = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('h1, .works b')].flatMap((one) => {
+      const walk = document.createTreeWalker(one, NodeFilter.SHOW_TEXT);
+      const broken: string[] = [];
+      for (let text = walk.nextNode(); text; text = walk.nextNode()) {
+        for (const { 0: word, index } of (text.textContent ?? '').matchAll(/\S+/g)) {
+          const range = document.createRange();
+          range.setStart(text, index);
+          range.setEnd(text, index + word.length);
+          if (range.getClientRects().length > 1) broken.push(word);
+        }
+      }
+      return broken;
+    }),
+  );
+
+test.each(
+  IN_HAND.filter(({ name }) => /^(measures|materials) of a garment|^made otherwise/.test(name)),
+)('$name breaks no word in two, also in large lettering', async ({ hash, steps }) => {
+  const page = await openAnew(phone, inject('address'), { at: hash, size: SMALL_PHONE });
+  await steps?.(page);
+  await page.locator('h1').first().waitFor();
+  expect(await brokenWords(page)).toEqual([]);
+  await large(page);
+  expect(await brokenWords(page), 'large text').toEqual([]);
 });
 
 test('settings are kept over a reload: hand, light, unit, decimal comma', async () => {
