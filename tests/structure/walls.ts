@@ -82,11 +82,10 @@ export const WALLS: Readonly<Record<string, Wall>> = {
 
 /** Packages a folder may use; one that isn't listed here may use none. */
 const PACKAGES: Readonly<Record<string, RegExp>> = {
-  'src/garment': /^valibot$/,
   // Outlines put together: exact over whole numbers, tried by many, and without a page. By its
   // files, as its index brings twice as much along.
   'src/lay': /^clipper2-ts\/dist\/(Core|Engine)\.js$/,
-  'src/storage': /^(idb-keyval|valibot)$/,
+  'src/storage': /^idb-keyval$/,
   'src/workers': /^@cantoo\/pdf-lib$/,
   'src/controls': /^preact(\/|$)/,
   'src/screens': /^preact(\/|$)/,
