@@ -1,7 +1,9 @@
 /** What an address holds that no field is, or no choice offers: no answer, and why in words. */
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
+import { readRoute } from '../../src/app/start/route.ts';
 import type { Calculation, Draft } from '../../src/calculation/calculation.ts';
+import { stateOf } from '../../src/calculation/parted.ts';
 import { buttonhole } from '../../src/calculations/buttonhole/buttonhole.ts';
 import { centre } from '../../src/calculations/centre/centre.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
@@ -61,3 +63,21 @@ test('a hem of an older build, with fields that are elsewhere now, is answered',
   };
   expect(told(older)).toEqual(told({ depth: '2', turn: '0.7' }));
 });
+
+test.each([
+  ['depth=2&__proto__=5', '“__proto__” is no field'],
+  ['depth=2&depth=4', '“depth ×2” is no field'],
+  ['depth=2&Two%20words=4', '“Two words” is no field'],
+])(
+  'an address with %s isn’t answered, and says which is none of its fields',
+  async (query, said) => {
+    const { draft } = stateOf(readRoute(`#/hem?${query}`).draft);
+    const work = workOn(hem, draft);
+    expect(work.ok).toBe(false);
+    open(hem, draft);
+    expect(await answer()).toContain(said);
+    fireEvent.click(await screen.findByRole('button', { name: /^Leave “/ }));
+    expect(await answer()).toContain('cm');
+    expect(await answer()).not.toContain('is no field');
+  },
+);

@@ -3,6 +3,7 @@ import { type Action, act } from '../../src/garment/actions/act.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { MOST_WORKS } from '../../src/garment/record/limits.ts';
+import { newGarment } from '../../src/garment/record/new-garment.ts';
 import type { Garment, Parts, Quantity } from '../../src/garment/record/record.ts';
 import { readHanded } from '../../src/garment/share/read-shared.ts';
 import { type ShareWish, sharedGarment } from '../../src/garment/share/shared.ts';
@@ -285,4 +286,26 @@ test('of a damaged record what can’t be read stays behind, and the rest goes a
   expect(garment).not.toHaveProperty('notes');
   const whole = shared(begin(record, KNOWN), { ...wish, knownOnly: false });
   expect(Object.keys(whole.facts)).toEqual(['f']);
+});
+
+// Unicode Standard Annex 9: these turn round what is shown after them; U+200F only says which way a sign reads.
+test('no name turns round what is shown beside it, also of what was handed on', () => {
+  const turning = ['\u202a', '\u202b', '\u202d', '\u202e', '\u2066', '\u2067', '\u2068', '\u2069'];
+  for (const one of turning) {
+    const name = `Co${one}at 5.21`;
+    const works = { hem: { ...hem({}), name } };
+    const record = {
+      ...garmentOf({ works, quantities: { n: number(typed('1'), { name }) } }),
+      name,
+    };
+    const read = readHanded(record);
+    expect(read).toMatchObject({ ok: true, handed: { garment: { name: 'Coat 5.21' } } });
+    const { sound } = begin(record, KNOWN).answer;
+    expect(sound.works.get('hem')?.name).toBe('Coat 5.21');
+    expect(sound.quantities.get('n')?.name).toBe('Coat 5.21');
+    // What is kept stays as it was written.
+    expect(record.works.hem).toMatchObject({ name });
+    expect(newGarment('g', name, 1).name).toBe('Coat 5.21');
+  }
+  expect(newGarment('g', 'Co\u200fat', 1).name).toBe('Co\u200fat');
 });

@@ -62,6 +62,31 @@ test('the seam is joined before the next piece is cut: one press, past one group
   expect(act(once, { do: 'undo', change, now: 4 }).state.record.works).toEqual(two.works);
 });
 
+test('between two that stand as near as numbers can there is room again, and nothing else moves', () => {
+  const near = 1 + Number.EPSILON;
+  const works = {
+    ...two.works,
+    front: piece('Front', near),
+    side: { ...(two.works.side as object), moved: { join: { stage: 'cut', rank: 7 } } },
+    cuff: { ...piece('Cuff', 1), movedSides: { '': { cut: { stage: 'cut', rank: near } } } },
+  };
+  const start = begin(garmentOf({ works }), KNOWN);
+  const order = (state: State) => stepGroups(state.answer).map(({ work }) => work);
+  const before = order(start);
+  expect(before.slice(-1)).toEqual(['side']);
+  const once = past(start, 'side', 'join', -1);
+  // Two stand at one place there: it goes past both, and no farther.
+  const twice = past(once, 'back', 'cut', 1);
+  expect(order(once)).not.toEqual(before);
+  expect(order(once).filter((work) => work !== 'side')).toEqual(
+    before.filter((work) => work !== 'side'),
+  );
+  expect(order(once)[1]).toBe('side');
+  expect(twice).not.toBe(once);
+  const change = once.log.at(-1)?.id ?? 0;
+  expect(act(once, { do: 'undo', change, now: 4 }).state.record.works).toEqual(start.record.works);
+});
+
 test('steps of one work never pass each other: they are in the order in which it can be made', () => {
   const strip = {
     ...{ name: 'Strip', calculation: 'edging', rank: 1 },

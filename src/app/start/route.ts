@@ -20,7 +20,8 @@ export function readRoute(hash: string): Route {
   const [screen = '', mode = ''] = path.split('/');
   const draft: Record<string, string> = Object.create(null);
   for (const [key, value] of new URLSearchParams(query)) {
-    if (/^[a-z][a-z0-9-]*$/i.test(key)) draft[key] = value;
+    // The same twice is said as a field there is none of.
+    draft[key in draft ? `${key} ×2` : key] = value;
   }
   return { screen, mode, draft };
 }

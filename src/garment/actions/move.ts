@@ -3,6 +3,7 @@ import { readHome } from '../record/home.ts';
 import { comparePlaces, type StepPlace, stepPlaces } from '../work-out/step-order.ts';
 import type { GarmentStep } from '../work-out/told.ts';
 import type { Answer } from '../work-out/work-out.ts';
+import { type Respaced, respacedRanks, respacing } from './respace.ts';
 import { edit } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 
@@ -17,13 +18,19 @@ export interface Moved {
 /** Another place for them; without one, that of their stage and rank, or of the other sides. */
 export interface Moving extends Moved {
   to: StepPlace | undefined;
+  /** Other ranks of works and of what was moved, in the same order: only where there was no number between two. */
+  room?: Respaced | undefined;
 }
 
 /** Moves the steps of one stage of a work among those of all works: one change. */
-export function move(state: State, { work, stage, side, to }: Moving, now: number): Done {
+export function move(state: State, { work, stage, side, to, room }: Moving, now: number): Done {
   if (!isThere(state, ['works', work])) return refuse(state, { why: 'not there', what: 'work' });
   const place = side === undefined ? ['moved', stage] : ['movedSides', side, stage];
-  return settle(state, 'move', [edit(state.record, ['works', work, ...place], to)], { now });
+  const own = edit(state.record, ['works', work, ...place], to);
+  const others = respacing(state, room).filter(
+    ({ slot }) => !own.slot.every((key, i) => slot[i] === key),
+  );
+  return settle(state, 'move', [...others, own], { now });
 }
 
 /** Steps that are moved together, as they stand. */
@@ -95,8 +102,13 @@ export function movedPast(
   const passed = ahead.filter(({ place }) => comparePlaces(place, near.place) === 0);
   if (passed.some((one) => sharesSide(own, one))) return undefined;
   const past = passed.at(-1) ?? near;
-  const to = besidePlace(past.place, ahead[passed.length]?.place, by);
-  return to && { work, stage, side, to, past };
+  const far = ahead[passed.length]?.place;
+  const to = besidePlace(past.place, far, by);
+  if (to) return { work, stage, side, to, past };
+  const room = respacedRanks(answer);
+  const apart = (place: StepPlace) => ({ ...place, rank: room.get(place.rank) ?? place.rank });
+  const between = besidePlace(apart(past.place), far && apart(far), by);
+  return between && { work, stage, side, to: between, room: [...room], past };
 }
 
 function sharesSide(one: StepGroup, other: StepGroup): boolean {

@@ -1,4 +1,5 @@
 import { LONGEST_NAME } from '../garment.ts';
+import { plainText } from './plain-text.ts';
 import type { Garment } from './record.ts';
 
 /** A garment with nothing on it yet. A name of nothing but spaces is the caller's to refuse. */
@@ -15,7 +16,7 @@ export function renamed(garment: Garment, name: string, changed: number): Garmen
   return { ...garment, name: shortened(name), changed, edits: garment.edits + 1 };
 }
 
-/** A name as it is kept: without spaces around it, and not too long. */
+/** A name as it is kept: without spaces around it or what turns texts round, and not too long. */
 export function shortened(name: string): string {
-  return name.trim().slice(0, LONGEST_NAME);
+  return plainText(name).trim().slice(0, LONGEST_NAME);
 }

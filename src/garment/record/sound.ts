@@ -1,5 +1,6 @@
 import { isId } from './home.ts';
 import { MOST_SIDES } from './limits.ts';
+import { plainText } from './plain-text.ts';
 import type {
   Begun,
   Decision,
@@ -148,7 +149,7 @@ function workIn(one: unknown): Work | undefined {
 }
 
 function nameIn({ name }: Readonly<Record<string, unknown>>): string {
-  return typeof name === 'string' ? name : '';
+  return typeof name === 'string' ? plainText(name) : '';
 }
 
 function rankIn({ rank }: Readonly<Record<string, unknown>>): number {

@@ -1,4 +1,5 @@
 import { overLimit, sizeOf } from '../record/limits.ts';
+import { plainText } from '../record/plain-text.ts';
 import { readRecord } from '../record/read-record.ts';
 import type { Garment } from '../record/record.ts';
 import { isObject } from '../record/sound-values.ts';
@@ -29,7 +30,8 @@ export function readHanded(read: unknown): HandedRead {
   }
   if (overLimit(checked.value, sizeOf(checked.value))) return { ok: false, fault: 'too-large' };
   const { shared, pending: _, ...garment } = checked.value as Garment & { shared?: unknown };
-  return { ok: true, handed: { garment, left: leftIn(shared) } };
+  const name = plainText(garment.name);
+  return { ok: true, handed: { garment: { ...garment, name }, left: leftIn(shared) } };
 }
 
 /** Whether a record says of itself that it was handed on. */

@@ -41,7 +41,9 @@ test('nonsense in the address bar is a route, never a failure', () => {
       expect(typeof readRoute(`#${hash}`).screen).toBe('string');
     }),
   );
-  expect(Object.keys(readRoute('#/x?__proto__=1&constructor=2').draft)).toEqual(['constructor']);
+  const { draft } = readRoute('#/x?__proto__=1&constructor=2');
+  expect(Object.keys(draft)).toEqual(['__proto__', 'constructor']);
+  expect(Object.getPrototypeOf(draft)).toBeNull();
 });
 
 const typing = (length: string) => ({ screen: 'convert', mode: '', draft: { length } });

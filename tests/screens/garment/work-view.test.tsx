@@ -333,7 +333,7 @@ test('it opens on the side that was made otherwise', async () => {
     measured: mm(17),
   }).state;
   expect(once.answer.conflicts.map((one) => one.home)).toEqual([home]);
-  await openIn(once.record, 'hem');
+  await openIn(once.record, 'hem', { onDecide: () => undefined });
   expect(screen.getByRole('button', { name: 'right' }).getAttribute('aria-pressed')).toBe('true');
   expect(screen.getByRole('button', { name: 'Decide' })).toBeTruthy();
 });

@@ -1,13 +1,14 @@
 import { garmentMaterialsWords as words } from '#words/garment/garment-materials-words.ts';
 import { MATERIALS } from '../../../calculation/material.ts';
 import type { MaterialNow } from '../../../garment/materials/materials.ts';
+import { plainText } from '../../../garment/record/plain-text.ts';
 import { workName } from '../said/names.ts';
 import type { Telling } from '../said/told-words.ts';
 import { amountText } from './materials-text.ts';
 
 /** What a material is called: as its maker does, by the work that takes it, or as what it is. */
 export function materialName({ answer }: Telling, one: MaterialNow): string {
-  const name = one.said.name?.trim() ?? '';
+  const name = plainText(one.said.name ?? '').trim();
   if (name !== '') return name;
   const work = byWork(one);
   return work === undefined ? words.kinds[one.kind] : workName({ answer }, work);

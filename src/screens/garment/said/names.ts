@@ -1,6 +1,7 @@
 import { namelessWords, placeInGarment } from '#words/garment/garment-trouble-words.ts';
 import { fieldsEver } from '../../../calculation/fields-ever.ts';
 import { readHome } from '../../../garment/record/home.ts';
+import { plainText } from '../../../garment/record/plain-text.ts';
 import type { Link } from '../../../garment/record/record.ts';
 import type { SeenWork } from '../../../garment/work-out/seen-work.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
@@ -40,7 +41,7 @@ export function quantityName({ answer }: Named, id: string): string {
 
 export function workName({ answer }: Named, id: string, side = ''): string {
   const seen = answer.works.get(id);
-  return seen ? placeInGarment.work(nameOf(seen), side) : namelessWords.gone;
+  return seen ? withSide(seen, side) : namelessWords.gone;
 }
 
 /** A field of a work: "Back hem · Depth"; of the work that is open "Depth"; of a quantity its name. */
@@ -78,7 +79,12 @@ function outputName({ gives }: SeenWork, key: string): string {
 }
 
 function partOf(seen: SeenWork, side: string, part: string): string {
-  return placeInGarment.part(placeInGarment.work(nameOf(seen), side), part);
+  return placeInGarment.part(withSide(seen, side), part);
+}
+
+/** A side is called as it is kept, which may be anyone's. */
+function withSide(seen: SeenWork, side: string): string {
+  return placeInGarment.work(nameOf(seen), plainText(side));
 }
 
 function nameOf({ work }: SeenWork): string {

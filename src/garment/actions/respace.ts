@@ -1,0 +1,54 @@
+import type { Work } from '../record/record.ts';
+import { isObject, isPlace } from '../record/sound-values.ts';
+import type { Answer } from '../work-out/work-out.ts';
+import { type Edit, edit, type Slot } from './slots.ts';
+import type { State } from './state.ts';
+
+/** Each rank with the one in its place. */
+export type Respaced = readonly (readonly [was: number, is: number])[];
+
+/** A rank of a record: of a work, or of steps that were moved; with where it is kept. */
+interface Ranked {
+  slot: Slot;
+  rank: number;
+}
+
+/**
+ * All ranks of works and of moved steps as 1, 2, 3 …: between any two there is room again, and what
+ * stood at one place, or before another, still does.
+ */
+export function respacedRanks({ sound }: Answer): ReadonlyMap<number, number> {
+  const all = [...sound.works].flatMap(([id, work]) => ranksOf(id, work));
+  const ranks = [...new Set(all.map(({ rank }) => rank))].sort((a, b) => a - b);
+  return new Map(ranks.map((rank, i) => [rank, i + 1]));
+}
+
+/** The edits that give every rank the one in its place. */
+export function respacing({ record, answer }: State, room: Respaced = []): Edit[] {
+  const to = new Map(room);
+  return [...answer.sound.works].flatMap(([id, work]) =>
+    ranksOf(id, work).flatMap(({ slot, rank }) => {
+      const other = to.get(rank);
+      return other === undefined || other === rank ? [] : [edit(record, slot, other)];
+    }),
+  );
+}
+
+function ranksOf(id: string, { rank, moved, movedSides }: Work): Ranked[] {
+  const slot = ['works', id];
+  const sides = isObject(movedSides) ? Object.entries(movedSides) : [];
+  return [
+    { slot: [...slot, 'rank'], rank },
+    ...movedRanks(moved, [...slot, 'moved']),
+    ...sides.flatMap(([side, its]) => movedRanks(its, [...slot, 'movedSides', side])),
+  ];
+}
+
+/** What a record holds may be anyone's: what is no place stands nowhere. */
+function movedRanks(moved: unknown, slot: Slot): Ranked[] {
+  return (isObject(moved) ? Object.entries(moved) : []).flatMap(([stage, place]) =>
+    isObject(place) && isPlace(place.rank)
+      ? [{ slot: [...slot, stage, 'rank'], rank: place.rank }]
+      : [],
+  );
+}
