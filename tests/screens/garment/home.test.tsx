@@ -7,6 +7,7 @@ import type { Garment } from '../../../src/garment/record/record.ts';
 import { GarmentHome } from '../../../src/screens/garment/home/home.tsx';
 import type { HomeWay } from '../../../src/screens/garment/home/home-way.ts';
 import { benchOf } from '../../controls/helpers.ts';
+import { garment as cloth, work } from '../../garment/materials/garments.ts';
 import { garmentOf, quantity, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 
@@ -398,4 +399,22 @@ test('what is cut stands on the key rounded up, as on its page, is made so, and 
   tap(made());
   expect(screen.getByText(/made 20.1 cm/)).toBeTruthy();
   expect(state.answer.conflicts).toEqual([]);
+});
+
+test('the key says how many pieces are cut with one step, and of both sides at once all of them', () => {
+  const cuff = (count: number) =>
+    cloth({
+      cuff: work('piece', `width=24&length=8&top=1&bottom=1&side=1&count=${count}`, {
+        ...{ name: 'Cuff', sides: ['left', 'right'] },
+      }),
+    }).record;
+  render(<Home of={cuff(2)} />);
+  expect(key().textContent).toMatch(/Cuff, left: cut the piece to its width, .* · 2 pieces/);
+  fireEvent.click(key().querySelector('.says') as HTMLElement);
+  fireEvent.click(screen.getByRole('button', { name: 'Made together: left and right' }));
+  expect(key().textContent).toMatch(/Cuff, left and right: cut the piece .* · 4 pieces/);
+  cleanup();
+  render(<Home of={cuff(1)} />);
+  expect(key().textContent).toMatch(/cut the piece to its width/);
+  expect(key().textContent).not.toMatch(/pieces/);
 });

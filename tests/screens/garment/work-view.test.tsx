@@ -6,7 +6,7 @@ import { pendingOf } from '../../../src/garment/actions/typing.ts';
 import { homeOf, readHome } from '../../../src/garment/record/home.ts';
 import { mm } from '../../../src/lengths/length.ts';
 import { benchOf } from '../../controls/helpers.ts';
-import { typed } from '../../garment/trial/garments.ts';
+import { garmentOf, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 import { openIn, skirt } from './work-hand.tsx';
 
@@ -336,4 +336,20 @@ test('it opens on the side that was made otherwise', async () => {
   await openIn(once.record, 'hem', { onDecide: () => undefined });
   expect(screen.getByRole('button', { name: 'right' }).getAttribute('aria-pressed')).toBe('true');
   expect(screen.getByRole('button', { name: 'Decide' })).toBeTruthy();
+});
+
+test('how many pieces come of a work that is done several times is said where that is chosen, and of what it gives', async () => {
+  const cuff = {
+    ...{ name: 'Cuff', calculation: 'piece', rank: 1 },
+    fields: { width: typed('24'), length: typed('8'), count: typed('2') },
+  };
+  const held = await openIn(garmentOf({ works: { cuff } }), 'cuff');
+  press('More');
+  expect(screen.queryByText(/all together/)).toBeNull();
+  press('Name it, or do it several times');
+  await found('left and right');
+  expect(screen.getByText('Pieces: 2 each time, 4 in all.')).toBeTruthy();
+  press('Keep');
+  expect(held.state.answer.works.get('cuff')?.sides).toHaveLength(2);
+  expect(answer()).toMatch(/Pieces24 all together/);
 });

@@ -4,6 +4,7 @@ import type { Bench } from '../../../calculation/bench.ts';
 import { usePress } from '../../../controls/use-press.ts';
 import type { Next } from '../../../garment/next/next.ts';
 import { readHome } from '../../../garment/record/home.ts';
+import { piecesOf } from '../../../garment/work-out/pieces-of.ts';
 import type { GarmentStep } from '../../../garment/work-out/told.ts';
 import { isUntouched } from '../../../garment/work-out/untouched.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
@@ -78,9 +79,17 @@ export function stepSaid(
   const from =
     mark?.before === undefined ? undefined : words.from(numberOf(kind, value - mark.before, bench));
   const { id } = readHome(step.home);
+  const sides = [step, ...also].map(({ home }) => readHome(home).side);
+  const many = step.step.stage === 'cut' && piecesOf(answer, id, sides);
+  const pieces = many ? many.each.reduce((sum, one) => sum + one, 0) : 1;
   const further = after && words.after(numberAt(answer, after.home, after.value, bench));
   return {
-    above: [stepWords(answer, step, also), rank, step.passed && words.passedOver]
+    above: [
+      stepWords(answer, step, also),
+      rank,
+      pieces > sides.length && words.pieces(pieces),
+      step.passed && words.passedOver,
+    ]
       .filter(Boolean)
       .join(' · '),
     work: workName({ answer }, id),

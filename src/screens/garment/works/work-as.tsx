@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
 import type { State } from '../../../garment/actions/state.ts';
 import { hasFacts } from '../../../garment/actions/works.ts';
+import { piecesOf } from '../../../garment/work-out/pieces-of.ts';
 import { NameForm } from './name-form.tsx';
 import type { Do } from './use-typing.ts';
 
@@ -27,6 +28,8 @@ export function WorkAs({ state, work, onDo, onBack }: Props) {
   const known = state.answer.sound.works.get(work);
   const was = known?.sides ?? [];
   const [sides, setSides] = useState(was);
+  const many = piecesOf(state.answer, work, [was[0] ?? '']);
+  const each = many?.each[0] ?? 1;
   // What is made has its side as its home: of other sides it would be nobody's.
   const fixed = hasFacts(state, work);
   const isOther = !isSame(sides, was);
@@ -41,18 +44,23 @@ export function WorkAs({ state, work, onDo, onBack }: Props) {
       {fixed ? (
         <p>{words.oftenFixed}</p>
       ) : (
-        <fieldset class="chips" aria-label={words.often}>
-          {[...SIDES, ...own].map((one) => (
-            <button
-              type="button"
-              key={one.join()}
-              aria-pressed={isSame(one, sides)}
-              onClick={() => setSides(one)}
-            >
-              {words.oftenAs(one)}
-            </button>
-          ))}
-        </fieldset>
+        <>
+          <fieldset class="chips" aria-label={words.often}>
+            {[...SIDES, ...own].map((one) => (
+              <button
+                type="button"
+                key={one.join()}
+                aria-pressed={isSame(one, sides)}
+                onClick={() => setSides(one)}
+              >
+                {words.oftenAs(one)}
+              </button>
+            ))}
+          </fieldset>
+          {many && sides.length > 1 && (
+            <p role="status">{words.oftenMakes(many.output.name, each, each * sides.length)}</p>
+          )}
+        </>
       )}
     </NameForm>
   );

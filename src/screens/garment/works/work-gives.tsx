@@ -7,6 +7,8 @@ import { type Gives, numberText } from './work-numbers.ts';
 interface ListProps {
   gives: readonly Gives[];
   bench: Bench;
+  /** Of a number that adds over several sides, that of all of them. */
+  totalOf: (one: Gives) => number | undefined;
   onTouch: (touch: Touch) => void;
   onTakeOff: () => void;
   /** Gives it a name, or more sides. */
@@ -14,13 +16,14 @@ interface ListProps {
 }
 
 /** Every number a work gives, each to be named; and the way off the garment. */
-export function GivesList({ gives, bench, onTouch, onTakeOff, onAs }: ListProps) {
+export function GivesList({ gives, bench, totalOf, onTouch, onTakeOff, onAs }: ListProps) {
   const there = gives.filter(({ result }) => result.ok);
   return (
     <section class="gives" aria-label={words.gives}>
       <h2>{words.gives}</h2>
       {there.map((one) => {
         const { home, output, number = 0, result } = one;
+        const total = totalOf(one);
         const isRow = result.ok && typeof result.value === 'object';
         const text = isRow
           ? words.marks((result.value as { marks: readonly unknown[] }).marks.length)
@@ -41,6 +44,11 @@ export function GivesList({ gives, bench, onTouch, onTakeOff, onAs }: ListProps)
               {result.ok && result.state === 'made' && '✓ '}
               <Rich text={text} />
             </b>
+            {total !== undefined && (
+              <small>
+                <Rich text={words.inAll(numberText(output, total, bench))} />
+              </small>
+            )}
           </button>
         );
       })}

@@ -66,6 +66,21 @@ export function givesOf({ id, side, seen }: OpenWork, answer: Answer): Gives[] {
   });
 }
 
+/** Of a number that adds over the sides of a work, that of all of them; undefined where one isn't known. */
+export function totalOf(
+  { home, output, number }: Gives,
+  { values }: Pick<Answer, 'values'>,
+  sides: readonly string[],
+): number | undefined {
+  if (!output.adds || output.kind === 'run' || sides.length < 2) return undefined;
+  const { id, side, key } = readHome(home);
+  const all = sides.map((one) => {
+    const result = one === side ? undefined : values.get(homeOf(id, one, key));
+    return one === side ? number : result && numberIn(result);
+  });
+  return all.every((one) => one !== undefined) ? all.reduce((sum, one) => sum + one, 0) : undefined;
+}
+
 function numberIn(result: Result): number | undefined {
   if (!result.ok) return undefined;
   const { value, made } = result;

@@ -18,6 +18,7 @@ import type { WorkDrawn, WorkInHand } from './use-work.ts';
 import { WorkAnswer } from './work-answer.tsx';
 import { GivesList, Row } from './work-gives.tsx';
 import { labelFor } from './work-labels.ts';
+import { totalOf } from './work-numbers.ts';
 import { conflictsOf, type Lacks, madeOf } from './work-said.ts';
 
 /** The id of the sentence that says what a work lacks. */
@@ -128,6 +129,7 @@ const Below = steady(({ hand }: { hand: WorkInHand }) => {
         <GivesList
           gives={gives}
           bench={bench}
+          totalOf={(one) => totalOf(one, hand.state.answer, hand.sides)}
           onTouch={hand.touch}
           onTakeOff={() => hand.show({ of: 'off' })}
           onAs={() => hand.show({ of: 'as' })}

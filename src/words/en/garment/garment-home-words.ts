@@ -24,6 +24,8 @@ export const garmentHomeWords = {
     place === '' ? `${work}: ${lower(does)}` : `${work}: ${lower(does)}, ${place}`,
   mark: (rank: number, of: number) => `${rank} of ${of}`,
   from: (length: string) => `${length} from the one before`,
+  /** How many are cut with one step, where that is more than one of each side. */
+  pieces: (count: number) => `${count} pieces`,
   after: (number: string) => `then ${number}`,
   make: 'Made',
   check: 'Check',

@@ -52,6 +52,7 @@ export const garmentWorkWords = {
   nothingFits: 'Nothing in this garment fits here yet. Type the number, or name one first.',
   plusMinus: (text: string, off: string) => `${text} ± ${off}`,
   total: 'all together',
+  inAll: (number: string) => `${number} all together`,
   back: 'Back',
   whenSettled: 'When this settles',
   changed: (before: string, after: string) => `${before} → ${after}`,
@@ -76,6 +77,9 @@ export const garmentWorkWords = {
       ? `${sides.length} times`
       : sides.join(' and ');
   },
+  /** How many pieces come of it: what is cut each time, times how often. */
+  oftenMakes: (pieces: string, each: number, all: number) =>
+    `${pieces}: ${each} each time, ${all} in all.`,
   oftenFixed:
     'Something of it is made: how often it is done stays. For more of it add another work.',
   planned: (text: string) => `planned ${text}`,
