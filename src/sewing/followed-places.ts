@@ -24,8 +24,8 @@ export function placeProblems(
 ): Problem[] {
   const field = 'follow';
   const given = places.length;
-  if (given === 0) return [{ kind: 'too-few', field, least: 1, given }];
-  if (given > count) return [{ kind: 'too-many', field, most: count, given }];
+  if (given === 0) return [{ kind: 'too-few', field, least: 1, most: count, given }];
+  if (given > count) return [{ kind: 'too-many', field, least: 1, most: count, given }];
   const off = places.find((at) => at < least - NOISE || at > most + NOISE);
   if (off !== undefined) {
     return [{ kind: 'outside', field, given: length(Math.round(off)), least, most }];

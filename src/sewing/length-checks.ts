@@ -19,8 +19,8 @@ export function mustNotBeNegative(field: string, given: Length): Problem[] {
 /** What is wrong with a number that must be whole, from the least to the most. */
 export function mustBeCount(field: string, given: number, least: number, most: number): Problem[] {
   if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
-  if (given < least) return [{ kind: 'too-few', field, least, given }];
-  return given > most ? [{ kind: 'too-many', field, most, given }] : [];
+  if (given < least) return [{ kind: 'too-few', field, least, most, given }];
+  return given > most ? [{ kind: 'too-many', field, least, most, given }] : [];
 }
 
 /** Above `LONGEST` the sums would no longer be exact. */

@@ -8,6 +8,8 @@ import type { ExactLength, Length } from '../lengths/length.ts';
  * sentence is in `words/`, so that arithmetic never holds language.
  *
  * - `too-short`, `too-long`: a length under the least or over the most that works.
+ * - `too-few`, `too-many`: a count outside what works, with both ends where both are known: what mends the one
+ *   must not be refused for the other.
  * - `not-over`, `not-under`: a length that must be more, or less, than another one.
  * - `does-not-fit`: what is asked for needs more length than there is.
  * - `ends-too-long`: the two ends together leave nothing (or less) between first and last.
@@ -30,8 +32,8 @@ export type Problem =
   | { kind: 'too-long'; field: string; most: ExactLength; given: Length }
   | { kind: 'not-over'; field: string; over: ExactLength; given: Length }
   | { kind: 'not-under'; field: string; under: ExactLength; given: Length }
-  | { kind: 'too-few'; field: string; least: number; given: number }
-  | { kind: 'too-many'; field: string; most: number; given: number }
+  | { kind: 'too-few'; field: string; least: number; most?: number; given: number }
+  | { kind: 'too-many'; field: string; least?: number; most: number; given: number }
   | { kind: 'not-whole'; field: string; given: number }
   | { kind: 'does-not-fit'; field: string; room: ExactLength; needed: ExactLength }
   | { kind: 'ends-too-long'; field: string; room: ExactLength; needed: ExactLength }

@@ -190,7 +190,7 @@ const WRONG: [string, Record<string, string>, RegExp][] = [
     { thickness: '2' },
     /Thickness, all layers: 2 cm is too long; give at most 1\.6 cm/,
   ],
-  ['too many holes', { holes: '2001' }, /Holes: give at most 2000/],
+  ['too many holes', { holes: '2001' }, /Holes: give at least 2, at most 2000/],
   ['no pitch', { pitch: '0' }, /Hole to hole: give more than nothing/],
   ['a tail less than nothing', { tail: '1 − 2' }, /Tail at each end: −1 cm is less than nothing/],
   [

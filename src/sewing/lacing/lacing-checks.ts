@@ -1,5 +1,10 @@
 import { type ExactLength, exactLength, type Length, LONGEST, mm } from '../../lengths/length.ts';
-import { mustBePositive, mustBePositiveIfGiven, mustNotBeNegative } from '../length-checks.ts';
+import {
+  mustBeCount,
+  mustBePositive,
+  mustBePositiveIfGiven,
+  mustNotBeNegative,
+} from '../length-checks.ts';
 import type { Problem } from '../problem.ts';
 import type { LacingInput } from './lacing-input.ts';
 
@@ -12,7 +17,7 @@ const THICKEST = mm(30);
 export function lacingProblems(input: LacingInput): Problem[] {
   const { holes, pitch, margin, thickness, outside, tail, longest, lace } = input;
   const alone = [
-    ...holesProblems(holes),
+    ...mustBeCount('holes', holes, 2, MOST_HOLES),
     ...mustBePositive('pitch', pitch),
     ...mustBePositive('margin', margin),
     ...mustBePositive('thickness', thickness),
@@ -36,11 +41,4 @@ export function lacingProblems(input: LacingInput): Problem[] {
 
 function notOver(field: string, given: Length, most: ExactLength): Problem[] {
   return given > most ? [{ kind: 'too-long', field, most, given }] : [];
-}
-
-function holesProblems(given: number): Problem[] {
-  const field = 'holes';
-  if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
-  if (given < 2) return [{ kind: 'too-few', field, least: 2, given }];
-  return given > MOST_HOLES ? [{ kind: 'too-many', field, most: MOST_HOLES, given }] : [];
 }

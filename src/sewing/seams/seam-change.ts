@@ -1,6 +1,6 @@
 import { type ExactLength, exactLength, type Length, settled } from '../../lengths/length.ts';
-import { mustBePositive, mustNotBeNegative } from '../length-checks.ts';
-import { answerUnless, type Outcome, type Problem, refused } from '../problem.ts';
+import { mustBeCount, mustBePositive, mustNotBeNegative } from '../length-checks.ts';
+import { answerUnless, type Outcome, refused } from '../problem.ts';
 import type { Least } from './seam-finish.ts';
 
 /** The most seams that go round a garment. */
@@ -31,7 +31,7 @@ export function changeAllowance({ pattern, wanted, seams }: ChangeInput): Outcom
   const problems = [
     ...mustNotBeNegative('given', pattern),
     ...mustBePositive('wanted', wanted),
-    ...seamsProblems(seams),
+    ...mustBeCount('seams', seams, 1, MOST_SEAMS),
   ];
   return answerUnless(problems, () => {
     const eachEdge = exactLength(pattern - wanted);
@@ -64,29 +64,25 @@ export interface LetOut {
  * for the finish whatever is done.
  */
 export function letOut({ allowance, change, seams, least }: LetOutInput): Outcome<LetOut> {
-  return answerUnless([...mustBePositive('allowance', allowance), ...seamsProblems(seams)], () => {
-    const eachEdge = exactLength(change / (2 * seams));
-    const left = settled(exactLength(allowance - eachEdge));
-    if (least.more ? left > least.at : left >= least.at) {
-      return { ok: true, value: { eachEdge, left } };
-    }
-    const bound = exactLength((allowance - least.at) * 2 * seams);
-    // An allowance that is too small by itself leaves nothing to let out.
-    if (bound > 0) {
+  return answerUnless(
+    [...mustBePositive('allowance', allowance), ...mustBeCount('seams', seams, 1, MOST_SEAMS)],
+    () => {
+      const eachEdge = exactLength(change / (2 * seams));
+      const left = settled(exactLength(allowance - eachEdge));
+      if (least.more ? left > least.at : left >= least.at) {
+        return { ok: true, value: { eachEdge, left } };
+      }
+      const bound = exactLength((allowance - least.at) * 2 * seams);
+      // An allowance that is too small by itself leaves nothing to let out.
+      if (bound > 0) {
+        return least.more
+          ? refused({ kind: 'not-under', field: 'change', under: bound, given: change })
+          : refused({ kind: 'too-long', field: 'change', most: bound, given: change });
+      }
+      const needed = exactLength(least.at + eachEdge);
       return least.more
-        ? refused({ kind: 'not-under', field: 'change', under: bound, given: change })
-        : refused({ kind: 'too-long', field: 'change', most: bound, given: change });
-    }
-    const needed = exactLength(least.at + eachEdge);
-    return least.more
-      ? refused({ kind: 'not-over', field: 'allowance', over: needed, given: allowance })
-      : refused({ kind: 'too-short', field: 'allowance', least: needed, given: allowance });
-  });
-}
-
-function seamsProblems(given: number): Problem[] {
-  const field = 'seams';
-  if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
-  if (given < 1) return [{ kind: 'too-few', field, least: 1, given }];
-  return given > MOST_SEAMS ? [{ kind: 'too-many', field, most: MOST_SEAMS, given }] : [];
+        ? refused({ kind: 'not-over', field: 'allowance', over: needed, given: allowance })
+        : refused({ kind: 'too-short', field: 'allowance', least: needed, given: allowance });
+    },
+  );
 }

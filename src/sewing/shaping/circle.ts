@@ -130,7 +130,7 @@ function shapeProblem(
     const most = exactLength(edge + MOST_PIECES * 2 * Math.PI * long);
     return { kind: 'too-long', field: 'sweep', most, given: kind.hem };
   }
-  return { kind: 'too-few', field, least, given };
+  return { kind: 'too-few', field, least, most: MOST_PIECES, given };
 }
 
 function cutOf({ seam, side, hem }: CircleInput, shape: Shape): Circle {

@@ -192,5 +192,7 @@ function changeProblems({ upper, sweep, long, change, pieces }: LengthenInput): 
     const under = exactLength(shorter + MOST * Math.PI * long);
     return [{ kind: 'not-under', field, under, given: longer }];
   }
-  return pieces >= least ? [] : [{ kind: 'too-few', field: 'pieces', least, given: pieces }];
+  return pieces >= least
+    ? []
+    : [{ kind: 'too-few', field: 'pieces', least, most: MOST, given: pieces }];
 }

@@ -29,9 +29,8 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
     case 'not-under':
       return `${show(problem.given)} must be less than ${show(problem.under)}`;
     case 'too-few':
-      return `give at least ${problem.least}`;
     case 'too-many':
-      return `give at most ${problem.most}`;
+      return countsSaid(problem);
     case 'not-whole':
       return 'give a whole number';
     case 'does-not-fit':
@@ -73,6 +72,15 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
     default:
       return unworded(problem);
   }
+}
+
+/** Both ends at once, where both are known. */
+function countsSaid({ least, most }: { least?: number; most?: number }): string {
+  const ends = [
+    ...(least === undefined ? [] : [`at least ${least}`]),
+    ...(most === undefined ? [] : [`at most ${most}`]),
+  ];
+  return `give ${ends.join(', ')}`;
 }
 
 function missing(
