@@ -4,7 +4,7 @@ import type { Part, TextPart } from '../../src/garment/record/record.ts';
 import { fieldText } from '../../src/garment/work-out/field-text.ts';
 import { exactLength } from '../../src/lengths/length.ts';
 import { readLength } from '../../src/lengths/read-length.ts';
-import { letterOf, takenFrom, takenLength } from '../../src/lengths/taken.ts';
+import { letterOf, takenFrom, takenLength, takenNumber } from '../../src/lengths/taken.ts';
 import { quantity, typed } from './trial/garments.ts';
 
 type Unit = TextPart['unit'];
@@ -155,4 +155,59 @@ test('law: on every bench a sum comes to what it came to where it was typed', ()
     ),
     { seed: 1447, numRuns: 200 },
   );
+});
+
+describe('where it is known what is a count, C, and what a length, L', () => {
+  const L = letterOf(0);
+  /** As it stands on a bench of centimetres, typed on one of inches. */
+  const opened = (text: string) => {
+    const lengths: boolean[] = [];
+    const parts = text.split(/([LC])/).flatMap((one): Part[] => {
+      if (!/^[LC]$/.test(one)) return one === '' ? [] : typed(one, 'in');
+      lengths.push(one === 'L');
+      return [quantity(one)];
+    });
+    const isLength = (part: object) => JSON.stringify(part).includes('"L"');
+    const read = fieldText([{ text: '', unit: 'cm' }, ...parts], isLength);
+    const shown = [...read.text]
+      .map((one) => (one >= L ? (lengths[one.charCodeAt(0) - L.charCodeAt(0)] ? 'L' : 'C') : one))
+      .join('');
+    return { read, lengths, shown };
+  };
+  const comesTo = (text: string, lengths: readonly boolean[], unit: Unit) => {
+    const taken = takenFrom(
+      lengths.map((is, i) => (is ? takenLength(exactLength(8000 * (i + 7))) : takenNumber(i + 2))),
+    );
+    const read = readLength(text, unit, '.', taken);
+    return read.ok ? Number(read.value) : read.fault.kind;
+  };
+
+  test.each([
+    ['C × (2 + L)', 'C × (2 in + L)'],
+    ['(2 + L) × C', '(2 in + L) × C'],
+    ['L × (2 + C)', 'L × (2 + C)'],
+    ['(L + 1) × (C + 1)', '(L + 1 in) × (C + 1)'],
+    ['(C + 1) × (L − 1/2) − 3', '(C + 1) × (L − 1/2 in) − 3 in'],
+    ['C × 3', 'C × 3 in'],
+    ['3 × C', '3 in × C'],
+    ['C × 2 × 3 + L', 'C × 2 in × 3 + L'],
+    ['C × 3 1/2', 'C × 3 1/2 in'],
+    ['C × 3 cm', 'C × 3 cm'],
+    ['L × 3', 'L × 3'],
+    ['L ÷ C × 3', 'L ÷ C × 3'],
+    ['C ÷ 2 × 3', 'C ÷ 2 × 3 in'],
+    ['C × (C + 1) × 0.5', 'C × (C + 1) × 0.5 in'],
+  ])('“%s” is “%s”, as long as it was', (text, written) => {
+    const { shown, read, lengths } = opened(text);
+    expect(shown).toBe(written);
+    const before = fieldText(
+      text
+        .split(/([LC])/)
+        .flatMap((one): Part[] =>
+          /^[LC]$/.test(one) ? [quantity(one)] : one === '' ? [] : typed(one, 'in'),
+        ),
+    );
+    expect(comesTo(read.text, lengths, 'cm')).toBe(comesTo(before.text, lengths, 'in'));
+    expect(comesTo(before.text, lengths, 'in')).toBeTypeOf('number');
+  });
 });

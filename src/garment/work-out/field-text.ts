@@ -1,4 +1,5 @@
 import type { Reading } from '../../calculation/field-spec.ts';
+import type { Kind } from '../../calculation/output.ts';
 import { withUnits } from '../../calculation/with-units.ts';
 import { letterOf, placeOfLetter, withoutLetters } from '../../lengths/taken.ts';
 import { type BenchUnit, benchUnit } from '../../lengths/unit.ts';
@@ -6,7 +7,7 @@ import { MOST_LINKS } from '../record/limits.ts';
 import { isLink } from '../record/parts.ts';
 import type { LinkPart, PutPart, TextPart } from '../record/record.ts';
 import { isKind, isObject, isPlace, isRun } from '../record/sound-values.ts';
-import { bareTerms, type Span } from './bare-terms.ts';
+import { bareTerms, type IsLength, type Span } from './bare-terms.ts';
 
 /** What stands in a field as one text, with a letter where something is taken. */
 export interface FieldText {
@@ -30,8 +31,12 @@ export const NO_TEXT: FieldText = {
 /**
  * The parts of a field, which may be anything, as one text in the unit of the first text there is. What was
  * typed on a bench of another unit gets that one written where it is a length.
+ * @param isLength whether what is taken is a length, where that is known
  */
-export function fieldText(parts: unknown): FieldText {
+export function fieldText(
+  parts: unknown,
+  isLength: (part: LinkPart | PutPart) => boolean | undefined = isPutLength,
+): FieldText {
   if (parts === undefined) return NO_TEXT;
   if (!Array.isArray(parts)) return { ...NO_TEXT, trouble: 'damaged' };
   const typed = parts.find(isTextPart);
@@ -47,12 +52,26 @@ export function fieldText(parts: unknown): FieldText {
   }
   const how = { unit, decimalMark: typed?.mark ?? '.' } as const;
   const many = taken.length > MOST_LINKS;
-  return { ...joined(pieces, unit), how, taken, ...(many && { trouble: 'too many links' }) };
+  const known: IsLength = (letter) => {
+    const part = taken[placeOfLetter(letter)];
+    return part && isLength(part);
+  };
+  return { ...joined(pieces, unit, known), how, taken, ...(many && { trouble: 'too many links' }) };
 }
 
-function joined(pieces: readonly { text: string; unit: BenchUnit }[], unit: BenchUnit) {
+/** Of a number put in a link's place its kind is kept. */
+const isPutLength = (part: LinkPart | PutPart) =>
+  'put' in part ? isLengthKind(part.kind) : undefined;
+
+export const isLengthKind = (kind: Kind): boolean => kind === 'length' || kind === 'run';
+
+function joined(
+  pieces: readonly { text: string; unit: BenchUnit }[],
+  unit: BenchUnit,
+  known: IsLength,
+) {
   const typed = pieces.map(({ text }) => text).join('');
-  const terms = pieces.some((piece) => piece.unit !== unit) ? bareTerms(typed) : [];
+  const terms = pieces.some((piece) => piece.unit !== unit) ? bareTerms(typed, known) : [];
   const starts: number[] = [];
   let text = '';
   let at = 0;

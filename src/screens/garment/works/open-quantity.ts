@@ -2,7 +2,7 @@ import { measuresWords as words } from '#words/garment/garment-measures-words.ts
 import type { Bench } from '../../../calculation/bench.ts';
 import type { State } from '../../../garment/actions/state.ts';
 import { type FieldPlace, pendingOf } from '../../../garment/actions/typing.ts';
-import { isSame, type OpenField, textAt } from './open-work.ts';
+import { isLengthIn, isSame, type OpenField, textAt } from './open-work.ts';
 
 /** The one field of a quantity. */
 export const VALUE = 'value';
@@ -22,5 +22,7 @@ export function openQuantity(
   // The places of a run are typed as a list.
   const typed = kind === 'run' ? 'lengths' : kind;
   const field = { key: VALUE, kind: typed, label: words.number(name) } as const;
-  return { fields: [{ field, place, ...textAt(parts, typed, bench), own: false }] };
+  return {
+    fields: [{ field, place, ...textAt(parts, typed, bench, isLengthIn(state, '')), own: false }],
+  };
 }

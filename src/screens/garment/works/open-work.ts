@@ -5,7 +5,7 @@ import { todays } from '../../../garment/actions/put.ts';
 import type { State } from '../../../garment/actions/state.ts';
 import { type FieldPlace, pendingOf } from '../../../garment/actions/typing.ts';
 import type { LinkPart, Part, PutPart, Work } from '../../../garment/record/record.ts';
-import { type FieldText, fieldText } from '../../../garment/work-out/field-text.ts';
+import { type FieldText, fieldText, isLengthKind } from '../../../garment/work-out/field-text.ts';
 import type { SeenWork } from '../../../garment/work-out/seen-work.ts';
 import { exactLength } from '../../../lengths/length.ts';
 import { placeOfLetter } from '../../../lengths/taken.ts';
@@ -46,7 +46,10 @@ export function openWork(
   const standing = new Map(
     Object.entries(specs).map(([key, { kind }]) => {
       const at = placeOf(work, { id, side }, key);
-      return [key, { ...at, ...textAt(partsAt(state, at.place, work), kind, bench) }] as const;
+      return [
+        key,
+        { ...at, ...textAt(partsAt(state, at.place, work), kind, bench, isLengthIn(state, side)) },
+      ] as const;
     }),
   );
   const texts = Object.fromEntries([...standing].map(([key, { text }]) => [key, text]));
@@ -82,11 +85,24 @@ export function isSame(one: FieldPlace, other: FieldPlace): boolean {
   return one.work === other.work && one.field === other.field && one.side === other.side;
 }
 
+/** Whether what is taken is a length; undefined while it waits. */
+export function isLengthIn(state: State, side: string) {
+  return (part: LinkPart | PutPart): boolean | undefined => {
+    const now = 'link' in part ? todays(state, part, side) : part;
+    return 'put' in now ? isLengthKind(now.kind) : undefined;
+  };
+}
+
 /** Parts as one text; lengths typed in another unit have it written. */
-export function textAt(parts: unknown, kind: Field['kind'], { unit }: Bench) {
+export function textAt(
+  parts: unknown,
+  kind: Field['kind'],
+  { unit }: Bench,
+  takesLength: ReturnType<typeof isLengthIn>,
+) {
   const isLength = kind === 'length' || kind === 'lengths';
   const first = { text: '', unit };
-  const read = fieldText(isLength && Array.isArray(parts) ? [first, ...parts] : parts);
+  const read = fieldText(isLength && Array.isArray(parts) ? [first, ...parts] : parts, takesLength);
   return { text: read.text, taken: read.taken };
 }
 
