@@ -1,3 +1,4 @@
+import { ranksOf } from './heaviest-first.ts';
 import { type Grids, gridsOf } from './pair-table.ts';
 import type { Problem } from './problem.ts';
 import { ON_OUTLINE, WITHIN } from './region.ts';
@@ -118,12 +119,24 @@ export function fieldOf(problem: Problem, { x, y, shape }: Places = placesOf(pro
     outY: new Float64Array(count),
   };
   const others = room(count);
+  const ranks = ranksOf(count);
+  const heft = new Float64Array(count);
   const depth = depthIn(table.edges, grids, gap, (SAME * problem.width) ** 2);
 
-  const prepare = (piece: number, own: number, weights: Float64Array) => {
-    let n = 0;
+  /** What counts most comes first: most places are given up before the rest is asked about. */
+  const rank = (piece: number, own: number, weights: Float64Array) => {
     for (let k = 0; k < count; k++) {
-      if (k === piece) continue;
+      const wide = table.wide[shape[k]! * table.shapes + own]!;
+      heft[k] = weights[piece * count + k]! * wide;
+    }
+    ranks.sort(piece, heft);
+  };
+
+  const prepare = (piece: number, own: number, weights: Float64Array) => {
+    rank(piece, own, weights);
+    const first = piece * (count - 1);
+    for (let n = 0; n < count - 1; n++) {
+      const k = ranks.ranked[first + n]!;
       const pair = shape[k]! * table.shapes + own;
       others.piece[n] = k;
       others.region[n] = table.region[pair]!;
@@ -135,9 +148,8 @@ export function fieldOf(problem: Problem, { x, y, shape }: Places = placesOf(pro
       others.x1[n] = x[k]! + table.x1[pair]!;
       others.y0[n] = y[k]! + table.y0[pair]!;
       others.y1[n] = y[k]! + table.y1[pair]!;
-      n++;
     }
-    others.count = n;
+    others.count = count - 1;
     part(others, count);
   };
 

@@ -15,6 +15,8 @@ export interface PairTable {
   y0: Float64Array;
   x1: Float64Array;
   y1: Float64Array;
+  /** Its two sides together. */
+  wide: Float64Array;
   /** Of each region, and one more: its first edge. */
   firstEdge: Int32Array;
   /** Five numbers an edge: where it begins, its direction, its length. */
@@ -93,6 +95,7 @@ function boxes(regions: readonly Region[], region: Int32Array, sign: Int8Array) 
     x1: side(({ box }, asItIs) => (asItIs ? box.x1 : -box.x0)),
     y0: side(({ box }, asItIs) => (asItIs ? box.y0 : -box.y1)),
     y1: side(({ box }, asItIs) => (asItIs ? box.y1 : -box.y0)),
+    wide: side(({ box }) => box.x1 - box.x0 + box.y1 - box.y0),
   };
 }
 

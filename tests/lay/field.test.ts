@@ -119,6 +119,10 @@ test('wherever pieces lie along a strip, a place costs what all of them together
         expect(field.io[3]).toBeCloseTo(sum, 6);
         field.probe();
         expect(field.io[3]).toBeCloseTo(sum, 6);
+        // What costs too much may be given up early, and still costs too much.
+        field.io.set([x, y / 10, sum / 3, 0]);
+        field.cost();
+        if (sum > 0) expect(field.io[3]).toBeGreaterThan(sum / 3);
       }
     }),
     { seed: 4, numRuns: 40 },
