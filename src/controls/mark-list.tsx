@@ -3,7 +3,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { markWords } from '#words/common/mark-words.ts';
 import { placeWords } from '#words/common/place-words.ts';
 import { type Bench, tapeStep } from '../calculation/bench.ts';
-import { exactly, onTape, wordOf } from '../calculation/tape-text.ts';
+import { bound, onTape, wordOf } from '../calculation/tape-text.ts';
 import { settled } from '../lengths/length.ts';
 import { type MarkedRun, markOut } from '../sewing/marks.ts';
 import type { Run } from '../sewing/run.ts';
@@ -73,10 +73,11 @@ export function MarkList({ run, bench, scroller }: Props) {
   );
 }
 
-/** The worst error, and beside it how uneven the spaces are: all may be even, and all off. */
+/** The worst error, and beside it how uneven the spaces are: all may be even, and all off; neither more than said. */
 function offText({ worstError, worstUnevenness }: MarkedRun, bench: Bench): string {
-  const uneven = settled(worstUnevenness) === 0 ? undefined : exactly(worstUnevenness, bench);
-  return markWords.off(exactly(worstError, bench), uneven);
+  const uneven =
+    settled(worstUnevenness) === 0 ? undefined : bound(worstUnevenness, 'least', bench);
+  return markWords.off(bound(worstError, 'least', bench), uneven);
 }
 
 /** Which rows to make, from how high the pane is and how far it has been scrolled. */

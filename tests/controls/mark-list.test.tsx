@@ -43,6 +43,15 @@ test('even spaces are not marks on the tape: all may be off by as much', () => {
   expect(screen.getByText(/no mark is off by more than 0\.04 cm; the spaces are as/)).toBeTruthy();
 });
 
+// 1.2 cm are 0.4724 in, 0.0276 (1.8 sixty-fourths) under 1/2: of them 2. By hand.
+test('on a bench of inches it is said in sixty-fourths, and no less', () => {
+  const bench = benchOf({ unit: 'in' });
+  render(<MarkList run={runOf(1, 71)} bench={bench} scroller={pane()} />);
+  const said = document.querySelector('.uneven')?.textContent;
+  expect(said).toMatch(/no mark is off by more than 1\/32.* in/);
+  expect(said).not.toMatch(/\d\.\d/);
+});
+
 test('where nothing is off it says just that', () => {
   render(<MarkList run={runOf(3, 71)} bench={benchOf()} scroller={pane()} />);
   expect(screen.getByText('Every mark falls on a line of your tape.')).toBeTruthy();

@@ -5,7 +5,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line } from '../../calculation/calculation.ts';
 import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
 import { percentText, said } from '../../calculation/tape-said.ts';
-import { exactly, numberOnTape } from '../../calculation/tape-text.ts';
+import { byTape, exactly, numberOnTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, mm, ZERO } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
@@ -86,7 +86,7 @@ function sentence({ asked, dart, made }: Darted, bench: Bench): string {
       return words.sentence.gathers(exactly(asked.zone ?? ZERO, bench), times);
     }
     case 'seam':
-      return words.sentence.seam(exactly(made.seamed.taken, bench));
+      return words.sentence.seam(byTape(made.seamed.taken, bench));
   }
 }
 
@@ -95,10 +95,10 @@ function lines({ asked, dart, made }: Darted, bench: Bench): Line[] {
   const short = shortOf(asked.full, dart.middle);
   return linesSaid([
     [words.angle, made.what !== 'two' && degrees(dart.angle)],
-    [words.width, asked.by === 'angle' && made.what !== 'two' && exactly(dart.width, bench)],
-    [words.tip, made.what === 'edge' && asked.seam > 0 && exactly(made.edge.tip, bench)],
-    [words.cutLeg, made.what === 'edge' && asked.seam > 0 && exactly(made.edge.cutLeg, bench)],
-    [words.below, made.what === 'two' && exactly(made.legs.below, bench)],
+    [words.width, asked.by === 'angle' && made.what !== 'two' && byTape(dart.width, bench)],
+    [words.tip, made.what === 'edge' && asked.seam > 0 && byTape(made.edge.tip, bench)],
+    [words.cutLeg, made.what === 'edge' && asked.seam > 0 && byTape(made.edge.cutLeg, bench)],
+    [words.below, made.what === 'two' && byTape(made.legs.below, bench)],
     [words.each, made.what === 'moved' && asked.parts !== 1 && degrees(made.moved.angle)],
     [
       words.more,
@@ -109,7 +109,7 @@ function lines({ asked, dart, made }: Darted, bench: Bench): Line[] {
       words.short,
       short !== undefined &&
         short >= 0 &&
-        words.shortOf(exactly(short, bench), ...shortRange(bench)),
+        words.shortOf(byTape(short, bench), ...shortRange(bench)),
     ],
   ]);
 }

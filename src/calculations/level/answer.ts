@@ -5,7 +5,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, Offer, Working } from '../../calculation/calculation.ts';
 import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
 import { said } from '../../calculation/tape-said.ts';
-import { exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
+import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, ZERO } from '../../lengths/length.ts';
 import { type HemLevel, hemPlaces } from '../../sewing/hems/hem-level.ts';
@@ -53,7 +53,7 @@ function lines({ sweep }: LevelAsked, { trims, lowest }: HemLevel, bench: Bench)
         : { label: words.place(i + 1), value: onTape(trim, bench, downToGraduation) },
     ),
     ...linesSaid([
-      [words.lowest, exactly(lowest, bench)],
+      [words.lowest, byTape(lowest, bench)],
       [
         words.places,
         sweep !== undefined &&

@@ -5,7 +5,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Line, Working } from '../../calculation/calculation.ts';
 import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
 import { numberSaid, said, saidAtMost } from '../../calculation/tape-said.ts';
-import { exactly, numberAtMost, onTape } from '../../calculation/tape-text.ts';
+import { byTape, exactly, numberAtMost, onTape } from '../../calculation/tape-text.ts';
 import { downToGraduation, upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
@@ -52,7 +52,7 @@ function lines(piece: Slanted, name: string, asked: SlantAsked, bench: Bench): L
       mirror.aside > 0 && words.mirrorOf(said(mirror.aside, bench), said(mirror.down, bench)),
     ],
     [words.angle, words.angleOf(degrees(piece.angle, 1, bench))],
-    [words.along, exactly(along, bench)],
+    [words.along, byTape(along, bench)],
   ]);
   return all.map((line) => ({ ...line, label: words.ofPiece(name, line.label) }));
 }

@@ -5,7 +5,7 @@ import type { Bench } from '../../calculation/bench.ts';
 import type { Answer, Draft, Line, Offer } from '../../calculation/calculation.ts';
 import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
 import { percentText } from '../../calculation/tape-said.ts';
-import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
+import { byTape, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { exactLength } from '../../lengths/length.ts';
 import { depthOf, type Tucks } from '../../sewing/fullness/tucks.ts';
@@ -39,11 +39,11 @@ export function tucksAnswer(found: Tucked, draft: Draft, bench: Bench): Answer {
 
 function lines({ asked, input, plan }: Tucked, bench: Bench): Line[] {
   const { gap, between, count } = plan;
-  const gain = (i: number) => exactly(exactLength(2 * depthOf(input, i)), bench);
+  const gain = (i: number) => byTape(exactLength(2 * depthOf(input, i)), bench);
   return linesSaid([
     [words.gap, gap !== undefined && gap > 0 && byTape(gap, bench)],
     [words.between, between !== undefined && byTape(between, bench)],
-    [words.taken, exactly(plan.taken, bench)],
+    [words.taken, byTape(plan.taken, bench)],
     [words.gain, words.gainOf(gain(0), gain(count - 1))],
     [
       words.curve,

@@ -10,8 +10,9 @@ import { WAISTCOAT } from '../../../src/garment/actions/demo-waistcoat.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
 import { previewOf } from '../../../src/garment/actions/typing.ts';
 import { plusMinus } from '../../../src/garment/work-out/doubt.ts';
-import { inches, UNITS_PER_INCH } from '../../../src/lengths/length.ts';
+import { inches, mm, UNITS_PER_INCH } from '../../../src/lengths/length.ts';
 import { readLength } from '../../../src/lengths/read-length.ts';
+import { quantityNumber } from '../../../src/screens/garment/measures/quantity-words.ts';
 import { changedNumbers } from '../../../src/screens/garment/said/changed-numbers.ts';
 import { numberAt } from '../../../src/screens/garment/said/say.ts';
 import { foundText, sureText } from '../../../src/screens/garment/said/value-text.ts';
@@ -81,6 +82,18 @@ describe.each(garments)('on a bench of inches the %s has', (_, state) => {
     const text = sheetText(sheetSaid(wish));
     expect(text.split('\n').filter((line) => /\d\.\d+ in\b/.test(line))).toEqual([]);
   });
+});
+
+// 46.3 cm are 18.228 in, 18 1/4 less a third of a sixteenth. By hand.
+test('a measure is said as it was typed in inches, typed in centimetres as the tape shows it', () => {
+  const said = (text: string, unit: 'cm' | 'in', value: number) =>
+    quantityNumber(
+      { kind: 'length', parts: [{ text, unit, mark: '.' }] },
+      { ok: true, value, state: 'planned', ends: {} },
+      bench,
+    );
+  expect(said('46.3', 'cm', mm(463))).toBe('18 1/4 in');
+  expect(said('18.2', 'in', inches(18.2))).toBe('18.2 in');
 });
 
 test('what a ruler of sixty-fourths has is said as it is, and how sure a number is, never as surer', () => {

@@ -4,6 +4,7 @@ import { homeOf } from '../../../garment/record/home.ts';
 import type { Quantity } from '../../../garment/record/record.ts';
 import { isObject } from '../../../garment/record/sound-values.ts';
 import { plusMinus } from '../../../garment/work-out/doubt.ts';
+import { fieldText } from '../../../garment/work-out/field-text.ts';
 import type { Result } from '../../../garment/work-out/result.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import { partsText } from '../said/parts-text.ts';
@@ -19,7 +20,9 @@ export function quantityNumber(
   if (!result?.ok) return words.noNumber;
   if (typeof result.value === 'object') return words.marks(result.value.marks.length);
   const off = plusMinus(result);
-  if (off === 0) return (isTaken(parts) ? foundText : valueText)(kind, result.value, bench);
+  // Typed in inches it is said as it was typed.
+  const asTyped = !isTaken(parts) && fieldText(parts).how.unit === bench.unit;
+  if (off === 0) return (asTyped ? valueText : foundText)(kind, result.value, bench);
   return words.plusMinus(...sureText(kind, result.value, off, bench));
 }
 
