@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { type LawsRun, readTried } from './tried.ts';
 
 /**
- * `npm run laws`: every law of the arithmetic, of the garment and of the drawings with numbers with a fresh seed and at least
+ * `npm run laws`: every law of the arithmetic, of the garment and of what is drawn with a fresh seed and at least
  * 100,000 cases. `SEED=n CASES=n`, `MINUTES=n` for one law at most (what falls short is said),
  * `ONLY="tests/drawing tests/sewing/hems/hem"` for other files. A run that was stopped goes on when
  * it is given its seed: laws that held with it are not tried again. After a change of the code
@@ -13,7 +13,7 @@ const {
   SEED,
   CASES = '100000',
   MINUTES,
-  ONLY = 'tests/lengths tests/sewing tests/garment tests/calculations/drawings.test.ts',
+  ONLY = 'tests/lengths tests/sewing tests/garment tests/calculations/drawings.test.ts tests/calculations/figure-labels.test.ts',
 } = process.env;
 const seed = SEED ? Number(SEED) : Math.floor(Math.random() * 2 ** 31);
 const run: LawsRun = {
