@@ -85,6 +85,7 @@ const TOGETHER = {
     'src/app/start/voice.ts',
     'src/app/start/awake.ts',
     'src/storage/',
+    'src/garment/record/plain-text.ts',
     'src/garment/record/read-record.ts',
     'src/drawing/lacing-figure.ts',
     'src/drawing/strip-figure.ts',

@@ -91,7 +91,7 @@ test('steps of two sides don’t pass what follows on one of them', () => {
   });
 });
 
-test('between two that lie as near as numbers can there is no place', () => {
+test('between two that lie as near as numbers can room is made', () => {
   const past = (near: number, far: number) =>
     movedPast(
       stateOf({ own: piece(0), near: piece(near), zfar: piece(far) }),
@@ -101,8 +101,16 @@ test('between two that lie as near as numbers can there is no place', () => {
   const step = Number.EPSILON;
   expect(past(1, 2)).toMatchObject({ to: { stage: 'cut', rank: 1.5 }, past: { work: 'near' } });
   // Halfway is the nearer of them, or the farther one.
-  expect(past(1, 1 + step)).toBeUndefined();
-  expect(past(1 + step, 1 + 2 * step)).toBeUndefined();
+  const room = (near: number, far: number) => [
+    [0, 1],
+    [near, 2],
+    [far, 3],
+  ];
+  const to = { stage: 'cut', rank: 2.5 };
+  for (const near of [1, 1 + step]) {
+    const far = near + step;
+    expect(past(near, far)).toMatchObject({ to, room: room(near, far), past: { work: 'near' } });
+  }
 });
 
 describe('works of one rank, as two tabs add them,', () => {
