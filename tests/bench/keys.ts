@@ -2,14 +2,14 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import type { Bench } from '../../src/calculation/bench.ts';
 import { CALCULATIONS } from '../../src/calculations/list.ts';
 import { openApp, SMALL_PHONE, slowDown } from '../browser/harness.ts';
-import { type KeyPress, OPEN_WORKS, timeOpenWork } from './open-work.ts';
+import { FIELDS, type KeyPress, OPEN_WORKS, timeOpenWork } from './open-work.ts';
 import { median, SLOWER, timePress } from './press.ts';
 import { withApp } from './with-app.ts';
 
 /**
  * `npm run bench:keys`: how long the answer takes after each key of the pad, in every field of
  * every calculation, after the large key for the next mark or hole, and in an open work of a garment
- * of 60, beside an empty page. `ONLY=hem` for one of them, `ONLY=garment` for the open works.
+ * of 60, typed alone and in a sum with what is taken of the garment; beside an empty page. `ONLY=hem` for one of them, `ONLY=garment` for the open works.
  */
 const ONLY = process.env.ONLY ?? '';
 const SCREENS = Object.keys(CALCULATIONS)
@@ -23,15 +23,17 @@ const NEXT_PRESSES = 30;
 await withApp(async (browser, address) => {
   const rows = [await timeEmptyPage(browser)];
   for (const work of 'garment'.includes(ONLY) ? OPEN_WORKS : []) {
-    const { fields, presses } = await timeOpenWork(browser, address, work);
-    rows.push(row(`garment of 60, ${work}`, 'cm', fields, presses));
+    for (const kind of FIELDS) {
+      const { fields, presses } = await timeOpenWork(browser, address, { work, kind });
+      rows.push(row(`garment of 60, ${work}, ${kind}`, 'cm', fields, presses));
+    }
   }
   for (const unit of UNITS) {
     for (const at of SCREENS) rows.push(await timeScreen(browser, address, at, unit));
     for (const at of ONE_KEY) rows.push(await timeNext(browser, address, at, unit));
   }
   console.log(`Milliseconds from press to painted answer, processor ${SLOWER}× slower`);
-  console.table(rows);
+  console.table(overEmpty(rows));
 });
 
 async function timeScreen(browser: Browser, address: string, at: string, unit: Bench['unit']) {
@@ -116,6 +118,19 @@ function row(
     'main thread, worst': Math.max(...presses.map(({ thread }) => thread)).toFixed(1),
     'worst after the first': Math.max(...warm.map(({ took }) => took)).toFixed(1),
   };
+}
+
+/** Each with how much longer its presses take than those of the empty page, which is the first. */
+function overEmpty(rows: readonly ReturnType<typeof row>[]) {
+  const emptyWork = Number(rows[0]?.['median of the work']);
+  return rows.map((one) => {
+    const work = Number(one['median of the work']);
+    return {
+      ...one,
+      'work over the empty page': (work - emptyWork).toFixed(1),
+      'times the empty page': (work / emptyWork).toFixed(2),
+    };
+  });
 }
 
 /** Every key is pressed on the field as it opened, so that most presses give an answer. */
