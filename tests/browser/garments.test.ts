@@ -135,7 +135,7 @@ test.each(['100%', '200%'])(
     await last.waitFor({ state: 'attached' });
     const look = () =>
       last.evaluate((one) => ({
-        laidOut: one.firstElementChild?.checkVisibility({ contentVisibilityAuto: true }),
+        laidOut: one.querySelector('button')?.checkVisibility({ contentVisibilityAuto: true }),
         high: one.getBoundingClientRect().height,
       }));
     await expect.poll(async () => (await look()).laidOut, BUSY).toBe(false);

@@ -1,12 +1,18 @@
-import { mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { mkdir, mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { buildApp, serveApp } from './built.ts';
-import { launchBrowser, type Opening, openApp, PHONE, SMALL_PHONE } from './harness.ts';
+import { withApp } from '../bench/with-app.ts';
+import { type Opening, openApp, PHONE, SMALL_PHONE } from './harness.ts';
+import { LATER } from './in-hand-later.ts';
 import { EVERY_SCREEN, type Screen } from './screens.ts';
 
-/** `npm run shots`: a picture of every screen, in every way a bench can be set up. */
+/**
+ * `npm run shots`: a picture of every screen, in every way a bench can be set up; `ONLY=made` for those
+ * whose name has that in it, `WAY=small` for the ways.
+ */
+const { ONLY = '', WAY = '' } = process.env;
+
 interface Way extends Pick<Opening, 'size' | 'bench'> {
   name: string;
   /** The text twice as large, as a phone's own setting makes it. */
@@ -27,23 +33,29 @@ const WAYS: readonly Way[] = [
   { name: 'narrowest', size: { width: 320, height: 568 } },
   { name: 'landscape', size: { width: 844, height: 390 } },
 ];
+const ways = WAYS.filter(({ name }) => name.includes(WAY));
+const screens = [...EVERY_SCREEN, ...LATER].filter(({ name }) => name.includes(ONLY));
 
-const built = await buildApp();
-const served = await serveApp(built);
-const browser = await launchBrowser();
 const folder = await mkdtemp(join(tmpdir(), 'thumbrule-shots-'));
-for (const way of WAYS) {
-  await mkdir(join(folder, way.name));
-  for (const screen of EVERY_SCREEN) await shoot(browser, way, screen);
-}
-await browser.close();
-await served.close();
-await rm(built, { recursive: true });
-console.log(`${WAYS.length * EVERY_SCREEN.length} pictures in ${folder}`);
+await withApp(async (browser, address) => {
+  for (const way of ways) {
+    await mkdir(join(folder, way.name));
+    for (const screen of screens) await shoot({ browser, address, way, screen });
+  }
+});
+console.log(`${ways.length * screens.length} pictures in ${folder}`);
 
-async function shoot(from: Browser, way: Way, { name, hash, steps }: Screen): Promise<void> {
+interface Shot {
+  browser: Browser;
+  address: string;
+  way: Way;
+  screen: Screen;
+}
+
+async function shoot({ browser, address, way, screen }: Shot): Promise<void> {
+  const { name, hash, steps } = screen;
   const { size = PHONE, bench = {}, largeText = false } = way;
-  const app = await openApp(from, served.address, {
+  const app = await openApp(browser, address, {
     at: hash,
     size,
     bench,

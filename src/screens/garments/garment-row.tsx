@@ -17,7 +17,7 @@ interface Props {
 export function GarmentRow({ garment, unfolded, onUnfold, deeds }: Props) {
   const { id, name, works, facts } = garment;
   return (
-    <article class="one" aria-label={name}>
+    <article aria-label={name}>
       <h2>
         <button type="button" onClick={() => deeds.open(id)}>
           {name}

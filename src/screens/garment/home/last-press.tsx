@@ -32,24 +32,27 @@ export function LastPress({ state, bench, waiting, said, onAgain, onAct }: Props
           {said}
         </p>
       )}
-      {onAgain && (
+      {onAgain && <p>{garmentWords.waiting(waiting)}</p>}
+      {(onAgain || last) && (
         <p>
-          {garmentWords.waiting(waiting)}{' '}
-          <button type="button" onClick={onAgain}>
-            {garmentWords.tryNow}
-          </button>
-        </p>
-      )}
-      {last && (
-        <p>
-          <Rich text={waiting > 0 ? words.keeping : pressSaid(state, last, bench)} />
-          {' · '}
-          <button
-            type="button"
-            onClick={() => onAct({ do: 'undo', change: last.id, now: Date.now() })}
-          >
-            {words.backOne}
-          </button>
+          {onAgain ? (
+            <button type="button" onClick={onAgain}>
+              {garmentWords.tryNow}
+            </button>
+          ) : (
+            last && <Rich text={waiting > 0 ? words.keeping : pressSaid(state, last, bench)} />
+          )}
+          {last && (
+            <>
+              {' · '}
+              <button
+                type="button"
+                onClick={() => onAct({ do: 'undo', change: last.id, now: Date.now() })}
+              >
+                {words.backOne}
+              </button>
+            </>
+          )}
         </p>
       )}
     </div>
