@@ -92,6 +92,8 @@ export interface Output {
   bentBy: readonly string[];
   /** What the hand does to make it. */
   step?: Step;
+  /** What no step makes and may be no less, or no more: it is rounded to that side, as a step is. */
+  bound?: NonNullable<Step['bound']>;
   /** Whether several of it add up: left and right, or one of each size. */
   adds: boolean;
   /** What it takes of a material. */
@@ -125,6 +127,7 @@ interface Declared<All extends Specs, Key extends keyof All & string, K extends 
   takes?: readonly Output[];
   bentBy?: readonly Output[];
   step?: Step;
+  bound?: NonNullable<Step['bound']>;
   adds?: true;
   material?: MaterialTaken;
   decides?: readonly Key[];
@@ -145,7 +148,7 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
     declared: Declared<All, Key, K>,
   ): Output => {
     const { key, name, kind, reads, takes = [], bentBy = [], adds = false } = declared;
-    const { step, material } = declared;
+    const { step, bound, material } = declared;
     const readsIf: Readonly<Record<string, Condition | undefined>> = declared.readsIf ?? {};
     const when = [declared.when ?? []].flat();
     return {
@@ -157,6 +160,7 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
       takes: takes.map((one) => one.key),
       bentBy: bentBy.map((one) => one.key),
       ...(step && { step }),
+      ...(bound && { bound }),
       adds,
       ...(material && { material }),
       decides: declared.decides ?? [],

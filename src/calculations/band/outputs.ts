@@ -37,6 +37,7 @@ const piece = output({
   key: 'piece',
   name: words.piece,
   kind: 'length',
+  bound: 'least',
   reads: ['seam', 'cloth'],
   takes: [long],
   of: ({ seam, cloth }, { takes }) =>
@@ -60,6 +61,7 @@ const interfacingLong = output({
   key: 'interfacing-long',
   name: words.interfacingLong,
   kind: 'length',
+  bound: 'least',
   reads: INTERFACED,
   when,
   of: (fields) => ofInterfacing(fields, (one) => one.long),
@@ -69,6 +71,7 @@ const interfacingWide = output({
   key: 'interfacing-wide',
   name: words.interfacingWide,
   kind: 'length',
+  bound: 'least',
   reads: INTERFACED,
   when,
   of: (fields) => ofInterfacing(fields, (one) => one.wide),

@@ -25,6 +25,7 @@ const clothWide = output({
   key: 'cloth-wide',
   name: words.clothWide,
   kind: 'length',
+  bound: 'most',
   reads: ALL_FIELDS,
   of: (fields) => mapped(biasOf(fields), ({ wide }) => wide),
 });
@@ -122,6 +123,7 @@ export const biasOutputs: Outputs = {
       key: 'long',
       name: words.long,
       kind: 'length',
+      bound: 'least',
       reads: ALL_FIELDS,
       bentBy: [seam],
       of: (fields, { made }) =>

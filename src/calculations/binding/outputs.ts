@@ -22,6 +22,7 @@ const long = output({
   key: 'long',
   name: words.long,
   kind: 'length',
+  bound: 'least',
   ...along,
   adds: true,
   of: (fields) => mapped(bindingLength(edgeOf(fields)), (found) => found.long),

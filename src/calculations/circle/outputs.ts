@@ -42,6 +42,7 @@ const wide = output({
   key: 'wide',
   name: words.wide,
   kind: 'length',
+  bound: 'least',
   of: see((plan) => plan.box.wide),
 });
 
@@ -50,6 +51,7 @@ const high = output({
   key: 'high',
   name: words.high,
   kind: 'length',
+  bound: 'least',
   of: see((plan) => plan.box.high),
 });
 

@@ -58,6 +58,7 @@ export const curveOutputs: Outputs = {
       key: 'usable',
       name: words.usable,
       kind: 'length',
+      bound: 'most',
       ...ofSquare,
       of: (fields) => mapped(squareOf(fields), ({ usable }) => usable),
     }),

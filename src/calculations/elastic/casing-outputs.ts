@@ -73,6 +73,7 @@ export const casingOutputs: readonly Output[] = [
     ...asked,
     key: 'opening',
     name: words.opening,
+    bound: 'least',
     of: (fields) => ofCasing(fields, 'width', ({ opening }) => opening),
   }),
 ];

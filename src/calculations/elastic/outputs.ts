@@ -129,6 +129,7 @@ export const elasticOutputs: Outputs = {
       key: 'least',
       name: words.least,
       kind: 'length',
+      bound: 'least',
       reads: LENGTH_FIELDS,
       when: [
         passes,

@@ -94,6 +94,7 @@ const clothWide = output({
   key: 'cloth-wide',
   name: words.clothWide,
   kind: 'length',
+  bound: 'most',
   reads: ['cloth'],
   when: hasCloth,
   of: (fields) => {
@@ -184,6 +185,7 @@ export const gathersOutputs: Outputs = {
       key: 'left',
       name: words.left,
       kind: 'length',
+      bound: 'most',
       when: hasCloth,
       bentBy: [strip],
       of: (fields, { made }) => leftOf(fields, made[strip.key]),
@@ -194,6 +196,7 @@ export const gathersOutputs: Outputs = {
       key: 'cloth',
       name: words.cloth,
       kind: 'length',
+      bound: 'least',
       when: { field: 'deep', is: all(given(cloth), given(deep)) },
       adds: true,
       material: { kind: 'cloth', across: clothWide, always: true, unless: by.is('strip') },

@@ -57,6 +57,7 @@ export const curveOutputs = [
     key: 'deepest',
     name: words.deepest,
     kind: 'length',
+    bound: 'most',
     reads: [...reads, 'cloth', 'ease'],
     when: { field: 'shape', is: shape.is('rise', 'readings') },
     of: (fields) => there(curve(fields, easeOf(fields)), fields, ({ deepest }) => deepest),

@@ -70,6 +70,7 @@ export const hemOutputs: Outputs = {
       key: 'stitch-up',
       name: words.stitchUp,
       kind: 'length',
+      bound: 'most',
       reads: STITCH_FIELDS,
       bentBy,
       of: (fields, { made }) => there(lines(fields, made), ({ stitchUp }) => stitchUp),

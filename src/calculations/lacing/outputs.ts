@@ -64,6 +64,7 @@ interface Part<K extends Kind> {
   names: readonly [string, string];
   kind: K;
   adds?: true;
+  bound?: NonNullable<Output['bound']>;
   /** Of each row, what is done; and the rest of the step. */
   cuts?: readonly [string, string];
   step?: Omit<Step, 'do'>;
@@ -133,6 +134,7 @@ export const lacingOutputs: Outputs = {
       key: 'lace-all',
       name: words.all,
       kind: 'length',
+      bound: 'least',
       reads: [],
       takes: laces,
       adds: true,
@@ -146,7 +148,13 @@ export const lacingOutputs: Outputs = {
       adds: true,
       see: ({ pieces }) => pieces,
     }),
-    ...ofRows({ key: 'piece', names: words.piece, kind: 'length', see: ({ each }) => each }),
+    ...ofRows({
+      key: 'piece',
+      names: words.piece,
+      kind: 'length',
+      bound: 'least',
+      see: ({ each }) => each,
+    }),
     ...ofRows({
       key: 'to-first',
       names: words.toFirst,

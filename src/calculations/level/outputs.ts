@@ -59,6 +59,7 @@ export const levelOutputs: Outputs = {
       ...asked,
       key: 'lowest',
       name: words.lowest,
+      bound: 'most',
       of: (fields) => mapped(hemLevel(fields), ({ lowest }) => lowest),
     }),
     output({

@@ -40,6 +40,7 @@ export const zipOutputs: readonly Output[] = [
     key: 'zip',
     name: words.zip,
     kind: 'length',
+    bound: 'least',
     reads: ZIP_FIELDS,
     ...ofZip,
     of: (fields) => mapped(zipOf(fields), ({ long }) => long),

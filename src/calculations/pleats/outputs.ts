@@ -78,6 +78,7 @@ const clothWide = output({
   key: 'cloth-wide',
   name: words.clothWide,
   kind: 'length',
+  bound: 'most',
   reads: ['cloth'],
   when: [toCut, { field: 'cloth', is: given(cloth) }],
   of: (fields) => {
@@ -159,6 +160,7 @@ export const pleatsOutputs: Outputs = {
       key: 'cloth',
       name: words.cloth,
       kind: 'length',
+      bound: 'least',
       reads: STRIP_FIELDS,
       when: [toCut, { field: 'deep', is: all(given(cloth), given(deep)) }],
       adds: true,

@@ -116,6 +116,7 @@ export const pocketOutputs: Outputs = {
       key: 'hand',
       name: words.hand,
       kind: 'length',
+      bound: 'least',
       reads: ['hand', 'ease'],
       when: { field: 'hand', is: given(pocketFields.specs.hand) },
       of: ({ hand, ease }) =>

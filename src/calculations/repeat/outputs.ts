@@ -53,6 +53,7 @@ export const repeatOutputs: Outputs = {
       key: 'cloth',
       name: words.cloth,
       kind: 'length',
+      bound: 'least',
       ...ofPanels,
       of: (fields) => mapped(panelsOf(fields), ({ cloth }) => cloth),
     }),

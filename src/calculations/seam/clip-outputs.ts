@@ -56,12 +56,14 @@ export const clipOutputs = [
     key: 'clip-space',
     name: words.clipSpace,
     ...curve,
+    bound: 'most',
     of: (fields) => mapped(clipCurve(clipInput(fields)), ({ spacing }) => spacing),
   }),
   output({
     key: 'clip-deep',
     name: words.clipDeep,
     ...curve,
+    bound: 'most',
     of: (fields) => mapped(clipCurve(clipInput(fields)), ({ deep }) => deep),
   }),
   output({

@@ -44,6 +44,7 @@ const stripLong = output({
   key: 'strip-long',
   name: words.stripLong,
   kind: 'length',
+  bound: 'least',
   reads: ['edge'],
   when: [...row('bound').when, { field: 'edge', is: given(edge) }],
   adds: true,

@@ -14,6 +14,7 @@ const clothWide = output({
   key: 'cloth-wide',
   name: words.clothWide,
   kind: 'length',
+  bound: 'most',
   reads: ['cloth'],
   of: ({ cloth }) =>
     answerUnless(mustBePositive('cloth', cloth), () => ({ ok: true, value: cloth })),
@@ -35,6 +36,7 @@ export const tiersOutputs: Outputs = {
       key: 'cloth',
       name: words.cloth,
       kind: 'length',
+      bound: 'least',
       adds: true,
       material: { kind: 'cloth', across: clothWide },
       of: (fields) => mapped(tiers(tiersInput(fields)), ({ cloth }) => cloth),
@@ -58,6 +60,7 @@ export const tiersOutputs: Outputs = {
       key: 'left',
       name: words.left,
       kind: 'length',
+      bound: 'most',
       of: (fields) => {
         const found = tiers(tiersInput(fields));
         if (!found.ok) return found;

@@ -37,6 +37,7 @@ export const ventOutputs: Outputs = {
       key: 'needs',
       name: words.needs,
       kind: 'length',
+      bound: 'least',
       reads: HIP_FIELDS,
       of: (fields) => mapped(roomAtHip(fields), ({ needs }) => needs),
     }),
@@ -51,6 +52,7 @@ export const ventOutputs: Outputs = {
       key: 'lacks',
       name: words.lacks,
       kind: 'length',
+      bound: 'least',
       reads: HIP_FIELDS,
       of: (fields) => mapped(roomAtHip(fields), ({ lacks }) => lacks),
     }),
@@ -59,6 +61,7 @@ export const ventOutputs: Outputs = {
       key: 'vent',
       name: words.vent,
       kind: 'length',
+      bound: 'least',
       reads: FIELDS,
       bentBy: [begins],
       of: (fields, { made }) =>

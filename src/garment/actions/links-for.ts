@@ -18,6 +18,8 @@ export interface Offered {
   name: string;
   /** What of the work it is. */
   output?: string;
+  /** That, where a work gives it: how it is rounded. */
+  its?: Pick<Output, 'step' | 'bound'>;
   /** Of one side, or all together. */
   of?: string;
   /** What it is now; undefined while it waits. Lengths are in 1/8000 mm. */
@@ -128,7 +130,7 @@ function ofOutput(state: State, { id, seen, output }: Giving, place: FieldPlace)
   );
   if (there.length === 0) return [];
   const stage = output.step ? STAGES.indexOf(output.step.stage) : stageOf(seen);
-  const base = { kind, name: seen.work.name, output: name, stage };
+  const base = { kind, name: seen.work.name, output: name, its: output, stage };
   const one = (sides: readonly SeenSide[], of?: string): Candidate => {
     const link = { work: id, output: key, ...(of !== undefined && { of }) };
     const keys = sides.map(({ side }) => homeOf(id, side, key));

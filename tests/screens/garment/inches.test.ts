@@ -58,7 +58,7 @@ describe.each(garments)('on a bench of inches the %s has', (_, state) => {
     for (const { key, kind, output, value } of all) {
       const said = [
         numberAt(state.answer, key, value, bench),
-        takenText({ kind, value }, bench),
+        takenText({ kind, value, ...(output && { its: output }) }, bench),
         ...(output ? [numberText(output, value, bench)] : []),
       ];
       expect(said.filter((one) => /\d\.\d/.test(one) || !isAt(one, value))).toEqual([]);
@@ -94,6 +94,21 @@ test('a measure is said as it was typed in inches, typed in centimetres as the t
     );
   expect(said('46.3', 'cm', mm(463))).toBe('18 1/4 in');
   expect(said('18.2', 'in', inches(18.2))).toBe('18.2 in');
+});
+
+// Three sixteenths and a third of one: what may be no more is 3 of them, what may be no less is 4. By hand.
+test('what no hand makes and may be no more, or no less, is rounded to that side', () => {
+  const value = (inches(3 / 16) * 10) / 9;
+  expect(foundText('length', value, bench, { bound: 'most' })).toBe('3/16 in');
+  expect(foundText('length', value, bench, { bound: 'least' })).toBe('1/4 in');
+  const bounds = [...KNOWN].flatMap(([id, known]) =>
+    typeof known === 'object'
+      ? known.outputs.flatMap(({ key, bound }) => (bound ? [`${id} ${key} ${bound}`] : []))
+      : [],
+  );
+  expect(bounds).toContain('hem deepest most');
+  expect(bounds).toContain('lacing piece-2 least');
+  expect(bounds).toContain('vent vent least');
 });
 
 test('what a ruler of sixty-fourths has is said as it is, and how sure a number is, never as surer', () => {

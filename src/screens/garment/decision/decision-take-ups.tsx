@@ -48,7 +48,7 @@ function priceOf(
 ): string {
   const say = (length: number) => handText('length', length, bench);
   const own = 'quantity' in place ? place.quantity : '';
-  const changed = changedNumbers(state.answer, answer, own, bench, handText);
+  const changed = changedNumbers(state.answer, answer, own, bench);
   const more = changed.length - NAMED;
   return words.price([
     words.instead(say(after), say(before)),

@@ -5,7 +5,7 @@ import { askedKey, type Node } from '../../../garment/work-out/node.ts';
 import type { Result } from '../../../garment/work-out/result.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import type { Run } from '../../../sewing/run.ts';
-import { foundText, handText, spaceText } from './value-text.ts';
+import { foundText, spaceText } from './value-text.ts';
 
 /** A number elsewhere in the garment that what is typed changes. */
 export interface Changed {
@@ -17,27 +17,21 @@ export interface Changed {
 /** What a number says where there is none. */
 const NONE = '–';
 
-/** How a number is said. */
-type Say = typeof handText;
-
 /**
  * The numbers of other works, and sums of the garment, that are others once what is typed settles: what is made
  * by a step first, in the order of the work.
- *
- * @param say as they are found, where nothing else is asked for
  */
 export function changedNumbers(
   before: Answer,
   after: Answer,
   own: string,
   bench: Bench,
-  say: Say = foundText,
 ): Changed[] {
   const found = [...after.nodes.values()].flatMap((node): (Changed & { step: boolean })[] => {
     if (node.id === own || (node.form === 'plan' && node.asked)) return [];
     const [was, is] = [before.values.get(node.key), after.values.get(node.key)];
     if (was === is) return [];
-    const [one, other] = saidApart([was, is], node, bench, say);
+    const [one, other] = saidApart([was, is], node, bench);
     if (one === other) return [];
     return [{ key: node.key, before: one, after: other, step: node.output?.step !== undefined }];
   });
@@ -49,7 +43,7 @@ export function changedNumbers(
 export function madeAndAsked({ nodes, values }: Answer, home: string, bench: Bench) {
   const { kind = 'length', output } = nodes.get(home) ?? {};
   const results = [values.get(home), values.get(askedKey(home))];
-  return saidApart(results, { kind, ...(output && { output }) }, bench, handText);
+  return saidApart(results, { kind, ...(output && { output }) }, bench);
 }
 
 /** What is the same of every side is said once, without one. */
@@ -69,21 +63,19 @@ function saidApart(
   results: readonly (Result | undefined)[],
   { kind, output }: Pick<Node, 'kind' | 'output'>,
   bench: Bench,
-  say: Say,
 ): [string, string] {
   const [one, other] = results.map((result) => (result?.ok ? result.value : undefined));
-  if (typeof one === 'object' && typeof other === 'object')
-    return runsApart(one, other, bench, say);
+  if (typeof one === 'object' && typeof other === 'object') return runsApart(one, other, bench);
   const text = (value: typeof one) => {
     if (value === undefined) return NONE;
     if (typeof value === 'object') return String(value.marks.length);
-    return say(kind, value, bench, output?.step);
+    return foundText(kind, value, bench, output);
   };
   return [text(one), text(other)];
 }
 
 /** Two rows: by how many they have, else by their first space, else by where the first other mark lies. */
-function runsApart(one: Run, other: Run, bench: Bench, say: Say): [string, string] {
+function runsApart(one: Run, other: Run, bench: Bench): [string, string] {
   if (one.marks.length !== other.marks.length) {
     return [`${one.marks.length} ×`, `${other.marks.length} ×`];
   }
@@ -92,7 +84,7 @@ function runsApart(one: Run, other: Run, bench: Bench, say: Say): [string, strin
   const at = one.marks.findIndex(
     (mark, i) => Math.abs(mark.at - (other.marks[i]?.at ?? 0)) >= NOTHING,
   );
-  const place = ({ marks }: Run) => say('run', marks[Math.max(0, at)]?.at ?? 0, bench);
+  const place = ({ marks }: Run) => foundText('run', marks[Math.max(0, at)]?.at ?? 0, bench);
   return [place(one), place(other)];
 }
 

@@ -26,7 +26,9 @@ export function numberOf(
 /** A number of a garment: as the hand takes it where a step makes it, else as its page says it. */
 export function numberAt({ nodes }: Answer, key: string, value: number, bench: Bench): string {
   const { output, kind = 'length' } = nodes.get(key) ?? {};
-  return output?.step ? numberOf(kind, value, bench, output.step) : foundText(kind, value, bench);
+  return output?.step
+    ? numberOf(kind, value, bench, output.step)
+    : foundText(kind, value, bench, output);
 }
 
 /** What a work is called, with its side, by the home of one of its steps. */

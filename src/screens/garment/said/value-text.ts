@@ -1,12 +1,15 @@
 import { handWords } from '#words/garment/garment-decision-words.ts';
 import { type Bench, tapeStep } from '../../../calculation/bench.ts';
-import type { Kind, Step } from '../../../calculation/output.ts';
+import type { Kind, Output, Step } from '../../../calculation/output.ts';
 import { roundingOf } from '../../../calculation/step-rounding.ts';
 import { exactly, onTape } from '../../../calculation/tape-text.ts';
 import { upToGraduation } from '../../../lengths/graduation.ts';
 import { exactLength, mm } from '../../../lengths/length.ts';
 import { readLength } from '../../../lengths/read-length.ts';
 import { shownNumber } from '../../../lengths/show-length.ts';
+
+/** What says to which side a number is rounded. */
+export type Rounded = Pick<Output, 'step' | 'bound'>;
 
 /** Under this a space between marks is said in millimetres where the bench has centimetres. */
 const SMALL = mm(10);
@@ -40,16 +43,11 @@ export function handText(
  * A number that is found: a fraction of an inch that a ruler has as it is, any other as the tape in hand
  * shows it, since none shows decimals of an inch; elsewhere exactly.
  *
- * @param step that makes it, where one does: to whose side it is rounded
+ * @param its to what side it is rounded: by the step that makes it, or because it may be no more or no less
  */
-export function foundText(
-  kind: Kind,
-  value: number,
-  bench: Bench,
-  step?: Pick<Step, 'bound'>,
-): string {
+export function foundText(kind: Kind, value: number, bench: Bench, its: Rounded = {}): string {
   const said = valueText(kind, value, bench);
-  return !step && isWhole(said, bench) ? said : handText(kind, value, bench, step);
+  return !its.step && isWhole(said, bench) ? said : handText(kind, value, bench, its.step ?? its);
 }
 
 /** What a drawing says of a number, as one that is found; what is no length there stays as it is. */

@@ -13,12 +13,17 @@ import type { OpenField } from './open-work.ts';
 
 /** What a number of the garment is now, with how sure it is. */
 export function takenText(
-  { kind, value, plusMinus = 0 }: Pick<Offered, 'kind' | 'value'> & { plusMinus?: number },
+  {
+    kind,
+    value,
+    plusMinus = 0,
+    its,
+  }: Pick<Offered, 'kind' | 'value' | 'its'> & { plusMinus?: number },
   bench: Bench,
 ): string {
   if (value === undefined) return words.waiting;
   if (typeof value === 'object') return words.marks(value.marks.length);
-  const text = foundText(kind, value, bench);
+  const text = foundText(kind, value, bench, its);
   return plusMinus > 0 ? words.plusMinus(text, offText(kind, plusMinus, bench)) : text;
 }
 

@@ -134,9 +134,9 @@ function isNear(one: number, other: number): boolean {
  * A number as the hand takes it: a step's on the tape, to the side its step rounds it; any other, and what
  * would be nothing on the tape, as it is found.
  */
-export function numberText({ kind, step }: Output, number: number, bench: Bench): string {
+export function numberText({ kind, step, bound }: Output, number: number, bench: Bench): string {
   const round = roundingOf(step);
-  if (!step || !isLengthKind(kind)) return foundText(kind, number, bench);
+  if (!step || !isLengthKind(kind)) return foundText(kind, number, bench, bound && { bound });
   if (round(exactLength(number), tapeStep(bench)) === 0) return handText(kind, number, bench, step);
   return onTape(exactLength(number), bench, round);
 }
