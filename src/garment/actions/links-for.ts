@@ -18,8 +18,8 @@ export interface Offered {
   name: string;
   /** What of the work it is. */
   output?: string;
-  /** That, where a work gives it: how it is rounded. */
-  its?: Pick<Output, 'step' | 'bound'>;
+  /** Where it may be no less, or no more. */
+  bound?: NonNullable<Output['bound']>;
   /** Of one side, or all together. */
   of?: string;
   /** What it is now; undefined while it waits. Lengths are in 1/8000 mm. */
@@ -123,14 +123,15 @@ interface Giving {
 
 /** An output once, or once a side where the sides don't agree, and all together where they add up. */
 function ofOutput(state: State, { id, seen, output }: Giving, place: FieldPlace): Candidate[] {
-  const { key, kind, name } = output;
+  const { key, kind, name, step } = output;
+  const bound = step?.bound ?? output.bound;
   const there = seen.sides.filter(
     (side) =>
       absentBy(seen, side, key) === undefined && !isNone(state.answer, homeOf(id, side.side, key)),
   );
   if (there.length === 0) return [];
   const stage = output.step ? STAGES.indexOf(output.step.stage) : stageOf(seen);
-  const base = { kind, name: seen.work.name, output: name, its: output, stage };
+  const base = { kind, name: seen.work.name, output: name, stage, ...(bound && { bound }) };
   const one = (sides: readonly SeenSide[], of?: string): Candidate => {
     const link = { work: id, output: key, ...(of !== undefined && { of }) };
     const keys = sides.map(({ side }) => homeOf(id, side, key));

@@ -58,7 +58,7 @@ describe.each(garments)('on a bench of inches the %s has', (_, state) => {
     for (const { key, kind, output, value } of all) {
       const said = [
         numberAt(state.answer, key, value, bench),
-        takenText({ kind, value, ...(output && { its: output }) }, bench),
+        takenText({ kind, value }, bench),
         ...(output ? [numberText(output, value, bench)] : []),
       ];
       expect(said.filter((one) => /\d\.\d/.test(one) || !isAt(one, value))).toEqual([]);
@@ -101,6 +101,7 @@ test('what no hand makes and may be no more, or no less, is rounded to that side
   const value = (inches(3 / 16) * 10) / 9;
   expect(foundText('length', value, bench, { bound: 'most' })).toBe('3/16 in');
   expect(foundText('length', value, bench, { bound: 'least' })).toBe('1/4 in');
+  expect(takenText({ kind: 'length', value, bound: 'least' }, bench)).toBe('1/4 in');
   const bounds = [...KNOWN].flatMap(([id, known]) =>
     typeof known === 'object'
       ? known.outputs.flatMap(({ key, bound }) => (bound ? [`${id} ${key} ${bound}`] : []))

@@ -17,13 +17,13 @@ export function takenText(
     kind,
     value,
     plusMinus = 0,
-    its,
-  }: Pick<Offered, 'kind' | 'value' | 'its'> & { plusMinus?: number },
+    bound,
+  }: Pick<Offered, 'kind' | 'value' | 'bound'> & { plusMinus?: number },
   bench: Bench,
 ): string {
   if (value === undefined) return words.waiting;
   if (typeof value === 'object') return words.marks(value.marks.length);
-  const text = foundText(kind, value, bench, its);
+  const text = foundText(kind, value, bench, bound && { bound });
   return plusMinus > 0 ? words.plusMinus(text, offText(kind, plusMinus, bench)) : text;
 }
 
