@@ -76,6 +76,7 @@ const TOGETHER = {
     'src/controls/choices.tsx',
     'src/controls/fault-list.tsx',
     'src/controls/make-pdf.tsx',
+    'src/controls/newer-ask.ts',
     'src/controls/offers.tsx',
     'src/controls/paper-choice.tsx',
     'src/controls/run-tape.tsx',

@@ -147,6 +147,37 @@ test.each(['100%', '200%'])(
   },
 );
 
+test('what brings one back stays in view, far down a long list and with large letters', async () => {
+  const { page, close } = await start('#/settings');
+  await page.locator('h1').first().waitFor();
+  await page.addInitScript(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  for (let i = 0; i < 8; i++) {
+    const record = {
+      ...garmentOf({ works: {} }),
+      id: `g${i}`,
+      name: `Coat ${i}`,
+      changed: 100 - i,
+    };
+    await store(page, `garment:g${i}`, record);
+  }
+  await page.goto(`${inject('address')}#/garments`);
+  await page.reload();
+  const card = page.getByRole('article', { name: 'Coat 7' });
+  await card.getByRole('button', { name: /^More with/ }).tap();
+  await card.getByRole('button', { name: 'Put away' }).tap();
+  const undo = page.getByRole('button', { name: /^Undo/ });
+  const isSeen = () =>
+    undo.evaluate((one) => {
+      const { left, top, bottom, height } = one.getBoundingClientRect();
+      const [first, last] = [top + height / 4, bottom - height / 4];
+      return [first, last].every((y) => one.contains(document.elementFromPoint(left + 8, y)));
+    });
+  await expect.poll(isSeen, BUSY).toBe(true);
+  await close();
+});
+
 test('putting away is undone by one press, also after a reload', async () => {
   const { page, close } = await start('#/garments');
   await showDemo(page);
