@@ -136,10 +136,14 @@ export async function workThrough({ orders, words, places }: Wanted): Promise<Do
         const before = card(order.start)?.ariaLabel;
         if (!key) return false;
         key.click();
-        const field = await until(() =>
-          card(order.start)?.querySelector<HTMLInputElement>('form input[type=text]'),
+        const inForm = 'form input[type=text]';
+        // The other tab may put it away meanwhile: the form goes with it, and isn't there when it is back.
+        const field = await until(
+          () => card(order.start)?.querySelector<HTMLInputElement>(inForm) ?? !key.isConnected,
         );
+        if (field === true) return false;
         await give(field, order.name, 'input');
+        if (!field.isConnected) return false;
         field.form?.requestSubmit();
         await until(() => card(order.start)?.ariaLabel !== before || refused());
         return !refused();
