@@ -15,9 +15,10 @@ import { readLength } from '../../../src/lengths/read-length.ts';
 import { quantityNumber } from '../../../src/screens/garment/measures/quantity-words.ts';
 import { changedNumbers } from '../../../src/screens/garment/said/changed-numbers.ts';
 import { numberAt } from '../../../src/screens/garment/said/say.ts';
-import { foundText, sureText } from '../../../src/screens/garment/said/value-text.ts';
+import { drawnText, foundText, sureText } from '../../../src/screens/garment/said/value-text.ts';
 import { sheetText } from '../../../src/screens/garment/sheet/sheet-as-text.ts';
 import { sheetSaid } from '../../../src/screens/garment/sheet/sheet-said.ts';
+import { givenNumber } from '../../../src/screens/garment/sheet/sheet-steps.ts';
 import { takenText } from '../../../src/screens/garment/works/taken-text.ts';
 import { numberText } from '../../../src/screens/garment/works/work-numbers.ts';
 import { benchOf } from '../../controls/helpers.ts';
@@ -110,6 +111,23 @@ test('what no hand makes and may be no more, or no less, is rounded to that side
   expect(bounds).toContain('hem deepest most');
   expect(bounds).toContain('lacing piece-2 least');
   expect(bounds).toContain('vent vent least');
+});
+
+// 3.17 and 3.84 sixteenths: the nearest are 3 and 4, no less is 4, no more is 3. By hand.
+test('on a drawing and on the sheet it is rounded to that side, too', () => {
+  const value = inches(0.198);
+  const least = { is: 'sure', value, off: 0 } as const;
+  expect(
+    givenNumber(
+      'length',
+      least,
+      { answer: garments[0]?.[1].answer as never, bench },
+      { bound: 'least' },
+    ),
+  ).toBe('1/4 in');
+  expect(drawnText('0.198 in', bench, { bound: 'least' })).toBe('1/4 in');
+  expect(drawnText('0.24 in', bench, { bound: 'most' })).toBe('3/16 in');
+  expect(drawnText('7', bench)).toBe('7');
 });
 
 test('what a ruler of sixty-fourths has is said as it is, and how sure a number is, never as surer', () => {

@@ -51,9 +51,11 @@ export function foundText(kind: Kind, value: number, bench: Bench, its: Rounded 
 }
 
 /** What a drawing says of a number, as one that is found; what is no length there stays as it is. */
-export function drawnText(said: string, bench: Bench): string {
+export function drawnText(said: string, bench: Bench, its?: Rounded): string {
   const read = readLength(said, bench.unit, bench.decimalMark);
-  return read.ok && said.endsWith(` ${bench.unit}`) ? foundText('length', read.value, bench) : said;
+  return read.ok && said.endsWith(` ${bench.unit}`)
+    ? foundText('length', read.value, bench, its)
+    : said;
 }
 
 /** How wide cloth is, as it was said; on a tape of inches never wider than it is. */

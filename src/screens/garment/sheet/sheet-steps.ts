@@ -15,7 +15,7 @@ import { ownName } from '../said/names.ts';
 import { numberOf, stepWords } from '../said/say.ts';
 import { datumSaid } from '../said/step-datum.ts';
 import { type Telling, troubleWords } from '../said/told-words.ts';
-import { foundText, spaceTexts, sureOnTape, sureText } from '../said/value-text.ts';
+import { foundText, type Rounded, spaceTexts, sureOnTape, sureText } from '../said/value-text.ts';
 
 export type SheetTelling = Telling;
 
@@ -118,11 +118,16 @@ function stepNumber(
   }
 }
 
-/** A number that is given, or that a work comes to, exactly. */
-export function givenNumber(kind: Kind, number: SheetNumber, { bench }: SheetTelling): string {
+/** A number that is given, or that a work comes to. */
+export function givenNumber(
+  kind: Kind,
+  number: SheetNumber,
+  { bench }: SheetTelling,
+  its?: Rounded,
+): string {
   switch (number.is) {
     case 'sure':
-      if (number.off <= tapeStep(bench) / 2) return foundText(kind, number.value, bench);
+      if (number.off <= tapeStep(bench) / 2) return foundText(kind, number.value, bench, its);
       return words.off(...sureText(kind, number.value, number.off, bench));
     case 'row':
       return String(number.row.marks.length);
@@ -137,7 +142,7 @@ export function givenNumber(kind: Kind, number: SheetNumber, { bench }: SheetTel
 export function givesPairs(gives: readonly SheetGives[], telling: SheetTelling): SheetPairs {
   return gives.map(({ home, kind, number }) => {
     const apart = number.is === 'row' ? apartOf(number.row, telling) : undefined;
-    const said = givenNumber(kind, number, telling);
+    const said = givenNumber(kind, number, telling, telling.answer.nodes.get(home)?.output);
     return [ownName(telling, home), apart ? words.apart(said, apart) : said] as const;
   });
 }

@@ -3,7 +3,7 @@ import type { Bench } from '../../../calculation/bench.ts';
 import type { Drawing, StandingRows } from '../../../calculation/drawing.ts';
 import type { Dimension, Dimensioned, DimensionOf } from '../../../drawing/dimension.ts';
 import { rowsUnder } from '../../../drawing/row-marks.ts';
-import { drawnText } from '../said/value-text.ts';
+import { drawnText, type Rounded } from '../said/value-text.ts';
 import type { Label } from './drawn-work.tsx';
 import type { OpenWork } from './open-work.ts';
 import { type Gives, numberText } from './work-numbers.ts';
@@ -30,7 +30,7 @@ export function drawnOf(
     const text =
       made && isSaid(made)
         ? numberText(made.output, made.number ?? 0, bench)
-        : drawnText(one.text, bench);
+        : drawnText(one.text, bench, boundOf(made));
     return { ...one, text: signOf(one.by, open, made) + text, ...(name !== undefined && { name }) };
   });
   return { ...drawn, shapes: rowsUnder(drawn.shapes, under), dimensions };
@@ -43,6 +43,12 @@ export function drawnOf(
 function isSaid({ number, result, output }: Gives): boolean {
   if (number === undefined || !result.ok) return false;
   return result.state !== 'planned' || (output.step !== undefined && output.kind === 'length');
+}
+
+/** Of what no hand makes: whether it may be no more, or no less. */
+function boundOf(made: Gives | undefined): Rounded | undefined {
+  const bound = made?.output.bound;
+  return bound && { bound };
 }
 
 /** The rows that the hand makes, as they stand. */
