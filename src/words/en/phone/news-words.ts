@@ -5,7 +5,7 @@ export const newsWords = {
     {
       date: '1 December 2026',
       says: [
-        'On a bench of inches no number that is found has decimals: it is said as the tape in hand shows it, how sure never surer. What may be no more is rounded down, what may be no less up, also where no hand makes it.',
+        'On a bench of inches no number that a garment finds has decimals: it is said as the tape in hand shows it, how sure never surer. What may be no more is rounded down, what may be no less up, also where no hand makes it.',
         'Rows of topstitching and of a lace, the end an edge is marked from, and what is made already are told apart in words. A count times how often a work is done says how many pieces come of it.',
         'Works can always be moved between two others. A product of a length and counts keeps its unit on another bench. Names lose signs that turn the way of writing; doubled parts of an address are said.',
         'Where the phone has no room, Made says what is held in the page only, and tries again. Long lists of garments come sooner.',
