@@ -1,5 +1,5 @@
 import type { EdgeWidths } from '../sewing/pieces/piece-edges.ts';
-import type { Condition } from './field-spec.ts';
+import type { Ask, Condition } from './field-spec.ts';
 
 /**
  * What there is to have at hand, and how it is reckoned: pieces laid on cloth, so much by length,
@@ -47,4 +47,6 @@ export interface MaterialTaken {
   unless?: Condition;
   /** It is taken also where the output isn't asked for: then how much isn't known. */
   always?: true;
+  /** Of thread: how many are fed at once, each from a spool of its own; one where it isn't said. */
+  fed?: (ask: Ask) => number;
 }

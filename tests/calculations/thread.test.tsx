@@ -62,6 +62,7 @@ test('by hand: how many threads, of what is worked with; ticket of its tex', asy
   expect(said).toContain('Threads to cut3');
   expect(said).toContain('120 cm ÷ (50 cm − 10 cm) = 3, so 3.');
   expect(said).toContain('Ticket number, about100');
+  expect(said).toContain('Cotton ticket, about59Denier, about270Metres to a gram, about33.3');
   expect(said).not.toContain('pedal');
 });
 
@@ -87,9 +88,13 @@ test('outputs: thread as a material, its parts, what is wound', () => {
   expect(givenBy(threadOutputs, { stitch: 'over3', by: 'table', seams: '10' })).toMatchObject({
     ...{ ratio: 14, needle: 'absent by by', other: 'absent by by', fills: 'absent by stitch' },
   });
-  expect(threadOutputs.outputs.find(({ key }) => key === 'thread')?.material).toEqual({
-    kind: 'thread',
-  });
+  const material = threadOutputs.outputs.find(({ key }) => key === 'thread')?.material;
+  expect(material?.kind).toBe('thread');
+  // Of a lockstitch the bobbin is filled from the needle's spool; three threads of an overlock each have their own.
+  const fed = ['lock', 'single', 'chain', 'over3', 'none of ours'].map((stitch) =>
+    material?.fed?.(() => stitch),
+  );
+  expect(fed).toEqual([1, 1, 2, 3, 1]);
 });
 
 test('the drawing has the seams, and the thread they take at the same scale', () => {

@@ -6,7 +6,7 @@ import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import { UNITS_PER } from '../../lengths/unit.ts';
-import { hasBobbin } from '../../sewing/seams/thread.ts';
+import { fedAtOnce, hasBobbin } from '../../sewing/seams/thread.ts';
 import { guideOf } from '../../sewing/seams/thread-ratio.ts';
 import { RATIOS, THREADS } from '../../sewing/sources/thread.ts';
 import type { ThreadAsked } from './fields.ts';
@@ -36,7 +36,7 @@ export function threadAnswer(asked: ThreadAsked, worked: Worked, bench: Bench): 
 }
 
 function lines(asked: ThreadAsked, worked: Worked, bench: Bench): Line[] {
-  const { thread, spools, fills, hand, ticket } = worked;
+  const { thread, spools, fills, hand, sizes } = worked;
   const { stitch, seams } = asked;
   const number = (value: number, places = 2) => shownNumber(value, places, bench.decimalMark);
   const long = (one: ExactLength | undefined) =>
@@ -55,7 +55,10 @@ function lines(asked: ThreadAsked, worked: Worked, bench: Bench): Line[] {
     [words.spools, spools === undefined ? undefined : spoolsText(asked, worked)],
     [words.fills, fills === undefined ? undefined : String(fills)],
     [words.hand, hand === undefined ? undefined : String(hand)],
-    [words.ticket, ticket === undefined ? undefined : number(ticket, 0)],
+    [words.ticket, sizes && number(sizes.ticket, 0)],
+    [words.cotton, sizes && number(sizes.cotton, 0)],
+    [words.denier, sizes && number(sizes.denier, 0)],
+    [words.metric, sizes && number(sizes.metric, 1)],
   ];
   return found.flatMap(([label, value]) => (value === undefined ? [] : [{ label, value }]));
 }
@@ -79,8 +82,7 @@ function tables({ stitch }: ThreadAsked, number: (value: number) => string): str
 }
 
 function spoolsText({ stitch }: ThreadAsked, { thread, spools = 0 }: Worked): string {
-  const fed = hasBobbin(stitch) ? 1 : THREADS[stitch];
-  return words.spoolsOf(spools, fed, isBound(stitch, thread.byNeedle));
+  return words.spoolsOf(spools, fedAtOnce(stitch), isBound(stitch, thread.byNeedle));
 }
 
 /** However so many threads share it: the spools are the most there can be. */

@@ -1,5 +1,6 @@
 import { threadWords as words } from '#words/calculations/thread-words.ts';
 import {
+  type Ask,
   all,
   choice,
   count,
@@ -13,7 +14,7 @@ import {
   number,
 } from '../../calculation/field-spec.ts';
 import { type InputOf, schema } from '../../calculation/schema.ts';
-import type { ThreadInput } from '../../sewing/seams/thread.ts';
+import { fedAtOnce, type ThreadInput } from '../../sewing/seams/thread.ts';
 import { type RatioBy, waysFor } from '../../sewing/seams/thread-ratio.ts';
 import { type StitchKind, THREADS } from '../../sewing/sources/thread.ts';
 
@@ -31,6 +32,11 @@ const by = choice<RatioBy>(
 
 /** Sewn from one thread alone. */
 const isOneThread = stitch.is('single', 'blind', 'hand');
+/** How many threads are fed at once. */
+export const fedBy = (ask: Ask): number => {
+  const chosen = ask(stitch);
+  return isStitch(chosen) ? fedAtOnce(chosen) : 1;
+};
 /** A bobbin is wound for it. */
 export const isWound = stitch.is('lock', 'zigzag');
 /** It is known how much the needle's thread is, and how much the other's. */

@@ -7,7 +7,7 @@ import { exactLength } from '../../lengths/length.ts';
 import { mapped, type Outcome } from '../../sewing/problem.ts';
 import { fillsFor, spoolsFor, type Thread, threadFor } from '../../sewing/seams/thread.ts';
 import { threadRatio } from '../../sewing/seams/thread-ratio.ts';
-import { isParted, isWound, SEAM_FIELDS, type ThreadAsked, threadFields } from './fields.ts';
+import { fedBy, isParted, isWound, SEAM_FIELDS, type ThreadAsked, threadFields } from './fields.ts';
 import { byHand } from './worked.ts';
 
 const output = outputOf(threadFields);
@@ -48,7 +48,7 @@ export const threadOutputs: Outputs = {
       bound: 'least',
       reads: SEAM_FIELDS,
       adds: true,
-      material: { kind: 'thread' },
+      material: { kind: 'thread', fed: fedBy },
       of: (fields) => mapped(threadFor(fields), ({ all }) => all),
     }),
     output({

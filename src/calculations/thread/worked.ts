@@ -3,10 +3,11 @@ import { mapped, type Outcome, type Problem, refused } from '../../sewing/proble
 import {
   fillsFor,
   handThreads,
+  sizesOf,
   spoolsFor,
   type Thread,
+  type ThreadSizes,
   threadFor,
-  ticketOf,
 } from '../../sewing/seams/thread.ts';
 import type { ThreadAsked } from './fields.ts';
 
@@ -16,7 +17,7 @@ export interface Worked {
   spools: number | undefined;
   fills: number | undefined;
   hand: number | undefined;
-  ticket: number | undefined;
+  sizes: ThreadSizes | undefined;
 }
 
 /** All of it, or everything that is wrong. */
@@ -29,20 +30,20 @@ export function threadOf(asked: ThreadAsked): Outcome<Worked> {
     spools: spool === undefined ? undefined : spoolsFor(stitch, thread, spool),
     fills: bobbin === undefined ? undefined : fillsFor(thread, bobbin),
     hand: stitch === 'hand' ? byHand(asked, thread) : undefined,
-    ticket: tex === undefined ? undefined : ticketOf(tex),
+    sizes: tex === undefined ? undefined : sizesOf(tex),
   };
   const problems = Object.values(parts).flatMap((one): readonly Problem[] =>
     one && !one.ok ? one.problems : [],
   );
   const [first, ...more] = problems;
   if (first) return refused(first, ...more);
-  const value = (one: Outcome<number> | undefined) => (one?.ok ? one.value : undefined);
+  const value = <Of>(one: Outcome<Of> | undefined) => (one?.ok ? one.value : undefined);
   return mapped(found, () => ({
     thread,
     spools: value(parts.spools),
     fills: value(parts.fills),
     hand: value(parts.hand),
-    ticket: value(parts.ticket),
+    sizes: value(parts.sizes),
   }));
 }
 

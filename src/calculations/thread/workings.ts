@@ -6,7 +6,14 @@ import { exactly } from '../../calculation/tape-text.ts';
 import type { ExactLength } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
 import { constantOf, slopeOf } from '../../sewing/seams/thread-ratio.ts';
-import { CHAIN_RATIO, GUIDE, LOOPER, RATIOS, TICKET } from '../../sewing/sources/thread.ts';
+import {
+  CHAIN_RATIO,
+  COTTON_TICKET,
+  GUIDE,
+  LOOPER,
+  RATIOS,
+  TICKET,
+} from '../../sewing/sources/thread.ts';
 import type { ThreadAsked } from './fields.ts';
 import type { Worked } from './worked.ts';
 
@@ -23,7 +30,9 @@ export function threadWorkings(asked: ThreadAsked, worked: Worked, bench: Bench)
     ...allWorking(asked, worked, bench),
     ...spoolWorking(asked, worked, bench),
     ...handWorking(asked, worked, bench),
-    ...(tex === undefined ? [] : [{ formula: words.published(TICKET), source: '' }]),
+    ...(tex === undefined
+      ? []
+      : [TICKET, COTTON_TICKET].map((one) => ({ formula: words.published(one), source: '' }))),
   ];
 }
 

@@ -16,8 +16,10 @@ export interface MaterialNow extends Served {
   net: number;
   /** The same with what is spare, and before it shrinks. */
   have: number;
-  /** The same up to what the shop sells. */
+  /** The same up to what the shop sells, and the spools that are needed only because several are fed at once. */
   buy: number;
+  /** Of thread that is sold by the spool: how many, and how many are fed at once. */
+  spools: { count: number; fed: number } | undefined;
   /** Why that is not to be relied on; empty where it is. */
   unsure: readonly Unsure[];
   /** What of it bias strips take, cut from the whole width of cloth. */
@@ -72,7 +74,7 @@ export function materialsOf(record: Garment, answer: Answer): Materials {
 }
 
 function materialNow(served: Served, record: Garment): MaterialNow {
-  const { needs, said, form } = served;
+  const { needs, said, form, kind } = served;
   const lies = form === 'laid' && needs.some((need) => !isBias(need));
   const lay = lies ? layNow(served, layIn(record, served.id)) : undefined;
   // Folded, a lay knows nothing of a pattern: its pieces don't begin alike in it.
@@ -80,15 +82,18 @@ function materialNow(served: Served, record: Garment): MaterialNow {
   const laid = lay && !blind ? laidLength(served, lay) : undefined;
   const net = (laid ?? netOf(served, needs)) + (said.more ?? 0);
   const have = withSpare(net, said);
-  const bought = upToUnit(have, said.unit);
+  const fed = Math.max(1, ...needs.map((need) => need.fed));
+  const wanted = have > NOTHING ? have + spoolsBeside(fed, said.unit) : have;
+  const bought = upToUnit(wanted, said.unit);
   const unsure: readonly Unsure[] =
     bought === undefined ? [...unsureOf(served), { why: 'too much' }] : unsureOf(served);
   const buy = bought ?? 0;
-  const lacks = lackingOf(have, served) ?? 0;
+  const lacks = lackingOf(wanted, served) ?? 0;
   const price = unsure.length === 0 ? said.price : undefined;
   return {
     ...served,
     ...{ net, have, buy, unsure, lacks },
+    spools: kind === 'thread' && said.unit ? { count: buy / said.unit, fed } : undefined,
     bias: biasOf(served, needs).long,
     bound: lies && laid === undefined,
     lay,
@@ -98,6 +103,14 @@ function materialNow(served: Served, record: Garment): MaterialNow {
     cents: price && costOf(buy, price),
     left: price && costOf(lacks, price),
   };
+}
+
+/**
+ * Threads fed at once each run from a spool of their own: however they share the length, one spool for each
+ * beyond the first is enough beside those that the length takes (derived here: each may leave one begun).
+ */
+function spoolsBeside(fed: number, unit = 0): number {
+  return (fed - 1) * unit;
 }
 
 function lackingOf(have: number, { said: { there = 0, unit } }: Served): number | undefined {

@@ -42,6 +42,8 @@ export interface Need {
   /** How far its raw edges lie beyond the finished ones; undefined where that isn't known. */
   edges: EdgeWidths | undefined;
   waits: readonly NeedWaits[];
+  /** Of thread: how many are fed at once, each from a spool of its own; else one. */
+  fed: number;
   /** A decision is open behind it. */
   undecided: boolean;
   state: 'planned' | 'partly made' | 'made';
@@ -99,6 +101,7 @@ function needOf(site: Site): Need | undefined {
     by: measuredBy(site, size.along !== undefined),
     size: sizeOf(site, size, material.fold?.(side.ask) === true),
     edges: edgesOf(site),
+    fed: material.fed?.(side.ask) ?? 1,
     waits: read.flatMap((one, i) => waitsFor(site, one, numbers[i] as Keyed)),
     undecided: read.some((one) => 'most' in one && one.undecided),
     state: stateOf(steps),

@@ -1,7 +1,7 @@
 import { type ExactLength, exactLength, type Length, settled } from '../../lengths/length.ts';
 import { mustBeCount, mustBePositive, mustNotBeNegative } from '../length-checks.ts';
 import { answerUnless, mapped, type Outcome, type Problem } from '../problem.ts';
-import { type StitchKind, THREADS, TICKET } from '../sources/thread.ts';
+import { COTTON_TICKET, type StitchKind, THREADS, TICKET } from '../sources/thread.ts';
 import { type Ratio, type RatioInput, threadRatio } from './thread-ratio.ts';
 
 /** The most times a seam is sewn over. */
@@ -66,6 +66,11 @@ export function hasBobbin(stitch: StitchKind): boolean {
   return stitch === 'lock' || stitch === 'zigzag';
 }
 
+/** How many threads are fed at once, each from a spool of its own: a bobbin is filled from the needle's. */
+export function fedAtOnce(stitch: StitchKind): number {
+  return hasBobbin(stitch) ? 1 : THREADS[stitch];
+}
+
 /**
  * Spools to have: ⌈all ÷ spool⌉ where a bobbin is filled from the needle's or there is one thread;
  * else each thread is fed from its own spool and nothing is wound over: Σ⌈share ÷ spool⌉, at least
@@ -76,10 +81,10 @@ export function hasBobbin(stitch: StitchKind): boolean {
  */
 export function spoolsFor(stitch: StitchKind, thread: Thread, spool: Length): Outcome<number> {
   return answerUnless(mustBePositive('spool', spool), () => {
-    const threads = THREADS[stitch];
+    const threads = fedAtOnce(stitch);
     const spools = (long: ExactLength) => Math.ceil(settled(long) / spool);
     if (thread.all <= 0) return { ok: true, value: 0 };
-    if (hasBobbin(stitch) || threads === 1) return { ok: true, value: spools(thread.all) };
+    if (threads === 1) return { ok: true, value: spools(thread.all) };
     const { byNeedle, byOther } = thread;
     if (threads > 2 || byNeedle === undefined || byOther === undefined) {
       return { ok: true, value: spools(thread.all) + threads - 1 };
@@ -113,11 +118,32 @@ export function handThreads({ all }: Thread, working: Length, tail: Length): Out
   }));
 }
 
-/** A thread's ticket number: 3000 ÷ tex (`sources/thread.ts`). Problems: a tex of nothing or less. */
-export function ticketOf(tex: number): Outcome<number> {
+/** How thick a thread is, as it is sold. */
+export interface ThreadSizes {
+  /** Ticket numbers: metric, and of cotton. */
+  ticket: number;
+  cotton: number;
+  denier: number;
+  /** Metres that weigh a gram. */
+  metric: number;
+}
+
+/**
+ * A thread's sizes by its tex, grams to a kilometre: ticket 3000 ÷ tex, of cotton 1771.62 ÷ tex
+ * (`sources/thread.ts`); denier, grams to 9 km, and metres to a gram are by definition.
+ *
+ * Problems: a tex under 1 or over 1000.
+ */
+export function sizesOf(tex: number): Outcome<ThreadSizes> {
   const problems: Problem[] =
     tex >= 1 && tex <= 1000
       ? []
       : [{ kind: 'out-of-range', field: 'tex', given: tex, least: 1, most: 1000 }];
-  return answerUnless(problems, () => ({ ok: true, value: TICKET.value / tex }));
+  return answerUnless(problems, () => ({
+    ok: true,
+    value: {
+      ...{ ticket: TICKET.value / tex, cotton: COTTON_TICKET.value / tex },
+      ...{ denier: 9 * tex, metric: 1000 / tex },
+    },
+  }));
 }

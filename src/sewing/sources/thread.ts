@@ -13,7 +13,8 @@ export type ThreadQuote =
   | 'waste'
   | 'ends'
   | 'working'
-  | 'ticket';
+  | 'ticket'
+  | 'cotton-ticket';
 
 /**
  * Threads in use at once, by what each stitch is made of: what ISO 4915 describes, from memory.
@@ -123,5 +124,16 @@ export const WORKING: Quoted<readonly [Length, Length], ThreadQuote> = {
 export const TICKET: Quoted<number, ThreadQuote> = {
   value: 3000,
   quote: 'ticket',
+  grade: 'page',
+};
+
+/**
+ * The same of cotton: three times its cotton count, 590.54 over the tex.
+ *
+ * Reference: the same page.
+ */
+export const COTTON_TICKET: Quoted<number, ThreadQuote> = {
+  value: 3 * 590.54,
+  quote: 'cotton-ticket',
   grade: 'page',
 };

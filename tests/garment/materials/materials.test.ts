@@ -327,6 +327,42 @@ describe('what the maker adds', () => {
   });
 });
 
+describe('thread by its colour', () => {
+  // By hand: 2.5 × 60 m are 150 m, 14 × 10 m are 140 m (ratios of a table).
+  const seams = work('thread', 'stitch=lock&by=table&seams=6000&end=&waste=0');
+  const edges = work('thread', 'stitch=over3&by=table&seams=1000&end=&waste=0');
+  const works = { seams, more: seams, edges };
+  const m = (many: number) => mm(1000 * many);
+  const of = (...ids: string[]) =>
+    Object.fromEntries(ids.map((id) => [homeOf(id, '', 'thread'), true]));
+  const spool = (name: string, ...ids: string[]) => ({
+    ...{ kind: 'thread', name, rank: 1, unit: m(100), serves: of(...ids) },
+  });
+
+  test('all that is sewn with one is added up, and bought by the spool', () => {
+    const state = garment(works, { white: spool('White', 'seams', 'more') });
+    expect(one(state, 'white')).toMatchObject({ net: m(300), buy: m(300), lacks: m(300) });
+    expect(one(state, 'white').spools).toEqual({ count: 3, fed: 1 });
+    // The other work has its own, of which nobody says how much is on a spool.
+    expect(one(state, 'thread|edges||thread').spools).toBeUndefined();
+    expect(materials(state).all).toHaveLength(2);
+  });
+
+  test('of what is fed at once each thread has a spool of its own, one more for each but the first', () => {
+    const state = garment(works, { white: spool('White', 'seams', 'edges') });
+    expect(one(state, 'white')).toMatchObject({ net: m(290), buy: m(500), lacks: m(500) });
+    expect(one(state, 'white').spools).toEqual({ count: 5, fed: 3 });
+    const bought = doing(state, { do: 'material', id: 'white', set: { there: m(300) }, now });
+    expect(one(bought, 'white')).toMatchObject({ lacks: m(200), ticked: false });
+  });
+
+  test('of no seam there is no spool', () => {
+    const none = { ...edges, fields: { ...edges.fields, seams: [] } };
+    const state = garment({ edges: none }, { 'thread|edges||thread': { unit: m(100) } });
+    expect(one(state, 'thread|edges||thread').spools).toEqual({ count: 0, fed: 3 });
+  });
+});
+
 test('a work this build doesn’t know is told, and what is said of a newer kind is kept', () => {
   const lattice = work('lattice');
   const state = garment({ hooks, lattice }, { [HOOKS]: { there: -1 }, x: { kind: 'foil' }, y: 7 });

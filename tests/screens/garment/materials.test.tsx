@@ -103,6 +103,20 @@ test('what is had by length is said in metres, too, also between whole centimetr
   expect(rows()).toEqual(['CordLace or cord70 cm']);
 });
 
+test('thread by its colour: what works take of it, in spools', () => {
+  const thread = work('thread', 'stitch=lock&by=table&seams=6000&end=&waste=0', { name: 'Seams' });
+  const over = work('thread', 'stitch=over3&by=table&seams=1000&end=&waste=0', { name: 'Edges' });
+  const serves = { 'thread||thread': true, 'over||thread': true };
+  const white = { kind: 'thread', name: 'White', rank: 1, unit: 80_000 * 10_000, serves };
+  show(garment({ thread, over }, { white }));
+  expect(rows()).toEqual(['WhiteThread · 5 spools50000 cm (500 m)']);
+  press(/^White/);
+  expect(page()).toMatch(
+    /The works take 29000 cm \(290 m\).*By the spool of 10000 cm \(100 m\): 5 spools, 50000 cm \(500 m\) to buy/,
+  );
+  expect(page()).toMatch(/3 threads are sewn with at once, each from a spool of its own/);
+});
+
 test('a lay that was found takes the place of the bound; found for other sizes it says so', () => {
   const at = (id: string, x: number, y: number) => ({ id, turn: 0, x: 80_000 * x, y: 80_000 * y });
   const first = garment({ front }, { cloth: { width: 80_000 * 140 } });

@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { exactLength, type Length, mm, ZERO } from '../../../src/lengths/length.ts';
 import {
   handThreads,
+  sizesOf,
   spoolsFor,
   type Thread,
   type ThreadInput,
   threadFor,
-  ticketOf,
 } from '../../../src/sewing/seams/thread.ts';
 import { type RatioInput, threadRatio, waysFor } from '../../../src/sewing/seams/thread-ratio.ts';
 import type { StitchKind } from '../../../src/sewing/sources/thread.ts';
@@ -123,7 +123,8 @@ describe('what is asked, and told', () => {
   });
 
   test('a tex of 1 to 1000', () => {
-    expect([solved(ticketOf(1)), solved(ticketOf(1000))]).toEqual([3000, 3]);
-    expect([fieldsOf(ticketOf(0.9)), fieldsOf(ticketOf(1001))]).toEqual([['tex'], ['tex']]);
+    const ticket = (tex: number) => solved(sizesOf(tex)).ticket;
+    expect([ticket(1), ticket(1000)]).toEqual([3000, 3]);
+    expect([fieldsOf(sizesOf(0.9)), fieldsOf(sizesOf(1001))]).toEqual([['tex'], ['tex']]);
   });
 });

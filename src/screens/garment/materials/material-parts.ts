@@ -88,7 +88,12 @@ function amountPart(
       ? valueText('length', of, bench)
       : amountText(form, of, bench);
   const good = (read: number) => Math.round(read) >= least && read <= most;
-  const hint = key === 'width' && isStrip(kind) ? 'widthOfStrip' : key;
+  const hint =
+    key === 'width' && isStrip(kind)
+      ? 'widthOfStrip'
+      : key === 'unit' && kind === 'thread'
+        ? 'unitOfThread'
+        : key;
   return {
     key,
     hint: words.hints[hint],

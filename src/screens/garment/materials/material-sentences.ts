@@ -68,7 +68,8 @@ function biasSaid({ bias }: MaterialNow, bench: Bench): string {
 }
 
 /** With what is spare and what is lost in the wash; and up to what the shop sells. */
-function reckonedSaid({ bench }: Telling, { form, said, have, buy, net }: MaterialNow): string[] {
+function reckonedSaid({ bench }: Telling, one: MaterialNow): string[] {
+  const { form, said, have, buy, net, spools } = one;
   if (net === 0) return [];
   const { spare = 0, shrinksAlong = 0, unit } = said;
   const amount = (of: number) => amountText(form, of, bench);
@@ -78,7 +79,11 @@ function reckonedSaid({ bench }: Telling, { form, said, have, buy, net }: Materi
   ];
   return [
     ...(by.length > 0 ? [words.reckoned(by, amount(have))] : []),
-    ...(unit === undefined ? [] : [words.sold(amount(unit), amount(buy))]),
+    ...(unit === undefined || spools ? [] : [words.sold(amount(unit), amount(buy))]),
+    ...(unit !== undefined && spools
+      ? [words.spools(spools.count, amount(unit), amount(buy))]
+      : []),
+    ...(spools && spools.fed > 1 ? [words.fedAtOnce(spools.fed)] : []),
   ];
 }
 

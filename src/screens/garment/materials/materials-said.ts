@@ -30,13 +30,14 @@ export function materialAmount({ bench }: Telling, one: MaterialNow): string {
 
 /** What matters of it in a line. */
 export function materialNote(telling: Telling, one: MaterialNow): string {
-  const { unsure, state, said, lacks, stops, needs, own, form } = one;
+  const { unsure, state, said, lacks, stops, needs, own, form, spools } = one;
   const none = needs.length === 0 && !own && said.more === undefined;
   const lacking = said.there !== undefined && lacks > 0;
   const [first, ...more] = unsure;
   return words.line([
     byWork(one) === undefined && said.name === undefined ? '' : words.kinds[one.kind],
     none ? words.notTaken : '',
+    spools && spools.count > 0 ? words.spools(spools.count) : '',
     first ? words.others(words.open[first.why], more.length) : howLaid(one),
     state === 'made' ? words.made : state === 'partly made' ? words.partly : '',
     lacking ? words.lacking(amountText(form, lacks, telling.bench)) : '',

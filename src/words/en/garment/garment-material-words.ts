@@ -28,6 +28,10 @@ export const garmentMaterialWords = {
   spareBy: (share: string) => `${share} % spare`,
   shrinksBy: (share: string) => `${share} % lost in the wash`,
   sold: (unit: string, buy: string) => `Sold by ${unit}: ${buy} to buy.`,
+  spools: (count: number, unit: string, buy: string) =>
+    `By the spool of ${unit}: ${count === 1 ? '1 spool' : `${count} spools`}, ${buy} to buy.`,
+  fedAtOnce: (fed: number) =>
+    `Of it ${fed} threads are sewn with at once, each from a spool of its own: however they share it, so many spools do.`,
   there: (there: string) => `There: ${there}.`,
   lacksSaid: (amount: string) => `It lacks ${amount}.`,
   stopsSaid: (works: readonly string[]) =>
@@ -65,6 +69,7 @@ export const garmentMaterialWords = {
     repeat: 'of stripes across, checks or prints, along the cloth',
     widthOfStrip: 'of the hide or cloth it is cut from; as it is bought, leave it',
     unit: 'the least the shop adds',
+    unitOfThread: 'as much as is on one spool: then spools are counted',
     spare: 'more than the works take',
     shrinksAlong: 'wash a marked piece first: what it lost ÷ its length before × 100',
     shrinksAcross: 'what pieces lose after they are cut, is said in each piece',

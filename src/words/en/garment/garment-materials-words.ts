@@ -32,6 +32,7 @@ export const garmentMaterialsWords = {
   partly: 'partly used',
   bound: 'laid in rows',
   asLaid: 'as the lay was found',
+  spools: (count: number) => (count === 1 ? '1 spool' : `${count} spools`),
   lacking: (amount: string) => `lacks ${amount}`,
   stops: (works: readonly string[]) => `stops ${works.join(', ')}`,
   open: {

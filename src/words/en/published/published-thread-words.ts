@@ -41,4 +41,8 @@ export const threadQuotes: Readonly<Record<ThreadQuote, Quote>> = {
     says: 'a ticket number is 3000 over the tex, of the thread before it is dyed',
     source: 'teaching page, 2017',
   },
+  'cotton-ticket': {
+    says: 'a cotton ticket is 3 × 590.54 over the tex',
+    source: 'the same page',
+  },
 };
