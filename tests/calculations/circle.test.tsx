@@ -47,6 +47,13 @@ test('a flounce: rings that fit the edge exactly, at least as full as asked', as
   expect(await answer()).toMatch(/Times as full at the hem: give a number from 1.05 to 20/);
 });
 
+test('panels side by side in the width of the cloth, and how much of it they take', async () => {
+  open(circle, { panels: '4', cloth: '150', seam: '0', side: '', hem: '' });
+  const said = await answer();
+  // Quarters of 11.14 + 60 cm each way: two of 71.14 in 150, two rows.
+  expect(said).toContain('In the cloth’s width2 side by side, 2 rows: at most 142.3 cm of cloth');
+});
+
 test('gores: by arcs, with what chords and a straight side would differ by', async () => {
   open(circle, { what: 'gores' });
   const said = await answer();
@@ -66,7 +73,7 @@ test.each<[string, Record<string, string>, RegExp]>([
   [
     'wider than the cloth',
     { cloth: '140' },
-    /Cloth wide: 140 cm is too short; give at least 144.282 cm/,
+    /Cloth wide: 140 cm is too short; give at least 144.282 cm.*Panels: give at least 2/,
   ],
   ['no flare', { what: 'gores', sweep: '70' }, /Hem, all round: 70 cm must be more than 70 cm/],
 ])('%s: the field and the mend are named', async (_, set, said) => {

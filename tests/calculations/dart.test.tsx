@@ -90,9 +90,14 @@ test.each<[string, Record<string, string>, RegExp]>([
     /Leg to edge, side it is pressed to, °: give a number from 20 to 160/,
   ],
   [
-    'a piece narrower than its dart',
+    'a dart wider than its piece: the piece is as it is',
     { piece: '2' },
-    /Piece across, there: 2 cm must be more than 3 cm/,
+    /Width where it is widest: 3 cm must be less than 2 cm/,
+  ],
+  [
+    'the same of an angle, which has no width to give',
+    { by: 'angle', piece: '2' },
+    /Piece across, there: 2 cm must be more than 3.133 cm/,
   ],
 ])('%s: the field and the mend are named', async (_, set, said) => {
   open(dart, set);

@@ -32,7 +32,16 @@ test('20.50: the opening for a head is 9.7 cm', async () => {
   expect(said).toContain('Facing cut wide3.2 cm');
 });
 
-// Rows 18.2 and 1.22.
+// Derived here (`sewing/wearer/least-slit.ts`): 70 round at the waist, 100 at 20 below, hips of 98 want 18.7.
+test('from what passes, it is said that a waist which widens slowly wants more', () => {
+  const hips = answerTo(placket, { way: 'zip', body: '98', edge: '70', ease: '0' });
+  expect(hips.lines).toContainEqual({ label: 'Opening, at least', value: '14 cm' });
+  expect(hips.warnings[0]).toContain('as from waist to hip, it would jam');
+  expect(hips.warnings[0]).toContain('“Does it pass: head, hand, hips”');
+  expect(answerTo(placket, { way: 'zip', by: 'given', open: '18.7' }).warnings).toEqual([]);
+});
+
+// Rows 18.2 and 1.22; 18.1 (extension circular of 1973): a zip takes 5/8 in of seam, else it is extended.
 test('a zip: the trade’s pair that is surely long enough, or the one there is, shortened', () => {
   const set = { way: 'zip', by: 'given', open: '20' };
   const bought = answerTo(placket, set);

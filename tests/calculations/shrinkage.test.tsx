@@ -25,6 +25,17 @@ test('opens with a worked answer: what is cut each way, rounded up, and how it w
   expect(said).toContain('Sew the marks in');
 });
 
+test('a sample that was only steamed is measured by the same fields, and steam after a wash is one treatment more', async () => {
+  open(shrinkage, {});
+  type('After wash or steam, along', '49.5');
+  const said = await answer();
+  expect(said).toContain('loses 1 % along the grain');
+  expect(said).toContain('Wash, dry, steam and press the sample as the garment will be');
+  // 1 − 0.99 × 0.98, by hand.
+  type('Then lost along, %', '2');
+  expect(await answer()).toContain('loses 2.98 % along the grain');
+});
+
 // A quilters' forum, thread 159122 (7.15): 36 × 42 in came out 35 × 41: of the area 5.09 %, not 5.16.
 test('of the area both shares together, which is not their sum', () => {
   const inch = answerTo(shrinkage, {}, benchOf({ unit: 'in' }));

@@ -7,7 +7,7 @@ import { byTape, exactly, numberAtMost, onTape } from '../../calculation/tape-te
 import { upToGraduation } from '../../lengths/graduation.ts';
 import { type ExactLength, exactLength, mm } from '../../lengths/length.ts';
 import { shownNumber } from '../../lengths/show-length.ts';
-import { type Circle, edgeError } from '../../sewing/shaping/circle.ts';
+import { type Circle, edgeError, type InWidth, inWidth } from '../../sewing/shaping/circle.ts';
 import { straightSide } from '../../sewing/shaping/sector.ts';
 import type { CircleAsked } from './fields.ts';
 import { circleFigure } from './figure.ts';
@@ -54,10 +54,15 @@ function lines({ asked, plan }: Rounded, bench: Bench): Line[] {
         asked.seam > 0 && words.cutEdgeOf(byTape(plan.cutEdge, bench), byTape(asked.edge, bench)),
       ],
       [words.pieces, words.pieceOf[box.grain](up(box.wide), up(box.high))],
+      [words.inWidth, asked.cloth !== undefined && inWidthText(inWidth(plan, asked.cloth), bench)],
       [words.error(onTape(little, by)), words.errorOf(byTape(edgeError(plan, little), bench))],
     ]),
     ...(asked.what === 'gores' ? goreLines(plan, asked, bench) : []),
   ];
+}
+
+function inWidthText({ side, rows, long, turned }: InWidth, bench: Bench): string {
+  return words.inWidthOf(side, rows, onTape(long, bench, upToGraduation), turned);
 }
 
 function inMm(bench: Bench): Bench {

@@ -1,5 +1,5 @@
 import { needed } from '../../calculation/needed.ts';
-import { mapped, type Outcome } from '../../sewing/problem.ts';
+import { mapped, type Outcome, refused } from '../../sewing/problem.ts';
 import {
   type DartEdge,
   type DartInput,
@@ -80,7 +80,7 @@ function madeOf(asked: DartAsked, dart: Wedge): Outcome<Made> {
   const { leg, reach, parts, zone, part, width, above, below } = asked;
   switch (what) {
     case 'edge':
-      return mapped(edgeAsked(asked, dart), (edge) => ({ what, edge }));
+      return mapped(narrowed(edgeAsked(asked, dart), asked), (edge) => ({ what, edge }));
     case 'two':
       return mapped(twoEnded(needed({ width, above, below })), (legs) => ({ what, legs }));
     case 'moved':
@@ -92,6 +92,13 @@ function madeOf(asked: DartAsked, dart: Wedge): Outcome<Made> {
       return mapped(dartInSeam(dart, asked.leg, asked.part), (seamed) => ({ what, seamed }));
     }
   }
+}
+
+/** A dart wider than its piece is to be made narrower, where its width is what was typed: the piece is as it is. */
+function narrowed<Of>(found: Outcome<Of>, { by, width, piece }: DartAsked): Outcome<Of> {
+  const over = found.ok ? [] : found.problems.filter(({ field }) => field === 'piece');
+  if (by !== 'width' || over[0]?.kind !== 'not-over' || !width || !piece) return found;
+  return refused({ kind: 'not-under', field: 'width', under: piece, given: width });
 }
 
 /** The edge between the legs; on the other side it is as makes it smooth, unless that is told. */

@@ -20,6 +20,7 @@ export function placketAnswer(worked: Worked, bench: Bench): Answer {
     lines: lines(worked, bench),
     offers: [],
     warnings: onlySaid([
+      asked.by === 'passes' && words.narrow,
       zip && !zip.pair && asked.zip === undefined && words.noneSoLong,
       asked.allow !== undefined && asked.allow < ZIP_SEAM.value && words.extend,
     ]),

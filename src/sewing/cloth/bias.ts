@@ -50,8 +50,8 @@ export function joinTakes(seam: ExactLength): ExactLength {
  * min(t, x, B, B + x − t) long, a strip counts by its shorter edge, and each join takes 2√2 seams
  * (derived here). Area alone (`areaFor`) promises more than can be cut whole.
  *
- * Problems: a width or cloth of nothing, less than nothing, strips all of which go into their joins,
- * cloth narrower or a piece shorter than one strip takes, more than 500 strips.
+ * Problems: a width or cloth of nothing, less than nothing, strips as wide as the cloth, strips all of which go into
+ * their joins, cloth narrower or a piece shorter than one strip takes, more than 500 strips.
  */
 export function biasFrom(input: BiasInput, piece: Length): Outcome<Bias> {
   const problems = [...biasProblems(input), ...mustBePositive('long', piece)];
@@ -127,6 +127,7 @@ function biasProblems({ width, cloth, shortest, seam }: BiasInput): Problem[] {
     ...mustNotBeNegative('seam', seam),
   ];
   if (alone.length > 0) return alone;
+  if (width >= cloth) return [{ kind: 'not-under', field: 'width', under: cloth, given: width }];
   const least = joinTakes(seam);
   if (shortest < least) return [{ kind: 'too-short', field: 'shortest', least, given: shortest }];
   const wide = exactLength(shortest / Math.SQRT2);

@@ -1,4 +1,4 @@
-import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
 import { answerUnless, type Outcome, type Problem, refused } from '../problem.ts';
 import { type CircleInput, circleProblems, LEAST_TIMES, MOST_PIECES } from './circle-input.ts';
 import { type Sector, type SectorBox, sectorBox, sectorOf } from './sector.ts';
@@ -32,7 +32,7 @@ export interface Circle {
  * The edge is cut at r − a, the hem at r + L + its allowance (derived here).
  *
  * Problems: a length of nothing, a fullness not over 1, a hem no longer than its edge, a seam that eats
- * the hole, an angle past a whole turn (more panels), a piece wider than the cloth.
+ * the hole, an angle past a whole turn (more panels), a piece wider than the cloth, and how many would go on it.
  */
 export function circle(input: CircleInput): Outcome<Circle> {
   return answerUnless(circleProblems(input), () => {
@@ -42,11 +42,58 @@ export function circle(input: CircleInput): Outcome<Circle> {
     if (wrong) return refused(wrong);
     const found = cutOf(input, shape);
     const { cloth } = input;
-    const across = Math.min(found.box.wide, found.box.high);
-    return cloth !== undefined && across > cloth
-      ? refused({ kind: 'too-short', field: 'cloth', least: exactLength(across), given: cloth })
+    return cloth !== undefined && shortWay(found) > cloth
+      ? refused(
+          { kind: 'too-short', field: 'cloth', least: shortWay(found), given: cloth },
+          ...narrower(input, cloth),
+        )
       : { ok: true, value: found };
   });
+}
+
+/** A piece across, laid the way that is shorter. */
+function shortWay({ box }: Circle): ExactLength {
+  return exactLength(Math.min(box.wide, box.high));
+}
+
+/** So many pieces that one goes on the cloth, where more of them do. */
+function narrower({ kind, ...input }: CircleInput, cloth: Length): Problem[] {
+  if (kind.of === 'flounce') return [];
+  const given = kind.of === 'gores' ? kind.count : kind.panels;
+  for (let least = given + 1; least <= MOST_PIECES; least += 1) {
+    const more = { ...kind, [kind.of === 'gores' ? 'count' : 'panels']: least };
+    const divided = { ...input, kind: more };
+    const shape = shapeOf(divided);
+    if (!('kind' in shape) && shortWay(cutOf(divided, shape)) <= cloth) {
+      const field = kind.of === 'gores' ? 'gores' : 'panels';
+      return [{ kind: 'too-few', field, least, most: MOST_PIECES, given }];
+    }
+  }
+  return [];
+}
+
+/** Pieces on a cloth, each as the rectangle it takes. */
+export interface InWidth {
+  /** Side by side, and rows of them. */
+  side: number;
+  rows: number;
+  long: ExactLength;
+  /** Laid across the grain: as they are meant they are wider than the cloth. */
+  turned: boolean;
+}
+
+/**
+ * How many pieces lie side by side in the width of a cloth, and how much of it all of them take, each as the
+ * rectangle round it (derived here). Fitted into each other they take no more.
+ *
+ * @param cloth at least as wide as a piece the shorter way
+ */
+export function inWidth({ box, pieces }: Circle, cloth: Length): InWidth {
+  const turned = box.wide > cloth;
+  const [across, along] = turned ? [box.high, box.wide] : [box.wide, box.high];
+  const side = Math.max(1, Math.min(pieces, Math.floor(cloth / across)));
+  const rows = Math.ceil(pieces / side);
+  return { side, rows, long: exactLength(rows * along), turned };
 }
 
 /** How much longer the edge gets where its radius is too long by an error: angle × error, all round. */

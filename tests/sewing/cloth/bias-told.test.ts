@@ -57,6 +57,13 @@ describe('strips from a piece: what a refusal says will do does', () => {
     about(boundTold(shortest, mm(5), 'shortest', 'least'), 20 * Math.SQRT2);
   });
 
+  test('a strip narrower than the cloth', () => {
+    const width = (of: number) => biasFor({ ...STRIPS, width: of as Length }, mm(5000));
+    about(boundTold(width, mm(900), 'width', 'under'), 860);
+    expect(fieldsOf(from({ width: mm(860) }, 2000))).toEqual(['width']);
+    expect(fieldsOf(biasFor({ ...STRIPS, width: mm(1300) }, mm(150)))).toEqual(['width']);
+  });
+
   test('no more than 500 strips: of 860 and 200 none under 1060 ÷ 500√2', () => {
     const width = (of: number) => from({ width: of as Length });
     about(boundTold(width, mm(1), 'width', 'least'), 1060 / (500 * Math.SQRT2));

@@ -5,8 +5,8 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { exactLength, mm, toMm, ZERO } from '../../../src/lengths/length.ts';
-import { circle, edgeError, roundOf } from '../../../src/sewing/shaping/circle.ts';
+import { exactLength, length, mm, toMm, ZERO } from '../../../src/lengths/length.ts';
+import { circle, edgeError, inWidth, roundOf } from '../../../src/sewing/shaping/circle.ts';
 import type { CircleInput } from '../../../src/sewing/shaping/circle-input.ts';
 import { sectorBox, sectorOf } from '../../../src/sewing/shaping/sector.ts';
 import { SHORT_PI } from '../../../src/sewing/sources/circles.ts';
@@ -108,9 +108,25 @@ describe('what is refused', () => {
     ],
     ['a hem no longer than its edge', { kind: { of: 'gores', count: 6, hem: cm(70) } }, 'sweep'],
     ['gores past a turn', { long: cm(5), kind: { of: 'gores', count: 1, hem: cm(300) } }, 'gores'],
-    ['wider than the cloth', { cloth: cm(140) }, 'cloth'],
   ])('%s', (_, set, field) => {
     expect(fieldsOf(circle({ ...SKIRT, ...set }))).toEqual([field]);
+  });
+
+  test('wider than the cloth, it says how many panels go on it; rings of a flounce are as they are', () => {
+    const wide = circle({ ...SKIRT, cloth: cm(140) });
+    // Halves of 142.2 are as deep as half of that.
+    expect(wide).toMatchObject({
+      problems: [
+        { kind: 'too-short', field: 'cloth' },
+        { kind: 'too-few', field: 'panels', least: 2, given: 1 },
+      ],
+    });
+    expect(fieldsOf(circle({ ...SKIRT, kind: skirt(1, 2), cloth: cm(140) }))).toEqual([]);
+    const gores = { of: 'gores', count: 2, hem: cm(400) } as const;
+    expect(fieldsOf(circle({ ...SKIRT, kind: gores, cloth: cm(50) }))).toEqual(['cloth', 'gores']);
+    const ring = { of: 'flounce', by: 'radius', radius: cm(20) } as const;
+    expect(fieldsOf(circle({ ...SKIRT, kind: ring, cloth: cm(100) }))).toEqual(['cloth']);
+    expect(fieldsOf(circle({ ...SKIRT, cloth: mm(1) }))).toEqual(['cloth']);
   });
 
   test('what is said to be enough is', () => {
@@ -142,6 +158,41 @@ const anyCircle = fc
     cloth: fc.constant(undefined),
   })
   .filter((input) => circle(input).ok);
+
+// Derived here: rectangles side by side, in rows.
+describe('panels in the width of a cloth', () => {
+  const quarters = solved(circle({ ...SKIRT, kind: skirt(1, 4) }));
+  const { wide, high } = quarters.box;
+
+  test('as many side by side as their rectangles have room, in rows', () => {
+    const two = length(Math.ceil(2 * wide));
+    expect(inWidth(quarters, two)).toEqual({ side: 2, rows: 2, long: 2 * high, turned: false });
+    expect(inWidth(quarters, length(two - 2))).toMatchObject({ side: 1, rows: 4, long: 4 * high });
+    expect(inWidth(quarters, cm(900))).toMatchObject({ side: 4, rows: 1, long: high });
+  });
+
+  test('turned where only that goes on it', () => {
+    const half = solved(circle({ ...SKIRT, kind: skirt(1, 2) }));
+    const { box } = half;
+    expect(box.wide).toBeGreaterThan(box.high);
+    const found = inWidth(half, length(Math.ceil(box.high)));
+    expect(found).toEqual({ side: 1, rows: 2, long: 2 * box.wide, turned: true });
+  });
+
+  test('wider cloth never takes more of its length, and all pieces have a place', () => {
+    fc.assert(
+      fc.property(anyCircle, typed(10, 3000), typed(1, 500), (input, over, more) => {
+        const found = plan(input);
+        const least = Math.ceil(Math.max(found.box.wide, found.box.high));
+        const one = inWidth(found, length(least + over));
+        const other = inWidth(found, length(least + over + more));
+        expect(other.long).toBeLessThanOrEqual(one.long);
+        expect(one.side * one.rows).toBeGreaterThanOrEqual(found.pieces);
+      }),
+      { seed: 1617, numRuns: 100 },
+    );
+  });
+});
 
 describe('laws', () => {
   test('all round it is the edge; down from it the hem grows by its angle; one law is behind all', () => {

@@ -7,7 +7,7 @@ export const circleWords = {
   title: CALCULATION_NAMES.circle,
   labels: {
     what: 'What is cut',
-    edge: 'Edge, round, with ease',
+    edge: 'Edge round, eased',
     long: 'Length, edge to hem',
     part: 'Of a circle',
     circles: 'Circles in all',
@@ -59,6 +59,9 @@ export const circleWords = {
     side: (wide: string, high: string) =>
       `${wide} across × ${high} along the grain, one side on it`,
   },
+  inWidth: 'In the cloth’s width',
+  inWidthOf: (side: number, rows: number, long: string, turned: boolean) =>
+    `${side === 1 ? 'one' : `${side} side by side`}, ${rows === 1 ? 'one row' : `${rows} rows`}: at most ${long} of cloth${turned ? ', each turned across the grain' : ''}`,
   chords: 'Straight across one, edge and hem',
   chordsOf: (edge: string, hem: string, short: string) =>
     `${edge} and ${hem}: measured so, all hems come out ${short} short`,

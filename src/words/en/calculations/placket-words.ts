@@ -24,8 +24,8 @@ export const placketWords = {
     row: 'Stitched from the centre',
     split: 'Where it lies',
   },
-  way: { lap: 'One strip round it', strips: 'Lap and facing', zip: 'Zip' },
-  by: { passes: 'From what passes', given: 'Its length' },
+  way: { lap: 'One strip', strips: 'Lap and facing', zip: 'Zip' },
+  by: { passes: 'What passes', given: 'Its length' },
   split: { edge: 'From an edge', waist: 'Dress side, over the waist' },
   nothing: 'nothing',
   toBuy: 'to buy',
@@ -58,6 +58,7 @@ export const placketWords = {
   noneSoLong:
     'No zip of the list is sold so long: take one off a reel, or a longer one, and give it.',
   extend: 'The seam is narrower than a zip needs: extend it with a strip or tape before you sew.',
+  narrow: `That is enough where the garment below the opening is by itself as round as what passes. Where it widens slowly, as from waist to hip, it would jam at the end: work it out in “${CALCULATION_NAMES.opening}”, and give its length here.`,
   tryOn:
     'Try it over the head, the hand or the hips with the edge basted before you cut to its end.',
   stop: 'Cut to 1 mm (1/32 in) short of the end, with small blades; stay it first, so that it can’t tear on.',

@@ -16,7 +16,7 @@ export const shrinkageAnswerWords = {
   lost: 'lost along the grain',
   grown: 'grown along the grain',
   sentence: (along: string, across: string) =>
-    `${along} along the grain${across === '' ? '' : `, ${across} across it`}. Wash, dry and press the sample as the garment will be, as often; then measure, and only then cut.`,
+    `${along} along the grain${across === '' ? '' : `, ${across} across it`}. Wash, dry, steam and press the sample as the garment will be, as often; then measure, and only then cut.`,
   shrinks: (share: string) => `loses ${share} %`,
   grows: (share: string) => `grows ${share} %`,
   stays: 'stays as it is',

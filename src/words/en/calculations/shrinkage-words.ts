@@ -5,9 +5,9 @@ export const shrinkageWords = {
   title: CALCULATION_NAMES.shrinkage,
   labels: {
     alongBefore: 'Marks apart, along',
-    alongAfter: 'After washing, along',
+    alongAfter: 'After wash or steam, along',
     acrossBefore: 'Marks apart, across',
-    acrossAfter: 'After washing, across',
+    acrossAfter: 'After wash or steam, across',
     long: 'Wanted long, afterwards',
     wide: 'Wanted wide, afterwards',
     moreAlong: 'Then lost along, %',
