@@ -109,6 +109,19 @@ const outOfReach = (page: Page) =>
       .map((target) => target.textContent),
   );
 
+/** Fields of the first row whose value lies below what is seen of it. */
+const halfSeen = (page: Page) =>
+  page.evaluate(() => {
+    const seen = document.querySelector('.bench .tiles')?.getBoundingClientRect();
+    const tiles = [...document.querySelectorAll('.bench .tiles .tile')].slice(0, 2);
+    return tiles
+      .filter(
+        (tile) =>
+          (tile.lastElementChild?.getBoundingClientRect().bottom ?? 0) > (seen?.bottom ?? 0) + 3,
+      )
+      .map((tile) => tile.textContent);
+  });
+
 const LIGHTS = ['paper', 'night'] as const;
 type Light = (typeof LIGHTS)[number];
 
@@ -125,7 +138,10 @@ const SIZES = [SMALL_PHONE, NARROW, SIDEWAYS];
 /** The same page by day and by night, large and small, with small letters and large ones. */
 async function lookAt({ screen: { steps }, by, sizes }: Visit, page: Page): Promise<void> {
   // As it opens: what is scrolled to, or turned with the phone, may lie anywhere.
-  if (!steps) expect(await outOfReach(page), 'out of reach').toEqual([]);
+  if (!steps) {
+    expect(await outOfReach(page), 'out of reach').toEqual([]);
+    expect(await halfSeen(page), 'half seen').toEqual([]);
+  }
   await page.setViewportSize(PHONE);
   await wear(page, 'paper');
   if (THOROUGH || by === 'paper') expect(await axeFaults(page), 'paper').toEqual([]);
@@ -190,13 +206,17 @@ test.each(VISITS)(
   },
 );
 
-test('the first screen of a new phone is no wider than it, also in large lettering', async () => {
+test('the first screen of a new phone is no wider than it and breaks no word, also in large lettering', async () => {
   await openAnew(phone, inject('address'), { at: '#/', size: SMALL_PHONE });
   await phone.page.getByText(phoneWords.restore).waitFor();
   await large(phone.page);
   // The window of a phone grows with what doesn't fit: it isn't asked.
   const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth);
   expect(wide).toBe(SMALL_PHONE.width);
+  expect(await brokenWords(phone.page), 'large text').toEqual([]);
+  await openAnew(phone, inject('address'), { at: '#/', size: NARROW });
+  await phone.page.getByText(phoneWords.restore).waitFor();
+  expect(await brokenWords(phone.page), 'narrow').toEqual([]);
 });
 
 test.each(STATES)('%s can be used by everyone', async (_, at, reach) => {
@@ -231,10 +251,10 @@ test('the field in hand is seen whole on a small phone, also in large lettering'
   expect(await beyond(), 'large text').toBeLessThanOrEqual(1);
 });
 
-/** Words of headings and of works' names that go on in the next line. */
+/** Words of headings, of works' names and of what home leads to that go on in the next line. */
 const brokenWords = (page: Page) =>
   page.evaluate(() =>
-    [...document.querySelectorAll('h1, .works b')].flatMap((one) => {
+    [...document.querySelectorAll('h1, .works b, .home nav a')].flatMap((one) => {
       const walk = document.createTreeWalker(one, NodeFilter.SHOW_TEXT);
       const broken: string[] = [];
       for (let text = walk.nextNode(); text; text = walk.nextNode()) {

@@ -45,7 +45,7 @@ test.each<[string, Record<string, string>, RegExp]>([
   [
     'girths the wrong way round',
     { larger: '70' },
-    /Larger girth, with ease: 70 cm must be more than 74 cm/,
+    /Larger girth, eased: 70 cm must be more than 74 cm/,
   ],
   ['shares short of all', { sidesShare: '10' }, /Each side edge, %: .*88/],
 ])('%s: the field and the mend are named', async (_, set, said) => {

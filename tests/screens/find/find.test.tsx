@@ -105,6 +105,12 @@ test.each([
   ['cushion', 'Piece to cut'],
   ['jersey', 'Fit: ease and girth'],
   ['dyeing', 'Shrinkage'],
+  ['steaming wool', 'Shrinkage'],
+  ['pintucks', 'Tucks'],
+  ['gathering rows', 'Gathers and frills'],
+  ['how much binding from this piece', 'Bias strips'],
+  ['hem from the cloth there is', 'Hem'],
+  ['denier', 'Thread'],
 ])('%s: %s is among the first three', (typed, wanted) => {
   look(typed);
   expect(shown().slice(0, 3)).toContain(wanted);

@@ -12,7 +12,7 @@ export const calculationUses: Readonly<
       opening:
         'neck opening neckline placket slit over the head cuff hand heel trouser hem pull on closed fits through',
       shrinkage:
-        'shrink wash washing dyeing steam prewash preshrink sample swatch cloth fabric grows stretch per cent how much more to cut buy interfacing',
+        'shrink wash washing dyeing steam steaming prewash preshrink sample swatch cloth fabric grows stretch per cent how much more to cut buy interfacing',
       vent: 'jacket coat skirt slit walk step stride hem narrow sweep back vent begins kick pleat',
       sizes: 'button size line ligne stitch length per inch needle number thread sewing machine',
     },
@@ -36,9 +36,9 @@ export const calculationUses: Readonly<
         'slash spread godet insert sweep hem wider fuller skirt sleeve pattern lengthen shorten longer shorter line jog',
       curve:
         'curve arc length stitch line raw edge slanted edge square squaring diagonals skew bow straighten straightening grain off divide neckline armhole radius chord rise walk walking tape dividers crotch mark curve evenly',
-      bias: 'bias strip tape true bias diagonal 45 degrees continuous square selvedge selvage join binding piping how much cloth',
+      bias: 'bias strip tape true bias diagonal 45 degrees continuous square selvedge selvage join binding piping how much cloth from a piece there is',
       tucks:
-        'pin tucks nun growth tucks shirt front blouse rows spacing cloth width groups let out',
+        'pin tucks pintucks nun growth tucks shirt front blouse rows spacing cloth width groups let out',
       facing: 'lining of an edge strip neckline armhole curved hem shaped bias',
     },
   },
@@ -46,10 +46,10 @@ export const calculationUses: Readonly<
     stage: 'Join',
     of: {
       thread:
-        'sewing cotton spool cone bobbin reel how much buy yards metres weight tacking basting lockstitch overlock serger chainstitch cover stitch looper tex ticket',
+        'sewing cotton spool cone bobbin reel how much buy yards metres weight tacking basting lockstitch overlock serger chainstitch cover stitch looper tex ticket denier',
       seam: 'allowance topstitch topstitching rows finish plain french felled flat bound trim clip curve girth taken in let out',
       gathers:
-        'gather frill ruffle flounce gathered skirt sleeve fullness strip cloth joins shirring smocking ruching curtain bonnet',
+        'gather gathering rows frill ruffle flounce gathered skirt sleeve fullness strip cloth at hand joins shirring smocking ruching curtain bonnet',
       zones:
         'gather gathered partly only in the middle zone places yoke back bodice sleeve head more here less there flat fullness',
       tiers:
@@ -70,7 +70,7 @@ export const calculationUses: Readonly<
   'turn-up': {
     stage: 'Turn up',
     of: {
-      hem: 'turn up fold press bottom edge curved narrow rolled blind depth trouser skirt sleeve end shorten shorter how short ironing pressing curtain veil',
+      hem: 'turn up fold press bottom edge curved narrow rolled blind depth trouser skirt sleeve end shorten shorter how short how deep from the cloth that is there ironing pressing curtain veil',
       slant:
         'slant slanted sloping sloped hem trouser leg heel pair both legs mirror mirrored hem from the cloth that is there how deep can i hem cut already',
       level: 'uneven hem level floor chalk even skirt hangs dips bias circular trim straight',

@@ -4,8 +4,8 @@ import { CALCULATION_NAMES } from './calculation-names.ts';
 export const collarWords = {
   title: CALCULATION_NAMES.collar,
   labels: {
-    front: 'Neckline, front middle to shoulder',
-    back: 'Neckline, shoulder to back middle',
+    front: 'Neckline, half front',
+    back: 'Neckline, half back',
     deep: 'Depth, neck to outer edge',
     stand: 'Of it, stands',
     past: 'Past the front middle, each end',

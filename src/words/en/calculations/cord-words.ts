@@ -11,7 +11,7 @@ export const cordWords = {
   title: CALCULATION_NAMES.cord,
   labels: {
     who: 'Worn by',
-    widest: 'Channel, round, at its widest',
+    widest: 'Channel, widest',
     by: 'Given',
     free: 'Free at each end',
     there: 'Cord there is',

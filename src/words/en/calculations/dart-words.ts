@@ -28,7 +28,7 @@ export const dartWords = {
     part: 'Taken by the seam, %',
   },
   what: {
-    edge: 'Sewn from an edge',
+    edge: 'From an edge',
     two: 'Pointed at both ends',
     moved: 'Moved or split',
     gathers: 'Gathered or eased',

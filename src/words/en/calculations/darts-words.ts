@@ -7,8 +7,8 @@ import { CALCULATION_NAMES } from './calculation-names.ts';
 export const dartsWords = {
   title: CALCULATION_NAMES.darts,
   labels: {
-    larger: 'Larger girth, with ease',
-    smaller: 'Smaller girth, with ease',
+    larger: 'Larger girth, eased',
+    smaller: 'Smaller girth, eased',
     sides: 'Side seam edges',
     sidesShare: 'Each side edge, %',
     frontDarts: 'Front darts',

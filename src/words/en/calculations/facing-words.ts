@@ -19,7 +19,7 @@ export const facingWords = {
     left: 'Cloth below hem line',
     edge: 'Length of the edge',
   },
-  kind: { shaped: 'Cut to the curve', bias: 'Bias strip' },
+  kind: { shaped: 'Shaped', bias: 'Bias strip' },
   after: 'to leave for the seam',
   sentence: (seam: string, turn: string) =>
     `Sew the facing on ${seam} from the raw edge, turn it in, press on the seam. Turn its free edge ${turn} under.`,

@@ -26,7 +26,7 @@ export const flareWords = {
     pieces: 'Pieces all round',
   },
   edgeToHem: 'Length, upper edge to hem',
-  what: { slash: 'Slash and spread', godet: 'Godets', length: 'Another length' },
+  what: { slash: 'Slash, spread', godet: 'Godets', length: 'Another length' },
   by: { spread: 'Spread', wanted: 'Hem wanted' },
   opens: { angle: 'Angle', added: 'Hem added' },
   way: { longer: 'Longer', shorter: 'Shorter' },
