@@ -10,7 +10,7 @@ const leastFor = (diameter: number) =>
 // ASDP standards, p. 24: at least D/2 + 1/4 in. Sewing reference book, trantor.is, ch0708: at
 // least 3/4 D. dresspatternmaking.com: at least D, or 1 1/2 D for buttons of about 3/8 in.
 // All three are trade or teaching pages, and they conflict.
-test('a 3/4 in button: 5/8, 9/16 and 3/4 in', () => {
+test('5.12: a 3/4 in button: 5/8, 9/16 and 3/4 in', () => {
   expect(leastFor(3 / 4)).toEqual([5 / 8, 9 / 16, 3 / 4]);
   const { from, to } = answer(overlapPastCentre(inches(3 / 4)));
   expect([toInches(from), toInches(to)]).toEqual([9 / 16, 3 / 4]);

@@ -48,12 +48,12 @@ describe('published', () => {
     return toInches(exactLength(2 * solved(pleatsAtLevel(KNIFE, skirt, level)).depth));
   };
 
-  test('30, 24 and 16 1/2 in have to go: without the panel 27 7/8, 21 7/8 and 14 3/8', () => {
+  test('11.15: 30, 24 and 16 1/2 in have to go: without the panel 27 7/8, 21 7/8 and 14 3/8', () => {
     const toGo = [14, 20, 27.5].map((across) => (7 * taken(across)).toFixed(6));
     expect(toGo.map(Number)).toEqual([27.875, 21.875, 14.375]);
   });
 
-  test('each takes “a little more than 3 7/8” at the waist and 3 1/8 at the hips', () => {
+  test('11.15: each takes “a little more than 3 7/8” at the waist and 3 1/8 at the hips', () => {
     expect(taken(14).toFixed(2)).toBe('3.98');
     expect(taken(20)).toBe(3.125);
   });

@@ -33,13 +33,13 @@ const FINE: PleatsInput = {
 const plan = (set: Partial<PleatsInput>) => solved(pleats({ ...FINE, ...set }));
 
 describe('published', () => {
-  test('page 203, worked: 92 cm in pleats of 5, 4 deep: 18, each 5.1, a strip of 236', () => {
+  test('11.1 and 11.2, page 203, worked: 92 cm in pleats of 5, 4 deep: 18, each 5.1, a strip of 236', () => {
     const { count, width, strip, takeUp } = plan({});
     expect([count, toCm(strip), toCm(count * takeUp)]).toEqual([18, 236, 144]);
     expect(toCm(width).toFixed(1)).toBe('5.1');
   });
 
-  test('page 203, up or down at will: 17 and 19 beside it (19: a strip of 244, worked here)', () => {
+  test('11.20, page 203, up or down at will: 17 and 19 beside it (19: a strip of 244, worked here)', () => {
     const beside = plan({}).beside.map((one) => [one.count, toCm(one.strip)]);
     expect(beside).toEqual([
       [17, 228],
@@ -48,21 +48,21 @@ describe('published', () => {
     expect(toCm(plan({}).beside[1]?.width ?? 0).toFixed(3)).toBe('4.842');
   });
 
-  test('page 204, worked: normal pleats take three times the width, and 2 cm of seam', () => {
+  test('11.4, page 204, worked: normal pleats take three times the width, and 2 cm of seam', () => {
     const normal = { finished: cm(50), rule: byWidth(cm(2.5)), depth: cm(2.5), seam: cm(1) };
     const { count, strip, cut, layers } = plan(normal);
     expect([count, toCm(strip), toCm(cut), layers]).toEqual([20, 150, 152, 3]);
   });
 
   test.each<[string, PleatKind, number, number, number]>([
-    ['page 204, worked: a box pleat', 'box', 60, 12, 108],
-    ['pages 204–205, worked: an inverted pleat', 'inverted', 66, 6.5, 92],
+    ['11.5, page 204, worked: a box pleat', 'box', 60, 12, 108],
+    ['11.6, pages 204–205, worked: an inverted pleat', 'inverted', 66, 6.5, 92],
   ])('%s takes four depths', (_, kind, finished, depth, strip) => {
     const one = { kind, finished: cm(finished), depth: cm(depth), rule: byCount(1) };
     expect(toCm(plan(one).strip)).toBe(strip);
   });
 
-  // Page 205, exercises: depth, width, finished → pleats, strip.
+  // Page 205, exercises (11.7, 11.9, 11.10, 11.13): depth, width, finished → pleats, strip.
   test.each([
     [3, 4, 80, 20, 200],
     [4, 4, 48, 12, 144],
@@ -77,26 +77,26 @@ describe('published', () => {
     expect([all.count, toCm(all.strip)]).toEqual([count, strip]);
   });
 
-  test('page 205: 12 pleats 4.2 deep over 62 cm are 5.1667 wide; 5 normal ones over 15.5 are 3.1', () => {
+  test('11.8 and 11.12, page 205: 12 pleats 4.2 deep over 62 cm are 5.1667 wide; 5 normal ones over 15.5 are 3.1', () => {
     const twelve = plan({ finished: cm(62), depth: cm(4.2), rule: byCount(12) });
     expect([toCm(twelve.width).toFixed(4), toCm(twelve.strip)]).toEqual(['5.1667', 162.8]);
     const five = plan({ finished: cm(15.5), depth: cm(3.1), rule: byCount(5) });
     expect([toCm(five.width), toCm(five.strip)]).toEqual([3.1, 46.5]);
   });
 
-  test('page 205: a strip of 120 with 8 pleats 4 deep comes out at 56', () => {
+  test('11.14, page 205: a strip of 120 with 8 pleats 4 deep comes out at 56', () => {
     const input = { ...FINE, finished: cm(60), rule: byCount(8) };
     expect(toCm(solved(cameOut(cm(120), input)))).toBe(56);
     expect(fieldsOf(cameOut(cm(64), input))).toEqual(['depth']);
   });
 
-  test('page 205: of 120 with 8 normal pleats 4 deep, 32 lie in pleats and 24 stay flat', () => {
+  test('11.14, page 205: of 120 with 8 normal pleats 4 deep, 32 lie in pleats and 24 stay flat', () => {
     const { count, strip, width } = plan({ finished: cm(56), flat: cm(24), rule: byWidth(cm(4)) });
     expect([count, toCm(strip), toCm(width)]).toEqual([8, 120, 4]);
   });
 
-  // Page 205, exercises: strip, cloth, seam lost on each strip, cut deep → strips, cloth. The first
-  // is page 203, worked: its line (c) prints 2.34 m for its own 2.36; 3 strips and 45 cm either way.
+  // Page 205, exercises (11.10, 11.11): strip, cloth, seam lost on each strip, cut deep → strips, cloth. The first
+  // is 11.3, page 203, worked: its line (c) prints 2.34 m for its own 2.36; 3 strips and 45 cm either way.
   test.each([
     [236, 90, 2, 15, 3, 45],
     [504, 105, 1.5, 22, 5, 110],
@@ -115,7 +115,7 @@ describe('published', () => {
     ]);
   });
 
-  // L. I. Baldt, Clothing for Women, 1916, part 4 of the outer garments: an inverted pleat at a
+  // L. I. Baldt, Clothing for Women, 1916, part 4 of the outer garments (11.16, 11.17): an inverted pleat at a
   // seam, once its width to one edge and three times to the other; two facing plaits, eight times.
   test('an inverted pleat at a seam adds 1 and 3 widths to its edges, two of them 8', () => {
     const one = plan({ kind: 'inverted', rule: byCount(1) });
@@ -173,7 +173,7 @@ describe('the lines', () => {
     expect(placesOf(set)).toEqual(['fold 5', 'placement 9', 'fold 13']);
   });
 
-  test('normal pleats do not lie over each other, deeper ones do', () => {
+  test('11.19, from the definitions: normal pleats do not lie over each other, deeper ones do', () => {
     expect(plan({ finished: cm(20), rule: byCount(5) })).toMatchObject({
       overlap: false,
       layers: 3,

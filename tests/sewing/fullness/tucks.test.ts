@@ -1,7 +1,7 @@
 /**
  * Published: National Instructional Media Institute (Government of India), CITS Dress Making, Trade
  * Practical, vol. 2, 2024, page 209, rows 12.2 to 12.4; Home and School Sewing, chapter 21, rows 12.1 and
- * 12.7; a teaching page of 2009, row 12.5. Rows 12.11 and 12.12 are arithmetic, no source.
+ * 12.7; School Needlework, row 12.13; a teaching page of 2009, row 12.5. Rows 12.11 and 12.12 are arithmetic, no source.
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -73,7 +73,7 @@ describe('published', () => {
 });
 
 describe('the lines', () => {
-  test('two stitch lines twice the depth apart, the fold midway; as far on as tucks before it take', () => {
+  test('12.13: two stitch lines twice the depth apart, the fold midway; as far on as tucks before it take', () => {
     const { run } = plan({
       spread: { by: 'count', count: 3 },
       depth: cm(1),

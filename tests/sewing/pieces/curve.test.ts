@@ -21,6 +21,10 @@ test('3, 4, 5: a slanted edge', () => {
   expect(toMm(solved(slantedEdge(mm(40), mm(30))))).toBe(50);
 });
 
+test('15.11, arithmetic: 2.6 aside over 20 is an edge of 20.17', () => {
+  expect((toMm(solved(slantedEdge(mm(200), mm(26)))) / 10).toFixed(2)).toBe('20.17');
+});
+
 test('a curve walked in short steps is as long as it is said, on its line as on its edge', () => {
   fc.assert(
     fc.property(size, size, fc.double({ min: 0, max: 0.9, noNaN: true }), (chord, rise, part) => {

@@ -3,7 +3,13 @@ import { inches, mm } from '../../../src/lengths/length.ts';
 import { WAISTBAND_WIDE } from '../../../src/sewing/sources/bands.ts';
 import { HANGS } from '../../../src/sewing/sources/circles.ts';
 import { CONTROL, LEGS_DIFFER } from '../../../src/sewing/sources/darts.ts';
-import { BIAS_RUFFLE, FRILL, OWN_SAMPLE, RUFFLE } from '../../../src/sewing/sources/gathers.ts';
+import {
+  BIAS_RUFFLE,
+  FRILL,
+  OWN_SAMPLE,
+  RUFFLE,
+  SPAN,
+} from '../../../src/sewing/sources/gathers.ts';
 import { IRON_ONE_DOT } from '../../../src/sewing/sources/safety.ts';
 import { READINGS, WASHES } from '../../../src/sewing/sources/shrinkage.ts';
 import { WASTE, WORKING } from '../../../src/sewing/sources/thread.ts';
@@ -15,9 +21,10 @@ test.each([
   ['old inches in a new one, 13.10', OWN_SAMPLE.value, 2.5],
   ['a ruffle cut straight, 13.1', RUFFLE.value, [1 + 1 / 3, 1 + 1 / 2]],
   ['a ruffle cut on the bias, 13.2', BIAS_RUFFLE.value, [1 + 1 / 4, 1 + 1 / 3]],
-  ['hours that a skirt hangs, 2.17', HANGS.value, [24, 48]],
-  ['thread lost, in per cent', WASTE.value, [10, 20]],
-  ['a thread worked with by hand', WORKING.value, [inches(18), inches(24)]],
+  ['fullness by cloth and taste, 13.9', SPAN.value, [1 + 1 / 2, 3]],
+  ['hours that a skirt hangs, 2.17 and 16.9', HANGS.value, [24, 48]],
+  ['thread lost, in per cent, 4.6', WASTE.value, [10, 20]],
+  ['a thread worked with by hand, 4.18', WORKING.value, [inches(18), inches(24)]],
   ['how far the legs of a dart may differ, 15.3', LEGS_DIFFER.value, 0],
   ['what darts take, 15.1', CONTROL.value, 'difference'],
   ['a waistband as it shows, 14.7', WAISTBAND_WIDE.value, [mm(40), mm(50)]],
