@@ -1,8 +1,10 @@
 import type { Page } from 'playwright-core';
 import { garmentHomeWords } from '#words/garment/garment-home-words.ts';
 import { garmentListWords } from '#words/garment/garment-list-words.ts';
+import { withKeys } from '../../src/garment/actions/with-keys.ts';
 import type { Garment } from '../../src/garment/record/record.ts';
 import { garmentOf, typed } from '../garment/trial/garments.ts';
+import { KNOWN } from '../garment/trial/known.ts';
 import { IN_HAND } from './in-hand.ts';
 import { IN_HAND as LEFT_AT, longRow } from './long-row.ts';
 import type { Screen } from './screens.ts';
@@ -69,6 +71,27 @@ async function madeWithoutRoom(page: Page): Promise<void> {
   await page.locator('.in-hand .last .warning').waitFor();
 }
 
+/** A short work, made to its end. */
+async function allMade(page: Page): Promise<void> {
+  const fields = { depth: typed('2'), turn: typed('0.7') };
+  const hem = { name: 'Hem', calculation: 'hem', older: 2, rank: 1, fields };
+  const garment = { ...garmentOf({ works: { hem } }), id: 'short', name: 'Napkin (invented)' };
+  await take(page, withKeys(garment, KNOWN));
+  const end = page.getByText(garmentHomeWords.allMade);
+  const made = page.locator('.next-key .made');
+  while (!(await end.isVisible())) {
+    await made.click();
+    await page.evaluate(() => new Promise((painted) => requestAnimationFrame(painted)));
+  }
+}
+
+/** A found number on a drawing is to have a name. */
+async function naming(page: Page): Promise<void> {
+  await reach('a work in place')(page);
+  await page.locator('.garment-work .dimension.found').first().click();
+  await page.locator('.garment-work form input').waitFor();
+}
+
 /** Typed into a field that others hang on, and rested. */
 async function pending(page: Page): Promise<void> {
   await reach('a garment in hand')(page);
@@ -129,4 +152,6 @@ export const LATER: readonly Screen[] = [
     await page.locator('.garment-work .actions button[aria-expanded]').click();
     await page.locator('.tiles .seen').first().waitFor();
   }),
+  state('a garment all made', allMade),
+  state('a found number to name', naming),
 ];
