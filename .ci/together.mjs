@@ -12,7 +12,8 @@
  *   shared: { by: RegExp, with: string },
  * }} wanted
  *   `page`: the file the page starts with. `groups`: by name, files or (ending with a slash)
- *   folders. `shared`: what two or more of the files `by` import comes with the group `with`.
+ *   folders; a folder in a folder may be another group's. `shared`: what the files `by` of two or
+ *   more folders import, the folder being its first group, comes with the group `with`.
  *   All paths from the root.
  */
 export function together({ root, page, groups, shared }) {
@@ -37,15 +38,27 @@ export function together({ root, page, groups, shared }) {
       for (const id of closure(graph, roots)) if (!parts.has(id)) parts.set(id, name);
     };
     take('base', [here(page)]);
-    for (const [name, files] of Object.entries(groups)) {
-      const roots = files.map(here);
-      const isRoot = (/** @type {string} */ id) =>
-        roots.some((one) => id === one || (one.endsWith('/') && id.startsWith(one)));
-      take(name, [...graph.keys()].filter(isRoot));
+    for (const name of Object.keys(groups)) {
+      take(
+        name,
+        [...graph.keys()].filter((id) => groupOf(id) === name),
+      );
       if (name !== shared.with) continue;
       for (const id of sharedIn(graph, shared.by)) if (!parts.has(id)) parts.set(id, name);
     }
     return parts;
+  }
+
+  /** @param {string} id */
+  function groupOf(id) {
+    let [group, length] = ['', 0];
+    for (const [name, paths] of Object.entries(groups)) {
+      for (const path of paths.map((one) => `${root}/${one}`)) {
+        const inside = id === path || (path.endsWith('/') && id.startsWith(path));
+        if (inside && path.length > length) [group, length] = [name, path.length];
+      }
+    }
+    return group;
   }
 }
 
@@ -80,14 +93,21 @@ function closure(graph, roots) {
 }
 
 /**
+ * What the files of two or more folders import: `by` names the folder as its first group.
  * @param {ReadonlyMap<string, string[]>} graph
  * @param {RegExp} by
  */
 function sharedIn(graph, by) {
-  /** @type {Map<string, number>} */
-  const times = new Map();
-  for (const root of [...graph.keys()].filter((id) => by.test(id))) {
-    for (const id of closure(graph, [root])) times.set(id, (times.get(id) ?? 0) + 1);
+  /** @type {Map<string, Set<string>>} */
+  const folders = new Map();
+  for (const root of graph.keys()) {
+    const folder = by.exec(root)?.[1];
+    if (!folder) continue;
+    for (const id of closure(graph, [root])) {
+      const known = folders.get(id);
+      if (known) known.add(folder);
+      else folders.set(id, new Set([folder]));
+    }
   }
-  return [...times].filter(([, count]) => count > 1).map(([id]) => id);
+  return [...folders].filter(([, of]) => of.size > 1).map(([id]) => id);
 }

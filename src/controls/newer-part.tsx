@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 
 import { loadNewer, type newerWords } from '#words/phone/newer-words.ts';
-import { askNewer } from './newer-ask.ts';
+import { askNewer } from './newer/newer-ask.ts';
 
 /**
  * What to say where something could not be fetched because the app's host has a newer build.

@@ -45,7 +45,7 @@ export function useLoaded<Value>(load: () => Value | Promise<Value>): Loaded<Val
 }
 
 const newerOnHost = () =>
-  import('./newer-build.ts').then(
+  import('./newer/newer-build.ts').then(
     (part) => part.newerOnHost(),
     () => undefined,
   );

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { afterEach, expect, test, vi } from 'vitest';
 import type { PageState } from '../../src/calculation/page.ts';
 import { corner } from '../../src/calculations/corner/corner.ts';
-import { Follow } from '../../src/controls/follow.tsx';
+import { Follow } from '../../src/controls/follow/follow.tsx';
 import { benchOf } from '../controls/helpers.ts';
 import { answer, answerTo, open } from '../screens/helpers.tsx';
 

@@ -11,7 +11,7 @@ export const loadLastHome = () =>
   import('../../screens/garment/home/last-home.tsx').then((loaded) => loaded.LastHomeView);
 
 const loadHolder = () => import('./holder.ts');
-const loadIdle = () => import('../../controls/when-idle.ts');
+const loadIdle = () => import('../offline/when-idle.ts');
 const loadHomes = () => import('./last-homes.ts');
 
 type LastHomeOf = (id: string) => LastHome | undefined;

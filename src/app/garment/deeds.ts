@@ -1,5 +1,5 @@
 import { garmentWords as words } from '#words/garment/garment-words.ts';
-import { askNewer } from '../../controls/newer-ask.ts';
+import { askNewer } from '../../controls/newer/newer-ask.ts';
 import type { Listed } from '../../garment/record/listed.ts';
 import { GarmentError } from '../../storage/garments.ts';
 import { type Store, StoreError } from '../../storage/store.ts';

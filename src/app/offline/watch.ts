@@ -27,7 +27,7 @@ const KEY = 'said-ready';
  */
 export function watch(store: Store, flush: () => void, change: (news: Offline) => void): void {
   // Once a part can't be fetched any more, neither can what says why.
-  import('../../controls/newer-build.ts').catch(() => undefined);
+  import('../../controls/newer/newer-build.ts').catch(() => undefined);
   void holdIcon();
   let settle = () => {};
   const settled = new Promise<void>((done) => {

@@ -18,7 +18,7 @@ interface Props {
 }
 
 const loadPlaces = () => import('./places.tsx').then((part) => part.Places);
-export const loadHome = () => import('./home-place.tsx').then((part) => part.homePlace);
+export const loadHome = () => import('../places/home-place.tsx').then((part) => part.homePlace);
 
 /** The whole app: the screen the address names, and what all screens share. */
 export function App({ store, ...first }: Props) {

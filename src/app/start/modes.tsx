@@ -17,9 +17,10 @@ interface Props {
   onMode: (mode: string, state?: PageState) => void;
 }
 
-const loadOtherUnit = () => import('./other-unit-place.tsx').then((part) => part.OtherUnitPlace);
+const loadOtherUnit = () =>
+  import('../places/other-unit-place.tsx').then((part) => part.OtherUnitPlace);
 const loadKeep = () => import('../garment/keep-place.tsx').then((part) => part.KeepPlace);
-const loadFollow = () => import('./follow-place.tsx').then((part) => part.FollowPlace);
+const loadFollow = () => import('../places/follow-place.tsx').then((part) => part.FollowPlace);
 const loadGlass = () => import('../paper/glass-place.tsx').then((part) => part.GlassPlace);
 const loadPaper = () => import('../paper/paper-place.tsx').then((part) => part.PaperPlace);
 const loadTape = () => import('../tape/tape-place.tsx').then((part) => part.TapePlace);

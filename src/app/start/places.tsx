@@ -18,7 +18,8 @@ interface Props {
   onHome: () => void;
 }
 
-const loadSettings = () => import('./settings-place.tsx').then((part) => part.SettingsPlace);
+const loadSettings = () =>
+  import('../places/settings-place.tsx').then((part) => part.SettingsPlace);
 const loadGarments = () =>
   import('../garment/garments-place.tsx').then((part) => part.GarmentsPlace);
 const loadFind = () => import('../../screens/find/find.tsx').then((part) => part.FindScreen);

@@ -1,4 +1,4 @@
-import { whenIdle } from '../../controls/when-idle.ts';
+import { whenIdle } from '../offline/when-idle.ts';
 import { fetchEngine, hasEngine } from './engine-files.ts';
 import { inTurn } from './engine-lock.ts';
 

@@ -3,7 +3,7 @@ import { calculationName } from '#words/calculations/calculation-names.ts';
 import { hairlineWords } from '#words/tape/hairline-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { heldOf, type Paged } from '../../calculation/page.ts';
-import { askNewer } from '../../controls/newer-ask.ts';
+import { askNewer } from '../../controls/newer/newer-ask.ts';
 import { TapeScreen } from '../../screens/tape/tape-screen.tsx';
 import { sharedFile } from '../offline/shared-file.ts';
 import { type Last, openingDraft } from '../start/last.ts';

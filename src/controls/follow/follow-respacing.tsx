@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { followWords } from '#words/controls/follow-words.ts';
-import { type Bench, tapeStep } from '../calculation/bench.ts';
-import type { Calculation, NamedRun } from '../calculation/calculation.ts';
-import { type Made, withRecord } from '../calculation/made.ts';
-import type { PageState } from '../calculation/page.ts';
-import { onTape } from '../calculation/tape-text.ts';
-import { markOut } from '../sewing/marks.ts';
-import { Rich } from './rich.tsx';
+import { type Bench, tapeStep } from '../../calculation/bench.ts';
+import type { Calculation, NamedRun } from '../../calculation/calculation.ts';
+import { type Made, withRecord } from '../../calculation/made.ts';
+import type { PageState } from '../../calculation/page.ts';
+import { onTape } from '../../calculation/tape-text.ts';
+import { markOut } from '../../sewing/marks.ts';
+import { Rich } from '../rich.tsx';
 
 interface Followed {
   calculation: Calculation;

@@ -6,9 +6,9 @@ import type { Store, StoreFault } from '../../storage/store.ts';
 import { handOver } from '../garment/hand-over.ts';
 import { lastHomeOf, lookUpOpen, useOpenGarment } from '../garment/open-garment.ts';
 import type { Offline } from '../offline/watch.ts';
+import type { Address } from '../start/use-address.ts';
+import { Waiting } from '../start/waiting.tsx';
 import { Notice, PhoneNews, RestoreKey } from './phone-news.tsx';
-import type { Address } from './use-address.ts';
-import { Waiting } from './waiting.tsx';
 
 interface Props {
   store: Store;

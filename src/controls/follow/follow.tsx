@@ -1,8 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import { followWords } from '#words/controls/follow-words.ts';
-import { followedRun } from '../calculation/as-made.ts';
-import type { Bench } from '../calculation/bench.ts';
-import type { Calculation, NamedRun } from '../calculation/calculation.ts';
+import { followedRun } from '../../calculation/as-made.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import type { Calculation, NamedRun } from '../../calculation/calculation.ts';
 import {
   type FollowRecord,
   readMade,
@@ -10,11 +10,11 @@ import {
   withoutRefused,
   withRecord,
   writeMade,
-} from '../calculation/made.ts';
-import type { Page, PageState } from '../calculation/page.ts';
+} from '../../calculation/made.ts';
+import type { Page, PageState } from '../../calculation/page.ts';
+import { Rich } from '../rich.tsx';
 import { useRespacing } from './follow-respacing.tsx';
 import { FollowRun, type FollowServices } from './follow-run.tsx';
-import { Rich } from './rich.tsx';
 
 export interface FollowProps {
   calculation: Calculation;

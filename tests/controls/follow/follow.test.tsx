@@ -1,15 +1,15 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
-import type { Bench } from '../../src/calculation/bench.ts';
-import type { Calculation } from '../../src/calculation/calculation.ts';
-import { inUnitOf } from '../../src/calculation/other-unit.ts';
-import { type Held, heldOf } from '../../src/calculation/page.ts';
-import { stateOf } from '../../src/calculation/parted.ts';
-import { closures } from '../../src/calculations/closures/closures.ts';
-import { crossing } from '../../src/calculations/crossing/crossing.ts';
-import { Follow } from '../../src/controls/follow.tsx';
-import { benchOf } from './helpers.ts';
+import type { Bench } from '../../../src/calculation/bench.ts';
+import type { Calculation } from '../../../src/calculation/calculation.ts';
+import { inUnitOf } from '../../../src/calculation/other-unit.ts';
+import { type Held, heldOf } from '../../../src/calculation/page.ts';
+import { stateOf } from '../../../src/calculation/parted.ts';
+import { closures } from '../../../src/calculations/closures/closures.ts';
+import { crossing } from '../../../src/calculations/crossing/crossing.ts';
+import { Follow } from '../../../src/controls/follow/follow.tsx';
+import { benchOf } from '../helpers.ts';
 
 const speak = vi.fn();
 const release = vi.fn();

@@ -1,11 +1,11 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, expect, test, vi } from 'vitest';
-import { type Held, heldOf } from '../../src/calculation/page.ts';
-import { stateOf } from '../../src/calculation/parted.ts';
-import { centre } from '../../src/calculations/centre/centre.ts';
-import { Tally } from '../../src/controls/tally.tsx';
-import { benchOf } from './helpers.ts';
+import { type Held, heldOf } from '../../../src/calculation/page.ts';
+import { stateOf } from '../../../src/calculation/parted.ts';
+import { centre } from '../../../src/calculations/centre/centre.ts';
+import { Tally } from '../../../src/controls/follow/tally.tsx';
+import { benchOf } from '../helpers.ts';
 
 afterEach(cleanup);
 

@@ -2,7 +2,7 @@ import { phoneWords } from '#words/phone/phone-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { Settings } from '../../screens/settings/settings.tsx';
 import type { StoreFault } from '../../storage/store.ts';
-import { CHOICES } from './settings.ts';
+import { CHOICES } from '../start/settings.ts';
 
 interface Props {
   bench: Bench;

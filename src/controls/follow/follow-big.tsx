@@ -1,11 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import { followWords } from '#words/controls/follow-words.ts';
-import { type Bench, tapeStep } from '../calculation/bench.ts';
-import { exactly, onTape, wordOf } from '../calculation/tape-text.ts';
-import { type ExactLength, exactLength } from '../lengths/length.ts';
-import { readLength } from '../lengths/read-length.ts';
-import { type MarkedMark, type MarkedRun, placeOnTape } from '../sewing/marks.ts';
-import { Rich } from './rich.tsx';
+import { type Bench, tapeStep } from '../../calculation/bench.ts';
+import { exactly, onTape, wordOf } from '../../calculation/tape-text.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { readLength } from '../../lengths/read-length.ts';
+import { type MarkedMark, type MarkedRun, placeOnTape } from '../../sewing/marks.ts';
+import { Rich } from '../rich.tsx';
 
 /** The place of the mark being made, the datum it is from, and what was measured instead. */
 export function Big(props: {

@@ -1,9 +1,9 @@
 import type { ComponentProps } from 'preact';
 
-import { Follow } from '../../controls/follow.tsx';
-import { Tally } from '../../controls/tally.tsx';
-import { keepAwake } from './awake.ts';
-import { speak } from './voice.ts';
+import { Follow } from '../../controls/follow/follow.tsx';
+import { Tally } from '../../controls/follow/tally.tsx';
+import { keepAwake } from '../start/awake.ts';
+import { speak } from '../start/voice.ts';
 
 const SERVICES = { speak, keepAwake };
 

@@ -2,7 +2,7 @@ import { cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { phoneWords } from '#words/phone/phone-words.ts';
 import type { Offline } from '../../../src/app/offline/watch.ts';
-import { PhoneNews } from '../../../src/app/start/phone-news.tsx';
+import { PhoneNews } from '../../../src/app/places/phone-news.tsx';
 
 afterEach(cleanup);
 

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { Bench } from '../calculation/bench.ts';
-import { withUnits } from '../calculation/with-units.ts';
-import { readLength } from '../lengths/read-length.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { withUnits } from '../../calculation/with-units.ts';
+import { readLength } from '../../lengths/read-length.ts';
 
 interface Followed {
   made: string | undefined;

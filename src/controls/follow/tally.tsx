@@ -1,12 +1,12 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { centreWords } from '#words/calculations/centre-words.ts';
-import type { Answer } from '../calculation/calculation.ts';
-import type { Page } from '../calculation/page.ts';
-import { adopt } from './adopt.ts';
-import { FaultList } from './fault-list.tsx';
+import type { Answer } from '../../calculation/calculation.ts';
+import type { Page } from '../../calculation/page.ts';
+import { adopt } from '../adopt.ts';
+import { FaultList } from '../fault-list.tsx';
+import { Rich } from '../rich.tsx';
 import css from './follow.css?inline';
 import type { FollowProps } from './follow.tsx';
-import { Rich } from './rich.tsx';
 
 adopt(css);
 

@@ -1,6 +1,6 @@
-import type { Bench } from '../calculation/bench.ts';
+import type { Bench } from '../../calculation/bench.ts';
+import { MadeEntry } from '../made-entry.tsx';
 import { MadeAgain } from './made-again.tsx';
-import { MadeEntry } from './made-entry.tsx';
 import type { useMeasures } from './use-measures.ts';
 
 interface Props {

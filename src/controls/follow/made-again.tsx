@@ -1,5 +1,5 @@
 import { followWords } from '#words/controls/follow-words.ts';
-import { Rich } from './rich.tsx';
+import { Rich } from '../rich.tsx';
 
 interface Props {
   /** Both as typed, with their units. */
