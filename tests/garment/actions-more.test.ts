@@ -221,7 +221,12 @@ test('a work that is taken off is nothing to be moved past', () => {
   const close = { ...works, off: hem(typed('1'), { rank: near }), c: hem(typed('1'), { rank: 9 }) };
   delete (close.off as { off?: true }).off;
   expect(moved(begin(garmentOf({ works: close }), KNOWN), 'b', -1)).toEqual({
-    ...{ of: 'works', id: 'b', rank: 2, room: { a: 1, b: 2, off: 3, c: 4 } },
+    ...{ of: 'works', id: 'b', rank: 1.5 },
+    room: [
+      { slot: ['works', 'a', 'rank'], rank: 1 },
+      { slot: ['works', 'off', 'rank'], rank: 2 },
+      { slot: ['works', 'c', 'rank'], rank: 4 },
+    ],
   });
 });
 

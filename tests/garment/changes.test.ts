@@ -101,7 +101,13 @@ test('between two ranks whose middle is one of them all are numbered anew', () =
       'c',
       -1,
     );
-  const anew = { of: 'works', id: 'c', rank: 2, room: { a: 1, c: 2, b: 3 } };
+  const anew = {
+    ...{ of: 'works', id: 'c', rank: 1.5 },
+    room: [
+      { slot: ['works', 'a', 'rank'], rank: 1 },
+      { slot: ['works', 'b', 'rank'], rank: 2 },
+    ],
+  };
   // The middle is the farther one, and the nearer one.
   expect(ranks(1, 1 + step)).toEqual(anew);
   expect(ranks(1 + step, 1 + 2 * step)).toEqual(anew);

@@ -80,6 +80,45 @@ test('works of one rank, as after a merge, are in order of id, and can be moved 
   expect(order(after(earlier, move(earlier, 'a', 1)))).toEqual(['c', 'a', 'b']);
 });
 
+test('where works are numbered anew, steps that were moved stay before and behind the same ones', () => {
+  // Invented: four works of one rank, and steps of two that were moved among the cuts.
+  const record = pieces({ a: 1, b: 1, c: 1, d: 1 });
+  const strip = (rank: number, to: number) => ({
+    ...{ name: 'Strip', calculation: 'toy-strip', rank },
+    ...{ moved: { edge: { stage: 'cut', rank: to } } },
+    fields: Object.fromEntries(
+      Object.entries({ length: '6', pitch: '2', end: '1', fit: 'keep', rows: 'one' }).map(
+        ([key, text]) => [key, typed(text)],
+      ),
+    ),
+  });
+  const works = { ...record.works, bb: strip(1, 1), e: strip(7, 40), f: strip(0, 1.5) };
+  const state = begin({ ...record, works } as Garment, KNOWN);
+  const homes = ({ answer }: State, but: string) =>
+    answer.steps.map(({ home }) => home).filter((home) => !home.startsWith(`${but}|`));
+  for (const [id, by] of [
+    ['d', -1],
+    ['a', 1],
+    ['b', 1],
+    ['bb', -1],
+  ] as const) {
+    const to = moved(state, id, by);
+    expect(to?.room).toBeDefined();
+    const after = act(state, move(state, id, by)).state;
+    expect(homes(after, id)).toEqual(homes(state, id));
+    expect(after.answer.sound.works.get(id)?.rank).not.toBe(state.answer.sound.works.get(id)?.rank);
+    const undone = act(after, { do: 'undo', change: after.log.at(-1)?.id ?? 0, now }).state;
+    expect(undone.record.works).toEqual(state.record.works);
+  }
+  // Moved back in another tab meanwhile, it is given no place.
+  const earlier = move(state, 'd', -1);
+  const without = act(state, {
+    ...{ do: 'move', work: 'f', stage: 'edge', to: undefined, now },
+  } as Action).state;
+  const { record: both } = act(without, earlier).state;
+  expect((both.works as Record<string, object>).f).not.toHaveProperty('moved');
+});
+
 test('moved to and fro a thousand times the order is what was asked for', () => {
   let state = begin(pieces({ a: 1, b: 2, c: 3 }), KNOWN);
   for (let i = 0; i < 1000; i++) {

@@ -137,7 +137,10 @@ test.each<[string, Action, unknown]>([
   ],
   [
     'room made for it by what is not there',
-    { do: 'rank', of: 'works', id: 'hem', rank: 3, room: { none: 1 }, now },
+    {
+      ...{ do: 'rank', of: 'works', id: 'hem', rank: 3, now },
+      room: [{ slot: ['works', 'none', 'rank'], rank: 1 }],
+    },
     { why: 'not there', what: 'work' },
   ],
   [

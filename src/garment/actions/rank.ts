@@ -1,5 +1,5 @@
-import type { Work } from '../record/record.ts';
-import { edit } from './slots.ts';
+import { type Ranked, ranksApart } from './respace.ts';
+import { at, edit } from './slots.ts';
 import { type Done, isThere, refuse, type State, settle } from './state.ts';
 
 /** Another place among all works, or quantities. */
@@ -7,17 +7,21 @@ export interface Ranking {
   of: 'works' | 'quantities';
   id: string;
   rank: number;
-  /** Of others that make room for it: only where there was none between two. */
-  room?: Readonly<Record<string, number>> | undefined;
+  /** Of others, and of steps that were moved, that make room for it: only where there was none between two. */
+  room?: readonly Ranked[] | undefined;
 }
 
 /** Gives a work, or a quantity, another rank: one change, of its own rank alone wherever that will do. */
-export function rank(state: State, { of, id, rank: to, room = {} }: Ranking, now: number): Done {
-  const all = Object.entries({ ...room, [id]: to });
-  if (!all.every(([one]) => isThere(state, [of, one]))) {
+export function rank(state: State, { of, id, rank: to, room = [] }: Ranking, now: number): Done {
+  const own = [of, id, 'rank'];
+  const all = [...room, { slot: own, rank: to }];
+  if (!all.every(({ slot: [map = '', one = ''] }) => isThere(state, [map, one]))) {
     return refuse(state, { why: 'not there', what: 'work' });
   }
-  const edits = all.map(([one, place]) => edit(state.record, [of, one, 'rank'], place));
+  // A move that was taken back meanwhile has no place to be given another.
+  const edits = all
+    .filter(({ slot }) => at(state.record, slot) !== undefined)
+    .map(({ slot, rank: place }) => edit(state.record, slot, place));
   return settle(state, 'rank', edits, { now });
 }
 
@@ -27,21 +31,25 @@ export function rank(state: State, { of, id, rank: to, room = {} }: Ranking, now
  */
 export function moved(state: State, id: string, by: -1 | 1): Ranking | undefined {
   const works = [...state.answer.sound.works].filter(([, { off }]) => !off);
-  const at = works.findIndex(([one]) => one === id);
-  const past = works[at + by];
-  if (at < 0 || !past) return undefined;
-  const [, near] = past;
-  const far = works[at + 2 * by]?.[1].rank ?? near.rank + by;
-  const between = (near.rank + far) / 2;
-  const fits = between !== near.rank && between !== far;
-  return { of: 'works', id, ...(fits ? { rank: between } : renumbered(works, at, by)) };
+  const place = works.findIndex(([one]) => one === id);
+  const [past, far] = [works[place + by], works[place + 2 * by]];
+  if (place < 0 || !past) return undefined;
+  const asTheyAre = betweenRanks(past[1].rank, far?.[1].rank, by);
+  if (asTheyAre !== undefined) return { of: 'works', id, rank: asTheyAre };
+  // Two have the same rank, or there is no number between them: all anew, in the order they stand in.
+  const room = ranksApart(state.answer).filter(({ slot }) => !isRankOf(slot, id));
+  const anew = (one: string | undefined) => room.find(({ slot }) => isRankOf(slot, one))?.rank;
+  const to = betweenRanks(anew(past[0]) ?? past[1].rank, anew(far?.[0]), by);
+  return to === undefined ? undefined : { of: 'works', id, rank: to, room };
 }
 
-/** Where two have the same rank, as after a merge, or there is no number between them: all anew. */
-function renumbered(works: readonly [string, Work][], at: number, by: -1 | 1) {
-  const order = works.map(([id]) => id);
-  const [own = ''] = order.splice(at, 1);
-  order.splice(at + by, 0, own);
-  const room = Object.fromEntries(order.map((one, i) => [one, i + 1]));
-  return { rank: at + by + 1, room };
+function isRankOf([of, id, what]: Ranked['slot'], work: string | undefined): boolean {
+  return of === 'works' && id === work && what === 'rank';
+}
+
+/** A rank past a near one, on this side of a far one; undefined where there is no number between them. */
+function betweenRanks(near: number, beyond: number | undefined, by: -1 | 1): number | undefined {
+  const far = beyond ?? near + by;
+  const rank = (near + far) / 2;
+  return rank !== near && rank !== far ? rank : undefined;
 }

@@ -8,7 +8,7 @@ import type { State } from './state.ts';
 export type Respaced = readonly (readonly [was: number, is: number])[];
 
 /** A rank of a record: of a work, or of steps that were moved; with where it is kept. */
-interface Ranked {
+export interface Ranked {
   slot: Slot;
   rank: number;
 }
@@ -21,6 +21,23 @@ export function respacedRanks({ sound }: Answer): ReadonlyMap<number, number> {
   const all = [...sound.works].flatMap(([id, work]) => ranksOf(id, work));
   const ranks = [...new Set(all.map(({ rank }) => rank))].sort((a, b) => a - b);
   return new Map(ranks.map((rank, i) => [rank, i + 1]));
+}
+
+/**
+ * The same, also where works have one rank, as after a merge: each of them, with what was moved of it,
+ * has a place of its own then, in the order in which they stood.
+ */
+export function ranksApart({ sound }: Answer): Ranked[] {
+  const all = [...sound.works].flatMap(([id, work], turn) =>
+    ranksOf(id, work).map((one) => ({ ...one, turn })),
+  );
+  all.sort((one, other) => one.rank - other.rank || one.turn - other.turn);
+  let [place, last] = [0, all[0]];
+  return all.map((one) => {
+    if (place === 0 || one.rank !== last?.rank || one.turn !== last.turn) place++;
+    last = one;
+    return { slot: one.slot, rank: place };
+  });
 }
 
 /** The edits that give every rank the one in its place. */
