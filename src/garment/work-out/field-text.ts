@@ -32,10 +32,12 @@ export const NO_TEXT: FieldText = {
  * The parts of a field, which may be anything, as one text in the unit of the first text there is. What was
  * typed on a bench of another unit gets that one written where it is a length.
  * @param isLength whether what is taken is a length, where that is known
+ * @param everywhere the unit is written at what was typed in that one, too: for reading, in a field of a length
  */
 export function fieldText(
   parts: unknown,
   isLength: (part: LinkPart | PutPart) => boolean | undefined = isPutLength,
+  everywhere = false,
 ): FieldText {
   if (parts === undefined) return NO_TEXT;
   if (!Array.isArray(parts)) return { ...NO_TEXT, trouble: 'damaged' };
@@ -56,7 +58,8 @@ export function fieldText(
     const part = taken[placeOfLetter(letter)];
     return part && isLength(part);
   };
-  return { ...joined(pieces, unit, known), how, taken, ...(many && { trouble: 'too many links' }) };
+  const joint = joined(pieces, everywhere ? undefined : unit, known);
+  return { ...joint, how, taken, ...(many && { trouble: 'too many links' }) };
 }
 
 /** Of a number put in a link's place its kind is kept. */
@@ -67,7 +70,7 @@ export const isLengthKind = (kind: Kind): boolean => kind === 'length' || kind =
 
 function joined(
   pieces: readonly { text: string; unit: BenchUnit }[],
-  unit: BenchUnit,
+  unit: BenchUnit | undefined,
   known: IsLength,
 ) {
   const typed = pieces.map(({ text }) => text).join('');

@@ -22,6 +22,7 @@ import { givenNumber } from '../../../src/screens/garment/sheet/sheet-steps.ts';
 import { takenText } from '../../../src/screens/garment/works/taken-text.ts';
 import { numberText } from '../../../src/screens/garment/works/work-numbers.ts';
 import { benchOf } from '../../controls/helpers.ts';
+import { garmentOf, quantity, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 
 // A tape of inches has halves down to sixteenths, and a ruler sixty-fourths; none has decimals. No outside source.
@@ -95,6 +96,28 @@ test('a measure is said as it was typed in inches, typed in centimetres as the t
     );
   expect(said('46.3', 'cm', mm(463))).toBe('18 1/4 in');
   expect(said('18.2', 'in', inches(18.2))).toBe('18.2 in');
+});
+
+test('on the sheet, too: as typed, and what is found on the tape', () => {
+  const front = typed('18.2', 'in');
+  const quantities = {
+    front: { name: 'Front edge', kind: 'length' as const, rank: 1, parts: front },
+    half: {
+      ...{ name: 'Half of it', kind: 'length' as const, rank: 2 },
+      parts: [quantity('front'), ...typed(' ÷ 2', 'in')],
+    },
+    arm: { name: 'Armhole', kind: 'length' as const, rank: 3, parts: typed('46.3', 'cm') },
+  };
+  const state = begin(garmentOf({ quantities }), KNOWN);
+  const sheet = sheetSaid({ state, bench, day: '', bodies: true, drawings: new Map() });
+  expect(sheet.blocks).toContainEqual({
+    kind: 'pairs',
+    pairs: [
+      ['Front edge', '18.2 in'],
+      ['Half of it', '9 1/8 in'],
+      ['Armhole', '18 1/4 in'],
+    ],
+  });
 });
 
 // Three sixteenths and a third of one: what may be no more is 3 of them, what may be no less is 4. By hand.

@@ -9,6 +9,7 @@ import { plusMinus } from '../../../src/garment/work-out/doubt.ts';
 import { mm } from '../../../src/lengths/length.ts';
 import { LaidLength } from '../../../src/screens/garment/materials/laid-length.tsx';
 import { Measures } from '../../../src/screens/garment/measures/measures.tsx';
+import { partsText } from '../../../src/screens/garment/said/parts-text.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { doing, garment, one, work } from '../../garment/materials/garments.ts';
 import { quantity } from '../../garment/trial/garments.ts';
@@ -28,6 +29,8 @@ const withSum: Garment = {
   ...waistcoat,
   quantities: { ...waistcoat.quantities, both: sum },
 };
+
+const text = (said: string) => ({ text: said, unit: 'in' as const });
 
 /** The screen over a garment in hand, as the app keeps it. */
 function show(record: Garment = withSum, onRead?: (id: string) => void, first?: string) {
@@ -66,6 +69,25 @@ test('each number says what it is and where it is from, a sum by the names in it
     'Armhole, roundread, ± 0.2 cm62.4 ± 0.2 cm',
     'Bothfrom [Front edge] + [Armhole, round]108.7 ± 0.2 cm',
   ]);
+});
+
+test('in a sum every bare length has its unit, and a factor has none', () => {
+  const buttons = { name: 'Buttons', kind: 'count' as const, rank: 4, parts: [text('6')] };
+  const quantities = { ...waistcoat.quantities, buttons };
+  const state = begin({ ...waistcoat, quantities }, KNOWN);
+  const said = (...parts: Quantity['parts']) => partsText(state, parts, true);
+  const [front, count] = [quantity('front'), quantity('buttons')];
+  expect(said(text('2 × '), front, text(' + 1 1/2'))).toBe('2 × [Front edge] + 1 1/2 in');
+  expect(said(text('2 × ('), front, text(' − 1)'))).toBe('2 × ([Front edge] − 1 in)');
+  expect(said(count, text(' × 2 + '), front)).toBe('[Buttons] × 2 in + [Front edge]');
+  expect(said(text('40 1/4'))).toBe('40 1/4 in');
+  expect(said({ text: '3 + ', unit: 'mm' }, front, text(' + 3'))).toBe(
+    '3 mm + [Front edge] + 3 in',
+  );
+  // Of what is gone nobody knows whether it was a length.
+  expect(said(quantity('none'), text(' × 2'))).toBe(
+    '[something that isn’t in this garment any more] × 2',
+  );
 });
 
 test('one is typed anew: pending until Done, then one change, and its ± is gone', () => {

@@ -20,10 +20,18 @@ export function quantityNumber(
   if (!result?.ok) return words.noNumber;
   if (typeof result.value === 'object') return words.marks(result.value.marks.length);
   const off = plusMinus(result);
-  // Typed in inches it is said as it was typed.
-  const asTyped = !isTaken(parts) && fieldText(parts).how.unit === bench.unit;
-  if (off === 0) return (asTyped ? valueText : foundText)(kind, result.value, bench);
+  if (off === 0) return sureQuantity({ kind, parts }, result.value, bench);
   return words.plusMinus(...sureText(kind, result.value, off, bench));
+}
+
+/** A number of a quantity that nothing is in doubt of: in the unit it was typed in as it was typed. */
+export function sureQuantity(
+  { kind, parts }: Pick<Quantity, 'kind' | 'parts'>,
+  value: number,
+  bench: Bench,
+): string {
+  const asTyped = !isTaken(parts) && fieldText(parts).how.unit === bench.unit;
+  return (asTyped ? valueText : foundText)(kind, value, bench);
 }
 
 /** Where a quantity is from, and what is said of it; or why it has no number. */

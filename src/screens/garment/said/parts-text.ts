@@ -1,14 +1,17 @@
 import { namelessWords, placeInGarment } from '#words/garment/garment-trouble-words.ts';
-import type { Bench } from '../../../calculation/bench.ts';
-import { withUnits } from '../../../calculation/with-units.ts';
 import { linkOf } from '../../../garment/record/parts.ts';
-import { fieldText } from '../../../garment/work-out/field-text.ts';
+import type { LinkPart, PutPart } from '../../../garment/record/record.ts';
+import { fieldText, isLengthKind } from '../../../garment/work-out/field-text.ts';
+import { sourceOf } from '../../../garment/work-out/links.ts';
 import { placeOfLetter } from '../../../lengths/taken.ts';
 import { linkName, type Named } from './names.ts';
 
-/** What stands in a field, whatever that is, for reading: what is taken by its name in brackets. */
+/**
+ * What stands in a field, whatever that is, for reading: what is taken by its name in brackets, and every
+ * bare length with the unit it was typed in.
+ */
 export function partsText(named: Named, parts: unknown, isLength: boolean): string {
-  const { text, taken, how } = fieldText(parts);
+  const { text, taken } = fieldText(parts, (part) => takesLength(named, part), isLength);
   const said = [...text].map((one) => {
     const part = taken[placeOfLetter(one)];
     if (!part) return one;
@@ -16,10 +19,12 @@ export function partsText(named: Named, parts: unknown, isLength: boolean): stri
     const name = link ? linkName(named, link) : namelessWords.output;
     return placeInGarment.taken(name);
   });
-  return isLength ? unitOn(said.join(''), how.unit) : said.join('');
+  return said.join('');
 }
 
-/** A bare length is said with the unit it was typed in. */
-function unitOn(text: string, unit: Bench['unit']): string {
-  return text.trim() === '' ? '' : withUnits(text, unit);
+/** Whether what is taken is a length; undefined where it is gone. */
+function takesLength({ answer }: Named, part: LinkPart | PutPart): boolean | undefined {
+  const { quantities } = answer.sound;
+  const source = sourceOf(part, '', { quantities, works: answer.works });
+  return 'gone' in source ? undefined : isLengthKind(source.kind);
 }

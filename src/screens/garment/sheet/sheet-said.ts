@@ -12,6 +12,7 @@ import { readHome } from '../../../garment/record/home.ts';
 import { type GarmentSheet, sheetOf } from '../../../garment/sheet/sheet.ts';
 import { shownNumber } from '../../../lengths/show-length.ts';
 import { materialLines } from '../materials/material-lines.ts';
+import { sureQuantity } from '../measures/quantity-words.ts';
 import { asSentence, workName } from '../said/names.ts';
 import { conflictSaid, unsoundSaid, workTroubleSaid } from '../said/told-words.ts';
 import { sheetDrawn } from './sheet-drawn.ts';
@@ -136,7 +137,10 @@ function measures(
   if (shown.length === 0) return [];
   const pairs = shown.map(({ id, quantity, number }) => {
     const name = telling.answer.sound.quantities.get(id)?.name.trim() ?? '';
-    const said = givenNumber(quantity.kind, number, telling);
+    const sure = number.is === 'sure' && number.off === 0;
+    const said = sure
+      ? sureQuantity(quantity, number.value, telling.bench)
+      : givenNumber(quantity.kind, number, telling);
     return [quantity.body ? words.body(name) : name, said] as const;
   });
   return [heading(words.measures), { kind: 'pairs', pairs }];
