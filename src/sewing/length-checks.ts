@@ -1,4 +1,4 @@
-import { type Length, LONGEST } from '../lengths/length.ts';
+import { type ExactLength, type Length, LONGEST } from '../lengths/length.ts';
 import type { Problem } from './problem.ts';
 
 /** What is wrong with a length that must be more than nothing. */
@@ -21,6 +21,17 @@ export function mustBeCount(field: string, given: number, least: number, most: n
   if (!Number.isInteger(given)) return [{ kind: 'not-whole', field, given }];
   if (given < least) return [{ kind: 'too-few', field, least, most, given }];
   return given > most ? [{ kind: 'too-many', field, least, most, given }] : [];
+}
+
+/** What is wrong with a length that must be from the least to the most. */
+export function mustBeWithin(
+  field: string,
+  given: Length,
+  least: ExactLength,
+  most: ExactLength,
+): Problem[] {
+  if (given < least) return [{ kind: 'too-short', field, least, most, given }];
+  return given > most ? [{ kind: 'too-long', field, least, most, given }] : [];
 }
 
 /** Above `LONGEST` the sums would no longer be exact. */

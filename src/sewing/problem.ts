@@ -7,9 +7,8 @@ import type { ExactLength, Length } from '../lengths/length.ts';
  * impossible for a moment. It carries the facts and the field to mend; its
  * sentence is in `words/`, so that arithmetic never holds language.
  *
- * - `too-short`, `too-long`: a length under the least or over the most that works.
- * - `too-few`, `too-many`: a count outside what works, with both ends where both are known: what mends the one
- *   must not be refused for the other.
+ * - `too-short`, `too-long`: a length under the least or over the most that works; `too-few`, `too-many`: a count.
+ *   With both ends where both are known: what mends the one must not be refused for the other.
  * - `not-over`, `not-under`: a length that must be more, or less, than another one.
  * - `does-not-fit`: what is asked for needs more length than there is.
  * - `ends-too-long`: the two ends together leave nothing (or less) between first and last.
@@ -28,8 +27,8 @@ import type { ExactLength, Length } from '../lengths/length.ts';
 export type Problem =
   | { kind: 'not-positive'; field: string; given: Length }
   | { kind: 'negative'; field: string; given: Length }
-  | { kind: 'too-short'; field: string; least: ExactLength; given: Length }
-  | { kind: 'too-long'; field: string; most: ExactLength; given: Length }
+  | { kind: 'too-short'; field: string; least: ExactLength; most?: ExactLength; given: Length }
+  | { kind: 'too-long'; field: string; least?: ExactLength; most: ExactLength; given: Length }
   | { kind: 'not-over'; field: string; over: ExactLength; given: Length }
   | { kind: 'not-under'; field: string; under: ExactLength; given: Length }
   | { kind: 'too-few'; field: string; least: number; most?: number; given: number }

@@ -4,9 +4,14 @@ import type { StripInput } from '../../src/sewing/edging/strip.ts';
 import { widestOf } from '../../src/sewing/edging/strip-followed.ts';
 import { stripHoles } from '../../src/sewing/edging/strip-holes.ts';
 import { alongFor, toCut } from '../../src/sewing/edging/strip-room.ts';
+import { gatherZones } from '../../src/sewing/fullness/gather-zones.ts';
+import { gathers } from '../../src/sewing/fullness/gathers.ts';
+import type { Fullness } from '../../src/sewing/fullness/gathers-input.ts';
+import { pleatsInStrip } from '../../src/sewing/fullness/pleat-strip.ts';
 import type { TuckSpread } from '../../src/sewing/fullness/tuck-input.ts';
 import { tucks } from '../../src/sewing/fullness/tucks.ts';
 import { mitre } from '../../src/sewing/hems/mitre.ts';
+import type { Outcome } from '../../src/sewing/problem.ts';
 import { followsRule } from '../../src/sewing/seams/needles.ts';
 import { finishSeam, USUAL_ROWS } from '../../src/sewing/seams/seam-finish.ts';
 import {
@@ -30,6 +35,52 @@ test('stitches from a hundredth to a thousand, the length from so many to so few
       expect(from(given)).toMatchObject({ problems: [{ given, least: 0.01, most: 1000 }] });
     }
   }
+});
+
+// What mends the one end must not be refused for the other: a strip of 40 on 10 is four times as full.
+describe('of a length that has a least and a most both are told, whichever it is past', () => {
+  const gathered = (full: Fullness) =>
+    gathers({ edge: mm(100), flat: mm(20), full, ring: false, ends: mm(10), parts: 4 });
+  test.each<[string, number, number, (of: number) => Outcome<unknown>]>([
+    ['stitch', mm(0.01), inches(100), (of) => stitchFromLength(of as Length)],
+    ['strip', mm(120), mm(1640), (of) => gathered({ by: 'strip', strip: of as Length })],
+    [
+      ...(['sampleFlat', mm(50), mm(1000)] as const),
+      (of) => gathered({ by: 'sample', flat: of as Length, gathered: mm(50) }),
+    ],
+    [
+      // 1.01 at the least: 100 ÷ 1.01 of the zone that is fuller, and twenty times the fullest.
+      ...(['strip', mm(100 + 100 / 2 + 100 / 2), mm(100 + 2000)] as const),
+      (of) =>
+        gatherZones({
+          ...{ zones: [mm(100), mm(100)], ratios: [1, 2], parts: 4 },
+          ...{ strip: of as Length, ends: ZERO },
+        }),
+    ],
+    [
+      // One box pleat 20 deep on 60: 4 × 20 of it, and a seam of 10 at both ends; 301 are too many.
+      ...(['there', mm(160), mm(20 + 301 * 140) - 1] as const),
+      (of) =>
+        pleatsInStrip({
+          ...{
+            there: of as Length,
+            width: mm(60),
+            kind: 'box',
+            depth: mm(20),
+            flat: ZERO,
+            ends: 'half',
+          },
+          seam: mm(10),
+        }),
+    ],
+  ])('%s', (field, least, most, of) => {
+    for (const past of [least - 1, most + 1]) {
+      const told = of(past);
+      expect(told.ok ? [] : told.problems).toMatchObject([{ field, least, most }]);
+    }
+    expect(boundTold(of, least - 1, field, 'least')).toBe(least);
+    expect(boundTold(of, most + 1, field, 'most')).toBe(most);
+  });
 });
 
 test('the rule of fives gives needles up to US 18, 110, where 19 is 120', () => {

@@ -61,6 +61,12 @@ test('what is missing, and what would mend it, is said', () => {
     'nothing takes a share',
   );
   expect(problemWords(EACH['too-few'], say)).toBe('How many: give at least 3.');
+  expect(problemWords({ ...EACH['too-short'], most: mm(90) }, say)).toBe(
+    'girth: 3 cm is too short; give at least 4 cm, at most 9 cm.',
+  );
+  expect(problemWords({ ...EACH['too-long'], least: mm(10) }, say)).toBe(
+    'opening: 200 cm is too long; give at least 1 cm, at most 100 cm.',
+  );
   expect(problemWords(EACH.outside, say)).toContain('from 1 cm to 8 cm');
 });
 

@@ -3,7 +3,7 @@ import { exactLength, type Length, length, ZERO } from '../../lengths/length.ts'
 import { MOST_STRIPS, type Strips, stripsFor } from '../../sewing/cloth/strips.ts';
 import { fullnessOf as fullOf, gathers } from '../../sewing/fullness/gathers.ts';
 import type { Fullness, Gathers, GathersInput } from '../../sewing/fullness/gathers-input.ts';
-import { mustBePositive, mustNotBeNegative } from '../../sewing/length-checks.ts';
+import { mustBePositive, mustBeWithin, mustNotBeNegative } from '../../sewing/length-checks.ts';
 import { answerUnless, mapped, type Outcome, refused } from '../../sewing/problem.ts';
 import type { GATHER_FIELDS, GathersAsked } from './fields.ts';
 
@@ -76,14 +76,11 @@ function stripOfCloth(asked: Asked): Outcome<Length> {
   const least = stripsFor({ needed: edge, cloth, seam, ends: endsOf(asked) });
   if (!least.ok) return refused(inField(least.problems[0], 'needed', 'edge'));
   const fewest = length(least.value.count * cutDeep.value);
-  if (have < fewest)
-    return refused({ kind: 'too-short', field: 'have', least: fewest, given: have });
-  const count = countOfCloth(have, cutDeep.value);
-  if (count > MOST_STRIPS) {
-    const most = exactLength((MOST_STRIPS + 1) * cutDeep.value - 1);
-    return refused({ kind: 'too-long', field: 'have', most, given: have });
-  }
-  return { ok: true, value: length(count * (cloth - 2 * seam) + 2 * seam) };
+  const most = exactLength((MOST_STRIPS + 1) * cutDeep.value - 1);
+  return answerUnless(mustBeWithin('have', have, fewest, most), () => {
+    const count = countOfCloth(have, cutDeep.value);
+    return { ok: true, value: length(count * (cloth - 2 * seam) + 2 * seam) };
+  });
 }
 
 /** Strips so deep, whole, of so much cloth. */

@@ -6,7 +6,7 @@ import {
   length,
   settled,
 } from '../../lengths/length.ts';
-import { mustBeCount, mustBePositive, mustNotBeNegative } from '../length-checks.ts';
+import { mustBeCount, mustBePositive, mustBeWithin, mustNotBeNegative } from '../length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from '../problem.ts';
 import type { Mark, Run } from '../run.ts';
 import { MOST_FULL } from './gathers-input.ts';
@@ -171,7 +171,6 @@ function stripProblems({ zones, ratios, ends }: GatherZonesInput, strip: Length)
   const { flat, full } = partedOf({ zones, ratios });
   const around = flat + 2 * ends;
   const least = exactLength(around + full / Math.min(...gathered));
-  if (strip < least) return [{ kind: 'too-short', field: 'strip', least, given: strip }];
   const most = exactLength(around + (MOST_FULL * full) / Math.max(...gathered));
-  return strip > most ? [{ kind: 'too-long', field: 'strip', most, given: strip }] : [];
+  return mustBeWithin('strip', strip, least, most);
 }

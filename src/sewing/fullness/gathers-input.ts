@@ -1,5 +1,5 @@
 import { exactLength, type Length, LONGEST, length } from '../../lengths/length.ts';
-import { mustBeCount, mustBePositive, mustNotBeNegative } from '../length-checks.ts';
+import { mustBeCount, mustBePositive, mustBeWithin, mustNotBeNegative } from '../length-checks.ts';
 import type { Problem } from '../problem.ts';
 import type { Run } from '../run.ts';
 
@@ -98,9 +98,8 @@ function fullnessProblems({ edge, flat, ends, full }: GathersInput): Problem[] {
     case 'sample': {
       const given = full.flat;
       const most = exactLength(MOST_FULL * full.gathered);
-      if (given < full.gathered)
-        return [{ kind: 'too-short', field: 'sampleFlat', least: full.gathered, given }];
-      if (given > most) return [{ kind: 'too-long', field: 'sampleFlat', most, given }];
+      const outside = mustBeWithin('sampleFlat', given, full.gathered, most);
+      if (outside.length > 0) return outside;
       const longest = exactLength(((LONGEST - flat) * full.gathered) / given + flat);
       return edge > longest
         ? [{ kind: 'too-long', field: 'edge', most: longest, given: edge }]
@@ -108,15 +107,9 @@ function fullnessProblems({ edge, flat, ends, full }: GathersInput): Problem[] {
     }
     case 'strip': {
       const around = flat + 2 * ends;
-      const [least, most] = [
-        exactLength(gathered + around),
-        exactLength(MOST_FULL * gathered + around),
-      ];
-      if (full.strip < least)
-        return [{ kind: 'too-short', field: 'strip', least, given: full.strip }];
-      return full.strip > most
-        ? [{ kind: 'too-long', field: 'strip', most, given: full.strip }]
-        : [];
+      const least = exactLength(gathered + around);
+      const most = exactLength(MOST_FULL * gathered + around);
+      return mustBeWithin('strip', full.strip, least, most);
     }
   }
 }

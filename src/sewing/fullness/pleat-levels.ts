@@ -1,4 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
+import { mustBeWithin } from '../length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from '../problem.ts';
 import type { Run } from '../run.ts';
 import { depthsTaken, type PleatsInput, pleatedWidth } from './pleat-input.ts';
@@ -73,10 +74,11 @@ function problemsAt(
   { field, across }: Level,
 ): Problem[] {
   if (across <= flat) return [{ kind: 'not-over', field, over: flat, given: across }];
-  if (across > strip) return [{ kind: 'too-long', field, most: strip, given: across }];
-  if (kind !== 'box') return [];
+  if (kind !== 'box') {
+    return across > strip ? [{ kind: 'too-long', field, most: strip, given: across }] : [];
+  }
   // Fronts of their own, or twice the depth there: 2 × count × (strip − across) ÷ (4 × count).
   const least =
     face === undefined ? exactLength((strip + 2 * flat) / 3) : exactLength(face * count + flat);
-  return across < least ? [{ kind: 'too-short', field, least, given: across }] : [];
+  return mustBeWithin(field, across, least, strip);
 }

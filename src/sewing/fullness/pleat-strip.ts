@@ -1,6 +1,6 @@
 import { type Length, length } from '../../lengths/length.ts';
-import { mustBePositive, mustNotBeNegative } from '../length-checks.ts';
-import { answerUnless, type Outcome, refused } from '../problem.ts';
+import { mustBePositive, mustBeWithin, mustNotBeNegative } from '../length-checks.ts';
+import { answerUnless, type Outcome } from '../problem.ts';
 import { depthsTaken, MOST_PLEATS, type PleatsInput } from './pleat-input.ts';
 
 /** A strip that is there, to be laid in pleats. */
@@ -39,10 +39,10 @@ export function pleatsInStrip(
     const ends = 2 * seam + flat;
     const count = begun ?? Math.floor((there - ends) / (width + takes));
     const least = length(ends + Math.max(1, begun ?? 1) * takes + width);
-    if (there < least) return refused({ kind: 'too-short', field: 'there', least, given: there });
     const most = length(ends + (MOST_PLEATS + 1) * (width + takes) - 1);
-    if (there > most) return refused({ kind: 'too-long', field: 'there', most, given: there });
-    const finished = length(there - 2 * seam - count * takes);
-    return { ok: true, value: { ...same, finished, rule: { by: 'count', count } } };
+    return answerUnless(mustBeWithin('there', there, least, most), () => {
+      const finished = length(there - 2 * seam - count * takes);
+      return { ok: true, value: { ...same, finished, rule: { by: 'count', count } } };
+    });
   });
 }

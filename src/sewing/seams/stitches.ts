@@ -5,7 +5,8 @@ import {
   UNITS_PER_INCH,
   UNITS_PER_MM,
 } from '../../lengths/length.ts';
-import { type Outcome, refused } from '../problem.ts';
+import { mustBeWithin } from '../length-checks.ts';
+import { answerUnless, type Outcome, refused } from '../problem.ts';
 
 /** One stitch length and its density, exact; showing rounds. */
 export interface Stitch {
@@ -26,9 +27,10 @@ export function stitchFromLength(given: Length): Outcome<Stitch> {
   const least = exactLength(UNITS_PER_CM / MOST_STITCHES);
   const most = exactLength(UNITS_PER_INCH / FEWEST_STITCHES);
   if (given <= 0) return refused({ kind: 'not-positive', field, given });
-  if (given < least) return refused({ kind: 'too-short', field, least, given });
-  if (given > most) return refused({ kind: 'too-long', field, most, given });
-  return { ok: true, value: stitch(given) };
+  return answerUnless(mustBeWithin(field, given, least, most), () => ({
+    ok: true,
+    value: stitch(given),
+  }));
 }
 
 /** The length of a stitch from stitches to the inch: 25.4 mm ÷ stitches. Problems name 'perInch'. */

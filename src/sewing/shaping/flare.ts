@@ -1,5 +1,5 @@
 import { type ExactLength, exactLength, type Length } from '../../lengths/length.ts';
-import { mustBeCount, mustBePositive, mustNotBeNegative } from '../length-checks.ts';
+import { mustBeCount, mustBePositive, mustBeWithin, mustNotBeNegative } from '../length-checks.ts';
 import { answerUnless, type Outcome, type Problem } from '../problem.ts';
 
 /** The most slashes, godets or pieces of one hem. */
@@ -117,16 +117,8 @@ function openProblems(how: GodetInput['how'], edge: Length): Problem[] {
     const within = given >= least && given <= most;
     return within ? [] : [{ kind: 'out-of-range', field: 'angle', given, least, most }];
   }
-  const [least, most] = [LEAST_GODET, MOST_GODET].map((angle) =>
-    exactLength((angle / DEGREES) * edge),
-  );
-  const given = how.added;
-  if (least !== undefined && given < least) {
-    return [{ kind: 'too-short', field: 'added', least, given }];
-  }
-  return most !== undefined && given > most
-    ? [{ kind: 'too-long', field: 'added', most, given }]
-    : [];
+  const added = (angle: number) => exactLength((angle / DEGREES) * edge);
+  return mustBeWithin('added', how.added, added(LEAST_GODET), added(MOST_GODET));
 }
 
 export interface LengthenInput {

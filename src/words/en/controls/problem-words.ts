@@ -21,16 +21,16 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
     case 'negative':
       return `${show(problem.given)} is less than nothing; give nothing or more`;
     case 'too-short':
-      return `${show(problem.given)} is too short; give at least ${show(problem.least, 'least')}`;
+      return `${show(problem.given)} is too short; ${endsSaid(problem, show)}`;
     case 'too-long':
-      return `${show(problem.given)} is too long; give at most ${show(problem.most, 'most')}`;
+      return `${show(problem.given)} is too long; ${endsSaid(problem, show)}`;
     case 'not-over':
       return `${show(problem.given)} must be more than ${show(problem.over)}`;
     case 'not-under':
       return `${show(problem.given)} must be less than ${show(problem.under)}`;
     case 'too-few':
     case 'too-many':
-      return countsSaid(problem);
+      return endsSaid(problem, String);
     case 'not-whole':
       return 'give a whole number';
     case 'does-not-fit':
@@ -75,10 +75,13 @@ function reason(problem: Problem, show: ProblemSay['length']): string {
 }
 
 /** Both ends at once, where both are known. */
-function countsSaid({ least, most }: { least?: number; most?: number }): string {
+function endsSaid<End>(
+  { least, most }: { least?: End; most?: End },
+  show: (end: End, which: 'most' | 'least') => string,
+): string {
   const ends = [
-    ...(least === undefined ? [] : [`at least ${least}`]),
-    ...(most === undefined ? [] : [`at most ${most}`]),
+    ...(least === undefined ? [] : [`at least ${show(least, 'least')}`]),
+    ...(most === undefined ? [] : [`at most ${show(most, 'most')}`]),
   ];
   return `give ${ends.join(', ')}`;
 }
