@@ -296,13 +296,14 @@ test('no name turns round what is shown beside it, also of what was handed on', 
     const works = { hem: { ...hem({}), name } };
     const record = {
       ...garmentOf({ works, quantities: { n: number(typed('1'), { name }) } }),
-      name,
+      ...{ name, notes: { 'hem||': { text: name, photo: 'p' } } },
     };
     const read = readHanded(record);
     expect(read).toMatchObject({ ok: true, handed: { garment: { name: 'Coat 5.21' } } });
     const { sound } = begin(record, KNOWN).answer;
     expect(sound.works.get('hem')?.name).toBe('Coat 5.21');
     expect(sound.quantities.get('n')?.name).toBe('Coat 5.21');
+    expect(sound.notes.get('hem||')).toEqual({ text: 'Coat 5.21', photo: 'p' });
     // What is kept stays as it was written.
     expect(record.works.hem).toMatchObject({ name });
     expect(newGarment('g', name, 1).name).toBe('Coat 5.21');

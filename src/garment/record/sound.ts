@@ -91,7 +91,11 @@ export function soundOf(garment: Garment, seen: Seen = new WeakMap()): Sound {
     begun: new Map(begun),
     decisions: new Map(decided),
     passed: new Set(pairsIn(garment.passed).flatMap(([home, is]) => (is === true ? home : []))),
-    notes: new Map(pairsIn(garment.notes).filter((one): one is [string, Note] => isNote(one[1]))),
+    notes: new Map(
+      pairsIn(garment.notes).flatMap(([home, one]): [string, Note][] =>
+        isNote(one) ? [[home, noteIn(one)]] : [],
+      ),
+    ),
     unsound,
   };
 }
@@ -150,6 +154,10 @@ function workIn(one: unknown): Work | undefined {
 
 function nameIn({ name }: Readonly<Record<string, unknown>>): string {
   return typeof name === 'string' ? plainText(name) : '';
+}
+
+function noteIn({ text, ...note }: Note): Note {
+  return { ...note, ...(text !== undefined && { text: plainText(text) }) };
 }
 
 function rankIn({ rank }: Readonly<Record<string, unknown>>): number {

@@ -114,6 +114,16 @@ test('a step is brought before those of another work, whatever their stage, and 
   expect(screen.queryByText('Back to where its stage has it')).toBeNull();
 });
 
+test('no button that moves a side turns round what is beside it', () => {
+  const front = {
+    ...{ ...(JOINED.works.front as object), name: 'Sleeve', sides: ['left', 'ri\u202eght'] },
+  };
+  render(<Screen start={{ ...JOINED, works: { ...JOINED.works, front } }} />);
+  press(/^\d\. Sleeve, right: .*width/i);
+  expect(screen.getByRole('button', { name: 'Move right by itself' })).toBeTruthy();
+  expect(document.body.textContent).not.toContain('\u202e');
+});
+
 test('one side of a work is moved by itself, and goes with the other again', () => {
   const sides = { ...(JOINED.works.front as object), name: 'Sleeve', sides: ['left', 'right'] };
   render(<Screen start={{ ...JOINED, works: { ...JOINED.works, front: sides } }} />);

@@ -322,6 +322,15 @@ test('what is wholly made has nothing left to do above its number: it says that 
   expect(answer()).not.toMatch(/Press the|Stitch the/);
 });
 
+test('a side is chosen, and given its own number, by a name that turns nothing round', async () => {
+  const hem = { ...(skirt.works.hem as object), sides: ['le\u202eft', 'right'] };
+  await openIn({ ...skirt, works: { ...skirt.works, hem } }, 'hem');
+  press('left');
+  press(/^Depth, finished/);
+  expect(screen.getByRole('button', { name: 'Only left' })).toBeTruthy();
+  expect(document.body.textContent).not.toContain('\u202e');
+});
+
 test('it opens on the side that was made otherwise', async () => {
   const sides = { sides: ['left', 'right'] };
   const hem = { ...(skirt.works.hem as object), ...sides };

@@ -6,6 +6,7 @@ import type { State } from '../../../garment/actions/state.ts';
 import { lastPress } from '../../../garment/actions/undo.ts';
 import { afterNext, type Next } from '../../../garment/next/next.ts';
 import { readHome } from '../../../garment/record/home.ts';
+import { sideName } from '../said/names.ts';
 import { numberAt, numberOf, stepWords } from '../said/say.ts';
 import type { HomeWay } from './home-way.ts';
 import type { Together } from './use-together.ts';
@@ -70,7 +71,7 @@ function waysFor(props: Props, act: (action: Action) => void, onUpTo: () => void
   const isLength = kind === 'length' || kind === 'run';
   const said = stepWords(answer, next.step, together.also);
   const also = [...together.can].map((step) => readHome(step.home).side);
-  const sides = words.sides([readHome(home).side, ...also]);
+  const sides = words.sides([readHome(home).side, ...also].map(sideName));
   const turn = () => {
     together.turn();
     onDone();

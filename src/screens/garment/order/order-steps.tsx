@@ -4,6 +4,7 @@ import { isMade } from '../../../garment/next/next.ts';
 import type { WorkLine } from '../../../garment/next/work-lines.ts';
 import { homeOf } from '../../../garment/record/home.ts';
 import type { GarmentStep } from '../../../garment/work-out/told.ts';
+import { sideName } from '../said/names.ts';
 import { stepWords } from '../said/say.ts';
 import { movesOf, type StepMove, sideTogether } from './order-moves.ts';
 import type { OrderProps } from './order-props.ts';
@@ -102,7 +103,7 @@ function StepMoves({ state, step, onAct, onGone }: LineProps & { onGone: () => v
       ))}
       {side !== undefined && (
         <button type="button" class="plain" onClick={() => setAlone(!alone)}>
-          {alone ? words.withOthers : words.byItself(side)}
+          {alone ? words.withOthers : words.byItself(sideName(side))}
         </button>
       )}
       <p class="unseen" aria-live="polite">

@@ -83,8 +83,12 @@ function partOf(seen: SeenWork, side: string, part: string): string {
 }
 
 /** A side is called as it is kept, which may be anyone's. */
+export function sideName(side: string): string {
+  return plainText(side);
+}
+
 function withSide(seen: SeenWork, side: string): string {
-  return placeInGarment.work(nameOf(seen), plainText(side));
+  return placeInGarment.work(nameOf(seen), sideName(side));
 }
 
 function nameOf({ work }: SeenWork): string {

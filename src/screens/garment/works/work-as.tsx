@@ -3,6 +3,7 @@ import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts'
 import type { State } from '../../../garment/actions/state.ts';
 import { hasFacts } from '../../../garment/actions/works.ts';
 import { piecesOf } from '../../../garment/work-out/pieces-of.ts';
+import { sideName } from '../said/names.ts';
 import { NameForm } from './name-form.tsx';
 import type { Do } from './use-typing.ts';
 
@@ -53,7 +54,7 @@ export function WorkAs({ state, work, onDo, onBack }: Props) {
                 aria-pressed={isSame(one, sides)}
                 onClick={() => setSides(one)}
               >
-                {words.oftenAs(one)}
+                {words.oftenAs(one.map(sideName))}
               </button>
             ))}
           </fieldset>

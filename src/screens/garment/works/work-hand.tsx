@@ -3,6 +3,7 @@ import { later } from '../../../controls/parts.tsx';
 import { steady } from '../../../controls/steady.tsx';
 import { partsOf } from '../../../garment/actions/typed-parts.ts';
 import type { FieldPlace } from '../../../garment/actions/typing.ts';
+import { sideName } from '../said/names.ts';
 import type { OpenField } from './open-work.ts';
 import type { SaysStale } from './says-stale.ts';
 import type { WorkInHand } from './use-work.ts';
@@ -75,7 +76,7 @@ function Sides({ hand: { sides, side, chooseSide } }: { hand: WorkInHand }) {
     <fieldset class="chips" aria-label={words.sides}>
       {sides.map((one) => (
         <button type="button" key={one} aria-pressed={one === side} onClick={() => chooseSide(one)}>
-          {one}
+          {sideName(one)}
         </button>
       ))}
     </fieldset>
@@ -130,5 +131,5 @@ function ownHere({ side, bench, onDo }: WorkInHand, { place, text, taken, own }:
   const parts = partsOf(text, taken, bench);
   const here = { work: place.work, field: place.field, side };
   const deed = () => onDo({ do: 'choose', place: here, parts });
-  return { words: words.onlyHere(side), deed };
+  return { words: words.onlyHere(sideName(side)), deed };
 }
