@@ -6,9 +6,10 @@ import { unmake } from '../../../garment/actions/make.ts';
 import { remove, takersOf } from '../../../garment/actions/remove.ts';
 import { homeOf } from '../../../garment/record/home.ts';
 import { Deed } from '../parts/deed.tsx';
+import { isTaken } from '../said/quantity-text.ts';
 import { refusedSaid, slotName } from '../said/refused-words.ts';
 import type { MeasureDeed, MeasuresProps } from './measures-props.ts';
-import { isTaken, measureOf, quantityNumber } from './quantity-words.ts';
+import { measureOf, quantityNumber } from './quantity-words.ts';
 
 interface Props extends MeasuresProps {
   id: string;

@@ -2,14 +2,13 @@ import { measuresWords as words } from '#words/garment/garment-measures-words.ts
 import type { Bench } from '../../../calculation/bench.ts';
 import { homeOf } from '../../../garment/record/home.ts';
 import type { Quantity } from '../../../garment/record/record.ts';
-import { isObject } from '../../../garment/record/sound-values.ts';
 import { plusMinus } from '../../../garment/work-out/doubt.ts';
-import { fieldText } from '../../../garment/work-out/field-text.ts';
 import type { Result } from '../../../garment/work-out/result.ts';
 import type { Answer } from '../../../garment/work-out/work-out.ts';
 import { partsText } from '../said/parts-text.ts';
+import { isTaken, sureQuantity } from '../said/quantity-text.ts';
 import { type Telling, troubleWords } from '../said/told-words.ts';
-import { foundText, offText, sureText, valueText } from '../said/value-text.ts';
+import { offText, sureText } from '../said/value-text.ts';
 
 /** The number of a quantity as text, with how sure it is; a dash where there is none. */
 export function quantityNumber(
@@ -22,16 +21,6 @@ export function quantityNumber(
   const off = plusMinus(result);
   if (off === 0) return sureQuantity({ kind, parts }, result.value, bench);
   return words.plusMinus(...sureText(kind, result.value, off, bench));
-}
-
-/** A number of a quantity that nothing is in doubt of: in the unit it was typed in as it was typed. */
-export function sureQuantity(
-  { kind, parts }: Pick<Quantity, 'kind' | 'parts'>,
-  value: number,
-  bench: Bench,
-): string {
-  const asTyped = !isTaken(parts) && fieldText(parts).how.unit === bench.unit;
-  return (asTyped ? valueText : foundText)(kind, value, bench);
 }
 
 /** Where a quantity is from, and what is said of it; or why it has no number. */
@@ -58,12 +47,4 @@ function originWords(telling: Telling, id: string, quantity: Quantity) {
 /** The id of what was measured of a quantity; undefined while it is typed, read or a sum. */
 export function measureOf({ sound }: Answer, id: string): string | undefined {
   return sound.facts.get(homeOf(id))?.at(-1)?.id;
-}
-
-/** Whether something is taken in it, so that it follows from others and isn't measured. */
-export function isTaken(parts: unknown): boolean {
-  return (
-    Array.isArray(parts) &&
-    parts.some((part) => isObject(part) && ('link' in part || 'put' in part))
-  );
 }
