@@ -29,6 +29,17 @@ test('where a second piece begins, and what is lost', () => {
   expect(headline.number).toMatchObject({ whole: '88' });
   expect(workings[0]?.formula).toBe('12 cm + 3 × 32 cm − 20 cm = 88 cm. 88 cm − 70 cm = 18 cm.');
   expect(lines).toContainEqual({ label: 'Cloth lost', value: '18 cm' });
+  // It begins 88 past a line, two repeats and 24: to the next one are 8.
+  expect(lines).toContainEqual({ label: 'Its upper edge to the first line', value: '8 cm' });
+  expect(answerTo(repeat, { kind: 'match', below: '12', free: '64' }).lines).toContainEqual({
+    label: 'Its upper edge to the first line',
+    value: 'it lies on a line',
+  });
+  // 110 are three repeats and 14.
+  expect(answerTo(repeat, {}).lines).toContainEqual({
+    label: 'Last line to each lower edge',
+    value: '14 cm',
+  });
   const before = answerTo(repeat, { kind: 'match', first: '90', free: '0' });
   expect(before.workings[0]?.formula).toContain('90 cm − 2 × 32 cm − 20 cm = 6 cm.');
 });

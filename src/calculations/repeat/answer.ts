@@ -5,6 +5,8 @@ import type { Answer, Line } from '../../calculation/calculation.ts';
 import { linesSaid, onlySaid } from '../../calculation/only-said.ts';
 import { byTape, exactly, numberOnTape, onTape } from '../../calculation/tape-text.ts';
 import { upToGraduation } from '../../lengths/graduation.ts';
+import { type ExactLength, exactLength } from '../../lengths/length.ts';
+import { pastLine } from '../../sewing/cloth/repeat.ts';
 import type { Worked } from './worked.ts';
 import { repeatWorkings } from './workings.ts';
 
@@ -48,9 +50,14 @@ function lines(worked: Worked, bench: Bench): Line[] {
     each.push(
       [words.extra, onTape(extra, bench, upToGraduation)],
       [words.rule, words.ruleOf(show(rule), rule < worked.panels.cloth)],
+      [words.lowerEdge, atLine(pastLine(worked.asked, worked.long), bench)],
     );
   }
-  if (worked.kind === 'match') each.push([words.lost, show(worked.match.lost)]);
+  if (worked.kind === 'match') {
+    const past = pastLine(worked.asked, worked.match.start);
+    const below = exactLength(past === 0 ? 0 : worked.repeat - past);
+    each.push([words.lost, show(worked.match.lost)], [words.upperEdge, atLine(below, bench)]);
+  }
   if (worked.kind === 'slant') {
     each.push(
       [words.alongOne, show(worked.slant.one)],
@@ -58,6 +65,11 @@ function lines(worked: Worked, bench: Bench): Line[] {
     );
   }
   return linesSaid(each);
+}
+
+/** How far from a line an edge lies. */
+function atLine(off: ExactLength, bench: Bench): string {
+  return off === 0 ? words.onLine : byTape(off, bench);
 }
 
 function warnings(worked: Worked): string[] {

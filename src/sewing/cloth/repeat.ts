@@ -25,6 +25,17 @@ export function repeatOf({ span, repeats }: RepeatInput): ExactLength {
   return exactLength(span / repeats);
 }
 
+/**
+ * How far past a line a place lies that is measured from one: place mod repeat, nothing on a line (geometry).
+ *
+ * @param place nothing or more
+ */
+export function pastLine(input: RepeatInput, place: ExactLength): ExactLength {
+  const repeat = repeatOf(input);
+  const lines = Math.floor((place + NEAR) / repeat);
+  return settled(exactLength(Math.max(0, place - lines * repeat)));
+}
+
 /** Equal panels, cut at the same line of the repeat. */
 export interface Panels {
   /** Whole repeats from the start of one to the next one's. */

@@ -8,6 +8,7 @@ import {
   type MatchInput,
   matchAt,
   panels,
+  pastLine,
   repeatOf,
   slanted,
 } from '../../../src/sewing/cloth/repeat.ts';
@@ -134,6 +135,25 @@ describe('laws', () => {
       { seed: 2806 },
     );
   });
+});
+
+test('past a line by as much as is left of whole repeats, also of a repeat that is no whole number', () => {
+  const size = fc.integer({ min: 0, max: 8_000_000 }).map(length);
+  const input = fc.record({
+    span: fc.integer({ min: 8000, max: 800_000 }).map(length),
+    repeats: fc.integer({ min: 1, max: 9 }),
+  });
+  fc.assert(
+    fc.property(input, size, fc.nat(40), (repeat, place, more) => {
+      const past = pastLine(repeat, place);
+      const whole = (place - past) / repeatOf(repeat);
+      expect(Math.abs(whole - Math.round(whole)) * repeatOf(repeat)).toBeLessThan(1 + 1e-3);
+      expect(past >= 0 && past < repeatOf(repeat)).toBe(true);
+      const on = exactLength(Math.ceil(more * repeatOf(repeat)));
+      expect(pastLine(repeat, on)).toBeLessThan(1);
+    }),
+    { seed: 2813 },
+  );
 });
 
 // By hand, a repeat of 32.
