@@ -62,6 +62,20 @@ test('blind tucks, and tucks that cover the next line, are said', () => {
   expect(warned({})).toContain('not with a card moved from tuck to tuck');
 });
 
+test('graduated groups: each begins anew, where that is asked', async () => {
+  const groups = { by: 'groups', spacing: '1', step: '0.1' };
+  open(tucks, groups);
+  expect(await answer()).toContain('9 × 2 × 0.2 cm + 9 × 8 × 0.1 cm = 10.8 cm.');
+  cleanup();
+  open(tucks, { ...groups, anew: 'group' });
+  const said = await answer();
+  expect(said).toContain('3 × (3 × 2 × 0.2 cm + 3 × 2 × 0.1 cm) = 5.4 cm.');
+  expect(said).toContain('Letting one out gains0.4 cm to 0.8 cm');
+  expect(
+    tucks.fields({ ...tucks.start(benchOf()), by: 'groups' }).map(({ key }) => key),
+  ).not.toContain('anew');
+});
+
 test.each<[string, Record<string, string>, RegExp]>([
   ['no depth', { depth: '0' }, /Depth of a tuck: give more than nothing/],
   [

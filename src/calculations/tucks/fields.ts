@@ -1,10 +1,20 @@
 import { tucksWords as words } from '#words/calculations/tucks-words.ts';
-import { choice, count, length, lengthOrNone, maybeLength } from '../../calculation/field-spec.ts';
+import {
+  all,
+  choice,
+  count,
+  given,
+  length,
+  lengthOrNone,
+  maybeLength,
+} from '../../calculation/field-spec.ts';
 import { needed } from '../../calculation/needed.ts';
 import { type InputOf, schema, type Typed } from '../../calculation/schema.ts';
 import type { TuckSpread, TucksInput } from '../../sewing/fullness/tuck-input.ts';
 
 export const by = choice(words.by);
+
+const step = lengthOrNone(words.alike);
 
 /** What is asked of tucks: what always matters first. */
 export const tuckFields = schema(words.labels, {
@@ -27,7 +37,8 @@ export const tuckFields = schema(words.labels, {
   depth: length({ start: { cm: '0.2', mm: '2', in: '1/8' }, givesWay: true }),
   first: length({ start: { cm: '2', mm: '20', in: '3/4' }, usual: 'endMargin', givesWay: true }),
   last: maybeLength(words.asFirst, { usual: 'endMargin', givesWay: true }),
-  step: lengthOrNone(words.alike),
+  step,
+  anew: choice(words.anew, { when: all(by.is('groups'), given(step)) }),
   lies: choice(words.lies),
   radius: maybeLength(words.straight, { usual: 'curveRadius' }),
   seam: lengthOrNone(words.none, { usual: 'seamAllowance', givesWay: true }),
@@ -52,6 +63,7 @@ export const TUCK_FIELDS = [
   'first',
   'last',
   'step',
+  'anew',
   'lies',
   'seam',
 ] as const satisfies readonly (keyof TucksAsked)[];
@@ -60,8 +72,9 @@ type Asked = Pick<TucksAsked, (typeof TUCK_FIELDS)[number]>;
 
 /** The tucks that are asked for. */
 export function tucksInput(asked: Asked): TucksInput {
-  const { finished, first, last = first, depth, step, lies, seam } = asked;
-  return { finished, first, last, depth, step, lies, seam, spread: spreadOf(asked) };
+  const { finished, first, last = first, depth, step, anew, lies, seam } = asked;
+  const spread = spreadOf(asked);
+  return { finished, first, last, depth, step, anew: anew === 'group', lies, seam, spread };
 }
 
 function spreadOf({ by, gap, spacing, count, groups, each, fit }: Asked): TuckSpread {

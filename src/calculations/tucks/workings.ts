@@ -16,12 +16,14 @@ export function tucksWorkings(found: Tucked, bench: Bench): Working[] {
   const show = (x: ExactLength) => exactly(x, bench);
   const { finished, first, last, depth, step, seam } = input;
   const room = formula.room(show(finished), show(first), show(last), show(tuckedRoom(input)));
-  const taken = formula.taken(
-    plan.count,
-    show(depth),
-    step === 0 ? '' : show(step),
-    show(plan.taken),
-  );
+  const taken =
+    input.anew && input.spread.by === 'groups' && step > 0
+      ? formula.takenAnew(
+          input.spread.groups,
+          input.spread.each,
+          ...([show(depth), show(step), show(plan.taken)] as const),
+        )
+      : formula.taken(plan.count, show(depth), step === 0 ? '' : show(step), show(plan.taken));
   const cut = formula.cut(
     show(finished),
     show(plan.taken),

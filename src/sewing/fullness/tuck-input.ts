@@ -27,6 +27,8 @@ export interface TucksInput {
   /** Of the first tuck, from its stitch line to its fold; each one after is deeper by the step. */
   depth: Length;
   step: Length;
+  /** Of groups: each begins with the first depth anew. */
+  anew?: boolean | undefined;
   /** Which edge the tucks are pressed towards. */
   lies: 'last' | 'first';
   /** Added at both edges. */

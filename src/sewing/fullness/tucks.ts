@@ -62,7 +62,7 @@ export function tucks(input: TucksInput): Outcome<Tucks> {
       ok: true,
       value: {
         ...tucking,
-        gap: tucking.spacing && exactLength(tucking.spacing - deepest(input, count)),
+        gap: leastGap(input, tucking, between),
         between,
         taken: takenBy(input, count),
         beside: spread.by === 'groups' ? [] : besideOf(input, count),
@@ -78,19 +78,44 @@ export function tucks(input: TucksInput): Outcome<Tucks> {
 }
 
 /** How deep a tuck is, from its stitch line to its fold; they are counted from 0. */
-export function depthOf({ depth, step }: Pick<TucksInput, 'depth' | 'step'>, i: number): Length {
-  return length(depth + i * step);
+export function depthOf(input: Deepening, i: number): Length {
+  const { depth, step } = input;
+  return length(depth + (i % cycleOf(input)) * step);
 }
 
-/** The deepest tuck that lies towards another one. */
-function deepest(input: TucksInput, count: number): Length {
-  return depthOf(input, input.lies === 'last' ? count - 2 : count - 1);
+type Deepening = Pick<TucksInput, 'depth' | 'step' | 'spread' | 'anew'>;
+
+/** After how many tucks their depths begin anew. */
+function cycleOf({ spread, anew }: Deepening): number {
+  return anew && spread.by === 'groups' ? spread.each : Number.POSITIVE_INFINITY;
+}
+
+/** What is clear between neighbours where that is least: of groups that begin anew their ends lie apart. */
+function leastGap(
+  input: TucksInput,
+  { count, spacing }: Tucking,
+  between: ExactLength | undefined,
+): ExactLength | undefined {
+  if (spacing === undefined) return undefined;
+  const { lies, spread } = input;
+  if (cycleOf(input) > count || spread.by !== 'groups' || between === undefined) {
+    return exactLength(spacing - depthOf(input, lies === 'last' ? count - 2 : count - 1));
+  }
+  const { each } = spread;
+  const [within, out] = lies === 'last' ? [each - 2, each - 1] : [each - 1, 0];
+  return exactLength(Math.min(spacing - depthOf(input, within), between - depthOf(input, out)));
 }
 
 /** All that so many of the first tucks take. */
-function takenBy({ depth, step }: Pick<TucksInput, 'depth' | 'step'>, count: number): Length {
-  // Of whole numbers count × (count − 1) is even.
-  return length(TUCK_TAKES.value * count * depth + count * (count - 1) * step);
+function takenBy(input: Deepening, count: number): Length {
+  const { depth, step } = input;
+  const cycle = Math.min(cycleOf(input), Math.max(1, count));
+  // Of whole numbers n × (n − 1) is even.
+  const grown = (n: number) => n * (n - 1) * step;
+  const whole = Math.floor(count / cycle);
+  return length(
+    TUCK_TAKES.value * count * depth + whole * grown(cycle) + grown(count - whole * cycle),
+  );
 }
 
 function countOf(input: TucksInput): number {

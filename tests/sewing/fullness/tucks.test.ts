@@ -95,6 +95,37 @@ describe('the lines', () => {
   });
 });
 
+// By hand: 2, 3 and 4 mm take 1.8 cm a group.
+describe('graduated groups', () => {
+  const groups = { by: 'groups', groups: 3, each: 3, spacing: cm(1) } as const;
+  const grown = { spread: groups, step: cm(0.1) };
+
+  test('anew in each group each has the same depths, else they grow through all', () => {
+    const anew = plan({ ...grown, anew: true });
+    expect([toCm(anew.taken), toCm(anew.cut)]).toEqual([5.4, 33.4]);
+    expect(toCm(plan(grown).taken)).toBe(10.8);
+    // The second group begins 9 on, and after the 1.8 of the first.
+    expect(anew.run.marks.slice(9, 12).map(({ at }) => toCm(at))).toEqual([14.8, 15, 15.2]);
+    expect(
+      Array.from({ length: 6 }, (_, i) => toCm(depthOf({ ...FRONT, ...grown, anew: true }, i))),
+    ).toEqual([...[0.2, 0.3, 0.4, 0.2, 0.3, 0.4]]);
+  });
+
+  test('clear between them is the least: within a group, or from its deepest to the next one', () => {
+    // Pressed on, the second of a group lies 0.3 towards the third; back, the third 0.4 towards it.
+    expect(toCm(plan({ ...grown, anew: true }).gap)).toBe(0.7);
+    expect(toCm(plan({ ...grown, anew: true, lies: 'first' }).gap)).toBe(0.6);
+    // (14.8 − 4 − 3 × 2 × 1.2) ÷ 2 = 1.8 to the next group, less 1.6; within a group 1.2 − 0.9.
+    const deep = { finished: cm(14.8), step: cm(0.7), spread: { ...groups, spacing: cm(1.2) } };
+    expect(toCm(plan({ ...deep, anew: true }).gap)).toBe(0.2);
+  });
+
+  test('of what is in no groups, and of tucks all alike, it says nothing', () => {
+    expect(plan({ anew: true, step: cm(0.1) })).toEqual(plan({ step: cm(0.1) }));
+    expect(plan({ spread: groups, anew: true }).run).toEqual(plan({ spread: groups }).run);
+  });
+});
+
 describe('what is refused', () => {
   test.each<[string, Partial<TucksInput>, string]>([
     ['no depth', { depth: ZERO }, 'depth'],
@@ -156,6 +187,7 @@ const anyTucks = fc
     ),
     depth: typed(1, 30),
     step: typed(0, 3),
+    anew: fc.boolean(),
     lies: fc.constantFrom('first', 'last'),
     seam: typed(0, 20),
   })

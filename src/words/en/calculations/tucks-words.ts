@@ -22,12 +22,14 @@ export const tucksWords = {
     last: 'Last stitch line to edge',
     depth: 'Depth of a tuck',
     step: 'Each one deeper by',
+    anew: 'They grow',
     lies: 'Pressed towards',
     radius: 'On a curve, its radius',
     seam: 'Seam, each edge',
   },
   by: { gap: 'Gap', spacing: 'Spacing', count: 'Number', groups: 'Groups' },
   fit: { nearest: 'Nearest', 'no-closer': 'No closer', 'no-wider': 'No wider' },
+  anew: { all: 'Through all groups', group: 'Anew in each group' },
   lies: { last: 'The last edge', first: 'The first edge' },
   asFirst: 'as the first',
   alike: 'nothing, all alike',
@@ -73,6 +75,8 @@ export const tucksWords = {
       step === ''
         ? `${count} × 2 × ${depth} = ${taken}. `
         : `${count} × 2 × ${depth} + ${count} × ${count - 1} × ${step} = ${taken}. `,
+    takenAnew: (groups: number, each: number, depth: string, step: string, taken: string) =>
+      `${groups} × (${each} × 2 × ${depth} + ${each} × ${each - 1} × ${step}) = ${taken}. `,
     cut: (finished: string, taken: string, seam: string, cut: string) =>
       `${finished} + ${taken}${seam === '' ? '' : ` + 2 × ${seam}`} = ${cut}.`,
     curve: (depth: string, radius: string, percent: string) =>
