@@ -11,7 +11,8 @@ type Props = HandProps & {
 };
 
 /** What can be added to the garment in hand; what is added opens. */
-export function AddPlace({ state, bench, hand, said, address, to, onDone }: Props) {
+export function AddPlace(props: Props) {
+  const { state, bench, hand, said, onAgain, address, to, onDone } = props;
   const [failed, setFailed] = useState<string>();
   const off = [...state.answer.sound.works].flatMap(([id, work]) =>
     work.off ? [{ id, name: work.name }] : [],
@@ -35,6 +36,7 @@ export function AddPlace({ state, bench, hand, said, address, to, onDone }: Prop
       name={state.record.name}
       bench={bench}
       said={failed ?? said}
+      onAgain={failed === undefined ? onAgain : undefined}
       onAdd={(calculation, name) => void add(calculation, name)}
       offers={(id) => id in OUTPUTS}
       off={off}

@@ -12,7 +12,8 @@ type Props = HandProps & {
 };
 
 /** How what is made otherwise than asked goes on; or where one of it really is, being typed. */
-export function DecisionPlace({ state, bench, hand, home, said, to, onDone }: Props) {
+export function DecisionPlace(props: Props) {
+  const { state, bench, hand, home, said, onAgain, to, onDone } = props;
   const { answer } = state;
   const [measures, setMeasures] = useState<string>();
   const made = answer.sound.facts.get(home)?.find(({ id }) => id === measures);
@@ -33,7 +34,7 @@ export function DecisionPlace({ state, bench, hand, home, said, to, onDone }: Pr
   }
   return (
     <Decision
-      {...{ state, bench, home, onDone }}
+      {...{ state, bench, home, onAgain, onDone }}
       unkept={hand.trouble || hand.failed ? said : undefined}
       onAct={hand.act}
       onOpen={(work) => to({ w: work })}

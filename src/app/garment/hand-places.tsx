@@ -50,7 +50,7 @@ function Place(props: HandProps) {
   const home = () => to({});
   const refused = hand.refused && refusedSaid({ answer: state.answer, bench }, hand.refused);
   const said = props.said ?? refused;
-  const shared = { ...props, said, to, onDone: home };
+  const shared = { ...props, said, onAgain: hand.trouble && hand.again, to, onDone: home };
   if (d !== undefined) {
     return <Fetched load={loadDecision} onLeave={home} give={{ ...shared, home: d }} />;
   }

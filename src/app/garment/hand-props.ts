@@ -15,6 +15,8 @@ export interface HandProps {
   state: State;
   /** Why something is not on the disk. */
   said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
   news?: ComponentChildren;
   onLeave: () => void;
 }

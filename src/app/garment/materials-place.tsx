@@ -16,7 +16,10 @@ function One(give: MaterialProps) {
 }
 
 /** Everything to have at hand for the garment in hand. */
-export function MaterialsPlace({ state, bench, hand, said, to, onDone }: Props) {
+export function MaterialsPlace(props: Props) {
+  const { state, bench, hand, said, onAgain, to, onDone } = props;
   const onLay = (id: string) => to({ w: 'lay', m: id });
-  return <MaterialsScreen {...{ state, bench, said, One, onLay, onDone }} onAct={hand.act} />;
+  return (
+    <MaterialsScreen {...{ state, bench, said, onAgain, One, onLay, onDone }} onAct={hand.act} />
+  );
 }

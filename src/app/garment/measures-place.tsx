@@ -18,7 +18,8 @@ type Props = HandProps & {
 };
 
 /** The numbers of a garment itself; or one of them being read off a tape. */
-export function MeasuresPlace({ state, bench, hand, said, first, read, onDone }: Props) {
+export function MeasuresPlace(props: Props) {
+  const { state, bench, hand, said, onAgain, first, read, onDone } = props;
   const [reads, setReads] = useState(read ? first : undefined);
   if (reads !== undefined && state.answer.sound.quantities.has(reads)) {
     const back = read ? onDone : () => setReads(undefined);
@@ -26,6 +27,10 @@ export function MeasuresPlace({ state, bench, hand, said, first, read, onDone }:
     return <Fetched load={loadTape} onLeave={back} give={give} />;
   }
   return (
-    <Measures {...{ state, bench, said, first, onDone, Laid }} onAct={hand.act} onRead={setReads} />
+    <Measures
+      {...{ state, bench, said, onAgain, first, onDone, Laid }}
+      onAct={hand.act}
+      onRead={setReads}
+    />
   );
 }

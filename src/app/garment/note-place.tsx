@@ -18,7 +18,7 @@ type Props = HandProps & {
 };
 
 /** A note of the garment in hand. Its photo is kept beside the garment before the note names it. */
-export function NotePlace({ state, bench, hand, store, said, home, onDone }: Props) {
+export function NotePlace({ state, bench, hand, store, said, onAgain, home, onDone }: Props) {
   const note = state.answer.sound.notes.get(home);
   const photo = usePhoto(store, note?.photo);
   const [opening, setOpening] = useState(false);
@@ -42,6 +42,7 @@ export function NotePlace({ state, bench, hand, store, said, home, onDone }: Pro
       {...{ bench, note, photo, opening, onDone }}
       where={noteWhere(state.answer, home)}
       said={fault ?? said}
+      onAgain={fault === undefined ? onAgain : undefined}
       onText={(text) => keep({ ...note, text })}
       onPhoto={(file, text) => void takePhoto(file, text)}
       onTakeOff={(text) => keep({ text })}

@@ -8,14 +8,15 @@ type Props = HandProps & {
 };
 
 /** All steps of the garment in hand, and the order of its works. */
-export function OrderPlace({ state, bench, hand, said, store, id, to, onDone }: Props) {
+export function OrderPlace(props: Props) {
+  const { state, bench, hand, said, onAgain, store, id, to, onDone } = props;
   const takeInHand = (home: string) => {
     keepInHand(store, id, home);
     onDone();
   };
   return (
     <Order
-      {...{ state, bench, said, onDone }}
+      {...{ state, bench, said, onAgain, onDone }}
       onAct={hand.act}
       onInHand={takeInHand}
       onNote={(home) => to({ n: home })}

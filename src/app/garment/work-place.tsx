@@ -24,7 +24,7 @@ type Props = HandProps & {
 
 /** A work of the garment in hand, open; or one of its fields being read off a tape. */
 export function WorkPlace(props: Props) {
-  const { state, work, bench, hand, store, id, said, to, onDone } = props;
+  const { state, work, bench, hand, store, id, said, onAgain, to, onDone } = props;
   const parts = useWorkParts(state, work);
   const since = useRef(state.log.at(-1)?.id ?? 0).current;
   const [read, setRead] = useState<FieldPlace>();
@@ -48,6 +48,7 @@ export function WorkPlace(props: Props) {
       {...parts}
       refused={hand.refused}
       unkept={hand.trouble || hand.failed ? said : undefined}
+      onAgain={onAgain}
       onAct={hand.act}
       onDecide={decide}
       onFollow={next && follow}

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
-import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { garmentWords } from '#words/garment/garment-words.ts';
 import { App } from '../../../src/app/start/app.tsx';
 import { act } from '../../../src/garment/actions/act.ts';
 import { begin } from '../../../src/garment/actions/state.ts';
@@ -122,6 +123,42 @@ test('what the storage was slow to keep, and has kept since, is not said to be m
   location.hash = '#/garments/open?g=coat';
   await screen.findByRole('button', { name: /^Made|^Check/ });
   expect(screen.queryByText(SAID.slow)).toBeNull();
+});
+
+test('what there was no room for is tried again by a press, on whichever screen of the garment', async () => {
+  await addGarment(store, coat());
+  let full = false;
+  start('#/garments/open?g=coat&w=hooks', {
+    ...store,
+    transact: (mode, work) =>
+      full && mode === 'readwrite'
+        ? Promise.reject(new StoreError('full'))
+        : store.transact(mode, work),
+  });
+  const opening = await screen.findByLabelText<HTMLInputElement>(/^Opening/, { selector: 'input' });
+  full = true;
+  fireEvent.input(opening, { target: { value: '20' } });
+  const again = { name: garmentWords.tryNow };
+  for (const [at, its] of [
+    ['w=hooks', '.garment-work:not(.measures)'],
+    ['w=materials', '.materials'],
+    ['w=order', '.order'],
+    ['w=add', '.adding'],
+    ['n=hooks||', '.note-screen'],
+    ['', '.in-hand'],
+    ['w=measures', '.measures:not(.materials)'],
+  ] as const) {
+    location.hash = `#/garments/open?g=coat&${at}`;
+    const place = () => document.querySelector<HTMLElement>(its);
+    await waitFor(() => expect(place()).not.toBeNull());
+    const here = within(place() as HTMLElement);
+    expect(await here.findByText(SAID.full), at).toBeTruthy();
+    expect(await here.findByRole('button', again), at).toBeTruthy();
+  }
+  full = false;
+  fireEvent.click(await screen.findByRole('button', again));
+  await waitFor(() => expect(screen.queryByText(SAID.full)).toBeNull());
+  await waitFor(async () => expect(await openingNow()).toBe('20'));
 });
 
 test('a list that storage was slow to give comes without a press, and nothing is said of it any more', async () => {

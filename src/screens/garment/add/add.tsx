@@ -2,6 +2,7 @@ import { garmentAddWords as words } from '#words/garment/garment-add-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { adopt } from '../../../controls/adopt.ts';
 import { FindList } from '../../../controls/find-list.tsx';
+import { NotDone } from '../parts/not-done.tsx';
 import css from './add.css?inline';
 
 adopt(css);
@@ -11,6 +12,8 @@ interface Props {
   bench: Bench;
   /** Why nothing was added. */
   said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
   /** Whether a garment can hold a work of this calculation. */
   offers: (calculation: string) => boolean;
   onAdd: (calculation: string, name: string) => void;
@@ -34,11 +37,7 @@ export function AddScreen(props: Props) {
       <main>
         <h1>{words.title(props.name)}</h1>
         <p>{words.about}</p>
-        {props.said !== undefined && (
-          <p class="warning" role="alert">
-            {props.said}
-          </p>
-        )}
+        <NotDone said={props.said} onAgain={props.onAgain} />
       </main>
       <FindList offers={props.offers} onChoose={props.onAdd} />
       <div class="beside">

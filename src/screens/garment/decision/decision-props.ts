@@ -9,6 +9,8 @@ export interface DecisionProps {
   bench: Bench;
   /** Why what was decided is not on the disk yet, in words. */
   unkept?: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
   onAct: (action: Action) => void;
   /** Opens a work. */
   onOpen: (work: string) => void;

@@ -5,6 +5,7 @@ import { Rich } from '../../../controls/rich.tsx';
 import { type Cause, causeOf } from '../../../garment/actions/cause.ts';
 import { allowedAt } from '../../../garment/actions/decide.ts';
 import { MeasureEntry } from '../parts/measure-entry.tsx';
+import { NotDone } from '../parts/not-done.tsx';
 import { numberName, workName } from '../said/names.ts';
 import workCss from '../works/garment-work.css?inline';
 import { causeSaid } from './cause-words.ts';
@@ -59,11 +60,7 @@ export function Decision(props: DecisionProps) {
           <h1>{numberName(telling, home)}</h1>
           {step && row && <span class="how-many">{words.made(step.made, step.of)}</span>}
         </header>
-        {props.unkept !== undefined && (
-          <p class="warning" role="alert">
-            <Rich text={props.unkept} />
-          </p>
-        )}
+        <NotDone said={props.unkept} onAgain={props.onAgain} />
         {row && typeof row.value === 'object' && (
           <RowDots row={{ run: row.value, made: row.made ?? [] }} />
         )}

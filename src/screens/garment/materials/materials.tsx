@@ -14,6 +14,7 @@ import {
 } from '../../../garment/materials/materials.ts';
 import css from '../measures/measures.css?inline';
 import { NameEntry } from '../parts/name-entry.tsx';
+import { NotDone } from '../parts/not-done.tsx';
 import { type Telling, workTroubleSaid } from '../said/told-words.ts';
 import workCss from '../works/garment-work.css?inline';
 import type { MaterialProps } from './material-one.tsx';
@@ -30,6 +31,8 @@ interface Props {
   bench: Bench;
   /** Why the last thing wasn't done, in words. */
   said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
   /** One of them, opened: fetched when it is wanted. */
   One: FunctionComponent<MaterialProps>;
   onAct: (action: Action) => void;
@@ -42,7 +45,8 @@ interface Props {
 const ADDED = ['cloth', 'interfacing', 'tape', 'other'] as const;
 
 /** Everything to have at hand for a garment, to be ticked when it is there. */
-export function MaterialsScreen({ state, bench, said, One, onAct, onLay, onDone }: Props) {
+export function MaterialsScreen(props: Props) {
+  const { state, bench, said, onAgain, One, onAct, onLay, onDone } = props;
   const [over, setOver] = useState<{ one: string } | 'add'>();
   const telling = { answer: state.answer, bench };
   const materials = materialsOf(state.record, state.answer);
@@ -58,11 +62,7 @@ export function MaterialsScreen({ state, bench, said, One, onAct, onLay, onDone 
   };
   return (
     <div class="bench garment-work measures materials" data-hand={bench.hand}>
-      {said !== undefined && (
-        <p class="said warning" role="alert">
-          <Rich text={said} />
-        </p>
-      )}
+      <NotDone said={said} onAgain={onAgain} />
       {open ? (
         <One
           key={open.id}

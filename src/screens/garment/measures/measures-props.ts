@@ -23,6 +23,8 @@ export interface MeasuresProps {
   first?: string | undefined;
   /** Why the last thing wasn't done, in words. */
   said?: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
 }
 
 /** What is done with a number just now. */

@@ -5,6 +5,7 @@ import { later } from '../../../controls/parts.tsx';
 import { Rich } from '../../../controls/rich.tsx';
 import { pendingOf } from '../../../garment/actions/typing.ts';
 import { homeOf } from '../../../garment/record/home.ts';
+import { NotDone } from '../parts/not-done.tsx';
 import { quantityName } from '../said/names.ts';
 import workCss from '../works/garment-work.css?inline';
 import { addQuantity, measuresIn } from './add-quantity.ts';
@@ -24,7 +25,7 @@ const Choose = later(() => import('./measure-choose.tsx').then((part) => part.Me
 
 /** The numbers of a garment itself: where each is from, and all that is done with them. */
 export function Measures(props: MeasuresProps) {
-  const { state, bench, onAct, onDone, said } = props;
+  const { state, bench, onAct, onDone, said, onAgain } = props;
   const [over, setOver] = useState<Over>(() => typedNow(props));
   const back = () => setOver(undefined);
   const body = over && 'add' in over && over.add === 'body';
@@ -39,11 +40,7 @@ export function Measures(props: MeasuresProps) {
   const isOpen = over && 'one' in over && state.answer.sound.quantities.has(over.one);
   return (
     <div class="bench garment-work measures" data-hand={bench.hand}>
-      {said !== undefined && (
-        <p class="said warning" role="alert">
-          <Rich text={said} />
-        </p>
-      )}
+      <NotDone said={said} onAgain={onAgain} />
       {body ? (
         <Choose there={measuresIn(state)} onChoose={choose} onLeave={back} />
       ) : isOpen ? (

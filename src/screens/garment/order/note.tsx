@@ -3,6 +3,7 @@ import { garmentNoteWords as words } from '#words/garment/garment-note-words.ts'
 import type { Bench } from '../../../calculation/bench.ts';
 import { adopt } from '../../../controls/adopt.ts';
 import type { Note } from '../../../garment/record/record.ts';
+import { NotDone } from '../parts/not-done.tsx';
 import css from './note.css?inline';
 
 adopt(css);
@@ -21,6 +22,8 @@ interface Props {
   opening: boolean;
   /** What went wrong, in words. */
   said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
   onText: (text: string) => void;
   /** A photo that was taken or chosen; what is typed goes with it. */
   onPhoto: (file: File, text: string) => void;
@@ -43,11 +46,7 @@ export function NoteScreen(props: Props) {
       <main>
         <h1>{words.title(where)}</h1>
         <p class="soft">{words.about}</p>
-        {said !== undefined && (
-          <p class="warning" role="alert">
-            {said}
-          </p>
-        )}
+        <NotDone said={said} onAgain={props.onAgain} />
         <label>
           {words.text}
           <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />

@@ -7,6 +7,8 @@ export interface OrderProps {
   bench: Bench;
   /** What went wrong, in words. */
   said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
   onAct: (action: Action) => void;
   /** Takes a step in hand, and goes to it. */
   onInHand: (home: string) => void;

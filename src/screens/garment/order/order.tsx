@@ -5,6 +5,7 @@ import { adopt } from '../../../controls/adopt.ts';
 import { useLanding } from '../../../controls/use-landing.ts';
 import { moved } from '../../../garment/actions/rank.ts';
 import { type WorkLine, workLines } from '../../../garment/next/work-lines.ts';
+import { NotDone } from '../parts/not-done.tsx';
 import { workName } from '../said/names.ts';
 import css from './order.css?inline';
 import type { OrderProps } from './order-props.ts';
@@ -17,7 +18,7 @@ type Pressed = { work: string; by: -1 | 1 } | undefined;
 
 /** All works in their order, which one press changes, and all steps of each. */
 export function Order(props: OrderProps) {
-  const { state, bench, said, onAct, onDone } = props;
+  const { state, bench, said, onAgain, onAct, onDone } = props;
   const lines = workLines(state.answer);
   const [pressed, setPressed] = useState<Pressed>();
   const move = (work: string, by: -1 | 1) => {
@@ -36,11 +37,7 @@ export function Order(props: OrderProps) {
           {words.title}
         </h1>
         <p>{words.about}</p>
-        {said !== undefined && (
-          <p class="warning" role="alert">
-            {said}
-          </p>
-        )}
+        <NotDone said={said} onAgain={onAgain} />
         <ol>
           {lines.map((line, i) => (
             <li key={line.id}>

@@ -1,13 +1,13 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { exampleWords } from '#words/garment/example-words.ts';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
-import { Rich } from '../../../controls/rich.tsx';
 import { steady } from '../../../controls/steady.tsx';
 import type { Dimensioned } from '../../../drawing/dimension.ts';
 import type { Refused } from '../../../garment/actions/state.ts';
 import { laysTaken } from '../../../garment/materials/lays-taken.ts';
 import { isUntouched } from '../../../garment/work-out/untouched.ts';
 import { BeforeAfter } from '../parts/before-after.tsx';
+import { NotDone } from '../parts/not-done.tsx';
 import { numberName, workName } from '../said/names.ts';
 import { refusedSaid, slotName } from '../said/refused-words.ts';
 import { DrawingRoom } from './drawing-room.tsx';
@@ -29,6 +29,7 @@ interface Props {
   drawn: WorkDrawn;
   refused: Refused | undefined;
   unkept: string | undefined;
+  onAgain: (() => void) | undefined;
   lacks: Lacks | undefined;
   /** Says how what is made otherwise goes on. */
   onDecide: ((home: string) => void) | undefined;
@@ -63,21 +64,16 @@ const Head = steady(({ hand: { state, id, side } }: { hand: WorkInHand }) => {
 });
 
 /** What is to be said: why something wasn't done, the number, what is to be minded and decided. */
-const Said = steady(({ hand, refused, unkept, lacks, onDecide, Stale }: Omit<Props, 'drawn'>) => {
+const Said = steady((props: Omit<Props, 'drawn'>) => {
+  const { hand, refused, unkept, onAgain, lacks, onDecide, Stale } = props;
   const { state, id, side, bench, open, pending, planned, headline, gives } = hand;
   const telling = { answer: state.answer, bench, here: id };
   const conflicts = open ? conflictsOf(telling, open) : [];
-  const alerts = [unkept, refused && refusedSaid(telling, refused)].filter(
-    (one) => one !== undefined,
-  );
   const asPlanned = planned?.ok ? planned.answer : undefined;
   return (
     <>
-      {alerts.map((one) => (
-        <p class="refused warning" role="alert" key={one}>
-          <Rich text={one} />
-        </p>
-      ))}
+      <NotDone as="refused" said={unkept} onAgain={onAgain} />
+      <NotDone as="refused" said={refused && refusedSaid(telling, refused)} />
       <WorkAnswer
         headline={headline}
         bench={bench}

@@ -27,11 +27,13 @@ export interface WorkViewProps extends WorkWays {
   refused: Refused | undefined;
   /** Why what was typed is not on the disk yet, in words. */
   unkept?: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
 }
 
 /** A work of a garment, opened in place: its drawing, on which its fields are, and what it gives. */
 export function WorkView(props: WorkViewProps) {
-  const { state, work, bench, refused, unkept, Stale } = props;
+  const { state, work, bench, refused, unkept, onAgain, Stale } = props;
   const { hand, drawn } = useWork(props);
   const lacks = useMemo(
     () => lacksOf({ answer: state.answer, bench, here: work }, work, hand.gives),
@@ -39,7 +41,10 @@ export function WorkView(props: WorkViewProps) {
   );
   return (
     <div class="bench garment-work" data-hand={bench.hand}>
-      <WorkReading {...{ hand, drawn, refused, unkept, lacks, Stale }} onDecide={props.onDecide} />
+      <WorkReading
+        {...{ hand, drawn, refused, unkept, onAgain, lacks, Stale }}
+        onDecide={props.onDecide}
+      />
       <WorkHand
         {...{ hand, lacks, Stale }}
         placed={placedOn(drawn.picture).join(' ')}
