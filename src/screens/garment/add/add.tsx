@@ -2,7 +2,7 @@ import { garmentAddWords as words } from '#words/garment/garment-add-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { adopt } from '../../../controls/adopt.ts';
 import { FindList } from '../../../controls/find-list.tsx';
-import { NotDone } from '../parts/not-done.tsx';
+import { NotDone } from '../../../controls/not-done.tsx';
 import css from './add.css?inline';
 
 adopt(css);

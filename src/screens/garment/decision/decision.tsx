@@ -1,11 +1,11 @@
 import { useMemo } from 'preact/hooks';
 import { decisionWords as words } from '#words/garment/garment-decision-words.ts';
 import { adopt } from '../../../controls/adopt.ts';
+import { NotDone } from '../../../controls/not-done.tsx';
 import { Rich } from '../../../controls/rich.tsx';
 import { type Cause, causeOf } from '../../../garment/actions/cause.ts';
 import { allowedAt } from '../../../garment/actions/decide.ts';
 import { MeasureEntry } from '../parts/measure-entry.tsx';
-import { NotDone } from '../parts/not-done.tsx';
 import { numberName, workName } from '../said/names.ts';
 import workCss from '../works/garment-work.css?inline';
 import { causeSaid } from './cause-words.ts';

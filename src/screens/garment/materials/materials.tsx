@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { garmentMaterialsWords as words } from '#words/garment/garment-materials-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { adopt } from '../../../controls/adopt.ts';
+import { NotDone } from '../../../controls/not-done.tsx';
 import { Rich } from '../../../controls/rich.tsx';
 import type { Action } from '../../../garment/actions/act.ts';
 import type { MaterialSaying } from '../../../garment/actions/material.ts';
@@ -14,7 +15,6 @@ import {
 } from '../../../garment/materials/materials.ts';
 import css from '../measures/measures.css?inline';
 import { NameEntry } from '../parts/name-entry.tsx';
-import { NotDone } from '../parts/not-done.tsx';
 import { type Telling, workTroubleSaid } from '../said/told-words.ts';
 import workCss from '../works/garment-work.css?inline';
 import type { MaterialProps } from './material-one.tsx';

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
+import { NotDone } from '../../../controls/not-done.tsx';
 import type { Action } from '../../../garment/actions/act.ts';
 import { unmake } from '../../../garment/actions/make.ts';
 import { remove, takersOf } from '../../../garment/actions/remove.ts';
 import { homeOf } from '../../../garment/record/home.ts';
 import { Deed } from '../parts/deed.tsx';
-import { NotDone } from '../parts/not-done.tsx';
 import { isTaken } from '../said/quantity-text.ts';
 import { refusedSaid, slotName } from '../said/refused-words.ts';
 import type { MeasureDeed, MeasuresProps } from './measures-props.ts';

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { measuresWords as words } from '#words/garment/garment-measures-words.ts';
 import { adopt } from '../../../controls/adopt.ts';
+import { NotDone } from '../../../controls/not-done.tsx';
 import { later } from '../../../controls/parts.tsx';
 import { Rich } from '../../../controls/rich.tsx';
 import { pendingOf } from '../../../garment/actions/typing.ts';
 import { homeOf } from '../../../garment/record/home.ts';
-import { NotDone } from '../parts/not-done.tsx';
 import { quantityName } from '../said/names.ts';
 import workCss from '../works/garment-work.css?inline';
 import { addQuantity, measuresIn } from './add-quantity.ts';

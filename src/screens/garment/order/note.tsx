@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { garmentNoteWords as words } from '#words/garment/garment-note-words.ts';
 import type { Bench } from '../../../calculation/bench.ts';
 import { adopt } from '../../../controls/adopt.ts';
+import { NotDone } from '../../../controls/not-done.tsx';
 import type { Note } from '../../../garment/record/record.ts';
-import { NotDone } from '../parts/not-done.tsx';
 import css from './note.css?inline';
 
 adopt(css);

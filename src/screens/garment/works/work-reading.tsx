@@ -1,13 +1,13 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { exampleWords } from '#words/garment/example-words.ts';
 import { garmentWorkWords as words } from '#words/garment/garment-work-words.ts';
+import { NotDone } from '../../../controls/not-done.tsx';
 import { steady } from '../../../controls/steady.tsx';
 import type { Dimensioned } from '../../../drawing/dimension.ts';
 import type { Refused } from '../../../garment/actions/state.ts';
 import { laysTaken } from '../../../garment/materials/lays-taken.ts';
 import { isUntouched } from '../../../garment/work-out/untouched.ts';
 import { BeforeAfter } from '../parts/before-after.tsx';
-import { NotDone } from '../parts/not-done.tsx';
 import { numberName, workName } from '../said/names.ts';
 import { refusedSaid, slotName } from '../said/refused-words.ts';
 import { DrawingRoom } from './drawing-room.tsx';

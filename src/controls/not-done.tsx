@@ -1,5 +1,5 @@
 import { garmentWords } from '#words/garment/garment-words.ts';
-import { Rich } from '../../../controls/rich.tsx';
+import { Rich } from './rich.tsx';
 
 interface Props {
   said: string | undefined;
