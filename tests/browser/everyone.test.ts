@@ -113,13 +113,15 @@ const outOfReach = (page: Page) =>
 const halfSeen = (page: Page) =>
   page.evaluate(() => {
     const seen = document.querySelector('.bench .tiles')?.getBoundingClientRect();
-    const tiles = [...document.querySelectorAll('.bench .tiles .tile')].slice(0, 2);
-    return tiles
-      .filter(
-        (tile) =>
-          (tile.lastElementChild?.getBoundingClientRect().bottom ?? 0) > (seen?.bottom ?? 0) + 3,
-      )
-      .map((tile) => tile.textContent);
+    const boxes = [...document.querySelectorAll('.bench .tiles .tile')].map((tile) => ({
+      tile,
+      top: tile.getBoundingClientRect().top,
+      value: tile.lastElementChild?.getBoundingClientRect().bottom ?? 0,
+    }));
+    const row = boxes.filter(({ top }) => top === boxes[0]?.top);
+    return row
+      .filter(({ value }) => value > (seen?.bottom ?? 0) + 3)
+      .map(({ tile }) => tile.textContent);
   });
 
 const LIGHTS = ['paper', 'night'] as const;
