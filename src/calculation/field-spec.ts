@@ -39,6 +39,8 @@ export interface About {
   takesRun?: true;
   /** Of a length that may be smaller or larger where something made lacks or has some: an allowance, a hem, an end. */
   givesWay?: true;
+  /** What an edge of a piece takes: allowances of works are offered first. */
+  edge?: true;
   /** Of a choice whose options change: whether one that isn't offered just now is one of it. */
   known?: (value: string) => boolean;
 }

@@ -94,6 +94,8 @@ export interface Output {
   step?: Step;
   /** What no step makes and may be no less, or no more: it is rounded to that side, as a step is. */
   bound?: NonNullable<Step['bound']>;
+  /** What the edge of a piece takes for this work: its allowance. */
+  edge?: true;
   /** Whether several of it add up: left and right, or one of each size. */
   adds: boolean;
   /** What it takes of a material. */
@@ -128,6 +130,7 @@ interface Declared<All extends Specs, Key extends keyof All & string, K extends 
   bentBy?: readonly Output[];
   step?: Step;
   bound?: NonNullable<Step['bound']>;
+  edge?: true;
   adds?: true;
   material?: MaterialTaken;
   decides?: readonly Key[];
@@ -148,7 +151,7 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
     declared: Declared<All, Key, K>,
   ): Output => {
     const { key, name, kind, reads, takes = [], bentBy = [], adds = false } = declared;
-    const { step, bound, material } = declared;
+    const { step, bound, edge, material } = declared;
     const readsIf: Readonly<Record<string, Condition | undefined>> = declared.readsIf ?? {};
     const when = [declared.when ?? []].flat();
     return {
@@ -161,6 +164,7 @@ export function outputOf<All extends Specs>(_fields: Schema<All>) {
       bentBy: bentBy.map((one) => one.key),
       ...(step && { step }),
       ...(bound && { bound }),
+      ...(edge && { edge }),
       adds,
       ...(material && { material }),
       decides: declared.decides ?? [],

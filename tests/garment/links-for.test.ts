@@ -138,6 +138,34 @@ test('what is near in the making comes first, whatever it is called', () => {
   expect(names({ work: 'lace', field: 'gap' })).toEqual([...hems, ...yoke, 'Arm']);
 });
 
+test('for the edge of a piece what works take there comes first: each side of a felled seam, a hem, a casing', () => {
+  const of = (calculation: string, fields: Work['fields'] = {}) => ({
+    ...{ name: calculation, calculation, rank: 1, fields },
+  });
+  const felled = { finish: typed('felled'), allowance: typed('1.5') };
+  const works = {
+    piece: { ...of('piece', { width: typed('40'), length: typed('60') }), rank: 9 },
+    seam: of('seam', felled),
+    hem: of('hem', { depth: typed('4') }),
+    cord: of('cord'),
+  };
+  const state = begin(garmentOf({ works } as never), KNOWN);
+  const offered = (field: string) => linksFor(state, { work: 'piece', field }).map(named);
+  const allowances = [
+    'cord · Casing, above the fold',
+    'hem · Hem allowance',
+    'seam · Seam allowance, sewn',
+    'seam · Under layer, cut with',
+    'seam · Upper layer, cut with',
+  ];
+  for (const edge of ['top', 'bottom', 'side', 'otherSide']) {
+    expect(offered(edge).slice(0, 5).sort(), edge).toEqual(allowances);
+    expect(offered(edge)).toHaveLength(offered('length').length);
+  }
+  // How long it is finished is none of them.
+  expect(offered('length').slice(0, 5).sort()).not.toEqual(allowances);
+});
+
 test('of one name they come as the garment has them', () => {
   const works = {
     ...{ b: hem(typed('1'), { rank: 1 }), a: hem(typed('2'), { rank: 2 }) },

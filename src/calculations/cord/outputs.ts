@@ -39,6 +39,7 @@ export const cordOutputs: Outputs = {
       ...asked,
       key: 'allowance',
       name: words.allowance,
+      edge: true,
       step: {
         do: words.cutAllowance,
         datum: 'fold',

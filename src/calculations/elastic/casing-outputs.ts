@@ -30,6 +30,7 @@ export const casingOutputs: readonly Output[] = [
     ...asked,
     key: 'allowance',
     name: words.allowance,
+    edge: true,
     step: {
       do: words.cutAllowance,
       datum: 'fold',

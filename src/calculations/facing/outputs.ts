@@ -109,6 +109,7 @@ export const facingOutputs: Outputs = {
       key: 'allowance',
       name: words.allowance,
       kind: 'length',
+      edge: true,
       reads: CUT_FIELDS,
       bentBy: [seam],
       of: (fields, { made }) => mapped(stands(fields, made), ({ allowance }) => allowance),

@@ -79,6 +79,7 @@ export const hemOutputs: Outputs = {
       key: 'allowance',
       name: words.allowance,
       kind: 'length',
+      edge: true,
       reads: TURN_FIELDS,
       bentBy,
       of: (fields, { made }) => there(lines(fields, made), ({ allowance }) => allowance),

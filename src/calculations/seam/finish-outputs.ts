@@ -99,6 +99,7 @@ export function rowOutputs(stitchLine: Output): Output[] {
     output({
       key: 'upper',
       name: words.upper,
+      edge: true,
       ...row('felled'),
       bentBy: [stitchLine],
       of: (fields, { made }) => sides(fields, made[stitchLine.key], ({ upper }) => upper),
@@ -106,6 +107,7 @@ export function rowOutputs(stitchLine: Output): Output[] {
     output({
       key: 'lower',
       name: words.lower,
+      edge: true,
       ...row('felled'),
       bentBy: [stitchLine],
       of: (fields, { made }) => sides(fields, made[stitchLine.key], ({ lower }) => lower),

@@ -45,6 +45,7 @@ export const seamOutputs: Outputs = {
       key: 'sewn',
       name: words.sewn,
       kind: 'length',
+      edge: true,
       reads: SEWN_FIELDS,
       bentBy: [stitchLine, firstRow, secondRow],
       of: (fields, { made }) => mapped(sewn(fields), (planned) => asSewn(planned, fields, made)),

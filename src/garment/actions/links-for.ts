@@ -1,4 +1,5 @@
 import type { Field } from '../../calculation/calculation.ts';
+import type { FieldSpec } from '../../calculation/field-spec.ts';
 import { type Kind, type Output, STAGES } from '../../calculation/output.ts';
 import { homeOf } from '../record/home.ts';
 import type { Link } from '../record/record.ts';
@@ -43,13 +44,15 @@ const FACTORS: readonly Kind[] = ['count', 'number'];
 
 /**
  * All that a field can take of the garment: quantities, and what other works give, that are of its kind
- * and don't come from it themselves. Nearest first by the stage of the work, then by name.
+ * and don't come from it themselves. For the edge of a piece what works take there comes first; else
+ * nearest first by the stage of the work, then by name.
  *
  * @param factor whether a count is wanted beside a length
  */
 export function linksFor(state: State, place: FieldPlace, factor = false): Offered[] {
   const { answer } = state;
-  const kind = kindOf(answer, place);
+  const spec = specOf(answer, place);
+  const kind = kindOf(answer, place, spec);
   const fits = kind ? [...FITS[kind], ...(factor && kind === 'length' ? FACTORS : [])] : [];
   if (fits.length === 0) return [];
   const behind = behindPlace(answer, place);
@@ -59,20 +62,34 @@ export function linksFor(state: State, place: FieldPlace, factor = false): Offer
   return all
     .filter((one) => fits.includes(one.kind) && !one.keys.some((key) => behind.has(key)))
     .map((one) => ({ one, far: Math.abs(one.stage - here) }))
-    .sort((a, b) => a.far - b.far || byName(a.one, b.one))
-    .map(({ one: { keys: _, stage: _stage, ...offered } }) => offered);
+    .sort((a, b) => firstOf(a.one, b.one, spec) || a.far - b.far || byName(a.one, b.one))
+    .map(({ one: { keys: _, stage: _stage, edge: _edge, ...offered } }) => offered);
 }
 
 interface Candidate extends Offered {
   keys: readonly string[];
   stage: number;
+  edge?: true | undefined;
 }
 
-function kindOf({ sound, works }: Answer, place: FieldPlace): keyof typeof FITS | undefined {
-  if ('quantity' in place) return sound.quantities.get(place.quantity)?.kind;
+function specOf({ works }: Answer, place: FieldPlace): FieldSpec<unknown> | undefined {
+  if ('quantity' in place) return undefined;
   const specs = works.get(place.work)?.outputs?.fields.specs ?? {};
-  const spec = Object.hasOwn(specs, place.field) ? specs[place.field] : undefined;
+  return Object.hasOwn(specs, place.field) ? specs[place.field] : undefined;
+}
+
+function kindOf(
+  { sound }: Answer,
+  place: FieldPlace,
+  spec: FieldSpec<unknown> | undefined,
+): keyof typeof FITS | undefined {
+  if ('quantity' in place) return sound.quantities.get(place.quantity)?.kind;
   return spec?.takesRun ? 'run' : spec?.kind;
+}
+
+/** At the edge of a piece, what an edge takes. */
+function firstOf(a: Candidate, b: Candidate, spec: FieldSpec<unknown> | undefined): number {
+  return spec?.edge ? Number(b.edge ?? false) - Number(a.edge ?? false) : 0;
 }
 
 function byName(a: Offered, b: Offered): number {
@@ -123,7 +140,7 @@ interface Giving {
 
 /** An output once, or once a side where the sides don't agree, and all together where they add up. */
 function ofOutput(state: State, { id, seen, output }: Giving, place: FieldPlace): Candidate[] {
-  const { key, kind, name, step } = output;
+  const { key, kind, name, step, edge } = output;
   const bound = step?.bound ?? output.bound;
   const there = seen.sides.filter(
     (side) =>
@@ -131,7 +148,7 @@ function ofOutput(state: State, { id, seen, output }: Giving, place: FieldPlace)
   );
   if (there.length === 0) return [];
   const stage = output.step ? STAGES.indexOf(output.step.stage) : stageOf(seen);
-  const base = { kind, name: seen.work.name, output: name, stage, ...(bound && { bound }) };
+  const base = { kind, name: seen.work.name, output: name, stage, edge, ...(bound && { bound }) };
   const one = (sides: readonly SeenSide[], of?: string): Candidate => {
     const link = { work: id, output: key, ...(of !== undefined && { of }) };
     const keys = sides.map(({ side }) => homeOf(id, side, key));
