@@ -82,7 +82,7 @@ function materialNow(served: Served, record: Garment): MaterialNow {
   const laid = lay && !blind ? laidLength(served, lay) : undefined;
   const net = (laid ?? netOf(served, needs)) + (said.more ?? 0);
   const have = withSpare(net, said);
-  const fed = Math.max(1, ...needs.map((need) => need.fed));
+  const fed = kind === 'thread' ? Math.max(1, ...needs.map((need) => need.fed)) : 1;
   const wanted = have > NOTHING ? have + spoolsBeside(fed, said.unit) : have;
   const bought = upToUnit(wanted, said.unit);
   const unsure: readonly Unsure[] =

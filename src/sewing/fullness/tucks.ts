@@ -98,7 +98,7 @@ function leastGap(
 ): ExactLength | undefined {
   if (spacing === undefined) return undefined;
   const { lies, spread } = input;
-  if (cycleOf(input) > count || spread.by !== 'groups' || between === undefined) {
+  if (!input.anew || spread.by !== 'groups' || between === undefined) {
     return exactLength(spacing - depthOf(input, lies === 'last' ? count - 2 : count - 1));
   }
   const { each } = spread;

@@ -356,6 +356,13 @@ describe('thread by its colour', () => {
     expect(one(bought, 'white')).toMatchObject({ lacks: m(200), ticked: false });
   });
 
+  test('what is no thread has no spools, whatever it serves', () => {
+    const lace = { kind: 'lace', name: 'Lace', rank: 1, unit: m(100), serves: of('edges') };
+    const state = garment(works, { lace });
+    expect(one(state, 'lace')).toMatchObject({ net: m(140), buy: m(200) });
+    expect(one(state, 'lace').spools).toBeUndefined();
+  });
+
   test('of no seam there is no spool', () => {
     const none = { ...edges, fields: { ...edges.fields, seams: [] } };
     const state = garment({ edges: none }, { 'thread|edges||thread': { unit: m(100) } });

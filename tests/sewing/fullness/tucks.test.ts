@@ -114,6 +114,8 @@ describe('graduated groups', () => {
   test('clear between them is the least: within a group, or from its deepest to the next one', () => {
     // Pressed on, the second of a group lies 0.3 towards the third; back, the third 0.4 towards it.
     expect(toCm(plan({ ...grown, anew: true }).gap)).toBe(0.7);
+    // Through all groups the last but one is 0.9 deep.
+    expect(toCm(plan(grown).gap)).toBe(0.1);
     expect(toCm(plan({ ...grown, anew: true, lies: 'first' }).gap)).toBe(0.6);
     // (14.8 − 4 − 3 × 2 × 1.2) ÷ 2 = 1.8 to the next group, less 1.6; within a group 1.2 − 0.9.
     const deep = { finished: cm(14.8), step: cm(0.7), spread: { ...groups, spacing: cm(1.2) } };
