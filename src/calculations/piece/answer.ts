@@ -71,15 +71,16 @@ function lines(found: PieceFound, bench: Bench): Line[] {
   const { asked, input, plan } = found;
   const { across, along, corner, widest, longest } = plan;
   const show = (x: ExactLength) => byTape(x, bench);
+  const takes = (x: ExactLength) => onTape(x, bench, upToGraduation);
   const list: [string, string | undefined][] = [
     [
       words.across[asked.adds],
       across && words.widthTake[input.fold ? 'fold' : 'flat'](show(across.takes)),
     ],
     [words.along[asked.adds], along && show(along.takes)],
-    [words.opened, across && input.fold ? show(exactLength(2 * across.cut)) : undefined],
-    [words.widest, isUpright(input) ? undefined : widest && show(widest)],
-    [words.longest, isLevel(input) ? undefined : longest && show(longest)],
+    [words.opened, across && input.fold ? takes(exactLength(2 * across.cut)) : undefined],
+    [words.widest, isUpright(input) ? undefined : widest && takes(widest)],
+    [words.longest, isLevel(input) ? undefined : longest && takes(longest)],
     [
       words.corner,
       isSquare(found)

@@ -77,11 +77,12 @@ const cutLength = output({
 
 const ALL_FIELDS = [...new Set([...WIDTH_FIELDS, ...LENGTH_FIELDS])];
 
-/** Opened, where it is widest. */
+/** Opened, where it is widest: cloth that is narrower doesn’t take it. */
 const whole = output({
   key: 'across',
   name: words.across,
   kind: 'length',
+  bound: 'least',
   reads: ALL_FIELDS,
   bentBy: [cutWidth],
   when: wide,
@@ -93,6 +94,7 @@ const tall = output({
   key: 'along',
   name: words.along,
   kind: 'length',
+  bound: 'least',
   reads: ALL_FIELDS,
   bentBy: [cutLength],
   when: long,

@@ -86,6 +86,17 @@ describe.each(garments)('on a bench of inches the %s has', (_, state) => {
   });
 });
 
+// 78.9 cm and 34.5 cm are 31.063 and 13.583 in: on a tape of sixteenths no less than 31 1/8 and 13 5/8. By hand.
+test('a piece is said to be no narrower, and no shorter, than it is cut', () => {
+  const [, , [, shirt] = []] = garments;
+  if (!shirt) throw new Error('no shirt');
+  const said = sheetText(
+    sheetSaid({ state: shirt, bench, day: '', bodies: true, drawings: new Map() }),
+  );
+  const fronts = said.slice(said.indexOf('\nFronts\n'));
+  expect(fronts).toMatch(/Widest, as cut and opened: 13 5\/8 in\n\s*Longest, as cut: 31 1\/8 in/);
+});
+
 // 46.3 cm are 18.228 in, 18 1/4 less a third of a sixteenth. By hand.
 test('a measure is said as it was typed in inches, typed in centimetres as the tape shows it', () => {
   const said = (text: string, unit: 'cm' | 'in', value: number) =>
