@@ -77,7 +77,7 @@ async function allMade(page: Page): Promise<void> {
   const hem = { name: 'Hem', calculation: 'hem', older: 2, rank: 1, fields };
   const garment = { ...garmentOf({ works: { hem } }), id: 'short', name: 'Napkin (invented)' };
   await take(page, withKeys(garment, KNOWN));
-  const end = page.getByText(garmentHomeWords.allMade);
+  const end = page.getByText(garmentHomeWords.allMade).first();
   const made = page.locator('.next-key .made');
   while (!(await end.isVisible())) {
     await made.click();
