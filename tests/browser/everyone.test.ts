@@ -15,6 +15,7 @@ import {
   wear,
 } from './harness.ts';
 import { IN_HAND } from './in-hand.ts';
+import { LATER } from './in-hand-later.ts';
 import { EACH, EVERY_SCREEN, type Screen } from './screens.ts';
 import { stored } from './stored.ts';
 
@@ -100,6 +101,17 @@ const overflow = (page: Page) =>
 const fits = (page: Page, how: string) =>
   expect.poll(() => overflow(page), { message: how }).toEqual([]);
 
+/** Names that have less room than their longest word beside their number. */
+const squeezed = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.before-after dt, .before-after dd')]
+      .filter((one) => {
+        const { width } = one.getBoundingClientRect();
+        return width < 4 * Number.parseFloat(getComputedStyle(one).fontSize);
+      })
+      .map((one) => one.textContent),
+  );
+
 /** What is to be pressed and lies above the lower 60 %, where no thumb reaches. */
 const outOfReach = (page: Page) =>
   page.evaluate(() =>
@@ -167,6 +179,7 @@ async function lookAt({ screen: { steps }, by, sizes }: Visit, page: Page): Prom
     await page.setViewportSize(size);
     await fits(page, `large text, ${size.width} wide`);
     expect(await cutOff(page), `large text, ${size.width} wide`).toEqual([]);
+    expect(await squeezed(page), `large text, ${size.width} wide`).toEqual([]);
   }
 }
 
@@ -177,7 +190,7 @@ async function lookAt({ screen: { steps }, by, sizes }: Visit, page: Page): Prom
  * through, and of the others every other one is left to `npm run thorough`.
  */
 const VISITS = inGate(
-  EVERY_SCREEN.flatMap((screen, i) => {
+  [...EVERY_SCREEN, ...(THOROUGH ? LATER : [])].flatMap((screen, i) => {
     const page = EACH.indexOf(screen);
     const visit = {
       ...{ name: screen.name, screen },

@@ -59,8 +59,9 @@ export function Key(props: Props) {
 /** A part of the key that does something. @param stands what the rest of the key says */
 function Part({ face, stands, onPress }: { face: string; stands: string; onPress: () => void }) {
   const press = usePress(`${face} ${stands}`, onPress);
+  const word = Math.max(...face.split(' ').map(({ length }) => length));
   return (
-    <button type="button" class="made" {...press}>
+    <button type="button" class="made" style={{ '--word': word }} {...press}>
       {face}
     </button>
   );
