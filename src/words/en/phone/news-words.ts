@@ -9,6 +9,8 @@ export const newsWords = {
         'Rows of topstitching and of a lace, the end an edge is marked from, and what is made already are told apart in words. A count times how often a work is done says how many pieces come of it.',
         'Works can always be moved between two others. A product of a length and counts keeps its unit on another bench. Names lose signs that turn the way of writing; doubled parts of an address are said.',
         'Where the phone has no room, Made says what is held in the page only, and tries again. Long lists of garments come sooner.',
+        'Thread is summed by colour in spools; panels of a circular skirt side by side in a cloth’s width; groups of tucks that grow anew; where a repeat falls on the edges of panels and of a second piece; a shrinkage sample that was steamed.',
+        'An edge of a piece is offered what works take there before all else. What has no room is tried again from every screen of a garment. With large letters the key stays in sight beside what went wrong.',
       ],
     },
     {
