@@ -1,6 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
 import { layWords as words } from '#words/garment/garment-lay-words.ts';
-import type { Bench } from '../../calculation/bench.ts';
 import { layNow } from '../../garment/materials/lay-now.ts';
 import { type MaterialNow, materialsOf } from '../../garment/materials/materials.ts';
 import { layIn } from '../../garment/record/cloth-lay.ts';
@@ -41,20 +40,23 @@ type Props = HandProps & {
 
 /** The pieces of the garment in hand on one of its cloths. */
 export function LayPlace(props: Props) {
-  const { state, bench, said, cloth, onDone } = props;
+  const { state, bench, said, onAgain, cloth, onDone } = props;
   const all = materialsOf(state.record, state.answer).all.filter(({ lay }) => lay !== undefined);
   const one = all.find(({ id }) => id === cloth) ?? all[0];
   if (one) return <OnCloth key={one.id} {...props} one={one} all={all} />;
-  return <NothingToLay {...{ bench, onDone }} said={said ?? words.nothing} />;
+  return <NothingToLay {...{ bench, onAgain, onDone }} said={said ?? words.nothing} />;
 }
 
 const nothing = () => undefined;
 
 /** The same screen, with nothing to press but the way back. */
-function NothingToLay({ bench, said, onDone }: { bench: Bench; said: string; onDone: () => void }) {
+function NothingToLay(
+  props: Pick<HandProps, 'bench' | 'onAgain'> & { said: string; onDone: () => void },
+) {
   return (
     <LayScreen
-      {...{ bench, onDone, said, cloths: [], cloth: '', warnings: null, lay: undefined }}
+      {...props}
+      {...{ cloths: [], cloth: '', warnings: null, lay: undefined }}
       {...{
         sums: undefined,
         looking: false,
@@ -69,7 +71,7 @@ function NothingToLay({ bench, said, onDone }: { bench: Bench; said: string; onD
 }
 
 function OnCloth(props: Props & { one: MaterialNow; all: readonly MaterialNow[] }) {
-  const { one, all, state, bench, hand, said, to, onDone } = props;
+  const { one, all, state, bench, hand, said, onAgain, to, onDone } = props;
   const telling = { answer: state.answer, bench };
   const kept = layIn(state.record, one.id);
   const now = one.lay ?? layNow(one, kept);
@@ -79,7 +81,7 @@ function OnCloth(props: Props & { one: MaterialNow; all: readonly MaterialNow[] 
     <LayScreen
       {...found}
       {...PARTS}
-      {...{ bench, said, onDone }}
+      {...{ bench, said, onAgain, onDone }}
       cloths={all.map((each) => [each.id, materialName(telling, each)] as const)}
       cloth={one.id}
       onCloth={(id) => to({ w: 'lay', m: id })}
@@ -104,7 +106,7 @@ function OnCloth(props: Props & { one: MaterialNow; all: readonly MaterialNow[] 
         />
       )}
       ofCloth={(onBack) => (
-        <OfCloth {...{ one, telling, said, onBack, lay: kept, act: hand.act }} />
+        <OfCloth {...{ one, telling, said, onAgain, onBack, lay: kept, act: hand.act }} />
       )}
     />
   );
@@ -112,7 +114,7 @@ function OnCloth(props: Props & { one: MaterialNow; all: readonly MaterialNow[] 
 
 /** What is said of a cloth, or of the shapes that are laid on it. */
 function OfCloth(props: ShapesProps) {
-  const { act, said: _, ...given } = props;
+  const { act, ...given } = props;
   const [shapes, setShapes] = useState(false);
   const back = () => setShapes(false);
   if (shapes) {

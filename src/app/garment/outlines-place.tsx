@@ -21,6 +21,7 @@ export interface ShapesProps {
   lay: ClothLay;
   telling: Telling;
   said: string | undefined;
+  onAgain: (() => void) | undefined;
   act: (action: Action) => void;
   onBack: () => void;
 }
@@ -45,7 +46,7 @@ function problemOf(form: PieceForm | undefined, made: Made, missing: boolean, be
 type Made = ReturnType<CutOutlines['get']>;
 
 /** The shapes of the pieces on one cloth of the garment in hand. */
-export function OutlinesPlace({ one, lay, telling, said, act, onBack }: ShapesProps) {
+export function OutlinesPlace({ one, lay, telling, said, onAgain, act, onBack }: ShapesProps) {
   const { bench } = telling;
   const needs = needsOf(one);
   const pieces = Object.fromEntries(
@@ -70,7 +71,7 @@ export function OutlinesPlace({ one, lay, telling, said, act, onBack }: ShapesPr
   });
   return (
     <Outlines
-      {...{ bench, said, onBack }}
+      {...{ bench, said, onAgain, onBack }}
       name={materialName(telling, one)}
       nap={lay.nap === true}
       pieces={shown}

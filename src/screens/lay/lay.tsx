@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { layWords as words } from '#words/garment/garment-lay-words.ts';
 import type { Bench } from '../../calculation/bench.ts';
 import { adopt } from '../../controls/adopt.ts';
-import { Rich } from '../../controls/rich.tsx';
+import { NotDone } from '../../controls/not-done.tsx';
 import css from './lay.css?inline';
 import type { DrawingProps } from './lay-drawing.tsx';
 import type { Fall, FoundProps, LaySums } from './lay-found.tsx';
@@ -16,6 +16,8 @@ export interface LayProps {
   bench: Bench;
   /** Why the last thing wasn't done, in words. */
   said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain?: (() => void) | undefined;
   /** All that is laid on, by id and name, and which of them this is. */
   cloths: readonly (readonly [id: string, name: string])[];
   cloth: string;
@@ -81,12 +83,8 @@ export function LayScreen(props: LayProps) {
         <h1>{words.title}</h1>
         <Cloths {...props} />
       </header>
+      <NotDone as="lay-said" said={props.said} onAgain={props.onAgain} />
       <div class="lay-warnings" role="status">
-        {props.said !== undefined && (
-          <p class="warning">
-            <Rich text={props.said} />
-          </p>
-        )}
         {props.warnings}
       </div>
       {lay && over !== 'others' && (

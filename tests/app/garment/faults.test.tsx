@@ -142,6 +142,7 @@ test('what there was no room for is tried again by a press, on whichever screen 
   for (const [at, its] of [
     ['w=hooks', '.garment-work:not(.measures)'],
     ['w=materials', '.materials'],
+    ['w=lay', '.lay'],
     ['w=order', '.order'],
     ['w=add', '.adding'],
     ['n=hooks||', '.note-screen'],

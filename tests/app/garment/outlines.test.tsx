@@ -37,7 +37,14 @@ function show(first: State) {
     again = () => look({});
     const telling = { answer: latest.answer, bench };
     const lay = layIn(latest.record, 'cloth');
-    const given = { telling, lay, said: undefined, act: onAct, onBack: () => undefined };
+    const given = {
+      telling,
+      lay,
+      said: undefined,
+      onAgain: undefined,
+      act: onAct,
+      onBack: () => undefined,
+    };
     return <OutlinesPlace {...given} one={one(latest, 'cloth')} />;
   }
   render(<Place />);

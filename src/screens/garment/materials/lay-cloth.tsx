@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { layClothWords as words } from '#words/garment/garment-lay-cloth-words.ts';
 import { garmentMaterialWords } from '#words/garment/garment-material-words.ts';
 import { adopt } from '../../../controls/adopt.ts';
+import { NotDone } from '../../../controls/not-done.tsx';
 import type { LaySaying } from '../../../garment/actions/cloth-lay.ts';
 import type { MaterialSaying } from '../../../garment/actions/material.ts';
 import type { MaterialNow } from '../../../garment/materials/materials.ts';
@@ -26,6 +27,10 @@ interface Props {
   one: MaterialNow;
   lay: ClothLay;
   telling: Telling;
+  /** Why the last thing wasn't done, in words. */
+  said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain: (() => void) | undefined;
   onMaterial: (saying: MaterialSaying) => void;
   onLay: (saying: LaySaying) => void;
   /** Leads to the shapes of the pieces. */
@@ -47,6 +52,7 @@ export function LayCloth(props: Props) {
   const { flaws = [] } = lay;
   return (
     <div class="bench garment-work measures materials" data-hand={bench.hand}>
+      <NotDone said={props.said} onAgain={props.onAgain} />
       <div class="reading one">
         <h1>{name}</h1>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key */}

@@ -15,6 +15,8 @@ export interface OutlinesProps {
   nap: boolean;
   /** Why the last thing wasn't done, in words. */
   said: string | undefined;
+  /** Where the disk did not take it: tries again now. */
+  onAgain: (() => void) | undefined;
   /**
    * Reads outlines from a file.
    * @param unitMm how long a unit of it is, where it doesn't say so

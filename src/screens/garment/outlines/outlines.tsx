@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { outlineWords as words } from '#words/garment/garment-outline-words.ts';
 import { adopt } from '../../../controls/adopt.ts';
+import { NotDone } from '../../../controls/not-done.tsx';
 import { later } from '../../../controls/parts.tsx';
-import { Rich } from '../../../controls/rich.tsx';
 import css from '../measures/measures.css?inline';
 import { Deed } from '../parts/deed.tsx';
 import workCss from '../works/garment-work.css?inline';
@@ -18,16 +18,12 @@ const One = later(() => import('./outline-one.tsx').then((part) => part.OutlineO
 
 /** The shapes of all pieces that are laid on a cloth. */
 export function Outlines(props: OutlinesProps) {
-  const { bench, name, pieces, said, onBack } = props;
+  const { bench, name, pieces, said, onAgain, onBack } = props;
   const [open, setOpen] = useState<string>();
   const one = pieces.find(({ need }) => need === open);
   return (
     <div class="bench garment-work measures outlines" data-hand={bench.hand}>
-      {said !== undefined && (
-        <p class="said warning" role="alert">
-          <Rich text={said} />
-        </p>
-      )}
+      <NotDone said={said} onAgain={onAgain} />
       {one ? (
         <One {...props} key={one.need} one={one} onBack={() => setOpen(undefined)} />
       ) : (
