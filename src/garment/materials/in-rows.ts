@@ -37,7 +37,8 @@ export function openRows(pieces: readonly Piece[], width: number): number | unde
 /**
  * The same on cloth folded along its length: pieces are cut in twos through both layers, one that is
  * left over wastes its twin, and a piece on the fold is laid as half of itself, one to a row. What is
- * wider than half the cloth is cut from it open, in rows of its own.
+ * wider than half the cloth is cut from it open, in rows of its own. Of pieces as long as one another
+ * the widest goes first, or what is on the fold, so that the others lie beside it: the less counts.
  */
 export function foldedRows(pieces: readonly Piece[], width: number): number | undefined {
   const half = width / 2;
@@ -51,14 +52,18 @@ export function foldedRows(pieces: readonly Piece[], width: number): number | un
     pieces.filter((piece) => !fits(piece)),
     width,
   );
-  const folded = rows(places, half);
+  const folded = lessOf(rows(places, half), rows(places, half, foldFirst));
   return open === undefined || folded === undefined ? undefined : open + folded;
 }
 
-function rows(places: readonly Place[], width: number): number | undefined {
+function lessOf(one: number | undefined, other: number | undefined): number | undefined {
+  return one === undefined || other === undefined ? undefined : Math.min(one, other);
+}
+
+function rows(places: readonly Place[], width: number, order = inOrder): number | undefined {
   if (places.some(({ across }) => across > width + NOTHING)) return undefined;
   let [long, room] = [0, 0];
-  for (const { along, across, count, begins } of [...places].sort(inOrder)) {
+  for (const { along, across, count, begins } of [...places].sort(order)) {
     const inRow = begins ? 1 : Math.floor((width + NOTHING) / across);
     const beside = begins ? 0 : Math.min(count, Math.floor((room + NOTHING) / across));
     const left = count - beside;
@@ -75,5 +80,14 @@ function inOrder(one: Place, other: Place): number {
     other.along - one.along ||
     other.across - one.across ||
     Number(other.begins) - Number(one.begins)
+  );
+}
+
+/** The longest first, then those on the fold, then the widest. */
+function foldFirst(one: Place, other: Place): number {
+  return (
+    other.along - one.along ||
+    Number(other.begins) - Number(one.begins) ||
+    other.across - one.across
   );
 }

@@ -25,14 +25,26 @@ interface Laid {
   along: number;
 }
 
-/** Lays them one by one, and says where each comes to lie on the open cloth; the middle is 0. */
+/** Folded, of pieces as long as one another what is on the fold may go first: the shorter is taken. */
 function laid(all: readonly Piece[], width: number, folded: boolean) {
+  const byWidth = laidSo(all, width, folded, false);
+  if (!folded) return byWidth;
+  const byFold = laidSo(all, width, folded, true);
+  return byFold.end < byWidth.end ? byFold : byWidth;
+}
+
+/** Lays them one by one, and says where each comes to lie on the open cloth; the middle is 0. */
+function laidSo(all: readonly Piece[], width: number, folded: boolean, foldFirst: boolean) {
   const half = width / 2;
   const opened = (one: Piece) => !folded || (!one.fold && one.across > half);
   const single = (one: Piece) => ({ ...one, count: 1 });
   const each = (one: Piece) => Array.from({ length: one.count }, () => single(one));
+  const byFold = (one: Piece, other: Piece) => Number(other.fold) - Number(one.fold);
   const byLength = (one: Piece, other: Piece) =>
-    other.along - one.along || seen(other) - seen(one) || Number(other.fold) - Number(one.fold);
+    other.along - one.along ||
+    (foldFirst && byFold(one, other)) ||
+    seen(other) - seen(one) ||
+    byFold(one, other);
   const seen = (one: Piece) => (folded && one.fold ? one.across / 2 : one.across);
   const places: Laid[] = [];
   let end = 0;
@@ -124,6 +136,15 @@ test('7.20 folded cloth of 44 in has 22 in: wider pieces are cut open, a half on
   expect(foldedRows([piece(30, 11, 3)], 44)).toBe(30);
   expect(foldedRows([piece(30, 11, 5)], 44)).toBe(60);
   expect(foldedRows([piece(30, 10, 2, true)], 44)).toBe(60);
+});
+
+test('a wider pair lies beside a back as long on the fold, and narrower ones beside a wider pair', () => {
+  // 135 folded is 67.5: half the back, 19.65, and the front, 25.5, are 45.15.
+  const [front, back] = [piece(59.7, 25.5, 2), piece(59.7, 39.3, 1, true)];
+  expect(foldedRows([front, back], 135)).toBe(59.7);
+  // Half a back of 50 leaves 17.5: 15 goes beside it, where the pair of 60 has its row before.
+  const three = [piece(30, 60, 2), piece(30, 100, 1, true), piece(30, 15, 2)];
+  expect(foldedRows(three, 135)).toBe(60);
 });
 
 test('a piece just half as wide as folded cloth is cut through both layers', () => {
