@@ -40,6 +40,9 @@ export function longLines(
   const whole = pattern.classes(fold, side);
   const near = seenUpTo(whole, beforeDigits);
   const far = pattern.classes(fold, side === 1 ? -1 : 1);
-  if (far.margin > near.margin + CLEAR_MARGIN) return { ...far, cut: false };
-  return { ...near, cut: Math.max(...whole.lengths) >= beforeDigits };
+  const cut = Math.max(...whole.lengths) >= beforeDigits;
+  if (far.margin <= near.margin + CLEAR_MARGIN) return { ...near, cut };
+  // A line that is short on the side of the numbers is the longest on neither: that is dirt, or the tape's edge.
+  const isShort = (near.lengths[far.longAt] ?? 0) < Math.max(...near.lengths) - CLEAR_MARGIN;
+  return isShort ? { ...near, margin: 0, cut } : { ...far, cut: false };
 }
