@@ -21,7 +21,8 @@ type Ends = readonly [least: number, most: number];
 /**
  * What is to be asked about a measure: the first relation to another one that it breaks, since a slip
  * of the pen breaks a relation first, else its own range, of women and men together: nobody is asked
- * which. Undefined where it is usual, or nothing is published. Never a reason to refuse it.
+ * which. No measure of a body is nothing, or less: that is asked about first, with an end of 0.
+ * Undefined where it is usual, or nothing is published. Never a reason to refuse it.
  *
  * @param value in 1/8000 mm
  */
@@ -30,7 +31,8 @@ export function oddMeasure(
   value: number,
   others: TakenMeasures,
 ): OddMeasure | undefined {
-  if (!isBodyMeasure(id) || value <= 0) return undefined;
+  if (!isBodyMeasure(id)) return undefined;
+  if (value <= 0) return { past: 'least', end: exactLength(0), alike: false };
   const { spreads, relations } = GROWN_UPS.value;
   for (const relation of relations) {
     const beside = otherOf(relation, id);

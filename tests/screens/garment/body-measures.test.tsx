@@ -132,6 +132,19 @@ test('a slip is asked about where it stands, once said to be right no more, and 
   expect(added(state())[0]).toMatchObject({ final: true });
 });
 
+test('a measure of nothing is asked about, and worked with all the same', async () => {
+  const { state } = show();
+  await press('Add a measure');
+  await press('Scye depth');
+  await press('Add it');
+  type('0');
+  await press('Done');
+  const asks = 'No measure of a body is nothing, or less: is this right?';
+  expect(await screen.findByText(asks)).toBeTruthy();
+  const [id = ''] = Object.keys(state().record.quantities).slice(-1);
+  expect(state().answer.values.get(homeOf(id))).toMatchObject({ ok: true, value: mm(0) });
+});
+
 test('which measure a number is, can be said later; of a newer build’s it keeps the number', async () => {
   const { state } = show({ height: { ...height, measure: 'tail-girth' }, hem });
   await press(/^Hem/);

@@ -203,9 +203,8 @@ test('no limit is of anyone under 17: a child’s head of 48 cm is asked about a
   }
 });
 
-test('what no build knows, nothing at all, and a child’s without a number published are not asked about', () => {
+test('what no build knows, and a child’s without a number published are not asked about', () => {
   expect(asked('tail-girth', 4)).toBeUndefined();
-  expect(asked('height', 0)).toBeUndefined();
   expect(asked('scye-depth', 90)).toBeUndefined();
 });
 
@@ -247,6 +246,17 @@ test('where the survey took one of them a little otherwise, it is said', () => {
   expect([of('waist-girth', 140), of('hip-girth', 140)]).toEqual([true, false]);
   expect(of('hip-girth', 95, others(['waist-girth', 102]))).toBe(true);
   expect(of('inside-leg-length', 31, others(['height', 164]))).toBe(false);
+});
+
+test('nothing, or less, is no measure of a body: asked about whatever is published of it', () => {
+  for (const id of Object.keys(BODY_MEASURES)) {
+    fc.assert(
+      fc.property(fc.integer({ min: -300, max: 0 }), (value) => {
+        expect(asked(id, value, others(['waist-girth', 80]))).toEqual(['least', 0, undefined]);
+      }),
+      { numRuns: 5, seed: 1 },
+    );
+  }
 });
 
 test('a measure of nothing is none to hold another against', () => {

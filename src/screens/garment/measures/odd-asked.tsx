@@ -22,8 +22,14 @@ export function OddAsked({ answer, id, bench, onRight }: Props) {
   return (
     <div class="odd">
       <p role="status">
-        <Rich text={words.odd(past, onTape(end, bench, upToGraduation), said)} />
-        <small>{words.oddSource(alike)}</small>
+        {end > 0 ? (
+          <>
+            <Rich text={words.odd(past, onTape(end, bench, upToGraduation), said)} />
+            <small>{words.oddSource(alike)}</small>
+          </>
+        ) : (
+          words.noMeasure
+        )}
       </p>
       <button type="button" class="plain" onClick={onRight}>
         {words.right}

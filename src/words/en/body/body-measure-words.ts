@@ -71,6 +71,7 @@ export const bodyMeasureWords = {
     beside === undefined
       ? `${ends[past]} ${end} is usual of grown-ups: is this right?`
       : `${ends[past]} ${end} is usual beside this ${beside}: is one of them mistaken?`,
+  noMeasure: 'No measure of a body is nothing, or less: is this right?',
   oddSource: (alike: boolean) =>
     `${says} (${source}${alike ? '; taken a little otherwise there' : ''}). A child’s may be. It is worked with all the same.`,
 };
