@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Action, act } from '../../src/garment/actions/act.ts';
 import { begin, type State } from '../../src/garment/actions/state.ts';
+import { withKeys } from '../../src/garment/actions/with-keys.ts';
 import { homeOf } from '../../src/garment/record/home.ts';
 import { openBefore } from '../../src/garment/work-out/before-cut.ts';
 import { mm } from '../../src/lengths/length.ts';
@@ -113,4 +114,26 @@ test('of what is made nothing behind it is asked about', () => {
   expect(open(act(state, { do: 'make', home: ALLOWANCE, id: 'f', tape, now }).state, cuff)).toEqual(
     [],
   );
+});
+
+test('what a seam gives to the edge of a piece is asked about, though no step makes it', () => {
+  // What is left of the fields is as the calculation begins.
+  const older = 2;
+  const real = garmentOf({
+    works: {
+      side: {
+        ...{ name: 'Side seam', calculation: 'seam', rank: 1, older },
+        fields: { allowance: typed('2') },
+      },
+      front: {
+        ...{ name: 'Front', calculation: 'piece', rank: 2, older },
+        fields: { width: typed('30'), side: [output('side', 'sewn')] },
+      },
+    },
+  });
+  const cut = homeOf('front', '', 'cut-width');
+  const sewn = homeOf('side', '', 'sewn');
+  const state = begin(withKeys(real, KNOWN), KNOWN);
+  expect(open(state, cut)).toEqual([sewn]);
+  expect(open(act(state, final('works', 'side')).state, cut)).toEqual([]);
 });

@@ -1,11 +1,12 @@
-import { homeOf } from '../record/home.ts';
+import { homeOf, readHome } from '../record/home.ts';
 import type { Node } from './node.ts';
 import type { Answer } from './work-out.ts';
 
 /**
  * Before a cut: every number it uses, near or far, that is neither made nor said to be final; nothing
  * of what lies behind what is made, which stands whatever becomes of that. Of quantities those that are
- * typed or read; sums and what follows from others is decided by them.
+ * typed or read; sums and what follows from others is decided by them. So is what another work gives
+ * that no step makes, an allowance: it is told where nothing behind it is.
  *
  * @returns their keys, the nearest first
  */
@@ -14,7 +15,36 @@ export function openBefore(answer: Answer, home: string): string[] {
   for (const key of met) {
     if (!isMade(answer, key)) for (const next of answer.sources(key)) met.add(next);
   }
-  return [...met].filter((key) => isOpen(answer, key));
+  const open = new Set([...met].filter((key) => isOpen(answer, key)));
+  const takers = [...met].filter((key) => !isMade(answer, key));
+  for (const key of givenBy(answer, [home, ...takers])) {
+    if (!leadsTo(answer, key, open)) open.add(key);
+  }
+  return [...met].filter((key) => open.has(key));
+}
+
+/** What no step makes and these take of works not theirs, as far as it can still change. */
+function givenBy(answer: Answer, takers: readonly string[]): Set<string> {
+  const taken = takers.flatMap((one) =>
+    answer.sources(one).filter((key) => readHome(key).id !== readHome(one).id),
+  );
+  return new Set(
+    taken.filter((key) => {
+      const node = answer.nodes.get(key);
+      const seen = node && answer.works.get(node.id);
+      return seen?.work.final !== true && node?.output !== undefined && !node.output.step;
+    }),
+  );
+}
+
+/** Whether one of these lies behind a number. */
+function leadsTo(answer: Answer, key: string, ends: ReadonlySet<string>): boolean {
+  const behind = new Set(answer.sources(key));
+  for (const one of behind) {
+    if (ends.has(one)) return true;
+    for (const next of answer.sources(one)) behind.add(next);
+  }
+  return false;
 }
 
 /** Whether it is made, or is what is asked beside something made. */
