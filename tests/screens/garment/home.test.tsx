@@ -3,12 +3,13 @@ import { useState } from 'preact/hooks';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { act } from '../../../src/garment/actions/act.ts';
 import { begin, type State } from '../../../src/garment/actions/state.ts';
+import { withKeys } from '../../../src/garment/actions/with-keys.ts';
 import type { Garment } from '../../../src/garment/record/record.ts';
 import { GarmentHome } from '../../../src/screens/garment/home/home.tsx';
 import type { HomeWay } from '../../../src/screens/garment/home/home-way.ts';
 import { benchOf } from '../../controls/helpers.ts';
 import { garment as cloth, work } from '../../garment/materials/garments.ts';
-import { garmentOf, quantity, typed } from '../../garment/trial/garments.ts';
+import { garmentOf, output, quantity, typed } from '../../garment/trial/garments.ts';
 import { KNOWN } from '../../garment/trial/known.ts';
 
 /** Invented: a double hem, hooks on an edge, and a buttonhole that is cut. */
@@ -172,6 +173,30 @@ test('it is passed over in the record: said at its line, and taken up again ther
   fireEvent.click(screen.getByRole('button', { name: /^Take it up again: Back hem: press/ }));
   expect(key().textContent).toContain('0.7 cm');
   expect(screen.queryByText('passed over')).toBeNull();
+});
+
+test('a work that lacks one of its numbers says so, beside the number it still has', () => {
+  const older = 2;
+  const front = (finish: string) => {
+    const side = {
+      ...{ name: 'Side seam', calculation: 'seam', rank: 1, older },
+      fields: { finish: typed(finish) },
+    };
+    const piece = {
+      ...{ name: 'Front', calculation: 'piece', rank: 2, older },
+      fields: { width: typed('30'), length: typed('50'), side: [output('side', 'lower')] },
+    };
+    return withKeys(garmentOf({ works: { side, piece } }), KNOWN);
+  };
+  const line = () =>
+    [...document.querySelectorAll('.works button')]
+      .map(({ textContent }) => textContent)
+      .find((said) => said?.includes('Front'));
+  render(<Home of={front('felled')} />);
+  expect(line()).toMatch(/cm$/);
+  cleanup();
+  render(<Home of={front('plain')} />);
+  expect(line()).toMatch(/5\d(\.\d)? cm.*waits for a number/);
 });
 
 test('what is left to make was passed over, and the key says so', () => {

@@ -44,6 +44,7 @@ export const Line = steady(({ line, bench, isNow, isNoted, live }: LineProps) =>
           </span>
         )}
         <Shows {...{ line, answer, bench }} />
+        {lacks(line) && <em>{words.waits}</em>}
       </button>
       {line.steps.filter(isPassed).map((step) => (
         <button
@@ -58,6 +59,11 @@ export const Line = steady(({ line, bench, isNow, isNoted, live }: LineProps) =>
     </>
   );
 });
+
+/** Whether a number of it is missing beside the one that is shown. */
+function lacks({ waits, shows, conflict, steps }: WorkLine): boolean {
+  return waits && shows !== undefined && !conflict && !steps.some(isPassed);
+}
 
 function isPassed(step: WorkLine['steps'][number]): boolean {
   return step.passed === true && !isMade(step);
