@@ -72,6 +72,8 @@ export const VOUCHED_NUMBERS = 1;
 export const LAST_LINE = 0.4;
 /** Across hidden lines the course of the others may bend by this many graduations; more may be a slip. */
 export const MOST_BEND = 0.35;
+/** Numbers of as many digits lie to their lines alike within this, in graduations; a line missed is 1. */
+export const LIE_ALIKE = 0.6;
 /** Of the way to the next number: one read this far off a stretch still vouches for it. */
 export const VOUCHES = 0.75;
 

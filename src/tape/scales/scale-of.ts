@@ -21,7 +21,7 @@ import {
   SLANT_DOUBT,
   UNSEEN_SCATTER,
 } from './limits.ts';
-import { readableStretches, withoutSlips } from './readable-stretches.ts';
+import { numbersApart, readableStretches, withoutSlips } from './readable-stretches.ts';
 import {
   enlargedModel,
   outlineOf,
@@ -43,8 +43,10 @@ export function scaleOf(
 ): ReadScale | undefined {
   const seen = linesSeen(work, row);
   const { model } = row.pitch;
-  const stretches = withoutSlips(readableStretches(claim, seen), (tick) =>
-    residualAt(model, distanceAt(model, tick)),
+  const stretches = withoutSlips(
+    readableStretches(claim, seen),
+    (tick) => residualAt(model, distanceAt(model, tick)),
+    (one, next) => numbersApart(claim, one, next),
   );
   if (stretches.length === 0) return undefined;
   const doubts = new Set(claimDoubts);

@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { linesSeen, runAround } from '../../../src/tape/graduations/detected-lines.ts';
 import { tickPattern } from '../../../src/tape/graduations/tick-pattern.ts';
-import { readableStretches, withoutSlips } from '../../../src/tape/scales/readable-stretches.ts';
+import {
+  numbersApart,
+  readableStretches,
+  withoutSlips,
+} from '../../../src/tape/scales/readable-stretches.ts';
+import type { Stretch } from '../../../src/tape/scales/scale.ts';
 import { centimetreLines, type DrawnTape, drawTape, truthOf } from '../made/drawn-tape.ts';
 import { madeClaim, placed } from '../made/made-rows.ts';
 
@@ -95,15 +100,46 @@ describe('a line slipped behind hidden ones', () => {
     { from: 40, to: 60 },
   ];
 
+  const alike = () => 0;
+  const [far, middle] = [stretches[0] as Stretch, stretches[1] as Stretch];
+
+  test('so is one whose numbers lie otherwise to their lines: the pitch took up the line missed', () => {
+    const smooth = () => 0;
+    const lies = (tick: number) =>
+      numbersApart(
+        { ...seven, agreeing: [placed(tick, 15), placed(-9.7, 19), placed(10.2, 21)] },
+        far,
+        middle,
+      );
+    expect(lies(-49.7)).toBeCloseTo(0);
+    expect(lies(-50.6)).toBeCloseTo(0.9);
+    expect(withoutSlips(stretches, smooth, (one) => (one === middle ? 0 : lies(-49.7)))).toEqual(
+      stretches,
+    );
+    expect(withoutSlips(stretches, smooth, (_, next) => (next === far ? lies(-50.6) : 0))).toEqual(
+      stretches.slice(1),
+    );
+  });
+
+  test('numbers of other lengths, or none, say nothing of that', () => {
+    const other = { ...seven, agreeing: [placed(-50.6, 15), placed(-110, 9), placed(-9.7, 100)] };
+    expect(numbersApart(other, far, middle)).toBe(0);
+    expect(numbersApart(only(0), far, middle)).toBe(0);
+  });
+
   test('a stretch that goes on a whole line off is dropped, and what lies behind it', () => {
-    expect(withoutSlips(stretches, (tick) => (tick < -40 ? 1 : 0))).toEqual(stretches.slice(1));
+    expect(withoutSlips(stretches, (tick) => (tick < -40 ? 1 : 0), alike)).toEqual(
+      stretches.slice(1),
+    );
     const twice = [...stretches, { from: 80, to: 90 }];
-    expect(withoutSlips(twice, (tick) => (tick > 30 ? 1 : 0))).toEqual(stretches.slice(0, 2));
+    expect(withoutSlips(twice, (tick) => (tick > 30 ? 1 : 0), alike)).toEqual(
+      stretches.slice(0, 2),
+    );
   });
 
   test('a gentle bend over a gap drops nothing', () => {
-    expect(withoutSlips(stretches, (tick) => tick / 100)).toEqual(stretches);
-    expect(withoutSlips([], () => 0)).toEqual([]);
+    expect(withoutSlips(stretches, (tick) => tick / 100, alike)).toEqual(stretches);
+    expect(withoutSlips([], () => 0, alike)).toEqual([]);
   });
 });
 
