@@ -129,6 +129,10 @@ test('what a seam gives to the edge of a piece is asked about, though no step ma
         ...{ name: 'Front', calculation: 'piece', rank: 2, older },
         fields: { width: typed('30'), side: [output('side', 'sewn')] },
       },
+      lining: {
+        ...{ name: 'Lining', calculation: 'piece', rank: 3, older },
+        fields: { width: [output('front', 'gives-width')] },
+      },
     },
   });
   const cut = homeOf('front', '', 'cut-width');
@@ -136,4 +140,6 @@ test('what a seam gives to the edge of a piece is asked about, though no step ma
   const state = begin(withKeys(real, KNOWN), KNOWN);
   expect(open(state, cut)).toEqual([sewn]);
   expect(open(act(state, final('works', 'side')).state, cut)).toEqual([]);
+  // What follows from it is decided by it.
+  expect(open(state, homeOf('lining', '', 'cut-width'))).toEqual([sewn]);
 });

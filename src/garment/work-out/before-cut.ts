@@ -17,24 +17,23 @@ export function openBefore(answer: Answer, home: string): string[] {
   }
   const open = new Set([...met].filter((key) => isOpen(answer, key)));
   const takers = [...met].filter((key) => !isMade(answer, key));
-  for (const key of givenBy(answer, [home, ...takers])) {
+  // The farthest first: what follows from another of them is decided by that.
+  for (const key of givenBy(answer, [home, ...takers]).reverse()) {
     if (!leadsTo(answer, key, open)) open.add(key);
   }
   return [...met].filter((key) => open.has(key));
 }
 
 /** What no step makes and these take of works not theirs, as far as it can still change. */
-function givenBy(answer: Answer, takers: readonly string[]): Set<string> {
+function givenBy(answer: Answer, takers: readonly string[]): string[] {
   const taken = takers.flatMap((one) =>
     answer.sources(one).filter((key) => readHome(key).id !== readHome(one).id),
   );
-  return new Set(
-    taken.filter((key) => {
-      const node = answer.nodes.get(key);
-      const seen = node && answer.works.get(node.id);
-      return seen?.work.final !== true && node?.output !== undefined && !node.output.step;
-    }),
-  );
+  return [...new Set(taken)].filter((key) => {
+    const node = answer.nodes.get(key);
+    const seen = node && answer.works.get(node.id);
+    return seen?.work.final !== true && node?.output !== undefined && !node.output.step;
+  });
 }
 
 /** Whether one of these lies behind a number. */

@@ -104,21 +104,13 @@ describe('a line slipped behind hidden ones', () => {
   const [far, middle] = [stretches[0] as Stretch, stretches[1] as Stretch];
 
   test('so is one whose numbers lie otherwise to their lines: the pitch took up the line missed', () => {
-    const smooth = () => 0;
-    const lies = (tick: number) =>
-      numbersApart(
-        { ...seven, agreeing: [placed(tick, 15), placed(-9.7, 19), placed(10.2, 21)] },
-        far,
-        middle,
-      );
-    expect(lies(-49.7)).toBeCloseTo(0);
-    expect(lies(-50.6)).toBeCloseTo(0.9);
-    expect(withoutSlips(stretches, smooth, (one) => (one === middle ? 0 : lies(-49.7)))).toEqual(
-      stretches,
-    );
-    expect(withoutSlips(stretches, smooth, (_, next) => (next === far ? lies(-50.6) : 0))).toEqual(
-      stretches.slice(1),
-    );
+    const kept = (tick: number) => {
+      const agreeing = [placed(tick, 15), placed(-9.7, 19), placed(10.2, 21)];
+      const claim = { ...seven, agreeing };
+      return withoutSlips(stretches, alike, (one, next) => numbersApart(claim, one, next));
+    };
+    expect(kept(-49.7)).toEqual(stretches);
+    expect(kept(-50.6)).toEqual(stretches.slice(1));
   });
 
   test('numbers of other lengths, or none, say nothing of that', () => {
